@@ -1,0 +1,125 @@
+using UnitsNet;
+
+namespace FuelMath.Internal;
+
+/// <summary>The only door between typed quantities and double kernels. Everything inward of it is coherent SI.</summary>
+/// <remarks>
+/// No other file may read a UnitsNet value as a number (a house test checks this), so a change of UnitsNet's value
+/// type is a change of this file.
+/// </remarks>
+internal static class SiUnits
+{
+    internal static double InSi(this Pressure value) => value.Pascals;
+
+    internal static double InSi(this VolumeFlow value) => value.CubicMetersPerSecond;
+
+    internal static double InSi(this MassFlow value) => value.KilogramsPerSecond;
+
+    internal static double InSi(this Volume value) => value.CubicMeters;
+
+    internal static double InSi(this Mass value) => value.Kilograms;
+
+    internal static double InSi(this Length value) => value.Meters;
+
+    internal static double InSi(this Area value) => value.SquareMeters;
+
+    internal static double InSi(this Density value) => value.KilogramsPerCubicMeter;
+
+    internal static double InSi(this DynamicViscosity value) => value.PascalSeconds;
+
+    internal static double InSi(this KinematicViscosity value) => value.SquareMetersPerSecond;
+
+    internal static double InSi(this Temperature value) => value.Kelvins;
+
+    internal static double InSi(this TemperatureDelta value) => value.Kelvins;
+
+    internal static double InSi(this ElectricPotential value) => value.Volts;
+
+    internal static double InSi(this ElectricCurrent value) => value.Amperes;
+
+    internal static double InSi(this ElectricResistance value) => value.Ohms;
+
+    internal static double InSi(this Duration value) => value.Seconds;
+
+    internal static double InSi(this RotationalSpeed value) => value.RadiansPerSecond;
+
+    internal static double InSi(this Frequency value) => value.Hertz;
+
+    internal static double InSi(this Power value) => (double)value.Watts;
+
+    internal static double InSi(this SpecificEnergy value) => value.JoulesPerKilogram;
+
+    internal static double InSi(this SpecificEntropy value) => value.JoulesPerKilogramKelvin;
+
+    internal static double InSi(this BrakeSpecificFuelConsumption value) => value.KilogramsPerJoule;
+
+    internal static double InSi(this Speed value) => value.MetersPerSecond;
+
+    internal static double InSi(this Acceleration value) => value.MetersPerSecondSquared;
+
+    internal static double InSi(this Force value) => value.Newtons;
+
+    internal static double InSi(this Ratio value) => value.DecimalFractions;
+
+    internal static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
+
+    internal static VolumeFlow VolumeFlow(double cubicMetersPerSecond) =>
+        UnitsNet.VolumeFlow.FromCubicMetersPerSecond(cubicMetersPerSecond);
+
+    internal static MassFlow MassFlow(double kilogramsPerSecond) =>
+        UnitsNet.MassFlow.FromKilogramsPerSecond(kilogramsPerSecond);
+
+    internal static Volume Volume(double cubicMeters) => UnitsNet.Volume.FromCubicMeters(cubicMeters);
+
+    internal static Mass Mass(double kilograms) => UnitsNet.Mass.FromKilograms(kilograms);
+
+    internal static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
+
+    internal static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);
+
+    internal static Density Density(double kilogramsPerCubicMeter) =>
+        UnitsNet.Density.FromKilogramsPerCubicMeter(kilogramsPerCubicMeter);
+
+    internal static DynamicViscosity DynamicViscosity(double pascalSeconds) =>
+        UnitsNet.DynamicViscosity.FromPascalSeconds(pascalSeconds);
+
+    internal static KinematicViscosity KinematicViscosity(double squareMetersPerSecond) =>
+        UnitsNet.KinematicViscosity.FromSquareMetersPerSecond(squareMetersPerSecond);
+
+    internal static Temperature Temperature(double kelvins) => UnitsNet.Temperature.FromKelvins(kelvins);
+
+    internal static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
+
+    internal static ElectricPotential ElectricPotential(double volts) => UnitsNet.ElectricPotential.FromVolts(volts);
+
+    internal static ElectricCurrent ElectricCurrent(double amperes) => UnitsNet.ElectricCurrent.FromAmperes(amperes);
+
+    internal static ElectricResistance ElectricResistance(double ohms) => UnitsNet.ElectricResistance.FromOhms(ohms);
+
+    internal static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
+
+    internal static RotationalSpeed RotationalSpeed(double radiansPerSecond) =>
+        UnitsNet.RotationalSpeed.FromRadiansPerSecond(radiansPerSecond);
+
+    internal static Frequency Frequency(double hertz) => UnitsNet.Frequency.FromHertz(hertz);
+
+    internal static Power Power(double watts) => UnitsNet.Power.FromWatts(watts);
+
+    internal static SpecificEnergy SpecificEnergy(double joulesPerKilogram) =>
+        UnitsNet.SpecificEnergy.FromJoulesPerKilogram(joulesPerKilogram);
+
+    internal static SpecificEntropy SpecificEntropy(double joulesPerKilogramKelvin) =>
+        UnitsNet.SpecificEntropy.FromJoulesPerKilogramKelvin(joulesPerKilogramKelvin);
+
+    internal static BrakeSpecificFuelConsumption BrakeSpecificFuelConsumption(double kilogramsPerJoule) =>
+        UnitsNet.BrakeSpecificFuelConsumption.FromKilogramsPerJoule(kilogramsPerJoule);
+
+    internal static Speed Speed(double metersPerSecond) => UnitsNet.Speed.FromMetersPerSecond(metersPerSecond);
+
+    internal static Acceleration Acceleration(double metersPerSecondSquared) =>
+        UnitsNet.Acceleration.FromMetersPerSecondSquared(metersPerSecondSquared);
+
+    internal static Force Force(double newtons) => UnitsNet.Force.FromNewtons(newtons);
+
+    internal static Ratio Ratio(double decimalFractions) => UnitsNet.Ratio.FromDecimalFractions(decimalFractions);
+}

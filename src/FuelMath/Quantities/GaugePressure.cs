@@ -1,0 +1,122 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Quantities;
+
+/// <summary>A pressure counted from the ambient pressure.</summary>
+/// <remarks>
+/// A type of its own, so that gauge, absolute and difference can't be mixed up: <see cref="Pressure"/> means a
+/// difference and nothing else. The default value is ambient pressure. Ordered and equal by its value in pascals, exactly.
+/// Immutable and safe to share between threads.
+/// </remarks>
+public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<GaugePressure>, IFormattable
+{
+    private readonly double pascals;
+
+    /// <summary>Sets down a gauge pressure.</summary>
+    /// <param name="aboveAmbient">The difference from ambient; negative below it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
+    public GaugePressure(Pressure aboveAmbient) =>
+        pascals = Guard.Finite(aboveAmbient, aboveAmbient.InSi(), nameof(aboveAmbient));
+
+    internal GaugePressure(double pascals) => this.pascals = pascals;
+
+    /// <summary>The difference from ambient, in Pa.</summary>
+    public Pressure AboveAmbient => SiUnits.Pressure(pascals);
+
+    internal double Si => pascals;
+
+    /// <summary>The same pressure counted from vacuum.</summary>
+    /// <param name="ambient">The ambient pressure.</param>
+    /// <returns>The absolute pressure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The sum lies below vacuum.</exception>
+    public AbsolutePressure ToAbsolute(AbsolutePressure ambient)
+    {
+        double sum = pascals + ambient.Si;
+        return sum >= 0
+            ? new(sum)
+            : throw new ArgumentOutOfRangeException(
+                nameof(ambient),
+                $"Must be at least {new AbsolutePressure(-pascals)} for a gauge pressure of {this}; it was {ambient}."
+            );
+    }
+
+    /// <summary>A gauge pressure moved by a difference.</summary>
+    /// <param name="left">The gauge pressure.</param>
+    /// <param name="right">The difference.</param>
+    /// <returns>The sum.</returns>
+    public static GaugePressure operator +(GaugePressure left, Pressure right) =>
+        new(SiUnits.Pressure(left.pascals) + right);
+
+    /// <summary>A gauge pressure moved by a difference.</summary>
+    /// <param name="left">The gauge pressure.</param>
+    /// <param name="right">The difference.</param>
+    /// <returns>The sum.</returns>
+    public static GaugePressure Add(GaugePressure left, Pressure right) => left + right;
+
+    /// <summary>The difference of two gauge pressures.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    /// <returns>Their difference, in Pa.</returns>
+    public static Pressure operator -(GaugePressure left, GaugePressure right) =>
+        SiUnits.Pressure(left.pascals - right.pascals);
+
+    /// <summary>The difference of two gauge pressures.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    /// <returns>Their difference, in Pa.</returns>
+    public static Pressure Subtract(GaugePressure left, GaugePressure right) => left - right;
+
+    /// <summary>Whether the first is lower.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator <(GaugePressure left, GaugePressure right) => left.pascals < right.pascals;
+
+    /// <summary>Whether the first is higher.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator >(GaugePressure left, GaugePressure right) => left.pascals > right.pascals;
+
+    /// <summary>Whether the first is not higher.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator <=(GaugePressure left, GaugePressure right) => left.pascals <= right.pascals;
+
+    /// <summary>Whether the first is not lower.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator >=(GaugePressure left, GaugePressure right) => left.pascals >= right.pascals;
+
+    /// <summary>Whether both are the same number of pascals.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator ==(GaugePressure left, GaugePressure right) => left.Equals(right);
+
+    /// <summary>Whether the two differ.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator !=(GaugePressure left, GaugePressure right) => !left.Equals(right);
+
+    /// <inheritdoc />
+    public int CompareTo(GaugePressure other) => pascals.CompareTo(other.pascals);
+
+    /// <inheritdoc />
+    public bool Equals(GaugePressure other) => pascals.Equals(other.pascals);
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => obj is GaugePressure other && Equals(other);
+
+    /// <inheritdoc />
+    public override int GetHashCode() => pascals.GetHashCode();
+
+    /// <summary>Formats as kilopascals, gauge, invariant culture.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => ToString(null, null);
+
+    /// <summary>Formats as kilopascals, gauge.</summary>
+    /// <param name="format">A number format; <c>0.##</c> when null.</param>
+    /// <param name="formatProvider">The culture; invariant when null.</param>
+    /// <returns>The text.</returns>
+    public string ToString(string? format, IFormatProvider? formatProvider) =>
+        PressureText.Of(pascals, "kPa gauge", format, formatProvider);
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using FuelMath.Internal;
+
+namespace FuelMath.Quantities;
+
+/// <summary>Air-fuel ratio over the stoichiometric air-fuel ratio: below one rich, above one lean.</summary>
+/// <remarks>
+/// The default value is not a mixture; use <see cref="FromRatio"/>. Equal and ordered by its value, exactly. Immutable.
+/// </remarks>
+public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormattable
+{
+    private readonly double ratio;
+
+    private Lambda(double ratio) => this.ratio = ratio;
+
+    /// <summary>The stoichiometric mixture.</summary>
+    public static Lambda Stoichiometric { get; } = new(1);
+
+    internal double Si => ratio;
+
+    /// <summary>Sets down a lambda.</summary>
+    /// <param name="value">A pure number greater than zero.</param>
+    /// <returns>The lambda.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not finite and greater than zero.</exception>
+    public static Lambda FromRatio(double value) => new(Guard.Positive(value, nameof(value)));
+
+    /// <summary>Sets down a mixture by its equivalence ratio, the inverse of lambda.</summary>
+    /// <param name="value">A pure number greater than zero.</param>
+    /// <returns>The lambda.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not finite and greater than zero.</exception>
+    public static Lambda FromEquivalenceRatio(double value) => new(1 / Guard.Positive(value, nameof(value)));
+
+    /// <summary>Lambda as a pure number.</summary>
+    /// <returns>The number.</returns>
+    public double ToRatio() => ratio;
+
+    /// <summary>The equivalence ratio, fuel over air relative to the stoichiometric one.</summary>
+    /// <returns>The number.</returns>
+    public double ToEquivalenceRatio() => 1 / ratio;
+
+    /// <summary>The air-fuel ratio of this mixture with a fuel.</summary>
+    /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>
+    /// <returns>The ratio by mass.</returns>
+    public AirFuelRatio ToAirFuelRatio(AirFuelRatio stoichiometric) =>
+        AirFuelRatio.FromMassRatio(ratio * stoichiometric.Si);
+
+    /// <summary>Whether the first is richer.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator <(Lambda left, Lambda right) => left.ratio < right.ratio;
+
+    /// <summary>Whether the first is leaner.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator >(Lambda left, Lambda right) => left.ratio > right.ratio;
+
+    /// <summary>Whether the first is not leaner.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator <=(Lambda left, Lambda right) => left.ratio <= right.ratio;
+
+    /// <summary>Whether the first is not richer.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator >=(Lambda left, Lambda right) => left.ratio >= right.ratio;
+
+    /// <summary>Whether both are the same number.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator ==(Lambda left, Lambda right) => left.Equals(right);
+
+    /// <summary>Whether the two differ.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator !=(Lambda left, Lambda right) => !left.Equals(right);
+
+    /// <inheritdoc />
+    public int CompareTo(Lambda other) => ratio.CompareTo(other.ratio);
+
+    /// <inheritdoc />
+    public bool Equals(Lambda other) => ratio.Equals(other.ratio);
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => obj is Lambda other && Equals(other);
+
+    /// <inheritdoc />
+    public override int GetHashCode() => ratio.GetHashCode();
+
+    /// <summary>Formats the number, invariant culture.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => ToString(null, null);
+
+    /// <summary>Formats the number.</summary>
+    /// <param name="format">A number format; <c>0.000</c> when null.</param>
+    /// <param name="formatProvider">The culture; invariant when null.</param>
+    /// <returns>The text.</returns>
+    public string ToString(string? format, IFormatProvider? formatProvider) =>
+        ratio.ToString(format ?? "0.000", formatProvider ?? CultureInfo.InvariantCulture);
+}

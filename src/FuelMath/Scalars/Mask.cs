@@ -1,0 +1,34 @@
+using System.Runtime.CompilerServices;
+
+namespace FuelMath.Scalars;
+
+/// <summary>A yes or no for each number that a <typeparamref name="T"/> holds. It can't be added to a number by mistake.</summary>
+/// <typeparam name="T">The reading that was compared.</typeparam>
+/// <remarks>
+/// Carried in the bits of a <typeparamref name="T"/>, so that it costs nothing of its own. The default value is "no"
+/// everywhere. Immutable; equality is not defined.
+/// </remarks>
+#pragma warning disable CA1815 // A mask is selected with, never compared.
+public readonly struct Mask<T>
+    where T : struct, IScalar<T>
+{
+    internal readonly T Bits;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Mask(T bits) => Bits = bits;
+
+    /// <summary>Yes where both are.</summary>
+    /// <param name="a">The first mask.</param>
+    /// <param name="b">The second mask.</param>
+    /// <returns>The mask of both.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Mask<T> operator &(Mask<T> a, Mask<T> b) => T.And(a, b);
+
+    /// <summary>Yes where either is.</summary>
+    /// <param name="a">The first mask.</param>
+    /// <param name="b">The second mask.</param>
+    /// <returns>The mask of either.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Mask<T> operator |(Mask<T> a, Mask<T> b) => T.Or(a, b);
+}
+#pragma warning restore CA1815

@@ -1,0 +1,147 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
+namespace FuelMath.Scalars;
+
+/// <summary>A formula read as one number.</summary>
+/// <remarks>
+/// Costs nothing over hand-written doubles. A comparison gives a mask of bits and a selection is a vector blend, so
+/// that no value is branched on. The default value is zero. Immutable.
+/// </remarks>
+#pragma warning disable CA1815 // Numbers are compared by value through Value.
+public readonly struct Real : IScalar<Real>
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal readonly double Number;
+
+    /// <summary>Wraps a number.</summary>
+    /// <param name="value">Any number.</param>
+    [MethodImpl(Inline)]
+    public Real(double value) => Number = value;
+
+    /// <summary>The number.</summary>
+    public double Value
+    {
+        [MethodImpl(Inline)]
+        get => Number;
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Of(double value) => new(value);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator +(Real a, Real b) => new(a.Number + b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator +(Real a, double b) => new(a.Number + b);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator +(double a, Real b) => new(a + b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator -(Real a, Real b) => new(a.Number - b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator -(Real a, double b) => new(a.Number - b);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator -(double a, Real b) => new(a - b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator *(Real a, Real b) => new(a.Number * b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator *(Real a, double b) => new(a.Number * b);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator *(double a, Real b) => new(a * b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator /(Real a, Real b) => new(a.Number / b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator /(Real a, double b) => new(a.Number / b);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator /(double a, Real b) => new(a / b.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real operator -(Real value) => new(-value.Number);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Sqrt(Real x) => new(Math.Sqrt(x.Number));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Exp(Real x) => new(Math.Exp(x.Number));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Log(Real x) => new(Math.Log(x.Number));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Pow(Real x, double exponent) => new(Math.Pow(x.Number, exponent));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Abs(Real x) => new(Math.Abs(x.Number));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Min(Real a, Real b) => new(Math.Min(a.Number, b.Number));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Max(Real a, Real b) => new(Math.Max(a.Number, b.Number));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Mask<Real> Less(Real a, Real b) => new(new(Vector128.LessThan(Bits(a), Bits(b)).ToScalar()));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Mask<Real> And(Mask<Real> a, Mask<Real> b) => new(new((Bits(a.Bits) & Bits(b.Bits)).ToScalar()));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Mask<Real> Or(Mask<Real> a, Mask<Real> b) => new(new((Bits(a.Bits) | Bits(b.Bits)).ToScalar()));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static bool All(Mask<Real> mask) => BitConverter.DoubleToInt64Bits(mask.Bits.Number) != 0;
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Select(Mask<Real> where, Real then, Real otherwise) =>
+        new(Vector128.ConditionalSelect(Bits(where.Bits), Bits(then), Bits(otherwise)).ToScalar());
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Implicit<TLaw>(Real a, Real b)
+        where TLaw : struct, IImplicitLaw => TLaw.Polish(TLaw.Near(a, b), a, b);
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Real Step(Real value, Symbol symbol) => value;
+
+    [MethodImpl(Inline)]
+    private static Vector128<double> Bits(Real x) => Vector128.CreateScalarUnsafe(x.Number);
+}
+#pragma warning restore CA1815

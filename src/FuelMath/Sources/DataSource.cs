@@ -1,0 +1,42 @@
+namespace FuelMath.Sources;
+
+/// <summary>
+/// Says where a number comes from: a work listed in <c>docs/sources.md</c> and a place inside it.
+/// </summary>
+/// <remarks>
+/// Every type that holds measured or tabulated data asks for one, so that a result can always be traced to a page.
+/// Instances are immutable and safe to share between threads. Two are equal when key and locator are.
+/// </remarks>
+public sealed class DataSource : IEquatable<DataSource>
+{
+    /// <summary>Names a work and the place in it.</summary>
+    /// <param name="key">The key of the work, for example <c>Workshop-class</c>; not blank.</param>
+    /// <param name="locator">The table, figure, page, equation or row; not blank.</param>
+    /// <exception cref="ArgumentException">Either is null or blank.</exception>
+    public DataSource(string key, string locator)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(key);
+        ArgumentException.ThrowIfNullOrWhiteSpace(locator);
+        Key = key;
+        Locator = locator;
+    }
+
+    /// <summary>The key of the work.</summary>
+    public string Key { get; }
+
+    /// <summary>The table, figure, page, equation or row inside the work.</summary>
+    public string Locator { get; }
+
+    /// <inheritdoc />
+    public bool Equals(DataSource? other) => other is not null && other.Key == Key && other.Locator == Locator;
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => Equals(obj as DataSource);
+
+    /// <inheritdoc />
+    public override int GetHashCode() => HashCode.Combine(Key, Locator);
+
+    /// <summary>Formats the source as <c>[key] locator</c>.</summary>
+    /// <returns>The formatted source.</returns>
+    public override string ToString() => $"[{Key}] {Locator}";
+}
