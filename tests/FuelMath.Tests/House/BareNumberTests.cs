@@ -1,0 +1,63 @@
+using System.Reflection;
+
+namespace FuelMath.Tests.House;
+
+/// <summary>A bare number has no unit, so that a public member takes and returns quantities instead.</summary>
+public sealed class BareNumberTests
+{
+    /// <summary>Where a bare number is the subject: arithmetic, tables of numbers and formulas in SI units.</summary>
+    private static readonly string[] NumberRooms =
+    [
+        "FuelMath.Scalars",
+        "FuelMath.Tables",
+        "FuelMath.Formulas",
+        "FuelMath.Columns",
+    ];
+
+    /// <summary>Bare numbers elsewhere: "Type" or "Type.Member", and why.</summary>
+    private static readonly Dictionary<string, string> Exempt = new()
+    {
+        ["AirFuelRatio.FromMassRatio"] = "a pure number, and the only way in",
+        ["AirFuelRatio.ToMassRatio"] = "a pure number, and the only way out",
+        ["Lambda.FromRatio"] = "a pure number, and the only way in",
+        ["Lambda.FromEquivalenceRatio"] = "a pure number",
+        ["Lambda.ToRatio"] = "a pure number, and the only way out",
+        ["Lambda.ToEquivalenceRatio"] = "a pure number",
+        ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
+        ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
+    };
+
+    [Fact]
+    public void NoPublicMember_TakesOrReturnsABareFloat() =>
+        PublicApi.None(Members().Where(m => !Names(m).Any(Exempt.ContainsKey)));
+
+    [Fact]
+    public void EveryExemption_IsStillNeeded()
+    {
+        HashSet<string> used = [.. Members().SelectMany(Names)];
+
+        Assert.Equal([], Exempt.Keys.Where(k => !used.Contains(k)));
+    }
+
+    private static IEnumerable<MemberInfo> Members() =>
+        PublicApi
+            .Methods.Where(m => Parts(m).SelectMany(PublicApi.Mentioned).Any(IsFloat))
+            .Concat<MemberInfo>(PublicApi.Fields.Where(f => PublicApi.Mentioned(f.FieldType).Any(IsFloat)))
+            .Where(m => !NumberRooms.Contains(m.DeclaringType!.Namespace));
+
+    private static string[] Names(MemberInfo member)
+    {
+        string type = member.DeclaringType!.Name;
+        bool getter = member.Name.StartsWith("get_", StringComparison.Ordinal);
+        return [type, $"{type}.{(getter ? member.Name[4..] : member.Name)}"];
+    }
+
+    private static IEnumerable<Type> Parts(MethodBase method) =>
+        method
+            .GetParameters()
+            .Select(p => p.ParameterType)
+            .Append(method is MethodInfo info ? info.ReturnType : typeof(void));
+
+    private static bool IsFloat(Type type) =>
+        type == typeof(double) || type == typeof(float) || type == typeof(decimal) || type == typeof(Half);
+}

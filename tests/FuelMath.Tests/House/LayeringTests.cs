@@ -1,0 +1,92 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace FuelMath.Tests.House;
+
+/// <summary>Imports point down only, and one folder is one namespace.</summary>
+public sealed class LayeringTests
+{
+    /// <summary>
+    /// The map of the house. A namespace may use those on a lower floor, and none on its own: parts do not know each
+    /// other, and networks do not know the parts.
+    /// </summary>
+    private static readonly Dictionary<string, int> Floors = new()
+    {
+        // The ground: knows nothing of fuel.
+        ["FuelMath"] = 0,
+        ["FuelMath.Internal"] = 1,
+        ["FuelMath.Sources"] = 1,
+        ["FuelMath.Text"] = 2,
+        ["FuelMath.Scalars"] = 2,
+        ["FuelMath.Findings"] = 2,
+        // The first floor: quantities, tables and formulas, then what is built of them alone.
+        ["FuelMath.Quantities"] = 10,
+        ["FuelMath.Tables"] = 10,
+        ["FuelMath.Formulas"] = 11,
+        ["FuelMath.Fuels"] = 12,
+        // Parts, and beside them the network and the columns, which do not know the parts.
+        ["FuelMath.Injectors"] = 20,
+        ["FuelMath.Pumps"] = 20,
+        ["FuelMath.Filters"] = 20,
+        ["FuelMath.Hoses"] = 20,
+        ["FuelMath.Regulators"] = 20,
+        ["FuelMath.Wiring"] = 20,
+        ["FuelMath.Engines"] = 20,
+        ["FuelMath.Networks"] = 20,
+        ["FuelMath.Columns"] = 20,
+        // What joins them, and what writes that down.
+        ["FuelMath.Systems"] = 30,
+        ["FuelMath.Documents"] = 40,
+    };
+
+    [Fact]
+    public void EveryFile_DeclaresTheNamespaceOfItsFolder() =>
+        Assert.Empty(
+            from tree in SourceCode.Trees
+            let folder = Path.GetDirectoryName(tree.FilePath)!.Replace('\\', '/')["src/".Length..].Replace('/', '.')
+            where SourceCode.Namespace(tree) is { } declared && declared != folder
+            select $"{tree.FilePath} declares {SourceCode.Namespace(tree)}"
+        );
+
+    [Fact]
+    public void EveryNamespace_HasAFloor() =>
+        Assert.Empty(
+            SourceCode.Trees.Select(SourceCode.Namespace).Where(n => n is not null && !Floors.ContainsKey(n)).Distinct()
+        );
+
+    /// <summary>Looks at what each name means, so that using directives, full names and members count alike.</summary>
+    [Fact]
+    public void EveryName_ComesFromALowerFloor() =>
+        Assert.Empty(
+            SourceCode
+                .Nodes<SimpleNameSyntax>()
+                .Select(n => (n.Node, From: SourceCode.Namespace(n.Node.SyntaxTree), To: HomeOf(n.Node, n.Model)))
+                .Where(n => n.From is not null && n.To is not null && n.From != n.To)
+                .Where(n => Floors.GetValueOrDefault(n.To!, int.MaxValue) >= Floors[n.From!])
+                .Select(n => $"{SourceCode.Place(n.Node)}: {n.From} uses {n.To} ({n.Node})")
+                .Distinct()
+        );
+
+    /// <summary>The tests above see the meaning of names only if the compiler does.</summary>
+    [Fact]
+    public void TheWholeSource_Binds() =>
+        Assert.Empty(
+            SourceCode
+                .Compilation.GetDiagnostics()
+                .Where(d => d.Severity == DiagnosticSeverity.Error)
+                // The other half of a partial member is written by a generator, which does not run here.
+                .Where(d => d.Id != "CS8795")
+                .Select(d => d.ToString())
+        );
+
+    private static string? HomeOf(SimpleNameSyntax name, SemanticModel model)
+    {
+        ISymbol? symbol = model.GetSymbolInfo(name).Symbol;
+        INamespaceSymbol? home = symbol as INamespaceSymbol ?? symbol?.ContainingNamespace;
+        string? text = home?.ToDisplayString();
+        bool ours = text is not null && (text == "FuelMath" || text.StartsWith("FuelMath.", StringComparison.Ordinal));
+
+        // The root namespace is also the first half of every full name.
+        return ours && !(symbol is INamespaceSymbol && text == "FuelMath") ? text : null;
+    }
+}

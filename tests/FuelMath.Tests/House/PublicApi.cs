@@ -1,0 +1,38 @@
+using System.Reflection;
+using FuelMath.Sources;
+
+namespace FuelMath.Tests.House;
+
+/// <summary>What a user of the library can see, by reflection.</summary>
+internal static class PublicApi
+{
+    internal const BindingFlags Declared =
+        BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+
+    internal static Assembly Library { get; } = typeof(DataSource).Assembly;
+
+    internal static Type[] Types { get; } = Library.GetExportedTypes();
+
+    /// <summary>Methods, constructors, operators and the halves of properties.</summary>
+    internal static MethodBase[] Methods { get; } =
+    [.. Types.Where(t => !t.IsEnum).SelectMany(t => t.GetMembers(Declared)).OfType<MethodBase>()];
+
+    internal static PropertyInfo[] Properties { get; } = [.. Types.SelectMany(t => t.GetProperties(Declared))];
+
+    internal static FieldInfo[] Fields { get; } =
+    [.. Types.Where(t => !t.IsEnum).SelectMany(t => t.GetFields(Declared))];
+
+    /// <summary>A type and everything named inside it: elements, type arguments, and theirs.</summary>
+    internal static IEnumerable<Type> Mentioned(Type type)
+    {
+        IEnumerable<Type> inner =
+            type.HasElementType ? Mentioned(type.GetElementType()!)
+            : type.IsGenericType ? type.GetGenericArguments().SelectMany(Mentioned)
+            : [];
+        return inner.Prepend(type);
+    }
+
+    /// <summary>Passes when nothing is left; else names what is.</summary>
+    internal static void None(IEnumerable<MemberInfo> offenders) =>
+        Assert.Empty(offenders.Select(m => m.DeclaringType is { } type ? $"{type.Name}.{m.Name}" : m.Name));
+}

@@ -1,0 +1,94 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace FuelMath.Tests.House;
+
+/// <summary>The rules that every public type keeps, so that no reviewer has to remember them.</summary>
+public sealed class PublicApiShapeTests
+{
+    private static readonly Type[] Changeable =
+    [
+        typeof(List<>),
+        typeof(IList<>),
+        typeof(ICollection<>),
+        typeof(Dictionary<,>),
+        typeof(IDictionary<,>),
+        typeof(HashSet<>),
+        typeof(Span<>),
+        typeof(Memory<>),
+    ];
+
+    [Fact]
+    public void NoPublicType_IsOpenToInheritance() =>
+        PublicApi.None(PublicApi.Types.Where(t => t is { IsClass: true, IsSealed: false }));
+
+    [Fact]
+    public void EveryPublicStruct_IsReadonly() =>
+        PublicApi.None(
+            PublicApi.Types.Where(t =>
+                t is { IsValueType: true, IsEnum: false } && !t.IsDefined(typeof(IsReadOnlyAttribute), false)
+            )
+        );
+
+    [Fact]
+    public void NoPublicProperty_CanBeSet() =>
+        PublicApi.None(PublicApi.Properties.Where(p => p.SetMethod is { IsPublic: true }));
+
+    [Fact]
+    public void NoPublicField_CanBeSet() =>
+        PublicApi.None(PublicApi.Fields.Where(f => f is { IsInitOnly: false, IsLiteral: false }));
+
+    /// <summary>A record's "with" walks past the guards of the constructor.</summary>
+    [Fact]
+    public void NoPublicType_IsARecord() =>
+        PublicApi.None(
+            PublicApi.Types.Where(t =>
+                t.GetMethod("<Clone>$") is not null
+                || t.GetMethod("PrintMembers", BindingFlags.NonPublic | BindingFlags.Instance) is not null
+            )
+        );
+
+    /// <summary>An argument that a caller forgot would be an assumption made in silence.</summary>
+    [Fact]
+    public void NoPublicParameter_IsOptional() =>
+        PublicApi.None(PublicApi.Methods.Where(m => m.GetParameters().Any(p => p.IsOptional)));
+
+    [Fact]
+    public void NoPublicProperty_GivesACollectionThatCanBeChanged() =>
+        PublicApi.None(
+            PublicApi.Properties.Where(p =>
+                p.PropertyType.IsArray
+                || (p.PropertyType.IsGenericType && Changeable.Contains(p.PropertyType.GetGenericTypeDefinition()))
+            )
+        );
+
+    /// <summary>Private ones count too: a hidden cache is state that two threads share.</summary>
+    [Fact]
+    public void NoStaticField_CanBeAssigned() =>
+        PublicApi.None(
+            PublicApi
+                .Library.GetTypes()
+                .Where(t => !t.Name.Contains('<', StringComparison.Ordinal))
+                .SelectMany(t => t.GetFields(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static))
+                .Where(f => f is { IsInitOnly: false, IsLiteral: false })
+                .Where(f => !f.IsDefined(typeof(CompilerGeneratedAttribute), false))
+        );
+
+    [Fact]
+    public void EveryFile_HoldsOnePublicTypeNamedAfterIt() =>
+        Assert.Equal(
+            [],
+            from tree in SourceCode.Trees
+            let names = tree.GetRoot()
+                .DescendantNodes()
+                .OfType<BaseTypeDeclarationSyntax>()
+                .Where(t => t.Parent is BaseNamespaceDeclarationSyntax && t.Modifiers.Any(SyntaxKind.PublicKeyword))
+                .Select(t => t.Identifier.Text)
+                .ToArray()
+            where names.Length > 1 || (names.Length == 1 && names[0] != Path.GetFileNameWithoutExtension(tree.FilePath))
+            select $"{tree.FilePath}: {string.Join(", ", names)}"
+        );
+}
