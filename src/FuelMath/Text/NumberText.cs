@@ -1,0 +1,81 @@
+using System.Globalization;
+
+namespace FuelMath.Text;
+
+/// <summary>Numbers as text, strictly: digits, one decimal separator, an exponent, no group separators, no spaces.</summary>
+internal static class NumberText
+{
+    private const NumberStyles Style =
+        NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+
+    internal static NumberFormatInfo FormatOf(IFormatProvider? provider) =>
+        NumberFormatInfo.GetInstance(provider ?? CultureInfo.InvariantCulture);
+
+    /// <summary>Reads a number. Infinity comes back for one that is too large; the caller refuses it.</summary>
+    internal static bool TryRead(ReadOnlySpan<char> text, NumberFormatInfo format, out double value)
+    {
+        value = 0;
+        return text.IndexOfAnyInRange('0', '9') >= 0
+            && !text.Contains('\0')
+            && double.TryParse(text, Style, format, out value);
+    }
+
+    /// <summary>Whether a number that was read as zero was written with a digit other than zero.</summary>
+    internal static bool Vanished(ReadOnlySpan<char> text)
+    {
+        int exponent = text.IndexOfAny('e', 'E');
+        return (exponent < 0 ? text : text[..exponent]).IndexOfAnyInRange('1', '9') >= 0;
+    }
+
+    /// <summary>How many characters at the start belong to a number.</summary>
+    internal static int Length(ReadOnlySpan<char> text, NumberFormatInfo format)
+    {
+        int i = 0;
+        bool digits = false;
+        while (i < text.Length)
+        {
+            char c = text[i];
+            if (char.IsAsciiDigit(c))
+            {
+                digits = true;
+                i++;
+            }
+            else if (digits && c is 'e' or 'E' && ExponentLength(text[i..], format) is int length and > 0)
+            {
+                return i + length;
+            }
+            else if (!char.IsWhiteSpace(c) && !char.IsLetter(c) && c is not ('%' or '°' or '/'))
+            {
+                i++;
+            }
+            else
+            {
+                break;
+            }
+        }
+
+        return i;
+    }
+
+    private static int ExponentLength(ReadOnlySpan<char> text, NumberFormatInfo format)
+    {
+        int i = 1;
+        ReadOnlySpan<char> rest = text[i..];
+        if (rest.StartsWith(format.NegativeSign))
+        {
+            i += format.NegativeSign.Length;
+        }
+        else if (rest.StartsWith(format.PositiveSign))
+        {
+            i += format.PositiveSign.Length;
+        }
+
+        int start = i;
+        while (i < text.Length && char.IsAsciiDigit(text[i]))
+        {
+            i++;
+        }
+
+        return i > start ? i : 0;
+    }
+}

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Text;
+
+/// <summary>A kind of quantity as text: reads "3.0 bar" or "980 cm3/min", and writes text that reads back the same.</summary>
+/// <typeparam name="T">The quantity.</typeparam>
+/// <remarks>
+/// Numbers are read strictly: no group separators, so "3,5 bar" is refused where the decimal separator is a point. A
+/// number too large or too small to be held, and one that is not finite, are refused as well. The culture is the
+/// invariant one where none is given. Instances are found in <see cref="QuantityKinds"/> and beside the quantities
+/// of this library; they are immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class QuantityKind<T>
+    where T : struct
+{
+    private readonly UnitKind kind;
+    private readonly Func<T, double> toSi;
+    private readonly Func<double, T> fromSi;
+
+    internal QuantityKind(UnitKind kind, Func<T, double> toSi, Func<double, T> fromSi)
+    {
+        this.kind = kind;
+        this.toSi = toSi;
+        this.fromSi = fromSi;
+        Units = [.. kind.Units.Select(u => u.Symbol)];
+    }
+
+    /// <summary>What the kind is called, for example <c>volume flow</c>.</summary>
+    public string Name => kind.Name;
+
+    /// <summary>The symbols of the units it is read from and written in; the first is the SI unit.</summary>
+    public ImmutableArray<string> Units { get; }
+
+    internal UnitKind Kind => kind;
+
+    /// <summary>Reads a quantity.</summary>
+    /// <param name="text">A number and a unit, for example <c>980 cm3/min</c>.</param>
+    /// <param name="formatProvider">The culture of the number; invariant when null.</param>
+    /// <returns>The quantity, in the SI unit.</returns>
+    /// <exception cref="QuantityTextException">The text is not a quantity of this kind.</exception>
+    public T Parse(ReadOnlySpan<char> text, IFormatProvider? formatProvider) =>
+        Read(text, formatProvider, out T value) is { } problem ? throw problem : value;
+
+    /// <summary>Reads a quantity where it may fail.</summary>
+    /// <param name="text">A number and a unit.</param>
+    /// <param name="formatProvider">The culture of the number; invariant when null.</param>
+    /// <param name="value">The quantity, in the SI unit; the default value when the text is refused.</param>
+    /// <returns>Whether the text is a quantity of this kind.</returns>
+    public bool TryParse(ReadOnlySpan<char> text, IFormatProvider? formatProvider, out T value) =>
+        Read(text, formatProvider, out value) is null;
+
+    /// <summary>Writes a quantity with all its digits: the text reads back to the same number.</summary>
+    /// <param name="value">The quantity.</param>
+    /// <param name="unit">One of <see cref="Units"/>. The few numbers that it can't hold to the last bit are written in the SI unit.</param>
+    /// <param name="formatProvider">The culture of the number; invariant when null.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is not a unit of this kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
+    public string Format(T value, string unit, IFormatProvider? formatProvider) =>
+        QuantityReading.Write(Si(value), kind, UnitOf(unit), formatProvider);
+
+    /// <summary>Writes a quantity for reading by people.</summary>
+    /// <param name="value">The quantity.</param>
+    /// <param name="unit">One of <see cref="Units"/>.</param>
+    /// <param name="numberFormat">The format of the number, for example <c>0.0</c>.</param>
+    /// <param name="formatProvider">The culture of the number; invariant when null.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is not a unit of this kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
+    public string Format(T value, string unit, string numberFormat, IFormatProvider? formatProvider)
+    {
+        Unit found = UnitOf(unit);
+        return $"{found.FromSi(Si(value)).ToString(numberFormat, NumberText.FormatOf(formatProvider))} {found.Symbol}";
+    }
+
+    /// <summary>Gives the name of the kind.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    internal QuantityTextException? Read(ReadOnlySpan<char> text, IFormatProvider? provider, out T value)
+    {
+        QuantityTextException? problem = QuantityReading.Read(text, kind, provider, out double si);
+        value = problem is null ? fromSi(si) : default;
+        return problem;
+    }
+
+    private double Si(T value)
+    {
+        double si = toSi(value);
+        return double.IsFinite(si)
+            ? si
+            : throw new ArgumentOutOfRangeException(nameof(value), $"A {Name} must be finite; it was {si}.");
+    }
+
+    private Unit UnitOf(string unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return kind.Find(unit)
+            ?? throw new ArgumentException(
+                $"Must be a unit of {Name} ({kind.Allowed}); it was \"{unit}\".",
+                nameof(unit)
+            );
+    }
+}

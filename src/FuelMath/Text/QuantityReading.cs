@@ -1,0 +1,180 @@
+using System.Globalization;
+
+namespace FuelMath.Text;
+
+/// <summary>Reads "number unit" into an SI number, and writes an SI number so that it reads back to the same bits.</summary>
+internal static class QuantityReading
+{
+    /// <summary>No quantity needs more characters.</summary>
+    internal const int MaximumLength = 100;
+
+    /// <summary>Tried in turn, so that what was written as 99.995 degF comes out as that.</summary>
+    private static readonly string[] FewDigits = ["G12", "G13", "G14", "G15"];
+
+    /// <summary>Reads a text of a kind; null when it is well, or what is wrong with it.</summary>
+    internal static QuantityTextException? Read(
+        ReadOnlySpan<char> text,
+        UnitKind kind,
+        IFormatProvider? provider,
+        out double si
+    )
+    {
+        si = 0;
+        if (text.Length > MaximumLength)
+        {
+            return new(
+                QuantityTextProblem.TooLong,
+                kind.Name,
+                $"Must be at most {MaximumLength} characters long; it had {text.Length}."
+            );
+        }
+
+        NumberFormatInfo format = NumberText.FormatOf(provider);
+        ReadOnlySpan<char> trimmed = text.Trim();
+        int length = NumberText.Length(trimmed, format);
+        ReadOnlySpan<char> number = trimmed[..length];
+        ReadOnlySpan<char> symbol = trimmed[length..].TrimStart();
+        if (number.IsEmpty)
+        {
+            return IsNotFinite(symbol, format)
+                ? NotRepresentable(kind, trimmed)
+                : new(
+                    QuantityTextProblem.MissingNumber,
+                    kind.Name,
+                    $"Must be a number followed by a unit of {kind.Name} ({kind.Allowed}); it was \"{trimmed}\"."
+                );
+        }
+
+        if (!NumberText.TryRead(number, format, out double value) || StartsLikeANumber(symbol))
+        {
+            return number.Length < trimmed.Length && IsNotFinite(symbol, format)
+                ? NotRepresentable(kind, trimmed)
+                : new(
+                    QuantityTextProblem.BadNumber,
+                    kind.Name,
+                    $"The number must be digits with '{format.NumberDecimalSeparator}' as decimal separator, "
+                        + $"without group separators or spaces; it was \"{trimmed}\"."
+                );
+        }
+
+        if (symbol.IsEmpty)
+        {
+            return new(
+                QuantityTextProblem.MissingUnit,
+                kind.Name,
+                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was \"{trimmed}\"."
+            );
+        }
+
+        if (kind.Find(symbol) is not { } unit)
+        {
+            return UnknownUnit(symbol, kind);
+        }
+
+        si = unit.ToSi(value);
+        bool vanished = value == 0 ? NumberText.Vanished(number) : si == 0 && !unit.HasOffset;
+        if (!double.IsFinite(si) || vanished)
+        {
+            return NotRepresentable(kind, trimmed);
+        }
+
+        return si < 0 && kind.NeverNegative
+            ? new(
+                QuantityTextProblem.BelowZero,
+                kind.Name,
+                $"Must be at least 0 {kind.SiUnit.Symbol}; it was \"{trimmed}\"."
+            )
+            : null;
+    }
+
+    /// <summary>Writes an SI number in a unit; in the SI unit where no number in that unit has the same bits.</summary>
+    internal static string Write(double si, UnitKind kind, Unit unit, IFormatProvider? provider)
+    {
+        NumberFormatInfo format = NumberText.FormatOf(provider);
+        si += 0.0; // A negative zero is written as zero.
+        return InUnit(si, unit, format) ?? $"{si.ToString("R", format)} {kind.SiUnit.Symbol}";
+    }
+
+    private static string? InUnit(double si, Unit unit, NumberFormatInfo format)
+    {
+        double number = unit.FromSi(si);
+        if (!double.IsFinite(number))
+        {
+            return null;
+        }
+
+        foreach (string digits in FewDigits)
+        {
+            if (Same(number.ToString(digits, format), si, unit, format) is { } text)
+            {
+                return text;
+            }
+        }
+
+        double lower = number;
+        double higher = number;
+        for (int step = 0; step < 3; step++)
+        {
+            string? near =
+                Same(lower.ToString("R", format), si, unit, format)
+                ?? Same(higher.ToString("R", format), si, unit, format);
+            if (near is not null)
+            {
+                return near;
+            }
+
+            lower = Math.BitDecrement(lower);
+            higher = Math.BitIncrement(higher);
+        }
+
+        return null;
+    }
+
+    private static string? Same(string number, double si, Unit unit, NumberFormatInfo format) =>
+        NumberText.TryRead(number, format, out double value)
+        && BitConverter.DoubleToInt64Bits(unit.ToSi(value)) == BitConverter.DoubleToInt64Bits(si)
+            ? $"{number} {unit.Symbol}"
+            : null;
+
+    private static QuantityTextException UnknownUnit(ReadOnlySpan<char> symbol, UnitKind kind) =>
+        KindWith(symbol) is { } other
+            ? new(
+                QuantityTextProblem.WrongKind,
+                kind.Name,
+                $"\"{symbol}\" is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
+            )
+            : new(
+                QuantityTextProblem.UnknownUnit,
+                kind.Name,
+                $"\"{symbol}\" is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
+            );
+
+    private static QuantityTextException NotRepresentable(UnitKind kind, ReadOnlySpan<char> text) =>
+        new(
+            QuantityTextProblem.NotRepresentable,
+            kind.Name,
+            $"The number must be finite, and neither too large nor too small for {kind.Name}; it was \"{text}\"."
+        );
+
+    /// <summary>Digits after a space are a group of a larger number or a second number, never a unit.</summary>
+    private static bool StartsLikeANumber(ReadOnlySpan<char> symbol) =>
+        !symbol.IsEmpty && char.IsAsciiDigit(symbol[0]) && KindWith(symbol) is null;
+
+    private static UnitKind? KindWith(ReadOnlySpan<char> symbol)
+    {
+        foreach (UnitKind kind in UnitTable.All)
+        {
+            if (kind.Find(symbol) is not null)
+            {
+                return kind;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsNotFinite(ReadOnlySpan<char> text, NumberFormatInfo format) =>
+        text.StartsWith(format.NaNSymbol, StringComparison.OrdinalIgnoreCase)
+        || text.StartsWith(format.PositiveInfinitySymbol, StringComparison.OrdinalIgnoreCase)
+        || text.StartsWith("inf", StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,21 @@
+namespace FuelMath.Text;
+
+/// <summary>A text is not a quantity of the wanted kind.</summary>
+/// <remarks>The message says what is allowed and what came, in invariant culture.</remarks>
+#pragma warning disable CA1032 // An instance without the problem and the kind would be of no use.
+public sealed class QuantityTextException : FormatException
+#pragma warning restore CA1032
+{
+    internal QuantityTextException(QuantityTextProblem problem, string kind, string message)
+        : base(message)
+    {
+        Problem = problem;
+        Kind = kind;
+    }
+
+    /// <summary>What is wrong.</summary>
+    public QuantityTextProblem Problem { get; }
+
+    /// <summary>The kind of quantity that was wanted, for example <c>volume flow</c>.</summary>
+    public string Kind { get; }
+}

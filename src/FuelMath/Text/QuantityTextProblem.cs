@@ -1,0 +1,29 @@
+namespace FuelMath.Text;
+
+/// <summary>What is wrong with a text that should have been a number and a unit.</summary>
+public enum QuantityTextProblem
+{
+    /// <summary>The text is blank or does not start with a number.</summary>
+    MissingNumber,
+
+    /// <summary>The number is not written as digits, decimal separator and exponent; group separators are not read.</summary>
+    BadNumber,
+
+    /// <summary>The number is not finite, or too large or too small to be held.</summary>
+    NotRepresentable,
+
+    /// <summary>No unit follows the number.</summary>
+    MissingUnit,
+
+    /// <summary>No kind of quantity has this unit.</summary>
+    UnknownUnit,
+
+    /// <summary>The unit belongs to another kind of quantity.</summary>
+    WrongKind,
+
+    /// <summary>An absolute pressure or temperature lies below zero.</summary>
+    BelowZero,
+
+    /// <summary>The text is longer than any quantity needs to be.</summary>
+    TooLong,
+}

@@ -1,0 +1,52 @@
+namespace FuelMath.Text;
+
+/// <summary>One unit of a kind: the SI number is (number + offset) * numerator / denominator.</summary>
+/// <remarks>Numerator and denominator are kept apart so that "85 %" is 85 / 100, rounded once.</remarks>
+internal sealed class Unit
+{
+    private readonly double numerator;
+    private readonly double denominator;
+    private readonly double offset;
+    private readonly string[] aliases;
+
+    internal Unit(string symbol, double numerator, double denominator, double offset, params string[] aliases)
+    {
+        Symbol = symbol;
+        this.numerator = numerator;
+        this.denominator = denominator;
+        this.offset = offset;
+        this.aliases = aliases;
+    }
+
+    internal string Symbol { get; }
+
+    /// <summary>Whether the number is the SI number itself.</summary>
+    internal bool IsSi => numerator == 1 && denominator == 1 && offset == 0;
+
+    internal bool HasOffset => offset != 0;
+
+    internal bool IsWritten(ReadOnlySpan<char> symbol)
+    {
+        if (symbol.SequenceEqual(Symbol))
+        {
+            return true;
+        }
+
+        foreach (string alias in aliases)
+        {
+            if (symbol.SequenceEqual(alias))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    internal double ToSi(double number) => (number + offset) * numerator / denominator;
+
+    internal double FromSi(double si) => si * denominator / numerator - offset;
+
+    internal Unit With(string suffix) =>
+        new(Symbol + suffix, numerator, denominator, offset, Array.ConvertAll(aliases, a => a + suffix));
+}
