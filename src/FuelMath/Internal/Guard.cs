@@ -47,6 +47,33 @@ internal static class Guard
             );
     }
 
+    /// <summary>
+    /// A value on the axis of a table, whose edges have a tolerance; the number that comes back lies inside. The message
+    /// speaks in the caller's unit.
+    /// </summary>
+    internal static double InTable<T>(
+        string table,
+        string axis,
+        T value,
+        double si,
+        double min,
+        double max,
+        Func<double, T> fromSi
+    )
+        where T : struct, IQuantity
+    {
+        double slack = EdgeTolerance * (max - min);
+        return si >= min - slack && si <= max + slack
+            ? Math.Clamp(si, min, max)
+            : throw new OutsideTableException(
+                table,
+                $"{axis} in {value.ToString("a", CultureInfo.InvariantCulture)}",
+                value.NumberIn(value.Unit),
+                fromSi(min).NumberIn(value.Unit),
+                fromSi(max).NumberIn(value.Unit)
+            );
+    }
+
     /// <summary>A pure number in a closed range.</summary>
     internal static double InRange(double value, double min, double max, string paramName) =>
         value >= min && value <= max

@@ -61,6 +61,9 @@ internal static class SiUnits
 
     internal static double InSi(this Ratio value) => value.DecimalFractions;
 
+    /// <summary>The number of a quantity in one of its units, for the words of a message only.</summary>
+    internal static double NumberIn(this IQuantity value, Enum unit) => value.As(unit);
+
     internal static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
 
     internal static VolumeFlow VolumeFlow(double cubicMetersPerSecond) =>

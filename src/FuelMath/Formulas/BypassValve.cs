@@ -1,0 +1,87 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The force balance of a bypass regulator, and what is left of it when fully open.</summary>
+/// <remarks>
+/// The diaphragm carries the spring and the reference pressure on one side. On the other side the upstream pressure
+/// acts on the diaphragm less the seat, and the return-line pressure on the seat. All pressures are gauge.
+/// </remarks>
+public static class BypassValve
+{
+    /// <summary>The upstream pressure that a regulating valve holds.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="springForce">Spring force where the valve just opens, N.</param>
+    /// <param name="reference">Pressure on the spring side of the diaphragm, Pa gauge.</param>
+    /// <param name="returnLine">Pressure behind the seat, Pa gauge.</param>
+    /// <param name="diaphragmArea">Effective area of the diaphragm, m².</param>
+    /// <param name="seatArea">Area of the seat, m², smaller than the diaphragm.</param>
+    /// <param name="slope">Rise of the held pressure with bypassed flow, Pa/(m³/s).</param>
+    /// <param name="bypassedFlow">Flow through the valve, m³/s, not negative.</param>
+    /// <returns>Upstream pressure, Pa gauge.</returns>
+    /// <remarks>
+    /// <para>
+    /// The reference counts a little more than fully, by the ratio of the diaphragm to the diaphragm less the seat, and
+    /// return pressure lowers the held pressure a little.
+    /// </para>
+    /// <para>Source: [Definition] balance of forces; the linear slope is [Common-practice].</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T HeldPressure<T>(
+        T springForce,
+        T reference,
+        T returnLine,
+        T diaphragmArea,
+        T seatArea,
+        T slope,
+        T bypassedFlow
+    )
+        where T : struct, IScalar<T> =>
+        ((springForce + (reference * diaphragmArea) - (returnLine * seatArea)) / (diaphragmArea - seatArea))
+        + (slope * bypassedFlow);
+
+    /// <summary>The spring force behind a set point taken with reference and return at ambient pressure.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="setDifference">Upstream less reference pressure at the set point, Pa.</param>
+    /// <param name="setFlow">Bypassed flow at the set point, m³/s.</param>
+    /// <param name="slope">Rise of the held pressure with bypassed flow, Pa/(m³/s).</param>
+    /// <param name="diaphragmArea">Effective area of the diaphragm, m².</param>
+    /// <param name="seatArea">Area of the seat, m², smaller than the diaphragm.</param>
+    /// <returns>Spring force where the valve just opens, N.</returns>
+    /// <remarks>
+    /// <para>Valid where reference and return line were open to ambient pressure.</para>
+    /// <para>Source: [Definition] <see cref="HeldPressure{T}"/> solved for the force.</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SpringForce<T>(T setDifference, T setFlow, T slope, T diaphragmArea, T seatArea)
+        where T : struct, IScalar<T> => (setDifference - (slope * setFlow)) * (diaphragmArea - seatArea);
+
+    /// <summary>The coefficient of a fully open valve from one reading.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="loss">Pressure lost, Pa.</param>
+    /// <param name="density">Density of the fluid, kg/m³.</param>
+    /// <param name="flow">Volume flow, m³/s, greater than zero.</param>
+    /// <returns>Loss per density and flow squared, 1/m⁴.</returns>
+    /// <remarks>
+    /// <para>Valid for turbulent flow, as through any short passage.</para>
+    /// <para>Source: [Common-practice] loss in a short passage with the square of flow.</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FullyOpenCoefficient<T>(T loss, T density, T flow)
+        where T : struct, IScalar<T> => loss / (density * flow * flow);
+
+    /// <summary>The pressure lost in a fully open valve.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="coefficient">Loss per density and flow squared, 1/m⁴.</param>
+    /// <param name="density">Density of the fluid, kg/m³.</param>
+    /// <param name="flow">Volume flow, m³/s; the loss has its sign.</param>
+    /// <returns>Pressure lost, Pa.</returns>
+    /// <remarks>
+    /// <para>Valid for turbulent flow, as through any short passage.</para>
+    /// <para>Source: [Common-practice] loss in a short passage with the square of flow.</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FullyOpenLoss<T>(T coefficient, T density, T flow)
+        where T : struct, IScalar<T> => coefficient * density * flow * T.Abs(flow);
+}

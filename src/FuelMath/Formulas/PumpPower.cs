@@ -1,0 +1,34 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>What a pump draws from its supply and gives to the fuel.</summary>
+public static class PumpPower
+{
+    /// <summary>The power that goes into raising the pressure of a flow.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="pressureRise">Outlet minus inlet pressure, Pa.</param>
+    /// <param name="volumeFlow">Volume flow, m³/s.</param>
+    /// <returns>Power, W.</returns>
+    /// <remarks>
+    /// <para>Valid for a liquid whose volume hardly changes with pressure.</para>
+    /// <para>Source: [Definition] work of a steady flow against a pressure.</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Hydraulic<T>(T pressureRise, T volumeFlow)
+        where T : struct, IScalar<T> => pressureRise * volumeFlow;
+
+    /// <summary>The electric power taken in.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="voltage">Voltage at the terminals, V.</param>
+    /// <param name="current">Mean current, A.</param>
+    /// <returns>Power, W.</returns>
+    /// <remarks>
+    /// <para>Valid for direct current, and for a chopped supply only when voltage is steady and current is its mean.</para>
+    /// <para>Source: [Definition] electric power.</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Electric<T>(T voltage, T current)
+        where T : struct, IScalar<T> => voltage * current;
+}

@@ -1,0 +1,297 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Regulators;
+
+/// <summary>
+/// A return-style regulator: it holds the pressure upstream a set difference above its reference by bypassing to the
+/// return line what is not used.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Its pressure rises a little with the bypassed flow (its slope), falls a little with return-line pressure, and follows
+/// the reference by slightly more than one to one, because the seat takes its area off the diaphragm. Open to its stop
+/// it is a fixed restriction above the return line, so that a small return line lifts the pressure upstream. When the
+/// pump can't supply the demand it is seated, and the pressure upstream is no longer its own.
+/// </para>
+/// <para>
+/// Caution: the line upstream stays under pressure after switch-off; relieve it before opening a line. Keep the return
+/// clear: a blocked one lifts the pressure to whatever the pump can reach.
+/// </para>
+/// <para>Source: [Definition] balance of forces on the diaphragm.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class BypassRegulator
+{
+    private readonly double springForce;
+    private readonly double diaphragmArea;
+    private readonly double seatArea;
+    private readonly double slope;
+    private readonly double openCoefficient;
+
+    /// <summary>Builds a regulator from two bench readings and its measures.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="setPoint">The reading at which it was set.</param>
+    /// <param name="second">
+    /// Another reading, at another bypassed flow; the two give the slope. The held pressure does not fall as flow rises.
+    /// </param>
+    /// <param name="diaphragm">Effective area of the diaphragm.</param>
+    /// <param name="seat">Area of the seat; smaller than the diaphragm.</param>
+    /// <param name="fullyOpen">What it loses when open to its stop.</param>
+    /// <param name="reference">What acts on the spring side of the diaphragm.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">
+    /// The name is blank, the readings share a flow, or they contradict each other or the restriction.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public BypassRegulator(
+        string name,
+        RegulatorReading setPoint,
+        RegulatorReading second,
+        Area diaphragm,
+        Area seat,
+        RegulatorRestriction fullyOpen,
+        RegulatorReference reference,
+        DataSource source
+    )
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(source);
+        Source = source;
+        diaphragmArea = Guard.Positive(diaphragm, diaphragm.InSi(), nameof(diaphragm));
+        seatArea = Guard.Positive(seat, seat.InSi(), nameof(seat));
+        if (seatArea >= diaphragmArea)
+        {
+            throw Guard.OutOfRange(
+                seat,
+                $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}",
+                nameof(seat)
+            );
+        }
+
+        Guard.Positive(fullyOpen.Flow, fullyOpen.Flow.InSi(), nameof(fullyOpen));
+        Reference = Enum.IsDefined(reference)
+            ? reference
+            : throw new ArgumentOutOfRangeException(
+                nameof(reference),
+                $"Must be a known reference; it was {reference}."
+            );
+        (SetPoint, SecondReading, Diaphragm, Seat, FullyOpen) = (setPoint, second, diaphragm, seat, fullyOpen);
+
+        openCoefficient = BypassValve
+            .FullyOpenCoefficient(
+                new Real(fullyOpen.PressureLoss.InSi()),
+                new Real(fullyOpen.Density.InSi()),
+                new Real(fullyOpen.Flow.InSi())
+            )
+            .Value;
+        slope = SlopeOf(setPoint, second);
+        double cracking = setPoint.DifferentialPressure.InSi() - (slope * setPoint.BypassedFlow.InSi());
+        if (!(cracking > 0))
+        {
+            throw new ArgumentException(
+                "The two readings give a slope that puts the pressure at no flow at or below the reference; "
+                    + $"it would be {SiUnits.Pressure(cracking).ToUnit(setPoint.DifferentialPressure.Unit)}.",
+                nameof(second)
+            );
+        }
+
+        springForce = BypassValve
+            .SpringForce(
+                new Real(setPoint.DifferentialPressure.InSi()),
+                new Real(setPoint.BypassedFlow.InSi()),
+                new Real(slope),
+                new Real(diaphragmArea),
+                new Real(seatArea)
+            )
+            .Value;
+        Regulates(setPoint, nameof(setPoint));
+        Regulates(second, nameof(second));
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The reading at which it was set.</summary>
+    public RegulatorReading SetPoint { get; }
+
+    /// <summary>The other reading, which gives the slope.</summary>
+    public RegulatorReading SecondReading { get; }
+
+    /// <summary>Effective area of the diaphragm.</summary>
+    public Area Diaphragm { get; }
+
+    /// <summary>Area of the seat.</summary>
+    public Area Seat { get; }
+
+    /// <summary>What it loses when open to its stop.</summary>
+    public RegulatorRestriction FullyOpen { get; }
+
+    /// <summary>What acts on the spring side of the diaphragm.</summary>
+    public RegulatorReference Reference { get; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+
+    internal double SpringForceSi => springForce;
+
+    internal double SlopeSi => slope;
+
+    internal double FullyOpenCoefficientSi => openCoefficient;
+
+    /// <summary>The pressure it holds upstream while it regulates.</summary>
+    /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
+    /// <param name="returnLine">Pressure just behind the seat.</param>
+    /// <param name="bypassedFlow">Volume flow through it; not negative.</param>
+    /// <returns>The pressure upstream.</returns>
+    /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="bypassedFlow"/> is negative.</exception>
+    public GaugePressure HeldPressure(GaugePressure reference, GaugePressure returnLine, VolumeFlow bypassedFlow) =>
+        new(Held(reference, returnLine, Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow))));
+
+    /// <summary>The pressure upstream at which it begins to open; below, it is seated.</summary>
+    /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
+    /// <param name="returnLine">Pressure just behind the seat.</param>
+    /// <returns>The pressure upstream.</returns>
+    public GaugePressure OpeningPressure(GaugePressure reference, GaugePressure returnLine) =>
+        new(Held(reference, returnLine, 0));
+
+    /// <summary>The pressure lost between upstream and return line when it is open to its stop.</summary>
+    /// <param name="flow">Volume flow through it; not negative.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The loss, in Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Pressure FullyOpenLoss(VolumeFlow flow, Density density) =>
+        SiUnits.Pressure(
+            OpenLoss(
+                Guard.NotNegative(flow, flow.InSi(), nameof(flow)),
+                Guard.Positive(density, density.InSi(), nameof(density))
+            )
+        );
+
+    /// <summary>The pressure upstream while a flow passes through it, regulating or fully open.</summary>
+    /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
+    /// <param name="returnLine">Pressure just behind the seat.</param>
+    /// <param name="bypassedFlow">Volume flow through it; greater than zero.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The pressure upstream.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside what is allowed; at no flow it is seated and does not set the pressure.
+    /// </exception>
+    public GaugePressure UpstreamPressure(
+        GaugePressure reference,
+        GaugePressure returnLine,
+        VolumeFlow bypassedFlow,
+        Density density
+    )
+    {
+        double flow = Guard.Positive(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
+        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density)));
+        return new(Math.Max(Held(reference, returnLine, flow), returnLine.Si + open));
+    }
+
+    /// <summary>What it does while a flow passes through it.</summary>
+    /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
+    /// <param name="returnLine">Pressure just behind the seat.</param>
+    /// <param name="bypassedFlow">Volume flow through it; not negative. None means seated.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public RegulatorState StateAt(
+        GaugePressure reference,
+        GaugePressure returnLine,
+        VolumeFlow bypassedFlow,
+        Density density
+    )
+    {
+        double flow = Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
+        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density)));
+        return flow == 0 ? RegulatorState.Seated
+            : returnLine.Si + open > Held(reference, returnLine, flow) ? RegulatorState.FullyOpen
+            : RegulatorState.Regulating;
+    }
+
+    /// <summary>The same regulator with its screw turned to another set point; the slope stays.</summary>
+    /// <param name="name">The name of the new one; not blank.</param>
+    /// <param name="setPoint">The new set point.</param>
+    /// <returns>The regulator.</returns>
+    /// <exception cref="ArgumentException">The set point contradicts the slope or the restriction.</exception>
+    public BypassRegulator WithSetPoint(string name, RegulatorReading setPoint)
+    {
+        VolumeFlow step = SecondReading.BypassedFlow - SetPoint.BypassedFlow;
+        bool fits = (setPoint.BypassedFlow + step).InSi() >= 0;
+        VolumeFlow other = fits ? setPoint.BypassedFlow + step : setPoint.BypassedFlow - step;
+        Pressure rise = SiUnits.Pressure(slope * (other - setPoint.BypassedFlow).InSi());
+        return new(
+            name,
+            setPoint,
+            new(setPoint.DifferentialPressure + rise, other),
+            Diaphragm,
+            Seat,
+            FullyOpen,
+            Reference,
+            Source
+        );
+    }
+
+    private static double SlopeOf(RegulatorReading first, RegulatorReading second)
+    {
+        double flow = second.BypassedFlow.InSi() - first.BypassedFlow.InSi();
+        double scale = Math.Max(second.BypassedFlow.InSi(), first.BypassedFlow.InSi());
+        if (!(Math.Abs(flow) > Guard.EdgeTolerance * scale))
+        {
+            throw new ArgumentException(
+                "Two readings at different bypassed flows are needed; both were at "
+                    + $"{Guard.Show(first.BypassedFlow, first.BypassedFlow.Unit)}.",
+                nameof(second)
+            );
+        }
+
+        double slope = (second.DifferentialPressure.InSi() - first.DifferentialPressure.InSi()) / flow;
+        return slope >= 0
+            ? slope
+            : throw new ArgumentException(
+                "The held pressure must not fall as the bypassed flow rises: such a regulator hunts. It was "
+                    + $"{Show(first)} and {Show(second)}.",
+                nameof(second)
+            );
+    }
+
+    private static string Show(RegulatorReading r) =>
+        $"{Guard.Show(r.DifferentialPressure, r.DifferentialPressure.Unit)} at "
+        + Guard.Show(r.BypassedFlow, r.BypassedFlow.Unit);
+
+    private void Regulates(RegulatorReading reading, string paramName)
+    {
+        double open = OpenLoss(reading.BypassedFlow.InSi(), FullyOpen.Density.InSi());
+        if (!(open < reading.DifferentialPressure.InSi()))
+        {
+            throw new ArgumentException(
+                $"A reading of {Show(reading)} can't be: open to its stop it would already lose "
+                    + $"{Guard.Show(SiUnits.Pressure(open), reading.DifferentialPressure.Unit)} at that flow.",
+                paramName
+            );
+        }
+    }
+
+    private double Held(GaugePressure reference, GaugePressure returnLine, double flow) =>
+        BypassValve
+            .HeldPressure(
+                new Real(springForce),
+                new Real(reference.Si),
+                new Real(returnLine.Si),
+                new Real(diaphragmArea),
+                new Real(seatArea),
+                new Real(slope),
+                new Real(flow)
+            )
+            .Value;
+
+    private double OpenLoss(double flow, double density) =>
+        BypassValve.FullyOpenLoss(new Real(openCoefficient), new Real(density), new Real(flow)).Value;
+}

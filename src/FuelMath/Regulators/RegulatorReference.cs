@@ -1,0 +1,14 @@
+namespace FuelMath.Regulators;
+
+/// <summary>The pressure that acts on the spring side of a regulator's diaphragm.</summary>
+public enum RegulatorReference
+{
+    /// <summary>Manifold pressure, through a hose: the injectors' differential pressure stays the same.</summary>
+    Manifold,
+
+    /// <summary>Ambient pressure: the injectors' differential pressure falls as manifold pressure rises.</summary>
+    Ambient,
+
+    /// <summary>Pressure inside the tank, as for a regulator built into it.</summary>
+    Tank,
+}

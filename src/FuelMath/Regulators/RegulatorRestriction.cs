@@ -1,0 +1,38 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Regulators;
+
+/// <summary>What a regulator loses when it is open to its stop: one reading of loss, flow and density.</summary>
+/// <remarks>
+/// The default value is not a valid restriction and is refused where one is asked for. Equality is not defined.
+/// Immutable and safe to share between threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct RegulatorRestriction
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one reading.</summary>
+    /// <param name="pressureLoss">Upstream less return-line pressure; greater than zero.</param>
+    /// <param name="flow">Volume flow at that loss; greater than zero.</param>
+    /// <param name="density">Density of the fluid used; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite or not greater than zero.</exception>
+    public RegulatorRestriction(Pressure pressureLoss, VolumeFlow flow, Density density)
+    {
+        Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
+        Guard.Positive(flow, flow.InSi(), nameof(flow));
+        Guard.Positive(density, density.InSi(), nameof(density));
+        PressureLoss = pressureLoss;
+        Flow = flow;
+        Density = density;
+    }
+
+    /// <summary>Upstream less return-line pressure.</summary>
+    public Pressure PressureLoss { get; }
+
+    /// <summary>Volume flow at that loss.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>Density of the fluid used.</summary>
+    public Density Density { get; }
+}
