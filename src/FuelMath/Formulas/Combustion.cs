@@ -1,0 +1,106 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Air and fuel by mass. SI units; every fraction is a mass fraction unless it says otherwise.</summary>
+/// <remarks>Atomic weights. Source: [IUPAC-2021] abridged standard atomic weights.</remarks>
+public static class Combustion
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>Atomic weight of carbon, g/mol.</summary>
+    public const double Carbon = 12.011;
+
+    /// <summary>Atomic weight of hydrogen, g/mol.</summary>
+    public const double Hydrogen = 1.008;
+
+    /// <summary>Atomic weight of oxygen, g/mol.</summary>
+    public const double Oxygen = 15.999;
+
+    /// <summary>Atomic weight of nitrogen, g/mol.</summary>
+    public const double Nitrogen = 14.007;
+
+    /// <summary>Atomic weight of sulfur, g/mol.</summary>
+    public const double Sulfur = 32.06;
+
+    /// <summary>The oxygen that burns a fuel completely, to carbon dioxide, water and sulfur dioxide.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="carbon">Mass fraction of carbon, 0 to 1.</param>
+    /// <param name="hydrogen">Mass fraction of hydrogen, 0 to 1.</param>
+    /// <param name="sulfur">Mass fraction of sulfur, 0 to 1.</param>
+    /// <param name="oxygen">Mass fraction of oxygen, 0 to 1.</param>
+    /// <returns>Mass of oxygen over mass of fuel; what the fuel brings is counted.</returns>
+    /// <remarks>Source: [Heywood-1988] section 3.4 (combustion stoichiometry).</remarks>
+    [MethodImpl(Inline)]
+    public static T OxygenDemand<T>(T carbon, T hydrogen, T sulfur, T oxygen)
+        where T : struct, IScalar<T> =>
+        T.Step(
+            (2 * Oxygen / Carbon * carbon)
+                + (Oxygen / (2 * Hydrogen) * hydrogen)
+                + (2 * Oxygen / Sulfur * sulfur)
+                - oxygen,
+            Symbols.OxygenDemand
+        );
+
+    /// <summary>The stoichiometric ratio of air to fuel, by mass, of a fuel without sulfur.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="carbonMassFraction">Mass fraction of carbon, 0 to 1.</param>
+    /// <param name="hydrogenMassFraction">Mass fraction of hydrogen, 0 to 1.</param>
+    /// <param name="oxygenMassFraction">Mass fraction of oxygen, 0 to 1.</param>
+    /// <param name="airOxygenMassFraction">Mass fraction of oxygen in the air, about 0.23; greater than zero.</param>
+    /// <returns>Mass of air over mass of fuel.</returns>
+    /// <remarks>
+    /// Published models of air move the answer by 0.7 %: name the model beside the number.
+    /// Source: [Heywood-1988] section 3.4 (combustion stoichiometry).
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T StoichiometricAirFuelRatio<T>(
+        T carbonMassFraction,
+        T hydrogenMassFraction,
+        T oxygenMassFraction,
+        T airOxygenMassFraction
+    )
+        where T : struct, IScalar<T> =>
+        T.Step(
+            OxygenDemand(carbonMassFraction, hydrogenMassFraction, T.Of(0), oxygenMassFraction) / airOxygenMassFraction,
+            Symbols.StoichiometricRatio
+        );
+
+    /// <summary>Lambda: the air that is there over the air that the fuel needs.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="airMass">Mass of air, kg (or mass flow, kg/s).</param>
+    /// <param name="fuelMass">Mass of fuel in the same unit; greater than zero.</param>
+    /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
+    /// <returns>Lambda: above 1 lean, below 1 rich.</returns>
+    /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
+    [MethodImpl(Inline)]
+    public static T Lambda<T>(T airMass, T fuelMass, T stoichiometricRatio)
+        where T : struct, IScalar<T> => T.Step(airMass / (fuelMass * stoichiometricRatio), Symbols.Lambda);
+
+    /// <summary>A property per mass of a blend: w x1 + (1 - w) x2, for a stoichiometric ratio or a heating value.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="firstMassFraction">Mass fraction of the first, 0 to 1.</param>
+    /// <param name="first">The property of the first, per mass.</param>
+    /// <param name="second">The property of the second, per mass.</param>
+    /// <returns>The property of the blend, per mass.</returns>
+    /// <remarks>Source: [Definition] conservation of mass.</remarks>
+    [MethodImpl(Inline)]
+    public static T BlendByMass<T>(T firstMassFraction, T first, T second)
+        where T : struct, IScalar<T> => (firstMassFraction * first) + ((1 - firstMassFraction) * second);
+
+    /// <summary>The mass fraction that a volume fraction makes: w = x rho1 / (x rho1 + (1 - x) rho2).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="firstVolumeFraction">Volume fraction of the first before mixing, 0 to 1.</param>
+    /// <param name="firstDensity">Density of the first, kg/m3.</param>
+    /// <param name="secondDensity">Density of the second at the same temperature, kg/m3.</param>
+    /// <returns>Mass fraction of the first, 0 to 1.</returns>
+    /// <remarks>Source: [Definition] mass is volume times density.</remarks>
+    [MethodImpl(Inline)]
+    public static T MassFraction<T>(T firstVolumeFraction, T firstDensity, T secondDensity)
+        where T : struct, IScalar<T>
+    {
+        T first = firstVolumeFraction * firstDensity;
+        return first / (first + ((1 - firstVolumeFraction) * secondDensity));
+    }
+}

@@ -1,0 +1,54 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Round conductors: size and resistance. SI units.</summary>
+public static class Conductor
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>Resistivity of annealed copper at 20 degrees Celsius, ohm m. Source: [NBS-Handbook-100] table 1.</summary>
+    public const double CopperResistivity = 1.7241e-8;
+
+    /// <summary>
+    /// Temperature coefficient of annealed copper from 20 degrees Celsius, 1/K. Source: [NBS-Handbook-100] table 1.
+    /// </summary>
+    public const double CopperCoefficient = 0.00393;
+
+    /// <summary>The diameter of a wire gauge: d = 0.127 mm x 92^((36 - n)/39).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="gauge">Gauge number, -3 (called 4/0) to 40.</param>
+    /// <returns>Diameter, m, unrounded.</returns>
+    /// <remarks>Source: [ASTM-B258] the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in.</remarks>
+    [MethodImpl(Inline)]
+    public static T AwgDiameter<T>(T gauge)
+        where T : struct, IScalar<T>
+    {
+        const double ln92 = 4.5217885770490405;
+        return 1.27e-4 * T.Exp(ln92 / 39 * (36 - gauge));
+    }
+
+    /// <summary>The area of a round conductor: pi d2 / 4.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="diameter">Diameter, m.</param>
+    /// <returns>Area, m2.</returns>
+    /// <remarks>Source: [Definition] area of a circle.</remarks>
+    [MethodImpl(Inline)]
+    public static T Area<T>(T diameter)
+        where T : struct, IScalar<T> => Math.PI / 4 * diameter * diameter;
+
+    /// <summary>The resistance of a length of conductor: R = rho20 (1 + a20 (t - 20)) L / A.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="resistivity20">Resistivity at 20 degrees Celsius, ohm m.</param>
+    /// <param name="coefficient20">Temperature coefficient from 20 degrees Celsius, 1/K.</param>
+    /// <param name="length">Length of the conductor, m; there and back are two.</param>
+    /// <param name="area">Area of metal, m2; greater than zero.</param>
+    /// <param name="temperatureCelsius">Temperature of the conductor, degrees Celsius.</param>
+    /// <returns>Resistance, ohm.</returns>
+    /// <remarks>Source: [NBS-Handbook-100] section 2 (temperature coefficient).</remarks>
+    [MethodImpl(Inline)]
+    public static T Resistance<T>(T resistivity20, T coefficient20, T length, T area, T temperatureCelsius)
+        where T : struct, IScalar<T> =>
+        T.Step(resistivity20 * (1 + (coefficient20 * (temperatureCelsius - 20))) * length / area, Symbols.Resistance);
+}

@@ -1,0 +1,97 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The air an engine takes in, and the fuel that it asks for. SI units.</summary>
+public static class EngineAir
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>Specific gas constant of dry air, J/(kg K). Source: [ISO-2533] primary constants.</summary>
+    public const double AirGasConstant = 287.05287;
+
+    /// <summary>Density of dry air: rho = p / (R T).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="absolutePressure">Absolute pressure, Pa.</param>
+    /// <param name="temperature">Temperature, K; greater than zero.</param>
+    /// <returns>Density, kg/m3.</returns>
+    /// <remarks>Source: [ISO-2533] equation of state.</remarks>
+    [MethodImpl(Inline)]
+    public static T AirDensity<T>(T absolutePressure, T temperature)
+        where T : struct, IScalar<T> => T.Step(absolutePressure / (AirGasConstant * temperature), Symbols.AirDensity);
+
+    /// <summary>Air mass of one intake event: m = ve rho V.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="displacementPerEvent">Displacement that one event fills, m3.</param>
+    /// <param name="volumetricEfficiency">Volumetric efficiency for that density, a fraction.</param>
+    /// <param name="airDensity">Density at the reference of the volumetric efficiency, kg/m3.</param>
+    /// <returns>Air mass, kg.</returns>
+    /// <remarks>Source: [Heywood-1988] section 2.10 (volumetric efficiency).</remarks>
+    [MethodImpl(Inline)]
+    public static T AirMassPerEvent<T>(T displacementPerEvent, T volumetricEfficiency, T airDensity)
+        where T : struct, IScalar<T> =>
+        T.Step(volumetricEfficiency * airDensity * displacementPerEvent, Symbols.AirMass);
+
+    /// <summary>The fuel for an air mass: m = air / (stoichiometric ratio x lambda).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="airMass">Mass of air, kg (or mass flow, kg/s).</param>
+    /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
+    /// <param name="lambda">Lambda that is wanted; greater than zero.</param>
+    /// <returns>Mass of fuel, in the unit of the air.</returns>
+    /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
+    [MethodImpl(Inline)]
+    public static T FuelMass<T>(T airMass, T stoichiometricRatio, T lambda)
+        where T : struct, IScalar<T> => T.Step(airMass / (stoichiometricRatio * lambda), Symbols.FuelMass);
+
+    /// <summary>Events per second at a shaft speed: speed / 2 pi x events per revolution.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="speedRadPerSecond">Shaft speed, rad/s.</param>
+    /// <param name="eventsPerRevolution">Events per revolution of that shaft: a half, one, two and so on.</param>
+    /// <returns>Events per second, 1/s.</returns>
+    /// <remarks>Source: [Definition].</remarks>
+    [MethodImpl(Inline)]
+    public static T EventsPerSecond<T>(T speedRadPerSecond, T eventsPerRevolution)
+        where T : struct, IScalar<T> =>
+        T.Step(speedRadPerSecond * eventsPerRevolution / (2 * Math.PI), Symbols.EventsPerSecond);
+
+    /// <summary>The fuel flow that a power asks for: power x brake specific fuel consumption.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="power">Brake power, W.</param>
+    /// <param name="brakeSpecificFuelConsumption">
+    /// Brake specific fuel consumption, kg/J, of the same fuel and at the same shaft. It includes its own enrichment:
+    /// don't divide by lambda again.
+    /// </param>
+    /// <returns>Mass flow of fuel, kg/s.</returns>
+    /// <remarks>Source: [Heywood-1988] section 2.8 (specific fuel consumption).</remarks>
+    [MethodImpl(Inline)]
+    public static T FuelFlowFromPower<T>(T power, T brakeSpecificFuelConsumption)
+        where T : struct, IScalar<T> => T.Step(power * brakeSpecificFuelConsumption, Symbols.MassFlow);
+
+    /// <summary>
+    /// The lambda that one sensor sees when cylinders get equal air and unequal fuel: the harmonic mean of theirs.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="lambdas">Lambda of each cylinder; one or more, each greater than zero.</param>
+    /// <returns>Total air over the air that the total fuel needs.</returns>
+    /// <remarks>
+    /// A mean hides the leanest cylinder: no cylinder is cleared by it. Source: [Definition] of lambda for the sum.
+    /// </remarks>
+    /// <exception cref="ArgumentException"><paramref name="lambdas"/> is empty.</exception>
+    public static T HarmonicMeanLambda<T>(ReadOnlySpan<T> lambdas)
+        where T : struct, IScalar<T>
+    {
+        if (lambdas.IsEmpty)
+        {
+            throw new ArgumentException("Must have one or more lambdas; it has none.", nameof(lambdas));
+        }
+
+        T fuel = 1 / lambdas[0];
+        for (int i = 1; i < lambdas.Length; i++)
+        {
+            fuel += 1 / lambdas[i];
+        }
+
+        return T.Step(lambdas.Length / fuel, Symbols.Lambda);
+    }
+}

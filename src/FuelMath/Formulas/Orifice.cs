@@ -1,0 +1,108 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Flow of a liquid through a small opening: the square-root law. SI units.</summary>
+/// <remarks>
+/// The differential pressure is upstream minus downstream, both on one reference, and not negative. Mass flow rises
+/// with the root of density, volume flow falls with it: the two carry a rating to another fluid in opposite
+/// directions.
+/// </remarks>
+public static class Orifice
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>Mass flow: m = Cd A sqrt(2 rho dp).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="dischargeCoefficient">Discharge coefficient, 0 to 1; times an approach factor where one applies.</param>
+    /// <param name="area">Area of the opening, m2.</param>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
+    /// <returns>Mass flow, kg/s.</returns>
+    /// <remarks>Source: [White-2003] section 6.12 (Bernoulli obstruction theory).</remarks>
+    [MethodImpl(Inline)]
+    public static T MassFlow<T>(T dischargeCoefficient, T area, T density, T differentialPressure)
+        where T : struct, IScalar<T> =>
+        T.Step(dischargeCoefficient * area * T.Sqrt(2 * density * differentialPressure), Symbols.MassFlow);
+
+    /// <summary>Volume flow: Q = Cd A sqrt(2 dp / rho).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="dischargeCoefficient">Discharge coefficient, 0 to 1; times an approach factor where one applies.</param>
+    /// <param name="area">Area of the opening, m2.</param>
+    /// <param name="density">Density, kg/m3; greater than zero.</param>
+    /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
+    /// <returns>Volume flow, m3/s.</returns>
+    /// <remarks>Source: [White-2003] section 6.12 (Bernoulli obstruction theory).</remarks>
+    [MethodImpl(Inline)]
+    public static T VolumeFlow<T>(T dischargeCoefficient, T area, T density, T differentialPressure)
+        where T : struct, IScalar<T> =>
+        T.Step(dischargeCoefficient * area * T.Sqrt(2 * differentialPressure / density), Symbols.VolumeFlow);
+
+    /// <summary>A rated mass flow carried to another pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="referenceMassFlow">Rated mass flow, kg/s.</param>
+    /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3; greater than zero.</param>
+    /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <returns>Mass flow, kg/s.</returns>
+    /// <remarks>
+    /// Holds while the discharge coefficient stays what it was in the rating.
+    /// Source: [White-2003] section 6.12, as the ratio of two states.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T CarriedMassFlow<T>(
+        T referenceMassFlow,
+        T referenceDifferentialPressure,
+        T referenceDensity,
+        T differentialPressure,
+        T density
+    )
+        where T : struct, IScalar<T> =>
+        T.Step(
+            referenceMassFlow
+                * T.Sqrt(differentialPressure / referenceDifferentialPressure * (density / referenceDensity)),
+            Symbols.MassFlow
+        );
+
+    /// <summary>A rated volume flow carried to another pressure and density: Q = Q0 sqrt(dp/dp0 rho0/rho).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="referenceVolumeFlow">Rated volume flow, m3/s.</param>
+    /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3.</param>
+    /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
+    /// <param name="density">Density, kg/m3; greater than zero.</param>
+    /// <returns>Volume flow, m3/s.</returns>
+    /// <remarks>
+    /// Holds while the discharge coefficient stays what it was in the rating.
+    /// Source: [White-2003] section 6.12, as the ratio of two states.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T CarriedVolumeFlow<T>(
+        T referenceVolumeFlow,
+        T referenceDifferentialPressure,
+        T referenceDensity,
+        T differentialPressure,
+        T density
+    )
+        where T : struct, IScalar<T> =>
+        T.Step(
+            referenceVolumeFlow
+                * T.Sqrt(differentialPressure / referenceDifferentialPressure * (referenceDensity / density)),
+            Symbols.VolumeFlow
+        );
+
+    /// <summary>What the flow ahead of an opening adds to its flow: 1 / sqrt(1 - (d/D)^4).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="diameterRatio">Diameter of the opening over that of the pipe, 0 to less than 1.</param>
+    /// <returns>The factor, from 1 upward.</returns>
+    /// <remarks>Source: [ISO-5167] part 1 (velocity of approach factor).</remarks>
+    [MethodImpl(Inline)]
+    public static T ApproachFactor<T>(T diameterRatio)
+        where T : struct, IScalar<T>
+    {
+        T square = diameterRatio * diameterRatio;
+        return 1 / T.Sqrt(1 - (square * square));
+    }
+}

@@ -1,0 +1,25 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Pressure lost in a filter or strainer. SI units.</summary>
+public static class PorousMedium
+{
+    /// <summary>A linear and a quadratic part: dp = a mu Q + b rho Q|Q|.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="linear">Linear coefficient a, 1/m3.</param>
+    /// <param name="quadratic">Quadratic coefficient b, 1/m4.</param>
+    /// <param name="dynamicViscosity">Dynamic viscosity, Pa s.</param>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="volumeFlow">Volume flow, m3/s; either sign.</param>
+    /// <returns>Pressure lost, Pa, with the sign of the flow.</returns>
+    /// <remarks>Source: [Forchheimer-1901] the law of two terms; the first alone is Darcy's.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T PressureLoss<T>(T linear, T quadratic, T dynamicViscosity, T density, T volumeFlow)
+        where T : struct, IScalar<T> =>
+        T.Step(
+            (linear * dynamicViscosity * volumeFlow) + (quadratic * density * volumeFlow * T.Abs(volumeFlow)),
+            Symbols.PressureLoss
+        );
+}

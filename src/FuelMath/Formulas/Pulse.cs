@@ -1,0 +1,78 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>What a pulsed injector delivers. SI units.</summary>
+public static class Pulse
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>The part of a pulse that delivers: w = max(0, width - dead time).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="width">Pulse width as commanded, s.</param>
+    /// <param name="deadTime">Dead time at the injector's own voltage and differential pressure, s.</param>
+    /// <returns>Effective width, s; never negative.</returns>
+    /// <remarks>Source: [SAE-J1832] the straight line through the linear range, whose time offset this is.</remarks>
+    [MethodImpl(Inline)]
+    public static T EffectiveWidth<T>(T width, T deadTime)
+        where T : struct, IScalar<T> => T.Step(T.Max(width - deadTime, T.Of(0)), Symbols.EffectiveWidth);
+
+    /// <summary>The mass of one pulse: m = max(0, static flow x (effective width + correction)).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="staticMassFlow">Mass flow when held open, kg/s.</param>
+    /// <param name="effectiveWidth">Effective width, s.</param>
+    /// <param name="correction">What is added below the linear range, s; zero inside it; either sign.</param>
+    /// <returns>Mass, kg; never negative.</returns>
+    /// <remarks>Source: [SAE-J1832] dynamic flow; [Definition] the correction as a time at static flow.</remarks>
+    [MethodImpl(Inline)]
+    public static T Mass<T>(T staticMassFlow, T effectiveWidth, T correction)
+        where T : struct, IScalar<T> =>
+        T.Step(T.Max(staticMassFlow * (effectiveWidth + correction), T.Of(0)), Symbols.PulseMass);
+
+    /// <summary>The share of time that the injector is driven, dead time included: D = width / period.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="width">Pulse width as commanded, s.</param>
+    /// <param name="period">Time from one pulse to the next, s; greater than zero.</param>
+    /// <returns>Duty cycle, 0 to 1.</returns>
+    /// <remarks>Source: [Definition].</remarks>
+    [MethodImpl(Inline)]
+    public static T DutyCycle<T>(T width, T period)
+        where T : struct, IScalar<T> => T.Step(width / period, Symbols.DutyCycle);
+
+    /// <summary>The mean flow of a train of pulses: mass per pulse x pulses per second.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="massPerPulse">Mass of one pulse, kg.</param>
+    /// <param name="pulsesPerSecond">Pulses per second, 1/s.</param>
+    /// <returns>Mean mass flow, kg/s.</returns>
+    /// <remarks>Source: [Definition].</remarks>
+    [MethodImpl(Inline)]
+    public static T MeanMassFlow<T>(T massPerPulse, T pulsesPerSecond)
+        where T : struct, IScalar<T> => T.Step(massPerPulse * pulsesPerSecond, Symbols.MassFlow);
+
+    /// <summary>
+    /// How much more a quadratic loss costs on average when several injectors draw in turn: 1 + f (1 - f) / (n D)^2,
+    /// where f is the fraction of n D.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="injectors">How many draw, evenly staggered; one or more.</param>
+    /// <param name="dutyCycle">Duty cycle of each, greater than 0 and at most 1.</param>
+    /// <returns>The mean of the flow squared over the square of the mean, 1 or more.</returns>
+    /// <remarks>
+    /// The bound without any damping: dampers, the give of hoses and the volume of a rail lie between it and 1. At any
+    /// moment whole(n D) or one more injectors are open. Source: [Definition] mean of a square.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T QuadraticLossFactor<T>(int injectors, T dutyCycle)
+        where T : struct, IScalar<T>
+    {
+        T open = injectors * dutyCycle;
+        T fraction = open;
+        for (int whole = 1; whole <= injectors; whole++)
+        {
+            fraction = T.Select(T.Less(open, T.Of(whole)), fraction, open - whole);
+        }
+
+        return 1 + (fraction * (1 - fraction) / (open * open));
+    }
+}

@@ -1,0 +1,52 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The true vapor pressure of a fuel. SI units, absolute pressure.</summary>
+public static class VaporPressure
+{
+    private const double PascalsPerPsi = 6894.757293168361;
+    private const double RankinePerKelvin = 1.8;
+
+    /// <summary>The vapor pressure of a gasoline from its Reid vapor pressure.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="reidPressure">Reid vapor pressure, Pa; 41 370 to 103 421 Pa (6 to 15 psi).</param>
+    /// <param name="temperature">Temperature, K; 277 to 311 K is the range of the published table.</param>
+    /// <returns>True vapor pressure, Pa absolute.</returns>
+    /// <remarks>
+    /// For gasolines without alcohol, with a distillation slope of 3 degrees Fahrenheit per percent at 10 percent
+    /// evaporated. A Reid pressure is measured with a vapor space of four volumes, so that it lies below the true one.
+    /// ln P = A - B/T, A = 15.64 - 1.854 S^0.5 - (0.8742 - 0.3280 S^0.5) ln RVP,
+    /// B = 8742 - 1042 S^0.5 - (1049 - 179.4 S^0.5) ln RVP, in psi and degrees Rankine.
+    /// Source: [EPA-AP42] chapter 7.1 (refined petroleum stocks).
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FromReid<T>(T reidPressure, T temperature)
+        where T : struct, IScalar<T>
+    {
+        double rootOfSlope = Math.Sqrt(3);
+        T reid = T.Log(reidPressure / PascalsPerPsi);
+        T a = 15.64 - (1.854 * rootOfSlope) - ((0.8742 - (0.3280 * rootOfSlope)) * reid);
+        T b = 8742 - (1042 * rootOfSlope) - ((1049 - (179.4 * rootOfSlope)) * reid);
+        return T.Step(PascalsPerPsi * T.Exp(a - (b / (RankinePerKelvin * temperature))), Symbols.VaporPressure);
+    }
+
+    /// <summary>The vapor pressure of a pure substance after Antoine: log10 P = a - b/(T + c).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="a">First coefficient, for Pa and the logarithm to base ten.</param>
+    /// <param name="b">Second coefficient, K.</param>
+    /// <param name="c">Third coefficient, K.</param>
+    /// <param name="temperature">Temperature, K; inside the range of the coefficients.</param>
+    /// <returns>Vapor pressure, Pa absolute.</returns>
+    /// <remarks>
+    /// Tables differ in units and in the base of the logarithm. Source: [Poling-2001] section 7-3 (Antoine equation).
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Antoine<T>(T a, T b, T c, T temperature)
+        where T : struct, IScalar<T>
+    {
+        const double ln10 = 2.302585092994046;
+        return T.Step(T.Exp(ln10 * (a - (b / (temperature + c)))), Symbols.VaporPressure);
+    }
+}

@@ -1,0 +1,168 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Tables;
+
+/// <summary>A smooth curve through given points that never swings past them: a shape-preserving cubic.</summary>
+/// <remarks>
+/// <para>
+/// Between two points the curve stays between their values, so that rising data give a rising curve and a flat part
+/// stays flat. The slope at a point is the weighted harmonic mean of its two neighbors' slopes, and zero where the
+/// data turn. Two points give a straight line.
+/// </para>
+/// <para>
+/// Source: [Fritsch-Carlson-1980] (the conditions), [Fritsch-Butland-1984] (the slopes inside),
+/// [Moler-2004] section 3.4 (the slopes at the ends).
+/// </para>
+/// <para>
+/// The numbers carry no unit of their own: whoever owns the curve states the units of its axes. Instances are
+/// immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class Curve
+{
+    private readonly Piece[] pieces;
+    private readonly double[] x;
+    private readonly double[] y;
+
+    /// <summary>Draws the curve.</summary>
+    /// <param name="name">What the curve is; refusals print it; not blank.</param>
+    /// <param name="axis">What <paramref name="x"/> is, with its unit, for example <c>voltage (V)</c>; not blank.</param>
+    /// <param name="x">Where the points are; two or more finite numbers, each greater than the last.</param>
+    /// <param name="y">Their values; finite, as many.</param>
+    /// <param name="outside">What happens beyond the ends.</param>
+    /// <exception cref="ArgumentException">The points do not make a curve.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is none of the choices.</exception>
+    public Curve(string name, string axis, IEnumerable<double> x, IEnumerable<double> y, OutsideRange outside)
+    {
+        ArgumentNullException.ThrowIfNull(x);
+        ArgumentNullException.ThrowIfNull(y);
+        Name = Guard.Name(name, nameof(name));
+        Axis = Guard.Name(axis, nameof(axis));
+        Outside = TableChecks.Known(outside, nameof(outside));
+        this.x = [.. x];
+        this.y = [.. y];
+        TableChecks.Axis(this.x, 2, $"{name}: {axis}", nameof(x));
+        TableChecks.Same(this.x.Length, this.y.Length, name, nameof(y));
+        Guard.AllFinite(this.y, $"{name}: the values", nameof(y));
+        Knots = [.. this.x];
+        Values = [.. this.y];
+        pieces = MonotoneCubic.Pieces(this.x, this.y);
+        TableChecks.Drawable(pieces, name, nameof(y));
+    }
+
+    /// <summary>What the curve is.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is read by, with its unit.</summary>
+    public string Axis { get; }
+
+    /// <summary>What happens beyond the ends.</summary>
+    public OutsideRange Outside { get; }
+
+    /// <summary>Where the points are.</summary>
+    public ImmutableArray<double> Knots { get; }
+
+    /// <summary>The values at the points.</summary>
+    public ImmutableArray<double> Values { get; }
+
+    /// <summary>The first point's place on the axis.</summary>
+    public double First => x[0];
+
+    /// <summary>The last point's place on the axis.</summary>
+    public double Last => x[^1];
+
+    /// <summary>Whether each value is greater than the one before.</summary>
+    public bool IsRising => TableChecks.Ordered(y, 1);
+
+    /// <summary>Whether each value is less than the one before.</summary>
+    public bool IsFalling => TableChecks.Ordered(y, -1);
+
+    /// <summary>Reads the curve.</summary>
+    /// <param name="x">Where.</param>
+    /// <returns>The value there.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="x"/> lies beyond the ends and the curve refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    public double At(double x)
+    {
+        double at = TableChecks.Place(this.x, x, Outside, Name, Axis, nameof(x));
+        return pieces[MonotoneCubic.PieceAt(this.x, at)].At(at);
+    }
+
+    /// <summary>The slope of the curve.</summary>
+    /// <param name="x">Where.</param>
+    /// <returns>The derivative there; zero beyond the ends when they are held.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="x"/> lies beyond the ends and the curve refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    public double Slope(double x)
+    {
+        double at = TableChecks.Place(this.x, x, Outside, Name, Axis, nameof(x));
+        return Outside == OutsideRange.HoldEnds && (x < First || x > Last)
+            ? 0
+            : pieces[MonotoneCubic.PieceAt(this.x, at)].Slope(at);
+    }
+
+    /// <summary>Finds where the curve takes a value. Only for a curve that rises throughout or falls throughout.</summary>
+    /// <param name="y">The value.</param>
+    /// <returns>Where the curve takes it.</returns>
+    /// <remarks>A curve that holds its ends takes no value beyond theirs, so it refuses them like one that refuses.</remarks>
+    /// <exception cref="InvalidOperationException">The curve neither rises throughout nor falls throughout.</exception>
+    /// <exception cref="OutsideTableException">The curve does not take <paramref name="y"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="y"/> is not finite.</exception>
+    public double Inverse(double y)
+    {
+        Guard.Finite(y, nameof(y));
+        bool rising = IsRising;
+        if (!rising && !IsFalling)
+        {
+            throw new InvalidOperationException(
+                $"{Name}: only a curve whose values rise throughout or fall throughout can be read backwards."
+            );
+        }
+
+        double low = Math.Min(this.y[0], this.y[^1]);
+        double high = Math.Max(this.y[0], this.y[^1]);
+        double slack = Guard.EdgeTolerance * (high - low);
+        double target = y >= low - slack && y <= high + slack ? Math.Clamp(y, low, high) : y;
+        int piece = MonotoneCubic.PieceOfValue(this.y, target, rising);
+        bool outside = piece == 0 || piece == x.Length;
+        return outside && (Outside != OutsideRange.Extend || pieces[piece].C1 == 0)
+            ? throw new OutsideTableException(Name, $"value over {Axis}", y, low, high)
+            : MonotoneCubic.Solve(pieces[piece], target, outside ? double.NaN : x[piece] - x[piece - 1]);
+    }
+
+    /// <summary>Reads the curve in any scalar, without branching: for solvers.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="x">Where.</param>
+    /// <returns>The value there; a <see cref="Dual{T}"/> brings its slope along.</returns>
+    /// <remarks>
+    /// Beyond the ends it <b>always goes on straight</b> with the end slope, whatever <see cref="Outside"/> says, so
+    /// that Newton can pass through there; the solver checks the range of its answer afterwards. Inside it gives the
+    /// same bits as <see cref="At"/>. The cost grows with the number of points.
+    /// </remarks>
+    public T Read<T>(T x)
+        where T : struct, IScalar<T>
+    {
+        Piece first = pieces[0];
+        T origin = T.Of(first.X0);
+        T c0 = T.Of(first.C0);
+        T c1 = T.Of(first.C1);
+        T c2 = T.Of(first.C2);
+        T c3 = T.Of(first.C3);
+        for (int i = 1; i < pieces.Length; i++)
+        {
+            ref readonly Piece piece = ref pieces[i];
+            Mask<T> before = T.Less(x, T.Of(this.x[i - 1]));
+            origin = T.Select(before, origin, T.Of(piece.X0));
+            c0 = T.Select(before, c0, T.Of(piece.C0));
+            c1 = T.Select(before, c1, T.Of(piece.C1));
+            c2 = T.Select(before, c2, T.Of(piece.C2));
+            c3 = T.Select(before, c3, T.Of(piece.C3));
+        }
+
+        T t = x - origin;
+        return c0 + (t * (c1 + (t * (c2 + (t * c3)))));
+    }
+}

@@ -1,0 +1,200 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Internal;
+
+namespace FuelMath.Tables;
+
+/// <summary>A table over two axes, read straight along each: bilinear interpolation.</summary>
+/// <remarks>
+/// <para>
+/// Between four neighbors the value is linear along either axis, so that it never leaves their range, and the plain
+/// product of the two axes is reproduced exactly. Source: [Definition] product of two linear interpolations.
+/// </para>
+/// <para>
+/// The numbers carry no unit of their own: whoever owns the grid states the units of its axes. Instances are
+/// immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class Grid
+{
+    private readonly double[] first;
+    private readonly double[] second;
+    private readonly double[,] values;
+
+    /// <summary>Builds the table.</summary>
+    /// <param name="name">What the table is; refusals print it; not blank.</param>
+    /// <param name="firstAxis">What <paramref name="first"/> is, with its unit; not blank.</param>
+    /// <param name="secondAxis">What <paramref name="second"/> is, with its unit; not blank.</param>
+    /// <param name="first">Places on the first axis; two or more finite numbers, each greater than the last.</param>
+    /// <param name="second">Places on the second axis; likewise.</param>
+    /// <param name="values">The values: a row for each place on the first axis, a column for each on the second.</param>
+    /// <param name="outside">What happens beyond the edges.</param>
+    /// <exception cref="ArgumentException">The numbers do not make a table.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is none of the choices.</exception>
+    public Grid(
+        string name,
+        string firstAxis,
+        string secondAxis,
+        IEnumerable<double> first,
+        IEnumerable<double> second,
+        double[,] values,
+        OutsideRange outside
+    )
+        : this(name, firstAxis, secondAxis, first, second, values, outside, 2, 2) { }
+
+    private Grid(
+        string name,
+        string firstAxis,
+        string secondAxis,
+        IEnumerable<double> first,
+        IEnumerable<double> second,
+        double[,] values,
+        OutsideRange outside,
+        int leastFirst,
+        int leastSecond
+    )
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        ArgumentNullException.ThrowIfNull(values);
+        Name = Guard.Name(name, nameof(name));
+        FirstAxis = Guard.Name(firstAxis, nameof(firstAxis));
+        SecondAxis = Guard.Name(secondAxis, nameof(secondAxis));
+        Outside = TableChecks.Known(outside, nameof(outside));
+        this.first = [.. first];
+        this.second = [.. second];
+        this.values = (double[,])values.Clone();
+        TableChecks.Axis(this.first, leastFirst, $"{name}: {firstAxis}", nameof(first));
+        TableChecks.Axis(this.second, leastSecond, $"{name}: {secondAxis}", nameof(second));
+        CheckValues(name, this.first.Length, this.second.Length, this.values);
+        FirstKnots = [.. this.first];
+        SecondKnots = [.. this.second];
+    }
+
+    /// <summary>What the table is.</summary>
+    public string Name { get; }
+
+    /// <summary>What the rows are read by, with its unit.</summary>
+    public string FirstAxis { get; }
+
+    /// <summary>What the columns are read by, with its unit.</summary>
+    public string SecondAxis { get; }
+
+    /// <summary>What happens beyond the edges.</summary>
+    public OutsideRange Outside { get; }
+
+    /// <summary>The places on the first axis; a single one when the table does not depend on it.</summary>
+    public ImmutableArray<double> FirstKnots { get; }
+
+    /// <summary>The places on the second axis; a single one when the table does not depend on it.</summary>
+    public ImmutableArray<double> SecondKnots { get; }
+
+    /// <summary>A table whose data were taken at one place on the second axis and are used for all of it.</summary>
+    /// <param name="name">What the table is; not blank.</param>
+    /// <param name="firstAxis">What <paramref name="first"/> is, with its unit; not blank.</param>
+    /// <param name="secondAxis">What the second axis is, with its unit; not blank.</param>
+    /// <param name="first">Places on the first axis; two or more finite numbers, each greater than the last.</param>
+    /// <param name="secondTakenAt">Where on the second axis the data were taken; finite.</param>
+    /// <param name="values">The values; finite, as many as <paramref name="first"/>.</param>
+    /// <param name="outside">What happens beyond the ends of the first axis.</param>
+    /// <returns>The table; the second axis has no influence and no range.</returns>
+    /// <exception cref="ArgumentException">The numbers do not make a table.</exception>
+    public static Grid FromFirstAxis(
+        string name,
+        string firstAxis,
+        string secondAxis,
+        IEnumerable<double> first,
+        double secondTakenAt,
+        IEnumerable<double> values,
+        OutsideRange outside
+    )
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(values);
+        double[] places = [.. first];
+        double[] column = [.. values];
+        TableChecks.Same(places.Length, column.Length, name, nameof(values));
+        var table = new double[column.Length, 1];
+        for (int i = 0; i < column.Length; i++)
+        {
+            table[i, 0] = column[i];
+        }
+
+        return new Grid(name, firstAxis, secondAxis, places, [secondTakenAt], table, outside, 2, 1);
+    }
+
+    /// <summary>The value at a point of the table.</summary>
+    /// <param name="row">The index on the first axis.</param>
+    /// <param name="column">The index on the second axis.</param>
+    /// <returns>The value that was given.</returns>
+    public double ValueAt(int row, int column) =>
+        values[
+            Guard.InRange(row, 0, first.Length - 1, nameof(row)),
+            Guard.InRange(column, 0, second.Length - 1, nameof(column))
+        ];
+
+    /// <summary>Reads the table.</summary>
+    /// <param name="first">Where on the first axis.</param>
+    /// <param name="second">Where on the second axis.</param>
+    /// <returns>The value there.</returns>
+    /// <exception cref="OutsideTableException">A place lies beyond the edges and the table refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A place is not finite.</exception>
+    public double At(double first, double second)
+    {
+        (int row, double alongFirst) = Find(this.first, first, FirstAxis, nameof(first));
+        (int column, double alongSecond) = Find(this.second, second, SecondAxis, nameof(second));
+        double here = Along(row, column, alongSecond);
+        return this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
+    }
+
+    private static void CheckValues(string name, int rows, int columns, double[,] values)
+    {
+        if (values.GetLength(0) != rows || values.GetLength(1) != columns)
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{name}: must have {rows} x {columns} values; it has {values.GetLength(0)} x {values.GetLength(1)}."
+                ),
+                nameof(values)
+            );
+        }
+
+        for (int i = 0; i < rows; i++)
+        {
+            for (int j = 0; j < columns; j++)
+            {
+                if (!double.IsFinite(values[i, j]))
+                {
+                    throw new ArgumentException(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"{name}: the values must be finite; at row {i}, column {j} it was {values[i, j]}."
+                        ),
+                        nameof(values)
+                    );
+                }
+            }
+        }
+    }
+
+    private static double Between(double from, double to, double fraction) => ((1 - fraction) * from) + (fraction * to);
+
+    private double Along(int row, int column, double fraction) =>
+        second.Length == 1 ? values[row, 0] : Between(values[row, column], values[row, column + 1], fraction);
+
+    /// <summary>The cell on one axis, and how far into it as a fraction; beyond the edges the fraction leaves 0 to 1.</summary>
+    private (int Cell, double Fraction) Find(double[] axis, double value, string axisName, string paramName)
+    {
+        if (axis.Length == 1)
+        {
+            Guard.Finite(value, paramName);
+            return (0, 0);
+        }
+
+        double at = TableChecks.Place(axis, value, Outside, Name, axisName, paramName);
+        int found = Array.BinarySearch(axis, at);
+        int cell = Math.Clamp(found >= 0 ? found : ~found - 1, 0, axis.Length - 2);
+        return (cell, (at - axis[cell]) / (axis[cell + 1] - axis[cell]));
+    }
+}

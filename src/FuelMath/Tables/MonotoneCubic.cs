@@ -1,0 +1,154 @@
+namespace FuelMath.Tables;
+
+/// <summary>Slopes and pieces of a shape-preserving cubic, and its inverse. Scale-free: no absolute tolerance.</summary>
+/// <remarks>
+/// Source: [Fritsch-Butland-1984] (inside), [Moler-2004] section 3.4 (ends).
+/// </remarks>
+internal static class MonotoneCubic
+{
+    private const int MaximumSteps = 200;
+
+    /// <summary>One straight piece before the first point, a cubic for each interval, one straight piece after the last.</summary>
+    internal static Piece[] Pieces(double[] x, double[] y)
+    {
+        int n = x.Length;
+        double[] slope = Slopes(x, y);
+        var pieces = new Piece[n + 1];
+        pieces[0] = new Piece(x[0], y[0], slope[0], 0, 0);
+        pieces[n] = new Piece(x[n - 1], y[n - 1], slope[n - 1], 0, 0);
+        for (int i = 1; i < n; i++)
+        {
+            double h = x[i] - x[i - 1];
+            double chord = (y[i] - y[i - 1]) / h;
+            double c2 = ((3 * chord) - (2 * slope[i - 1]) - slope[i]) / h;
+            double c3 = (slope[i - 1] + slope[i] - (2 * chord)) / h / h;
+            pieces[i] = new Piece(x[i - 1], y[i - 1], slope[i - 1], c2, c3);
+        }
+
+        return pieces;
+    }
+
+    /// <summary>The piece that holds <paramref name="at"/>; an inner point belongs to the piece on its right.</summary>
+    internal static int PieceAt(double[] x, double at)
+    {
+        if (at == x[^1])
+        {
+            return x.Length;
+        }
+
+        int found = Array.BinarySearch(x, at);
+        return found >= 0 ? found + 1 : ~found;
+    }
+
+    /// <summary>The piece that takes a value, 0 and n being the ones beyond the ends.</summary>
+    internal static int PieceOfValue(double[] y, double target, bool rising)
+    {
+        int sign = rising ? 1 : -1;
+        if (sign * target < sign * y[0])
+        {
+            return 0;
+        }
+
+        for (int i = 1; i < y.Length; i++)
+        {
+            if (sign * target <= sign * y[i])
+            {
+                return i;
+            }
+        }
+
+        return y.Length;
+    }
+
+    /// <summary>Where a piece takes a value: Newton kept inside a bracket. A width of NaN marks a straight outer piece.</summary>
+    internal static double Solve(in Piece piece, double target, double width)
+    {
+        if (double.IsNaN(width))
+        {
+            return piece.X0 + ((target - piece.C0) / piece.C1);
+        }
+
+        (double low, double high) = (piece.X0, piece.X0 + width);
+        bool rising = piece.At(high) > piece.C0;
+        double x = low + (width * ((target - piece.C0) / (piece.At(high) - piece.C0)));
+        for (int i = 0; i < MaximumSteps; i++)
+        {
+            double miss = piece.At(x) - target;
+            if (miss == 0)
+            {
+                return x;
+            }
+
+            if (miss > 0 == rising)
+            {
+                high = x;
+            }
+            else
+            {
+                low = x;
+            }
+
+            double next = x - (miss / piece.Slope(x));
+            if (!(next > low && next < high))
+            {
+                next = low + ((high - low) / 2);
+            }
+
+            if (next == x || next == low || next == high)
+            {
+                return next;
+            }
+
+            x = next;
+        }
+
+        return x;
+    }
+
+    private static double[] Slopes(double[] x, double[] y)
+    {
+        int n = x.Length;
+        var h = new double[n - 1];
+        var chord = new double[n - 1];
+        for (int i = 0; i < n - 1; i++)
+        {
+            h[i] = x[i + 1] - x[i];
+            chord[i] = (y[i + 1] - y[i]) / h[i];
+        }
+
+        if (n == 2)
+        {
+            return [chord[0], chord[0]];
+        }
+
+        var slope = new double[n];
+        slope[0] = End(h[0], h[1], chord[0], chord[1]);
+        slope[n - 1] = End(h[^1], h[^2], chord[^1], chord[^2]);
+        for (int i = 1; i < n - 1; i++)
+        {
+            slope[i] = Inside(h[i - 1], h[i], chord[i - 1], chord[i]);
+        }
+
+        return slope;
+    }
+
+    private static double Inside(double hBefore, double hAfter, double before, double after)
+    {
+        if (before == 0 || after == 0 || before > 0 != after > 0)
+        {
+            return 0;
+        }
+
+        double weightBefore = (2 * hAfter) + hBefore;
+        double weightAfter = hAfter + (2 * hBefore);
+        return (weightBefore + weightAfter) / ((weightBefore / before) + (weightAfter / after));
+    }
+
+    private static double End(double hNear, double hFar, double near, double far)
+    {
+        double slope = ((((2 * hNear) + hFar) * near) - (hNear * far)) / (hNear + hFar);
+        return Math.Sign(slope) != Math.Sign(near) ? 0
+            : Math.Sign(near) != Math.Sign(far) && Math.Abs(slope) > 3 * Math.Abs(near) ? 3 * near
+            : slope;
+    }
+}

@@ -1,0 +1,38 @@
+using System.Runtime.CompilerServices;
+
+namespace FuelMath.Tables;
+
+/// <summary>One piece of a curve: a cubic in the distance from where the piece begins.</summary>
+internal readonly struct Piece
+{
+    internal readonly double X0;
+    internal readonly double C0;
+    internal readonly double C1;
+    internal readonly double C2;
+    internal readonly double C3;
+
+    internal Piece(double x0, double c0, double c1, double c2, double c3)
+    {
+        X0 = x0;
+        C0 = c0;
+        C1 = c1;
+        C2 = c2;
+        C3 = c3;
+    }
+
+    internal bool IsFinite => double.IsFinite(C0) && double.IsFinite(C1) && double.IsFinite(C2) && double.IsFinite(C3);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal double At(double x)
+    {
+        double t = x - X0;
+        return C0 + (t * (C1 + (t * (C2 + (t * C3)))));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal double Slope(double x)
+    {
+        double t = x - X0;
+        return C1 + (t * ((2 * C2) + (t * 3 * C3)));
+    }
+}

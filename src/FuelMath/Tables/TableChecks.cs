@@ -1,0 +1,100 @@
+using System.Globalization;
+using FuelMath.Internal;
+
+namespace FuelMath.Tables;
+
+/// <summary>Checks that curves and grids share.</summary>
+internal static class TableChecks
+{
+    internal static OutsideRange Known(OutsideRange outside, string paramName) =>
+        outside is OutsideRange.Refuse or OutsideRange.HoldEnds or OutsideRange.Extend
+            ? outside
+            : throw new ArgumentOutOfRangeException(
+                paramName,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must be Refuse, HoldEnds or Extend; it was {(int)outside}."
+                )
+            );
+
+    internal static void Axis(double[] values, int minimum, string what, string paramName)
+    {
+        Guard.AtLeast(minimum, values.Length, what, paramName);
+        Guard.AllFinite(values, what, paramName);
+        Guard.StrictlyRising(values, what, paramName);
+    }
+
+    internal static void Same(int places, int values, string name, string paramName)
+    {
+        if (places != values)
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{name}: must have as many values as places, {places}; it has {values}."
+                ),
+                paramName
+            );
+        }
+    }
+
+    /// <summary>Points so close or values so great that a slope between them is not a number can't be drawn.</summary>
+    internal static void Drawable(Piece[] pieces, string name, string paramName)
+    {
+        for (int i = 0; i < pieces.Length; i++)
+        {
+            if (!pieces[i].IsFinite)
+            {
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{name}: the slopes must be finite; near index {Math.Max(0, i - 1)} they are not."
+                    ),
+                    paramName
+                );
+            }
+        }
+    }
+
+    internal static bool Ordered(double[] values, int sign)
+    {
+        for (int i = 1; i < values.Length; i++)
+        {
+            if (sign * values[i] <= sign * values[i - 1])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Where a table is to be read: inside, or as its owner chose; a hair beyond an edge counts as the edge.</summary>
+    internal static double Place(
+        double[] axis,
+        double value,
+        OutsideRange outside,
+        string table,
+        string axisName,
+        string paramName
+    )
+    {
+        Guard.Finite(value, paramName);
+        double first = axis[0];
+        double last = axis[^1];
+        if (value >= first && value <= last)
+        {
+            return value;
+        }
+
+        double slack = Guard.EdgeTolerance * (last - first);
+        if (outside == OutsideRange.HoldEnds || (value >= first - slack && value <= last + slack))
+        {
+            return Math.Clamp(value, first, last);
+        }
+
+        return outside == OutsideRange.Extend
+            ? value
+            : throw new OutsideTableException(table, axisName, value, first, last);
+    }
+}
