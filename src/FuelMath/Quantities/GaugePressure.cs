@@ -45,13 +45,15 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
     /// <param name="left">The gauge pressure.</param>
     /// <param name="right">The difference.</param>
     /// <returns>The sum.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The sum is not finite.</exception>
     public static GaugePressure operator +(GaugePressure left, Pressure right) =>
-        new(SiUnits.Pressure(left.pascals) + right);
+        new(Guard.Finite(left.pascals + right.InSi(), nameof(right)));
 
     /// <summary>A gauge pressure moved by a difference.</summary>
     /// <param name="left">The gauge pressure.</param>
     /// <param name="right">The difference.</param>
     /// <returns>The sum.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The sum is not finite.</exception>
     public static GaugePressure Add(GaugePressure left, Pressure right) => left + right;
 
     /// <summary>The difference of two gauge pressures.</summary>

@@ -36,11 +36,16 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
 
     /// <summary>The equivalence ratio, fuel over air relative to the stoichiometric one.</summary>
     /// <returns>The number.</returns>
-    public double ToEquivalenceRatio() => 1 / ratio;
+    /// <exception cref="InvalidOperationException">This is the default value, which is not a mixture.</exception>
+    public double ToEquivalenceRatio() =>
+        ratio > 0
+            ? 1 / ratio
+            : throw new InvalidOperationException("The default lambda is not a mixture and has no equivalence ratio.");
 
     /// <summary>The air-fuel ratio of this mixture with a fuel.</summary>
     /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>
     /// <returns>The ratio by mass.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Either is its type's default value.</exception>
     public AirFuelRatio ToAirFuelRatio(AirFuelRatio stoichiometric) =>
         AirFuelRatio.FromMassRatio(ratio * stoichiometric.Si);
 

@@ -31,8 +31,4 @@ internal static class PublicApi
             : [];
         return inner.Prepend(type);
     }
-
-    /// <summary>Passes when nothing is left; else names what is.</summary>
-    internal static void None(IEnumerable<MemberInfo> offenders) =>
-        Assert.Empty(offenders.Select(m => m.DeclaringType is { } type ? $"{type.Name}.{m.Name}" : m.Name));
 }

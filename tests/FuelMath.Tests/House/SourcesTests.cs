@@ -1,0 +1,121 @@
+using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace FuelMath.Tests.House;
+
+/// <summary>Every number can be traced: formulas, tables and checks cite works, and <c>docs/sources.md</c> lists them.</summary>
+public sealed partial class SourcesTests
+{
+    /// <summary>How many fractions in one initializer make it a table, which needs a source.</summary>
+    private const int NumbersInATable = 4;
+
+    /// <summary>Keys that stand for the absence of a work. They may wait for their first use.</summary>
+    private static readonly HashSet<string> NotWorks = ["Common-practice", "Definition", "Workshop-class"];
+
+    [Fact]
+    public void EveryCitedKey_IsListed() =>
+        Offenders.None(
+            Citations().Where(c => !Repository.SourceKeys.Contains(c.Key)).Select(c => $"{c.Place}: [{c.Key}]")
+        );
+
+    [Fact]
+    public void EveryListedKey_IsCited()
+    {
+        HashSet<string> cited = [.. Citations().Select(c => c.Key)];
+
+        Offenders.None(Repository.SourceKeys.Where(k => !cited.Contains(k) && !NotWorks.Contains(k)));
+    }
+
+    [Fact]
+    public void Keys_AreSortedAndUnique() =>
+        Assert.Equal(
+            Repository.SourceKeys.Distinct().Order(StringComparer.OrdinalIgnoreCase),
+            Repository.SourceKeys.AsEnumerable()
+        );
+
+    /// <summary>Each entry says what was taken and how the work was seen.</summary>
+    [Fact]
+    public void EveryWork_SaysHowItWasRead() =>
+        Offenders.None(
+            Repository
+                .Read("docs/sources.md")
+                .Split("\n## ")
+                .Skip(1)
+                .Where(e =>
+                    !NotWorks.Contains(e.Split('\n')[0].Trim())
+                    && !(
+                        e.Contains("Taken:", StringComparison.Ordinal) && e.Contains("Read:", StringComparison.Ordinal)
+                    )
+                )
+                .Select(e => e.Split('\n')[0])
+        );
+
+    [Fact]
+    public void EveryFormula_CitesAWork() =>
+        Offenders.None(
+            SourceCode
+                .Nodes<MethodDeclarationSyntax>()
+                .Select(n => n.Node)
+                .Where(m => SourceCode.Namespace(m.SyntaxTree) == "FuelMath.Formulas")
+                .Where(m => m.Modifiers.Any(SyntaxKind.PublicKeyword))
+                .Where(m => m.Parent is ClassDeclarationSyntax && !Cites(m) && !Cites(m.Parent))
+                .Select(m => $"{SourceCode.Place(m)}: {m.Identifier}")
+        );
+
+    [Fact]
+    public void EveryTable_CitesAWork() =>
+        Offenders.None(
+            SourceCode
+                .Nodes<SyntaxNode>()
+                .Select(n => n.Node)
+                .Where(n => n is CollectionExpressionSyntax or InitializerExpressionSyntax)
+                .Where(n => n.DescendantTokens().Count(IsFraction) >= NumbersInATable)
+                .Where(n => !n.Ancestors().OfType<MemberDeclarationSyntax>().Any(CitesAnywhere))
+                .Select(n => $"{SourceCode.Place(n)}: {n.ToString().ReplaceLineEndings(" ")}")
+        );
+
+    private static bool IsFraction(SyntaxToken token) =>
+        token.IsKind(SyntaxKind.NumericLiteralToken) && token.Value is double number && number != Math.Floor(number);
+
+    private static bool Cites(SyntaxNode node) => Citation().IsMatch(node.GetLeadingTrivia().ToFullString());
+
+    private static bool CitesAnywhere(MemberDeclarationSyntax member) =>
+        member is not BaseNamespaceDeclarationSyntax
+        && (Citation().IsMatch(member.ToFullString()) || Construction().IsMatch(member.ToFullString()));
+
+    /// <summary>Every key in code, data and tests, with the place where it stands.</summary>
+    private static IEnumerable<(string Place, string Key)> Citations()
+    {
+        string[] code = [.. Repository.Code("")];
+        string[] data = [.. Repository.Files.Where(f => f.EndsWith(".csv", StringComparison.Ordinal))];
+
+        return Repository
+            .Find(Citation(), [.. code, .. data])
+            .Concat(Repository.Find(Construction(), code))
+            .Concat(Repository.Find(Trait(), code))
+            .Where(m => !m.Path.StartsWith("tests/FuelMath.Tests/House/", StringComparison.Ordinal))
+            .Where(m => !m.Path.StartsWith("tests/FuelMath.Tests/Sources/", StringComparison.Ordinal))
+            .Select(m => (m.Path, m.Match.Groups["key"].Value))
+            .Concat(BoundConstructions());
+    }
+
+    /// <summary>The library's data sources by meaning, so that a short <c>new(...)</c> counts as well.</summary>
+    private static IEnumerable<(string Place, string Key)> BoundConstructions() =>
+        from found in SourceCode.Nodes<BaseObjectCreationExpressionSyntax>()
+        where found.Node.ArgumentList?.Arguments.Count == 2
+        where found.Model.GetSymbolInfo(found.Node).Symbol?.ContainingType.Name == "DataSource"
+        let key = found.Model.GetConstantValue(found.Node.ArgumentList!.Arguments[0].Expression)
+        where key.HasValue
+        select (SourceCode.Place(found.Node), (string)key.Value!);
+
+    [GeneratedRegex(@"Source: \[(?<key>[^\]\s]+)\] \S")]
+    private static partial Regex Citation();
+
+    [GeneratedRegex("""\bDataSource\b(?:[^;(]*=>?\s*new)?\(\s*"(?<key>[^"]*)",""")]
+    private static partial Regex Construction();
+
+    [GeneratedRegex("""Trait\("Source", "(?<key>[^"]*)"\)""")]
+    private static partial Regex Trait();
+}
