@@ -9,6 +9,8 @@ namespace FuelMath.Internal;
 /// </remarks>
 internal static class SiUnits
 {
+    private const double ZeroCelsius = 273.15;
+
     internal static double InSi(this Pressure value) => value.Pascals;
 
     internal static double InSi(this VolumeFlow value) => value.CubicMetersPerSecond;
@@ -63,6 +65,10 @@ internal static class SiUnits
 
     /// <summary>The number of a quantity in one of its units, for the words of a message only.</summary>
     internal static double NumberIn(this IQuantity value, Enum unit) => value.As(unit);
+
+    internal static double KelvinsFromCelsius(double celsius) => celsius + ZeroCelsius;
+
+    internal static double CelsiusFromKelvins(double kelvins) => kelvins - ZeroCelsius;
 
     internal static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
 

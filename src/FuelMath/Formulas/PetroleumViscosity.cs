@@ -1,0 +1,87 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Viscosity of petroleum liquids against temperature, and of their blends.</summary>
+public static class PetroleumViscosity
+{
+    /// <summary>The viscosity below which the blending index does not exist, in m²/s: ln(0.2 + 0.8) is zero.</summary>
+    public const double LowestKinematicViscosityOfIndex = 0.2e-6;
+
+    private const double Ln10 = 2.302585092994046;
+
+    private static readonly Symbol IndexStep = new(
+        "VBI",
+        "",
+        "viscosity blending index",
+        new DataSource("Maples-2000", "viscosity blending index")
+    );
+
+    private static readonly Symbol KinematicStep = new(
+        "nu",
+        "m2/s",
+        "kinematic viscosity",
+        new DataSource("ASTM-D341", "equation 1")
+    );
+
+    /// <summary>
+    /// Viscosity relative to that at 20 °C, mu/mu20 = exp(c (293 K/T - 1)); within 6 % from 0 °C to 100 °C.
+    /// Source: [White-1999] table A.3, footnote.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="c">The liquid's viscosity parameter, a pure number.</param>
+    /// <param name="temperature">In K, from 273.15 to 373.15.</param>
+    /// <returns>The ratio of the two dynamic viscosities.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Relative<T>(double c, T temperature)
+        where T : struct, IScalar<T> => T.Exp(c * (293.15 / temperature - 1));
+
+    /// <summary>
+    /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is straight over log T.
+    /// Source: [ASTM-D341] equation 1, without the terms that matter below 2 mm²/s.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="firstTemperature">In K.</param>
+    /// <param name="firstViscosity">Kinematic viscosity there, in m²/s; 2e-6 or more.</param>
+    /// <param name="secondTemperature">In K; not the first.</param>
+    /// <param name="secondViscosity">Kinematic viscosity there, in m²/s; 2e-6 or more.</param>
+    /// <param name="temperature">In K.</param>
+    /// <returns>The kinematic viscosity, in m²/s.</returns>
+    public static T Kinematic<T>(
+        double firstTemperature,
+        double firstViscosity,
+        double secondTemperature,
+        double secondViscosity,
+        T temperature
+    )
+        where T : struct, IScalar<T>
+    {
+        double first = Math.Log(Math.Log((firstViscosity * 1e6) + 0.7) / Ln10);
+        double second = Math.Log(Math.Log((secondViscosity * 1e6) + 0.7) / Ln10);
+        double slope = (second - first) / Math.Log(secondTemperature / firstTemperature);
+        T doubleLog = first + slope * T.Log(temperature / firstTemperature);
+        return T.Step((T.Exp(Ln10 * T.Exp(doubleLog)) - 0.7) * 1e-6, KinematicStep);
+    }
+
+    /// <summary>
+    /// Blending index of a liquid, VBI = 14.534 ln ln (nu + 0.8) + 10.975 with nu in mm²/s: indices blend by mass.
+    /// Source: [Maples-2000] viscosity blending index.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="kinematicViscosity">In m²/s; above <see cref="LowestKinematicViscosityOfIndex"/>.</param>
+    /// <returns>The index, a pure number.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BlendingIndex<T>(T kinematicViscosity)
+        where T : struct, IScalar<T> =>
+        T.Step(14.534 * T.Log(T.Log(kinematicViscosity * 1e6 + 0.8)) + 10.975, IndexStep);
+
+    /// <summary>The viscosity that has a blending index. Source: [Maples-2000] viscosity blending index.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="blendingIndex">A pure number.</param>
+    /// <returns>The kinematic viscosity, in m²/s.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FromBlendingIndex<T>(T blendingIndex)
+        where T : struct, IScalar<T> => (T.Exp(T.Exp((blendingIndex - 10.975) / 14.534)) - 0.8) * 1e-6;
+}

@@ -1,0 +1,142 @@
+using System.Globalization;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>What a fuel is made of: mass fractions of carbon, hydrogen, oxygen, nitrogen and sulfur.</summary>
+/// <remarks>
+/// Stoichiometry follows from it and from the air model alone. Atomic masses: H 1.008, C 12.011, N 14.007, O 15.999,
+/// S 32.06. Source: [IUPAC-2021] abridged standard atomic weights. Immutable; equality is by reference.
+/// </remarks>
+public sealed class ElementalComposition
+{
+    /// <summary>How far the fractions may miss one: rounding of what was typed, not a missing element.</summary>
+    internal const double SumTolerance = 1e-6;
+
+    internal const double HydrogenMass = 1.008e-3;
+    internal const double CarbonMass = 12.011e-3;
+    internal const double NitrogenMass = 14.007e-3;
+    internal const double OxygenMass = 15.999e-3;
+    internal const double SulfurMass = 32.06e-3;
+
+    /// <summary>Sets down mass fractions.</summary>
+    /// <param name="carbon">Mass fraction of carbon.</param>
+    /// <param name="hydrogen">Mass fraction of hydrogen.</param>
+    /// <param name="oxygen">Mass fraction of oxygen.</param>
+    /// <param name="nitrogen">Mass fraction of nitrogen.</param>
+    /// <param name="sulfur">Mass fraction of sulfur.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A fraction is not from 0 % to 100 %.</exception>
+    /// <exception cref="ArgumentException">The fractions do not add up to 100 %, or nothing in them burns.</exception>
+    public ElementalComposition(Ratio carbon, Ratio hydrogen, Ratio oxygen, Ratio nitrogen, Ratio sulfur)
+        : this(
+            Fraction(carbon, nameof(carbon)),
+            Fraction(hydrogen, nameof(hydrogen)),
+            Fraction(oxygen, nameof(oxygen)),
+            Fraction(nitrogen, nameof(nitrogen)),
+            Fraction(sulfur, nameof(sulfur))
+        ) { }
+
+    internal ElementalComposition(double carbon, double hydrogen, double oxygen, double nitrogen, double sulfur)
+    {
+        double sum = carbon + hydrogen + oxygen + nitrogen + sulfur;
+        if (!(Math.Abs(sum - 1) <= SumTolerance))
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Mass fractions of the elements must add up to 100 %; they add up to {100 * sum:0.#####} %."
+                ),
+                nameof(carbon)
+            );
+        }
+
+        CarbonFraction = carbon;
+        HydrogenFraction = hydrogen;
+        OxygenFraction = oxygen;
+        NitrogenFraction = nitrogen;
+        SulfurFraction = sulfur;
+        if (!(carbon / CarbonMass + hydrogen / (4 * HydrogenMass) + sulfur / SulfurMass > oxygen / (2 * OxygenMass)))
+        {
+            throw new ArgumentException(
+                "Must take up oxygen when it burns; this composition already holds as much as it can.",
+                nameof(oxygen)
+            );
+        }
+    }
+
+    /// <summary>Mass fraction of carbon.</summary>
+    public Ratio Carbon => SiUnits.Ratio(CarbonFraction);
+
+    /// <summary>Mass fraction of hydrogen.</summary>
+    public Ratio Hydrogen => SiUnits.Ratio(HydrogenFraction);
+
+    /// <summary>Mass fraction of oxygen.</summary>
+    public Ratio Oxygen => SiUnits.Ratio(OxygenFraction);
+
+    /// <summary>Mass fraction of nitrogen.</summary>
+    public Ratio Nitrogen => SiUnits.Ratio(NitrogenFraction);
+
+    /// <summary>Mass fraction of sulfur.</summary>
+    public Ratio Sulfur => SiUnits.Ratio(SulfurFraction);
+
+    internal double CarbonFraction { get; }
+
+    internal double HydrogenFraction { get; }
+
+    internal double OxygenFraction { get; }
+
+    internal double NitrogenFraction { get; }
+
+    internal double SulfurFraction { get; }
+
+    /// <summary>Composition of a substance from its formula, for example 8, 18, 0, 0, 0 for C8H18.</summary>
+    /// <param name="carbon">Atoms of carbon; not negative.</param>
+    /// <param name="hydrogen">Atoms of hydrogen; not negative.</param>
+    /// <param name="oxygen">Atoms of oxygen; not negative.</param>
+    /// <param name="nitrogen">Atoms of nitrogen; not negative.</param>
+    /// <param name="sulfur">Atoms of sulfur; not negative.</param>
+    /// <returns>The composition.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is negative or above 1000.</exception>
+    /// <exception cref="ArgumentException">Nothing in the formula burns.</exception>
+    public static ElementalComposition FromFormula(int carbon, int hydrogen, int oxygen, int nitrogen, int sulfur) =>
+        FromAtoms(
+            Guard.InRange(carbon, 0, 1000, nameof(carbon)),
+            Guard.InRange(hydrogen, 0, 1000, nameof(hydrogen)),
+            Guard.InRange(oxygen, 0, 1000, nameof(oxygen)),
+            Guard.InRange(nitrogen, 0, 1000, nameof(nitrogen)),
+            Guard.InRange(sulfur, 0, 1000, nameof(sulfur))
+        );
+
+    /// <summary>Composition of a fuel known by its average formula CHyOz.</summary>
+    /// <param name="hydrogenPerCarbon">Atoms of hydrogen for each atom of carbon, from 0 to 4.</param>
+    /// <param name="oxygenPerCarbon">Atoms of oxygen for each atom of carbon, from 0 to 2.</param>
+    /// <returns>The composition.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A ratio is outside its range.</exception>
+    /// <exception cref="ArgumentException">Nothing in the formula burns.</exception>
+    public static ElementalComposition FromAtomRatios(Ratio hydrogenPerCarbon, Ratio oxygenPerCarbon) =>
+        FromAtoms(
+            1,
+            Guard.InRange(hydrogenPerCarbon, hydrogenPerCarbon.InSi(), 0, 4, SiUnits.Ratio, nameof(hydrogenPerCarbon)),
+            Guard.InRange(oxygenPerCarbon, oxygenPerCarbon.InSi(), 0, 2, SiUnits.Ratio, nameof(oxygenPerCarbon)),
+            0,
+            0
+        );
+
+    private static ElementalComposition FromAtoms(double c, double h, double o, double n, double s)
+    {
+        double mass = (c * CarbonMass) + (h * HydrogenMass) + (o * OxygenMass) + (n * NitrogenMass) + (s * SulfurMass);
+        return mass > 0
+            ? new(
+                c * CarbonMass / mass,
+                h * HydrogenMass / mass,
+                o * OxygenMass / mass,
+                n * NitrogenMass / mass,
+                s * SulfurMass / mass
+            )
+            : throw new ArgumentException("Must have at least one atom.", nameof(c));
+    }
+
+    private static double Fraction(Ratio value, string paramName) =>
+        Guard.InRange(value, value.InSi(), 0, 1, SiUnits.Ratio, paramName);
+}

@@ -1,0 +1,186 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>A liquid that an engine burns or a bench pumps: what it is made of and how it behaves with temperature.</summary>
+/// <remarks>
+/// <para>
+/// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
+/// describe your own. Each property has its range of temperature and refuses outside it.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class Fuel
+{
+    private readonly double? lowerHeatingValue;
+
+    /// <summary>Describes a fuel.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="composition">What it is made of.</param>
+    /// <param name="density">Its density.</param>
+    /// <param name="viscosity">Its viscosity.</param>
+    /// <param name="vaporPressure">Its vapor pressure, or why that is not known.</param>
+    /// <param name="lowerHeatingValue">Its lower heating value; null when not known.</param>
+    /// <param name="source">Where composition and heating value come from.</param>
+    /// <param name="estimates">What of composition and heating value is an estimate, in sentences.</param>
+    /// <param name="cautions">What can hurt, in sentences.</param>
+    /// <exception cref="ArgumentNullException">An argument other than the heating value is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The heating value is not greater than zero.</exception>
+    public Fuel(
+        string name,
+        ElementalComposition composition,
+        LiquidDensity density,
+        LiquidViscosity viscosity,
+        LiquidVaporPressure vaporPressure,
+        SpecificEnergy? lowerHeatingValue,
+        DataSource source,
+        IEnumerable<string> estimates,
+        IEnumerable<string> cautions
+    )
+        : this(
+            name,
+            composition,
+            density,
+            viscosity,
+            vaporPressure,
+            lowerHeatingValue,
+            [source ?? throw new ArgumentNullException(nameof(source))],
+            estimates,
+            cautions
+        ) { }
+
+    internal Fuel(
+        string name,
+        ElementalComposition composition,
+        LiquidDensity density,
+        LiquidViscosity viscosity,
+        LiquidVaporPressure vaporPressure,
+        SpecificEnergy? lowerHeatingValue,
+        IEnumerable<DataSource> sources,
+        IEnumerable<string> estimates,
+        IEnumerable<string> cautions
+    )
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        ArgumentNullException.ThrowIfNull(density);
+        ArgumentNullException.ThrowIfNull(viscosity);
+        ArgumentNullException.ThrowIfNull(vaporPressure);
+        ArgumentNullException.ThrowIfNull(estimates);
+        ArgumentNullException.ThrowIfNull(cautions);
+        Name = Guard.Name(name, nameof(name));
+        Composition = composition;
+        Density = density;
+        Viscosity = viscosity;
+        VaporPressure = vaporPressure;
+        if (lowerHeatingValue is { } value)
+        {
+            this.lowerHeatingValue = Guard.Positive(value, value.InSi(), nameof(lowerHeatingValue));
+        }
+
+        Sources =
+        [
+            .. sources.Concat(density.Sources).Concat(viscosity.Sources).Concat(vaporPressure.Sources).Distinct(),
+        ];
+        Estimates =
+        [
+            .. estimates
+                .Concat(density.Estimates)
+                .Concat(viscosity.Estimates)
+                .Concat(vaporPressure.Estimates)
+                .Distinct(),
+        ];
+        Cautions = [.. cautions.Distinct()];
+    }
+
+    /// <summary>The fuel's name.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is made of.</summary>
+    public ElementalComposition Composition { get; }
+
+    /// <summary>Its density against temperature.</summary>
+    public LiquidDensity Density { get; }
+
+    /// <summary>Its dynamic viscosity against temperature.</summary>
+    public LiquidViscosity Viscosity { get; }
+
+    /// <summary>Its vapor pressure against temperature, or why that is not known.</summary>
+    public LiquidVaporPressure VaporPressure { get; }
+
+    /// <summary>Whether the vapor pressure is known at all.</summary>
+    public bool HasVaporPressure => VaporPressure.IsKnown;
+
+    /// <summary>Whether the lower heating value is known.</summary>
+    public bool HasLowerHeatingValue => lowerHeatingValue is not null;
+
+    /// <summary>Heat that a mass of fuel gives off when the water in the exhaust stays vapor.</summary>
+    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    public SpecificEnergy LowerHeatingValue =>
+        SiUnits.SpecificEnergy(
+            lowerHeatingValue
+                ?? throw new InvalidOperationException($"The lower heating value of '{Name}' is not known.")
+        );
+
+    /// <summary>The stoichiometric air-fuel ratio by mass with <see cref="AirModel.StandardDry"/>.</summary>
+    public AirFuelRatio StoichiometricRatio => StoichiometricRatioWith(AirModel.StandardDry);
+
+    /// <summary>Where its figures come from.</summary>
+    public ImmutableArray<DataSource> Sources { get; }
+
+    /// <summary>What about it is an estimate, in sentences; empty when nothing is.</summary>
+    public ImmutableArray<string> Estimates { get; }
+
+    /// <summary>What can hurt, in sentences.</summary>
+    public ImmutableArray<string> Cautions { get; }
+
+    /// <summary>The stoichiometric air-fuel ratio by mass with a chosen air model.</summary>
+    /// <param name="air">The air model.</param>
+    /// <returns>The ratio.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="air"/> is null.</exception>
+    public AirFuelRatio StoichiometricRatioWith(AirModel air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        Real demand = Combustion.OxygenDemand(
+            new Real(Composition.CarbonFraction),
+            new Real(Composition.HydrogenFraction),
+            new Real(Composition.SulfurFraction),
+            new Real(Composition.OxygenFraction)
+        );
+        return AirFuelRatio.FromMassRatio(demand.Value / air.OxygenFraction);
+    }
+
+    /// <summary>The density at a temperature.</summary>
+    /// <param name="temperature">Inside the range of <see cref="Density"/>.</param>
+    /// <returns>The density, in kg/m³.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    public Density DensityAt(Temperature temperature) => Density.At(temperature);
+
+    /// <summary>The dynamic viscosity at a temperature.</summary>
+    /// <param name="temperature">Inside the range of <see cref="Viscosity"/>.</param>
+    /// <returns>The viscosity, in Pa s.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    public DynamicViscosity ViscosityAt(Temperature temperature) => Viscosity.At(temperature);
+
+    /// <summary>The true vapor pressure at a temperature.</summary>
+    /// <param name="temperature">Inside the range of <see cref="VaporPressure"/>.</param>
+    /// <returns>The absolute pressure at which the fuel boils.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    public AbsolutePressure VaporPressureAt(Temperature temperature) =>
+        HasVaporPressure
+            ? VaporPressure.At(temperature)
+            : throw new InvalidOperationException(
+                $"The vapor pressure of '{Name}' is not known: {VaporPressure.ReasonUnknown}"
+            );
+
+    /// <summary>Gives the fuel's name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>Density of a liquid against temperature, inside a stated range; outside it refuses.</summary>
+/// <remarks>
+/// At rail pressures a fuel is denser than here by a few tenths of a percent (bulk modulus about 1 GPa); the difference
+/// is left out. Immutable and safe to share between threads; equality is by reference.
+/// </remarks>
+public sealed class LiquidDensity
+{
+    /// <summary>Lowest temperature of the correction for petroleum liquids, in °C.</summary>
+    internal const double LowestPetroleumCelsius = -18;
+
+    /// <summary>Highest temperature of the correction for petroleum liquids, in °C.</summary>
+    internal const double HighestPetroleumCelsius = 90;
+
+    internal const double LeastGasoline = 653;
+    internal const double MostGasoline = 770;
+    internal const double LeastLubricant = 800;
+    internal const double MostLubricant = 1000;
+
+    internal LiquidDensity(TemperatureLaw law) => Law = law;
+
+    /// <summary>The lowest temperature inside the range.</summary>
+    public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
+
+    /// <summary>The highest temperature inside the range.</summary>
+    public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
+
+    /// <summary>Where the densities come from.</summary>
+    public ImmutableArray<DataSource> Sources => [.. Law.Sources];
+
+    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    public ImmutableArray<string> Estimates => [.. Law.Estimates];
+
+    internal TemperatureLaw Law { get; }
+
+    /// <summary>
+    /// Density of a gasoline from that at 15 °C, by the volume correction for petroleum products, from −18 °C to 90 °C.
+    /// Source: [ASTM-D1250] table 54B, gasoline band.
+    /// </summary>
+    /// <param name="at15Celsius">Density at 15 °C, from 653 kg/m³ to 770 kg/m³.</param>
+    /// <returns>The density against temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The density is outside the gasoline band.</exception>
+    public static LiquidDensity FromGasolineAt15Celsius(Density at15Celsius)
+    {
+        double density = Guard.InRange(
+            at15Celsius,
+            at15Celsius.InSi(),
+            LeastGasoline,
+            MostGasoline,
+            SiUnits.Density,
+            nameof(at15Celsius)
+        );
+        return Petroleum(t =>
+            density * ThermalExpansion.GasolineVolumeCorrection(new Real(density), new Real(t)).Value
+        );
+    }
+
+    /// <summary>
+    /// Density of a lubricating oil from that at 15 °C, by the volume correction for petroleum products, from −18 °C to
+    /// 90 °C. Source: [ASTM-D1250] table 54D.
+    /// </summary>
+    /// <param name="at15Celsius">Density at 15 °C, from 800 kg/m³ to 1000 kg/m³.</param>
+    /// <returns>The density against temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The density is outside the range of oils.</exception>
+    public static LiquidDensity FromLubricantAt15Celsius(Density at15Celsius)
+    {
+        double density = Guard.InRange(
+            at15Celsius,
+            at15Celsius.InSi(),
+            LeastLubricant,
+            MostLubricant,
+            SiUnits.Density,
+            nameof(at15Celsius)
+        );
+        return Petroleum(t =>
+            density
+            * ThermalExpansion
+                .VolumeCorrection(ThermalExpansion.LubricantCoefficient(new Real(density)), new Real(t))
+                .Value
+        );
+    }
+
+    /// <summary>Density through measured points: a monotone curve that falls with temperature.</summary>
+    /// <param name="temperatures">Two or more, rising.</param>
+    /// <param name="densities">As many, falling.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <returns>The density against temperature, between the first and the last point.</returns>
+    /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A density is not greater than zero.</exception>
+    public static LiquidDensity FromPoints(
+        IEnumerable<Temperature> temperatures,
+        IEnumerable<Density> densities,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        (double[] kelvins, double[] values) = PropertyPoints.Read(
+            "A density against temperature",
+            temperatures,
+            densities,
+            d => Guard.Positive(d, d.InSi(), nameof(densities)),
+            nameof(densities)
+        );
+        Guard.StrictlyFalling(values, "Density", nameof(densities));
+        return new(TemperatureLaw.Through("Density", kelvins, values, false, source));
+    }
+
+    /// <summary>The density at a temperature.</summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The density, in kg/m³.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    public Density At(Temperature temperature) => SiUnits.Density(Law.At(temperature));
+
+    private static LiquidDensity Petroleum(Func<double, double> densityAtCelsius) =>
+        new(
+            new TemperatureLaw(
+                "Density",
+                SiUnits.KelvinsFromCelsius(LowestPetroleumCelsius),
+                SiUnits.KelvinsFromCelsius(HighestPetroleumCelsius),
+                t => densityAtCelsius(SiUnits.CelsiusFromKelvins(t)),
+                [new DataSource("ASTM-D1250", "tables 54B and 54D")],
+                []
+            )
+        );
+}

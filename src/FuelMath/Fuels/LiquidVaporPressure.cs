@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>
+/// True vapor pressure of a liquid against temperature, inside a stated range, or the reason why it is not known.
+/// </summary>
+/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+public sealed class LiquidVaporPressure
+{
+    /// <summary>Lowest temperature of the printed table for gasolines, 40 °F, in °C.</summary>
+    internal const double LowestReidCelsius = 40.0 / 9;
+
+    /// <summary>Highest temperature of the printed table for gasolines, 100 °F, in °C.</summary>
+    internal const double HighestReidCelsius = 340.0 / 9;
+
+    /// <summary>How far the equation for gasolines may be carried beyond its table, in °C.</summary>
+    internal const double HighestCarriedReidCelsius = 60;
+
+    /// <summary>The lowest Reid vapor pressure of the table, 6 psi, in Pa.</summary>
+    internal const double LeastReid = 6 * 6_894.757293168;
+
+    /// <summary>The highest Reid vapor pressure of the table, 15 psi, in Pa.</summary>
+    internal const double MostReid = 15 * 6_894.757293168;
+
+    private readonly TemperatureLaw? law;
+    private readonly string reason;
+
+    internal LiquidVaporPressure(TemperatureLaw law)
+    {
+        this.law = law;
+        reason = "";
+    }
+
+    private LiquidVaporPressure(string reason) => this.reason = reason;
+
+    /// <summary>Whether it is known at all.</summary>
+    public bool IsKnown => law is not null;
+
+    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
+    public string ReasonUnknown => reason;
+
+    /// <summary>Where the pressures come from.</summary>
+    public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
+
+    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
+
+    /// <summary>The lowest temperature inside the range.</summary>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
+
+    /// <summary>The highest temperature inside the range.</summary>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    public Temperature HighestTemperature => SiUnits.Temperature(Known.Highest);
+
+    internal TemperatureLaw Known =>
+        law ?? throw new InvalidOperationException($"The vapor pressure is not known: {reason}");
+
+    /// <summary>A vapor pressure that is not known, and why.</summary>
+    /// <param name="reason">A sentence; not blank.</param>
+    /// <returns>A vapor pressure that refuses every temperature with the reason.</returns>
+    /// <exception cref="ArgumentException">The reason is blank.</exception>
+    public static LiquidVaporPressure Unknown(string reason) => new(Guard.Name(reason, nameof(reason)));
+
+    /// <summary>
+    /// Vapor pressure of a gasoline without alcohol from its Reid vapor pressure, inside the printed table, from 40 °F to
+    /// 100 °F (4.4 °C to 37.8 °C). Source: [EPA-AP42] chapter 7.1, equation for refined stocks with a slope of 3.
+    /// </summary>
+    /// <param name="reid">Reid vapor pressure, from 6 psi to 15 psi, absolute.</param>
+    /// <returns>The vapor pressure against temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The Reid vapor pressure is outside the range.</exception>
+    public static LiquidVaporPressure FromReid(AbsolutePressure reid) => FromReid(reid, HighestReidCelsius, []);
+
+    /// <summary>
+    /// The same, carried on from 37.8 °C to 60 °C for hot fuel and labelled as an estimate there.
+    /// Source: [EPA-AP42] chapter 7.1, equation for refined stocks with a slope of 3.
+    /// </summary>
+    /// <param name="reid">Reid vapor pressure, from 6 psi to 15 psi, absolute.</param>
+    /// <returns>The vapor pressure against temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The Reid vapor pressure is outside the range.</exception>
+    public static LiquidVaporPressure FromReidCarriedOn(AbsolutePressure reid) =>
+        FromReid(
+            reid,
+            HighestCarriedReidCelsius,
+            ["Vapor pressure above 37.8 °C: the equation for gasolines, carried on beyond its table."]
+        );
+
+    /// <summary>Vapor pressure through measured points: a monotone curve of ln p over 1/T.</summary>
+    /// <param name="temperatures">Two or more, rising.</param>
+    /// <param name="pressures">As many, rising.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <returns>The vapor pressure against temperature, between the first and the last point.</returns>
+    /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
+    public static LiquidVaporPressure FromPoints(
+        IEnumerable<Temperature> temperatures,
+        IEnumerable<AbsolutePressure> pressures,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        (double[] kelvins, double[] values) = PropertyPoints.Read(
+            "A vapor pressure against temperature",
+            temperatures,
+            pressures,
+            p => Guard.Positive(p.AboveVacuum, p.Si, nameof(pressures)),
+            nameof(pressures)
+        );
+        Guard.StrictlyRising(values, "Vapor pressure", nameof(pressures));
+        return new(TemperatureLaw.Through("Vapor pressure", kelvins, values, true, source));
+    }
+
+    /// <summary>The vapor pressure at a temperature.</summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The pressure above vacuum at which the liquid boils.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    public AbsolutePressure At(Temperature temperature) => new(Known.At(temperature));
+
+    private static LiquidVaporPressure FromReid(
+        AbsolutePressure reid,
+        double highestCelsius,
+        IEnumerable<string> estimates
+    )
+    {
+        double slack = Guard.EdgeTolerance * (MostReid - LeastReid);
+        if (!(reid.Si >= LeastReid - slack && reid.Si <= MostReid + slack))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(reid),
+                $"Must be from {new AbsolutePressure(LeastReid)} to {new AbsolutePressure(MostReid)}; it was {reid}."
+            );
+        }
+
+        double pascals = reid.Si;
+        return new(
+            new TemperatureLaw(
+                "Vapor pressure",
+                SiUnits.KelvinsFromCelsius(LowestReidCelsius),
+                SiUnits.KelvinsFromCelsius(highestCelsius),
+                t => VaporPressure.FromReid(new Real(pascals), new Real(t)).Value,
+                [new DataSource("EPA-AP42", "chapter 7.1, equation for refined stocks")],
+                estimates
+            )
+        );
+    }
+}

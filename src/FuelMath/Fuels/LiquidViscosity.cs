@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range; outside it refuses.</summary>
+/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+public sealed class LiquidViscosity
+{
+    /// <summary>Below this the equation for oils needs terms that are left out, in m²/s.</summary>
+    internal const double LeastOil = 2e-6;
+
+    internal const double LowestOilCelsius = -10;
+    internal const double HighestOilCelsius = 90;
+
+    internal LiquidViscosity(TemperatureLaw law) => Law = law;
+
+    /// <summary>The lowest temperature inside the range.</summary>
+    public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
+
+    /// <summary>The highest temperature inside the range.</summary>
+    public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
+
+    /// <summary>Where the viscosities come from.</summary>
+    public ImmutableArray<DataSource> Sources => [.. Law.Sources];
+
+    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    public ImmutableArray<string> Estimates => [.. Law.Estimates];
+
+    internal TemperatureLaw Law { get; }
+
+    /// <summary>
+    /// Viscosity through measured points: a monotone curve of ln mu over 1/T, which two points make a straight line.
+    /// </summary>
+    /// <param name="temperatures">Two or more, rising.</param>
+    /// <param name="viscosities">As many, falling.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <returns>The viscosity against temperature, between the first and the last point.</returns>
+    /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A viscosity is not greater than zero.</exception>
+    public static LiquidViscosity FromPoints(
+        IEnumerable<Temperature> temperatures,
+        IEnumerable<DynamicViscosity> viscosities,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        (double[] kelvins, double[] values) = PropertyPoints.Read(
+            "A viscosity against temperature",
+            temperatures,
+            viscosities,
+            v => Guard.Positive(v, v.InSi(), nameof(viscosities)),
+            nameof(viscosities)
+        );
+        Guard.StrictlyFalling(values, "Viscosity", nameof(viscosities));
+        return new(TemperatureLaw.Through("Viscosity", kelvins, values, true, source));
+    }
+
+    /// <summary>
+    /// Viscosity of an oil from the two kinematic viscosities on its data sheet, from −10 °C to 90 °C; below 40 °C the
+    /// line is carried on beyond its points and the result is labelled as an estimate. Source: [ASTM-D341] equation 1.
+    /// </summary>
+    /// <param name="at40Celsius">Kinematic viscosity at 40 °C; above that at 100 °C.</param>
+    /// <param name="at100Celsius">Kinematic viscosity at 100 °C, 2 mm²/s or more.</param>
+    /// <param name="density">The oil's density.</param>
+    /// <param name="source">Where the two viscosities come from.</param>
+    /// <returns>The dynamic viscosity against temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A viscosity is too low, or they are the wrong way round.</exception>
+    public static LiquidViscosity FromOil(
+        KinematicViscosity at40Celsius,
+        KinematicViscosity at100Celsius,
+        LiquidDensity density,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(density);
+        ArgumentNullException.ThrowIfNull(source);
+        double hot = at100Celsius.InSi();
+        if (!(hot >= LeastOil && double.IsFinite(hot)))
+        {
+            throw Guard.OutOfRange(
+                at100Celsius,
+                $"at least {Guard.Show(SiUnits.KinematicViscosity(LeastOil), at100Celsius.Unit)}",
+                nameof(at100Celsius)
+            );
+        }
+
+        double cold = at40Celsius.InSi();
+        if (!(cold > hot && double.IsFinite(cold)))
+        {
+            throw Guard.OutOfRange(
+                at40Celsius,
+                $"above that at 100 °C, {Guard.Show(at100Celsius, at40Celsius.Unit)}",
+                nameof(at40Celsius)
+            );
+        }
+
+        double first = SiUnits.KelvinsFromCelsius(40);
+        double second = SiUnits.KelvinsFromCelsius(100);
+        return new(
+            new TemperatureLaw(
+                "Viscosity",
+                Math.Max(SiUnits.KelvinsFromCelsius(LowestOilCelsius), density.Law.Lowest),
+                Math.Min(SiUnits.KelvinsFromCelsius(HighestOilCelsius), density.Law.Highest),
+                t =>
+                    density.Law.AtKelvins(t)
+                    * PetroleumViscosity.Kinematic(first, cold, second, hot, new Real(t)).Value,
+                [source, new DataSource("ASTM-D341", "equation 1")],
+                ["Viscosity of the oil below 40 °C: a line through its viscosities at 40 °C and 100 °C, carried on."]
+            )
+        );
+    }
+
+    /// <summary>The viscosity at a temperature.</summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The dynamic viscosity, in Pa s.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    public DynamicViscosity At(Temperature temperature) => SiUnits.DynamicViscosity(Law.At(temperature));
+}

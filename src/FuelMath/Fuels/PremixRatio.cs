@@ -1,0 +1,156 @@
+using System.Globalization;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>Fuel to oil by volume, as two-strokes are fed: 32:1 is 32 parts of fuel and one of oil, 1/33 of the mix.</summary>
+/// <remarks>
+/// Always by volume and always fuel to oil. Too little oil seizes an engine; more oil than asked means less fuel in each
+/// pulse, a leaner mixture. The engine maker's ratio comes first. The default value is fuel without oil. Immutable.
+/// </remarks>
+public readonly struct PremixRatio : IEquatable<PremixRatio>
+{
+    /// <summary>More oil than this is no premix.</summary>
+    internal const double MostOilPerFuel = 1;
+
+    private readonly double oilPerFuel;
+
+    private PremixRatio(double oilPerFuel) => this.oilPerFuel = oilPerFuel;
+
+    /// <summary>Fuel without oil: what a tank without premix holds.</summary>
+    public static PremixRatio NoOil { get; }
+
+    /// <summary>Volume of oil for each volume of fuel: 1/32 at 32:1.</summary>
+    public Ratio OilPerFuel => SiUnits.Ratio(oilPerFuel);
+
+    /// <summary>Volume of oil in a volume of the mix: 1/33 at 32:1.</summary>
+    public Ratio OilFraction => SiUnits.Ratio(Fraction);
+
+    internal double Fraction => oilPerFuel / (1 + oilPerFuel);
+
+    /// <summary>A ratio as on a bottle, so many parts of fuel to one of oil.</summary>
+    /// <param name="fuelPartsPerOil">Parts of fuel, from 1 to 1000.</param>
+    /// <returns>The ratio.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not from 1 to 1000.</exception>
+    public static PremixRatio FromParts(int fuelPartsPerOil) =>
+        new(1.0 / Guard.InRange(fuelPartsPerOil, 1, 1000, nameof(fuelPartsPerOil)));
+
+    /// <summary>A ratio as oil for each volume of fuel: 2 % is 50:1.</summary>
+    /// <param name="oilPerFuel">From 0 % to 100 %.</param>
+    /// <returns>The ratio.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 0 % to 100 %.</exception>
+    public static PremixRatio FromOilPerFuel(Ratio oilPerFuel) =>
+        new(Guard.InRange(oilPerFuel, oilPerFuel.InSi(), 0, MostOilPerFuel, SiUnits.Ratio, nameof(oilPerFuel)));
+
+    /// <summary>The ratio of a mix of known volumes.</summary>
+    /// <param name="fuel">Volume of fuel; greater than zero.</param>
+    /// <param name="oil">Volume of oil, not above that of fuel.</param>
+    /// <returns>The ratio.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A volume is outside its range.</exception>
+    public static PremixRatio FromVolumes(Volume fuel, Volume oil)
+    {
+        double most = Guard.Positive(fuel, fuel.InSi(), nameof(fuel));
+        return new(Guard.InRange(oil, oil.InSi(), 0, most, SiUnits.Volume, nameof(oil)) / most);
+    }
+
+    /// <summary>Oil to add to a volume of fuel.</summary>
+    /// <param name="fuel">Volume of fuel; not negative.</param>
+    /// <returns>The volume of oil.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
+    public Volume OilFor(Volume fuel) =>
+        SiUnits.Volume(Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel)) * oilPerFuel);
+
+    /// <summary>Oil in a volume of the mix.</summary>
+    /// <param name="mix">Volume of the mix; not negative.</param>
+    /// <returns>The volume of oil.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
+    public Volume OilIn(Volume mix) => SiUnits.Volume(Guard.NotNegative(mix, mix.InSi(), nameof(mix)) * Fraction);
+
+    /// <summary>Fills a tank that still holds mix of a known ratio, so that the whole has this ratio.</summary>
+    /// <param name="remaining">Volume in the tank; not negative.</param>
+    /// <param name="remainingRatio">What is in the tank; <see cref="NoOil"/> for fuel alone.</param>
+    /// <param name="finalVolume">Volume in the tank afterwards; not below <paramref name="remaining"/>.</param>
+    /// <returns>Fuel and oil to add: a balance of each, never a guess.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A volume is outside its range, or the tank already holds more oil or more fuel than the full tank may.
+    /// </exception>
+    public PremixTopUp TopUp(Volume remaining, PremixRatio remainingRatio, Volume finalVolume)
+    {
+        double before = Guard.NotNegative(remaining, remaining.InSi(), nameof(remaining));
+        double after = finalVolume.InSi();
+        if (!(after >= before && double.IsFinite(after)))
+        {
+            throw Guard.OutOfRange(
+                finalVolume,
+                $"at least what is in the tank, {Guard.Show(remaining, finalVolume.Unit)}",
+                nameof(finalVolume)
+            );
+        }
+
+        double oil = (after * Fraction) - (before * remainingRatio.Fraction);
+        double fuel = (after * (1 - Fraction)) - (before * (1 - remainingRatio.Fraction));
+        double rounding = Guard.EdgeTolerance * after;
+        if (oil < -rounding)
+        {
+            double enough = before * remainingRatio.Fraction / Fraction;
+            throw Guard.OutOfRange(
+                finalVolume,
+                double.IsFinite(enough)
+                    ? $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more oil than {this} allows"
+                    : "reached without oil, and the tank already holds some: drain it",
+                nameof(finalVolume)
+            );
+        }
+
+        if (fuel < -rounding)
+        {
+            double enough = before * (1 - remainingRatio.Fraction) / (1 - Fraction);
+            throw Guard.OutOfRange(
+                finalVolume,
+                $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more fuel than {this} allows",
+                nameof(finalVolume)
+            );
+        }
+
+        return new(SiUnits.Volume(Math.Max(0, fuel)), SiUnits.Volume(Math.Max(0, oil)));
+    }
+
+    /// <summary>The mix as a fuel: density, viscosity and stoichiometry follow from both parts.</summary>
+    /// <param name="name">The mix's name; not blank.</param>
+    /// <param name="fuel">The fuel.</param>
+    /// <param name="oil">The oil.</param>
+    /// <param name="mixedAt">The temperature at which the volumes are measured.</param>
+    /// <returns>The blend.</returns>
+    /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
+    public Fuel ToFuel(string name, Fuel fuel, Fuel oil, Temperature mixedAt) =>
+        FuelBlend.ByVolume(
+            name,
+            mixedAt,
+            [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil, SiUnits.Ratio(Fraction))]
+        );
+
+    /// <summary>Whether both are the same number.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator ==(PremixRatio left, PremixRatio right) => left.Equals(right);
+
+    /// <summary>Whether the two differ.</summary>
+    /// <param name="left">The first.</param>
+    /// <param name="right">The second.</param>
+    public static bool operator !=(PremixRatio left, PremixRatio right) => !left.Equals(right);
+
+    /// <inheritdoc />
+    public bool Equals(PremixRatio other) => oilPerFuel.Equals(other.oilPerFuel);
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => obj is PremixRatio other && Equals(other);
+
+    /// <inheritdoc />
+    public override int GetHashCode() => oilPerFuel.GetHashCode();
+
+    /// <summary>Formats as fuel to oil, for example <c>32:1</c>, invariant culture.</summary>
+    /// <returns>The text; <c>no oil</c> for fuel alone.</returns>
+    public override string ToString() =>
+        oilPerFuel > 0 ? string.Create(CultureInfo.InvariantCulture, $"{1 / oilPerFuel:0.##}:1") : "no oil";
+}

@@ -1,0 +1,35 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>Checks of measured points that a caller hands in.</summary>
+internal static class PropertyPoints
+{
+    /// <summary>Temperatures in K, rising, and as many values, each greater than zero.</summary>
+    internal static (double[] Kelvins, double[] Values) Read<T>(
+        string what,
+        IEnumerable<Temperature> temperatures,
+        IEnumerable<T> values,
+        Func<T, double> toSi,
+        string paramName
+    )
+        where T : struct
+    {
+        ArgumentNullException.ThrowIfNull(temperatures);
+        ArgumentNullException.ThrowIfNull(values, paramName);
+        double[] kelvins = [.. temperatures.Select(t => Guard.Positive(t, t.InSi(), nameof(temperatures)))];
+        double[] numbers = [.. values.Select(toSi)];
+        if (kelvins.Length != numbers.Length)
+        {
+            throw new ArgumentException(
+                $"{what} needs as many values as temperatures; {kelvins.Length} temperatures and {numbers.Length} values given.",
+                paramName
+            );
+        }
+
+        Guard.AtLeast(2, kelvins.Length, what, nameof(temperatures));
+        Guard.StrictlyRising(kelvins, "Temperature", nameof(temperatures));
+        return (kelvins, numbers);
+    }
+}
