@@ -20,6 +20,8 @@ internal sealed class Unit
 
     internal string Symbol { get; }
 
+    internal IEnumerable<string> Spellings => aliases.Prepend(Symbol);
+
     /// <summary>Whether the number is the SI number itself.</summary>
     internal bool IsSi => numerator == 1 && denominator == 1 && offset == 0;
 

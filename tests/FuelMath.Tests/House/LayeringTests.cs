@@ -36,7 +36,8 @@ public sealed class LayeringTests
         ["FuelMath.Columns"] = 20,
         // What joins them, and what writes that down.
         ["FuelMath.Systems"] = 30,
-        ["FuelMath.Documents"] = 40,
+        ["FuelMath.Documents.Shapes"] = 40,
+        ["FuelMath.Documents"] = 41,
     };
 
     [Fact]

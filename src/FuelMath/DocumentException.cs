@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace FuelMath;
+
+/// <summary>A document is not what it must be: says where in it, what is allowed and what was found.</summary>
+#pragma warning disable CA1032 // An instance without a place would be of no use.
+public sealed class DocumentException : Exception
+#pragma warning restore CA1032
+{
+    /// <summary>Says what is wrong with a document.</summary>
+    /// <param name="path">Where in the document, as a JSON path, for example <c>$.hoses[1].bore</c>.</param>
+    /// <param name="line">The line, counted from one.</param>
+    /// <param name="column">The character in the line, counted from one.</param>
+    /// <param name="allowed">What is allowed there; a sentence.</param>
+    /// <param name="found">What was found, as a noun.</param>
+    public DocumentException(string path, int line, int column, string allowed, string found)
+        : base(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{path}, line {line}, column {column}: {allowed} Found {found}."
+            )
+        )
+    {
+        Path = path;
+        Line = line;
+        Column = column;
+        Allowed = allowed;
+        Found = found;
+    }
+
+    /// <summary>Where in the document, as a JSON path.</summary>
+    public string Path { get; }
+
+    /// <summary>The line, counted from one.</summary>
+    public int Line { get; }
+
+    /// <summary>The character in the line, counted from one.</summary>
+    public int Column { get; }
+
+    /// <summary>What is allowed there.</summary>
+    public string Allowed { get; }
+
+    /// <summary>What was found.</summary>
+    public string Found { get; }
+}

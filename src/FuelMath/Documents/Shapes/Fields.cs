@@ -1,0 +1,12 @@
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>The properties of one object while it is read.</summary>
+internal readonly struct Fields<TOwner>
+{
+    private readonly JsonItem item;
+
+    internal Fields(JsonItem item) => this.item = item;
+
+    /// <summary>Reads one of them.</summary>
+    internal TValue Of<TValue>(ValueProperty<TOwner, TValue> property) => property.Read(item);
+}

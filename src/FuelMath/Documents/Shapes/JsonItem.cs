@@ -1,0 +1,90 @@
+using System.Text.Encodings.Web;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>One value of a document, with its place.</summary>
+internal sealed class JsonItem
+{
+    private const int ShownCharacters = 60;
+
+    private readonly JsonSource source;
+    private readonly JsonItem? parent;
+    private readonly string? name;
+    private readonly int index;
+    private readonly int nameOffset;
+    private readonly int offset;
+    private readonly List<JsonItem> items = [];
+    private HashSet<string>? names;
+
+    internal JsonItem(JsonSource source, JsonItem? parent, string? name, int nameOffset, int offset, JsonItemKind kind)
+    {
+        this.source = source;
+        this.parent = parent;
+        this.name = name;
+        this.nameOffset = nameOffset;
+        this.offset = offset;
+        index = parent?.items.Count ?? 0;
+        Kind = kind;
+    }
+
+    internal JsonItemKind Kind { get; }
+
+    /// <summary>The name of the property that holds it; empty in a list and at the root.</summary>
+    internal string Name => name ?? "";
+
+    /// <summary>The text, or the number as written.</summary>
+    internal string Text { get; init; } = "";
+
+    internal IReadOnlyList<JsonItem> Items => items;
+
+    internal JsonItem? Parent => parent;
+
+    internal string Path =>
+        parent is null ? "$"
+        : name is null ? $"{parent.Path}[{index}]"
+        : parent.PathOf(name);
+
+    /// <summary>What it is, as a noun for a message.</summary>
+    internal string Shown =>
+        Kind switch
+        {
+            JsonItemKind.Object => items.Count == 0
+                ? "an empty object"
+                : $"an object with {Quoted(items.Take(8).Select(i => i.Name))}",
+            JsonItemKind.List => $"a list of {items.Count}",
+            JsonItemKind.Text => Quote(Text),
+            JsonItemKind.Number => $"the number {Text}",
+            JsonItemKind.Truth => Text,
+            _ => "null",
+        };
+
+    internal string PathOf(string property) =>
+        property.Length > 0 && property.All(c => char.IsAsciiLetterOrDigit(c) || c is '_' or '$')
+            ? $"{Path}.{property}"
+            : $"{Path}[{Quote(property)}]";
+
+    internal JsonItem? Member(string property) => items.Find(i => i.name == property);
+
+    /// <summary>Adds a value; false when an object has its name already.</summary>
+    internal bool TryAdd(JsonItem item)
+    {
+        if (item.name is not null && !(names ??= new(StringComparer.Ordinal)).Add(item.name))
+        {
+            return false;
+        }
+
+        items.Add(item);
+        return true;
+    }
+
+    /// <summary>The exception for a value that is not what is allowed there.</summary>
+    internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown);
+
+    /// <summary>The exception for a property that must not be there: points at its name.</summary>
+    internal DocumentException RefuseName(string allowed) => source.Refuse(Path, nameOffset, allowed, Quote(Name));
+
+    internal static string Quoted(IEnumerable<string> texts) => string.Join(", ", texts.Select(Quote));
+
+    internal static string Quote(string text) =>
+        $"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(text.Length > ShownCharacters ? text[..ShownCharacters] + "..." : text)}\"";
+}

@@ -1,0 +1,11 @@
+namespace FuelMath.Documents.Shapes;
+
+internal enum JsonItemKind
+{
+    Object,
+    List,
+    Text,
+    Number,
+    Truth,
+    Null,
+}

@@ -1,0 +1,28 @@
+using System.Text;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>The bytes of a document, kept so that an offset can be told as line and column.</summary>
+internal sealed class JsonSource
+{
+    private readonly ReadOnlyMemory<byte> utf8;
+
+    internal JsonSource(ReadOnlyMemory<byte> utf8) => this.utf8 = utf8;
+
+    internal ReadOnlySpan<byte> Bytes => utf8.Span;
+
+    internal int End => utf8.Length;
+
+    internal (int Line, int Column) PlaceOf(int offset)
+    {
+        ReadOnlySpan<byte> before = utf8.Span[..Math.Clamp(offset, 0, utf8.Length)];
+        int start = before.LastIndexOf((byte)'\n') + 1;
+        return (before.Count((byte)'\n') + 1, Encoding.UTF8.GetCharCount(before[start..]) + 1);
+    }
+
+    internal DocumentException Refuse(string path, int offset, string allowed, string found)
+    {
+        (int line, int column) = PlaceOf(offset);
+        return new(path, line, column, allowed, found);
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>A value to be written. What fits on a line is written on one, so that a table stays a table.</summary>
+internal sealed class JsonText
+{
+    private const int LineLength = 100;
+
+    private readonly string? leaf;
+    private readonly ImmutableArray<(string Name, JsonText Value)> members;
+    private readonly bool isObject;
+
+    private JsonText(string? leaf, bool isObject, ImmutableArray<(string Name, JsonText Value)> members)
+    {
+        this.leaf = leaf;
+        this.isObject = isObject;
+        this.members = members;
+    }
+
+    internal static JsonText Of(string text) => new(Quote(text), false, []);
+
+    internal static JsonText Of(double number) => new(number.ToString("R", CultureInfo.InvariantCulture), false, []);
+
+    internal static JsonText Of(bool truth) => new(truth ? "true" : "false", false, []);
+
+    internal static JsonText List(IEnumerable<JsonText> items) => new(null, false, [.. items.Select(i => ("", i))]);
+
+    internal static JsonText Object(params IEnumerable<(string Name, JsonText Value)> members) =>
+        new(null, true, [.. members]);
+
+    /// <summary>The whole text: two spaces a level, one line feed at the end.</summary>
+    internal string Render()
+    {
+        StringBuilder text = new();
+        Break(text, 0, 0);
+        return text.Append('\n').ToString();
+    }
+
+    private void Break(StringBuilder text, int level, int used)
+    {
+        if (leaf is not null || members.Length == 0 || (level > 0 && Width() + used + 1 <= LineLength))
+        {
+            Inline(text);
+            return;
+        }
+
+        string indent = new(' ', 2 * (level + 1));
+        text.Append(isObject ? '{' : '[');
+        for (int i = 0; i < members.Length; i++)
+        {
+            string head = isObject ? $"{indent}{Quote(members[i].Name)}: " : indent;
+            text.Append(i == 0 ? "\n" : ",\n").Append(head);
+            members[i].Value.Break(text, level + 1, head.Length);
+        }
+
+        text.Append('\n').Append(' ', 2 * level).Append(isObject ? '}' : ']');
+    }
+
+    private void Inline(StringBuilder text)
+    {
+        if (leaf is not null)
+        {
+            text.Append(leaf);
+            return;
+        }
+
+        text.Append(isObject ? '{' : '[');
+        for (int i = 0; i < members.Length; i++)
+        {
+            text.Append(i == 0 ? "" : ", ");
+            if (isObject)
+            {
+                text.Append(Quote(members[i].Name)).Append(": ");
+            }
+
+            members[i].Value.Inline(text);
+        }
+
+        text.Append(isObject ? '}' : ']');
+    }
+
+    private int Width()
+    {
+        StringBuilder text = new();
+        Inline(text);
+        return text.Length;
+    }
+
+    private static string Quote(string text) => $"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(text)}\"";
+}

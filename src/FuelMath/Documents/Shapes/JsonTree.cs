@@ -1,0 +1,203 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>Reads the bytes of a document in one pass into values that know their place, within limits.</summary>
+internal ref struct JsonTree
+{
+    private readonly JsonSource source;
+    private readonly int start;
+    private Utf8JsonReader reader;
+    private JsonItem? root;
+    private JsonItem? open;
+    private string? pendingName;
+    private int pendingOffset;
+    private int depth;
+    private int values;
+
+    private JsonTree(JsonSource source)
+    {
+        this.source = source;
+        start = source.Bytes.StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
+
+        // As a block that is not the last, so that a truncated text ends the reading instead of looking malformed.
+        reader = new(source.Bytes[start..], false, new(new JsonReaderOptions { MaxDepth = 2 * DocumentLimits.Depth }));
+    }
+
+    internal static JsonItem Read(ReadOnlyMemory<byte> utf8)
+    {
+        if (utf8.Length > DocumentLimits.Bytes)
+        {
+            throw TooLong(utf8.Length);
+        }
+
+        return new JsonTree(new(utf8)).Read();
+    }
+
+    internal static DocumentException TooLong(long length) =>
+        new(
+            "$",
+            1,
+            1,
+            $"A document must be at most {DocumentLimits.Bytes} bytes long.",
+            string.Create(CultureInfo.InvariantCulture, $"{length} bytes")
+        );
+
+    private JsonItem Read()
+    {
+        try
+        {
+            while (reader.Read())
+            {
+                Take();
+            }
+        }
+        catch (JsonException problem)
+        {
+            throw Malformed(problem);
+        }
+
+        if (root is null || open is not null)
+        {
+            throw source.Refuse(
+                Place,
+                source.End,
+                "A document must be one complete JSON object.",
+                root is null && source.Bytes[start..].Trim(" \t\r\n"u8).IsEmpty
+                    ? "nothing: it is empty"
+                    : "the end of the text here, too early"
+            );
+        }
+
+        return root;
+    }
+
+    private readonly int Offset => start + (int)reader.TokenStartIndex;
+
+    private readonly string Place =>
+        open is null ? "$"
+        : pendingName is not null ? open.PathOf(pendingName)
+        : open.Kind == JsonItemKind.List
+            ? string.Create(CultureInfo.InvariantCulture, $"{open.Path}[{open.Items.Count}]")
+        : open.Path;
+
+    private void Take()
+    {
+        switch (reader.TokenType)
+        {
+            case JsonTokenType.PropertyName:
+                pendingName = Text();
+                pendingOffset = Offset;
+                break;
+            case JsonTokenType.StartObject:
+                Enter(JsonItemKind.Object);
+                break;
+            case JsonTokenType.StartArray:
+                Enter(JsonItemKind.List);
+                break;
+            case JsonTokenType.EndObject:
+            case JsonTokenType.EndArray:
+                open = open?.Parent;
+                depth--;
+                break;
+            case JsonTokenType.String:
+                Add(JsonItemKind.Text, Text());
+                break;
+            case JsonTokenType.Number:
+                Add(JsonItemKind.Number, Number());
+                break;
+            case JsonTokenType.True:
+                Add(JsonItemKind.Truth, "true");
+                break;
+            case JsonTokenType.False:
+                Add(JsonItemKind.Truth, "false");
+                break;
+            default:
+                Add(JsonItemKind.Null, "");
+                break;
+        }
+    }
+
+    private void Enter(JsonItemKind kind)
+    {
+        open = Add(kind, "");
+        if (++depth > DocumentLimits.Depth)
+        {
+            throw Refuse($"Objects and lists may be nested {DocumentLimits.Depth} deep.", "a deeper one");
+        }
+    }
+
+    private JsonItem Add(JsonItemKind kind, string text)
+    {
+        if (++values > DocumentLimits.Values)
+        {
+            throw Refuse($"A document may hold {DocumentLimits.Values} values.", "more");
+        }
+
+        if (open?.Items.Count >= DocumentLimits.Items)
+        {
+            throw Refuse($"An object or list may hold {DocumentLimits.Items} values.", "more");
+        }
+
+        JsonItem item = new(source, open, pendingName, pendingOffset, Offset, kind) { Text = text };
+        pendingName = null;
+        if (open is null)
+        {
+            root = item;
+        }
+        else if (!open.TryAdd(item))
+        {
+            throw item.RefuseName("A property may be given once.");
+        }
+
+        return item;
+    }
+
+    private readonly string Text()
+    {
+        RefuseLong("A text", reader.ValueSpan.Length);
+        try
+        {
+            return reader.GetString()!;
+        }
+        catch (InvalidOperationException)
+        {
+            throw Refuse("A text must be valid UTF-8 with complete surrogate pairs.", "a broken character");
+        }
+    }
+
+    private readonly string Number()
+    {
+        RefuseLong("A number", reader.ValueSpan.Length);
+        return Encoding.UTF8.GetString(reader.ValueSpan);
+    }
+
+    private readonly void RefuseLong(string what, int length)
+    {
+        if (length > DocumentLimits.TextBytes)
+        {
+            throw Refuse(
+                $"{what} may be {DocumentLimits.TextBytes} bytes long.",
+                string.Create(CultureInfo.InvariantCulture, $"one of {length} bytes")
+            );
+        }
+    }
+
+    private readonly DocumentException Refuse(string allowed, string found) =>
+        source.Refuse(Place, Offset, allowed, found);
+
+    private readonly DocumentException Malformed(JsonException problem)
+    {
+        int end = problem.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);
+        string message = end < 0 ? problem.Message : problem.Message[..end];
+        return new(
+            Place,
+            (int)(problem.LineNumber ?? 0) + 1,
+            (int)(problem.BytePositionInLine ?? 0) + 1,
+            "The text must be JSON, without comments or trailing commas.",
+            $"something else ({message.TrimEnd('.')})"
+        );
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>A list of values of one shape.</summary>
+internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
+{
+    private readonly Shape<T> item;
+    private readonly int least;
+    private readonly int most;
+
+    internal ListShape(Shape<T> item, int least, int most)
+    {
+        this.item = item;
+        this.least = least;
+        this.most = most;
+    }
+
+    internal override string Wanted =>
+        string.Create(CultureInfo.InvariantCulture, $"a list of {least} to {most}, each {item.Wanted}");
+
+    internal override ImmutableArray<T> Read(JsonItem list)
+    {
+        int count = Expect(list, JsonItemKind.List).Items.Count;
+        return count >= least && count <= most
+            ? [.. list.Items.Select(item.Read)]
+            : throw list.Refuse(
+                string.Create(CultureInfo.InvariantCulture, $"Must be a list of {least} to {most} values.")
+            );
+    }
+
+    internal override JsonText Write(ImmutableArray<T> value) => JsonText.List(value.Select(item.Write));
+
+    internal override JsonText Schema(SchemaDefinitions definitions) =>
+        JsonText.Object(
+            ("type", JsonText.Of("array")),
+            ("minItems", JsonText.Of(least)),
+            ("maxItems", JsonText.Of(most)),
+            ("items", item.Schema(definitions))
+        );
+}

@@ -1,0 +1,26 @@
+using System.Globalization;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>A pure number, as a JSON number.</summary>
+internal sealed class NumberShape : Shape<double>
+{
+    internal static NumberShape Instance { get; } = new();
+
+    internal override string Wanted => "a pure number, without quotes or unit";
+
+    internal override double Read(JsonItem item)
+    {
+        string text = Expect(item, JsonItemKind.Number).Text;
+        return
+            double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            && double.IsFinite(value)
+            ? value
+            : throw item.Refuse("Must be a finite number.");
+    }
+
+    internal override JsonText Write(double value) => JsonText.Of(value + 0.0);
+
+    internal override JsonText Schema(SchemaDefinitions definitions) =>
+        JsonText.Object(("type", JsonText.Of("number")));
+}

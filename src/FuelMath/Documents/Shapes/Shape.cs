@@ -1,0 +1,19 @@
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>
+/// How a value stands in a document. Reading, writing and the published schema all follow from the one description.
+/// </summary>
+internal abstract class Shape<T>
+{
+    /// <summary>What must stand there, as a noun: <c>a length, for example "1 mm"</c>.</summary>
+    internal abstract string Wanted { get; }
+
+    internal abstract T Read(JsonItem item);
+
+    internal abstract JsonText Write(T value);
+
+    internal abstract JsonText Schema(SchemaDefinitions definitions);
+
+    private protected JsonItem Expect(JsonItem item, JsonItemKind kind) =>
+        item.Kind == kind ? item : throw item.Refuse($"Must be {Wanted}.");
+}

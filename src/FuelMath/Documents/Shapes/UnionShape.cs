@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>One of several kinds of object, told apart by a word in the property "kind".</summary>
+internal sealed class UnionShape<T> : Shape<T>
+    where T : class
+{
+    private const string Tag = "kind";
+
+    private readonly ImmutableArray<UnionCase<T>> cases;
+
+    internal UnionShape(params ImmutableArray<UnionCase<T>> cases) => this.cases = cases;
+
+    internal override string Wanted => $"an object whose \"{Tag}\" is one of {Words}";
+
+    internal ImmutableArray<UnionCase<T>> Cases => cases;
+
+    private string Words => JsonItem.Quoted(cases.Select(c => c.Word));
+
+    internal override T Read(JsonItem item)
+    {
+        JsonItem tag =
+            Expect(item, JsonItemKind.Object).Member(Tag) ?? throw item.Refuse($"Must have \"{Tag}\", one of {Words}.");
+        foreach (UnionCase<T> one in cases)
+        {
+            if (tag.Kind == JsonItemKind.Text && tag.Text == one.Word)
+            {
+                return one.Read(item);
+            }
+        }
+
+        throw tag.Refuse($"Must be one of {Words}.");
+    }
+
+    internal override JsonText Write(T value) => cases.First(c => c.Holds(value)).Write(value);
+
+    internal override JsonText Schema(SchemaDefinitions definitions) =>
+        JsonText.Object(("oneOf", JsonText.List(cases.Select(c => c.Schema(definitions)))));
+}

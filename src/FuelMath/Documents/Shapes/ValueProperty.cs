@@ -1,0 +1,45 @@
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>A property that holds a value of a shape. One that may be left out says what its absence means.</summary>
+internal sealed class ValueProperty<TOwner, TValue> : Property<TOwner>
+{
+    private readonly Shape<TValue> shape;
+    private readonly Func<TOwner, TValue> get;
+    private readonly Func<TOwner, bool> isIn;
+    private readonly TValue whenAbsent;
+
+    internal ValueProperty(string name, string description, Shape<TValue> shape, Func<TOwner, TValue> get)
+        : base(name, description, true)
+    {
+        this.shape = shape;
+        this.get = get;
+        isIn = _ => true;
+        whenAbsent = default!;
+    }
+
+    internal ValueProperty(
+        string name,
+        string description,
+        Shape<TValue> shape,
+        Func<TOwner, TValue> get,
+        Func<TOwner, bool> isIn,
+        TValue whenAbsent
+    )
+        : base(name, description, false)
+    {
+        this.shape = shape;
+        this.get = get;
+        this.isIn = isIn;
+        this.whenAbsent = whenAbsent;
+    }
+
+    internal override string Wanted => shape.Wanted;
+
+    internal override bool IsIn(TOwner owner) => isIn(owner);
+
+    internal TValue Read(JsonItem owner) => owner.Member(Name) is { } item ? shape.Read(item) : whenAbsent;
+
+    internal override JsonText Write(TOwner owner) => shape.Write(get(owner));
+
+    internal override JsonText Schema(SchemaDefinitions definitions) => shape.Schema(definitions);
+}

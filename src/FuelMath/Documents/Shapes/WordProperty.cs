@@ -1,0 +1,26 @@
+namespace FuelMath.Documents.Shapes;
+
+/// <summary>A property that always holds the same word: it says which kind of object this is.</summary>
+internal sealed class WordProperty<TOwner> : Property<TOwner>
+{
+    private readonly ChoiceShape<string> shape;
+
+    internal WordProperty(string name, string description, string word)
+        : base(name, description, true)
+    {
+        Word = word;
+        shape = new((word, word));
+    }
+
+    internal string Word { get; }
+
+    internal override string Wanted => shape.Wanted;
+
+    internal override bool IsIn(TOwner owner) => true;
+
+    internal override void Check(JsonItem item) => shape.Read(item);
+
+    internal override JsonText Write(TOwner owner) => shape.Write(Word);
+
+    internal override JsonText Schema(SchemaDefinitions definitions) => shape.Schema(definitions);
+}
