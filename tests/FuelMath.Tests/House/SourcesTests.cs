@@ -79,11 +79,11 @@ public sealed partial class SourcesTests
     private static bool IsFraction(SyntaxToken token) =>
         token.IsKind(SyntaxKind.NumericLiteralToken) && token.Value is double number && number != Math.Floor(number);
 
-    private static bool Cites(SyntaxNode node) => Citation().IsMatch(node.GetLeadingTrivia().ToFullString());
+    private static bool Cites(SyntaxNode node) => SourceLine().IsMatch(node.GetLeadingTrivia().ToFullString());
 
     private static bool CitesAnywhere(MemberDeclarationSyntax member) =>
         member is not BaseNamespaceDeclarationSyntax
-        && (Citation().IsMatch(member.ToFullString()) || Construction().IsMatch(member.ToFullString()));
+        && (SourceLine().IsMatch(member.ToFullString()) || Construction().IsMatch(member.ToFullString()));
 
     /// <summary>Every key in code, data and tests, with the place where it stands.</summary>
     private static IEnumerable<(string Place, string Key)> Citations()
@@ -110,8 +110,12 @@ public sealed partial class SourcesTests
         where key.HasValue
         select (SourceCode.Place(found.Node), (string)key.Value!);
 
-    [GeneratedRegex(@"Source: \[(?<key>[^\]\s]+)\] \S")]
+    /// <summary>A key in brackets on a line of comment: "Source: [Key] place; [Other-key] place".</summary>
+    [GeneratedRegex(@"(?<=^\s*(?:///?|#)[^\n]*)\[(?<key>[A-Z][\w.]*(?:-[\w.]+)+|Definition)\]", RegexOptions.Multiline)]
     private static partial Regex Citation();
+
+    [GeneratedRegex(@"Source: \[[^\]\s]+\]")]
+    private static partial Regex SourceLine();
 
     [GeneratedRegex("""\bDataSource\b(?:[^;(]*=>?\s*new)?\(\s*"(?<key>[^"]*)",""")]
     private static partial Regex Construction();
