@@ -1,6 +1,9 @@
 namespace FuelMath.Fuels;
 
 /// <summary>Coefficients as printed in the tables that <see cref="PureComponent"/> names.</summary>
+/// <remarks>
+/// Source: [Perry-2008] tables 2-32 and 2-313 (density, viscosity); [Poling-2001] appendix A (Antoine constants).
+/// </remarks>
 internal static class PureComponents
 {
     internal static PureComponent Ethanol { get; } =

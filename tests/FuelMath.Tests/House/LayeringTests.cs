@@ -87,7 +87,16 @@ public sealed class LayeringTests
         string? text = home?.ToDisplayString();
         bool ours = text is not null && (text == "FuelMath" || text.StartsWith("FuelMath.", StringComparison.Ordinal));
 
-        // The root namespace is also the first half of every full name.
-        return ours && !(symbol is INamespaceSymbol && text == "FuelMath") ? text : null;
+        return ours && !(symbol is INamespaceSymbol && IsFirstHalf(name)) ? text : null;
     }
+
+    /// <summary>Whether more of a full name follows: only the last part of a namespace is what is used.</summary>
+    private static bool IsFirstHalf(SyntaxNode name) =>
+        name.Parent switch
+        {
+            QualifiedNameSyntax full => full.Left == name || IsFirstHalf(full),
+            MemberAccessExpressionSyntax full => full.Expression == name || IsFirstHalf(full),
+            QualifiedCrefSyntax full => full.Container == name,
+            _ => false,
+        };
 }
