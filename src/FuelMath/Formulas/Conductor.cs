@@ -29,6 +29,20 @@ public static class Conductor
         return 1.27e-4 * T.Exp(ln92 / 39 * (36 - gauge));
     }
 
+    /// <summary>The gauge of an area, rarely a whole number: the inverse of <see cref="AwgDiameter"/>.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="area">Area of a solid round wire, m2; greater than zero.</param>
+    /// <returns>Gauge number; below zero for 2/0 and thicker.</returns>
+    /// <remarks>Source: [ASTM-B258] the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in.</remarks>
+    [MethodImpl(Inline)]
+    public static T AwgFromArea<T>(T area)
+        where T : struct, IScalar<T>
+    {
+        const double ln92 = 4.5217885770490405;
+        const double areaOf36 = Math.PI / 4 * 1.27e-4 * 1.27e-4;
+        return 36 - (39 / (2 * ln92) * T.Log(area / areaOf36));
+    }
+
     /// <summary>The area of a round conductor: pi d2 / 4.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="diameter">Diameter, m.</param>

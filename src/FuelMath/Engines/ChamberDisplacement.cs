@@ -1,0 +1,42 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Engines;
+
+/// <summary>Volume that one chamber sweeps, from its measures.</summary>
+public static class ChamberDisplacement
+{
+    /// <summary>A cylinder. Source: [Definition] volume of a cylinder.</summary>
+    /// <param name="bore">Bore; greater than zero.</param>
+    /// <param name="stroke">Stroke; greater than zero.</param>
+    /// <returns>The swept volume, in m³.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A measure is not greater than zero.</exception>
+    public static Volume OfCylinder(Length bore, Length stroke) =>
+        SiUnits.Volume(
+            Displacement
+                .Cylinder(
+                    new Real(Guard.Positive(bore, bore.InSi(), nameof(bore))),
+                    new Real(Guard.Positive(stroke, stroke.InSi(), nameof(stroke)))
+                )
+                .Value
+        );
+
+    /// <summary>One chamber of a three-sided rotor. Source: [Yamamoto-1981] displacement of a chamber.</summary>
+    /// <param name="eccentricity">Eccentricity of the shaft; greater than zero.</param>
+    /// <param name="generatingRadius">Center of the rotor to its apex; greater than zero.</param>
+    /// <param name="width">Width of the rotor; greater than zero.</param>
+    /// <returns>The displacement of one chamber, in m³; it counts once for each rotor and turn of the shaft.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A measure is not greater than zero.</exception>
+    public static Volume OfRotor(Length eccentricity, Length generatingRadius, Length width) =>
+        SiUnits.Volume(
+            Displacement
+                .RotorChamber(
+                    new Real(Guard.Positive(eccentricity, eccentricity.InSi(), nameof(eccentricity))),
+                    new Real(Guard.Positive(generatingRadius, generatingRadius.InSi(), nameof(generatingRadius))),
+                    new Real(Guard.Positive(width, width.InSi(), nameof(width)))
+                )
+                .Value
+        );
+}

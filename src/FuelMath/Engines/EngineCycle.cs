@@ -1,0 +1,14 @@
+namespace FuelMath.Engines;
+
+/// <summary>How often a chamber takes in air.</summary>
+public enum EngineCycle
+{
+    /// <summary>Every cylinder once in two turns of the crankshaft.</summary>
+    FourStroke,
+
+    /// <summary>Every cylinder once in each turn of the crankshaft.</summary>
+    TwoStroke,
+
+    /// <summary>Every rotor once in each turn of the eccentric shaft: its three chambers take turns.</summary>
+    Rotary,
+}

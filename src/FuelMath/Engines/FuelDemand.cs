@@ -1,0 +1,56 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Engines;
+
+/// <summary>The fuel that an engine asks for: from its power, or from its air.</summary>
+public static class FuelDemand
+{
+    /// <summary>Fuel for a power at the crankshaft.</summary>
+    /// <param name="crankPower">Power at the crankshaft, not at the wheels; not negative.</param>
+    /// <param name="consumption">
+    /// Brake specific fuel consumption at the crankshaft, of the same fuel; greater than zero. It holds the enrichment
+    /// already: don't divide by lambda again. A figure for gasoline is none for ethanol.
+    /// </param>
+    /// <returns>The mass flow, in kg/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static MassFlow FromCrankPower(Power crankPower, BrakeSpecificFuelConsumption consumption) =>
+        SiUnits.MassFlow(
+            EngineAir
+                .FuelFlowFromPower(
+                    new Real(Guard.NotNegative(crankPower, crankPower.InSi(), nameof(crankPower))),
+                    new Real(Guard.Positive(consumption, consumption.InSi(), nameof(consumption)))
+                )
+                .Value
+        );
+
+    /// <summary>Fuel for a mass of air.</summary>
+    /// <param name="air">Mass of air; not negative.</param>
+    /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>
+    /// <param name="lambda">The mixture wanted.</param>
+    /// <returns>The mass, in kg.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Mass FromAir(Mass air, AirFuelRatio stoichiometric, Lambda lambda) =>
+        SiUnits.Mass(Fuel(Guard.NotNegative(air, air.InSi(), nameof(air)), stoichiometric, lambda));
+
+    /// <summary>Fuel for a flow of air.</summary>
+    /// <param name="air">Mass flow of air; not negative.</param>
+    /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>
+    /// <param name="lambda">The mixture wanted.</param>
+    /// <returns>The mass flow, in kg/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static MassFlow FromAir(MassFlow air, AirFuelRatio stoichiometric, Lambda lambda) =>
+        SiUnits.MassFlow(Fuel(Guard.NotNegative(air, air.InSi(), nameof(air)), stoichiometric, lambda));
+
+    private static double Fuel(double air, AirFuelRatio stoichiometric, Lambda lambda) =>
+        EngineAir
+            .FuelMass(
+                new Real(air),
+                new Real(Guard.Positive(stoichiometric.Si, nameof(stoichiometric))),
+                new Real(Guard.Positive(lambda.Si, nameof(lambda)))
+            )
+            .Value;
+}

@@ -1,0 +1,29 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Volume that one chamber sweeps. SI units.</summary>
+public static class Displacement
+{
+    /// <summary>A cylinder: V = pi/4 bore² stroke.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="bore">Bore, m.</param>
+    /// <param name="stroke">Stroke, m.</param>
+    /// <returns>Swept volume, m3.</returns>
+    /// <remarks>Source: [Definition] volume of a cylinder.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Cylinder<T>(T bore, T stroke)
+        where T : struct, IScalar<T> => Math.PI / 4 * bore * bore * stroke;
+
+    /// <summary>One chamber of a three-sided rotor: V = 3 sqrt(3) e R b.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="eccentricity">Eccentricity e of the shaft, m.</param>
+    /// <param name="generatingRadius">Generating radius R, center of the rotor to its apex, m.</param>
+    /// <param name="width">Width b of the rotor, m.</param>
+    /// <returns>Difference of largest and smallest volume of a chamber, m3.</returns>
+    /// <remarks>Source: [Yamamoto-1981] displacement of a chamber.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RotorChamber<T>(T eccentricity, T generatingRadius, T width)
+        where T : struct, IScalar<T> => 3 * Math.Sqrt(3) * eccentricity * generatingRadius * width;
+}

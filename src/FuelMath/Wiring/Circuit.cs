@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Wiring;
+
+/// <summary>The way from a source to a load and back: supply wires, ground wires and contacts in series.</summary>
+/// <remarks>
+/// Leaves out the source's own resistance and a ground that branches. A battery drives hundreds of amperes through a short:
+/// fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A pump must stop when the engine
+/// stalls or crashes. Immutable and safe to share between threads; equality is by reference.
+/// </remarks>
+public sealed class Circuit
+{
+    private readonly double resistance;
+
+    /// <summary>Describes a circuit.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="supply">From the source to the load, in series; may be empty.</param>
+    /// <param name="ground">From the load back to the source, in series; may be empty.</param>
+    /// <param name="contacts">All terminals, switches, relays and fuses together; not negative.</param>
+    /// <exception cref="ArgumentException">The name is blank, or a conductor is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The resistance is negative or not finite.</exception>
+    public Circuit(
+        string name,
+        IEnumerable<Conductor> supply,
+        IEnumerable<Conductor> ground,
+        ElectricResistance contacts
+    )
+    {
+        ArgumentNullException.ThrowIfNull(supply);
+        ArgumentNullException.ThrowIfNull(ground);
+        Name = Guard.Name(name, nameof(name));
+        Supply = Checked(supply, nameof(supply));
+        Ground = Checked(ground, nameof(ground));
+        Contacts = contacts;
+        resistance =
+            Supply.Sum(c => c.Si)
+            + Ground.Sum(c => c.Si)
+            + Guard.NotNegative(contacts, contacts.InSi(), nameof(contacts));
+    }
+
+    /// <summary>The circuit's name.</summary>
+    public string Name { get; }
+
+    /// <summary>From the source to the load.</summary>
+    public ImmutableArray<Conductor> Supply { get; }
+
+    /// <summary>From the load back to the source.</summary>
+    public ImmutableArray<Conductor> Ground { get; }
+
+    /// <summary>All contacts together.</summary>
+    public ElectricResistance Contacts { get; }
+
+    /// <summary>Everything between source and load, there and back, in Ω.</summary>
+    public ElectricResistance Resistance => SiUnits.ElectricResistance(resistance);
+
+    /// <summary>The voltage lost on the way, there and back. Source: [Definition] Ohm's law.</summary>
+    /// <param name="current">Current through the load; not negative.</param>
+    /// <returns>The drop, in V.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
+    public ElectricPotential DropAt(ElectricCurrent current) =>
+        SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi(), nameof(current)));
+
+    /// <summary>The voltage between the load's terminals. Source: [Definition] Ohm's law.</summary>
+    /// <param name="source">Voltage between the source's terminals under this load; greater than zero.</param>
+    /// <param name="current">Current through the load; not negative.</param>
+    /// <returns>The voltage, in V.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A number is outside its range, or the wiring alone would take the whole voltage.
+    /// </exception>
+    public ElectricPotential VoltageAtLoad(ElectricPotential source, ElectricCurrent current)
+    {
+        double volts = Guard.Positive(source, source.InSi(), nameof(source));
+        double amperes = Guard.NotNegative(current, current.InSi(), nameof(current));
+        double left = volts - (resistance * amperes);
+        return left > 0
+            ? SiUnits.ElectricPotential(left)
+            : throw Guard.OutOfRange(
+                current,
+                $"below {Guard.Show(SiUnits.ElectricCurrent(volts / resistance), current.Unit)}, at which the wiring alone takes the whole voltage",
+                nameof(current)
+            );
+    }
+
+    /// <summary>The power that becomes heat in wires and contacts. Source: [Definition] Joule's law.</summary>
+    /// <param name="current">Current through the load; not negative.</param>
+    /// <returns>The power, in W.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
+    public Power HeatAt(ElectricCurrent current)
+    {
+        double amperes = Guard.NotNegative(current, current.InSi(), nameof(current));
+        return SiUnits.Power(resistance * amperes * amperes);
+    }
+
+    /// <summary>Gives the circuit's name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    private static ImmutableArray<Conductor> Checked(IEnumerable<Conductor> conductors, string paramName)
+    {
+        ImmutableArray<Conductor> all = [.. conductors];
+        return all.All(c => c is not null)
+            ? all
+            : throw new ArgumentException("Must not contain a null conductor.", paramName);
+    }
+}

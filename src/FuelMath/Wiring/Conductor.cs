@@ -1,0 +1,79 @@
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Wiring;
+
+/// <summary>A length of copper wire at a temperature: there, or back, not both.</summary>
+/// <remarks>Annealed copper, from −40 °C to 150 °C. Immutable; equality is by reference.</remarks>
+public sealed class Conductor
+{
+    /// <summary>Lowest temperature, in °C.</summary>
+    internal const double LowestCelsius = -40;
+
+    /// <summary>Highest temperature, in °C.</summary>
+    internal const double HighestCelsius = 150;
+
+    /// <summary>Describes a single wire.</summary>
+    /// <param name="size">Its size.</param>
+    /// <param name="length">Its length, one way; greater than zero.</param>
+    /// <param name="temperature">Temperature of the copper, from −40 °C to 150 °C.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="size"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public Conductor(WireSize size, Length length, Temperature temperature)
+        : this(1, size, length, temperature) { }
+
+    private Conductor(int wires, WireSize size, Length length, Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        double meters = Guard.Positive(length, length.InSi(), nameof(length));
+        double kelvins = Guard.InRange(
+            temperature,
+            temperature.InSi(),
+            SiUnits.KelvinsFromCelsius(LowestCelsius),
+            SiUnits.KelvinsFromCelsius(HighestCelsius),
+            SiUnits.Temperature,
+            nameof(temperature)
+        );
+        Wires = wires;
+        Size = size;
+        Length = length;
+        Temperature = temperature;
+        Si = Formulas
+            .Conductor.Resistance(
+                new Real(Formulas.Conductor.CopperResistivity),
+                new Real(Formulas.Conductor.CopperCoefficient),
+                new Real(meters),
+                new Real(size.Si * wires),
+                new Real(SiUnits.CelsiusFromKelvins(kelvins))
+            )
+            .Value;
+    }
+
+    /// <summary>Wires side by side that share the current.</summary>
+    public int Wires { get; }
+
+    /// <summary>Size of each.</summary>
+    public WireSize Size { get; }
+
+    /// <summary>Length, one way.</summary>
+    public Length Length { get; }
+
+    /// <summary>Temperature of the copper.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>Resistance from end to end, in Ω. Source: [NBS-Handbook-100] copper at 20 °C and its coefficient.</summary>
+    public ElectricResistance Resistance => SiUnits.ElectricResistance(Si);
+
+    internal double Si { get; }
+
+    /// <summary>Equal wires side by side.</summary>
+    /// <param name="wires">How many, from 1 to 100.</param>
+    /// <param name="size">Size of each.</param>
+    /// <param name="length">Length, one way; greater than zero.</param>
+    /// <param name="temperature">Temperature of the copper, from −40 °C to 150 °C.</param>
+    /// <returns>The conductor that they make together.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Conductor FromParallel(int wires, WireSize size, Length length, Temperature temperature) =>
+        new(Guard.InRange(wires, 1, 100, nameof(wires)), size, length, temperature);
+}

@@ -1,0 +1,72 @@
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Wiring;
+
+/// <summary>The metal in a wire's cross-section.</summary>
+/// <remarks>
+/// A stranded wire of a gauge may have a few percent less copper than the solid one, and a metric automotive wire may have up
+/// to 8 % more resistance than its nominal area gives (from memory): leave a margin. What current a wire may carry, and its
+/// fuse, are matters for the standards and the maker of the wire, not for this library. Immutable; equality is by reference.
+/// </remarks>
+public sealed class WireSize
+{
+    /// <summary>The thickest gauge, 4/0.</summary>
+    internal const int ThickestGauge = -3;
+
+    /// <summary>The thinnest gauge.</summary>
+    internal const int ThinnestGauge = 40;
+
+    private WireSize(double area, string name)
+    {
+        Si = area;
+        Name = name;
+    }
+
+    /// <summary>The size as the trade says it, for example <c>12 AWG</c> or <c>2.5 mm²</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Area of metal, in m².</summary>
+    public Area Area => SiUnits.Area(Si);
+
+    internal double Si { get; }
+
+    /// <summary>A size of the American wire gauge. Source: [ASTM-B258] the rule of the gauge, unrounded.</summary>
+    /// <param name="gauge">From −3, which is 4/0, to 40; 0 is 1/0.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The gauge is outside the range.</exception>
+    public static WireSize FromAwg(int gauge)
+    {
+        Real number = new(Guard.InRange(gauge, ThickestGauge, ThinnestGauge, nameof(gauge)));
+        string text = gauge <= 0 ? $"{1 - gauge}/0" : gauge.ToString(CultureInfo.InvariantCulture);
+        return new(Formulas.Conductor.Area(Formulas.Conductor.AwgDiameter(number)).Value, $"{text} AWG");
+    }
+
+    /// <summary>A size given by its area.</summary>
+    /// <param name="area">Area of metal; greater than zero.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The area is not greater than zero.</exception>
+    public static WireSize FromArea(Area area) =>
+        new(
+            Guard.Positive(area, area.InSi(), nameof(area)),
+            Guard.Show(area, UnitsNet.Units.AreaUnit.SquareMillimeter)
+        );
+
+    /// <summary>The gauge nearest in the logarithm of the area.</summary>
+    /// <returns>From −3 (4/0) to 40.</returns>
+    /// <exception cref="InvalidOperationException">The size is thicker than 4/0 or thinner than 40 by more than half a gauge.</exception>
+    public int ToNearestAwg()
+    {
+        double gauge = Math.Round(Formulas.Conductor.AwgFromArea(new Real(Si)).Value);
+        return gauge is >= ThickestGauge and <= ThinnestGauge
+            ? (int)gauge
+            : throw new InvalidOperationException($"No gauge from 4/0 to 40 AWG is near {Name}.");
+    }
+
+    /// <summary>Gives the size as the trade says it.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}
