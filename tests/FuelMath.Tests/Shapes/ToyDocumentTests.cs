@@ -1,9 +1,8 @@
 using System.Text;
-using FsCheck.Xunit;
-using FuelMath.Documents.Shapes;
+using FuelMath.Shapes;
 using Json.Schema;
 
-namespace FuelMath.Tests.Documents;
+namespace FuelMath.Tests.Shapes;
 
 public sealed class ToyDocumentTests
 {
@@ -176,128 +175,6 @@ public sealed class ToyDocumentTests
             """{"name":"a","length":"1 mm","count":1,"lossCoefficient":0,"parts":[]}""",
             "$.parts, line 1, column 67: Must be a list of 1 to 3 values. Found a list of 0."
         );
-    }
-
-    [Theory]
-    [InlineData("", "$, line 1, column 1: A document must be one complete JSON object. Found nothing: it is empty.")]
-    [InlineData(
-        " \n ",
-        "$, line 2, column 2: A document must be one complete JSON object. Found nothing: it is empty."
-    )]
-    [InlineData(
-        "[]",
-        "$, line 1, column 1: Must be an object with \"name\", \"length\", \"count\", \"lossCoefficient\", "
-            + "\"lined\", \"parts\". Found a list of 0."
-    )]
-    [InlineData(
-        "{}",
-        "$, line 1, column 1: Must have \"name\": a name, a text of 1 to 200 characters. Found an empty object."
-    )]
-    [InlineData(
-        "{\"name\": \"a\", \"parts\": [{\"length\": \"1",
-        "$.parts[0].length, line 1, column 38: A document must be one complete JSON object. "
-            + "Found the end of the text here, too early."
-    )]
-    [InlineData(
-        "{\"name\": \"a\",\n \"parts\": [{}, ",
-        "$.parts[1], line 2, column 16: A document must be one complete JSON object. "
-            + "Found the end of the text here, too early."
-    )]
-    public void Read_NotOneWholeObject_SaysWhereItEnds(string text, string message) => Refused(text, message);
-
-    [Theory]
-    [InlineData("{} x", "after a single JSON value")]
-    [InlineData("{}{}", "after a single JSON value")]
-    [InlineData("{\"name\": \"a\",}", "trailing comma")]
-    [InlineData("{\"name\": \"a\", // why\n}", "invalid")]
-    [InlineData("{'name': 1}", "invalid")]
-    [InlineData("{\"count\": 01}", "Invalid leading zero")]
-    [InlineData("{\"count\": NaN}", "invalid")]
-    public void Read_NotJson_SaysWhatIsWrong(string text, string words)
-    {
-        var error = Assert.Throws<DocumentException>(() => ToyDocument.Read(text));
-        Assert.Equal("The text must be JSON, without comments or trailing commas.", error.Allowed);
-        Assert.Contains(words, error.Found, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Read_BrokenCharacters_SaysSo()
-    {
-        Refused(
-            """{"name": "\ud800"}""",
-            "$.name, line 1, column 10: A text must be valid UTF-8 with complete surrogate pairs. "
-                + "Found a broken character."
-        );
-        byte[] text = [.. "{\"name\": \""u8, 0xff, .. "\"}"u8];
-        Assert.Throws<DocumentException>(() => ToyDocument.Read(text));
-    }
-
-    [Fact]
-    public void Read_TooDeep_SaysHowDeepItMayBe()
-    {
-        string text = string.Concat(Enumerable.Repeat("[", 40));
-        var error = Assert.Throws<DocumentException>(() => ToyDocument.Read(text));
-        Assert.Equal("Objects and lists may be nested 32 deep.", error.Allowed);
-        Assert.Equal((1, 33), (error.Line, error.Column));
-    }
-
-    [Fact]
-    public void Read_DepthFarBeyond_IsRefusedBeforeItCosts() =>
-        Assert.Throws<DocumentException>(() => ToyDocument.Read(new string('[', 900_000)));
-
-    [Fact]
-    public void Read_TooLong_SaysHowLongItMayBe() =>
-        Refused(
-            new string(' ', 1_048_577),
-            "$, line 1, column 1: A document must be at most 1048576 bytes long. Found 1048577 bytes."
-        );
-
-    [Fact]
-    public void Read_TooManyValues_SaysHowMany()
-    {
-        string list = $"[{string.Join(',', Enumerable.Repeat("1", 4097))}]";
-        Refused(
-            $$"""{"parts": {{list}}}""",
-            "$.parts[4096], line 1, column 8204: An object or list may hold 4096 values. Found more."
-        );
-        list = $"[{string.Join(',', Enumerable.Repeat("1", 4000))}]";
-        var error = Assert.Throws<DocumentException>(() =>
-            ToyDocument.Read($"[{string.Join(',', Enumerable.Repeat(list, 30))}]")
-        );
-        Assert.Equal("A document may hold 100000 values.", error.Allowed);
-    }
-
-    [Fact]
-    public void Read_TextTooLong_SaysHowLongItMayBe()
-    {
-        Refused(
-            $$"""{"name": "{{new string('a', 2001)}}"}""",
-            "$.name, line 1, column 10: A text may be 2000 bytes long. Found one of 2001 bytes."
-        );
-        Refused(
-            $$"""{"count": {{new string('1', 2001)}}}""",
-            "$.count, line 1, column 11: A number may be 2000 bytes long. Found one of 2001 bytes."
-        );
-    }
-
-    [Fact]
-    public void Read_CutAtAnyByte_IsRefusedWithItsPlace()
-    {
-        byte[] whole = Encoding.UTF8.GetBytes(Text.TrimEnd());
-        for (int length = 0; length < whole.Length; length++)
-        {
-            var error = Assert.Throws<DocumentException>(() => ToyDocument.Read(whole.AsMemory(0, length)));
-            Assert.StartsWith("$", error.Path, StringComparison.Ordinal);
-        }
-    }
-
-    [Property(MaxTest = 2000)]
-    public void Read_AnyByteChanged_GivesADocumentOrARefusal(int place, byte value)
-    {
-        byte[] text = Encoding.UTF8.GetBytes(Text);
-        text[(int)((uint)place % (uint)text.Length)] = value;
-        Exception? error = Record.Exception(() => ToyDocument.Read(text));
-        Assert.True(error is null or DocumentException, error?.ToString());
     }
 
     [Fact]

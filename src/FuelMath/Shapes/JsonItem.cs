@@ -1,6 +1,6 @@
 using System.Text.Encodings.Web;
 
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>One value of a document, with its place.</summary>
 internal sealed class JsonItem

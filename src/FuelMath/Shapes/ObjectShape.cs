@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>An object with named properties that makes a value. Unknown, repeated and missing properties are refused.</summary>
 internal sealed class ObjectShape<T> : Shape<T>

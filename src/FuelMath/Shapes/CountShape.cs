@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>A whole number in a range.</summary>
 internal sealed class CountShape : Shape<int>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>One of several kinds of object, told apart by a word in the property "kind".</summary>
 internal sealed class UnionShape<T> : Shape<T>

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Text;
-using FuelMath.Documents.Shapes;
+using FuelMath.Shapes;
 using FuelMath.Text;
 using UnitsNet;
 
-namespace FuelMath.Tests.Documents;
+namespace FuelMath.Tests.Shapes;
 
 /// <summary>A small document with one of everything, to test the machinery apart from the parts.</summary>
 internal sealed class ToyDocument

@@ -1,4 +1,4 @@
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>A text that is not blank.</summary>
 internal sealed class TextShape : Shape<string>

@@ -1,4 +1,4 @@
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 internal enum JsonItemKind
 {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>One of a few words, each standing for a value.</summary>
 internal sealed class ChoiceShape<T> : Shape<T>

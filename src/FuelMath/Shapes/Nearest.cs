@@ -1,4 +1,4 @@
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>Finds the name that a misspelled one was meant to be.</summary>
 internal static class Nearest

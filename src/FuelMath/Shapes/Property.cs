@@ -1,4 +1,4 @@
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>A property of an object that stands for a <typeparamref name="TOwner"/>.</summary>
 internal abstract class Property<TOwner>

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using FuelMath.Text;
 
-namespace FuelMath.Documents.Shapes;
+namespace FuelMath.Shapes;
 
 /// <summary>A quantity as text with its unit, written in one chosen unit.</summary>
 internal sealed class QuantityShape<T> : Shape<T>
