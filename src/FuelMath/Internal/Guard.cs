@@ -67,7 +67,7 @@ internal static class Guard
             ? Math.Clamp(si, min, max)
             : throw new OutsideTableException(
                 table,
-                $"{axis} in {value.ToString("a", CultureInfo.InvariantCulture)}",
+                $"{axis} ({value.ToString("a", CultureInfo.InvariantCulture)})",
                 value.NumberIn(value.Unit),
                 fromSi(min).NumberIn(value.Unit),
                 fromSi(max).NumberIn(value.Unit)

@@ -25,6 +25,9 @@ namespace FuelMath.Regulators;
 /// <para>Source: [Definition] balance of forces on the diaphragm.</para>
 /// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="BypassRegulator" />
+/// </example>
 public sealed class BypassRegulator
 {
     private readonly double springForce;

@@ -1,0 +1,32 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Filters;
+
+/// <summary>One published or measured point of a filter: what it loses at one flow.</summary>
+/// <remarks>
+/// The default value is not a valid point and is refused where one is asked for. Equality is not defined. Immutable and
+/// safe to share between threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct FilterPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one point.</summary>
+    /// <param name="pressureLoss">Inlet less outlet pressure; greater than zero.</param>
+    /// <param name="flow">Volume flow; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite or not greater than zero.</exception>
+    public FilterPoint(Pressure pressureLoss, VolumeFlow flow)
+    {
+        Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
+        Guard.Positive(flow, flow.InSi(), nameof(flow));
+        PressureLoss = pressureLoss;
+        Flow = flow;
+    }
+
+    /// <summary>Inlet less outlet pressure.</summary>
+    public Pressure PressureLoss { get; }
+
+    /// <summary>Volume flow.</summary>
+    public VolumeFlow Flow { get; }
+}

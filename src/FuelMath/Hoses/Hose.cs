@@ -1,0 +1,150 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>A length of hose or tube with its ends: what it loses to friction and to its loss coefficients.</summary>
+/// <remarks>
+/// <para>
+/// Friction after Darcy and Weisbach with the default friction factor (laminar, Colebrook-White, and a straight passage
+/// between Reynolds numbers of 2000 and 4000); the loss coefficients of ends, bends and fittings are one sum, named for
+/// the velocity in this bore. Curvature of the hose itself is not counted.
+/// </para>
+/// <para>
+/// Caution: relieve the pressure before opening a line. Unlined PTFE hose builds up static charge from flowing fuel: use
+/// conductive hose and bond it.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Hose" />
+/// </example>
+public sealed class Hose
+{
+    /// <summary>The roughest wall, as a share of the bore, for which the friction law is published.</summary>
+    internal const double GreatestRelativeRoughness = 0.05;
+
+    private readonly double length;
+    private readonly double bore;
+    private readonly double roughness;
+    private readonly double coefficient;
+
+    /// <summary>Describes a hose by its measures.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="length">Length of the flow path; greater than zero.</param>
+    /// <param name="bore">Inside diameter; greater than zero.</param>
+    /// <param name="roughness">Roughness of the wall; from zero (smooth) to 5 % of the bore.</param>
+    /// <param name="lossCoefficient">Sum of the loss coefficients of its ends and bends, for this bore; not negative.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public Hose(string name, Length length, Length bore, Length roughness, Ratio lossCoefficient, DataSource source)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(source);
+        this.length = Guard.Positive(length, length.InSi(), nameof(length));
+        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        this.roughness = Guard.InRange(
+            roughness,
+            roughness.InSi(),
+            0,
+            GreatestRelativeRoughness * this.bore,
+            SiUnits.Length,
+            nameof(roughness)
+        );
+        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient));
+        (Length, Bore, Roughness, LossCoefficient, Source) = (length, bore, roughness, lossCoefficient, source);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Length of the flow path.</summary>
+    public Length Length { get; }
+
+    /// <summary>Inside diameter.</summary>
+    public Length Bore { get; }
+
+    /// <summary>Roughness of the wall.</summary>
+    public Length Roughness { get; }
+
+    /// <summary>Sum of the loss coefficients, for this bore.</summary>
+    public Ratio LossCoefficient { get; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The volume it holds: what priming fills and flushing must replace. In m³.</summary>
+    public Volume EnclosedVolume => SiUnits.Volume(Math.PI / 4 * bore * bore * length);
+
+    /// <summary>Describes a hose by a hose standard and a dash size.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="standard">The kind of hose, which gives the bore.</param>
+    /// <param name="dash">The dash size without its dash, for example 8.</param>
+    /// <param name="length">Length of the flow path; greater than zero.</param>
+    /// <param name="roughness">Roughness of the wall; from zero (smooth) to 5 % of the bore.</param>
+    /// <param name="lossCoefficient">Sum of the loss coefficients of its ends and bends, for this bore; not negative.</param>
+    /// <param name="source">Where length, roughness and loss coefficient come from.</param>
+    /// <returns>The hose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException">Standard or source is null.</exception>
+    public static Hose FromDash(
+        string name,
+        HoseStandard standard,
+        int dash,
+        Length length,
+        Length roughness,
+        Ratio lossCoefficient,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(standard);
+        return new(name, length, standard.BoreOf(dash), roughness, lossCoefficient, source);
+    }
+
+    /// <summary>The pressure lost from one end to the other, on the level.</summary>
+    /// <param name="flow">Volume flow; the loss has its sign.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
+    /// <returns>The loss, in Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
+    {
+        Real velocity = Velocity(flow);
+        Real rho = new(Guard.Positive(density, density.InSi(), nameof(density)));
+        Real mu = new(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)));
+        Real friction = Friction.PressureLoss(velocity, new Real(bore), new Real(length), new Real(roughness), rho, mu);
+        return SiUnits.Pressure((friction + MinorLoss.PressureLoss(new Real(coefficient), rho, velocity)).Value);
+    }
+
+    /// <summary>The mean velocity.</summary>
+    /// <param name="flow">Volume flow; the velocity has its sign.</param>
+    /// <returns>The velocity, in m/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The flow is not finite.</exception>
+    public Speed VelocityAt(VolumeFlow flow) => SiUnits.Speed(Velocity(flow).Value);
+
+    /// <summary>The Reynolds number: below 2000 the flow is laminar, above 4000 turbulent.</summary>
+    /// <param name="flow">Volume flow; its direction does not matter.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
+    /// <returns>The Reynolds number.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Ratio ReynoldsAt(VolumeFlow flow, Density density, DynamicViscosity viscosity) =>
+        SiUnits.Ratio(
+            Friction
+                .Reynolds(
+                    Velocity(flow),
+                    new Real(bore),
+                    new Real(Guard.Positive(density, density.InSi(), nameof(density))),
+                    new Real(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)))
+                )
+                .Value
+        );
+
+    private Real Velocity(VolumeFlow flow) =>
+        Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), nameof(flow))), new Real(bore));
+}

@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>
+/// The dead time of an injector over voltage and differential pressure: the part of a pulse that delivers nothing, as the
+/// time offset of the straight line through its linear range.
+/// </summary>
+/// <remarks>
+/// <para>
+/// It belongs to the voltage <b>at the injector</b>, behind harness and driver. It is not the time the needle takes to
+/// open. Read straight along each axis between the points.
+/// </para>
+/// <para>Source: [SAE-J1832] time offset of the linear range.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class DeadTimeTable
+{
+    private const string Name = "Dead time";
+    private const string VoltageAxis = "voltage at the injector (V)";
+    private const string PressureAxis = "differential pressure (Pa)";
+
+    private readonly Grid grid;
+
+    /// <summary>Builds a table over voltage and differential pressure.</summary>
+    /// <param name="voltages">Two or more voltages at the injector, rising, greater than zero. Copied.</param>
+    /// <param name="differentialPressures">Two or more differential pressures, rising, not negative. Copied.</param>
+    /// <param name="values">
+    /// Dead times, a row for each voltage and a column for each pressure; not negative, and not rising with voltage. Copied.
+    /// </param>
+    /// <param name="outside">What happens beyond the edges.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The numbers do not make a table of the stated shape.</exception>
+    public DeadTimeTable(
+        IEnumerable<ElectricPotential> voltages,
+        IEnumerable<Pressure> differentialPressures,
+        Duration[,] values,
+        OutsideRange outside,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(voltages);
+        ArgumentNullException.ThrowIfNull(differentialPressures);
+        ArgumentNullException.ThrowIfNull(values);
+        ArgumentNullException.ThrowIfNull(source);
+        (Voltages, DifferentialPressures, Source) = ([.. voltages], [.. differentialPressures], source);
+        var seconds = new double[values.GetLength(0), values.GetLength(1)];
+        for (int i = 0; i < seconds.GetLength(0); i++)
+        {
+            for (int j = 0; j < seconds.GetLength(1); j++)
+            {
+                seconds[i, j] = Guard.NotNegative(values[i, j], values[i, j].InSi(), nameof(values));
+            }
+        }
+
+        grid = new Grid(Name, VoltageAxis, PressureAxis, Volts(), Pascals(), seconds, outside);
+        CheckFallsWithVoltage(nameof(values));
+    }
+
+    private DeadTimeTable(
+        ImmutableArray<ElectricPotential> voltages,
+        Pressure takenAt,
+        ImmutableArray<Duration> values,
+        OutsideRange outside,
+        DataSource source
+    )
+    {
+        (Voltages, DifferentialPressures, Source) = (voltages, [takenAt], source);
+        IEnumerable<double> seconds = values.Select(v => Guard.NotNegative(v, v.InSi(), nameof(values)));
+        grid = Grid.FromFirstAxis(Name, VoltageAxis, PressureAxis, Volts(), Pascals()[0], seconds, outside);
+        CheckFallsWithVoltage(nameof(values));
+    }
+
+    /// <summary>The voltages of the rows.</summary>
+    public ImmutableArray<ElectricPotential> Voltages { get; }
+
+    /// <summary>The differential pressures of the columns; the one of the data when they were taken at one.</summary>
+    public ImmutableArray<Pressure> DifferentialPressures { get; }
+
+    /// <summary>Whether the table knows how dead time changes with pressure.</summary>
+    public bool DependsOnPressure => DifferentialPressures.Length > 1;
+
+    /// <summary>What happens beyond the edges.</summary>
+    public OutsideRange Outside => grid.Outside;
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>
+    /// A table from data taken at one differential pressure, which is then used for all: real dead time grows with
+    /// pressure, so say so where it matters.
+    /// </summary>
+    /// <param name="voltages">Two or more voltages at the injector, rising, greater than zero. Copied.</param>
+    /// <param name="takenAtDifferentialPressure">The differential pressure of the data; not negative.</param>
+    /// <param name="values">Dead times, as many; not negative, and not rising with voltage. Copied.</param>
+    /// <param name="outside">What happens beyond the ends of the voltages.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <returns>The table; <see cref="DependsOnPressure"/> is false.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The numbers do not make a table of the stated shape.</exception>
+    public static DeadTimeTable FromVoltage(
+        IEnumerable<ElectricPotential> voltages,
+        Pressure takenAtDifferentialPressure,
+        IEnumerable<Duration> values,
+        OutsideRange outside,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(voltages);
+        ArgumentNullException.ThrowIfNull(values);
+        ArgumentNullException.ThrowIfNull(source);
+        return new([.. voltages], takenAtDifferentialPressure, [.. values], outside, source);
+    }
+
+    /// <summary>A dead time of the table.</summary>
+    /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
+    /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
+    /// <returns>The dead time, in s.</returns>
+    public Duration ValueAt(int voltageIndex, int pressureIndex) =>
+        SiUnits.Duration(grid.ValueAt(voltageIndex, pressureIndex));
+
+    /// <summary>The dead time.</summary>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
+    /// <returns>The dead time, in s.</returns>
+    /// <exception cref="OutsideTableException">
+    /// The place lies beyond the edges and the table refuses, or extending it would give a negative dead time.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Duration At(ElectricPotential atInjector, Pressure differentialPressure) =>
+        SiUnits.Duration(SiAt(atInjector, differentialPressure));
+
+    internal double SiAt(ElectricPotential atInjector, Pressure differentialPressure)
+    {
+        double volts = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        double pascals = Guard.NotNegative(
+            differentialPressure,
+            differentialPressure.InSi(),
+            nameof(differentialPressure)
+        );
+        if (Outside == OutsideRange.Refuse)
+        {
+            volts = Guard.InTable(
+                Name,
+                "voltage at the injector",
+                atInjector,
+                volts,
+                grid.FirstKnots[0],
+                grid.FirstKnots[^1],
+                SiUnits.ElectricPotential
+            );
+            pascals = DependsOnPressure
+                ? Guard.InTable(
+                    Name,
+                    "differential pressure",
+                    differentialPressure,
+                    pascals,
+                    grid.SecondKnots[0],
+                    grid.SecondKnots[^1],
+                    SiUnits.Pressure
+                )
+                : pascals;
+        }
+
+        double seconds = grid.At(volts, pascals);
+        return seconds >= 0
+            ? seconds
+            : throw new OutsideTableException(
+                "Dead time, extended until it would be negative",
+                VoltageAxis,
+                volts,
+                grid.FirstKnots[0],
+                grid.FirstKnots[^1]
+            );
+    }
+
+    private double[] Volts() => [.. Voltages.Select(v => Guard.Positive(v, v.InSi(), "voltages"))];
+
+    private double[] Pascals() =>
+        [.. DifferentialPressures.Select(p => Guard.NotNegative(p, p.InSi(), "differentialPressures"))];
+
+    private void CheckFallsWithVoltage(string paramName)
+    {
+        for (int i = 1; i < Voltages.Length; i++)
+        {
+            for (int j = 0; j < DifferentialPressures.Length; j++)
+            {
+                if (grid.ValueAt(i, j) > grid.ValueAt(i - 1, j))
+                {
+                    throw new ArgumentException(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"Dead time must not rise with voltage; at row {i}, column {j} it does. Rows are voltages, columns are pressures."
+                        ),
+                        paramName
+                    );
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,192 @@
+using FuelMath.Formulas;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>
+/// The static flow of an injector: what it flows when held open, with the differential pressure and the fluid that the
+/// figure belongs to.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Carried to another pressure and density by the square-root law. Mass flow rises with the root of density, volume
+/// flow falls with it: the same injector that flows more grams of a denser fuel flows fewer cubic centimeters of it.
+/// </para>
+/// <para>Source: [White-2003] section 6.12, as the ratio of two states.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class FlowRating
+{
+    private readonly double massFlow;
+    private readonly double volumeFlow;
+    private readonly double reference;
+    private readonly double referenceDensity;
+
+    private FlowRating(
+        double massFlow,
+        double volumeFlow,
+        bool isByVolume,
+        Pressure differentialPressure,
+        Fuel fluid,
+        Temperature fluidTemperature,
+        double density,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        reference = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        (this.massFlow, this.volumeFlow, referenceDensity) = (massFlow, volumeFlow, density);
+        (IsByVolume, DifferentialPressure, Fluid) = (isByVolume, differentialPressure, fluid);
+        (FluidTemperature, Source) = (fluidTemperature, source);
+    }
+
+    /// <summary>Whether the figure was given as a volume flow; else as a mass flow.</summary>
+    public bool IsByVolume { get; }
+
+    /// <summary>The static mass flow at the rating's own conditions, in kg/s.</summary>
+    public MassFlow StaticMassFlow => SiUnits.MassFlow(massFlow);
+
+    /// <summary>The static volume flow at the rating's own conditions, in m³/s.</summary>
+    public VolumeFlow StaticVolumeFlow => SiUnits.VolumeFlow(volumeFlow);
+
+    /// <summary>Inlet less discharge pressure of the rating.</summary>
+    public Pressure DifferentialPressure { get; }
+
+    /// <summary>The fluid of the rating.</summary>
+    public Fuel Fluid { get; }
+
+    /// <summary>Temperature of the fluid.</summary>
+    public Temperature FluidTemperature { get; }
+
+    /// <summary>Density of the fluid at that temperature, in kg/m³.</summary>
+    public Density FluidDensity => SiUnits.Density(referenceDensity);
+
+    /// <summary>Where the figure comes from.</summary>
+    public DataSource Source { get; }
+
+    internal double MassFlowSi => massFlow;
+
+    internal double DifferentialPressureSi => reference;
+
+    internal double DensitySi => referenceDensity;
+
+    /// <summary>A rating given as a volume flow.</summary>
+    /// <param name="staticFlow">Volume flow when held open; greater than zero.</param>
+    /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>
+    /// <param name="fluid">The fluid.</param>
+    /// <param name="fluidTemperature">Its temperature, for which its density is known.</param>
+    /// <param name="source">Where the figure comes from.</param>
+    /// <returns>The rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException">Fluid or source is null.</exception>
+    public static FlowRating FromVolume(
+        VolumeFlow staticFlow,
+        Pressure differentialPressure,
+        Fuel fluid,
+        Temperature fluidTemperature,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fluid);
+        double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
+        double density = fluid.DensityAt(fluidTemperature).InSi();
+        return new(flow * density, flow, true, differentialPressure, fluid, fluidTemperature, density, source);
+    }
+
+    /// <summary>A rating given as a mass flow.</summary>
+    /// <param name="staticFlow">Mass flow when held open; greater than zero.</param>
+    /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>
+    /// <param name="fluid">The fluid.</param>
+    /// <param name="fluidTemperature">Its temperature, for which its density is known.</param>
+    /// <param name="source">Where the figure comes from.</param>
+    /// <returns>The rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException">Fluid or source is null.</exception>
+    public static FlowRating FromMass(
+        MassFlow staticFlow,
+        Pressure differentialPressure,
+        Fuel fluid,
+        Temperature fluidTemperature,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fluid);
+        double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
+        double density = fluid.DensityAt(fluidTemperature).InSi();
+        return new(flow, flow / density, false, differentialPressure, fluid, fluidTemperature, density, source);
+    }
+
+    /// <summary>The static mass flow at other conditions.</summary>
+    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The mass flow, in kg/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public MassFlow MassFlowAt(Pressure differentialPressure, Density density) =>
+        SiUnits.MassFlow(MassFlowSiAt(differentialPressure, density));
+
+    /// <summary>The static volume flow at other conditions.</summary>
+    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The volume flow, in m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public VolumeFlow VolumeFlowAt(Pressure differentialPressure, Density density) =>
+        SiUnits.VolumeFlow(
+            Orifice
+                .CarriedVolumeFlow(
+                    new Real(volumeFlow),
+                    new Real(reference),
+                    new Real(referenceDensity),
+                    new Real(Differential(differentialPressure)),
+                    new Real(Guard.Positive(density, density.InSi(), nameof(density)))
+                )
+                .Value
+        );
+
+    /// <summary>The same rating with its flow multiplied, as for one injector measured against its set.</summary>
+    /// <param name="scale">What to multiply the flow by; greater than zero.</param>
+    /// <param name="source">Where the scale comes from.</param>
+    /// <returns>The rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="scale"/> is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public FlowRating WithFlowScale(Ratio scale, DataSource source)
+    {
+        double factor = Guard.Positive(scale, scale.InSi(), nameof(scale));
+        return new(
+            massFlow * factor,
+            volumeFlow * factor,
+            IsByVolume,
+            DifferentialPressure,
+            Fluid,
+            FluidTemperature,
+            referenceDensity,
+            source
+        );
+    }
+
+    internal double MassFlowSiAt(Pressure differentialPressure, Density density) =>
+        Orifice
+            .CarriedMassFlow(
+                new Real(massFlow),
+                new Real(reference),
+                new Real(referenceDensity),
+                new Real(Differential(differentialPressure)),
+                new Real(Guard.Positive(density, density.InSi(), nameof(density)))
+            )
+            .Value;
+
+    private static double Differential(Pressure differentialPressure)
+    {
+        double pascals = differentialPressure.InSi();
+        return pascals >= 0 && double.IsFinite(pascals)
+            ? pascals
+            : throw Guard.OutOfRange(
+                differentialPressure,
+                "finite and not negative, because no fuel flows when the rail lies below the discharge pressure",
+                nameof(differentialPressure)
+            );
+    }
+}

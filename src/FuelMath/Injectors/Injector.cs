@@ -1,0 +1,264 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>A port fuel injector: what it delivers for a pulse, and the pulse that delivers a mass.</summary>
+/// <remarks>
+/// <para>
+/// The mass of a pulse is static flow times (effective width + short-pulse correction), where the effective width is what
+/// the dead time leaves of the pulse. When the time off is shorter than its closing time the injector stays open and flows
+/// static. Not for direct injection.
+/// </para>
+/// <para>
+/// Caution: a stuck-open injector can fill a cylinder or the sump with fuel; drivers spark at a bench; a predicted mass is
+/// never clearance to load an engine: verify with a sensor at light load first.
+/// </para>
+/// <para>Source: [SAE-J1832] dynamic flow in the linear range.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/InjectorExamples.cs" region="Injector" />
+/// </example>
+public sealed class Injector
+{
+    private readonly double smallest;
+    private readonly double closing;
+
+    /// <summary>Describes an injector.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="rating">Its static flow with pressure and fluid.</param>
+    /// <param name="deadTime">Its dead time over voltage and differential pressure.</param>
+    /// <param name="correction">Its departure from the straight line at short pulses.</param>
+    /// <param name="smallestRepeatableWidth">
+    /// The shortest <em>effective</em> width that delivers the same each time; not negative. Where data give a pulse width,
+    /// take off the dead time at the voltage of the data.
+    /// </param>
+    /// <param name="closingTime">From the end of a pulse until it is shut; not negative.</param>
+    /// <param name="coil">Resistance of its coil; greater than zero.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException">Rating, dead time or correction is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Injector(
+        string name,
+        FlowRating rating,
+        DeadTimeTable deadTime,
+        ShortPulseCorrection correction,
+        Duration smallestRepeatableWidth,
+        Duration closingTime,
+        ElectricResistance coil
+    )
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(deadTime);
+        ArgumentNullException.ThrowIfNull(correction);
+        smallest = Guard.NotNegative(
+            smallestRepeatableWidth,
+            smallestRepeatableWidth.InSi(),
+            nameof(smallestRepeatableWidth)
+        );
+        closing = Guard.NotNegative(closingTime, closingTime.InSi(), nameof(closingTime));
+        Guard.Positive(coil, coil.InSi(), nameof(coil));
+        (Rating, DeadTime, Correction) = (rating, deadTime, correction);
+        (SmallestRepeatableWidth, ClosingTime, Coil) = (smallestRepeatableWidth, closingTime, coil);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Its static flow with pressure and fluid.</summary>
+    public FlowRating Rating { get; }
+
+    /// <summary>Its dead time over voltage and differential pressure.</summary>
+    public DeadTimeTable DeadTime { get; }
+
+    /// <summary>Its departure from the straight line at short pulses.</summary>
+    public ShortPulseCorrection Correction { get; }
+
+    /// <summary>The shortest effective width that delivers the same each time.</summary>
+    public Duration SmallestRepeatableWidth { get; }
+
+    /// <summary>From the end of a pulse until it is shut.</summary>
+    public Duration ClosingTime { get; }
+
+    /// <summary>Resistance of its coil.</summary>
+    public ElectricResistance Coil { get; }
+
+    /// <summary>What it flows when held open.</summary>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The mass flow, in kg/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public MassFlow StaticMassFlow(Pressure differentialPressure, Density density) =>
+        Rating.MassFlowAt(differentialPressure, density);
+
+    /// <summary>What one pulse delivers.</summary>
+    /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <returns>The pulse.</returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public InjectorPulse Deliver(
+        Duration pulseWidth,
+        Duration period,
+        Pressure differentialPressure,
+        Density density,
+        ElectricPotential atInjector
+    ) =>
+        Made(
+            Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth)),
+            Guard.Positive(period, period.InSi(), nameof(period)),
+            Rating.MassFlowSiAt(differentialPressure, density),
+            DeadTime.SiAt(atInjector, differentialPressure)
+        );
+
+    /// <summary>The pulse that delivers a mass: on the rising branch above the last bump.</summary>
+    /// <param name="wanted">
+    /// The mass per period: zero, or from <see cref="LeastMass"/> to <see cref="MostMeasuredMass"/>.
+    /// </param>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <returns>The pulse.</returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The mass is more than a pulse can measure out in the period, or less than it repeats; or a value is outside what is
+    /// allowed.
+    /// </exception>
+    public InjectorPulse WidthFor(
+        Mass wanted,
+        Duration period,
+        Pressure differentialPressure,
+        Density density,
+        ElectricPotential atInjector
+    )
+    {
+        double mass = Guard.NotNegative(wanted, wanted.InSi(), nameof(wanted));
+        double seconds = Guard.Positive(period, period.InSi(), nameof(period));
+        double flow = Rating.MassFlowSiAt(differentialPressure, density);
+        double dead = DeadTime.SiAt(atInjector, differentialPressure);
+        if (mass == 0)
+        {
+            return Made(0, seconds, flow, dead);
+        }
+
+        double most = Measured(seconds, flow, dead);
+        if (mass > most * (1 + Guard.EdgeTolerance))
+        {
+            throw Guard.OutOfRange(
+                wanted,
+                $"at most {Show(most, wanted)}, which a pulse can measure out in a period of "
+                    + $"{Guard.Show(period, period.Unit)} (held open it would be {Show(flow * seconds, wanted)})",
+                nameof(wanted)
+            );
+        }
+
+        double least = Least(flow);
+        if (mass < least * (1 - Guard.EdgeTolerance))
+        {
+            throw Guard.OutOfRange(
+                wanted,
+                $"zero or at least {Show(least, wanted)}, the least that injector '{Name}' repeats",
+                nameof(wanted)
+            );
+        }
+
+        double effective = Correction.WidthFor(Math.Clamp(mass, Math.Min(least, most), most) / flow);
+        return Made(dead + effective, seconds, flow, dead);
+    }
+
+    /// <summary>The least mass that it repeats from pulse to pulse.</summary>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The mass, in kg.</returns>
+    /// <remarks>At the smallest repeatable width, or where the last bump ends if that comes later.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Mass LeastMass(Pressure differentialPressure, Density density) =>
+        SiUnits.Mass(Least(Rating.MassFlowSiAt(differentialPressure, density)));
+
+    /// <summary>The most that a pulse can measure out: it just shuts before the next one.</summary>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <returns>The mass, in kg; zero when the period leaves no time.</returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Mass MostMeasuredMass(
+        Duration period,
+        Pressure differentialPressure,
+        Density density,
+        ElectricPotential atInjector
+    ) =>
+        SiUnits.Mass(
+            Measured(
+                Guard.Positive(period, period.InSi(), nameof(period)),
+                Rating.MassFlowSiAt(differentialPressure, density),
+                DeadTime.SiAt(atInjector, differentialPressure)
+            )
+        );
+
+    /// <summary>The most that can pass in a period at all: held open.</summary>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The mass, in kg.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Mass MostMass(Duration period, Pressure differentialPressure, Density density) =>
+        SiUnits.Mass(
+            Rating.MassFlowSiAt(differentialPressure, density) * Guard.Positive(period, period.InSi(), nameof(period))
+        );
+
+    /// <summary>The same injector with another rating, as measured on a bench.</summary>
+    /// <param name="name">The name of the new one; not blank.</param>
+    /// <param name="rating">Its rating.</param>
+    /// <returns>The injector.</returns>
+    public Injector WithRating(string name, FlowRating rating) =>
+        new(name, rating, DeadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
+
+    /// <summary>The same injector with its static flow multiplied, as for one measured against its set.</summary>
+    /// <param name="name">The name of the new one; not blank.</param>
+    /// <param name="scale">What to multiply the flow by; greater than zero.</param>
+    /// <param name="source">Where the scale comes from.</param>
+    /// <returns>The injector.</returns>
+    public Injector WithFlowScale(string name, Ratio scale, DataSource source) =>
+        WithRating(name, Rating.WithFlowScale(scale, source));
+
+    /// <summary>The same injector with another dead time, as measured on a bench.</summary>
+    /// <param name="name">The name of the new one; not blank.</param>
+    /// <param name="deadTime">Its dead time.</param>
+    /// <returns>The injector.</returns>
+    public Injector WithDeadTime(string name, DeadTimeTable deadTime) =>
+        new(name, Rating, deadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
+
+    private static string Show(double kilograms, Mass inUnitOf) => Guard.Show(SiUnits.Mass(kilograms), inUnitOf.Unit);
+
+    private InjectorPulse Made(double width, double period, double flow, double dead)
+    {
+        double effective = Pulse.EffectiveWidth(new Real(width), new Real(dead)).Value;
+        double slack = Guard.EdgeTolerance * period;
+        bool heldOpen = width >= period || (effective > 0 && period - width < closing - slack);
+        double mass = heldOpen ? flow * period : MassOf(flow, effective);
+        bool repeatable = width == 0 || heldOpen || effective >= Math.Max(smallest, Correction.RisesFromSi) - slack;
+        return new(width, period, dead, effective, flow, mass, heldOpen, repeatable);
+    }
+
+    private double MassOf(double flow, double effective) =>
+        Pulse.Mass(new Real(flow), new Real(effective), new Real(Correction.SiAt(effective))).Value;
+
+    private double Least(double flow) => MassOf(flow, Math.Max(smallest, Correction.RisesFromSi));
+
+    private double Measured(double period, double flow, double dead)
+    {
+        double effective = period - closing - dead;
+        return effective > 0 ? MassOf(flow, effective) : 0;
+    }
+}

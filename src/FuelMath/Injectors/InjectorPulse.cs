@@ -1,0 +1,73 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>One pulse of an injector: what was commanded, what came of it, and how.</summary>
+/// <remarks>
+/// Made by an <see cref="Injector"/>. The default value is no pulse at all and has no duty cycle. Equality is not
+/// defined. Immutable and safe to share between threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct InjectorPulse
+#pragma warning restore CA1815
+{
+    private readonly double width;
+    private readonly double period;
+    private readonly double deadTime;
+    private readonly double effectiveWidth;
+    private readonly double staticMassFlow;
+    private readonly double mass;
+
+    internal InjectorPulse(
+        double width,
+        double period,
+        double deadTime,
+        double effectiveWidth,
+        double staticMassFlow,
+        double mass,
+        bool isHeldOpen,
+        bool isRepeatable
+    )
+    {
+        (this.width, this.period, this.deadTime, this.effectiveWidth) = (width, period, deadTime, effectiveWidth);
+        (this.staticMassFlow, this.mass) = (staticMassFlow, mass);
+        (IsHeldOpen, IsRepeatable) = (isHeldOpen, isRepeatable);
+    }
+
+    /// <summary>The commanded width, dead time included, in s.</summary>
+    public Duration PulseWidth => SiUnits.Duration(width);
+
+    /// <summary>Time from one pulse to the next, in s.</summary>
+    public Duration Period => SiUnits.Duration(period);
+
+    /// <summary>Dead time at the injector's voltage and differential pressure, in s.</summary>
+    public Duration DeadTime => SiUnits.Duration(deadTime);
+
+    /// <summary>Pulse width less dead time, not below zero, in s.</summary>
+    public Duration EffectiveWidth => SiUnits.Duration(effectiveWidth);
+
+    /// <summary>
+    /// Pulse width over period: dead time counts. Above one where the command is longer than the period.
+    /// </summary>
+    public Ratio DutyCycle => SiUnits.Ratio(Pulse.DutyCycle(new Real(width), new Real(period)).Value);
+
+    /// <summary>What it flows when held open, in kg/s.</summary>
+    public MassFlow StaticMassFlow => SiUnits.MassFlow(staticMassFlow);
+
+    /// <summary>The mass delivered in one period, in kg.</summary>
+    public Mass Mass => SiUnits.Mass(mass);
+
+    /// <summary>
+    /// Whether it stays open from one pulse to the next, because the time off is shorter than its closing time: it then
+    /// flows static for the whole period, and the width no longer measures anything out.
+    /// </summary>
+    public bool IsHeldOpen { get; }
+
+    /// <summary>Whether the pulse is none at all, or long enough to deliver the same each time.</summary>
+    public bool IsRepeatable { get; }
+
+    internal double MassSi => mass;
+}

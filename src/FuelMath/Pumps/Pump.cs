@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>A fuel pump, measured at one or more voltages.</summary>
+/// <remarks>
+/// <para>
+/// At a voltage between two measured ones, flow and current are taken linear in voltage at each pressure rise that
+/// either curve was measured at, as far as <em>both</em> curves reach: a pump measured to 8 bar at 14 V and to 6 bar at
+/// 12 V is known to 6 bar at 13 V. At a measured voltage its own curve is given, whole. Outside the measured voltages
+/// the pump does not exist: asking for it is an error.
+/// </para>
+/// <para>
+/// Caution: a pump must stop when the engine stalls or crashes, is fused at the battery, and never runs dead-headed or
+/// dry.
+/// </para>
+/// <para>Source: [Common-practice] linear in voltage between curves.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Pump" />
+/// </example>
+public sealed class Pump
+{
+    private readonly double[] volts;
+    private readonly PumpInterval[] intervals;
+
+    /// <summary>Builds a pump from its curves.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="curves">
+    /// One or more curves, voltage strictly rising from curve to curve. Neighbors share a range of pressure rise, and at
+    /// the same pressure rise the one at the higher voltage delivers no less. Copied.
+    /// </param>
+    /// <param name="fluid">The fluid that the curves were measured with.</param>
+    /// <param name="source">Where the curves come from.</param>
+    /// <exception cref="ArgumentNullException">Curves, a curve, fluid or source is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank or the curves do not have the stated shape.</exception>
+    public Pump(string name, IEnumerable<PumpCurve> curves, Fuel fluid, DataSource source)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(curves);
+        ArgumentNullException.ThrowIfNull(fluid);
+        ArgumentNullException.ThrowIfNull(source);
+        (Curves, Fluid, Source) = ([.. curves], fluid, source);
+        if (Curves.IsEmpty)
+        {
+            throw new ArgumentException("A pump needs one or more curves; none given.", nameof(curves));
+        }
+
+        foreach (PumpCurve curve in Curves)
+        {
+            ArgumentNullException.ThrowIfNull(curve, nameof(curves));
+        }
+
+        volts = [.. Curves.Select(c => c.Voltage.InSi())];
+        Guard.StrictlyRising(volts, "Voltage", nameof(curves));
+        intervals = [.. Curves.Zip(Curves.Skip(1), (low, high) => new PumpInterval(low, high, nameof(curves)))];
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The measured curves, voltage ascending.</summary>
+    public ImmutableArray<PumpCurve> Curves { get; }
+
+    /// <summary>The fluid that the curves were measured with.</summary>
+    public Fuel Fluid { get; }
+
+    /// <summary>Where the curves come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The least voltage measured.</summary>
+    public ElectricPotential LeastVoltage => Curves[0].Voltage;
+
+    /// <summary>The greatest voltage measured.</summary>
+    public ElectricPotential GreatestVoltage => Curves[^1].Voltage;
+
+    /// <summary>The curve at a voltage.</summary>
+    /// <param name="atTerminals">Voltage at the pump's own terminals, within the measured voltages.</param>
+    /// <returns>The measured curve at a measured voltage, else one between the two neighbors.</returns>
+    /// <exception cref="OutsideTableException">
+    /// <paramref name="atTerminals"/> lies outside the measured voltages; with one curve only its own is inside.
+    /// </exception>
+    public PumpCurve CurveAt(ElectricPotential atTerminals)
+    {
+        double at = atTerminals.InSi();
+        for (int i = 0; i < volts.Length; i++)
+        {
+            if (Math.Abs(at - volts[i]) <= Guard.EdgeTolerance * volts[i])
+            {
+                return Curves[i];
+            }
+        }
+
+        at = Guard.InTable(
+            $"Pump '{Name}'",
+            "voltage",
+            atTerminals,
+            at,
+            volts[0],
+            volts[^1],
+            SiUnits.ElectricPotential
+        );
+        int above = Array.FindIndex(volts, v => v > at);
+        return intervals[above - 1].CurveAt(at, Source);
+    }
+}

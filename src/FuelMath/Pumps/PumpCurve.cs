@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>
+/// What one fuel pump delivers and draws against pressure, at one voltage: flow falls strictly as the pressure rise
+/// grows.
+/// </summary>
+/// <remarks>
+/// <para>
+/// The curve is kept as pressure rise over flow, a shape-preserving cubic: it passes through every point, has no bumps
+/// of its own and is smooth enough for a solver. <see cref="FlowAt"/> is its inverse. Current is a like curve over
+/// pressure rise. Two points make straight lines. Outside the points the curve does not exist: asking for it is an
+/// error, never an extrapolation.
+/// </para>
+/// <para>
+/// The curve belongs to the fluid, temperature and voltage of its <see cref="Source"/>; makers often test with a fluid
+/// that is not gasoline.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="PumpCurve" />
+/// </example>
+public sealed class PumpCurve
+{
+    private readonly double voltage;
+
+    /// <summary>Builds a curve from measured points.</summary>
+    /// <param name="voltage">Voltage at the pump's terminals during the test; greater than zero.</param>
+    /// <param name="points">
+    /// Two or more points, pressure rise strictly rising and flow strictly falling from point to point. Copied.
+    /// </param>
+    /// <param name="source">Where the points come from.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="points"/> or <paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="voltage"/> is not greater than zero.</exception>
+    /// <exception cref="ArgumentException">
+    /// The points do not have the stated shape, or give out more power than they take in.
+    /// </exception>
+    public PumpCurve(ElectricPotential voltage, IEnumerable<PumpPoint> points, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(source);
+        this.voltage = Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
+        (Voltage, Points, Source) = (voltage, [.. points], source);
+
+        Guard.AtLeast(2, Points.Length, "A pump curve", nameof(points));
+        double[] rises = [.. Points.Select(p => p.PressureRise.InSi())];
+        double[] flows = [.. Points.Select(p => p.Flow.InSi())];
+        Guard.StrictlyRising(rises, "Pressure rise", nameof(points));
+        PumpCurveChecks.FlowFalls(Points, nameof(points));
+        PumpCurveChecks.NoMorePowerOutThanIn(voltage, Points, nameof(points));
+
+        string name = $"Pump curve at {Guard.Show(voltage, voltage.Unit)}";
+        CurrentOverRise = new Curve(
+            $"{name}, current",
+            "pressure rise (Pa)",
+            rises,
+            Points.Select(p => p.Current.InSi()),
+            OutsideRange.Refuse
+        );
+        RiseOverFlow = new Curve(name, "flow (m3/s)", flows.Reverse(), rises.Reverse(), OutsideRange.Refuse);
+        Name = name;
+    }
+
+    /// <summary>Voltage at the pump's terminals during the test.</summary>
+    public ElectricPotential Voltage { get; }
+
+    /// <summary>The points, pressure rise ascending, in the units they were given in.</summary>
+    public ImmutableArray<PumpPoint> Points { get; }
+
+    /// <summary>Where the points come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The least pressure rise of the points.</summary>
+    public Pressure LeastPressureRise => Points[0].PressureRise;
+
+    /// <summary>The greatest pressure rise of the points.</summary>
+    public Pressure GreatestPressureRise => Points[^1].PressureRise;
+
+    /// <summary>The least flow of the points, at the greatest pressure rise.</summary>
+    public VolumeFlow LeastFlow => Points[^1].Flow;
+
+    /// <summary>The greatest flow of the points, at the least pressure rise.</summary>
+    public VolumeFlow GreatestFlow => Points[0].Flow;
+
+    /// <summary>Pressure rise in Pa over flow in m³/s: what a solver reads.</summary>
+    internal Curve RiseOverFlow { get; }
+
+    /// <summary>Current in A over pressure rise in Pa.</summary>
+    internal Curve CurrentOverRise { get; }
+
+    private string Name { get; }
+
+    /// <summary>The flow delivered against a pressure rise.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
+    /// <returns>The volume flow, in m³/s.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    public VolumeFlow FlowAt(Pressure pressureRise) => SiUnits.VolumeFlow(Flow(Rise(pressureRise)));
+
+    /// <summary>The pressure rise against which a flow is delivered; the inverse of <see cref="FlowAt"/>.</summary>
+    /// <param name="flow">The volume flow, within the points.</param>
+    /// <returns>Outlet minus inlet pressure, in Pa.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="flow"/> lies outside the points.</exception>
+    public Pressure RiseAt(VolumeFlow flow) =>
+        SiUnits.Pressure(
+            RiseOverFlow.At(
+                Guard.InTable(
+                    Name,
+                    "flow",
+                    flow,
+                    flow.InSi(),
+                    RiseOverFlow.First,
+                    RiseOverFlow.Last,
+                    SiUnits.VolumeFlow
+                )
+            )
+        );
+
+    /// <summary>The current drawn against a pressure rise.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
+    /// <returns>The mean current, in A.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    public ElectricCurrent CurrentAt(Pressure pressureRise) =>
+        SiUnits.ElectricCurrent(CurrentOverRise.At(Rise(pressureRise)));
+
+    /// <summary>The power that goes into raising the fuel's pressure.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
+    /// <returns>The power, in W.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    public Power HydraulicPowerAt(Pressure pressureRise)
+    {
+        double rise = Rise(pressureRise);
+        return SiUnits.Power(PumpPower.Hydraulic(new Real(rise), new Real(Flow(rise))).Value);
+    }
+
+    /// <summary>The electric power taken in.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
+    /// <returns>The power, in W.</returns>
+    /// <remarks>
+    /// With the pump in the tank and a return line nearly all of it ends as heat in the fuel, hydraulic power included.
+    /// </remarks>
+    /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    public Power ElectricPowerAt(Pressure pressureRise) =>
+        SiUnits.Power(PumpPower.Electric(new Real(voltage), new Real(CurrentOverRise.At(Rise(pressureRise)))).Value);
+
+    private double Flow(double rise) => RiseOverFlow.Inverse(rise);
+
+    private double Rise(Pressure pressureRise) =>
+        Guard.InTable(
+            Name,
+            "pressure rise",
+            pressureRise,
+            pressureRise.InSi(),
+            CurrentOverRise.First,
+            CurrentOverRise.Last,
+            SiUnits.Pressure
+        );
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>What a pump's points must satisfy beyond their order, with the reason in the message.</summary>
+internal static class PumpCurveChecks
+{
+    /// <summary>A hump or a flat would let the curve meet one system in several points.</summary>
+    internal static void FlowFalls(ImmutableArray<PumpPoint> points, string paramName)
+    {
+        for (int i = 1; i < points.Length; i++)
+        {
+            if (!(points[i].Flow.InSi() < points[i - 1].Flow.InSi()))
+            {
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Flow must fall from point to point; at index {i} it goes from {Show(points[i - 1].Flow)} to "
+                            + $"{Show(points[i].Flow)}. A curve with a hump or a flat can meet a system in several points."
+                    ),
+                    paramName
+                );
+            }
+        }
+    }
+
+    /// <summary>Catches a wrong unit: no pump gives more to the fuel than it takes from its supply.</summary>
+    internal static void NoMorePowerOutThanIn(
+        ElectricPotential voltage,
+        ImmutableArray<PumpPoint> points,
+        string paramName
+    )
+    {
+        for (int i = 0; i < points.Length; i++)
+        {
+            PumpPoint p = points[i];
+            double hydraulic = PumpPower.Hydraulic(new Real(p.PressureRise.InSi()), new Real(p.Flow.InSi())).Value;
+            double electric = PumpPower.Electric(new Real(voltage.InSi()), new Real(p.Current.InSi())).Value;
+            if (hydraulic > electric)
+            {
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"A pump can't give out more power than it takes in; at index {i} it gives {hydraulic:g4} W to the fuel from {electric:g4} W. Check the units of pressure, flow and current."
+                    ),
+                    paramName
+                );
+            }
+        }
+    }
+
+    private static string Show(VolumeFlow flow) => Guard.Show(flow, flow.Unit);
+}

@@ -1,0 +1,93 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>Two neighboring curves of a pump, laid on the pressure rises that both of them reach.</summary>
+internal sealed class PumpInterval
+{
+    private readonly double lowVolts;
+    private readonly double span;
+    private readonly double[] rises;
+    private readonly double[] lowFlows;
+    private readonly double[] highFlows;
+    private readonly double[] lowCurrents;
+    private readonly double[] highCurrents;
+
+    /// <summary>Lays the two curves on their common pressure rises, and checks that more voltage gives no less flow.</summary>
+    internal PumpInterval(PumpCurve low, PumpCurve high, string paramName)
+    {
+        (lowVolts, span) = (low.Voltage.InSi(), high.Voltage.InSi() - low.Voltage.InSi());
+        rises = CommonRises(low, high, paramName);
+        lowFlows = [.. rises.Select(r => low.RiseOverFlow.Inverse(r))];
+        highFlows = [.. rises.Select(r => high.RiseOverFlow.Inverse(r))];
+        lowCurrents = [.. rises.Select(r => low.CurrentOverRise.At(r))];
+        highCurrents = [.. rises.Select(r => high.CurrentOverRise.At(r))];
+        for (int i = 0; i < rises.Length; i++)
+        {
+            if (highFlows[i] < lowFlows[i] - (Guard.EdgeTolerance * lowFlows[0]))
+            {
+                VolumeFlow less = SiUnits.VolumeFlow(highFlows[i]);
+                VolumeFlow more = SiUnits.VolumeFlow(lowFlows[i]);
+                throw new ArgumentException(
+                    $"More voltage must not give less flow; at {Show(SiUnits.Pressure(rises[i]), low.Points[0].PressureRise)} "
+                        + $"it is {Show(less, low.Points[0].Flow)} at {Show(high.Voltage, high.Voltage)} and "
+                        + $"{Show(more, low.Points[0].Flow)} at {Show(low.Voltage, low.Voltage)}. "
+                        + "Check which curve belongs to which voltage.",
+                    paramName
+                );
+            }
+        }
+    }
+
+    /// <summary>The curve at a voltage strictly between the two.</summary>
+    internal PumpCurve CurveAt(double volts, DataSource source)
+    {
+        double part = (volts - lowVolts) / span;
+        var points = new PumpPoint[rises.Length];
+        for (int i = 0; i < points.Length; i++)
+        {
+            points[i] = new PumpPoint(
+                SiUnits.Pressure(rises[i]),
+                SiUnits.VolumeFlow(lowFlows[i] + (part * (highFlows[i] - lowFlows[i]))),
+                SiUnits.ElectricCurrent(lowCurrents[i] + (part * (highCurrents[i] - lowCurrents[i])))
+            );
+        }
+
+        return new PumpCurve(SiUnits.ElectricPotential(volts), points, source);
+    }
+
+    private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName)
+    {
+        double least = Math.Max(low.CurrentOverRise.First, high.CurrentOverRise.First);
+        double greatest = Math.Min(low.CurrentOverRise.Last, high.CurrentOverRise.Last);
+        double slack = Guard.EdgeTolerance * Math.Max(greatest, 0);
+        if (!(greatest - least > slack))
+        {
+            throw new ArgumentException(
+                $"Neighboring curves must share a range of pressure rise; those at {Show(low.Voltage, low.Voltage)} and "
+                    + $"{Show(high.Voltage, high.Voltage)} do not.",
+                paramName
+            );
+        }
+
+        List<double> common = [least];
+        IEnumerable<double> inside = low
+            .CurrentOverRise.Knots.Concat(high.CurrentOverRise.Knots)
+            .Where(r => r > least && r < greatest)
+            .Order();
+        foreach (double rise in inside)
+        {
+            // Two units may write one pressure as two numbers a rounding error apart.
+            if (rise - common[^1] > slack && greatest - rise > slack)
+            {
+                common.Add(rise);
+            }
+        }
+
+        return [.. common, greatest];
+    }
+
+    private static string Show(IQuantity value, IQuantity inUnitOf) => Guard.Show(value, inUnitOf.Unit);
+}

@@ -1,0 +1,37 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>One measured point of a pump: what it delivers and draws against one pressure rise.</summary>
+/// <remarks>
+/// The default value is a pump at rest. Equality is not defined. Immutable and safe to share between threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct PumpPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one measured point.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure; not negative.</param>
+    /// <param name="flow">Delivered volume flow at inlet conditions; not negative.</param>
+    /// <param name="current">Mean supply current; not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>
+    public PumpPoint(Pressure pressureRise, VolumeFlow flow, ElectricCurrent current)
+    {
+        Guard.NotNegative(pressureRise, pressureRise.InSi(), nameof(pressureRise));
+        Guard.NotNegative(flow, flow.InSi(), nameof(flow));
+        Guard.NotNegative(current, current.InSi(), nameof(current));
+        PressureRise = pressureRise;
+        Flow = flow;
+        Current = current;
+    }
+
+    /// <summary>Outlet minus inlet pressure.</summary>
+    public Pressure PressureRise { get; }
+
+    /// <summary>Delivered volume flow at inlet conditions.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>Mean supply current.</summary>
+    public ElectricCurrent Current { get; }
+}
