@@ -78,6 +78,7 @@ public sealed class BypassRegulator
         }
 
         Guard.Positive(fullyOpen.Flow, fullyOpen.Flow.InSi(), nameof(fullyOpen));
+        double density = fullyOpen.Density.InSi();
         Reference = Enum.IsDefined(reference)
             ? reference
             : throw new ArgumentOutOfRangeException(
@@ -89,21 +90,11 @@ public sealed class BypassRegulator
         openCoefficient = BypassValve
             .FullyOpenCoefficient(
                 new Real(fullyOpen.PressureLoss.InSi()),
-                new Real(fullyOpen.Density.InSi()),
+                new Real(density),
                 new Real(fullyOpen.Flow.InSi())
             )
             .Value;
-        slope = SlopeOf(setPoint, second);
-        double cracking = setPoint.DifferentialPressure.InSi() - (slope * setPoint.BypassedFlow.InSi());
-        if (!(cracking > 0))
-        {
-            throw new ArgumentException(
-                "The two readings give a slope that puts the pressure at no flow at or below the reference; "
-                    + $"it would be {SiUnits.Pressure(cracking).ToUnit(setPoint.DifferentialPressure.Unit)}.",
-                nameof(second)
-            );
-        }
-
+        slope = ReadingChecks.Slope(setPoint, second, nameof(second));
         springForce = BypassValve
             .SpringForce(
                 new Real(setPoint.DifferentialPressure.InSi()),
@@ -113,8 +104,8 @@ public sealed class BypassRegulator
                 new Real(seatArea)
             )
             .Value;
-        Regulates(setPoint, nameof(setPoint));
-        Regulates(second, nameof(second));
+        ReadingChecks.NotFullyOpen(setPoint, OpenLoss(setPoint.BypassedFlow.InSi(), density), nameof(setPoint));
+        ReadingChecks.NotFullyOpen(second, OpenLoss(second.BypassedFlow.InSi(), density), nameof(second));
     }
 
     /// <summary>Its name.</summary>
@@ -140,6 +131,15 @@ public sealed class BypassRegulator
 
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>Upstream less reference pressure at which it begins to open, reference and return at ambient. In Pa.</summary>
+    public Pressure OpeningDifferentialPressure => SiUnits.Pressure(springForce / (diaphragmArea - seatArea));
+
+    /// <summary>
+    /// The part of the return-line pressure by which the held pressure falls, and by which the reference counts more than
+    /// one: seat over diaphragm less seat.
+    /// </summary>
+    public Ratio ReturnInfluence => SiUnits.Ratio(seatArea / (diaphragmArea - seatArea));
 
     internal double SpringForceSi => springForce;
 
@@ -240,46 +240,6 @@ public sealed class BypassRegulator
             Reference,
             Source
         );
-    }
-
-    private static double SlopeOf(RegulatorReading first, RegulatorReading second)
-    {
-        double flow = second.BypassedFlow.InSi() - first.BypassedFlow.InSi();
-        double scale = Math.Max(second.BypassedFlow.InSi(), first.BypassedFlow.InSi());
-        if (!(Math.Abs(flow) > Guard.EdgeTolerance * scale))
-        {
-            throw new ArgumentException(
-                "Two readings at different bypassed flows are needed; both were at "
-                    + $"{Guard.Show(first.BypassedFlow, first.BypassedFlow.Unit)}.",
-                nameof(second)
-            );
-        }
-
-        double slope = (second.DifferentialPressure.InSi() - first.DifferentialPressure.InSi()) / flow;
-        return slope >= 0
-            ? slope
-            : throw new ArgumentException(
-                "The held pressure must not fall as the bypassed flow rises: such a regulator hunts. It was "
-                    + $"{Show(first)} and {Show(second)}.",
-                nameof(second)
-            );
-    }
-
-    private static string Show(RegulatorReading r) =>
-        $"{Guard.Show(r.DifferentialPressure, r.DifferentialPressure.Unit)} at "
-        + Guard.Show(r.BypassedFlow, r.BypassedFlow.Unit);
-
-    private void Regulates(RegulatorReading reading, string paramName)
-    {
-        double open = OpenLoss(reading.BypassedFlow.InSi(), FullyOpen.Density.InSi());
-        if (!(open < reading.DifferentialPressure.InSi()))
-        {
-            throw new ArgumentException(
-                $"A reading of {Show(reading)} can't be: open to its stop it would already lose "
-                    + $"{Guard.Show(SiUnits.Pressure(open), reading.DifferentialPressure.Unit)} at that flow.",
-                paramName
-            );
-        }
     }
 
     private double Held(GaugePressure reference, GaugePressure returnLine, double flow) =>

@@ -1,0 +1,59 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Regulators;
+
+/// <summary>What the bench readings of a regulator must satisfy together, with the reason in the message.</summary>
+internal static class ReadingChecks
+{
+    /// <summary>The rise of the held pressure with flow, Pa/(m3/s), from two readings.</summary>
+    internal static double Slope(RegulatorReading first, RegulatorReading second, string paramName)
+    {
+        (double firstFlow, double secondFlow) = (first.BypassedFlow.InSi(), second.BypassedFlow.InSi());
+        if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
+        {
+            throw new ArgumentException(
+                "Two readings at different bypassed flows are needed; both were at "
+                    + $"{Guard.Show(first.BypassedFlow, first.BypassedFlow.Unit)}.",
+                paramName
+            );
+        }
+
+        (double firstRise, double secondRise) = (first.DifferentialPressure.InSi(), second.DifferentialPressure.InSi());
+        double slope = (secondRise - firstRise) / (secondFlow - firstFlow);
+        if (slope < 0)
+        {
+            throw new ArgumentException(
+                "The held pressure must not fall as the bypassed flow rises, because such a regulator hunts; it was "
+                    + $"{Show(first)} and {Show(second)}.",
+                paramName
+            );
+        }
+
+        double opening = firstRise - (slope * firstFlow);
+        return opening > 0
+            ? slope
+            : throw new ArgumentException(
+                $"{Show(first)} and {Show(second)} would put the pressure at no flow at "
+                    + $"{Guard.Show(SiUnits.Pressure(opening), first.DifferentialPressure.Unit)}; it must lie above the reference.",
+                paramName
+            );
+    }
+
+    /// <summary>A reading that its open passage alone would exceed was not taken while regulating.</summary>
+    internal static void NotFullyOpen(RegulatorReading reading, double openLoss, string paramName)
+    {
+        if (openLoss >= reading.DifferentialPressure.InSi())
+        {
+            throw new ArgumentException(
+                $"A reading of {Show(reading)} can't be, because open to its stop it would already lose "
+                    + $"{Guard.Show(SiUnits.Pressure(openLoss), reading.DifferentialPressure.Unit)} at that flow.",
+                paramName
+            );
+        }
+    }
+
+    private static string Show(RegulatorReading reading) =>
+        $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
+        + Guard.Show(reading.BypassedFlow, reading.BypassedFlow.Unit);
+}
