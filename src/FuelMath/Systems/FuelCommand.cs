@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>What the injectors are told to do at an operating point.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class FuelCommand
+{
+    private FuelCommand(FuelCommandKind kind, Lambda? lambda, ImmutableArray<Duration> widths)
+    {
+        Kind = kind;
+        Lambda = lambda;
+        PulseWidths = widths;
+    }
+
+    /// <summary>No fuel at all: overrun.</summary>
+    public static FuelCommand Cut { get; } = new(FuelCommandKind.Cut, null, []);
+
+    /// <summary>Every injector held open: a static flow test.</summary>
+    public static FuelCommand AllOpen { get; } = new(FuelCommandKind.AllOpen, null, []);
+
+    /// <summary>Which kind of command this is.</summary>
+    public FuelCommandKind Kind { get; }
+
+    /// <summary>The lambda asked for, where the command asks for one.</summary>
+    public Lambda? Lambda { get; }
+
+    /// <summary>The pulse width of each stage in the order of the stages, where the command gives them; else empty.</summary>
+    public ImmutableArray<Duration> PulseWidths { get; }
+
+    /// <summary>The controller's sensor holds the mean mixture: pulse widths are whatever that takes.</summary>
+    /// <param name="lambda">The mean lambda to hold.</param>
+    /// <returns>The command.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The lambda is the default value.</exception>
+    public static FuelCommand HoldLambda(Lambda lambda) =>
+        new(FuelCommandKind.HoldLambda, FuelMath.Quantities.Lambda.FromRatio(lambda.Si), []);
+
+    /// <summary>Nobody corrects: the controller turns the mass for a lambda into pulse widths by its belief.</summary>
+    /// <param name="lambda">The lambda that the controller aims at.</param>
+    /// <returns>The command.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The lambda is the default value.</exception>
+    public static FuelCommand OpenLoop(Lambda lambda) =>
+        new(FuelCommandKind.OpenLoop, FuelMath.Quantities.Lambda.FromRatio(lambda.Si), []);
+
+    /// <summary>Given pulse widths, one for each stage.</summary>
+    /// <param name="widths">The widths in the order of the stages; zero keeps a stage shut.</param>
+    /// <returns>The command.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="widths"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A width is negative or not finite.</exception>
+    public static FuelCommand FromPulseWidths(IEnumerable<Duration> widths)
+    {
+        ArgumentNullException.ThrowIfNull(widths);
+        ImmutableArray<Duration> given = [.. widths];
+        foreach (Duration width in given)
+        {
+            Guard.NotNegative(width, width.InSi(), nameof(widths));
+        }
+
+        return new(FuelCommandKind.PulseWidths, null, given);
+    }
+}

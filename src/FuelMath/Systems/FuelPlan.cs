@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Systems;
+
+/// <summary>The fuel path: its nodes and the parts between them.</summary>
+/// <remarks>
+/// Checked as a whole: names are unique, every line joins nodes that exist, and there is a tank. Immutable and safe to
+/// share between threads. Equality is by reference.
+/// </remarks>
+public sealed class FuelPlan
+{
+    /// <summary>Lays out a fuel path.</summary>
+    /// <param name="nodes">Its nodes, at least one of them a tank; names unique.</param>
+    /// <param name="lines">Its lines, at least one; names unique, each between two of the nodes.</param>
+    /// <exception cref="ArgumentNullException">Either is null.</exception>
+    /// <exception cref="ArgumentException">The plan does not hold together; the message says where.</exception>
+    public FuelPlan(IEnumerable<PlanNode> nodes, IEnumerable<FuelLine> lines)
+    {
+        ArgumentNullException.ThrowIfNull(nodes);
+        ArgumentNullException.ThrowIfNull(lines);
+        Nodes = [.. nodes];
+        Lines = [.. lines];
+        if (Nodes.IsEmpty || Lines.IsEmpty)
+        {
+            throw new ArgumentException(
+                $"A fuel path needs nodes and lines; {Nodes.Length} nodes and {Lines.Length} lines given.",
+                Nodes.IsEmpty ? nameof(nodes) : nameof(lines)
+            );
+        }
+
+        var known = new HashSet<string>(StringComparer.Ordinal);
+        foreach (PlanNode node in Nodes)
+        {
+            if (!known.Add(node.Name))
+            {
+                throw new ArgumentException($"Node names must be unique; '{node.Name}' is there twice.", nameof(nodes));
+            }
+        }
+
+        if (!Nodes.Any(n => n.IsTank))
+        {
+            throw new ArgumentException(
+                "A fuel path needs a tank, where the pressure is known; none given.",
+                nameof(nodes)
+            );
+        }
+
+        var named = new HashSet<string>(StringComparer.Ordinal);
+        foreach (FuelLine line in Lines)
+        {
+            if (!named.Add(line.Name))
+            {
+                throw new ArgumentException($"Line names must be unique; '{line.Name}' is there twice.", nameof(lines));
+            }
+
+            foreach (string end in new[] { line.From, line.To })
+            {
+                if (!known.Contains(end))
+                {
+                    throw new ArgumentException(
+                        $"Line '{line.Name}' leads to node '{end}', which is not among: {string.Join(", ", known)}.",
+                        nameof(lines)
+                    );
+                }
+            }
+        }
+    }
+
+    /// <summary>The nodes, in the order given.</summary>
+    public ImmutableArray<PlanNode> Nodes { get; }
+
+    /// <summary>The lines, in the order given.</summary>
+    public ImmutableArray<FuelLine> Lines { get; }
+}

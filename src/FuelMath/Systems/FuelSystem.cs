@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+using FuelMath.Engines;
+using FuelMath.Fuels;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Sources;
+
+namespace FuelMath.Systems;
+
+/// <summary>
+/// A whole fuel delivery: the fuel, the engine that needs it, the path from tank to injector tip, the injectors, the
+/// wiring and what the controller was told.
+/// </summary>
+/// <remarks>
+/// <para>
+/// A steady state on time means: injectors draw their mean flow. Dampers, hose compliance and rail volume lie between
+/// that and the undamped bound, which every injector result gives beside the mean.
+/// </para>
+/// <para>
+/// Out of scope: aircraft, direct injection and float carburetors. A predicted lambda is never clearance to load an
+/// engine: verify with a sensor at light load first.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class FuelSystem
+{
+    /// <summary>Puts a system together.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="fuel">The fuel in the tank.</param>
+    /// <param name="engine">The engine.</param>
+    /// <param name="plan">The fuel path.</param>
+    /// <param name="stages">One stage, or primaries and then secondaries.</param>
+    /// <param name="staging">How two stages share the fuel; null with one stage.</param>
+    /// <param name="power">The circuits that feed pumps and injectors.</param>
+    /// <param name="limits">What findings are held against.</param>
+    /// <param name="source">Where the description comes from.</param>
+    /// <exception cref="ArgumentNullException">An argument other than <paramref name="staging"/> is null.</exception>
+    /// <exception cref="ArgumentException">The pieces do not fit together; the message says which.</exception>
+    public FuelSystem(
+        string name,
+        Fuel fuel,
+        Engine engine,
+        FuelPlan plan,
+        IEnumerable<InjectorStage> stages,
+        StagingRule? staging,
+        PowerSupply power,
+        Limits limits,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        ArgumentNullException.ThrowIfNull(engine);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(stages);
+        ArgumentNullException.ThrowIfNull(power);
+        ArgumentNullException.ThrowIfNull(limits);
+        ArgumentNullException.ThrowIfNull(source);
+        Name = Guard.Name(name, nameof(name));
+        Fuel = fuel;
+        Engine = engine;
+        Plan = plan;
+        Stages = [.. stages];
+        Staging = staging;
+        Power = power;
+        Limits = limits;
+        Source = source;
+        CheckStages();
+    }
+
+    /// <summary>What it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>The fuel in the tank.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>The engine.</summary>
+    public Engine Engine { get; }
+
+    /// <summary>The fuel path.</summary>
+    public FuelPlan Plan { get; }
+
+    /// <summary>One stage, or primaries and then secondaries.</summary>
+    public ImmutableArray<InjectorStage> Stages { get; }
+
+    /// <summary>How two stages share the fuel; null with one stage.</summary>
+    public StagingRule? Staging { get; }
+
+    /// <summary>The circuits that feed pumps and injectors.</summary>
+    public PowerSupply Power { get; }
+
+    /// <summary>What findings are held against.</summary>
+    public Limits Limits { get; }
+
+    /// <summary>Where the description comes from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The same system with other injectors in a stage; what the controller believes stays.</summary>
+    /// <param name="stage">The stage's name.</param>
+    /// <param name="injectors">One for each seat, in the order of the seats.</param>
+    /// <returns>A new system.</returns>
+    /// <exception cref="ArgumentException">There is no such stage, or the number of injectors does not fit.</exception>
+    public FuelSystem WithInjectors(string stage, IEnumerable<Injector> injectors) =>
+        Stages.Any(s => s.Name == stage)
+            ? new(
+                Name,
+                Fuel,
+                Engine,
+                Plan,
+                Stages.Select(s => s.Name == stage ? s.WithInjectors(injectors) : s),
+                Staging,
+                Power,
+                Limits,
+                Source
+            )
+            : throw new ArgumentException(
+                $"Must be one of: {string.Join(", ", Stages.Select(s => s.Name))}; it was '{stage}'.",
+                nameof(stage)
+            );
+
+    /// <summary>The same system with another fuel in the tank; what the controller believes stays.</summary>
+    /// <param name="fuel">The other fuel.</param>
+    /// <returns>A new system.</returns>
+    public FuelSystem WithFuel(Fuel fuel) => new(Name, fuel, Engine, Plan, Stages, Staging, Power, Limits, Source);
+
+    private void CheckStages()
+    {
+        if (Stages.Length is < 1 or > 2)
+        {
+            throw new ArgumentException(
+                $"Must be one stage, or primaries and secondaries; {Stages.Length} stages given.",
+                "stages"
+            );
+        }
+
+        if (Stages.Length == 2 && Staging is null)
+        {
+            throw new ArgumentException("Two stages need a rule by which they share the fuel; none given.", "staging");
+        }
+
+        if (Stages.Length == 2 && Stages[0].Name == Stages[1].Name)
+        {
+            throw new ArgumentException($"Stage names must be unique; '{Stages[0].Name}' is there twice.", "stages");
+        }
+
+        var nodes = Plan.Nodes.Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
+        foreach (InjectorStage stage in Stages)
+        {
+            foreach (InjectorSeat seat in stage.Seats)
+            {
+                if (!nodes.Contains(seat.Node))
+                {
+                    throw new ArgumentException(
+                        $"Stage '{stage.Name}' has an injector at node '{seat.Node}', which is not among: {string.Join(", ", nodes)}.",
+                        "stages"
+                    );
+                }
+
+                if (seat.Chamber > Engine.Chambers)
+                {
+                    throw new ArgumentException(
+                        $"Stage '{stage.Name}' feeds chamber {seat.Chamber}; the engine has {Engine.Chambers}.",
+                        "stages"
+                    );
+                }
+            }
+
+            for (int chamber = 1; chamber <= Engine.Chambers; chamber++)
+            {
+                int fed = stage.Seats.Count(s => s.Chamber == chamber);
+                if (fed == 0 || fed != stage.Seats.Length / Engine.Chambers)
+                {
+                    throw new ArgumentException(
+                        $"Stage '{stage.Name}' must feed all {Engine.Chambers} chambers alike; chamber {chamber} has {fed} of {stage.Seats.Length} injectors.",
+                        "stages"
+                    );
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,38 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+
+namespace FuelMath.Systems;
+
+/// <summary>One injector in its place: which chamber it feeds, and from which node.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class InjectorSeat
+{
+    /// <summary>Puts an injector in its place.</summary>
+    /// <param name="chamber">The cylinder or rotor it feeds, counted from 1.</param>
+    /// <param name="node">The node of the fuel path that supplies it; not blank.</param>
+    /// <param name="injector">The injector that is really fitted.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="chamber"/> is not from 1 to 64.</exception>
+    /// <exception cref="ArgumentException"><paramref name="node"/> is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="injector"/> is null.</exception>
+    public InjectorSeat(int chamber, string node, Injector injector)
+    {
+        Chamber = Guard.InRange(chamber, 1, 64, nameof(chamber));
+        Node = Guard.Name(node, nameof(node));
+        ArgumentNullException.ThrowIfNull(injector);
+        Injector = injector;
+    }
+
+    /// <summary>The cylinder or rotor it feeds, counted from 1.</summary>
+    public int Chamber { get; }
+
+    /// <summary>The node of the fuel path that supplies it.</summary>
+    public string Node { get; }
+
+    /// <summary>The injector that is really fitted.</summary>
+    public Injector Injector { get; }
+
+    /// <summary>The same place with another injector in it.</summary>
+    /// <param name="injector">The other injector.</param>
+    /// <returns>A new seat.</returns>
+    public InjectorSeat WithInjector(Injector injector) => new(Chamber, Node, injector);
+}

@@ -1,0 +1,43 @@
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>Where one pump meets the system.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class PumpMatch
+{
+    internal PumpMatch(
+        string line,
+        ElectricPotential voltage,
+        ElectricCurrent current,
+        VolumeFlow flow,
+        Pressure pressureRise,
+        bool isStalled
+    )
+    {
+        Line = line;
+        Voltage = voltage;
+        Current = current;
+        Flow = flow;
+        PressureRise = pressureRise;
+        IsStalled = isStalled;
+    }
+
+    /// <summary>The line that the pump is in.</summary>
+    public string Line { get; }
+
+    /// <summary>Voltage at its terminals.</summary>
+    public ElectricPotential Voltage { get; }
+
+    /// <summary>Its current.</summary>
+    public ElectricCurrent Current { get; }
+
+    /// <summary>The flow it delivers.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>Outlet minus inlet pressure.</summary>
+    public Pressure PressureRise { get; }
+
+    /// <summary>Whether the system's pressure holds its check valve shut.</summary>
+    public bool IsStalled { get; }
+}

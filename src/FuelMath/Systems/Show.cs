@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace FuelMath.Systems;
+
+/// <summary>SI numbers as the trade writes them, for findings.</summary>
+internal static class Show
+{
+    internal static string Bar(double pascals) => Number(pascals / 1e5, "0.00", "bar");
+
+    internal static string LitersPerHour(double cubicMetersPerSecond) =>
+        Number(cubicMetersPerSecond * 3.6e6, "0.0", "L/h");
+
+    internal static string Percent(double fraction) => Number(fraction * 100, "0.0", "%");
+
+    internal static string Volts(double volts) => Number(volts, "0.00", "V");
+
+    internal static string Milliseconds(double seconds) => Number(seconds * 1000, "0.000", "ms");
+
+    internal static string MetersPerSecond(double speed) => Number(speed, "0.00", "m/s");
+
+    internal static string Lambda(double lambda) => lambda.ToString("0.000", CultureInfo.InvariantCulture);
+
+    private static string Number(double value, string format, string unit) =>
+        $"{value.ToString(format, CultureInfo.InvariantCulture)} {unit}";
+}

@@ -1,0 +1,33 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>How primaries and secondaries share the fuel.</summary>
+/// <remarks>
+/// Primaries work alone until their duty cycle reaches the transition. Beyond it the secondaries take what is over, but
+/// never less than their smallest repeatable pulse, the primaries giving back as much; so the total is continuous. Once
+/// the secondaries reach the same duty cycle too, both rise together. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class StagingRule
+{
+    /// <summary>Sets down a rule.</summary>
+    /// <param name="transitionDutyCycle">The primaries' duty cycle at which the secondaries join; 5 % to 95 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The duty cycle is out of range.</exception>
+    public StagingRule(Ratio transitionDutyCycle)
+    {
+        Guard.InRange(
+            transitionDutyCycle,
+            transitionDutyCycle.InSi(),
+            0.05,
+            0.95,
+            SiUnits.Ratio,
+            nameof(transitionDutyCycle)
+        );
+        TransitionDutyCycle = transitionDutyCycle;
+    }
+
+    /// <summary>The primaries' duty cycle at which the secondaries join.</summary>
+    public Ratio TransitionDutyCycle { get; }
+}

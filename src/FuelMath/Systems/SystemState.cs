@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>The steady state of a fuel system at an operating point, with its findings and its evidence.</summary>
+/// <remarks>
+/// Names of nodes and lines are those of the plan; pressures and flows are kept as SI numbers and made quantities on
+/// request. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class SystemState
+{
+    private readonly FuelPlan plan;
+    private readonly double[] pressures;
+    private readonly double[] flows;
+
+    internal SystemState(
+        FuelPlan plan,
+        OperatingPoint point,
+        double[] pressures,
+        double[] flows,
+        SystemParts parts,
+        SolutionEvidence evidence,
+        ImmutableArray<Finding> findings
+    )
+    {
+        this.plan = plan;
+        this.pressures = pressures;
+        this.flows = flows;
+        Point = point;
+        Injectors = parts.Injectors;
+        Stages = parts.Stages;
+        Pumps = parts.Pumps;
+        Regulators = parts.Regulators;
+        Chambers = parts.Chambers;
+        Lambda = parts.Lambda;
+        TargetLambda = parts.Target;
+        Evidence = evidence;
+        Findings = findings;
+    }
+
+    /// <summary>The conditions that were asked about.</summary>
+    public OperatingPoint Point { get; }
+
+    /// <summary>Every injector, stage by stage in the order of the seats.</summary>
+    public ImmutableArray<InjectorResult> Injectors { get; }
+
+    /// <summary>Every stage.</summary>
+    public ImmutableArray<StageResult> Stages { get; }
+
+    /// <summary>Every pump, in the order of the lines.</summary>
+    public ImmutableArray<PumpMatch> Pumps { get; }
+
+    /// <summary>Every regulator, in the order of the lines.</summary>
+    public ImmutableArray<RegulatorResult> Regulators { get; }
+
+    /// <summary>The mixture of every cylinder or rotor.</summary>
+    public ImmutableArray<ChamberMixture> Chambers { get; }
+
+    /// <summary>
+    /// Total air over total fuel relative to stoichiometric, as one sensor behind all chambers would see it; null when
+    /// there is no fuel or no air.
+    /// </summary>
+    public Lambda? Lambda { get; }
+
+    /// <summary>The lambda that was asked for; null when the command asks for none.</summary>
+    public Lambda? TargetLambda { get; }
+
+    /// <summary>How well the equations are satisfied, and which values are estimates.</summary>
+    public SolutionEvidence Evidence { get; }
+
+    /// <summary>What to act on, the gravest first.</summary>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>The pressure at a node.</summary>
+    /// <param name="node">A node of the plan.</param>
+    /// <returns>Its gauge pressure.</returns>
+    /// <exception cref="ArgumentException">There is no such node.</exception>
+    public GaugePressure PressureAt(string node)
+    {
+        for (int i = 0; i < plan.Nodes.Length; i++)
+        {
+            if (plan.Nodes[i].Name == node)
+            {
+                return new GaugePressure(pressures[i]);
+            }
+        }
+
+        throw new ArgumentException(
+            $"Must be one of: {string.Join(", ", plan.Nodes.Select(n => n.Name))}; it was '{node}'.",
+            nameof(node)
+        );
+    }
+
+    /// <summary>The flow through a line, positive from its first node to its second.</summary>
+    /// <param name="line">A line of the plan.</param>
+    /// <returns>Its volume flow, in m3/s.</returns>
+    /// <exception cref="ArgumentException">There is no such line.</exception>
+    public VolumeFlow FlowThrough(string line)
+    {
+        for (int i = 0; i < plan.Lines.Length; i++)
+        {
+            if (plan.Lines[i].Name == line)
+            {
+                return SiUnits.VolumeFlow(flows[i]);
+            }
+        }
+
+        throw new ArgumentException(
+            $"Must be one of: {string.Join(", ", plan.Lines.Select(l => l.Name))}; it was '{line}'.",
+            nameof(line)
+        );
+    }
+}
