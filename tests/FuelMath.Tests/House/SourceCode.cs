@@ -44,13 +44,18 @@ internal static class SourceCode
             )
         );
 
+    /// <summary>One model for each tree, shared, because a model remembers what it has bound.</summary>
+    private static readonly Dictionary<SyntaxTree, SemanticModel> Models = Trees.ToDictionary(
+        t => t,
+        t => Compilation.GetSemanticModel(t)
+    );
+
     /// <summary>Every node of a kind in the library, with a model that knows what it means.</summary>
     internal static IEnumerable<(T Node, SemanticModel Model)> Nodes<T>()
         where T : SyntaxNode =>
         from tree in Trees
-        let model = Compilation.GetSemanticModel(tree)
         from node in tree.GetRoot().DescendantNodes(descendIntoTrivia: true).OfType<T>()
-        select (node, model);
+        select (node, Models[tree]);
 
     /// <summary>Where a node stands, as a reader would look it up.</summary>
     internal static string Place(SyntaxNode node) =>

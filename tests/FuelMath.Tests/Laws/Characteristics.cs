@@ -1,0 +1,187 @@
+using FuelMath.Filters;
+using FuelMath.Formulas;
+using FuelMath.Fuels;
+using FuelMath.Hoses;
+using FuelMath.Injectors;
+using FuelMath.Pumps;
+using FuelMath.Regulators;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FuelMath.Tests.Laws;
+
+/// <summary>One of each part that takes pressure from a flow, or gives it, with a gasoline of our workshop class.</summary>
+public static class Characteristics
+{
+    private const double Rho = 740;
+    private const double Mu = 5e-4;
+
+    private static readonly Density Density = Density.FromKilogramsPerCubicMeter(Rho);
+    private static readonly DynamicViscosity Viscosity = DynamicViscosity.FromPascalSeconds(Mu);
+    private static readonly DataSource Source = new("Workshop-class", "one of each part, for the laws");
+
+    public static IReadOnlyList<Characteristic> All { get; } =
+    [
+        OfHose("smooth hose", roughness: 0, lossCoefficient: 0),
+        OfHose("rough hose with bends", roughness: 5e-5, lossCoefficient: 3.2),
+        OfFilter(),
+        OfRegulator(),
+        OfInjector(),
+        OfPump(),
+    ];
+
+    /// <summary>Liters an hour of gasoline through 8.7 mm: from laminar through the passage into turbulent flow.</summary>
+    private static Characteristic OfHose(string name, double roughness, double lossCoefficient)
+    {
+        const double bore = 8.7e-3;
+        const double length = 3;
+        var hose = new Hose(
+            name,
+            Length.FromMeters(length),
+            Length.FromMeters(bore),
+            Length.FromMeters(roughness),
+            Ratio.FromDecimalFractions(lossCoefficient),
+            Source
+        );
+
+        return OverFlow(
+            name,
+            VolumeFlow.FromLitersPerHour(400).CubicMetersPerSecond,
+            q => hose.LossAt(q, Density, Viscosity),
+            q =>
+            {
+                Dual<Real> velocity = Friction.Velocity(q, Of(bore));
+                return Friction.PressureLoss(velocity, Of(bore), Of(length), Of(roughness), Of(Rho), Of(Mu))
+                    + MinorLoss.PressureLoss(Of(lossCoefficient), Of(Rho), velocity);
+            }
+        );
+    }
+
+    private static Characteristic OfFilter()
+    {
+        Filter filter = Filter.Fit(
+            "filter",
+            [Point(100, 3.2), Point(200, 7.4), Point(300, 12.6), Point(400, 18.8)],
+            Density,
+            Viscosity,
+            Source
+        );
+
+        return OverFlow(
+            "filter",
+            filter.GreatestFlow.CubicMetersPerSecond,
+            q => filter.LossAt(q, Density, Viscosity),
+            q => PorousMedium.PressureLoss(Of(filter.LinearSi), Of(filter.QuadraticSi), Of(Mu), Of(Rho), q)
+        );
+
+        static FilterPoint Point(double litersPerHour, double kilopascals) =>
+            new(Pressure.FromKilopascals(kilopascals), VolumeFlow.FromLitersPerHour(litersPerHour));
+    }
+
+    private static Characteristic OfRegulator()
+    {
+        const double lossAtFlow = 45e3;
+        double flow = VolumeFlow.FromLitersPerHour(300).CubicMetersPerSecond;
+        var regulator = new BypassRegulator(
+            "regulator",
+            new(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(80)),
+            new(Pressure.FromBars(3.1), VolumeFlow.FromLitersPerHour(240)),
+            Area.FromSquareMillimeters(900),
+            Area.FromSquareMillimeters(30),
+            new(Pressure.FromPascals(lossAtFlow), VolumeFlow.FromCubicMetersPerSecond(flow), Density),
+            RegulatorReference.Manifold,
+            Source
+        );
+
+        return OverFlow(
+            "regulator, fully open",
+            flow,
+            q => regulator.FullyOpenLoss(q, Density),
+            q =>
+                BypassValve.FullyOpenLoss(
+                    BypassValve.FullyOpenCoefficient(Of(lossAtFlow), Of(Rho), Of(flow)),
+                    Of(Rho),
+                    q
+                )
+        );
+    }
+
+    private static Characteristic OfInjector()
+    {
+        var rating = FlowRating.FromVolume(
+            VolumeFlow.FromCubicCentimetersPerMinute(980),
+            Pressure.FromBars(3),
+            StandardFuels.NHeptane,
+            Temperature.FromDegreesCelsius(20),
+            Source
+        );
+        double flow = rating.StaticVolumeFlow.CubicMetersPerSecond;
+        double density = rating.FluidDensity.KilogramsPerCubicMeter;
+
+        double At(double pascals) => rating.VolumeFlowAt(Pressure.FromPascals(pascals), Density).CubicMetersPerSecond;
+
+        return new(
+            "injector, held open",
+            5e5,
+            At,
+            pascals =>
+                rating
+                    .VolumeFlowAt(
+                        Pressure.FromPascals(pascals).ToUnit(PressureUnit.PoundForcePerSquareInch),
+                        Density.ToUnit(DensityUnit.PoundPerCubicFoot)
+                    )
+                    .CubicMetersPerSecond,
+            p => Orifice.CarriedVolumeFlow(Of(flow), Of(3e5), Of(density), p, Of(Rho)),
+            pascals => pascals * At(pascals)
+        );
+    }
+
+    /// <summary>Down to no flow, so that every law can be asked there.</summary>
+    private static Characteristic OfPump()
+    {
+        var curve = new PumpCurve(
+            ElectricPotential.FromVolts(13.5),
+            [Point(1, 330, 6.1), Point(3, 285, 8.0), Point(5, 225, 10.4), Point(7, 125, 13.2), Point(8.4, 0, 15.6)],
+            Source
+        );
+
+        return OverFlow("pump", curve.GreatestFlow.CubicMetersPerSecond, curve.RiseAt, curve.RiseOverFlow.Read) with
+        {
+            PowerLost = q =>
+            {
+                Pressure rise = curve.RiseAt(VolumeFlow.FromCubicMetersPerSecond(q));
+                return (double)(curve.ElectricPowerAt(rise) - curve.HydraulicPowerAt(rise)).Watts;
+            },
+        };
+
+        static PumpPoint Point(double bar, double litersPerHour, double amperes) =>
+            new(
+                Pressure.FromBars(bar),
+                VolumeFlow.FromLitersPerHour(litersPerHour),
+                ElectricCurrent.FromAmperes(amperes)
+            );
+    }
+
+    private static Characteristic OverFlow(
+        string name,
+        double greatest,
+        Func<VolumeFlow, Pressure> answer,
+        Func<Dual<Real>, Dual<Real>> formula
+    )
+    {
+        double At(double q) => answer(VolumeFlow.FromCubicMetersPerSecond(q)).Pascals;
+
+        return new(
+            name,
+            greatest,
+            At,
+            q => answer(VolumeFlow.FromCubicMetersPerSecond(q).ToUnit(VolumeFlowUnit.UsGallonPerHour)).Pascals,
+            formula,
+            q => q * At(q)
+        );
+    }
+
+    private static Dual<Real> Of(double value) => Dual<Real>.Of(value);
+}
