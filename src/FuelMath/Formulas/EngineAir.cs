@@ -66,7 +66,7 @@ public static class EngineAir
     /// <remarks>Source: [Heywood-1988] section 2.8 (specific fuel consumption).</remarks>
     [MethodImpl(Inline)]
     public static T FuelFlowFromPower<T>(T power, T brakeSpecificFuelConsumption)
-        where T : struct, IScalar<T> => T.Step(power * brakeSpecificFuelConsumption, Symbols.MassFlow);
+        where T : struct, IScalar<T> => T.Step(power * brakeSpecificFuelConsumption, Symbols.FuelFlow);
 
     /// <summary>
     /// The lambda that one sensor sees when cylinders get equal air and unequal fuel: the harmonic mean of theirs.

@@ -64,7 +64,7 @@ public static class Friction
     public static T ColebrookFactor<T>(T reynolds, T relativeRoughness)
         where T : struct, IScalar<T>
     {
-        T x = T.Implicit<Colebrook>(2.51 / reynolds, relativeRoughness / 3.7);
+        T x = T.Step(T.Implicit<Colebrook>(2.51 / reynolds, relativeRoughness / 3.7), Symbols.RootOfFriction);
         return 1 / (x * x);
     }
 
@@ -151,7 +151,7 @@ public static class Friction
     }
 
     /// <summary>
-    /// The factor in any regime as pipe-network programs use it: laminar to 2000, Swamee and Jain from 4000, and a cubic
+    /// The factor in any regime with another passage: laminar to 2000, Swamee and Jain from 4000, and a cubic
     /// between.
     /// </summary>
     /// <typeparam name="T">The reading.</typeparam>

@@ -48,7 +48,7 @@ public static class Pulse
     /// <remarks>Source: [Definition].</remarks>
     [MethodImpl(Inline)]
     public static T MeanMassFlow<T>(T massPerPulse, T pulsesPerSecond)
-        where T : struct, IScalar<T> => T.Step(massPerPulse * pulsesPerSecond, Symbols.MassFlow);
+        where T : struct, IScalar<T> => T.Step(massPerPulse * pulsesPerSecond, Symbols.MeanMassFlow);
 
     /// <summary>
     /// How much more a quadratic loss costs on average when several injectors draw in turn: 1 + f (1 - f) / (n D)^2,

@@ -5,7 +5,7 @@ namespace FuelMath.Scalars;
 /// <summary>
 /// The arithmetic that a formula may use. A formula written over it is read as a number (<see cref="Real"/>), as many
 /// numbers at once (<see cref="Lane"/>), as a number with its derivative (<see cref="Dual{T}"/>) or as a number that
-/// remembers how it was made (<c>Traced</c>).
+/// remembers how it was made (<see cref="Traced"/>).
 /// </summary>
 /// <typeparam name="T">The reading.</typeparam>
 /// <remarks>

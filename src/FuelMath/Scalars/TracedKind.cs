@@ -1,0 +1,19 @@
+namespace FuelMath.Scalars;
+
+/// <summary>What a node of a traced formula is.</summary>
+internal enum TracedKind
+{
+    Constant,
+    Input,
+    Named,
+    Sum,
+    Product,
+    Negative,
+    Power,
+    Call,
+    Size,
+    Chosen,
+    Less,
+    Both,
+    Either,
+}
