@@ -74,6 +74,9 @@ public sealed class Curve
     /// <summary>The last point's place on the axis.</summary>
     public double Last => x[^1];
 
+    /// <summary>The pieces between the points, with a straight one before the first point and one after the last.</summary>
+    internal ReadOnlySpan<Piece> Pieces => pieces;
+
     /// <summary>Whether each value is greater than the one before.</summary>
     public bool IsRising => TableChecks.Ordered(y, 1);
 

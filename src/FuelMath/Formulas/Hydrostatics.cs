@@ -1,0 +1,23 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The weight of a column of fluid. SI units.</summary>
+public static class Hydrostatics
+{
+    /// <summary>Standard acceleration of free fall, m/s2.</summary>
+    /// <remarks>Source: [CGPM-1901] declaration on the conventional value of g.</remarks>
+    public const double StandardGravity = 9.80665;
+
+    /// <summary>The pressure difference between the foot and the top of a column: dp = rho a z.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="acceleration">Acceleration along the column, m/s2; <see cref="StandardGravity"/> at rest.</param>
+    /// <param name="height">Height, m; either sign.</param>
+    /// <returns>Pressure difference, Pa, with the sign of the height.</returns>
+    /// <remarks>Valid for a fluid of constant density. Source: [White-2003] section 2.3 (hydrostatics in liquids).</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ColumnPressure<T>(T density, double acceleration, T height)
+        where T : struct, IScalar<T> => acceleration * density * height;
+}

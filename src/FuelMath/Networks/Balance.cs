@@ -1,0 +1,28 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// What a link says at a flow: Up x upstream pressure - Down x downstream pressure = Loss(flow). A weight is zero where
+/// a regulator does not feel that side.
+/// </summary>
+internal readonly struct Balance<T>
+    where T : struct, IScalar<T>
+{
+    internal readonly Dual<T> Loss;
+    internal readonly T Up;
+    internal readonly T Down;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Balance(Dual<T> loss)
+        : this(loss, T.Of(1), T.Of(1)) { }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Balance(Dual<T> loss, T up, T down)
+    {
+        Loss = loss;
+        Up = up;
+        Down = down;
+    }
+}

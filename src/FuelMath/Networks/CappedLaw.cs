@@ -1,0 +1,64 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// q = min(commanded, C sqrt(dp)), nothing backwards, as a rising law: (q/C)^2, very steep above the commanded flow and
+/// below zero. Commanded zero is shut.
+/// </summary>
+internal struct CappedLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private T square;
+    private T commanded;
+    private T offset;
+    private T first;
+    private T least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => first;
+
+    /// <inheritdoc />
+    public readonly T LeastSlope => least;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part)
+    {
+        var draw = (CappedPart)part;
+        Set(T.Of(draw.Coefficient), T.Of(draw.Commanded));
+    }
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around) => offset = around.HeadFrom - around.HeadTo;
+
+    /// <param name="coefficient">C, m3/s per root of Pa; greater than zero.</param>
+    /// <param name="wanted">The commanded flow, m3/s; not negative.</param>
+    internal void Set(T coefficient, T wanted)
+    {
+        T usual = 550 * coefficient; // at 300 kPa
+        square = 1 / (coefficient * coefficient);
+        commanded = wanted;
+        first = T.Min(usual, wanted);
+        least = 1e-6 * 550 * 550 / usual;
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    {
+        // At the commanded flow itself the law is already steep, so that a shut injector starts shut.
+        Dual<T> none = Dual<T>.Of(0);
+        Dual<T> outside = Dual<T>.Select(
+            Dual<T>.Less(flow, commanded),
+            Dual<T>.Min(flow, none),
+            flow - (Dual<T>)commanded
+        );
+        return new(offset + (square * (flow * Dual<T>.Abs(flow))) + (Stiff.Reverse * outside));
+    }
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Max(T.Max(-flow, flow - commanded), T.Of(0));
+
+    internal readonly T Commanded => commanded;
+}

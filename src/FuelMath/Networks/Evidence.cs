@@ -1,0 +1,11 @@
+namespace FuelMath.Networks;
+
+/// <summary>What a solution knows of its own quality, in SI; node -1 where all balances are exact.</summary>
+internal readonly struct Evidence(int iterations, double imbalance, int imbalanceNode, double error, int errorLink)
+{
+    internal readonly int Iterations = iterations;
+    internal readonly double Imbalance = imbalance;
+    internal readonly int ImbalanceNode = imbalanceNode;
+    internal readonly double Error = error;
+    internal readonly int ErrorLink = errorLink;
+}

@@ -1,0 +1,35 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// A link as the solver sees it: a pressure loss that rises with flow, also below zero, read in any scalar. Implemented
+/// by structs, so that a group of one law is inlined into one loop.
+/// </summary>
+/// <remarks>Pressures here are those at elevation zero: gauge pressure + density x gravity x elevation.</remarks>
+internal interface ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    /// <summary>Where a cold start begins: the law's own scale of flow. A shut injector that starts with a hose's flow
+    /// needs thirty halvings.</summary>
+    T FirstFlow { get; }
+
+    /// <summary>The least slope that Newton uses, Pa s/m3; the loss itself is untouched. A square law has none at no flow.</summary>
+    T LeastSlope { get; }
+
+    /// <summary>Takes the settings that its description names.</summary>
+    void Load(LinkPart part);
+
+    /// <summary>Works out all that depends on the fluid and on the elevation of the ends.</summary>
+    void Carry(LinkPart part, in Surroundings<T> around);
+
+    /// <summary>The law at a flow.</summary>
+    /// <param name="flow">Volume flow, m3/s.</param>
+    /// <param name="up">Pressure of the upstream node.</param>
+    /// <param name="down">Pressure of the downstream node.</param>
+    /// <param name="memory">The root of an implicit law, kept between iterations: it converges along with the flows.</param>
+    Balance<T> At(Dual<T> flow, T up, T down, ref T memory);
+
+    /// <summary>By how much a flow lies outside what the part lets through, m3/s; zero inside.</summary>
+    T Trespass(T flow);
+}

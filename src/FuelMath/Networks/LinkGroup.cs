@@ -1,0 +1,131 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>The links of one law: one virtual call covers them all.</summary>
+internal abstract class LinkGroup<T>
+    where T : struct, IScalar<T>
+{
+    /// <summary>Takes the settings of the descriptions.</summary>
+    internal abstract void Load();
+
+    /// <summary>Takes over a fluid.</summary>
+    internal abstract void Carry(NetworkWork<T> work);
+
+    /// <summary>Sets each flow to its law's own scale, unless warm, and gives the greatest scale so far.</summary>
+    internal abstract T Start(NetworkWork<T> work, bool warm, T greatest);
+
+    /// <summary>Writes the linearized links into the equations and gives the worst error of pressure so far, Pa.</summary>
+    internal abstract T Linearize(NetworkWork<T> work, Mask<T> done, T worst);
+
+    /// <summary>The greatest flow so far through a part that does not let it through, m3/s.</summary>
+    internal abstract T Trespass(NetworkWork<T> work, T worst);
+}
+
+/// <inheritdoc />
+internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
+    where T : struct, IScalar<T>
+    where TLaw : struct, ILinkLaw<T>
+{
+    private readonly Ends[] ends;
+    private readonly LinkPart[] parts;
+    private readonly TLaw[] laws;
+
+    internal LinkGroup(Ends[] ends, LinkPart[] parts)
+    {
+        this.ends = ends;
+        this.parts = parts;
+        laws = new TLaw[ends.Length];
+    }
+
+    /// <summary>The law of one link, to set it.</summary>
+    internal ref TLaw Law(int index) => ref laws[index];
+
+    /// <inheritdoc />
+    internal override void Load()
+    {
+        for (int i = 0; i < laws.Length; i++)
+        {
+            laws[i].Load(parts[i]);
+        }
+    }
+
+    /// <inheritdoc />
+    internal override void Carry(NetworkWork<T> work)
+    {
+        for (int i = 0; i < laws.Length; i++)
+        {
+            laws[i].Carry(parts[i], work.Around(ends[i]));
+        }
+    }
+
+    /// <summary>Takes over the fluid for one link, after a setting of it changed.</summary>
+    internal void Carry(NetworkWork<T> work, int index) => laws[index].Carry(parts[index], work.Around(ends[index]));
+
+    /// <inheritdoc />
+    internal override T Start(NetworkWork<T> work, bool warm, T greatest)
+    {
+        for (int i = 0; i < laws.Length; i++)
+        {
+            T first = laws[i].FirstFlow;
+            if (!warm)
+            {
+                work.Flow[ends[i].Link] = first;
+            }
+
+            greatest = T.Max(greatest, first);
+        }
+
+        return greatest;
+    }
+
+    /// <inheritdoc />
+    internal override T Linearize(NetworkWork<T> work, Mask<T> done, T worst)
+    {
+        T[] pressure = work.Pressure;
+        T[] flows = work.Flow;
+        T[] matrix = work.Matrix;
+        T[] right = work.Right;
+        Ends[] all = ends;
+        for (int i = 0; i < all.Length; i++)
+        {
+            ref readonly Ends e = ref all[i];
+            T flow = flows[e.Link];
+            T up = pressure[e.From];
+            T down = pressure[e.To];
+            T memory = work.Memory[e.Link];
+            Balance<T> balance = laws[i].At(Dual<T>.Variable(flow), up, down, ref memory);
+            work.Memory[e.Link] = typeof(T) == typeof(Real) ? memory : T.Select(done, work.Memory[e.Link], memory);
+            T give = 1 / T.Max(balance.Loss.Rate, laws[i].LeastSlope);
+            T error = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
+            worst = T.Max(worst, T.Abs(error) * T.Min(T.Of(1), Stiff.JudgedByFlow * give));
+            T free = flow + (give * error);
+            T fromUp = give * balance.Up;
+            T toDown = give * balance.Down;
+            work.Free[e.Link] = free;
+            work.FromUp[e.Link] = fromUp;
+            work.ToDown[e.Link] = toDown;
+
+            // Mass balance of both ends in the change of pressure; an end of fixed pressure writes into a waste slot.
+            right[e.From] -= free;
+            right[e.To] += free;
+            matrix[e.FromFrom] += fromUp;
+            matrix[e.FromTo] -= toDown;
+            matrix[e.ToFrom] -= fromUp;
+            matrix[e.ToTo] += toDown;
+        }
+
+        return worst;
+    }
+
+    /// <inheritdoc />
+    internal override T Trespass(NetworkWork<T> work, T worst)
+    {
+        for (int i = 0; i < laws.Length; i++)
+        {
+            worst = T.Max(worst, laws[i].Trespass(work.Flow[ends[i].Link]));
+        }
+
+        return worst;
+    }
+}

@@ -1,0 +1,104 @@
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>A network of pipes, pumps, valves and openings, filled with one fluid, ready to be solved.</summary>
+/// <remarks>
+/// Checked and prepared once, so that solving it again costs little. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class Network
+{
+    private readonly NetworkPlan plan;
+
+    /// <summary>Checks and prepares a network.</summary>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <param name="viscosity">Kinematic viscosity of the fluid; greater than zero.</param>
+    /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
+    /// <param name="links">The links between them, at least one; each name once.</param>
+    /// <exception cref="ArgumentException">The network can't be: the message names the node or link.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A property of the fluid is outside what is allowed.</exception>
+    public Network(
+        Density density,
+        KinematicViscosity viscosity,
+        IEnumerable<NetworkNode> nodes,
+        IEnumerable<NetworkLink> links
+    )
+        : this(
+            Guard.Positive(density, density.InSi(), nameof(density)),
+            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)) * density.InSi(),
+            nodes,
+            links
+        ) { }
+
+    private Network(double density, double viscosity, IEnumerable<NetworkNode> nodes, IEnumerable<NetworkLink> links)
+    {
+        ArgumentNullException.ThrowIfNull(nodes);
+        ArgumentNullException.ThrowIfNull(links);
+        NetworkNode[] allNodes = [.. nodes];
+        NetworkLink[] allLinks = [.. links];
+        NetworkChecks.All(allNodes, allLinks);
+        plan = new NetworkPlan(density, viscosity, allNodes, allLinks);
+    }
+
+    /// <summary>Checks and prepares a network whose fluid is given by its dynamic viscosity.</summary>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fluid; greater than zero.</param>
+    /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
+    /// <param name="links">The links between them, at least one; each name once.</param>
+    /// <returns>The network.</returns>
+    /// <exception cref="ArgumentException">The network can't be: the message names the node or link.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A property of the fluid is outside what is allowed.</exception>
+    public static Network FromDynamicViscosity(
+        Density density,
+        DynamicViscosity viscosity,
+        IEnumerable<NetworkNode> nodes,
+        IEnumerable<NetworkLink> links
+    ) =>
+        new(
+            Guard.Positive(density, density.InSi(), nameof(density)),
+            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)),
+            nodes,
+            links
+        );
+
+    /// <summary>Density of the fluid, in kg/m³.</summary>
+    public Density Density => SiUnits.Density(plan.Density);
+
+    /// <summary>Dynamic viscosity of the fluid, in Pa·s.</summary>
+    public DynamicViscosity Viscosity => SiUnits.DynamicViscosity(plan.Viscosity);
+
+    internal NetworkPlan Plan => plan;
+
+    /// <summary>Finds the steady state.</summary>
+    /// <returns>The state, which satisfies every equation within what it reports.</returns>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    public NetworkState Solve()
+    {
+        using NetworkWork<Real> work = plan.Rent<Real>();
+        return NetworkVerdict.State(work, Real.All(work.Solve(warm: false)));
+    }
+
+    /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
+    /// <param name="start">Where to start.</param>
+    /// <returns>The state: the same as without a start, sooner.</returns>
+    /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    public NetworkState Solve(NetworkState start)
+    {
+        ArgumentNullException.ThrowIfNull(start);
+        if (!plan.IsLike(start.Plan))
+        {
+            throw new ArgumentException("Must be a state of a network with the same nodes and links.", nameof(start));
+        }
+
+        using NetworkWork<Real> work = plan.Rent<Real>();
+        start.CopyTo(work);
+        Mask<Real> solved = work.Solve(warm: true);
+        return NetworkVerdict.State(work, Real.All(solved) || Real.All(work.Solve(warm: false)));
+    }
+}

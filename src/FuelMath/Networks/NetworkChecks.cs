@@ -1,0 +1,107 @@
+namespace FuelMath.Networks;
+
+/// <summary>What can be wrong with a network before anything is solved.</summary>
+internal static class NetworkChecks
+{
+    internal static void All(NetworkNode[] nodes, NetworkLink[] links)
+    {
+        NotEmpty(nodes, links);
+        Unique(nodes.Select(n => n.Name), "node", nameof(nodes));
+        Unique(links.Select(l => l.Name), "link", nameof(links));
+        EndsExist(nodes, links);
+        SpacesAreFixed(nodes, links);
+        EveryNodeIsReached(nodes, links);
+    }
+
+    private static void NotEmpty(NetworkNode[] nodes, NetworkLink[] links)
+    {
+        if (nodes.Length == 0)
+        {
+            throw new ArgumentException("A network needs nodes; none given.", nameof(nodes));
+        }
+
+        if (links.Length == 0)
+        {
+            throw new ArgumentException("A network needs links; none given.", nameof(links));
+        }
+
+        if (Array.Exists(nodes, n => n is null) || Array.Exists(links, l => l is null))
+        {
+            throw new ArgumentException("A node or link is null.", nameof(nodes));
+        }
+
+        if (!Array.Exists(nodes, n => n.IsFixed))
+        {
+            throw new ArgumentException("A network needs a node of fixed pressure; none given.", nameof(nodes));
+        }
+    }
+
+    private static void Unique(IEnumerable<string> names, string what, string paramName)
+    {
+        string? twice = names.GroupBy(n => n, StringComparer.Ordinal).FirstOrDefault(g => g.Skip(1).Any())?.Key;
+        if (twice is not null)
+        {
+            throw new ArgumentException($"Each {what} needs a name of its own; '{twice}' comes twice.", paramName);
+        }
+    }
+
+    private static void EndsExist(NetworkNode[] nodes, NetworkLink[] links)
+    {
+        HashSet<string> known = [.. nodes.Select(n => n.Name)];
+        foreach (NetworkLink link in links)
+        {
+            string? missing =
+                !known.Contains(link.From) ? link.From
+                : !known.Contains(link.To) ? link.To
+                : null;
+            if (missing is not null)
+            {
+                throw new ArgumentException(
+                    $"Link '{link.Name}' leads to a node '{missing}', which is not there.",
+                    nameof(links)
+                );
+            }
+        }
+    }
+
+    private static void SpacesAreFixed(NetworkNode[] nodes, NetworkLink[] links)
+    {
+        HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
+        NetworkLink? wrong = Array.Find(
+            links,
+            l => l.Kind is LinkKind.Orifice or LinkKind.CappedOrifice && !given.Contains(l.To)
+        );
+        if (wrong is not null)
+        {
+            throw new ArgumentException(
+                $"Opening '{wrong.Name}' must lead to a node of fixed pressure; '{wrong.To}' is a junction.",
+                nameof(links)
+            );
+        }
+    }
+
+    private static void EveryNodeIsReached(NetworkNode[] nodes, NetworkLink[] links)
+    {
+        ILookup<string, string> next = links
+            .SelectMany(l => new[] { (l.From, l.To), (From: l.To, To: l.From) })
+            .ToLookup(p => p.From, p => p.To, StringComparer.Ordinal);
+        Queue<string> waiting = new(nodes.Where(n => n.IsFixed).Select(n => n.Name));
+        HashSet<string> reached = [.. waiting];
+        while (waiting.TryDequeue(out string? at))
+        {
+            foreach (string other in next[at].Where(reached.Add))
+            {
+                waiting.Enqueue(other);
+            }
+        }
+
+        string[] island = [.. nodes.Select(n => n.Name).Where(n => !reached.Contains(n))];
+        if (island.Length > 0)
+        {
+            throw new ArgumentException(
+                $"No path from any node of fixed pressure to {string.Join(", ", island.Select(n => $"'{n}'"))}.",
+                nameof(links)
+            );
+        }
+    }
+}

@@ -1,0 +1,301 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>A part between two nodes, with a direction: its flow counts positive from the first to the second.</summary>
+/// <remarks>
+/// Each factory makes one kind. Losses are those in the network's fluid. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class NetworkLink
+{
+    internal NetworkLink(string name, string from, string to, LinkKind kind, LinkPart part)
+    {
+        Name = Guard.Name(name, nameof(name));
+        From = Guard.Name(from, nameof(from));
+        To = Guard.Name(to, nameof(to));
+        Kind = kind;
+        Part = part;
+        if (string.Equals(from, to, StringComparison.Ordinal))
+        {
+            throw new ArgumentException($"Link '{name}' must join two nodes; both ends are '{from}'.", nameof(to));
+        }
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The node it comes from.</summary>
+    public string From { get; }
+
+    /// <summary>The node it goes to.</summary>
+    public string To { get; }
+
+    /// <summary>What it is.</summary>
+    public LinkKind Kind { get; }
+
+    internal LinkPart Part { get; }
+
+    /// <summary>A straight passage: hose, tube, rail.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The node it goes to.</param>
+    /// <param name="length">Its length; greater than zero.</param>
+    /// <param name="bore">Its inner diameter; greater than zero.</param>
+    /// <param name="roughness">Roughness of the wall; 0 to a twentieth of the bore.</param>
+    /// <param name="lossCoefficient">Sum of loss coefficients of ends and bends, for this bore; not negative.</param>
+    /// <param name="friction">How its friction factor is found.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink Pipe(
+        string name,
+        string from,
+        string to,
+        Length length,
+        Length bore,
+        Length roughness,
+        Ratio lossCoefficient,
+        FrictionLaw friction
+    ) => new(name, from, to, LinkKind.Pipe, PipeOf(length, bore, roughness, lossCoefficient, friction, false));
+
+    /// <summary>A straight passage with a check valve in it: nothing flows backwards.</summary>
+    /// <inheritdoc cref="Pipe" />
+    public static NetworkLink CheckPipe(
+        string name,
+        string from,
+        string to,
+        Length length,
+        Length bore,
+        Length roughness,
+        Ratio lossCoefficient,
+        FrictionLaw friction
+    ) => new(name, from, to, LinkKind.CheckPipe, PipeOf(length, bore, roughness, lossCoefficient, friction, true));
+
+    /// <summary>A short passage without length: dp = K rho v|v| / 2.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The node it goes to.</param>
+    /// <param name="bore">The inner diameter that the loss coefficient belongs to; greater than zero.</param>
+    /// <param name="lossCoefficient">The loss coefficient; greater than zero.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink Fitting(string name, string from, string to, Length bore, Ratio lossCoefficient)
+    {
+        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        double k = Guard.Positive(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient));
+        return new(
+            name,
+            from,
+            to,
+            LinkKind.Fitting,
+            new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) }
+        );
+    }
+
+    /// <summary>A filter: a part of its loss grows with flow, another with its square.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The node it goes to.</param>
+    /// <param name="flow">The flow at which both losses are given; greater than zero.</param>
+    /// <param name="linearLoss">The loss that grows with flow; not negative.</param>
+    /// <param name="quadraticLoss">The loss that grows with its square; not negative, and not both zero.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink Filter(
+        string name,
+        string from,
+        string to,
+        VolumeFlow flow,
+        Pressure linearLoss,
+        Pressure quadraticLoss
+    )
+    {
+        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        double a = Guard.NotNegative(linearLoss, linearLoss.InSi(), nameof(linearLoss));
+        double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi(), nameof(quadraticLoss));
+        return a + b > 0
+            ? new(name, from, to, LinkKind.Filter, new SquarePart { Linear = a / q, Square = b / (q * q) })
+            : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
+    }
+
+    /// <summary>A pump with its check valve.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it draws from.</param>
+    /// <param name="to">The node it delivers to.</param>
+    /// <param name="pump">Its curve.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink Pump(string name, string from, string to, NetworkPump pump)
+    {
+        ArgumentNullException.ThrowIfNull(pump);
+        return new(name, from, to, LinkKind.Pump, pump.PartFor(name));
+    }
+
+    /// <summary>A regulator that holds the pressure ahead of it by bypassing what is not used.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node whose pressure it holds.</param>
+    /// <param name="to">The node it bypasses to.</param>
+    /// <param name="regulator">Its settings.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink BypassRegulator(string name, string from, string to, NetworkRegulator regulator)
+    {
+        ArgumentNullException.ThrowIfNull(regulator);
+        return new(name, from, to, LinkKind.BypassRegulator, regulator.Part(true));
+    }
+
+    /// <summary>A regulator that holds the pressure behind it by throttling.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it is fed from.</param>
+    /// <param name="to">The node whose pressure it holds.</param>
+    /// <param name="regulator">Its settings; without influence of a return line.</param>
+    /// <returns>The link.</returns>
+    /// <exception cref="ArgumentException">The regulator has an influence of the return line.</exception>
+    public static NetworkLink ReducingRegulator(string name, string from, string to, NetworkRegulator regulator)
+    {
+        ArgumentNullException.ThrowIfNull(regulator);
+        return regulator.InfluenceSi == 0
+            ? new(name, from, to, LinkKind.ReducingRegulator, regulator.Part(false))
+            : throw new ArgumentException(
+                "A reducing regulator has no return line to influence it.",
+                nameof(regulator)
+            );
+    }
+
+    /// <summary>A check valve: nothing flows backwards.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The node it goes to.</param>
+    /// <param name="openingDifferentialPressure">The difference at which it opens; not negative.</param>
+    /// <param name="openLoss">What it loses beyond that; greater than zero.</param>
+    /// <param name="openFlow">The flow of that loss, which grows with its square; greater than zero.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink CheckValve(
+        string name,
+        string from,
+        string to,
+        Pressure openingDifferentialPressure,
+        Pressure openLoss,
+        VolumeFlow openFlow
+    )
+    {
+        double opening = Guard.NotNegative(
+            openingDifferentialPressure,
+            openingDifferentialPressure.InSi(),
+            nameof(openingDifferentialPressure)
+        );
+        double loss = Guard.Positive(openLoss, openLoss.InSi(), nameof(openLoss));
+        double q = Guard.Positive(openFlow, openFlow.InSi(), nameof(openFlow));
+        return new(
+            name,
+            from,
+            to,
+            LinkKind.CheckValve,
+            new SquarePart
+            {
+                Opening = opening,
+                Square = loss / (q * q),
+                OneWay = true,
+            }
+        );
+    }
+
+    /// <summary>An opening into a space of fixed pressure, such as a steadily open injector or a jet: q = C sqrt(dp).</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The space: a node of fixed pressure, whose elevation does not matter here.</param>
+    /// <param name="flow">A flow of it; greater than zero.</param>
+    /// <param name="differentialPressure">The difference at that flow; greater than zero.</param>
+    /// <param name="backflow">What it does when the space has the higher pressure.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink Orifice(
+        string name,
+        string from,
+        string to,
+        VolumeFlow flow,
+        Pressure differentialPressure,
+        Backflow backflow
+    )
+    {
+        double c = PartMath.Coefficient(flow, differentialPressure);
+        bool oneWay = backflow switch
+        {
+            Backflow.Prevented => true,
+            Backflow.Allowed => false,
+            _ => throw new ArgumentOutOfRangeException(nameof(backflow), $"Must be a known choice; it was {backflow}."),
+        };
+        return new(
+            name,
+            from,
+            to,
+            LinkKind.Orifice,
+            new SquarePart
+            {
+                Square = 1 / (c * c),
+                OneWay = oneWay,
+                IntoSpace = true,
+                Scale = PartMath.UsualInjectorPressure,
+            }
+        );
+    }
+
+    /// <summary>
+    /// Pulsed injectors that hold a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)),
+    /// and nothing backwards.
+    /// </summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The space: a node of fixed pressure, whose elevation does not matter here.</param>
+    /// <param name="flow">The flow of all of them held open; greater than zero.</param>
+    /// <param name="differentialPressure">The difference at that flow; greater than zero.</param>
+    /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
+    /// <returns>The link.</returns>
+    public static NetworkLink CappedOrifice(
+        string name,
+        string from,
+        string to,
+        VolumeFlow flow,
+        Pressure differentialPressure,
+        VolumeFlow commanded
+    ) =>
+        new(
+            name,
+            from,
+            to,
+            LinkKind.CappedOrifice,
+            new CappedPart(
+                PartMath.Coefficient(flow, differentialPressure),
+                Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded))
+            )
+        );
+
+    /// <summary>Gives its name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    private static PipePart PipeOf(
+        Length length,
+        Length bore,
+        Length roughness,
+        Ratio lossCoefficient,
+        FrictionLaw friction,
+        bool oneWay
+    )
+    {
+        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        double smoothest = Guard.InRange(
+            roughness,
+            roughness.InSi(),
+            0,
+            PartMath.RoughestPart * diameter,
+            SiUnits.Length,
+            nameof(roughness)
+        );
+        return Enum.IsDefined(friction)
+            ? new(
+                Guard.Positive(length, length.InSi(), nameof(length)),
+                diameter,
+                smoothest,
+                Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient)),
+                friction,
+                oneWay
+            )
+            : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Concurrent;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// A network prepared for solving: nodes, links, the order of elimination and the links grouped by law. Immutable and
+/// safe to share between threads; what changes from solve to solve lives in a <see cref="NetworkWork{T}"/>.
+/// </summary>
+/// <remarks>The door for whoever solves the same network many times: rent a workspace, set it, solve it, read it.</remarks>
+internal sealed class NetworkPlan
+{
+    private readonly Dictionary<string, int> nodeIndex = [];
+    private readonly Dictionary<string, int> linkIndex = [];
+    private readonly ConcurrentDictionary<Type, object> pools = [];
+
+    /// <summary>Prepares a network. The caller has checked names, ends and reach.</summary>
+    internal NetworkPlan(
+        double density,
+        double viscosity,
+        IReadOnlyList<NetworkNode> nodes,
+        IReadOnlyList<NetworkLink> links
+    )
+    {
+        Density = density;
+        Viscosity = viscosity;
+
+        // Unknown pressures first, so that the matrix is theirs alone.
+        Nodes = [.. nodes.Where(n => !n.IsFixed), .. nodes.Where(n => n.IsFixed)];
+        Links = [.. links];
+        Unknown = nodes.Count(n => !n.IsFixed);
+        foreach ((int i, NetworkNode node) in Nodes.Index())
+        {
+            nodeIndex.Add(node.Name, i);
+        }
+
+        foreach ((int i, NetworkLink link) in Links.Index())
+        {
+            linkIndex.Add(link.Name, i);
+        }
+
+        From = [.. Links.Select(l => nodeIndex[l.From])];
+        To = [.. Links.Select(l => nodeIndex[l.To])];
+        Order = new Elimination(
+            Unknown,
+            From.Zip(To).Where(e => e.First < Unknown && e.Second < Unknown).Select(e => (e.First, e.Second))
+        );
+
+        // Links of one law follow each other in one group.
+        Groups =
+        [
+            .. Links
+                .Index()
+                .GroupBy(l => LinkLaws.KindOf(l.Item.Part))
+                .Select(g => (Kind: g.Key, Links: g.Select(l => l.Index).ToArray())),
+        ];
+        Place = new (int Group, int Index)[Links.Length];
+        foreach ((int g, (_, int[] members)) in Groups.Index())
+        {
+            foreach ((int i, int link) in members.Index())
+            {
+                Place[link] = (g, i);
+            }
+        }
+    }
+
+    /// <summary>The description's density, kg/m3.</summary>
+    internal double Density { get; }
+
+    /// <summary>The description's dynamic viscosity, Pa s.</summary>
+    internal double Viscosity { get; }
+
+    /// <summary>Junctions first, then nodes of fixed pressure.</summary>
+    internal NetworkNode[] Nodes { get; }
+
+    /// <summary>In the order they were given.</summary>
+    internal NetworkLink[] Links { get; }
+
+    /// <summary>How many pressures are unknown: nodes 0 to Unknown - 1.</summary>
+    internal int Unknown { get; }
+
+    /// <summary>The upstream node of each link.</summary>
+    internal int[] From { get; }
+
+    /// <summary>The downstream node of each link.</summary>
+    internal int[] To { get; }
+
+    internal Elimination Order { get; }
+
+    internal (LinkLawKind Kind, int[] Links)[] Groups { get; }
+
+    /// <summary>Where each link is found among the groups.</summary>
+    internal (int Group, int Index)[] Place { get; }
+
+    /// <summary>The index of a node.</summary>
+    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    internal int Node(string name) =>
+        nodeIndex.TryGetValue(name, out int i) ? i : throw Missing("node", name, nodeIndex.Keys);
+
+    /// <summary>The index of a link.</summary>
+    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    internal int Link(string name) =>
+        linkIndex.TryGetValue(name, out int i) ? i : throw Missing("link", name, linkIndex.Keys);
+
+    /// <summary>A workspace with the description's own settings; give it back by disposing of it.</summary>
+    internal NetworkWork<T> Rent<T>()
+        where T : struct, IScalar<T> => PoolOf<T>().Rent();
+
+    private WorkPool<T> PoolOf<T>()
+        where T : struct, IScalar<T> =>
+        pools.TryGetValue(typeof(T), out object? found)
+            ? (WorkPool<T>)found
+            : (WorkPool<T>)pools.GetOrAdd(typeof(T), static (_, plan) => new WorkPool<T>(plan), this);
+
+    /// <summary>Whether another plan has the same nodes and links in the same order.</summary>
+    internal bool IsLike(NetworkPlan other) =>
+        ReferenceEquals(this, other)
+        || (
+            Unknown == other.Unknown
+            && Nodes.Select(n => n.Name).SequenceEqual(other.Nodes.Select(n => n.Name), StringComparer.Ordinal)
+            && Links.Select(l => l.Name).SequenceEqual(other.Links.Select(l => l.Name), StringComparer.Ordinal)
+        );
+
+    internal Ends EndsOf(int link)
+    {
+        int f = From[link];
+        int t = To[link];
+        return new(link, f, t, Slot(f, f), Slot(f, t), Slot(t, f), Slot(t, t));
+    }
+
+    private int Slot(int row, int column) => row < Unknown && column < Unknown ? Order.Slot(row, column) : Order.Slots;
+
+    private static ArgumentException Missing(string what, string name, IEnumerable<string> known) =>
+        new(
+            $"There is no {what} '{name}'. Known: {string.Join(", ", known.Order(StringComparer.Ordinal))}.",
+            nameof(name)
+        );
+}

@@ -1,0 +1,167 @@
+using System.Globalization;
+using FuelMath.Internal;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>How a pump's pressure rise depends on its flow. Every pump has a check valve: nothing flows backwards.</summary>
+/// <remarks>
+/// The rise must fall as flow rises: a curve with a hump can meet a system at several flows, so it is refused. Immutable
+/// and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class NetworkPump
+{
+    private readonly Func<double, string, LinkPart> part;
+
+    private NetworkPump(Ratio speed, Func<double, string, LinkPart> part)
+    {
+        Speed = speed;
+        this.part = part;
+    }
+
+    /// <summary>Its speed over that of the curve.</summary>
+    public Ratio Speed { get; }
+
+    /// <summary>A table, straight between its points.</summary>
+    /// <param name="points">Two or more points; flow rises and pressure rise falls from point to point.</param>
+    /// <param name="outside">Beyond the ends, refuse or go on straight; ends can't be held.</param>
+    /// <returns>The pump at the curve's own speed.</returns>
+    /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
+    public static NetworkPump Straight(IEnumerable<NetworkPumpPoint> points, OutsideRange outside) =>
+        Tabulated(points, outside, StraightPieces);
+
+    /// <summary>A table with a smooth falling curve through its points: see <see cref="Curve"/>.</summary>
+    /// <param name="points">Two or more points; flow rises and pressure rise falls from point to point.</param>
+    /// <param name="outside">Beyond the ends, refuse or go on straight with the end slope; ends can't be held.</param>
+    /// <returns>The pump at the curve's own speed.</returns>
+    /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
+    public static NetworkPump Smooth(IEnumerable<NetworkPumpPoint> points, OutsideRange outside) =>
+        Tabulated(
+            points,
+            outside,
+            static (x, y) => new Curve("pump", "flow (m3/s)", x, y, OutsideRange.Extend).Pieces.ToArray()
+        );
+
+    /// <summary>A power law through two points: rise = shutoff - b flow^exponent.</summary>
+    /// <param name="shutoffPressureRise">The rise at no flow; greater than zero.</param>
+    /// <param name="point">Another point; its flow is greater than zero and its rise below the shutoff.</param>
+    /// <param name="exponent">The exponent, 0.2 to 20.</param>
+    /// <returns>The pump at the curve's own speed. A power law has no end: it is never outside its data.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static NetworkPump Power(Pressure shutoffPressureRise, NetworkPumpPoint point, Ratio exponent)
+    {
+        double shutoff = Guard.Positive(shutoffPressureRise, shutoffPressureRise.InSi(), nameof(shutoffPressureRise));
+        double c = Guard.InRange(exponent, exponent.InSi(), 0.2, 20, SiUnits.Ratio, nameof(exponent));
+        Below(shutoffPressureRise, point, nameof(point));
+        double b = (shutoff - point.RiseSi) / Math.Pow(point.FlowSi, c);
+        return new(SiUnits.Ratio(1), (n, _) => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c));
+    }
+
+    /// <summary>The power law through three points.</summary>
+    /// <param name="shutoffPressureRise">The rise at no flow; greater than zero.</param>
+    /// <param name="middle">A point between.</param>
+    /// <param name="end">A point with more flow and less rise.</param>
+    /// <returns>The pump at the curve's own speed.</returns>
+    /// <exception cref="ArgumentException">The points do not fall, or give an exponent outside 0.2 to 20.</exception>
+    /// <remarks>Source: [Rossman-2020] section 3.1 (pumps, three-point curve).</remarks>
+    public static NetworkPump PowerThrough(Pressure shutoffPressureRise, NetworkPumpPoint middle, NetworkPumpPoint end)
+    {
+        Below(shutoffPressureRise, middle, nameof(middle));
+        Below(shutoffPressureRise, end, nameof(end));
+        if (!(end.FlowSi > middle.FlowSi && end.RiseSi < middle.RiseSi))
+        {
+            throw new ArgumentException(
+                "The end point needs more flow and less rise than the middle one.",
+                nameof(end)
+            );
+        }
+
+        double shutoff = shutoffPressureRise.InSi();
+        double exponent =
+            Math.Log((shutoff - end.RiseSi) / (shutoff - middle.RiseSi)) / Math.Log(end.FlowSi / middle.FlowSi);
+        return Power(shutoffPressureRise, middle, SiUnits.Ratio(exponent));
+    }
+
+    /// <summary>The same pump at another speed, by the affinity laws: rise = n² f(flow/n).</summary>
+    /// <param name="speed">Its speed over that of the curve, 0.01 to 100.</param>
+    /// <returns>The pump.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is outside what is allowed.</exception>
+    /// <remarks>Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    public NetworkPump AtSpeed(Ratio speed)
+    {
+        Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio, nameof(speed));
+        return new(speed, part);
+    }
+
+    internal LinkPart PartFor(string name) => part(Speed.InSi(), name);
+
+    private static NetworkPump Tabulated(
+        IEnumerable<NetworkPumpPoint> points,
+        OutsideRange outside,
+        Func<double[], double[], Piece[]> draw
+    )
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        if (outside is not (OutsideRange.Refuse or OutsideRange.Extend))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(outside),
+                $"Must be {OutsideRange.Refuse} or {OutsideRange.Extend}: a pump whose end is held has no slope there; it was {outside}."
+            );
+        }
+
+        NetworkPumpPoint[] all = [.. points];
+        Guard.AtLeast(2, all.Length, "A pump curve", nameof(points));
+        double[] flow = [.. all.Select(p => p.FlowSi)];
+        double[] rise = [.. all.Select(p => p.RiseSi)];
+        Guard.StrictlyRising(flow, "The flow of a pump curve", nameof(points));
+        for (int i = 1; i < rise.Length; i++)
+        {
+            if (!(rise[i] < rise[i - 1]))
+            {
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The rise of a pump curve must fall from point to point; at index {i} it does not. A curve with a hump can meet a system at several flows."
+                    ),
+                    nameof(points)
+                );
+            }
+        }
+
+        return new(
+            SiUnits.Ratio(1),
+            (n, name) =>
+                new PumpTablePart(
+                    name,
+                    draw([.. flow.Select(q => n * q)], [.. rise.Select(p => n * n * p)]),
+                    outside == OutsideRange.Extend
+                )
+        );
+    }
+
+    private static Piece[] StraightPieces(double[] x, double[] y)
+    {
+        int n = x.Length;
+        double Slope(int i) => (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
+        return
+        [
+            new Piece(x[0], y[0], Slope(1), 0, 0),
+            .. Enumerable.Range(1, n - 1).Select(i => new Piece(x[i - 1], y[i - 1], Slope(i), 0, 0)),
+            new Piece(x[n - 1], y[n - 1], Slope(n - 1), 0, 0),
+        ];
+    }
+
+    private static void Below(Pressure shutoff, NetworkPumpPoint point, string paramName)
+    {
+        if (!(point.FlowSi > 0 && point.RiseSi < shutoff.InSi()))
+        {
+            throw new ArgumentOutOfRangeException(
+                paramName,
+                $"Must have a flow greater than zero and a rise below {Guard.Show(shutoff, shutoff.Unit)}; it was "
+                    + $"{Guard.Show(point.PressureRise, shutoff.Unit)} at {point.Flow}."
+            );
+        }
+    }
+}

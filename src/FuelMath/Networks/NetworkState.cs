@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>A network in steady state: pressures, flows, what each part is doing, and how exact that is.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class NetworkState
+{
+    private readonly NetworkPlan plan;
+    private readonly double[] pressure;
+    private readonly double[] flow;
+    private readonly double[] memory;
+    private readonly LinkCondition[] conditions;
+    private readonly bool[] cutOff;
+    private readonly Evidence evidence;
+
+    internal NetworkState(
+        NetworkPlan plan,
+        NetworkWork<Real> work,
+        LinkCondition[] conditions,
+        bool[] cutOff,
+        Evidence evidence
+    )
+    {
+        this.plan = plan;
+        this.conditions = conditions;
+        this.cutOff = cutOff;
+        this.evidence = evidence;
+        pressure = [.. Enumerable.Range(0, plan.Nodes.Length).Select(i => work.PressureAt(i).Value)];
+        flow = [.. work.Flow.Select(q => q.Value)];
+        memory = [.. work.Memory.Select(m => m.Value)];
+    }
+
+    /// <summary>The names of the nodes whose pressure is sought.</summary>
+    public ImmutableArray<string> Junctions => [.. plan.Nodes.Take(plan.Unknown).Select(n => n.Name)];
+
+    /// <summary>The names of the links, in the order they were given.</summary>
+    public ImmutableArray<string> Links => [.. plan.Links.Select(l => l.Name)];
+
+    /// <summary>
+    /// Junctions that no open way joins to a given pressure. Theirs is what it was when the last way shut, which a steady
+    /// state does not know.
+    /// </summary>
+    public ImmutableArray<string> CutOffNodes =>
+        [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => cutOff[i]).Select(n => n.Name)];
+
+    /// <summary>Iterations of the solver.</summary>
+    public int Iterations => evidence.Iterations;
+
+    /// <summary>The greatest flow that appears or vanishes at a junction, in m³/s.</summary>
+    public VolumeFlow WorstMassImbalance => SiUnits.VolumeFlow(evidence.Imbalance);
+
+    /// <summary>The junction where it does; empty when all balance to the last digit.</summary>
+    public string WorstMassImbalanceNode => evidence.ImbalanceNode < 0 ? "" : plan.Nodes[evidence.ImbalanceNode].Name;
+
+    /// <summary>The greatest difference between the pressures at a link and what its own law says, in Pa.</summary>
+    /// <remarks>
+    /// At most 1 mPa and a billionth of the greatest pressure, or there would be no state. A shut link is judged by its
+    /// flow.
+    /// </remarks>
+    public Pressure WorstPressureDifference => SiUnits.Pressure(evidence.Error);
+
+    /// <summary>The link where it is.</summary>
+    public string WorstPressureDifferenceLink => plan.Links[evidence.ErrorLink].Name;
+
+    /// <summary>The pressure of a node.</summary>
+    /// <param name="node">Its name.</param>
+    /// <returns>The pressure.</returns>
+    /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    /// <exception cref="InvalidOperationException">The node is cut off, so that its pressure is not determined.</exception>
+    public GaugePressure PressureAt(string node)
+    {
+        int i = plan.Node(node);
+        return IsCutOff(i)
+            ? throw new InvalidOperationException(
+                $"The pressure at '{node}' is not determined: every way to it is shut, so that it keeps what it had."
+            )
+            : new GaugePressure(pressure[i]);
+    }
+
+    /// <summary>The volume flow in a link, positive in its direction.</summary>
+    /// <param name="link">Its name.</param>
+    /// <returns>The flow, in m³/s.</returns>
+    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    public VolumeFlow FlowIn(string link) => SiUnits.VolumeFlow(FlowSi(plan.Link(link)));
+
+    /// <summary>What a link is doing.</summary>
+    /// <param name="link">Its name.</param>
+    /// <returns>Its condition.</returns>
+    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    public LinkCondition ConditionOf(string link) => conditions[plan.Link(link)];
+
+    /// <summary>The pressure from a link's upstream node to its downstream node, as gauges there would show it.</summary>
+    /// <param name="link">Its name.</param>
+    /// <returns>Upstream less downstream pressure, in Pa: height counts.</returns>
+    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
+    public Pressure PressureDifferenceOver(string link)
+    {
+        NetworkLink found = plan.Links[plan.Link(link)];
+        return PressureAt(found.From) - PressureAt(found.To);
+    }
+
+    internal NetworkPlan Plan => plan;
+
+    /// <summary>A shut part's flow, which the equations have as some 1e-16 m3/s, is none.</summary>
+    internal double FlowSi(int link) =>
+        conditions[link] is LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated ? 0 : flow[link];
+
+    internal double PressureSi(int node) => pressure[node];
+
+    /// <summary>Puts this state into a workspace of the same plan, for a warm start.</summary>
+    internal void CopyTo(NetworkWork<Real> work)
+    {
+        for (int i = 0; i < plan.Unknown; i++)
+        {
+            work.SetUnknown(i, new Real(pressure[i]));
+        }
+
+        for (int e = 0; e < flow.Length; e++)
+        {
+            work.Flow[e] = new Real(flow[e]);
+            work.Memory[e] = new Real(memory[e]);
+        }
+    }
+
+    private bool IsCutOff(int node) => node < plan.Unknown && cutOff[node];
+}

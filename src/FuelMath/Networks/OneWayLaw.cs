@@ -1,0 +1,39 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>Another law with a check valve in it.</summary>
+internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+    where TLaw : struct, ILinkLaw<T>
+{
+    private TLaw law;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => law.FirstFlow;
+
+    /// <inheritdoc />
+    public readonly T LeastSlope => law.LeastSlope;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part)
+    {
+        law = default;
+        law.Load(part);
+    }
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around) => law.Carry(part, around);
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    {
+        Balance<T> free = law.At(flow, up, down, ref memory);
+        return new(free.Loss + Stiff.OneWay(flow, Stiff.CheckReverse), free.Up, free.Down);
+    }
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
+}

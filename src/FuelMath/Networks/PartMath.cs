@@ -1,0 +1,28 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>What the descriptions of links have in common.</summary>
+internal static class PartMath
+{
+    /// <summary>The greatest roughness over bore. Source: [Colebrook-1939] range of the transition law.</summary>
+    internal const double RoughestPart = 0.05;
+
+    /// <summary>The difference that sets an injector's scale of flow, Pa.</summary>
+    internal const double UsualInjectorPressure = 3e5;
+
+    /// <summary>C of q = C sqrt(dp).</summary>
+    internal static double Coefficient(VolumeFlow flow, Pressure differentialPressure) =>
+        Guard.Positive(flow, flow.InSi(), nameof(flow))
+        / Math.Sqrt(Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure)));
+
+    /// <summary>Loss over density and flow squared of a loss coefficient, 1/m4.</summary>
+    internal static double PerDensity(double lossCoefficient, double bore)
+    {
+        Real velocity = Friction.Velocity(new Real(1), new Real(bore));
+        return MinorLoss.PressureLoss(new Real(lossCoefficient), new Real(1), velocity).Value;
+    }
+}

@@ -1,0 +1,76 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A straight passage with minor losses: laminar, straight passage, Colebrook and White.</summary>
+/// <remarks>
+/// The root of the implicit law is remembered and takes one Newton step an iteration, in <see cref="Dual{T}"/>, so that
+/// it converges along with the flows and its slope is exact. The formulas are those of <see cref="Friction"/>.
+/// </remarks>
+internal struct PipeLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private T laminar;
+    private T dynamic;
+    private T reynoldsPerFlow;
+    private T rough;
+    private double slender;
+    private double minor;
+    private T first;
+    private T least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => first;
+
+    /// <inheritdoc />
+    public readonly T LeastSlope => least;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part)
+    {
+        var pipe = (PipePart)part;
+        (slender, minor) = (pipe.Length / pipe.Bore, pipe.LossCoefficient);
+        rough = T.Of(pipe.Roughness / pipe.Bore / 3.7);
+    }
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around)
+    {
+        T bore = T.Of(((PipePart)part).Bore);
+        T velocity = Friction.Velocity(T.Of(1), bore);
+        dynamic = MinorLoss.PressureLoss(T.Of(1), around.Density, velocity);
+        reynoldsPerFlow = Friction.Reynolds(velocity, bore, around.Density, around.Viscosity);
+        laminar = Friction.LaminarFactor(reynoldsPerFlow) * slender * dynamic;
+        first = PipeScale.Velocity / velocity;
+        least = PipeScale.LeastSlope(dynamic, slender, minor, first);
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    {
+        Dual<T> size = Dual<T>.Abs(flow);
+        Dual<T> square = dynamic * (flow * size);
+        Dual<T> reynolds = reynoldsPerFlow * size;
+        Dual<T> viscous = 2.51 / Dual<T>.Max(reynolds, Dual<T>.Of(Friction.TurbulentFrom));
+        Dual<T> x = Colebrook.Polish<Dual<T>>(memory, viscous, rough);
+        memory = x.Number;
+        Dual<T> turbulent = 1 / (x * x);
+        const double atLaminarEnd = 64 / Friction.LaminarUpTo;
+        const double perReynolds = 1 / (Friction.TurbulentFrom - Friction.LaminarUpTo);
+        Dual<T> between =
+            atLaminarEnd + ((turbulent - atLaminarEnd) * ((reynolds - Friction.LaminarUpTo) * perReynolds));
+        Dual<T> factor = Dual<T>.Select(Dual<T>.Less(reynolds, Dual<T>.Of(Friction.TurbulentFrom)), between, turbulent);
+        Dual<T> friction = Dual<T>.Select(
+            Dual<T>.Less(reynolds, Dual<T>.Of(Friction.LaminarUpTo)),
+            laminar * flow,
+            slender * (factor * square)
+        );
+        return new(friction + (minor * square));
+    }
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Of(0);
+}

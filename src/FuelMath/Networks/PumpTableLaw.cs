@@ -1,0 +1,99 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Tables;
+
+namespace FuelMath.Networks;
+
+/// <summary>A pump with a check valve whose rise is given by pieces over flow; beyond the ends it goes on straight.</summary>
+/// <remarks>Each number holds its own pieces, so that lanes may run the pump at different voltages.</remarks>
+internal struct PumpTableLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private const int Numbers = 5;
+
+    // Of each piece: where it begins, and its four coefficients.
+    private T[] pieces;
+    private T first;
+    private T least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => first;
+
+    /// <inheritdoc />
+    public readonly T LeastSlope => least;
+
+    /// <summary>The number of pieces, the two straight outer ones included.</summary>
+    internal readonly int Count => pieces.Length / Numbers;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part)
+    {
+        Piece[] made = ((PumpTablePart)part).Pieces;
+        pieces ??= new T[Numbers * made.Length];
+        for (int i = 0; i < made.Length; i++)
+        {
+            Piece piece = made[i];
+            Set(i, T.Of(piece.X0), T.Of(piece.C0), T.Of(piece.C1), T.Of(piece.C2), T.Of(piece.C3));
+        }
+
+        Finish();
+    }
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around) { }
+
+    /// <summary>Replaces one piece; <see cref="Finish"/> follows the last.</summary>
+    internal readonly void Set(int index, T begin, T c0, T c1, T c2, T c3)
+    {
+        Span<T> at = pieces.AsSpan(Numbers * index, Numbers);
+        at[0] = begin;
+        at[1] = c0;
+        at[2] = c1;
+        at[3] = c2;
+        at[4] = c3;
+    }
+
+    /// <summary>Takes the scale of flow from the new pieces.</summary>
+    internal void Finish()
+    {
+        T last = pieces[^Numbers];
+        T rise = T.Max(T.Abs(pieces[1]), T.Abs(pieces[^(Numbers - 1)]));
+        first = 0.5 * last;
+        least = 1e-6 * rise / last;
+    }
+
+    /// <summary>The flow of the first point.</summary>
+    internal readonly T Begin => pieces[0];
+
+    /// <summary>The flow of the last point.</summary>
+    internal readonly T End => pieces[^Numbers];
+
+    /// <inheritdoc />
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    {
+        Dual<T> forward = Dual<T>.Max(flow, Dual<T>.Of(0));
+        T q = forward.Number;
+        ReadOnlySpan<T> all = pieces;
+        T begin = all[0];
+        T c0 = all[1];
+        T c1 = all[2];
+        T c2 = all[3];
+        T c3 = all[4];
+        for (int i = Numbers; i + 4 < all.Length; i += Numbers)
+        {
+            Mask<T> before = T.Less(q, all[i]);
+            begin = T.Select(before, begin, all[i]);
+            c0 = T.Select(before, c0, all[i + 1]);
+            c1 = T.Select(before, c1, all[i + 2]);
+            c2 = T.Select(before, c2, all[i + 3]);
+            c3 = T.Select(before, c3, all[i + 4]);
+        }
+
+        Dual<T> t = forward - (Dual<T>)begin;
+        Dual<T> rise = c0 + (t * (c1 + (t * (c2 + (c3 * t)))));
+        return new(Stiff.OneWay(flow, Stiff.Reverse) - rise);
+    }
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
+}

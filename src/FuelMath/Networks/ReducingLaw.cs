@@ -1,0 +1,68 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A reducing regulator, one way: downstream = min(held - slope q, upstream - open q|q|).</summary>
+/// <remarks>Seated means satisfied, fully open means starved.</remarks>
+internal struct ReducingLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private T reference;
+    private T held;
+    private T slope;
+    private T open;
+    private T first;
+    private T least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => first;
+
+    /// <inheritdoc />
+    public readonly T LeastSlope => least;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part)
+    {
+        var regulator = (RegulatorPart)part;
+        reference = T.Of(regulator.Reference);
+        slope = T.Of(regulator.Slope);
+    }
+
+    /// <param name="pressure">The reference pressure, Pa gauge. <see cref="Carry"/> follows.</param>
+    internal void SetReference(T pressure) => reference = pressure;
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around)
+    {
+        var regulator = (RegulatorPart)part;
+        held = regulator.Setting + reference + around.HeadTo;
+        open = regulator.Square + BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), around.Density, T.Of(1));
+        first = RegulatorScale.Flow(open);
+        least = RegulatorScale.LeastSlope(first);
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    {
+        Dual<T> wide = open * (flow * Dual<T>.Abs(flow));
+        Dual<T> holding = (slope * flow) - (Dual<T>)held;
+        Mask<T> holds = IsHolding(wide.Number, holding.Number, up);
+        return new(
+            Dual<T>.Select(Dual<T>.Lift(holds), holding, wide) + Stiff.OneWay(flow, Stiff.Reverse),
+            T.Select(holds, T.Of(0), T.Of(1)),
+            T.Of(1)
+        );
+    }
+
+    /// <summary>Whether it regulates at a flow, rather than being open to its stop.</summary>
+    internal readonly Mask<T> Holds(T flow, T up) => IsHolding(open * (flow * T.Abs(flow)), (slope * flow) - held, up);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Mask<T> IsHolding(T wide, T holding, T up) => T.Less(-holding, up - wide);
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
+}

@@ -1,0 +1,17 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>Where a regulator's cold start begins.</summary>
+internal static class RegulatorScale
+{
+    private const double UsualLoss = 1e3;
+    private const double UsualPressure = 1e5;
+
+    internal static T Flow<T>(T open)
+        where T : struct, IScalar<T> => T.Sqrt(UsualLoss / open);
+
+    /// <summary>A regulator without slope would have none while it regulates.</summary>
+    internal static T LeastSlope<T>(T flow)
+        where T : struct, IScalar<T> => 1e-5 * UsualPressure / flow;
+}

@@ -1,0 +1,53 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>opening + a q + b q|q|: filter, fitting, orifice as the inverse of q = C sqrt(dp), check valve.</summary>
+internal struct SquareLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private T offset;
+    private T linear;
+    private T square;
+    private T first;
+    private T least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => first;
+
+    /// <inheritdoc />
+    public readonly T LeastSlope => least;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part) { }
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around)
+    {
+        var made = (SquarePart)part;
+
+        // The two halves of the law at a flow of one, so that both are written in one place only.
+        T none = T.Of(0);
+        T one = T.Of(1);
+        linear =
+            made.Linear
+            + PorousMedium.PressureLoss(T.Of(made.LinearPerViscosity), none, around.Viscosity, around.Density, one);
+        square =
+            made.Square
+            + PorousMedium.PressureLoss(none, T.Of(made.SquarePerDensity), around.Viscosity, around.Density, one);
+        T weight = made.IntoSpace ? around.HeadFrom - around.HeadTo : none;
+        offset = made.Opening + weight;
+        first = 2 * made.Scale / (linear + T.Sqrt((linear * linear) + (4 * made.Scale * square)));
+        least = 1e-6 * made.Scale / first;
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory) =>
+        new(offset + ((linear * flow) + (square * (flow * Dual<T>.Abs(flow)))));
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Of(0);
+}

@@ -1,0 +1,26 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// A part that lets nothing through backwards is a law with a very steep reverse branch, so that no state needs
+/// flipping between iterations.
+/// </summary>
+internal static class Stiff
+{
+    /// <summary>Pumps, regulators and injectors, Pa s/m3: 300 kPa push 3e-16 m3/s through a shut one.</summary>
+    internal const double Reverse = 1e21;
+
+    /// <summary>Check valves: so much tighter that a pump held shut by one still shows its own pressure.</summary>
+    internal const double CheckReverse = 1e27;
+
+    /// <summary>Above this slope a link is judged by its flow rather than by its pressure.</summary>
+    internal const double JudgedByFlow = 1e15;
+
+    /// <summary>Steep below zero, nothing above.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Dual<T> OneWay<T>(Dual<T> flow, double steepness)
+        where T : struct, IScalar<T> =>
+        Dual<T>.Select(Dual<T>.Less(flow, Dual<T>.Of(0)), steepness * flow, Dual<T>.Of(0));
+}

@@ -1,0 +1,28 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>What a link's law depends on beside its own make: the fluid, and the weight of it at both ends, SI.</summary>
+internal readonly struct Surroundings<T>
+    where T : struct, IScalar<T>
+{
+    /// <summary>Density, kg/m3.</summary>
+    internal readonly T Density;
+
+    /// <summary>Dynamic viscosity, Pa s.</summary>
+    internal readonly T Viscosity;
+
+    /// <summary>Density x gravity x elevation of the upstream end, Pa.</summary>
+    internal readonly T HeadFrom;
+
+    /// <summary>Density x gravity x elevation of the downstream end, Pa.</summary>
+    internal readonly T HeadTo;
+
+    internal Surroundings(T density, T viscosity, T headFrom, T headTo)
+    {
+        Density = density;
+        Viscosity = viscosity;
+        HeadFrom = headFrom;
+        HeadTo = headTo;
+    }
+}
