@@ -56,7 +56,7 @@ public sealed class NetworkLink
         Length roughness,
         Ratio lossCoefficient,
         FrictionLaw friction
-    ) => new(name, from, to, LinkKind.Pipe, PipeOf(length, bore, roughness, lossCoefficient, friction, false));
+    ) => new(name, from, to, LinkKind.Pipe, PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, false));
 
     /// <summary>A straight passage with a check valve in it: nothing flows backwards.</summary>
     /// <inheritdoc cref="Pipe" />
@@ -69,7 +69,14 @@ public sealed class NetworkLink
         Length roughness,
         Ratio lossCoefficient,
         FrictionLaw friction
-    ) => new(name, from, to, LinkKind.CheckPipe, PipeOf(length, bore, roughness, lossCoefficient, friction, true));
+    ) =>
+        new(
+            name,
+            from,
+            to,
+            LinkKind.CheckPipe,
+            PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, true)
+        );
 
     /// <summary>A short passage without length: dp = K rho v|v| / 2.</summary>
     /// <param name="name">Its name.</param>
@@ -268,34 +275,4 @@ public sealed class NetworkLink
     /// <summary>Gives its name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
-
-    private static PipePart PipeOf(
-        Length length,
-        Length bore,
-        Length roughness,
-        Ratio lossCoefficient,
-        FrictionLaw friction,
-        bool oneWay
-    )
-    {
-        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        double smoothest = Guard.InRange(
-            roughness,
-            roughness.InSi(),
-            0,
-            PartMath.RoughestPart * diameter,
-            SiUnits.Length,
-            nameof(roughness)
-        );
-        return Enum.IsDefined(friction)
-            ? new(
-                Guard.Positive(length, length.InSi(), nameof(length)),
-                diameter,
-                smoothest,
-                Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient)),
-                friction,
-                oneWay
-            )
-            : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
-    }
 }

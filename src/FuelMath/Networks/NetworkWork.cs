@@ -13,40 +13,10 @@ namespace FuelMath.Networks;
 /// All numbers are SI, pressures gauge. Set what differs from the description, <see cref="Solve"/>, read. A second
 /// <see cref="Solve"/> on the same workspace may start from the first one's answer. Nothing is allocated.
 /// </para>
-/// <para>
-/// The method: Newton on all links, flows eliminated, so that each iteration solves for one change of pressure a node.
-/// After <see cref="FullSteps"/> iterations a point whose flows stopped settling takes shorter steps. A number that is
-/// done stands still, so that a lane's result does not depend on its neighbors.
-/// </para>
 /// </remarks>
-internal sealed class NetworkWork<T> : IDisposable
+internal sealed partial class NetworkWork<T> : IDisposable
     where T : struct, IScalar<T>
 {
-    internal const int MostIterations = 200;
-
-    /// <summary>Iterations before steps may be shortened.</summary>
-    private const int FullSteps = 12;
-    private const double ShortStep = 0.6;
-
-    /// <summary>Flows have settled when none changes by more than this part of the greatest.</summary>
-    private const double Settled = 1e-7;
-
-    /// <summary>Nor, where nothing flows, by this part of the greatest flow that a cold start begins with.</summary>
-    private const double SettledOfStart = 1e-9;
-
-    /// <summary>A link's pressure is right within this, Pa, ...</summary>
-    internal const double PressureTolerance = 1e-3;
-
-    /// <summary>... and this part of the greatest pressure.</summary>
-    internal const double RelativeTolerance = 1e-9;
-
-    /// <summary>Mass balances within this part of the greatest flow.</summary>
-    internal const double MassTolerance = 1e-9;
-
-    /// <summary>x = 1/sqrt(f) of a friction factor of 0.024.</summary>
-    private const double UsualRoot = 6.5;
-    private const double Beyond = 1e100;
-
     private readonly WorkPool<T> pool;
     private readonly LinkGroup<T>[] groups;
     private readonly T[] head;
@@ -185,6 +155,9 @@ internal sealed class NetworkWork<T> : IDisposable
         law.Finish();
     }
 
+    /// <summary>Says that a law was set directly, so that the next renter finds the description's settings.</summary>
+    internal void Touch() => set = true;
+
     /// <summary>The gauge pressure of a node, Pa.</summary>
     internal T PressureAt(int node) => Pressure[node] - head[node];
 
@@ -198,144 +171,6 @@ internal sealed class NetworkWork<T> : IDisposable
 
     /// <summary>What surrounds a link.</summary>
     internal Surroundings<T> Around(in Ends ends) => new(density, viscosity, head[ends.From], head[ends.To]);
-
-    /// <summary>Solves the network.</summary>
-    /// <param name="warm">Start from the pressures and flows that the workspace holds.</param>
-    /// <returns>Where a solution was found. <see cref="Iterations"/> and <see cref="WorstError"/> say how.</returns>
-    internal Mask<T> Solve(bool warm)
-    {
-        Start(warm);
-        int unknown = Plan.Unknown;
-        T[] right = Right;
-        T[] pressure = Pressure;
-        T one = T.Of(1);
-        T none = T.Of(0);
-        Mask<T> done = T.Less(one, none);
-        Mask<T> lost = done;
-        Mask<T> settled = done;
-        T before = one;
-        T limit = T.Of(PressureTolerance);
-        Iterations = none;
-        WorstError = none;
-        for (int iteration = 0; iteration <= MostIterations; iteration++)
-        {
-            Array.Clear(Matrix);
-            for (int i = 0; i < unknown; i++)
-            {
-                right[i] = -Draw[i];
-            }
-
-            T error = none;
-            foreach (LinkGroup<T> group in groups)
-            {
-                error = group.Linearize(this, done, error);
-            }
-
-            WorstError = T.Select(done, WorstError, error);
-            done |= settled & T.Less(error, limit);
-            if (T.All(done | lost))
-            {
-                break;
-            }
-
-            Iterations = T.Select(done, Iterations, Iterations + 1);
-            Plan.Order.Solve(Matrix, right);
-            Array.Clear(right, unknown, right.Length - unknown);
-            T greatest = none;
-            for (int i = 0; i < unknown; i++)
-            {
-                T next = pressure[i] + right[i];
-                pressure[i] = T.Select(done, pressure[i], next);
-                greatest = T.Max(greatest, T.Abs(next));
-            }
-
-            limit = PressureTolerance + (RelativeTolerance * greatest);
-            (T change, T scale) = Steps();
-            settled = T.Less(change, (Settled * scale) + startScale);
-            lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
-            Step(iteration, done, settled, change, before);
-            before = change;
-        }
-
-        return done;
-    }
-
-    /// <summary>Whether an answer keeps what was asked: mass, one-way parts, and no pressure below vacuum.</summary>
-    /// <remarks>Why it does not, a solve of that point in <see cref="Real"/> says.</remarks>
-    internal Mask<T> Sound()
-    {
-        T greatest = T.Of(0);
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            greatest = T.Max(greatest, T.Abs(Flow[e]));
-        }
-
-        T lowest = T.Of(0);
-        for (int i = 0; i < Plan.Unknown; i++)
-        {
-            lowest = T.Min(lowest, PressureAt(i));
-        }
-
-        T tolerance = FlowTolerance(greatest);
-        return T.Less(Imbalances(), tolerance)
-            & T.Less(Trespass(), tolerance)
-            & T.Less(T.Of(NetworkVerdict.Vacuum), lowest);
-    }
-
-    /// <summary>How far a flow may be off, m3/s: a billionth of the greatest, or of what a cold start begins with.</summary>
-    internal T FlowTolerance(T greatest) => (MassTolerance * greatest) + startScale;
-
-    /// <summary>Writes what each junction gains into Right and gives the greatest, m3/s.</summary>
-    internal T Imbalances()
-    {
-        for (int i = 0; i < Right.Length; i++)
-        {
-            Right[i] = -Draw[i];
-        }
-
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            Right[Plan.From[e]] -= Flow[e];
-            Right[Plan.To[e]] += Flow[e];
-        }
-
-        T worst = T.Of(0);
-        for (int i = 0; i < Plan.Unknown; i++)
-        {
-            worst = T.Max(worst, T.Abs(Right[i]));
-        }
-
-        return worst;
-    }
-
-    /// <summary>By how much a tabulated pump that refuses to go beyond its data runs outside them, m3/s.</summary>
-    /// <remarks>Zero inside, for a pump that extends, and for one that its check valve holds shut.</remarks>
-    internal T OutsideData(int link)
-    {
-        T none = T.Of(0);
-        if (Plan.Links[link].Part is not PumpTablePart { Extend: false })
-        {
-            return none;
-        }
-
-        ref PumpTableLaw<T> law = ref Law<PumpTableLaw<T>>(link);
-        T slack = Internal.Guard.EdgeTolerance * (law.End - law.Begin);
-        T flow = Flow[link];
-        T outside = T.Max(flow - law.End, law.Begin - flow);
-        return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
-    }
-
-    /// <summary>The greatest flow through a part that does not let it through, m3/s.</summary>
-    internal T Trespass()
-    {
-        T worst = T.Of(0);
-        foreach (LinkGroup<T> group in groups)
-        {
-            worst = group.Trespass(this, worst);
-        }
-
-        return worst;
-    }
 
     /// <summary>Takes back all settings that differ from the description.</summary>
     internal void Reset()
@@ -362,55 +197,4 @@ internal sealed class NetworkWork<T> : IDisposable
 
     /// <inheritdoc />
     public void Dispose() => pool.Return(this);
-
-    private void Start(bool warm)
-    {
-        T greatest = T.Of(0);
-        foreach (LinkGroup<T> group in groups)
-        {
-            greatest = group.Start(this, warm, greatest);
-        }
-
-        startScale = SettledOfStart * greatest;
-        if (!warm)
-        {
-            Array.Fill(Memory, T.Of(UsualRoot));
-            Array.Clear(Pressure, 0, Plan.Unknown);
-        }
-    }
-
-    /// <summary>The flows that a full step would give, into Free; the greatest change and the greatest flow.</summary>
-    private (T Change, T Scale) Steps()
-    {
-        T change = T.Of(0);
-        T scale = T.Of(0);
-        int[] from = Plan.From;
-        int[] to = Plan.To;
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            T next = Free[e] + (FromUp[e] * Right[from[e]]) - (ToDown[e] * Right[to[e]]);
-            change = T.Max(change, T.Abs(next - Flow[e]));
-            scale = T.Max(scale, T.Abs(next));
-            Free[e] = next;
-        }
-
-        return (change, scale);
-    }
-
-    private void Step(int iteration, Mask<T> done, Mask<T> settled, T change, T before)
-    {
-        T one = T.Of(1);
-        T part = iteration < FullSteps ? one : T.Select(settled | T.Less(change, 0.3 * before), one, T.Of(ShortStep));
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            T flow = Flow[e];
-
-            // A full step takes the new flow itself, so that mass balances to the last digit.
-            T next =
-                iteration < FullSteps
-                    ? Free[e]
-                    : T.Select(T.Less(part, one), flow + (part * (Free[e] - flow)), Free[e]);
-            Flow[e] = T.Select(done, flow, next);
-        }
-    }
 }

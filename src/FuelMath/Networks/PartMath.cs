@@ -25,4 +25,35 @@ internal static class PartMath
         Real velocity = Friction.Velocity(new Real(1), new Real(bore));
         return MinorLoss.PressureLoss(new Real(lossCoefficient), new Real(1), velocity).Value;
     }
+
+    /// <summary>A checked passage.</summary>
+    internal static PipePart Pipe(
+        Length length,
+        Length bore,
+        Length roughness,
+        Ratio lossCoefficient,
+        FrictionLaw friction,
+        bool oneWay
+    )
+    {
+        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        double smoothest = Guard.InRange(
+            roughness,
+            roughness.InSi(),
+            0,
+            RoughestPart * diameter,
+            SiUnits.Length,
+            nameof(roughness)
+        );
+        return Enum.IsDefined(friction)
+            ? new(
+                Guard.Positive(length, length.InSi(), nameof(length)),
+                diameter,
+                smoothest,
+                Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient)),
+                friction,
+                oneWay
+            )
+            : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
+    }
 }

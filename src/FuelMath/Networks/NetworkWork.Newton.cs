@@ -1,0 +1,148 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <content>
+/// The method: Newton on all links, flows eliminated, so that each iteration solves for one change of pressure a node.
+/// After some iterations a point whose flows stopped settling takes shorter steps. A number that is done stands still, so
+/// that a lane's result does not depend on its neighbors. Source: [Todini-Pilati-1988] for the elimination of flows.
+/// </content>
+internal sealed partial class NetworkWork<T>
+{
+    internal const int MostIterations = 200;
+
+    /// <summary>Iterations before steps may be shortened.</summary>
+    private const int FullSteps = 12;
+    private const double ShortStep = 0.6;
+
+    /// <summary>Flows have settled when none changes by more than this part of the greatest.</summary>
+    private const double Settled = 1e-7;
+
+    /// <summary>Nor, where nothing flows, by this part of the greatest flow that a cold start begins with.</summary>
+    private const double SettledOfStart = 1e-9;
+
+    /// <summary>A link's pressure is right within this, Pa, ...</summary>
+    internal const double PressureTolerance = 1e-3;
+
+    /// <summary>... and this part of the greatest pressure.</summary>
+    internal const double RelativeTolerance = 1e-9;
+
+    /// <summary>Mass balances within this part of the greatest flow.</summary>
+    internal const double MassTolerance = 1e-9;
+
+    /// <summary>x = 1/sqrt(f) of a friction factor of 0.024.</summary>
+    private const double UsualRoot = 6.5;
+    private const double Beyond = 1e100;
+
+    /// <summary>Solves the network.</summary>
+    /// <param name="warm">Start from the pressures and flows that the workspace holds.</param>
+    /// <returns>Where a solution was found. <see cref="Iterations"/> and <see cref="WorstError"/> say how.</returns>
+    internal Mask<T> Solve(bool warm)
+    {
+        Start(warm);
+        int unknown = Plan.Unknown;
+        T[] right = Right;
+        T[] pressure = Pressure;
+        T one = T.Of(1);
+        T none = T.Of(0);
+        Mask<T> done = T.Less(one, none);
+        Mask<T> lost = done;
+        Mask<T> settled = done;
+        T before = one;
+        T limit = T.Of(PressureTolerance);
+        Iterations = none;
+        WorstError = none;
+        for (int iteration = 0; iteration <= MostIterations; iteration++)
+        {
+            Array.Clear(Matrix);
+            for (int i = 0; i < unknown; i++)
+            {
+                right[i] = -Draw[i];
+            }
+
+            T error = none;
+            foreach (LinkGroup<T> group in groups)
+            {
+                error = group.Linearize(this, done, error);
+            }
+
+            WorstError = T.Select(done, WorstError, error);
+            done |= settled & T.Less(error, limit);
+            if (T.All(done | lost))
+            {
+                break;
+            }
+
+            Iterations = T.Select(done, Iterations, Iterations + 1);
+            Plan.Order.Solve(Matrix, right);
+            Array.Clear(right, unknown, right.Length - unknown);
+            T greatest = none;
+            for (int i = 0; i < unknown; i++)
+            {
+                T next = pressure[i] + right[i];
+                pressure[i] = T.Select(done, pressure[i], next);
+                greatest = T.Max(greatest, T.Abs(next));
+            }
+
+            limit = PressureTolerance + (RelativeTolerance * greatest);
+            (T change, T scale) = Steps();
+            settled = T.Less(change, (Settled * scale) + startScale);
+            lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
+            Step(iteration, done, settled, change, before);
+            before = change;
+        }
+
+        return done;
+    }
+
+    private void Start(bool warm)
+    {
+        T greatest = T.Of(0);
+        foreach (LinkGroup<T> group in groups)
+        {
+            greatest = group.Start(this, warm, greatest);
+        }
+
+        startScale = SettledOfStart * greatest;
+        if (!warm)
+        {
+            Array.Fill(Memory, T.Of(UsualRoot));
+            Array.Clear(Pressure, 0, Plan.Unknown);
+        }
+    }
+
+    /// <summary>The flows that a full step would give, into Free; the greatest change and the greatest flow.</summary>
+    private (T Change, T Scale) Steps()
+    {
+        T change = T.Of(0);
+        T scale = T.Of(0);
+        int[] from = Plan.From;
+        int[] to = Plan.To;
+        for (int e = 0; e < Flow.Length; e++)
+        {
+            T next = Free[e] + (FromUp[e] * Right[from[e]]) - (ToDown[e] * Right[to[e]]);
+            change = T.Max(change, T.Abs(next - Flow[e]));
+            scale = T.Max(scale, T.Abs(next));
+            Free[e] = next;
+        }
+
+        return (change, scale);
+    }
+
+    private void Step(int iteration, Mask<T> done, Mask<T> settled, T change, T before)
+    {
+        T one = T.Of(1);
+        T part = iteration < FullSteps ? one : T.Select(settled | T.Less(change, 0.3 * before), one, T.Of(ShortStep));
+        for (int e = 0; e < Flow.Length; e++)
+        {
+            T flow = Flow[e];
+
+            // A full step takes the new flow itself, so that mass balances to the last digit.
+            T next =
+                iteration < FullSteps
+                    ? Free[e]
+                    : T.Select(T.Less(part, one), flow + (part * (Free[e] - flow)), Free[e]);
+            Flow[e] = T.Select(done, flow, next);
+        }
+    }
+}

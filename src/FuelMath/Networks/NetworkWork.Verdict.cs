@@ -1,0 +1,85 @@
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <content>What an answer is worth, read in any scalar.</content>
+internal sealed partial class NetworkWork<T>
+{
+    /// <summary>Whether an answer keeps what was asked: mass, one-way parts, and no pressure below vacuum.</summary>
+    /// <remarks>Why it does not, a solve of that point in <see cref="Real"/> says.</remarks>
+    internal Mask<T> Sound()
+    {
+        T greatest = T.Of(0);
+        for (int e = 0; e < Flow.Length; e++)
+        {
+            greatest = T.Max(greatest, T.Abs(Flow[e]));
+        }
+
+        T lowest = T.Of(0);
+        for (int i = 0; i < Plan.Unknown; i++)
+        {
+            lowest = T.Min(lowest, PressureAt(i));
+        }
+
+        T tolerance = FlowTolerance(greatest);
+        return T.Less(Imbalances(), tolerance)
+            & T.Less(Trespass(), tolerance)
+            & T.Less(T.Of(NetworkVerdict.Vacuum), lowest);
+    }
+
+    /// <summary>How far a flow may be off, m3/s: a billionth of the greatest, or of what a cold start begins with.</summary>
+    internal T FlowTolerance(T greatest) => (MassTolerance * greatest) + startScale;
+
+    /// <summary>Writes what each junction gains into Right and gives the greatest, m3/s.</summary>
+    internal T Imbalances()
+    {
+        for (int i = 0; i < Right.Length; i++)
+        {
+            Right[i] = -Draw[i];
+        }
+
+        for (int e = 0; e < Flow.Length; e++)
+        {
+            Right[Plan.From[e]] -= Flow[e];
+            Right[Plan.To[e]] += Flow[e];
+        }
+
+        T worst = T.Of(0);
+        for (int i = 0; i < Plan.Unknown; i++)
+        {
+            worst = T.Max(worst, T.Abs(Right[i]));
+        }
+
+        return worst;
+    }
+
+    /// <summary>By how much a tabulated pump that refuses to go beyond its data runs outside them, m3/s.</summary>
+    /// <remarks>Zero inside, for a pump that extends, and for one that its check valve holds shut.</remarks>
+    internal T OutsideData(int link)
+    {
+        T none = T.Of(0);
+        if (Plan.Links[link].Part is not PumpTablePart { Extend: false })
+        {
+            return none;
+        }
+
+        ref PumpTableLaw<T> law = ref Law<PumpTableLaw<T>>(link);
+        T slack = Guard.EdgeTolerance * (law.End - law.Begin);
+        T flow = Flow[link];
+        T outside = T.Max(flow - law.End, law.Begin - flow);
+        return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
+    }
+
+    /// <summary>The greatest flow through a part that does not let it through, m3/s.</summary>
+    internal T Trespass()
+    {
+        T worst = T.Of(0);
+        foreach (LinkGroup<T> group in groups)
+        {
+            worst = group.Trespass(this, worst);
+        }
+
+        return worst;
+    }
+}
