@@ -7,12 +7,16 @@ using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Scalars;
 using FuelMath.Sources;
+using FuelMath.Wiring;
 using UnitsNet;
 using UnitsNet.Units;
 
 namespace FuelMath.Tests.Laws;
 
-/// <summary>One of each part that takes pressure from a flow, or gives it, with a gasoline of our workshop class.</summary>
+/// <summary>
+/// One of each part that takes pressure from a flow, or gives it, with a gasoline of our workshop class; and the wiring,
+/// which takes voltage from a current by laws of the same kind.
+/// </summary>
 public static class Characteristics
 {
     private const double Rho = 740;
@@ -30,6 +34,7 @@ public static class Characteristics
         OfRegulator(),
         OfInjector(),
         OfPump(),
+        OfCircuit(),
     ];
 
     /// <summary>Liters an hour of gasoline through 8.7 mm: from laminar through the passage into turbulent flow.</summary>
@@ -161,6 +166,39 @@ public static class Characteristics
                 Pressure.FromBars(bar),
                 VolumeFlow.FromLitersPerHour(litersPerHour),
                 ElectricCurrent.FromAmperes(amperes)
+            );
+    }
+
+    private static Characteristic OfCircuit()
+    {
+        const double area = 2e-6;
+        const double celsius = 60;
+        const double contacts = 12e-3;
+        var circuit = new Circuit("pump circuit", [Wire(4)], [Wire(1.5)], ElectricResistance.FromOhms(contacts));
+
+        return new(
+            "wiring",
+            20,
+            i => circuit.DropAt(ElectricCurrent.FromAmperes(i)).Volts,
+            i => circuit.DropAt(ElectricCurrent.FromAmperes(i).ToUnit(ElectricCurrentUnit.Milliampere)).Volts,
+            i => i * (Resistance(4) + Resistance(1.5) + contacts),
+            i => (double)circuit.HeatAt(ElectricCurrent.FromAmperes(i)).Watts
+        );
+
+        static Wiring.Conductor Wire(double meters) =>
+            new(
+                WireSize.FromArea(Area.FromSquareMeters(area)),
+                Length.FromMeters(meters),
+                Temperature.FromDegreesCelsius(celsius)
+            );
+
+        static Dual<Real> Resistance(double meters) =>
+            Formulas.Conductor.Resistance(
+                Of(Formulas.Conductor.CopperResistivity),
+                Of(Formulas.Conductor.CopperCoefficient),
+                Of(meters),
+                Of(area),
+                Of(celsius)
             );
     }
 

@@ -13,7 +13,7 @@ public sealed class PressureLawsTests
 
     private const string PumpGives =
         "a pump gives pressure: it starts at its greatest rise, and the rise falls with flow";
-    private const string OneWay = "it passes fuel one way only and refuses to be asked for the other";
+    private const string OneWay = "it is made for one direction and refuses to be asked for the other";
 
     private static readonly Dictionary<string, Action<Characteristic>> Laws = new()
     {
@@ -46,9 +46,11 @@ public sealed class PressureLawsTests
         [("turned round, the sign changes", "pump")] = OneWay,
         [("turned round, the sign changes", "injector, held open")] = OneWay,
         [("turned round, the sign changes", "regulator, fully open")] = OneWay,
+        [("turned round, the sign changes", "wiring")] = OneWay,
         [("no energy is created the other way", "pump")] = OneWay,
         [("no energy is created the other way", "injector, held open")] = OneWay,
         [("no energy is created the other way", "regulator, fully open")] = OneWay,
+        [("no energy is created the other way", "wiring")] = OneWay,
     };
 
     public static TheoryData<string, string> Matrix()
