@@ -325,7 +325,7 @@ internal static class FormulaCases
         internal override T At<T>(T[] a) => Conductor.AwgDiameter(a[0]);
     }
 
-    private sealed class ConductorAwgFromArea() : FormulaCase("Conductor.AwgFromArea", 64, (1e-7, 1e-4))
+    private sealed class ConductorAwgFromArea() : FormulaCase("Conductor.AwgFromArea", 64, (1e-7, 5e-5))
     {
         internal override T At<T>(T[] a) => Conductor.AwgFromArea(a[0]);
     }
@@ -430,7 +430,7 @@ internal static class FormulaCases
     }
 
     private sealed class PetroleumViscosityBlendingIndex()
-        : FormulaCase("PetroleumViscosity.BlendingIndex", 64, (4e-7, 1e-3))
+        : FormulaCase("PetroleumViscosity.BlendingIndex", 64, (1e-6, 1e-3))
     {
         internal override T At<T>(T[] a) => PetroleumViscosity.BlendingIndex(a[0]);
     }

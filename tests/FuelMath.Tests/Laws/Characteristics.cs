@@ -193,9 +193,9 @@ public static class Characteristics
             );
 
         static Dual<Real> Resistance(double meters) =>
-            Formulas.Conductor.Resistance(
-                Of(Formulas.Conductor.CopperResistivity),
-                Of(Formulas.Conductor.CopperCoefficient),
+            FuelMath.Formulas.Conductor.Resistance(
+                Of(FuelMath.Formulas.Conductor.CopperResistivity),
+                Of(FuelMath.Formulas.Conductor.CopperCoefficient),
                 Of(meters),
                 Of(area),
                 Of(celsius)
