@@ -1,6 +1,8 @@
 namespace FuelMath.Fuels;
 
-/// <summary>Coefficients as printed in the tables that <see cref="PureComponent"/> names.</summary>
+/// <summary>
+/// Coefficients as printed. Source: [Perry-2008] tables 2-32 and 2-313; [Poling-2001] appendix A.
+/// </summary>
 /// <remarks>
 /// Source: [Perry-2008] tables 2-32 and 2-313 (density, viscosity); [Poling-2001] appendix A (Antoine constants).
 /// </remarks>

@@ -1,0 +1,135 @@
+using FuelMath.Engines;
+using FuelMath.Quantities;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Tests.Engines;
+
+public sealed class VolumetricEfficiencyTests
+{
+    private static readonly RotationalSpeed[] Speeds = [Rpm(1000), Rpm(3000)];
+    private static readonly AbsolutePressure[] Pressures = [Kilopascals(50), Kilopascals(100)];
+
+    private static readonly Ratio[,] Values =
+    {
+        { Ratio.FromPercent(60), Ratio.FromPercent(80) },
+        { Ratio.FromPercent(70), Ratio.FromPercent(100) },
+    };
+
+    // Bilinear: the middle of the cell is the mean of its corners, (60 + 80 + 70 + 100)/4 = 77.5 %.
+    [Theory]
+    [InlineData(1000, 50, 60)]
+    [InlineData(3000, 100, 100)]
+    [InlineData(2000, 75, 77.5)]
+    [InlineData(1000, 75, 70)]
+    [Trait("Source", "Definition")]
+    public void At_InTheTable_IsBilinear(double rpm, double kilopascals, double percent) =>
+        Close.Within(1e-12, percent, Table(OutsideRange.Refuse).At(Rpm(rpm), Kilopascals(kilopascals)).Percent);
+
+    [Fact]
+    public void At_BeyondTheTable_SaysTheRange()
+    {
+        var error = Assert.Throws<OutsideTableException>(() =>
+            Table(OutsideRange.Refuse).At(Rpm(3500), Kilopascals(80))
+        );
+
+        Assert.StartsWith(
+            "Volumetric efficiency: engine speed in rpm must be from 1000 to 3000; it was 3500.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void At_BeyondATableThatHolds_GivesTheEdge() =>
+        Close.Within(1e-12, 80, Table(OutsideRange.HoldEnds).At(Rpm(500), Kilopascals(120)).Percent);
+
+    [Fact]
+    public void At_CarriedOnToNothing_Refuses()
+    {
+        var steep = new VolumetricEfficiency(
+            Speeds,
+            Pressures,
+            new Ratio[,]
+            {
+                { Ratio.FromPercent(10), Ratio.FromPercent(80) },
+                { Ratio.FromPercent(10), Ratio.FromPercent(80) },
+            },
+            OutsideRange.Extend,
+            EngineArbitraries.Invented
+        );
+
+        // 10 % less 1.4 % for each of 20 kPa is below nothing.
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => steep.At(Rpm(2000), Kilopascals(30)));
+        Assert.StartsWith(
+            "Must be a speed at which the table, carried on beyond its edges, still gives more than 0 %; it was 2000 rpm.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void FromSpeeds_ServesEveryPressure()
+    {
+        VolumetricEfficiency table = VolumetricEfficiency.FromSpeeds(
+            Speeds,
+            Kilopascals(100),
+            [Ratio.FromPercent(80), Ratio.FromPercent(90)],
+            OutsideRange.Refuse,
+            EngineArbitraries.Invented
+        );
+
+        Close.Within(1e-12, 85, table.At(Rpm(2000), Kilopascals(40)).Percent);
+        Assert.Throws<OutsideTableException>(() => table.At(Rpm(900), Kilopascals(40)));
+    }
+
+    [Theory]
+    [InlineData(0, "Must be finite and greater than zero; it was 0 %.")]
+    [InlineData(250, "Must be from 0 % to 200 %; it was 250 %.")]
+    public void Constant_Outside_Refuses(double percent, string words)
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() =>
+            VolumetricEfficiency.Constant(Ratio.FromPercent(percent), EngineArbitraries.Invented)
+        );
+
+        Assert.StartsWith(words, error.Message);
+    }
+
+    [Fact]
+    public void Constructor_WrongNumberOfValues_Refuses()
+    {
+        var error = Assert.Throws<ArgumentException>(() =>
+            new VolumetricEfficiency(
+                Speeds,
+                [Kilopascals(50), Kilopascals(100), Kilopascals(150)],
+                Values,
+                OutsideRange.Refuse,
+                EngineArbitraries.Invented
+            )
+        );
+
+        Assert.StartsWith("Volumetric efficiency: must have 2 x 3 values; it has 2 x 2.", error.Message);
+    }
+
+    [Fact]
+    public void Constructor_CopiesItsValues()
+    {
+        var values = (Ratio[,])Values.Clone();
+        var table = new VolumetricEfficiency(
+            Speeds,
+            Pressures,
+            values,
+            OutsideRange.Refuse,
+            EngineArbitraries.Invented
+        );
+
+        values[0, 0] = Ratio.FromPercent(1);
+
+        Close.Within(1e-12, 60, table.At(Rpm(1000), Kilopascals(50)).Percent);
+    }
+
+    private static VolumetricEfficiency Table(OutsideRange outside) =>
+        new(Speeds, Pressures, Values, outside, EngineArbitraries.Invented);
+
+    private static RotationalSpeed Rpm(double rpm) => RotationalSpeed.FromRevolutionsPerMinute(rpm);
+
+    private static AbsolutePressure Kilopascals(double kilopascals) => new(Pressure.FromKilopascals(kilopascals));
+}

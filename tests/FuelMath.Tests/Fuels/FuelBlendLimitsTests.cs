@@ -1,0 +1,143 @@
+using FuelMath.Fuels;
+using UnitsNet;
+using static FuelMath.Tests.Fuels.TestFuels;
+
+namespace FuelMath.Tests.Fuels;
+
+/// <summary>What a blend does not know, labels or refuses.</summary>
+public sealed class FuelBlendLimitsTests
+{
+    [Fact]
+    public void LowerHeatingValue_WithOil_IsNotKnown() =>
+        Assert.False(
+            FuelBlend.ByMass("mix", Two(StandardFuels.TwoStrokeOil, 3, StandardFuels.PumpGasoline)).HasLowerHeatingValue
+        );
+
+    [Fact]
+    public void VaporPressureAt_OfAnAlcoholBlend_RefusesAndSaysWhy()
+    {
+        Fuel blend = FuelBlend.ByVolume(
+            "E10",
+            Celsius.Of(15),
+            Two(StandardFuels.Ethanol, 10, StandardFuels.PumpGasoline)
+        );
+
+        Assert.False(blend.HasVaporPressure);
+        var error = Assert.Throws<InvalidOperationException>(() => blend.VaporPressureAt(Celsius.Of(20)));
+        Assert.Equal(
+            "The vapor pressure of 'E10' is not known: alcohol lifts the vapor pressure of a blend above that of both parts, "
+                + "so that it can't be had from the parts. Measure the blend's.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void VaporPressureAt_OfTwoGasolines_RefusesAndSaysWhy()
+    {
+        Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.IsoOctane, 50, StandardFuels.PumpGasoline));
+
+        var error = Assert.Throws<InvalidOperationException>(() => blend.VaporPressureAt(Celsius.Of(20)));
+        Assert.Contains("no rule with a source", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Estimates_OfABlend_NameTheRules()
+    {
+        Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.IsoOctane, 50, StandardFuels.NHeptane));
+
+        Assert.Contains(blend.Estimates, e => e.StartsWith("Density of the blend", StringComparison.Ordinal));
+        Assert.Contains(blend.Estimates, e => e.StartsWith("Viscosity of the blend", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Cautions_OfABlend_AreThoseOfItsParts()
+    {
+        Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.Methanol, 5, StandardFuels.PumpGasoline));
+
+        Assert.Superset(new HashSet<string>(StandardFuels.Methanol.Cautions), new HashSet<string>(blend.Cautions));
+    }
+
+    [Fact]
+    public void Range_OfABlend_IsWhereAllPartsAreKnown()
+    {
+        Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.Ethanol, 50, StandardFuels.PumpGasoline));
+
+        Assert.Equal(-18, blend.Density.LowestTemperature.DegreesCelsius, 1e-9);
+        Assert.Equal(90, blend.Density.HighestTemperature.DegreesCelsius, 1e-9);
+        Assert.Throws<OutsideTableException>(() => blend.DensityAt(Celsius.Of(95)));
+    }
+
+    [Fact]
+    public void ByMass_PartsThatAreNowhereKnownTogether_Refuses()
+    {
+        Fuel cold = WithDensityBetween(StandardFuels.IsoOctane, -30, -20);
+        Fuel hot = WithDensityBetween(StandardFuels.IsoOctane, 50, 60);
+
+        var error = Assert.Throws<ArgumentException>(() => FuelBlend.ByMass("mix", Two(cold, 50, hot)));
+        Assert.Equal(
+            "Density of the blend is known nowhere: that of one part begins at 50 °C, that of another ends at -20 °C.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void ViscosityAt_PartTooThinForTheRule_RefusesAndNamesIt()
+    {
+        Fuel thin = WithViscosity("thin", StandardFuels.IsoOctane, 0.12);
+        Fuel blend = FuelBlend.ByMass("mix", Two(thin, 50, StandardFuels.NHeptane));
+
+        var error = Assert.Throws<InvalidOperationException>(() => blend.ViscosityAt(Celsius.Of(20)));
+        Assert.Equal(
+            "The viscosity of the blend is not known: that of 'thin' is too low for the blending rule, "
+                + "which needs more than 0.2 mm²/s of every part.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void ByVolume_FractionsThatMissOne_SaysTheirSum()
+    {
+        var error = Assert.Throws<ArgumentException>(() =>
+            FuelBlend.ByVolume(
+                "short",
+                Celsius.Of(15),
+                [Part(StandardFuels.Ethanol, 85), Part(StandardFuels.PumpGasoline, 10)]
+            )
+        );
+
+        Assert.StartsWith("Fractions of a blend must add up to 100 %; they add up to 95 %.", error.Message);
+    }
+
+    [Fact]
+    public void ByVolume_NoParts_Refuses()
+    {
+        var error = Assert.Throws<ArgumentException>(() => FuelBlend.ByVolume("none", Celsius.Of(15), []));
+
+        Assert.StartsWith("Fractions of a blend must add up to 100 %; they add up to 0 %.", error.Message);
+    }
+
+    [Fact]
+    public void ByVolume_MixedTooHot_Refuses() =>
+        Assert.Throws<OutsideTableException>(() =>
+            FuelBlend.ByVolume("hot", Celsius.Of(120), Two(StandardFuels.Ethanol, 50, StandardFuels.PumpGasoline))
+        );
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(101)]
+    public void FuelPart_OutsideOne_Refuses(double percent)
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => Part(StandardFuels.Ethanol, percent));
+
+        Assert.StartsWith($"Must be from 0 % to 100 %; it was {percent} %.", error.Message);
+    }
+
+    [Fact]
+    public void ByMass_PartOfNothing_IsLeftOut()
+    {
+        Fuel blend = FuelBlend.ByMass("all", Two(StandardFuels.TwoStrokeOil, 0, StandardFuels.NHeptane));
+
+        Assert.True(blend.HasVaporPressure);
+        Assert.Empty(blend.Estimates);
+    }
+}
