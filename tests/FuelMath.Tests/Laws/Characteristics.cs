@@ -185,7 +185,7 @@ public static class Characteristics
             i => (double)circuit.HeatAt(ElectricCurrent.FromAmperes(i)).Watts
         );
 
-        static Wiring.Conductor Wire(double meters) =>
+        static FuelMath.Wiring.Conductor Wire(double meters) =>
             new(
                 WireSize.FromArea(Area.FromSquareMeters(area)),
                 Length.FromMeters(meters),
