@@ -1,0 +1,187 @@
+using FsCheck.Xunit;
+using FuelMath.Fuels;
+using FuelMath.Pumps;
+using UnitsNet;
+
+namespace FuelMath.Tests.Pumps;
+
+[Properties(Arbitrary = [typeof(PumpArbitraries)])]
+public sealed class PumpTests
+{
+    /// <summary>Bilinear by definition: midway between voltages and pressures lies the mean of the four corners.</summary>
+    [Fact]
+    [Trait("Source", "Definition")]
+    public void CurveAt_MidwayBetweenStraightCurves_GivesTheMean()
+    {
+        Pump pump = Pump(Curve(12, (2, 300, 8), (6, 160, 12)), Curve(14, (2, 350, 9), (6, 240, 15)));
+
+        PumpCurve curve = pump.CurveAt(ElectricPotential.FromVolts(13));
+
+        Close.Within(1e-12, (300 + 160 + 350 + 240) / 4.0, curve.FlowAt(Pressure.FromBars(4)).LitersPerHour);
+        Close.Within(1e-12, (8 + 12 + 9 + 15) / 4.0, curve.CurrentAt(Pressure.FromBars(4)).Amperes);
+        Close.Within(1e-15, 13, curve.Voltage.Volts);
+    }
+
+    [Property]
+    public void CurveAt_BetweenVoltages_IsLinearInVoltageAtEachKnot(PumpKnots knots, Along along)
+    {
+        PumpCurve low = knots.ToCurve(10, 0.5, 1);
+        PumpCurve high = knots.ToCurve(14, 1, 1.5);
+        PumpCurve curve = Pump(low, high).CurveAt(ElectricPotential.FromVolts(along.Between(10, 14)));
+
+        Assert.All(
+            low.Points.Zip(high.Points),
+            pair =>
+            {
+                Pressure at = pair.First.PressureRise;
+                double flow = along.Between(pair.First.Flow.LitersPerHour, pair.Second.Flow.LitersPerHour);
+                double current = along.Between(pair.First.Current.Amperes, pair.Second.Current.Amperes);
+                // See PumpCurveTests: a curve may end level in pressure; here two of them add up.
+                Close.WithinOf(knots.LitersPerHour[0], 2e-6, flow, curve.FlowAt(at).LitersPerHour);
+                Close.Within(1e-9, current, curve.CurrentAt(at).Amperes);
+            }
+        );
+    }
+
+    [Property]
+    public void CurveAt_MeasuredVoltage_GivesTheMeasuredCurve(PumpKnots knots)
+    {
+        PumpCurve low = knots.ToCurve(10, 0.5, 1);
+        PumpCurve high = knots.ToCurve(14, 1, 1.5);
+        Pump pump = Pump(low, high);
+
+        Assert.Same(low, pump.CurveAt(ElectricPotential.FromMillivolts(10_000)));
+        Assert.Same(high, pump.CurveAt(ElectricPotential.FromVolts(14 * (1 + 1e-12))));
+    }
+
+    [Property]
+    public void CurveAt_MoreVoltage_GivesMoreFlow(PumpKnots knots, Along first, Along second)
+    {
+        Pump pump = Pump(knots.ToCurve(10, 0.5, 1), knots.ToCurve(12, 0.8, 1.2), knots.ToCurve(14, 1, 1.5));
+        Pressure rise = Pressure.FromBars((knots.Bar[0] + knots.Bar[^1]) / 2);
+        double low = Math.Min(first.Value, second.Value);
+        double high = Math.Max(first.Value, second.Value);
+
+        VolumeFlow less = pump.CurveAt(ElectricPotential.FromVolts(new Along(low).Between(10, 14))).FlowAt(rise);
+        VolumeFlow more = pump.CurveAt(ElectricPotential.FromVolts(new Along(high).Between(10, 14))).FlowAt(rise);
+
+        Assert.True(more.LitersPerHour >= less.LitersPerHour - (2e-6 * knots.LitersPerHour[0]));
+    }
+
+    /// <summary>The knots of both, as far as both reach; 3 bar stands in two units a rounding error apart and counts once.</summary>
+    [Fact]
+    public void CurveAt_DifferentPressures_HasTheKnotsThatBothReach()
+    {
+        PumpCurve low = Curve(12, (1, 320, 7), (3, 250, 9), (5, 150, 11));
+        PumpCurve high = new(
+            ElectricPotential.FromVolts(14),
+            [
+                Point(2, 350, 9),
+                new(
+                    Pressure.FromPoundsForcePerSquareInch(Pressure.FromBars(3).PoundsForcePerSquareInch * (1 + 1e-13)),
+                    VolumeFlow.FromLitersPerHour(310),
+                    ElectricCurrent.FromAmperes(11)
+                ),
+                Point(4, 270, 13),
+                Point(8, 60, 18),
+            ],
+            PumpKnots.Source
+        );
+
+        PumpCurve curve = Pump(low, high).CurveAt(ElectricPotential.FromVolts(13));
+
+        Assert.Equal([2, 3, 4, 5], curve.Points.Select(p => Math.Round(p.PressureRise.Bars, 9)));
+        Close.Within(1e-9, 280, curve.FlowAt(Pressure.FromBars(3)).LitersPerHour);
+        Words.OutsideTable(
+            "Pump curve at 13 V: pressure rise (bar) must be from 2 to 5; it was 6.",
+            () => curve.FlowAt(Pressure.FromBars(6))
+        );
+    }
+
+    [Theory]
+    [InlineData(11.9)]
+    [InlineData(14.1)]
+    public void CurveAt_OutsideTheVoltages_Refuses(double volts) =>
+        Words.OutsideTable(
+            $"Pump 'trainer': voltage (V) must be from 12 to 14; it was {volts}.",
+            () =>
+                Pump(Curve(12, (2, 300, 8), (6, 160, 12)), Curve(14, (2, 350, 9), (6, 240, 15)))
+                    .CurveAt(ElectricPotential.FromVolts(volts))
+        );
+
+    [Fact]
+    public void CurveAt_OneVoltage_AcceptsOnlyThat()
+    {
+        Pump pump = Pump(Curve(12, (2, 300, 8), (6, 160, 12)));
+
+        Assert.Same(pump.Curves[0], pump.CurveAt(ElectricPotential.FromVolts(12)));
+        Words.OutsideTable(
+            "Pump 'trainer': voltage (V) must be from 12 to 12; it was 12.5.",
+            () => pump.CurveAt(ElectricPotential.FromVolts(12.5))
+        );
+    }
+
+    [Fact]
+    public void Constructor_VoltagesNotRising_NamesTheIndex() =>
+        Words.Refused<ArgumentException>(
+            "curves",
+            "Voltage must rise from point to point; at index 1 it does not.",
+            () => Pump(Curve(14, (2, 350, 9), (6, 240, 15)), Curve(12, (2, 300, 8), (6, 160, 12)))
+        );
+
+    [Fact]
+    public void Constructor_LessFlowAtMoreVoltage_SaysWhere() =>
+        Words.Refused<ArgumentException>(
+            "curves",
+            "More voltage must not give less flow; at 2 bar it is 300 L/h at 14 V and 350 L/h at 12 V. "
+                + "Check which curve belongs to which voltage.",
+            () => Pump(Curve(12, (2, 350, 9), (6, 240, 15)), Curve(14, (2, 300, 8), (6, 160, 12)))
+        );
+
+    [Fact]
+    public void Constructor_NoCommonPressures_SaysWhich() =>
+        Words.Refused<ArgumentException>(
+            "curves",
+            "Neighboring curves must share a range of pressure rise; those at 12 V and 14 V do not.",
+            () => Pump(Curve(12, (1, 350, 9), (2, 240, 10)), Curve(14, (2, 300, 11), (6, 160, 14)))
+        );
+
+    [Fact]
+    public void Constructor_NoCurves_Refuses() =>
+        Words.Refused<ArgumentException>("curves", "A pump needs one or more curves; none given.", () => Pump());
+
+    [Fact]
+    public void Constructor_BlankNameOrNull_SaysWhich()
+    {
+        PumpCurve[] curves = [Curve(12, (2, 300, 8), (6, 160, 12))];
+
+        Words.Refused<ArgumentException>(
+            "name",
+            "Must be a name, not blank.",
+            () => _ = new Pump(" ", curves, StandardFuels.NHeptane, PumpKnots.Source)
+        );
+        Assert.Throws<ArgumentNullException>(
+            "curves",
+            () => new Pump("p", null!, StandardFuels.NHeptane, PumpKnots.Source)
+        );
+        Assert.Throws<ArgumentNullException>(
+            "curves",
+            () => new Pump("p", [null!], StandardFuels.NHeptane, PumpKnots.Source)
+        );
+        Assert.Throws<ArgumentNullException>("fluid", () => new Pump("p", curves, null!, PumpKnots.Source));
+        Assert.Throws<ArgumentNullException>("source", () => new Pump("p", curves, StandardFuels.NHeptane, null!));
+    }
+
+    private static Pump Pump(params PumpCurve[] curves) =>
+        new("trainer", curves, StandardFuels.NHeptane, PumpKnots.Source);
+
+    private static PumpCurve Curve(double volts, params (double Bar, double LitersPerHour, double Amperes)[] points) =>
+        new(
+            ElectricPotential.FromVolts(volts),
+            points.Select(p => Point(p.Bar, p.LitersPerHour, p.Amperes)),
+            PumpKnots.Source
+        );
+
+    private static PumpPoint Point(double bar, double litersPerHour, double amperes) =>
+        new(Pressure.FromBars(bar), VolumeFlow.FromLitersPerHour(litersPerHour), ElectricCurrent.FromAmperes(amperes));
+}
