@@ -253,7 +253,9 @@ public sealed class InjectorTests
         Close.Within(1e-12, 4 * 0.99, Deliver(injector, 1.18 + 0.99, 20).Mass.Milligrams);
         Words.Refused<ArgumentOutOfRangeException>(
             "wanted",
-            "Must be zero or at least 4.",
+            FormattableString.Invariant(
+                $"Must be zero or at least {4 * lowest:0.######} mg, the least that injector 'primary' repeats; it was 3.96 mg."
+            ),
             () => WidthFor(injector, 4 * 0.99, 20)
         );
     }
