@@ -9,7 +9,7 @@ namespace FuelMath.Fuels;
 
 /// <summary>Density of a liquid against temperature, inside a stated range; outside it refuses.</summary>
 /// <remarks>
-/// At rail pressures a fuel is denser than here by a few tenths of a percent (bulk modulus about 1 GPa); the difference
+/// At atmospheric pressure: at 5 bar a fuel is denser by less than 0.1 % (bulk modulus about 1 GPa); the difference
 /// is left out. Immutable and safe to share between threads; equality is by reference.
 /// </remarks>
 public sealed class LiquidDensity
