@@ -29,6 +29,7 @@ public sealed class Engine
         EngineCycle cycle,
         int chambers,
         double chamber,
+        double displacement,
         VolumetricEfficiency volumetricEfficiency,
         double trapping
     )
@@ -38,6 +39,7 @@ public sealed class Engine
         Cycle = cycle;
         Chambers = chambers;
         this.chamber = chamber;
+        Displacement = SiUnits.Volume(displacement);
         VolumetricEfficiency = volumetricEfficiency;
         this.trapping = trapping;
     }
@@ -55,7 +57,7 @@ public sealed class Engine
     public Volume ChamberDisplacement => SiUnits.Volume(chamber);
 
     /// <summary>Displacement of all cylinders; for a rotary, one chamber for each rotor.</summary>
-    public Volume Displacement => SiUnits.Volume(chamber * Chambers);
+    public Volume Displacement { get; }
 
     /// <summary>The volumetric efficiency; for a two-stroke the delivery ratio.</summary>
     public VolumetricEfficiency VolumetricEfficiency { get; }
@@ -84,6 +86,7 @@ public sealed class Engine
             EngineCycle.FourStroke,
             Guard.InRange(cylinders, 1, MostChambers, nameof(cylinders)),
             Guard.Positive(displacement, displacement.InSi(), nameof(displacement)) / cylinders,
+            displacement.InSi(),
             volumetricEfficiency,
             1
         );
@@ -109,6 +112,7 @@ public sealed class Engine
             EngineCycle.TwoStroke,
             Guard.InRange(cylinders, 1, MostChambers, nameof(cylinders)),
             Guard.Positive(displacement, displacement.InSi(), nameof(displacement)) / cylinders,
+            displacement.InSi(),
             deliveryRatio,
             Share(trappingEfficiency, nameof(trappingEfficiency))
         );
@@ -134,6 +138,7 @@ public sealed class Engine
             EngineCycle.Rotary,
             Guard.InRange(rotors, 1, MostChambers, nameof(rotors)),
             Guard.Positive(chamberDisplacement, chamberDisplacement.InSi(), nameof(chamberDisplacement)),
+            chamberDisplacement.InSi() * rotors,
             volumetricEfficiency,
             1
         );

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FuelMath.Internal;
 using FuelMath.Quantities;
 using FuelMath.Sources;
@@ -24,6 +25,7 @@ public sealed class VolumetricEfficiency
 
     private readonly Grid? grid;
     private readonly double constant;
+    private readonly ImmutableArray<Ratio> given;
 
     /// <summary>Sets down a table.</summary>
     /// <param name="speeds">Engine speeds; two or more, rising.</param>
@@ -45,6 +47,7 @@ public sealed class VolumetricEfficiency
         ArgumentNullException.ThrowIfNull(manifoldPressures);
         ArgumentNullException.ThrowIfNull(values);
         ArgumentNullException.ThrowIfNull(source);
+        (Speeds, ManifoldPressures, given) = ([.. speeds], [.. manifoldPressures], [.. values.Cast<Ratio>()]);
         var numbers = new double[values.GetLength(0), values.GetLength(1)];
         for (int i = 0; i < values.GetLength(0); i++)
         {
@@ -58,20 +61,36 @@ public sealed class VolumetricEfficiency
             "Volumetric efficiency",
             "engine speed in rpm",
             "manifold pressure in kPa absolute",
-            speeds.Select(Rpm),
-            manifoldPressures.Select(Kilopascals),
+            Speeds.Select(Rpm),
+            ManifoldPressures.Select(Kilopascals),
             numbers,
             outside
         );
         Source = source;
     }
 
-    private VolumetricEfficiency(Grid? grid, double constant, DataSource source)
+    private VolumetricEfficiency(
+        Grid? grid,
+        ImmutableArray<RotationalSpeed> speeds,
+        ImmutableArray<AbsolutePressure> manifoldPressures,
+        ImmutableArray<Ratio> given,
+        DataSource source
+    )
     {
         this.grid = grid;
-        this.constant = constant;
-        Source = source;
+        this.given = given;
+        constant = grid is null ? Efficiency(given[0], "value") : double.NaN;
+        (Speeds, ManifoldPressures, Source) = (speeds, manifoldPressures, source);
     }
+
+    /// <summary>The speeds of the table; empty for one value everywhere.</summary>
+    public ImmutableArray<RotationalSpeed> Speeds { get; }
+
+    /// <summary>The manifold pressures of the table; one where it does not depend on them, none for one value everywhere.</summary>
+    public ImmutableArray<AbsolutePressure> ManifoldPressures { get; }
+
+    /// <summary>What happens beyond the edges; one value everywhere has none.</summary>
+    public OutsideRange Outside => grid?.Outside ?? OutsideRange.HoldEnds;
 
     /// <summary>Where the values come from.</summary>
     public DataSource Source { get; }
@@ -96,17 +115,21 @@ public sealed class VolumetricEfficiency
         ArgumentNullException.ThrowIfNull(speeds);
         ArgumentNullException.ThrowIfNull(values);
         ArgumentNullException.ThrowIfNull(source);
+        ImmutableArray<RotationalSpeed> knots = [.. speeds];
+        ImmutableArray<Ratio> given = [.. values];
         return new(
             Grid.FromFirstAxis(
                 "Volumetric efficiency",
                 "engine speed in rpm",
                 "manifold pressure in kPa absolute",
-                speeds.Select(Rpm),
+                knots.Select(Rpm),
                 Kilopascals(takenAt),
-                values.Select(v => Efficiency(v, nameof(values))),
+                given.Select(v => Efficiency(v, nameof(values))),
                 outside
             ),
-            double.NaN,
+            knots,
+            [takenAt],
+            given,
             source
         );
     }
@@ -119,7 +142,19 @@ public sealed class VolumetricEfficiency
     public static VolumetricEfficiency Constant(Ratio value, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        return new(null, Efficiency(value, nameof(value)), source);
+        return new(null, [], [], [value], source);
+    }
+
+    /// <summary>A value of the table as it was given.</summary>
+    /// <param name="speedIndex">Index of the speed; zero for one value everywhere.</param>
+    /// <param name="pressureIndex">Index of the manifold pressure; zero where the table does not depend on it.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such value.</exception>
+    public Ratio ValueAt(int speedIndex, int pressureIndex)
+    {
+        int columns = Math.Max(1, ManifoldPressures.Length);
+        Guard.InRange(speedIndex, 0, Math.Max(1, Speeds.Length) - 1, nameof(speedIndex));
+        return given[(speedIndex * columns) + Guard.InRange(pressureIndex, 0, columns - 1, nameof(pressureIndex))];
     }
 
     /// <summary>The efficiency at a point.</summary>

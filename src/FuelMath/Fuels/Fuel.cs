@@ -128,6 +128,9 @@ public sealed class Fuel
                 ?? throw new InvalidOperationException($"The lower heating value of '{Name}' is not known.")
         );
 
+    /// <summary>How it was made, so that it can be written down; null when it was described by its properties.</summary>
+    internal FuelRecipe? Recipe { get; init; }
+
     /// <summary>The stoichiometric air-fuel ratio by mass with <see cref="AirModel.StandardDry"/>.</summary>
     public AirFuelRatio StoichiometricRatio => StoichiometricRatioWith(AirModel.StandardDry);
 

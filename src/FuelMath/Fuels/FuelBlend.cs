@@ -43,12 +43,8 @@ public static class FuelBlend
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
-    public static Fuel ByVolume(string name, Temperature mixedAt, IReadOnlyList<FuelPart> parts)
-    {
-        FuelPart[] used = Checked(parts);
-        double[] masses = [.. used.Select(p => p.Si * p.Fuel.Density.Law.At(mixedAt))];
-        return Mix(name, [.. used.Select(p => p.Fuel)], masses);
-    }
+    public static Fuel ByVolume(string name, Temperature mixedAt, IReadOnlyList<FuelPart> parts) =>
+        Mix(name, mixedAt, parts, parts is null ? null : new VolumeBlendRecipe(mixedAt, parts));
 
     /// <summary>Mixes masses.</summary>
     /// <param name="name">The blend's name; not blank.</param>
@@ -58,7 +54,14 @@ public static class FuelBlend
     public static Fuel ByMass(string name, IReadOnlyList<FuelPart> parts)
     {
         FuelPart[] used = Checked(parts);
-        return Mix(name, [.. used.Select(p => p.Fuel)], [.. used.Select(p => p.Si)]);
+        return Mix(name, [.. used.Select(p => p.Fuel)], [.. used.Select(p => p.Si)], new MassBlendRecipe(parts));
+    }
+
+    internal static Fuel Mix(string name, Temperature mixedAt, IReadOnlyList<FuelPart> parts, FuelRecipe? recipe)
+    {
+        FuelPart[] used = Checked(parts);
+        double[] masses = [.. used.Select(p => p.Si * p.Fuel.Density.Law.At(mixedAt))];
+        return Mix(name, [.. used.Select(p => p.Fuel)], masses, recipe);
     }
 
     private static FuelPart[] Checked(IReadOnlyList<FuelPart> parts)
@@ -79,7 +82,7 @@ public static class FuelBlend
         return [.. parts.Where(p => p.Si > 0)];
     }
 
-    private static Fuel Mix(string name, Fuel[] fuels, double[] masses)
+    private static Fuel Mix(string name, Fuel[] fuels, double[] masses, FuelRecipe? recipe)
     {
         double total = masses.Sum();
         double[] fractions = [.. masses.Select(m => m / total)];
@@ -105,7 +108,10 @@ public static class FuelBlend
             fuels.SelectMany(f => f.Sources),
             fuels.SelectMany(f => f.Estimates),
             fuels.SelectMany(f => f.Cautions)
-        );
+        )
+        {
+            Recipe = recipe,
+        };
     }
 
     private static LiquidDensity Density(Fuel[] fuels, double[] fractions)

@@ -27,6 +27,9 @@ public sealed class LiquidDensity
 
     internal LiquidDensity(TemperatureLaw law) => Law = law;
 
+    /// <summary>The points it goes through; null when it was made otherwise.</summary>
+    internal GivenPoints<Density>? Points { get; init; }
+
     /// <summary>The lowest temperature inside the range.</summary>
     public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
 
@@ -101,16 +104,19 @@ public sealed class LiquidDensity
         DataSource source
     )
     {
+        ArgumentNullException.ThrowIfNull(temperatures);
+        ArgumentNullException.ThrowIfNull(densities);
         ArgumentNullException.ThrowIfNull(source);
+        GivenPoints<Density> points = new(temperatures, densities, source);
         (double[] kelvins, double[] values) = PropertyPoints.Read(
             "A density against temperature",
-            temperatures,
-            densities,
+            points.Temperatures,
+            points.Values,
             d => Guard.Positive(d, d.InSi(), nameof(densities)),
             nameof(densities)
         );
         Guard.StrictlyFalling(values, "Density", nameof(densities));
-        return new(TemperatureLaw.Through("Density", kelvins, values, false, source));
+        return new(TemperatureLaw.Through("Density", kelvins, values, false, source)) { Points = points };
     }
 
     /// <summary>The density at a temperature.</summary>

@@ -52,6 +52,9 @@ public sealed class LiquidVaporPressure
     /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
+    /// <summary>The points it goes through; null when it was made otherwise.</summary>
+    internal GivenPoints<AbsolutePressure>? Points { get; init; }
+
     /// <summary>The lowest temperature inside the range.</summary>
     /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
     public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
@@ -105,16 +108,19 @@ public sealed class LiquidVaporPressure
         DataSource source
     )
     {
+        ArgumentNullException.ThrowIfNull(temperatures);
+        ArgumentNullException.ThrowIfNull(pressures);
         ArgumentNullException.ThrowIfNull(source);
+        GivenPoints<AbsolutePressure> points = new(temperatures, pressures, source);
         (double[] kelvins, double[] values) = PropertyPoints.Read(
             "A vapor pressure against temperature",
-            temperatures,
-            pressures,
+            points.Temperatures,
+            points.Values,
             p => Guard.Positive(p.AboveVacuum, p.Si, nameof(pressures)),
             nameof(pressures)
         );
         Guard.StrictlyRising(values, "Vapor pressure", nameof(pressures));
-        return new(TemperatureLaw.Through("Vapor pressure", kelvins, values, true, source));
+        return new(TemperatureLaw.Through("Vapor pressure", kelvins, values, true, source)) { Points = points };
     }
 
     /// <summary>The vapor pressure at a temperature.</summary>

@@ -19,6 +19,9 @@ public sealed class LiquidViscosity
 
     internal LiquidViscosity(TemperatureLaw law) => Law = law;
 
+    /// <summary>The points it goes through; null when it was made otherwise.</summary>
+    internal GivenPoints<DynamicViscosity>? Points { get; init; }
+
     /// <summary>The lowest temperature inside the range.</summary>
     public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
 
@@ -48,16 +51,19 @@ public sealed class LiquidViscosity
         DataSource source
     )
     {
+        ArgumentNullException.ThrowIfNull(temperatures);
+        ArgumentNullException.ThrowIfNull(viscosities);
         ArgumentNullException.ThrowIfNull(source);
+        GivenPoints<DynamicViscosity> points = new(temperatures, viscosities, source);
         (double[] kelvins, double[] values) = PropertyPoints.Read(
             "A viscosity against temperature",
-            temperatures,
-            viscosities,
+            points.Temperatures,
+            points.Values,
             v => Guard.Positive(v, v.InSi(), nameof(viscosities)),
             nameof(viscosities)
         );
         Guard.StrictlyFalling(values, "Viscosity", nameof(viscosities));
-        return new(TemperatureLaw.Through("Viscosity", kelvins, values, true, source));
+        return new(TemperatureLaw.Through("Viscosity", kelvins, values, true, source)) { Points = points };
     }
 
     /// <summary>

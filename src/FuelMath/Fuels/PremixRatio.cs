@@ -124,10 +124,11 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <returns>The blend.</returns>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
     public Fuel ToFuel(string name, Fuel fuel, Fuel oil, Temperature mixedAt) =>
-        FuelBlend.ByVolume(
+        FuelBlend.Mix(
             name,
             mixedAt,
-            [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil, SiUnits.Ratio(Fraction))]
+            [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil, SiUnits.Ratio(Fraction))],
+            new PremixRecipe(this, fuel, oil, mixedAt)
         );
 
     /// <summary>Whether both are the same number.</summary>

@@ -135,7 +135,10 @@ public static class StandardFuels
                 "Composition of gasoline: CH1.87, an average; that of a given gasoline moves the stoichiometric ratio by 2 %.",
             ],
             [Ignites, "Harms when breathed in or swallowed; some of it causes cancer: ventilation, no skin contact."]
-        );
+        )
+        {
+            Recipe = new GasolineRecipe(at15Celsius, reidVaporPressure),
+        };
     }
 
     /// <summary>An oil for premix, from its data sheet.</summary>
@@ -168,7 +171,10 @@ public static class StandardFuels
             source,
             ["Composition of the oil: CH1.9, a guess for mineral oil; an ester holds oxygen as well."],
             ["Too little of it seizes a two-stroke; more of it means less fuel in each pulse, a leaner mixture."]
-        );
+        )
+        {
+            Recipe = new OilRecipe(at15Celsius, at40Celsius, at100Celsius, source),
+        };
     }
 
     private static Fuel Pure(

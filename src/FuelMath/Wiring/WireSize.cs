@@ -20,10 +20,11 @@ public sealed class WireSize
     /// <summary>The thinnest gauge.</summary>
     internal const int ThinnestGauge = 40;
 
-    private WireSize(double area, string name)
+    private WireSize(double area, string name, int? gauge)
     {
         Si = area;
         Name = name;
+        Gauge = gauge;
     }
 
     /// <summary>The size as the trade says it, for example <c>12 AWG</c> or <c>2.5 mm²</c>.</summary>
@@ -34,6 +35,9 @@ public sealed class WireSize
 
     internal double Si { get; }
 
+    /// <summary>The gauge that it was given by; null when it was given by its area.</summary>
+    internal int? Gauge { get; }
+
     /// <summary>A size of the American wire gauge. Source: [ASTM-B258] the rule of the gauge, unrounded.</summary>
     /// <param name="gauge">From −3, which is 4/0, to 40; 0 is 1/0.</param>
     /// <returns>The size.</returns>
@@ -42,7 +46,7 @@ public sealed class WireSize
     {
         Real number = new(Guard.InRange(gauge, ThickestGauge, ThinnestGauge, nameof(gauge)));
         string text = gauge <= 0 ? $"{1 - gauge}/0" : gauge.ToString(CultureInfo.InvariantCulture);
-        return new(Formulas.Conductor.Area(Formulas.Conductor.AwgDiameter(number)).Value, $"{text} AWG");
+        return new(Formulas.Conductor.Area(Formulas.Conductor.AwgDiameter(number)).Value, $"{text} AWG", gauge);
     }
 
     /// <summary>A size given by its area.</summary>
@@ -52,7 +56,8 @@ public sealed class WireSize
     public static WireSize FromArea(Area area) =>
         new(
             Guard.Positive(area, area.InSi(), nameof(area)),
-            Guard.Show(area, UnitsNet.Units.AreaUnit.SquareMillimeter)
+            Guard.Show(area, UnitsNet.Units.AreaUnit.SquareMillimeter),
+            null
         );
 
     /// <summary>The gauge nearest in the logarithm of the area.</summary>

@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>A blend by volume.</summary>
+internal sealed class VolumeBlendRecipe : FuelRecipe
+{
+    internal VolumeBlendRecipe(Temperature mixedAt, IEnumerable<FuelPart> parts)
+    {
+        MixedAt = mixedAt;
+        Parts = [.. parts];
+    }
+
+    internal Temperature MixedAt { get; }
+
+    internal ImmutableArray<FuelPart> Parts { get; }
+}
