@@ -18,6 +18,9 @@ internal sealed class ChoiceShape<T> : Shape<T>
 
     private string Words => JsonItem.Quoted(choices.Select(c => c.Word));
 
+    /// <summary>Whether there is a word for the value.</summary>
+    internal bool Has(T value) => choices.Any(c => EqualityComparer<T>.Default.Equals(c.Value, value));
+
     internal override T Read(JsonItem item)
     {
         foreach ((string word, T value) in choices)

@@ -1,0 +1,19 @@
+using FuelMath.Internal;
+using FuelMath.Shapes;
+using UnitsNet;
+
+namespace FuelMath.Documents;
+
+/// <summary>A pure number by definition, such as a loss coefficient: written as a number, not as a percentage.</summary>
+internal sealed class PureRatioShape : Shape<Ratio>
+{
+    internal static PureRatioShape Instance { get; } = new();
+
+    internal override string Wanted => NumberShape.Instance.Wanted;
+
+    internal override Ratio Read(JsonItem item) => SiUnits.Ratio(NumberShape.Instance.Read(item));
+
+    internal override JsonText Write(Ratio value) => NumberShape.Instance.Write(value.InSi());
+
+    internal override JsonText Schema(SchemaDefinitions definitions) => NumberShape.Instance.Schema(definitions);
+}

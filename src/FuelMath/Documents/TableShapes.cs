@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using FuelMath.Shapes;
+using FuelMath.Tables;
+
+namespace FuelMath.Documents;
+
+/// <summary>What tables share: rows, and what happens beyond the edges.</summary>
+internal static class TableShapes
+{
+    internal const int MostKnots = 100;
+
+    private static readonly ChoiceShape<OutsideRange> OutsideWords = new(
+        ("refuse", OutsideRange.Refuse),
+        ("hold the ends", OutsideRange.HoldEnds),
+        ("extend", OutsideRange.Extend)
+    );
+
+    /// <summary>The property "outside" of a table.</summary>
+    internal static ValueProperty<T, OutsideRange> Outside<T>(Func<T, OutsideRange> get) =>
+        new("outside", "What happens beyond the edges of the table.", OutsideWords, get);
+
+    internal static ListShape<T> Knots<T>(Shape<T> knot) => new(knot, 1, MostKnots);
+
+    internal static ListShape<ImmutableArray<T>> Rows<T>(Shape<T> value) => new(Knots(value), 1, MostKnots);
+
+    /// <summary>Rows as a table; refuses rows of different lengths.</summary>
+    internal static T[,] ToTable<T>(ImmutableArray<ImmutableArray<T>> rows, string paramName)
+    {
+        var table = new T[rows.Length, rows[0].Length];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            if (rows[i].Length != rows[0].Length)
+            {
+                throw new ArgumentException(
+                    $"Rows must have equal lengths; row 0 has {rows[0].Length} values, row {i} has {rows[i].Length}.",
+                    paramName
+                );
+            }
+
+            for (int j = 0; j < rows[i].Length; j++)
+            {
+                table[i, j] = rows[i][j];
+            }
+        }
+
+        return table;
+    }
+
+    /// <summary>A table as rows.</summary>
+    internal static ImmutableArray<ImmutableArray<T>> ToRows<T>(int rows, int columns, Func<int, int, T> at) =>
+        [
+            .. Enumerable
+                .Range(0, rows)
+                .Select(i => Enumerable.Range(0, columns).Select(j => at(i, j)).ToImmutableArray()),
+        ];
+}
