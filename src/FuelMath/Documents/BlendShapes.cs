@@ -11,7 +11,7 @@ internal static class BlendShapes
     private const int MostParts = 20;
 
     /// <summary>A part is a fuel like any other, blends included.</summary>
-    private static readonly DeferredShape<Fuel> AnyFuel = new("a fuel", () => FuelShape.Shape);
+    private static readonly DeferredShape<Fuel> AnyFuel = new("a fuel by name or in full", () => FuelShape.Part);
 
     private static readonly ValueProperty<FuelPart, Fuel> PartFuel = new("fuel", "The fuel.", AnyFuel, p => p.Fuel);
 

@@ -20,7 +20,7 @@ internal static class QuantityShapes
 
     internal static Shape<MassFlow> MassFlow { get; } = Of(QuantityKinds.MassFlow, "g/s");
 
-    internal static Shape<Volume> Volume { get; } = Of(QuantityKinds.Volume, "L");
+    internal static Shape<Volume> Volume { get; } = Of(QuantityKinds.Volume, "cm3");
 
     internal static Shape<Length> Length { get; } = Of(QuantityKinds.Length, "m");
 
@@ -51,9 +51,7 @@ internal static class QuantityShapes
 
     internal static Shape<SpecificEnergy> SpecificEnergy { get; } = Of(QuantityKinds.SpecificEnergy, "MJ/kg");
 
-    internal static Shape<Power> Power { get; } = Of(QuantityKinds.Power, "kW");
-
-    internal static Shape<Acceleration> Acceleration { get; } = Of(QuantityKinds.Acceleration, "m/s2");
+    internal static Shape<Speed> Speed { get; } = Of(QuantityKinds.Speed, "m/s");
 
     internal static Shape<Ratio> Ratio { get; } = Of(QuantityKinds.Ratio, "%");
 

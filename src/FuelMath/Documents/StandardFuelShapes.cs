@@ -9,17 +9,17 @@ namespace FuelMath.Documents;
 /// <summary>Fuels that the library knows: by name, or by the figures of a data sheet.</summary>
 internal static class StandardFuelShapes
 {
-    private static readonly ChoiceShape<Fuel> Words = new(
-        ("pump gasoline", StandardFuels.PumpGasoline),
-        ("ethanol", StandardFuels.Ethanol),
-        ("methanol", StandardFuels.Methanol),
-        ("iso-octane", StandardFuels.IsoOctane),
-        ("n-heptane", StandardFuels.NHeptane),
-        ("toluene", StandardFuels.Toluene),
-        ("two-stroke oil", StandardFuels.TwoStrokeOil)
-    );
-
-    private static readonly ValueProperty<Fuel, Fuel> Word = new("name", "Which of them.", Words, f => f);
+    /// <summary>The fuels that a name is enough for.</summary>
+    internal static ChoiceShape<Fuel> Words { get; } =
+        new(
+            ("pump gasoline", StandardFuels.PumpGasoline),
+            ("ethanol", StandardFuels.Ethanol),
+            ("methanol", StandardFuels.Methanol),
+            ("iso-octane", StandardFuels.IsoOctane),
+            ("n-heptane", StandardFuels.NHeptane),
+            ("toluene", StandardFuels.Toluene),
+            ("two-stroke oil", StandardFuels.TwoStrokeOil)
+        );
 
     private static readonly ValueProperty<Fuel, Density> GasolineDensity = new(
         "at15Celsius",
@@ -60,23 +60,17 @@ internal static class StandardFuelShapes
 
     private static readonly ValueProperty<Fuel, DataSource> OilSource = SourceShape.Of<Fuel>(f => Oil(f).Source);
 
-    internal static UnionCase<Fuel> Named { get; } =
-        UnionCase<Fuel>.Of(
-            new ObjectShape<Fuel>(
-                "standard-fuel",
-                "A fuel that the library knows by name.",
-                [new WordProperty<Fuel>("kind", "That the library knows it by name.", "standard"), Word],
-                f => f.Of(Word)
-            ),
-            Words.Has
-        );
-
     internal static UnionCase<Fuel> Gasoline { get; } =
         UnionCase<Fuel>.Of(
             new ObjectShape<Fuel>(
                 "gasoline",
                 "A gasoline without alcohol, known by its density and Reid vapor pressure.",
-                [new WordProperty<Fuel>("kind", "That it is a gasoline.", "gasoline"), GasolineDensity, Reid],
+                [
+                    new WordProperty<Fuel>("kind", "That it is a gasoline.", "gasoline"),
+                    new WordProperty<Fuel>("name", "Its name.", "gasoline"),
+                    GasolineDensity,
+                    Reid,
+                ],
                 f => StandardFuels.Gasoline(f.Of(GasolineDensity), f.Of(Reid))
             ),
             f => f.Recipe is GasolineRecipe

@@ -11,32 +11,28 @@ internal sealed class ChoiceShape<T> : Shape<T>
     internal ChoiceShape(params ImmutableArray<(string Word, T Value)> choices)
     {
         this.choices = choices;
-        Wanted = choices.Length == 1 ? Words : $"one of {Words}";
+        string words = JsonItem.Quoted(Words);
+        Wanted = choices.Length == 1 ? words : $"one of {words}";
     }
 
     internal override string Wanted { get; }
 
-    private string Words => JsonItem.Quoted(choices.Select(c => c.Word));
+    internal IEnumerable<string> Words => choices.Select(c => c.Word);
 
     /// <summary>Whether there is a word for the value.</summary>
     internal bool Has(T value) => choices.Any(c => EqualityComparer<T>.Default.Equals(c.Value, value));
 
-    internal override T Read(JsonItem item)
-    {
-        foreach ((string word, T value) in choices)
-        {
-            if (item.Kind == JsonItemKind.Text && item.Text == word)
-            {
-                return value;
-            }
-        }
+    /// <summary>The value of a word; the default when it is none of them.</summary>
+    internal T? Find(string word) => choices.FirstOrDefault(c => c.Word == word).Value;
 
-        throw item.Refuse($"Must be {Wanted}.");
-    }
+    internal override T Read(JsonItem item) =>
+        item.Kind == JsonItemKind.Text && Words.Contains(item.Text)
+            ? Find(item.Text)!
+            : throw item.Refuse($"Must be {Wanted}.");
 
     internal override JsonText Write(T value) =>
         JsonText.Of(choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word);
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
-        JsonText.Object(("enum", JsonText.List(choices.Select(c => JsonText.Of(c.Word)))));
+        JsonText.Object(("enum", JsonText.List(Words.Select(JsonText.Of))));
 }

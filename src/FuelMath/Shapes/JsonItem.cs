@@ -15,6 +15,7 @@ internal sealed class JsonItem
     private readonly int offset;
     private readonly List<JsonItem> items = [];
     private HashSet<string>? names;
+    private object? made;
 
     internal JsonItem(JsonSource source, JsonItem? parent, string? name, int nameOffset, int offset, JsonItemKind kind)
     {
@@ -39,6 +40,8 @@ internal sealed class JsonItem
 
     internal JsonItem? Parent => parent;
 
+    internal JsonItem Root => parent?.Root ?? this;
+
     internal string Path =>
         parent is null ? "$"
         : name is null ? $"{parent.Path}[{index}]"
@@ -58,6 +61,9 @@ internal sealed class JsonItem
             _ => "null",
         };
 
+    /// <summary>Whether another value refers to it.</summary>
+    internal bool IsUsed { get; private set; }
+
     internal string PathOf(string property) =>
         property.Length > 0 && property.All(c => char.IsAsciiLetterOrDigit(c) || c is '_' or '$')
             ? $"{Path}.{property}"
@@ -76,6 +82,17 @@ internal sealed class JsonItem
         items.Add(item);
         return true;
     }
+
+    /// <summary>What was made of it, once for all who refer to it.</summary>
+    internal T Once<T>(Func<JsonItem, T> read)
+        where T : class
+    {
+        made ??= read(this);
+        return (T)made;
+    }
+
+    /// <summary>Notes that another value refers to it.</summary>
+    internal void Use() => IsUsed = true;
 
     /// <summary>The exception for a value that is not what is allowed there.</summary>
     internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown);

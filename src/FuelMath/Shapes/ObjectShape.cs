@@ -22,6 +22,9 @@ internal sealed class ObjectShape<T> : Shape<T>
         this.make = make;
     }
 
+    /// <summary>Properties of which exactly one must be there; none of them is required by itself.</summary>
+    internal ImmutableArray<string> ExactlyOne { get; init; } = [];
+
     /// <summary>The name of its definition in the schema.</summary>
     internal string Name { get; }
 
@@ -49,13 +52,21 @@ internal sealed class ObjectShape<T> : Shape<T>
             }
         }
 
+        if (!ExactlyOne.IsEmpty && ExactlyOne.Count(n => item.Member(n) is not null) != 1)
+        {
+            throw item.Refuse($"Must have exactly one of {JsonItem.Quoted(ExactlyOne)}.");
+        }
+
         try
         {
             return make(new(item));
         }
         catch (ArgumentException problem)
         {
-            throw (item.Member(problem.ParamName ?? "") ?? item).Refuse(Sentence(problem));
+            Property<T>? guilty = properties.FirstOrDefault(p =>
+                p.Parameter == problem.ParamName && item.Member(p.Name) is not null
+            );
+            throw (guilty is null ? item : item.Member(guilty.Name)!).Refuse(Sentence(problem));
         }
         catch (NoSolutionException problem)
         {
@@ -70,7 +81,7 @@ internal sealed class ObjectShape<T> : Shape<T>
         definitions.Refer(
             Name,
             () =>
-                JsonText.Object(
+                JsonText.Object([
                     ("description", JsonText.Of(description)),
                     ("type", JsonText.Of("object")),
                     (
@@ -78,9 +89,23 @@ internal sealed class ObjectShape<T> : Shape<T>
                         JsonText.Object(properties.Select(p => (p.Name, Described(p, p.Schema(definitions)))))
                     ),
                     ("required", JsonText.List(properties.Where(p => p.IsRequired).Select(p => JsonText.Of(p.Name)))),
-                    ("additionalProperties", JsonText.Of(false))
-                )
+                    ("additionalProperties", JsonText.Of(false)),
+                    .. ExactlyOneSchema,
+                ])
         );
+
+    private IEnumerable<(string, JsonText)> ExactlyOneSchema =>
+        ExactlyOne.IsEmpty
+            ? []
+            :
+            [
+                (
+                    "oneOf",
+                    JsonText.List(
+                        ExactlyOne.Select(n => JsonText.Object(("required", JsonText.List([JsonText.Of(n)]))))
+                    )
+                ),
+            ];
 
     private static JsonText Described(Property<T> property, JsonText schema) =>
         JsonText.Object(("description", JsonText.Of(property.Description)), ("allOf", JsonText.List([schema])));

@@ -6,11 +6,15 @@ internal abstract class Property<TOwner>
     private protected Property(string name, string description, bool isRequired)
     {
         Name = name;
+        Parameter = name;
         Description = description;
         IsRequired = isRequired;
     }
 
     internal string Name { get; }
+
+    /// <summary>The constructor's parameter that it goes to, so that a refusal points at it.</summary>
+    internal string Parameter { get; init; }
 
     internal string Description { get; }
 

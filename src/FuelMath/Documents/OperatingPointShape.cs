@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using FuelMath.Quantities;
+using FuelMath.Shapes;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Documents;
+
+/// <summary>The conditions at which a system is asked about, and a list of them.</summary>
+internal static class OperatingPointShape
+{
+    private const int Most = 1000;
+
+    private static readonly ValueProperty<OperatingPoint, string> Name = new(
+        "name",
+        "What it is called.",
+        TextShape.Name,
+        p => p.Name
+    );
+
+    private static readonly ValueProperty<OperatingPoint, RotationalSpeed> Speed = new(
+        "speed",
+        "Crankshaft or eccentric-shaft speed.",
+        QuantityShapes.RotationalSpeed,
+        p => p.Speed
+    );
+
+    private static readonly ValueProperty<OperatingPoint, AbsolutePressure> Manifold = new(
+        "manifold",
+        "Manifold absolute pressure.",
+        QuantityShapes.AbsolutePressure,
+        p => p.Manifold
+    );
+
+    private static readonly ValueProperty<OperatingPoint, AbsolutePressure> Ambient = new(
+        "ambient",
+        "Ambient absolute pressure.",
+        QuantityShapes.AbsolutePressure,
+        p => p.Ambient
+    );
+
+    private static readonly ValueProperty<OperatingPoint, Temperature> Charge = new(
+        "charge",
+        "Temperature of the charge in the manifold.",
+        QuantityShapes.Temperature,
+        p => p.Charge
+    );
+
+    private static readonly ValueProperty<OperatingPoint, Temperature> Fuel = new(
+        "fuel",
+        "Temperature of the fuel.",
+        QuantityShapes.Temperature,
+        p => p.Fuel
+    );
+
+    private static readonly ValueProperty<OperatingPoint, ElectricPotential> Supply = new(
+        "supply",
+        "Voltage at the source that feeds pumps and injectors.",
+        QuantityShapes.Voltage,
+        p => p.Supply
+    );
+
+    private static readonly ValueProperty<OperatingPoint, FuelCommand> Command = new(
+        "command",
+        "What the injectors are told.",
+        CommandShape.Shape,
+        p => p.Command
+    );
+
+    private static readonly ObjectShape<OperatingPoint> Point = new(
+        "operating-point",
+        "Conditions at which a fuel system is asked about.",
+        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command],
+        f =>
+            new(
+                f.Of(Name),
+                f.Of(Speed),
+                f.Of(Manifold),
+                f.Of(Ambient),
+                f.Of(Charge),
+                f.Of(Fuel),
+                f.Of(Supply),
+                f.Of(Command)
+            )
+    );
+
+    private static readonly ValueProperty<OperatingList, ImmutableArray<OperatingPoint>> Points = new(
+        "points",
+        "The operating points, each with a name of its own.",
+        new ListShape<OperatingPoint>(Point, 1, Most),
+        l => l.Points
+    );
+
+    internal static ObjectShape<OperatingList> Shape { get; } =
+        new(
+            "operating-list",
+            "Operating points to assess a fuel system at.",
+            [
+                new WordProperty<OperatingList>("document", "What the document is.", "operating list"),
+                new WordProperty<OperatingList>("version", "The version of its form.", "1"),
+                Points,
+            ],
+            f => new(f.Of(Points))
+        );
+}

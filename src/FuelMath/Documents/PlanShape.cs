@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using FuelMath.Quantities;
+using FuelMath.Shapes;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Documents;
+
+/// <summary>The fuel path: its nodes and its lines.</summary>
+internal static class PlanShape
+{
+    private const int Most = 1000;
+
+    private static readonly ValueProperty<PlanNode, string> Name = new(
+        "name",
+        "The name by which lines and injectors refer to it.",
+        TextShape.Name,
+        n => n.Name
+    );
+
+    private static readonly ValueProperty<PlanNode, GaugePressure> Pressure = new(
+        "pressure",
+        "Gauge pressure above the fuel; zero for a vented tank.",
+        QuantityShapes.GaugePressure,
+        n => n.TankPressure
+    );
+
+    private static readonly ValueProperty<PlanNode, Length> Elevation = new(
+        "elevation",
+        "Height above a datum that all nodes share; the fuel level for a tank.",
+        QuantityShapes.Length,
+        n => n.Elevation
+    );
+
+    private static readonly UnionShape<PlanNode> Node = new(
+        UnionCase<PlanNode>.Of(
+            new ObjectShape<PlanNode>(
+                "tank",
+                "Fuel at a known pressure.",
+                [Kind("tank"), Name, Pressure, Elevation],
+                f => PlanNode.Tank(f.Of(Name), f.Of(Pressure), f.Of(Elevation))
+            ),
+            n => n.IsTank
+        ),
+        UnionCase<PlanNode>.Of(
+            new ObjectShape<PlanNode>(
+                "junction",
+                "A place where parts meet.",
+                [Kind("junction"), Name, Elevation],
+                f => PlanNode.Junction(f.Of(Name), f.Of(Elevation))
+            ),
+            n => !n.IsTank
+        )
+    );
+
+    private static readonly ValueProperty<FuelPlan, ImmutableArray<PlanNode>> Nodes = new(
+        "nodes",
+        "Places where parts meet, at least one of them a tank.",
+        new ListShape<PlanNode>(Node, 1, Most),
+        p => p.Nodes
+    );
+
+    private static readonly ValueProperty<FuelPlan, ImmutableArray<FuelLine>> Lines = new(
+        "lines",
+        "Parts between the nodes.",
+        new ListShape<FuelLine>(LineShape.Shape, 1, Most),
+        p => p.Lines
+    );
+
+    internal static ObjectShape<FuelPlan> Shape { get; } =
+        new(
+            "fuel-path",
+            "The fuel path: its nodes and the parts between them.",
+            [Nodes, Lines],
+            f => new(f.Of(Nodes), f.Of(Lines))
+        );
+
+    private static WordProperty<PlanNode> Kind(string word) => new("kind", "What it is.", word);
+}

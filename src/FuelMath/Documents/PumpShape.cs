@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Pumps;
+using FuelMath.Shapes;
+using FuelMath.Sources;
+
+namespace FuelMath.Documents;
+
+/// <summary>A pump by its curves.</summary>
+internal static class PumpShape
+{
+    private static readonly ValueProperty<Pump, string> Name = new("name", "Its name.", TextShape.Name, p => p.Name);
+
+    private static readonly ValueProperty<Pump, ImmutableArray<PumpCurve>> Curves = new(
+        "curves",
+        "One or more curves, voltage rising.",
+        new ListShape<PumpCurve>(PumpCurveShape.Shape, 1, 20),
+        p => p.Curves
+    );
+
+    private static readonly ValueProperty<Pump, Fuel> Fluid = new(
+        "fluid",
+        "The fluid that the curves were measured with.",
+        FuelShape.Reference,
+        p => p.Fluid
+    );
+
+    private static readonly ValueProperty<Pump, DataSource> Source = SourceShape.Of<Pump>(p => p.Source);
+
+    internal static ObjectShape<Pump> Shape { get; } =
+        new(
+            "pump",
+            "A pump measured at one or more voltages.",
+            [Name, Curves, Fluid, Source],
+            f => new(f.Of(Name), f.Of(Curves), f.Of(Fluid), f.Of(Source))
+        );
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Injectors;
+using FuelMath.Shapes;
+using FuelMath.Systems;
+
+namespace FuelMath.Documents;
+
+/// <summary>What a system's document lists at its root: each fuel and injector once, in the order of first use.</summary>
+internal static class SystemLists
+{
+    internal static ImmutableArray<Injector> Injectors(FuelSystem system) =>
+        Distinct("injectors", InjectorsUsed(system), i => i.Name, InjectorShape.Full, nameof(system));
+
+    internal static ImmutableArray<Fuel> Fuels(FuelSystem system)
+    {
+        IEnumerable<Fuel> used =
+        [
+            system.Fuel,
+            .. system.Stages.Select(s => s.Belief.Fuel),
+            .. InjectorsUsed(system).Select(i => i.Rating.Fluid),
+            .. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.Pump!.Fluid),
+        ];
+        ImmutableArray<Fuel> listed = Distinct(
+            "fuels",
+            used.Where(f => !FuelShape.IsStandard(f)),
+            f => f.Name,
+            FuelShape.Full,
+            nameof(system)
+        );
+        return listed.FirstOrDefault(f => StandardFuelShapes.Words.Words.Contains(f.Name)) is { } taken
+            ? throw new ArgumentException(
+                $"A fuel must not be called '{taken.Name}', which is the name of one that the library knows.",
+                nameof(system)
+            )
+            : listed;
+    }
+
+    private static IEnumerable<Injector> InjectorsUsed(FuelSystem system) =>
+        system.Stages.SelectMany(s => s.Seats.Select(t => t.Injector).Prepend(s.Belief.Injector));
+
+    private static ImmutableArray<T> Distinct<T>(
+        string what,
+        IEnumerable<T> values,
+        Func<T, string> nameOf,
+        Shape<T> shape,
+        string paramName
+    )
+        where T : class
+    {
+        List<T> found = [];
+        foreach (T value in values)
+        {
+            T? same = found.Find(f => nameOf(f) == nameOf(value));
+            if (same is null)
+            {
+                found.Add(value);
+            }
+            else if (
+                !ReferenceEquals(same, value)
+                && !string.Equals(shape.Write(same).Render(), shape.Write(value).Render(), StringComparison.Ordinal)
+            )
+            {
+                throw new ArgumentException(
+                    $"Two {what} are called '{nameOf(value)}' and differ, so that a document could not tell them apart.",
+                    paramName
+                );
+            }
+        }
+
+        return [.. found];
+    }
+}
