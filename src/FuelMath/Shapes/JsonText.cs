@@ -49,6 +49,13 @@ internal sealed class JsonText
         }
 
         string indent = new(' ', 2 * (level + 1));
+        if (!isObject && members.All(m => m.Value.leaf is not null))
+        {
+            Fill(text, indent);
+            text.Append('\n').Append(' ', 2 * level).Append(']');
+            return;
+        }
+
         text.Append(isObject ? '{' : '[');
         for (int i = 0; i < members.Length; i++)
         {
@@ -58,6 +65,20 @@ internal sealed class JsonText
         }
 
         text.Append('\n').Append(' ', 2 * level).Append(isObject ? '}' : ']');
+    }
+
+    /// <summary>A long list of plain values, as many to a line as fit.</summary>
+    private void Fill(StringBuilder text, string indent)
+    {
+        text.Append('[');
+        int used = LineLength;
+        for (int i = 0; i < members.Length; i++)
+        {
+            string value = members[i].Value.leaf + (i < members.Length - 1 ? "," : "");
+            bool fits = used + 1 + value.Length <= LineLength;
+            text.Append(fits ? " " : "\n" + indent).Append(value);
+            used = (fits ? used + 1 : indent.Length) + value.Length;
+        }
     }
 
     private void Inline(StringBuilder text)
