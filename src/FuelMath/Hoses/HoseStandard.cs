@@ -11,7 +11,7 @@ namespace FuelMath.Hoses;
 /// <para>
 /// A dash size counts sixteenths of an inch: of the <em>outside diameter of the tube</em> that the hose replaces for
 /// some kinds (100R5), of the <em>bore</em> for others (100R1, R2, R6, R7). A -8 hose of the first kind has a bore of
-/// 13/32 in, of the second 1/2 in, and loses three times less.
+/// 13/32 in, of the second 1/2 in; the narrower loses almost three times as much in turbulent flow.
 /// </para>
 /// <para>
 /// For 100R14 (PTFE lined) published tables disagree on which of the two it is. Both readings are kept under their own
