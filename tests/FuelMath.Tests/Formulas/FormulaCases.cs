@@ -42,6 +42,7 @@ internal static class FormulaCases
         new MinorLossSuddenContraction(),
         new MinorLossCarriedCoefficient(),
         new MinorLossStraightLength(),
+        new HydrostaticsColumnPressure(),
         new PorousMediumPressureLoss(),
         new CombustionOxygenDemand(),
         new CombustionStoichiometricAirFuelRatio(),
@@ -225,6 +226,12 @@ internal static class FormulaCases
         : FormulaCase("MinorLoss.StraightLength", 0, (0.01, 0.1), (0.1, 5), (2e-3, 0.05))
     {
         internal override T At<T>(T[] a) => MinorLoss.StraightLength(a[0], a[1], a[2]);
+    }
+
+    private sealed class HydrostaticsColumnPressure()
+        : FormulaCase("Hydrostatics.ColumnPressure", 0, (600, 1000), (-10, 10))
+    {
+        internal override T At<T>(T[] a) => Hydrostatics.ColumnPressure(a[0], Hydrostatics.StandardGravity, a[1]);
     }
 
     private sealed class PorousMediumPressureLoss()
