@@ -1,4 +1,5 @@
 using System.Globalization;
+using FuelMath.Formulas;
 using FuelMath.Internal;
 using UnitsNet;
 
@@ -6,19 +7,19 @@ namespace FuelMath.Fuels;
 
 /// <summary>What a fuel is made of: mass fractions of carbon, hydrogen, oxygen, nitrogen and sulfur.</summary>
 /// <remarks>
-/// Stoichiometry follows from it and from the air model alone. Atomic masses: H 1.008, C 12.011, N 14.007, O 15.999,
-/// S 32.06. Source: [IUPAC-2021] abridged standard atomic weights. Immutable; equality is by reference.
+/// Stoichiometry follows from it and from the air model alone. Source of the atomic weights: [IUPAC-2021]. Immutable; equality is by reference.
 /// </remarks>
 public sealed class ElementalComposition
 {
     /// <summary>How far the fractions may miss one: rounding of what was typed, not a missing element.</summary>
     internal const double SumTolerance = 1e-6;
 
-    internal const double HydrogenMass = 1.008e-3;
-    internal const double CarbonMass = 12.011e-3;
-    internal const double NitrogenMass = 14.007e-3;
-    internal const double OxygenMass = 15.999e-3;
-    internal const double SulfurMass = 32.06e-3;
+    /// <summary>Molar masses, in kg/mol.</summary>
+    internal const double HydrogenMass = Combustion.Hydrogen * 1e-3;
+    internal const double CarbonMass = Combustion.Carbon * 1e-3;
+    internal const double NitrogenMass = Combustion.Nitrogen * 1e-3;
+    internal const double OxygenMass = Combustion.Oxygen * 1e-3;
+    internal const double SulfurMass = Combustion.Sulfur * 1e-3;
 
     /// <summary>Sets down mass fractions.</summary>
     /// <param name="carbon">Mass fraction of carbon.</param>

@@ -84,13 +84,15 @@ public sealed class Fuel
             this.lowerHeatingValue = Guard.Positive(value, value.InSi(), nameof(lowerHeatingValue));
         }
 
+        OwnSources = [.. sources.Distinct()];
+        OwnEstimates = [.. estimates.Distinct()];
         Sources =
         [
-            .. sources.Concat(density.Sources).Concat(viscosity.Sources).Concat(vaporPressure.Sources).Distinct(),
+            .. OwnSources.Concat(density.Sources).Concat(viscosity.Sources).Concat(vaporPressure.Sources).Distinct(),
         ];
         Estimates =
         [
-            .. estimates
+            .. OwnEstimates
                 .Concat(density.Estimates)
                 .Concat(viscosity.Estimates)
                 .Concat(vaporPressure.Estimates)
@@ -142,6 +144,12 @@ public sealed class Fuel
 
     /// <summary>What can hurt, in sentences.</summary>
     public ImmutableArray<string> Cautions { get; }
+
+    /// <summary>Sources of composition and heating value alone.</summary>
+    internal ImmutableArray<DataSource> OwnSources { get; }
+
+    /// <summary>Estimates of composition and heating value alone.</summary>
+    internal ImmutableArray<string> OwnEstimates { get; }
 
     /// <summary>The stoichiometric air-fuel ratio by mass with a chosen air model.</summary>
     /// <param name="air">The air model.</param>

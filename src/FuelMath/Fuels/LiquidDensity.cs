@@ -61,8 +61,9 @@ public sealed class LiquidDensity
             SiUnits.Density,
             nameof(at15Celsius)
         );
-        return Petroleum(t =>
-            density * ThermalExpansion.GasolineVolumeCorrection(new Real(density), new Real(t)).Value
+        return Petroleum(
+            "table 54B",
+            t => density * ThermalExpansion.GasolineVolumeCorrection(new Real(density), new Real(t)).Value
         );
     }
 
@@ -83,11 +84,13 @@ public sealed class LiquidDensity
             SiUnits.Density,
             nameof(at15Celsius)
         );
-        return Petroleum(t =>
-            density
-            * ThermalExpansion
-                .VolumeCorrection(ThermalExpansion.LubricantCoefficient(new Real(density)), new Real(t))
-                .Value
+        return Petroleum(
+            "table 54D",
+            t =>
+                density
+                * ThermalExpansion
+                    .VolumeCorrection(ThermalExpansion.LubricantCoefficient(new Real(density)), new Real(t))
+                    .Value
         );
     }
 
@@ -125,14 +128,14 @@ public sealed class LiquidDensity
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     public Density At(Temperature temperature) => SiUnits.Density(Law.At(temperature));
 
-    private static LiquidDensity Petroleum(Func<double, double> densityAtCelsius) =>
+    private static LiquidDensity Petroleum(string table, Func<double, double> densityAtCelsius) =>
         new(
             new TemperatureLaw(
                 "Density",
                 SiUnits.KelvinsFromCelsius(LowestPetroleumCelsius),
                 SiUnits.KelvinsFromCelsius(HighestPetroleumCelsius),
                 t => densityAtCelsius(SiUnits.CelsiusFromKelvins(t)),
-                [new DataSource("ASTM-D1250", "tables 54B and 54D")],
+                [new DataSource("ASTM-D1250", table)],
                 []
             )
         );

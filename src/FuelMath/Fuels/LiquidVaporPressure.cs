@@ -38,10 +38,17 @@ public sealed class LiquidVaporPressure
         reason = "";
     }
 
-    private LiquidVaporPressure(string reason) => this.reason = reason;
+    private LiquidVaporPressure(string reason, bool negligible)
+    {
+        this.reason = reason;
+        IsNegligible = negligible;
+    }
 
     /// <summary>Whether it is known at all.</summary>
     public bool IsKnown => law is not null;
+
+    /// <summary>Whether it is so low that the liquid adds no vapor to a blend, as with an oil; then it is not known.</summary>
+    public bool IsNegligible { get; }
 
     /// <summary>Why it is not known, a sentence; empty when it is.</summary>
     public string ReasonUnknown => reason;
@@ -70,7 +77,13 @@ public sealed class LiquidVaporPressure
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A vapor pressure that refuses every temperature with the reason.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
-    public static LiquidVaporPressure Unknown(string reason) => new(Guard.Name(reason, nameof(reason)));
+    public static LiquidVaporPressure Unknown(string reason) => new(Guard.Name(reason, nameof(reason)), false);
+
+    /// <summary>A vapor pressure that nobody gives because it is next to nothing, as with an oil.</summary>
+    /// <param name="reason">A sentence; not blank.</param>
+    /// <returns>A vapor pressure that refuses every temperature with the reason, and adds none to a blend.</returns>
+    /// <exception cref="ArgumentException">The reason is blank.</exception>
+    public static LiquidVaporPressure Negligible(string reason) => new(Guard.Name(reason, nameof(reason)), true);
 
     /// <summary>
     /// Vapor pressure of a gasoline without alcohol from its Reid vapor pressure, inside the printed table, from 40 °F to

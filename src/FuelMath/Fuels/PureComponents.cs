@@ -1,3 +1,8 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
 namespace FuelMath.Fuels;
 
 /// <summary>
@@ -8,6 +13,9 @@ namespace FuelMath.Fuels;
 /// </remarks>
 internal static class PureComponents
 {
+    /// <summary>Where the ethanol table ends, in °C. Source: [OIML-R22] scope.</summary>
+    internal const double EthanolTableEndCelsius = 40;
+
     internal static PureComponent Ethanol { get; } =
         new()
         {
@@ -67,4 +75,26 @@ internal static class PureComponents
             Antoine = (9.05043, 1327.62, -55.525),
             AntoineRange = (286.44, 409.61),
         };
+
+    /// <summary>
+    /// Density of ethanol: to 40 °C Source: [OIML-R22] formula at 100 %; above, Source: [Perry-2008] table 2-32, scaled by
+    /// 0.9996 so that the two meet.
+    /// </summary>
+    internal static LiquidDensity EthanolDensity()
+    {
+        double join = SiUnits.KelvinsFromCelsius(EthanolTableEndCelsius);
+        double Table(double kelvins) =>
+            ThermalExpansion.EthanolDensity(new Real(SiUnits.CelsiusFromKelvins(kelvins))).Value;
+        double scale = Table(join) / Ethanol.DensityAt(join);
+        return new(
+            new TemperatureLaw(
+                "Density",
+                SiUnits.KelvinsFromCelsius(-20),
+                SiUnits.KelvinsFromCelsius(PureComponent.HighestCelsius),
+                t => t <= join ? Table(t) : scale * Ethanol.DensityAt(t),
+                [new DataSource("OIML-R22", "formula at 100 %"), new DataSource("Perry-2008", "table 2-32")],
+                []
+            )
+        );
+    }
 }

@@ -23,9 +23,6 @@ public static class StandardFuels
     /// <summary>Source: [White-1999] table A.3, from memory.</summary>
     internal const double GasolineViscosityParameter = 3.68;
 
-    /// <summary>Where the ethanol table ends, in °C. Source: [OIML-R22] scope.</summary>
-    internal const double EthanolTableEndCelsius = 40;
-
     private const string Ignites =
         "Ignites easily and its vapor spreads along the ground: ventilate, no sparks, extinguisher at hand.";
 
@@ -44,7 +41,7 @@ public static class StandardFuels
         new(
             "ethanol",
             PureComponents.Ethanol.Composition,
-            EthanolDensity(),
+            PureComponents.EthanolDensity(),
             PureComponents.Ethanol.Viscosity(),
             PureComponents.Ethanol.VaporPressure(),
             SiUnits.SpecificEnergy(11_585 * 2326.0),
@@ -164,7 +161,7 @@ public static class StandardFuels
             ElementalComposition.FromAtomRatios(SiUnits.Ratio(1.9), SiUnits.Ratio(0)),
             density,
             LiquidViscosity.FromOil(at40Celsius, at100Celsius, density, source),
-            LiquidVaporPressure.Unknown(
+            LiquidVaporPressure.Negligible(
                 "an oil gives off next to no vapor, and its data sheet does not say how little."
             ),
             null,
@@ -195,22 +192,4 @@ public static class StandardFuels
             [],
             cautions
         );
-
-    private static LiquidDensity EthanolDensity()
-    {
-        double join = SiUnits.KelvinsFromCelsius(EthanolTableEndCelsius);
-        double Table(double kelvins) =>
-            ThermalExpansion.EthanolDensity(new Real(SiUnits.CelsiusFromKelvins(kelvins))).Value;
-        double scale = Table(join) / PureComponents.Ethanol.DensityAt(join);
-        return new(
-            new TemperatureLaw(
-                "Density",
-                SiUnits.KelvinsFromCelsius(-20),
-                SiUnits.KelvinsFromCelsius(PureComponent.HighestCelsius),
-                t => t <= join ? Table(t) : scale * PureComponents.Ethanol.DensityAt(t),
-                [new DataSource("OIML-R22", "formula at 100 %"), new DataSource("Perry-2008", "table 2-32")],
-                []
-            )
-        );
-    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FuelMath.Internal;
 using FuelMath.Sources;
 using FuelMath.Tables;
@@ -88,7 +89,7 @@ internal sealed class TemperatureLaw
     private OutsideTableException Outside(Temperature temperature) =>
         new(
             Property,
-            $"temperature in {Temperature.GetAbbreviation(temperature.Unit)}",
+            $"temperature in {Temperature.GetAbbreviation(temperature.Unit, CultureInfo.InvariantCulture)}",
             temperature.NumberIn(temperature.Unit),
             SiUnits.Temperature(Lowest).NumberIn(temperature.Unit),
             SiUnits.Temperature(Highest).NumberIn(temperature.Unit)

@@ -25,8 +25,8 @@ public sealed class FuelBlendLimitsTests
         Assert.False(blend.HasVaporPressure);
         var error = Assert.Throws<InvalidOperationException>(() => blend.VaporPressureAt(Celsius.Of(20)));
         Assert.Equal(
-            "The vapor pressure of 'E10' is not known: alcohol lifts the vapor pressure of a blend above that of both parts, "
-                + "so that it can't be had from the parts. Measure the blend's.",
+            "The vapor pressure of 'E10' is not known: a part of it holds oxygen, and alcohol lifts the vapor pressure of a "
+                + "blend above that of both parts, so that it can't be had from the parts. Measure the blend's.",
             error.Message
         );
     }
@@ -47,6 +47,17 @@ public sealed class FuelBlendLimitsTests
 
         Assert.Contains(blend.Estimates, e => e.StartsWith("Density of the blend", StringComparison.Ordinal));
         Assert.Contains(blend.Estimates, e => e.StartsWith("Viscosity of the blend", StringComparison.Ordinal));
+    }
+
+    // What is an estimate about the gasoline's vapor pressure is none about a blend that has none.
+    [Fact]
+    public void Estimates_OfAnAlcoholBlend_LeaveOutTheVaporPressure()
+    {
+        Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.Ethanol, 50, StandardFuels.PumpGasoline));
+
+        Assert.Contains(blend.Estimates, e => e.StartsWith("Composition of gasoline", StringComparison.Ordinal));
+        Assert.Contains(blend.Estimates, e => e.StartsWith("Viscosity of gasoline", StringComparison.Ordinal));
+        Assert.DoesNotContain(blend.Estimates, e => e.StartsWith("Vapor pressure", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -139,5 +150,30 @@ public sealed class FuelBlendLimitsTests
 
         Assert.True(blend.HasVaporPressure);
         Assert.Empty(blend.Estimates);
+    }
+
+    // A gasoline that nobody measured may boil earlier than the other one: it is no oil.
+    [Fact]
+    public void VaporPressureAt_WithALittleOfAnUnmeasuredGasoline_Refuses()
+    {
+        Fuel unmeasured = new(
+            "unmeasured",
+            StandardFuels.PumpGasoline.Composition,
+            StandardFuels.PumpGasoline.Density,
+            StandardFuels.PumpGasoline.Viscosity,
+            LiquidVaporPressure.Unknown("not measured."),
+            null,
+            Invented,
+            [],
+            []
+        );
+
+        Assert.False(FuelBlend.ByMass("mix", Two(unmeasured, 5, StandardFuels.PumpGasoline)).HasVaporPressure);
+        Assert.True(
+            FuelBlend.ByMass("mix", Two(StandardFuels.TwoStrokeOil, 5, StandardFuels.PumpGasoline)).HasVaporPressure
+        );
+        Assert.False(
+            FuelBlend.ByMass("mix", Two(StandardFuels.TwoStrokeOil, 20, StandardFuels.PumpGasoline)).HasVaporPressure
+        );
     }
 }
