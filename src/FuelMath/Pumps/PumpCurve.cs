@@ -44,29 +44,31 @@ public sealed class PumpCurve
     /// The points do not have the stated shape, or give out more power than they take in.
     /// </exception>
     public PumpCurve(ElectricPotential voltage, IEnumerable<PumpPoint> points, DataSource source)
+        : this(Copied(points), voltage, source) =>
+        PumpCurveChecks.NoMorePowerOutThanIn(voltage, Points, nameof(points));
+
+    /// <summary>A curve between measured ones, whose power was checked where it was measured.</summary>
+    internal PumpCurve(ImmutableArray<PumpPoint> points, ElectricPotential voltage, DataSource source)
     {
-        ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
         this.voltage = Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
-        (Voltage, Points, Source) = (voltage, [.. points], source);
+        (Voltage, Points, Source) = (voltage, points, source);
 
         Guard.AtLeast(2, Points.Length, "A pump curve", nameof(points));
         double[] rises = [.. Points.Select(p => p.PressureRise.InSi())];
         double[] flows = [.. Points.Select(p => p.Flow.InSi())];
         Guard.StrictlyRising(rises, "Pressure rise", nameof(points));
         PumpCurveChecks.FlowFalls(Points, nameof(points));
-        PumpCurveChecks.NoMorePowerOutThanIn(voltage, Points, nameof(points));
 
-        string name = $"Pump curve at {Guard.Show(voltage, voltage.Unit)}";
+        Name = $"Pump curve at {Guard.Show(voltage, voltage.Unit)}";
         CurrentOverRise = new Curve(
-            $"{name}, current",
+            $"{Name}, current",
             "pressure rise (Pa)",
             rises,
             Points.Select(p => p.Current.InSi()),
             OutsideRange.Refuse
         );
-        RiseOverFlow = new Curve(name, "flow (m3/s)", flows.Reverse(), rises.Reverse(), OutsideRange.Refuse);
-        Name = name;
+        RiseOverFlow = new Curve(Name, "flow (m3/s)", flows.Reverse(), rises.Reverse(), OutsideRange.Refuse);
     }
 
     /// <summary>Voltage at the pump's terminals during the test.</summary>
@@ -149,6 +151,12 @@ public sealed class PumpCurve
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
     public Power ElectricPowerAt(Pressure pressureRise) =>
         SiUnits.Power(PumpPower.Electric(new Real(voltage), new Real(CurrentOverRise.At(Rise(pressureRise)))).Value);
+
+    private static ImmutableArray<PumpPoint> Copied(IEnumerable<PumpPoint> points)
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        return [.. points];
+    }
 
     private double Flow(double rise) => RiseOverFlow.Inverse(rise);
 

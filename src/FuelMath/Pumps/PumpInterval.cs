@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FuelMath.Internal;
 using FuelMath.Sources;
 using UnitsNet;
@@ -45,17 +46,19 @@ internal sealed class PumpInterval
     internal PumpCurve CurveAt(double volts, DataSource source)
     {
         double part = (volts - lowVolts) / span;
-        var points = new PumpPoint[rises.Length];
-        for (int i = 0; i < points.Length; i++)
+        var points = ImmutableArray.CreateBuilder<PumpPoint>(rises.Length);
+        for (int i = 0; i < rises.Length; i++)
         {
-            points[i] = new PumpPoint(
-                SiUnits.Pressure(rises[i]),
-                SiUnits.VolumeFlow(lowFlows[i] + (part * (highFlows[i] - lowFlows[i]))),
-                SiUnits.ElectricCurrent(lowCurrents[i] + (part * (highCurrents[i] - lowCurrents[i])))
+            points.Add(
+                new PumpPoint(
+                    SiUnits.Pressure(rises[i]),
+                    SiUnits.VolumeFlow(lowFlows[i] + (part * (highFlows[i] - lowFlows[i]))),
+                    SiUnits.ElectricCurrent(lowCurrents[i] + (part * (highCurrents[i] - lowCurrents[i])))
+                )
             );
         }
 
-        return new PumpCurve(SiUnits.ElectricPotential(volts), points, source);
+        return new PumpCurve(points.MoveToImmutable(), SiUnits.ElectricPotential(volts), source);
     }
 
     private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName)

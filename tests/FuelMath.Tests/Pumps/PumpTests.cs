@@ -98,6 +98,21 @@ public sealed class PumpTests
         );
     }
 
+    /// <summary>
+    /// Two curves of 96 % efficiency at their only pressure above zero: midway the mean flow would take 107 %, because voltage
+    /// and current both rise. Measured curves are checked, those between them are drawn.
+    /// </summary>
+    [Fact]
+    public void CurveAt_BetweenVeryEfficientCurves_IsDrawnAllTheSame()
+    {
+        // 3 bar x 144 L/h is 12 W of 12.5 W; 3 bar x 576 L/h is 48 W of 50 W.
+        Pump pump = Pump(Curve(5, (1, 150, 2.5), (3, 144, 2.5)), Curve(10, (1, 600, 5), (3, 576, 5)));
+
+        PumpCurve curve = pump.CurveAt(ElectricPotential.FromVolts(7.5));
+
+        Close.Within(1e-9, 360, curve.FlowAt(Pressure.FromBars(3)).LitersPerHour);
+    }
+
     [Theory]
     [InlineData(11.9)]
     [InlineData(14.1)]
