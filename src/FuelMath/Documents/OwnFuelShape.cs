@@ -38,6 +38,13 @@ internal static class OwnFuelShape
         f => LiquidVaporPressure.Unknown(f.Of(Reason))
     );
 
+    private static readonly ObjectShape<LiquidVaporPressure> NegligibleVaporPressure = new(
+        "negligible-vapor-pressure",
+        "A vapor pressure that is next to nothing, as of an oil: it adds none to a blend.",
+        [new WordProperty<LiquidVaporPressure>("kind", "That it is next to nothing.", "negligible"), Reason],
+        f => LiquidVaporPressure.Negligible(f.Of(Reason))
+    );
+
     private static readonly ValueProperty<Fuel, string> Name = new("name", "Its name.", TextShape.Name, f => f.Name);
 
     private static readonly ValueProperty<Fuel, ElementalComposition> Composition = new(
@@ -78,7 +85,8 @@ internal static class OwnFuelShape
         "Vapor pressure against temperature, or why it is not known.",
         new UnionShape<LiquidVaporPressure>(
             UnionCase<LiquidVaporPressure>.Of(KnownVaporPressure, v => v.IsKnown),
-            UnionCase<LiquidVaporPressure>.Of(UnknownVaporPressure, v => !v.IsKnown)
+            UnionCase<LiquidVaporPressure>.Of(NegligibleVaporPressure, v => v.IsNegligible),
+            UnionCase<LiquidVaporPressure>.Of(UnknownVaporPressure, v => !v.IsKnown && !v.IsNegligible)
         ),
         f => f.VaporPressure
     );
