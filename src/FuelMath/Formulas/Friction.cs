@@ -100,8 +100,8 @@ public static class Friction
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="reynolds">Reynolds number, 4000 to 1e8.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0.00004 to 0.05.</param>
-    /// <returns>The Darcy friction factor, within 0.0023 % of the implicit law in that range.</returns>
-    /// <remarks>Source: [Serghides-1984] the solution of three terms.</remarks>
+    /// <returns>The Darcy friction factor, within 0.0025 % of the implicit law in that range.</returns>
+    /// <remarks>Source: [Serghides-1984] the solution of three terms; its bound of 0.0023 % was found at 70 points.</remarks>
     [MethodImpl(Inline)]
     public static T SerghidesFactor<T>(T reynolds, T relativeRoughness)
         where T : struct, IScalar<T>
