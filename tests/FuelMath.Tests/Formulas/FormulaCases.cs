@@ -38,7 +38,6 @@ internal static class FormulaCases
         new PulseDutyCycle(),
         new PulseMeanMassFlow(),
         new PulseQuadraticLossFactor(),
-        new HydrostaticsColumnPressure(),
         new MinorLossPressureLoss(),
         new MinorLossSuddenExpansion(),
         new MinorLossSuddenContraction(),
@@ -463,11 +462,5 @@ internal static class FormulaCases
     private sealed class SaturatedLiquidViscosity() : FormulaCase("SaturatedLiquid.Viscosity", 512, (250, 400))
     {
         internal override T At<T>(T[] a) => SaturatedLiquid.Viscosity(-12.928, 1137.5, 0.25725, -3.6929e-28, 10, a[0]);
-    }
-
-    private sealed class HydrostaticsColumnPressure()
-        : FormulaCase("Hydrostatics.ColumnPressure", 0, (600, 1000), (-3, 3))
-    {
-        internal override T At<T>(T[] a) => Hydrostatics.ColumnPressure(a[0], 9.80665, a[1]);
     }
 }
