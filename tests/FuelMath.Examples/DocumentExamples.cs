@@ -1,0 +1,94 @@
+using FuelMath.Documents;
+using FuelMath.Quantities;
+using FuelMath.Systems;
+using FuelMath.Text;
+using UnitsNet;
+
+namespace FuelMath.Examples;
+
+public sealed class DocumentExamples
+{
+    private const string OperatingList = """
+        {
+          "document": "operating list",
+          "version": "1",
+          "points": [
+            {
+              "name": "cruise",
+              "speed": "3200 rpm",
+              "manifold": "70 kPa absolute",
+              "ambient": "101.3 kPa absolute",
+              "charge": "40 degC",
+              "fuel": "40 degC",
+              "supply": "14 V",
+              "command": {"kind": "hold lambda", "lambda": 1}
+            }
+          ]
+        }
+
+        """;
+
+    [Fact]
+    public void QuantityText()
+    {
+        #region QuantityText
+        VolumeFlow flow = QuantityKinds.VolumeFlow.Parse("980 cm3/min", null);
+        GaugePressure rail = PressureKinds.Gauge.Parse("3.0 bar gauge", null);
+        string text = QuantityKinds.VolumeFlow.Format(flow, "L/h", "0.0", null); // 58.8 L/h
+        bool read = QuantityKinds.PressureDifference.TryParse("3,5 bar", null, out _); // false: not 35 bar
+        #endregion
+
+        Assert.Equal("58.8 L/h", text);
+        Assert.False(read);
+        Assert.Equal(300, rail.AboveAmbient.Kilopascals, 9);
+    }
+
+    [Fact]
+    public void SystemRoundTrip()
+    {
+        string path = Path.Combine(RepoRoot, "docs/samples/Assessment/data/time-trial-car.json");
+
+        #region SystemDocument
+        FuelSystem car = SystemDocument.ReadFile(path);
+        FuelSystem cleaned = car.WithInjectors(
+            "primaries",
+            car.Stages[0].Seats.Select(s => s.Injector.WithFlowScale("cleaned", Ratio.FromPercent(103), car.Source))
+        );
+        string text = SystemDocument.Write(cleaned);
+        #endregion
+
+        Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));
+        Assert.Contains("\"name\": \"cleaned\"", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Refusal()
+    {
+        string json = OperatingList.Replace("70 kPa absolute", "70 kPa", StringComparison.Ordinal);
+
+        #region Refusal
+        string where = "";
+        try
+        {
+            OperatingListDocument.Read(json);
+        }
+        catch (DocumentException problem)
+        {
+            where = $"{problem.Path}, line {problem.Line}: {problem.Allowed}";
+        }
+        #endregion
+
+        Assert.StartsWith(
+            "$.points[0].manifold, line 8: \"kPa\" is a unit of pressure difference; allowed for absolute pressure are",
+            where,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(OperatingList, OperatingListDocument.Write(OperatingListDocument.Read(OperatingList)));
+    }
+
+    private static string RepoRoot =>
+        Enumerable
+            .Range(0, 10)
+            .Select(up => Path.GetFullPath(Path.Combine([AppContext.BaseDirectory, .. Enumerable.Repeat("..", up)])))
+            .First(d => File.Exists(Path.Combine(d, "FuelMath.sln")));
+}

@@ -1,0 +1,90 @@
+using System.Text.Json;
+using FuelMath.Documents;
+using Json.Schema;
+
+namespace FuelMath.Tests.Documents;
+
+/// <summary>The published schemas: the same as the library's, true of the bundled files, and as strict as the reader.</summary>
+public sealed class SchemaTests
+{
+    private static readonly JsonSchema System = JsonSchema.FromText(TestFiles.Schema("fuel-system"));
+
+    private static readonly JsonSchema Points = JsonSchema.FromText(TestFiles.Schema("operating-list"));
+
+    /// <summary>Reader, writer and schema follow from one description; so the file on disk must be that one.</summary>
+    [Fact]
+    public void PublishedSchemas_AreThoseOfTheLibrary()
+    {
+        Assert.Equal(SystemDocument.Schema, TestFiles.Schema("fuel-system"));
+        Assert.Equal(OperatingListDocument.Schema, TestFiles.Schema("operating-list"));
+    }
+
+    [Theory]
+    [InlineData("fuel-system")]
+    [InlineData("operating-list")]
+    public void PublishedSchemas_AreValidSchemas(string name)
+    {
+        using var schema = JsonDocument.Parse(TestFiles.Schema(name));
+        Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
+    }
+
+    [Theory]
+    [InlineData("time-trial-car")]
+    [InlineData("training-stand")]
+    public void BundledFiles_AreValid(string name)
+    {
+        Assert.True(IsValid(System, TestFiles.System(name)));
+        Assert.True(IsValid(Points, TestFiles.Points(name)));
+    }
+
+    /// <summary>Takes every property of the bundled files away, one at a time: reader and schema agree on each.</summary>
+    [Theory]
+    [InlineData("time-trial-car")]
+    [InlineData("training-stand")]
+    public void EachPropertyRenamed_IsRefusedByReaderAndSchemaAlike(string name)
+    {
+        string text = TestFiles.System(name);
+        HashSet<string> names = [.. Names(JsonDocument.Parse(text).RootElement)];
+        Assert.True(names.Count > 60);
+        foreach (string property in names)
+        {
+            string changed = text.Replace($"\"{property}\":", $"\"{property}X\":", StringComparison.Ordinal);
+            Assert.NotEqual(text, changed);
+            Assert.Throws<DocumentException>(() => SystemDocument.Read(changed));
+            Assert.False(IsValid(System, changed), property);
+        }
+    }
+
+    [Theory]
+    [InlineData("\"550 cm3/min\"", "\"550 V\"")]
+    [InlineData("\"550 cm3/min\"", "\"5,50 cm3/min\"")]
+    [InlineData("\"550 cm3/min\"", "550")]
+    [InlineData("\"0 kPa gauge\"", "\"0 kPa\"")]
+    [InlineData("\"14 AWG\"", "\"14\"")]
+    [InlineData("\"cylinders\": 4", "\"cylinders\": 4.5")]
+    [InlineData("\"reference\": \"manifold\"", "\"reference\": \"throttle\"")]
+    [InlineData("\"limits\": \"common practice\"", "\"limits\": \"none\"")]
+    [InlineData("\"kind\": \"blend by volume\"", "\"kind\": \"blend\"")]
+    public void WrongValue_IsRefusedByReaderAndSchemaAlike(string old, string changed)
+    {
+        string text = TestFiles.System("time-trial-car");
+        string wrong = text.Replace(old, changed, StringComparison.Ordinal);
+        Assert.NotEqual(text, wrong);
+        Assert.Throws<DocumentException>(() => SystemDocument.Read(wrong));
+        Assert.False(IsValid(System, wrong));
+    }
+
+    private static bool IsValid(JsonSchema schema, string text)
+    {
+        using var document = JsonDocument.Parse(text);
+        return schema.Evaluate(document.RootElement).IsValid;
+    }
+
+    private static IEnumerable<string> Names(JsonElement element) =>
+        element.ValueKind switch
+        {
+            JsonValueKind.Object => element.EnumerateObject().SelectMany(p => Names(p.Value).Prepend(p.Name)),
+            JsonValueKind.Array => element.EnumerateArray().SelectMany(Names),
+            _ => [],
+        };
+}
