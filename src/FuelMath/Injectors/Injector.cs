@@ -88,6 +88,9 @@ public sealed class Injector
     /// <summary>Resistance of its coil.</summary>
     public ElectricResistance Coil { get; }
 
+    /// <summary>The effective width from which pulses repeat and mass rises with width, s.</summary>
+    internal double LeastEffectiveWidthSi => Math.Max(smallest, Correction.RisesFromSi);
+
     /// <summary>What it flows when held open.</summary>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
@@ -254,7 +257,7 @@ public sealed class Injector
     private double MassOf(double flow, double effective) =>
         Pulse.Mass(new Real(flow), new Real(effective), new Real(Correction.SiAt(effective))).Value;
 
-    private double Least(double flow) => MassOf(flow, Math.Max(smallest, Correction.RisesFromSi));
+    private double Least(double flow) => MassOf(flow, LeastEffectiveWidthSi);
 
     private double Measured(double period, double flow, double dead)
     {

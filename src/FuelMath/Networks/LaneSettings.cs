@@ -21,8 +21,8 @@ internal static class LaneSettings
             for (int n = 0; n < T.Count; n++)
             {
                 ReadOnlySpan<Piece> pieces = curves[n].Pieces;
-                ArgumentOutOfRangeException.ThrowIfNotEqual(pieces.Length, law.Count);
-                Piece p = pieces[i];
+                ArgumentOutOfRangeException.ThrowIfGreaterThan(pieces.Length, law.Count);
+                Piece p = pieces[Math.Min(i, pieces.Length - 1)];
                 numbers[n] = p.X0;
                 numbers[T.Count + n] = p.C0;
                 numbers[(2 * T.Count) + n] = p.C1;

@@ -139,16 +139,17 @@ internal sealed partial class NetworkWork<T> : IDisposable
         }
     }
 
-    /// <summary>Sets a tabulated pump's curve of pressure rise (Pa) over flow (m3/s), with as many points as it had.</summary>
+    /// <summary>Sets a tabulated pump's curve of pressure rise (Pa) over flow (m3/s), with at most as many points as it had.</summary>
     internal void SetPump(int link, Curve curve)
     {
         set = true;
         ref PumpTableLaw<T> law = ref Law<PumpTableLaw<T>>(link);
         ReadOnlySpan<Piece> pieces = curve.Pieces;
-        ArgumentOutOfRangeException.ThrowIfNotEqual(pieces.Length, law.Count);
-        for (int i = 0; i < pieces.Length; i++)
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(pieces.Length, law.Count);
+        for (int i = 0; i < law.Count; i++)
         {
-            Piece p = pieces[i];
+            // The last piece stands in for those that a shorter curve does not have.
+            Piece p = pieces[Math.Min(i, pieces.Length - 1)];
             law.Set(i, T.Of(p.X0), T.Of(p.C0), T.Of(p.C1), T.Of(p.C2), T.Of(p.C3));
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Regulators;
 
 namespace FuelMath.Systems;
 
@@ -48,6 +49,18 @@ public sealed class FuelPlan
         var named = new HashSet<string>(StringComparer.Ordinal);
         foreach (FuelLine line in Lines)
         {
+            if (
+                line.Regulator?.Reference == RegulatorReference.Tank
+                && Nodes.Count(n => n.IsTank) > 1
+                && !Nodes.Any(n => n.IsTank && n.Name == line.To)
+            )
+            {
+                throw new ArgumentException(
+                    $"Regulator '{line.Name}' refers to tank pressure, and with several tanks it must return into one of them.",
+                    nameof(lines)
+                );
+            }
+
             if (!named.Add(line.Name))
             {
                 throw new ArgumentException($"Line names must be unique; '{line.Name}' is there twice.", nameof(lines));
@@ -71,4 +84,8 @@ public sealed class FuelPlan
 
     /// <summary>The lines, in the order given.</summary>
     public ImmutableArray<FuelLine> Lines { get; }
+
+    /// <summary>The tank that a regulator sits in: where it returns to, or the only one.</summary>
+    internal PlanNode TankOf(FuelLine line) =>
+        Nodes.FirstOrDefault(n => n.IsTank && n.Name == line.To) ?? Nodes.Single(n => n.IsTank);
 }

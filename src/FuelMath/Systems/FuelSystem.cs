@@ -65,7 +65,10 @@ public sealed class FuelSystem
         Limits = limits;
         Source = source;
         CheckStages();
+        solver = new SystemSolver(this);
     }
+
+    private readonly SystemSolver solver;
 
     /// <summary>What it is called.</summary>
     public string Name { get; }
@@ -93,6 +96,19 @@ public sealed class FuelSystem
 
     /// <summary>Where the description comes from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>Finds the steady state at an operating point.</summary>
+    /// <param name="point">The operating point.</param>
+    /// <returns>The state, with its findings and its evidence.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
+    /// <exception cref="NoSolutionException">No state satisfies the equations; the message says why.</exception>
+    /// <exception cref="OutsideTableException">A part's data do not reach this operating point.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The fuel or the engine is not described at these conditions.</exception>
+    public SystemState Solve(OperatingPoint point)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        return solver.Solve(point);
+    }
 
     /// <summary>The same system with other injectors in a stage; what the controller believes stays.</summary>
     /// <param name="stage">The stage's name.</param>

@@ -1,0 +1,166 @@
+using FuelMath.Internal;
+using FuelMath.Pumps;
+
+namespace FuelMath.Systems;
+
+/// <summary>What moves while a state is sought, in SI numbers. Belongs to one solve.</summary>
+internal sealed class SolverState
+{
+    private readonly FuelSystem system;
+    private readonly double believedVolts;
+
+    internal SolverState(FuelSystem system, OperatingPoint point)
+    {
+        this.system = system;
+        Point = point;
+        Density = system.Fuel.DensityAt(point.Fuel).InSi();
+        Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
+        believedVolts = point.Supply.InSi();
+        bool turns = point.Speed.InSi() > 0;
+        AirMass = turns ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi() : 0;
+        Seats = [.. system.Stages.SelectMany(s => s.Seats)];
+        FirstSeat = new int[system.Stages.Length];
+        Periods = new double[system.Stages.Length];
+        Widths = new double[system.Stages.Length];
+        Models = new StageModel[system.Stages.Length];
+        SeatNodes = new int[Seats.Length];
+        DischargePressures = new double[Seats.Length];
+        DifferentialPressures = new double[Seats.Length];
+        TrueDifferences = new double[Seats.Length];
+        Coefficients = new double[Seats.Length];
+        Commanded = new double[Seats.Length];
+        int pumps = system.Plan.Lines.Count(l => l.Pump is not null);
+        PumpCurves = new PumpCurve[pumps];
+        PumpRises = new double[pumps];
+        PumpAmperes = new double[pumps];
+        PumpVolts = InjectorVolts = point.Supply.InSi();
+        ManifoldGauge = point.Manifold.Si - point.Ambient.Si;
+        int at = 0;
+        for (int s = 0; s < system.Stages.Length; s++)
+        {
+            InjectorStage stage = system.Stages[s];
+            FirstSeat[s] = at;
+
+            // An engine that stands still meters nothing; a period of one second serves the static test.
+            Periods[s] = turns ? 1 / system.Engine.InjectionsPerSecond(point.Speed, stage.PulsesPerCycle).InSi() : 1;
+            foreach (InjectorSeat seat in stage.Seats)
+            {
+                SeatNodes[at] = NodeIndex(seat.Node);
+                DischargePressures[at] = stage.Discharge == InjectorDischarge.Manifold ? ManifoldGauge : 0;
+                DifferentialPressures[at] = stage.Belief.DifferentialPressure.InSi();
+                at++;
+            }
+        }
+    }
+
+    internal OperatingPoint Point { get; }
+
+    internal double Density { get; }
+
+    internal double Viscosity { get; }
+
+    /// <summary>Air of one chamber in one cycle, kg.</summary>
+    internal double AirMass { get; }
+
+    /// <summary>Manifold pressure counted from ambient, Pa.</summary>
+    internal double ManifoldGauge { get; }
+
+    internal InjectorSeat[] Seats { get; }
+
+    internal int[] FirstSeat { get; }
+
+    internal int[] SeatNodes { get; }
+
+    internal double[] Periods { get; }
+
+    internal double[] Widths { get; }
+
+    internal StageModel[] Models { get; }
+
+    internal double[] DischargePressures { get; }
+
+    /// <summary>Pressure across each injector as the pulses take it; greater than zero.</summary>
+    internal double[] DifferentialPressures { get; }
+
+    /// <summary>Pressure across each injector in the last solution; may be negative where it is shut.</summary>
+    internal double[] TrueDifferences { get; }
+
+    /// <summary>Mean volume flow over root of pressure, m3/s/sqrt(Pa).</summary>
+    internal double[] Coefficients { get; }
+
+    /// <summary>The mean flow at which each is held; infinite where only the pressure limits it.</summary>
+    internal double[] Commanded { get; }
+
+    internal PumpCurve[] PumpCurves { get; }
+
+    internal double[] PumpRises { get; }
+
+    internal double[] PumpAmperes { get; }
+
+    internal double PumpVolts { get; set; }
+
+    internal double InjectorVolts { get; set; }
+
+    /// <summary>The largest relative change of the round.</summary>
+    internal double Change { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>What changed most.</summary>
+    internal string SlowestName { get; private set; } = "";
+
+    internal void StartRound() => Change = 0;
+
+    internal void Note(double now, double before, double scale, string name)
+    {
+        double change = Math.Abs(now - before) / Math.Abs(scale);
+        if (!(change <= Change))
+        {
+            (Change, SlowestName) = (change, name);
+        }
+    }
+
+    /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>
+    internal StageModel Fitted(int stage)
+    {
+        InjectorStage s = system.Stages[stage];
+        return new StageModel(
+            [.. s.Seats.Select(seat => seat.Injector)],
+            DifferentialPressures[FirstSeat[stage]..(FirstSeat[stage] + s.Seats.Length)],
+            Density,
+            InjectorVolts,
+            Periods[stage],
+            PulsesPerChamber(s)
+        );
+    }
+
+    /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>
+    internal StageModel Believed(int stage)
+    {
+        InjectorStage s = system.Stages[stage];
+        return new StageModel(
+            [s.Belief.Injector],
+            [s.Belief.DifferentialPressure.InSi()],
+            s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(),
+            believedVolts,
+            Periods[stage],
+            PulsesPerChamber(s)
+        );
+    }
+
+    /// <summary>Pulses that a chamber gets from a stage in one cycle.</summary>
+    internal double PulsesPerChamber(InjectorStage stage) =>
+        stage.PulsesPerCycle * (stage.Seats.Length / (double)system.Engine.Chambers);
+
+    /// <summary>The place of a node in the plan.</summary>
+    internal int NodeIndex(string node)
+    {
+        for (int i = 0; i < system.Plan.Nodes.Length; i++)
+        {
+            if (system.Plan.Nodes[i].Name == node)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"There is no node '{node}'.", nameof(node));
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>A grid of operating points, engine speed by manifold pressure.</summary>
+/// <remarks>
+/// A point that has no state carries its refusal instead, so that one corner of a map does not hide the rest. Points are
+/// independent of each other and of the order in which they are solved. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class Sweep
+{
+    private readonly SweepPoint[] points;
+
+    /// <summary>Solves a system on a grid, on all cores.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="conditions">Everything but speed and manifold pressure.</param>
+    /// <param name="speeds">The speeds, at least one.</param>
+    /// <param name="manifolds">The manifold absolute pressures, at least one.</param>
+    /// <param name="cancellation">Stops the sweep between two points.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An axis is empty.</exception>
+    /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
+    public Sweep(
+        FuelSystem system,
+        OperatingPoint conditions,
+        IEnumerable<RotationalSpeed> speeds,
+        IEnumerable<AbsolutePressure> manifolds,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(conditions);
+        ArgumentNullException.ThrowIfNull(speeds);
+        ArgumentNullException.ThrowIfNull(manifolds);
+        Speeds = [.. speeds];
+        Manifolds = [.. manifolds];
+        if (Speeds.IsEmpty || Manifolds.IsEmpty)
+        {
+            throw new ArgumentException(
+                $"A sweep needs speeds and manifold pressures; {Speeds.Length} and {Manifolds.Length} given.",
+                Speeds.IsEmpty ? nameof(speeds) : nameof(manifolds)
+            );
+        }
+
+        points = new SweepPoint[Speeds.Length * Manifolds.Length];
+        Parallel.For(
+            0,
+            points.Length,
+            new ParallelOptions { CancellationToken = cancellation },
+            i => points[i] = PointAt(system, conditions, Speeds[i / Manifolds.Length], Manifolds[i % Manifolds.Length])
+        );
+    }
+
+    /// <summary>The speeds.</summary>
+    public ImmutableArray<RotationalSpeed> Speeds { get; }
+
+    /// <summary>The manifold absolute pressures.</summary>
+    public ImmutableArray<AbsolutePressure> Manifolds { get; }
+
+    /// <summary>All points, manifold pressure changing fastest.</summary>
+    public ImmutableArray<SweepPoint> Points => [.. points];
+
+    /// <summary>One point of the grid.</summary>
+    /// <param name="speed">The index of the speed.</param>
+    /// <param name="manifold">The index of the manifold pressure.</param>
+    /// <returns>The point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An index is outside the grid.</exception>
+    public SweepPoint At(int speed, int manifold)
+    {
+        Internal.Guard.InRange(speed, 0, Speeds.Length - 1, nameof(speed));
+        Internal.Guard.InRange(manifold, 0, Manifolds.Length - 1, nameof(manifold));
+        return points[(speed * Manifolds.Length) + manifold];
+    }
+
+    private static SweepPoint PointAt(
+        FuelSystem system,
+        OperatingPoint conditions,
+        RotationalSpeed speed,
+        AbsolutePressure manifold
+    )
+    {
+        try
+        {
+            return new(speed, manifold, system.Solve(conditions.At(speed, manifold)), null);
+        }
+        catch (Exception refusal) when (refusal is NoSolutionException or ArgumentException)
+        {
+            return new(speed, manifold, null, refusal);
+        }
+    }
+}

@@ -1,0 +1,29 @@
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>One point of a sweep: a state, or a refusal with its reason; never both.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class SweepPoint
+{
+    internal SweepPoint(RotationalSpeed speed, AbsolutePressure manifold, SystemState? state, Exception? refusal)
+    {
+        Speed = speed;
+        Manifold = manifold;
+        State = state;
+        Refusal = refusal;
+    }
+
+    /// <summary>The speed asked about.</summary>
+    public RotationalSpeed Speed { get; }
+
+    /// <summary>The manifold absolute pressure asked about.</summary>
+    public AbsolutePressure Manifold { get; }
+
+    /// <summary>The state; null when it was refused.</summary>
+    public SystemState? State { get; }
+
+    /// <summary>Why there is no state, with its numbers; null when there is one.</summary>
+    public Exception? Refusal { get; }
+}

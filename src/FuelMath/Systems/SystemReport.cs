@@ -1,0 +1,210 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+
+namespace FuelMath.Systems;
+
+/// <summary>Makes a <see cref="SystemState"/> of a settled solve.</summary>
+internal static class SystemReport
+{
+    internal static SystemState Of(
+        FuelSystem system,
+        SolverState state,
+        FuelPathSolution solution,
+        int rounds,
+        int iterations
+    )
+    {
+        ImmutableArray<InjectorResult> injectors = Injectors(system, state, solution);
+        (ImmutableArray<ChamberMixture> chambers, Lambda? lambda) = Mixture(system, state, solution);
+        var parts = new SystemParts
+        {
+            Injectors = injectors,
+            Stages = Stages(system, state, solution, injectors),
+            Pumps = Pumps(system, state, solution),
+            Regulators = Regulators(system, state, solution),
+            Chambers = chambers,
+            Lambda = lambda,
+            Target = state.Point.Command.Lambda,
+        };
+        var evidence = new SolutionEvidence(
+            rounds,
+            iterations,
+            SiUnits.VolumeFlow(solution.WorstImbalance),
+            solution.WorstNode,
+            SiUnits.Pressure(solution.WorstPressureError),
+            solution.WorstLine,
+            [
+                "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
+                $"Limits of the findings: {system.Limits.Source}.",
+            ]
+        );
+        return new SystemState(
+            system.Plan,
+            state.Point,
+            solution.NodePressures,
+            solution.LineFlows,
+            parts,
+            evidence,
+            SystemFindings.Of(system, state.Point, parts, solution.NodePressures, solution.LineFlows)
+        );
+    }
+
+    private static ImmutableArray<InjectorResult> Injectors(
+        FuelSystem system,
+        SolverState state,
+        FuelPathSolution solution
+    )
+    {
+        var results = ImmutableArray.CreateBuilder<InjectorResult>(state.Seats.Length);
+        for (int s = 0; s < system.Stages.Length; s++)
+        {
+            StageModel model = state.Fitted(s);
+            for (int i = 0; i < system.Stages[s].Seats.Length; i++)
+            {
+                int seat = state.FirstSeat[s] + i;
+                results.Add(
+                    new InjectorResult(
+                        system.Stages[s].Name,
+                        state.Seats[seat],
+                        SiUnits.Pressure(state.TrueDifferences[seat]),
+                        SiUnits.ElectricPotential(state.InjectorVolts),
+                        model.Pulse(i, state.Widths[s]),
+                        SiUnits.VolumeFlow(solution.InjectorFlows[seat]),
+                        state.Widths[s] == 0
+                    )
+                );
+            }
+        }
+
+        return results.MoveToImmutable();
+    }
+
+    private static ImmutableArray<StageResult> Stages(
+        FuelSystem system,
+        SolverState state,
+        FuelPathSolution solution,
+        ImmutableArray<InjectorResult> injectors
+    )
+    {
+        var results = ImmutableArray.CreateBuilder<StageResult>(system.Stages.Length);
+        for (int s = 0; s < system.Stages.Length; s++)
+        {
+            int first = state.FirstSeat[s];
+            int count = system.Stages[s].Seats.Length;
+            double flow = 0;
+            double least = double.PositiveInfinity;
+            bool open = false;
+            for (int seat = first; seat < first + count; seat++)
+            {
+                flow += solution.InjectorFlows[seat];
+                least = Math.Min(least, state.TrueDifferences[seat]);
+                open |= injectors[seat].Pulse.IsHeldOpen;
+            }
+
+            double duty = Math.Min(state.Widths[s] / state.Periods[s], 1);
+            double factor = duty > 0 ? Pulse.QuadraticLossFactor(count, new Real(duty)).Value : 1;
+            results.Add(
+                new StageResult(
+                    system.Stages[s].Name,
+                    SiUnits.Duration(state.Widths[s]),
+                    SiUnits.Duration(state.Periods[s]),
+                    SiUnits.Ratio(duty),
+                    SiUnits.Pressure(least),
+                    SiUnits.MassFlow(flow * state.Density),
+                    SiUnits.Ratio(factor),
+                    state.Widths[s] == 0,
+                    open
+                )
+            );
+        }
+
+        return results.MoveToImmutable();
+    }
+
+    private static ImmutableArray<PumpMatch> Pumps(FuelSystem system, SolverState state, FuelPathSolution solution)
+    {
+        var results = ImmutableArray.CreateBuilder<PumpMatch>(state.PumpRises.Length);
+        for (int i = 0; i < system.Plan.Lines.Length; i++)
+        {
+            if (system.Plan.Lines[i].Pump is null)
+            {
+                continue;
+            }
+
+            int pump = results.Count;
+            results.Add(
+                new PumpMatch(
+                    system.Plan.Lines[i].Name,
+                    SiUnits.ElectricPotential(state.PumpVolts),
+                    SiUnits.ElectricCurrent(state.PumpAmperes[pump]),
+                    SiUnits.VolumeFlow(solution.LineFlows[i]),
+                    SiUnits.Pressure(state.PumpRises[pump]),
+                    solution.IsStalled(i)
+                )
+            );
+        }
+
+        return results.MoveToImmutable();
+    }
+
+    private static ImmutableArray<RegulatorResult> Regulators(
+        FuelSystem system,
+        SolverState state,
+        FuelPathSolution solution
+    )
+    {
+        var results = ImmutableArray.CreateBuilder<RegulatorResult>();
+        for (int i = 0; i < system.Plan.Lines.Length; i++)
+        {
+            FuelLine line = system.Plan.Lines[i];
+            if (line.Regulator is null)
+            {
+                continue;
+            }
+
+            results.Add(
+                new RegulatorResult(
+                    line.Name,
+                    solution.RegulatorStateOf(i),
+                    new GaugePressure(solution.NodePressures[state.NodeIndex(line.From)]),
+                    new GaugePressure(FuelPath.ReferencePressure(system.Plan, line, state)),
+                    SiUnits.VolumeFlow(Math.Max(solution.LineFlows[i], 0))
+                )
+            );
+        }
+
+        return results.ToImmutable();
+    }
+
+    /// <summary>Air and fuel of each chamber, and the mean that one sensor sees: total air over total fuel.</summary>
+    private static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean) Mixture(
+        FuelSystem system,
+        SolverState state,
+        FuelPathSolution solution
+    )
+    {
+        if (state.AirMass == 0)
+        {
+            return ([], null);
+        }
+
+        double cycles = system.Engine.InjectionsPerSecond(state.Point.Speed, 1).InSi();
+        double[] fuel = new double[system.Engine.Chambers];
+        for (int seat = 0; seat < state.Seats.Length; seat++)
+        {
+            fuel[state.Seats[seat].Chamber - 1] += solution.InjectorFlows[seat] * state.Density / cycles;
+        }
+
+        double stoichiometric = system.Fuel.StoichiometricRatio.Si;
+        Lambda? Of(double air, double mass) => mass > 0 ? Lambda.FromRatio(air / mass / stoichiometric) : null;
+        var chambers = fuel.Select(
+                (mass, i) =>
+                    new ChamberMixture(i + 1, SiUnits.Mass(state.AirMass), SiUnits.Mass(mass), Of(state.AirMass, mass))
+            )
+            .ToImmutableArray();
+        return (chambers, Of(state.AirMass * fuel.Length, fuel.Sum()));
+    }
+}

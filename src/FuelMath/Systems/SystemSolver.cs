@@ -1,0 +1,251 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Pumps;
+using FuelMath.Scalars;
+
+namespace FuelMath.Systems;
+
+/// <summary>
+/// Finds the steady state: the fuel path is solved for given pump curves and injector draws; voltages, pulse widths and
+/// dead times follow from it; repeated until nothing moves.
+/// </summary>
+/// <remarks>
+/// The wiring is no part of the pressure network: a pump's current and an injector's dead time react weakly on the path,
+/// so that the rounds contract. Instances are immutable; each solve works on its own <see cref="SolverState"/>.
+/// </remarks>
+internal sealed class SystemSolver
+{
+    /// <summary>Rounds after which a state that still moves is refused.</summary>
+    private const int MostRounds = 60;
+
+    /// <summary>Largest relative change of a voltage or an injector differential pressure in the last round.</summary>
+    private const double Settled = 1e-10;
+
+    private readonly FuelSystem system;
+    private readonly FuelPath path;
+
+    internal SystemSolver(FuelSystem system)
+    {
+        this.system = system;
+        path = new FuelPath(system);
+    }
+
+    internal SystemState Solve(OperatingPoint point)
+    {
+        if (
+            point.Command.Kind == FuelCommandKind.PulseWidths
+            && point.Command.PulseWidths.Length != system.Stages.Length
+        )
+        {
+            throw new ArgumentException(
+                $"The command must give a pulse width for each of {system.Stages.Length} stages; it gives {point.Command.PulseWidths.Length}.",
+                nameof(point)
+            );
+        }
+
+        var state = new SolverState(system, point);
+        using NetworkWork<Real> work = path.Rent();
+        path.Prepare(work, state);
+        int iterations = 0;
+        for (int round = 1; round <= MostRounds; round++)
+        {
+            state.StartRound();
+            SetPumps(state);
+            SetWidths(state);
+            SetDraws(state);
+            iterations += path.Solve(work, state, round > 1);
+            Update(state, work);
+            if (state.Change <= Settled)
+            {
+                return SystemReport.Of(system, state, path.Solution(work), round, iterations);
+            }
+        }
+
+        throw new NoSolutionException(
+            $"'{system.Name}' at '{point.Name}'",
+            "pump voltage, injector pulses and rail pressure do not settle on one state.",
+            state.SlowestName,
+            state.Change,
+            MostRounds
+        );
+    }
+
+    private void SetPumps(SolverState state)
+    {
+        for (int i = 0; i < state.PumpCurves.Length; i++)
+        {
+            state.PumpCurves[i] = path.Pumps[i].CurveAt(SiUnits.ElectricPotential(state.PumpVolts));
+        }
+    }
+
+    /// <summary>The pulse width of each stage by the command.</summary>
+    private void SetWidths(SolverState state)
+    {
+        FuelCommand command = state.Point.Command;
+        switch (command.Kind)
+        {
+            case FuelCommandKind.HoldLambda:
+                for (int s = 0; s < state.Models.Length; s++)
+                {
+                    state.Models[s] = state.Fitted(s);
+                }
+
+                StageSplit.Widths(
+                    state.Models,
+                    system.Staging,
+                    state.AirMass / (system.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
+                    state.Widths
+                );
+                break;
+            case FuelCommandKind.OpenLoop:
+                for (int s = 0; s < state.Models.Length; s++)
+                {
+                    state.Models[s] = state.Believed(s);
+                }
+
+                // The primaries' belief about the fuel is what the air mass is divided by.
+                StageSplit.Widths(
+                    state.Models,
+                    system.Staging,
+                    state.AirMass / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
+                    state.Widths
+                );
+                break;
+            case FuelCommandKind.PulseWidths:
+                for (int s = 0; s < state.Widths.Length; s++)
+                {
+                    state.Widths[s] = command.PulseWidths[s].InSi();
+                }
+
+                break;
+            case FuelCommandKind.AllOpen:
+                for (int s = 0; s < state.Widths.Length; s++)
+                {
+                    state.Widths[s] = state.Periods[s];
+                }
+
+                break;
+            default:
+                Array.Clear(state.Widths);
+                break;
+        }
+    }
+
+    /// <summary>What each injector would draw: held masses as a flow, given widths as a share of its static flow.</summary>
+    private void SetDraws(SolverState state)
+    {
+        bool holds = state.Point.Command.Kind == FuelCommandKind.HoldLambda;
+        for (int s = 0; s < system.Stages.Length; s++)
+        {
+            StageModel model = state.Fitted(s);
+            double width = state.Widths[s];
+            for (int i = 0; i < system.Stages[s].Seats.Length; i++)
+            {
+                int seat = state.FirstSeat[s] + i;
+                double pressure = state.DifferentialPressures[seat];
+                double open =
+                    state
+                        .Seats[seat]
+                        .Injector.StaticMassFlow(SiUnits.Pressure(pressure), SiUnits.Density(state.Density))
+                        .InSi() / state.Density;
+                double perRoot = open / Math.Sqrt(pressure);
+                if (width == 0)
+                {
+                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, 0);
+                    continue;
+                }
+
+                if (state.Point.Command.Kind == FuelCommandKind.AllOpen)
+                {
+                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, double.PositiveInfinity);
+                    continue;
+                }
+
+                InjectorPulse pulse = model.Pulse(i, width);
+                double mean = pulse.Mass.InSi() / state.Periods[s] / state.Density;
+                if (pulse.IsHeldOpen)
+                {
+                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, double.PositiveInfinity);
+                }
+                else if (mean == 0)
+                {
+                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, 0);
+                }
+                else if (holds)
+                {
+                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, mean);
+                }
+                else
+                {
+                    (state.Coefficients[seat], state.Commanded[seat]) = (
+                        mean / Math.Sqrt(pressure),
+                        double.PositiveInfinity
+                    );
+                }
+            }
+        }
+    }
+
+    /// <summary>Pressures and voltages that follow from the flows.</summary>
+    private void Update(SolverState state, NetworkWork<Real> work)
+    {
+        double amperes = 0;
+        for (int p = 0; p < path.Pumps.Length; p++)
+        {
+            PumpCurve curve = state.PumpCurves[p];
+            state.PumpRises[p] = path.PumpRise(work, p);
+            state.PumpAmperes[p] = curve.CurrentAt(SiUnits.Pressure(state.PumpRises[p])).InSi();
+            amperes += state.PumpAmperes[p];
+        }
+
+        double supply = state.Point.Supply.InSi();
+        double pumpVolts = system
+            .Power.Pumps.VoltageAtLoad(state.Point.Supply, SiUnits.ElectricCurrent(amperes))
+            .InSi();
+        state.Note(pumpVolts, state.PumpVolts, supply, "pump voltage");
+        state.PumpVolts = pumpVolts;
+
+        // Mean injector current: each coil is a resistor that is connected for its duty cycle.
+        double conductance = 0;
+        for (int s = 0; s < system.Stages.Length; s++)
+        {
+            double duty = Math.Min(state.Widths[s] / state.Periods[s], 1);
+            foreach (InjectorSeat seat in system.Stages[s].Seats)
+            {
+                conductance += duty / seat.Injector.Coil.InSi();
+            }
+        }
+
+        double injectorVolts = supply / (1 + (system.Power.Injectors.Resistance.InSi() * conductance));
+        state.Note(injectorVolts, state.InjectorVolts, supply, "injector voltage");
+        state.InjectorVolts = injectorVolts;
+
+        for (int seat = 0; seat < state.Seats.Length; seat++)
+        {
+            double node = path.PressureAt(work, state.SeatNodes[seat]);
+            double pressure = node - state.DischargePressures[seat];
+            if (pressure <= 0)
+            {
+                if (state.Commanded[seat] > 0)
+                {
+                    throw new NoSolutionException(
+                        $"'{system.Name}' at '{state.Point.Name}'",
+                        $"the pressure at node '{state.Seats[seat].Node}' ({Show.Bar(node)} gauge) "
+                            + $"is not above the pressure that its injector sprays against ({Show.Bar(state.DischargePressures[seat])} gauge): no fuel can pass.",
+                        state.Seats[seat].Node,
+                        double.NaN,
+                        0
+                    );
+                }
+
+                state.TrueDifferences[seat] = pressure;
+                continue;
+            }
+
+            state.TrueDifferences[seat] = pressure;
+            state.Note(pressure, state.DifferentialPressures[seat], pressure, state.Seats[seat].Node);
+            state.DifferentialPressures[seat] = pressure;
+        }
+    }
+}

@@ -1,0 +1,203 @@
+using FuelMath.Engines;
+using FuelMath.Filters;
+using FuelMath.Fuels;
+using FuelMath.Hoses;
+using FuelMath.Injectors;
+using FuelMath.Pumps;
+using FuelMath.Quantities;
+using FuelMath.Regulators;
+using FuelMath.Sources;
+using FuelMath.Systems;
+using FuelMath.Tables;
+using FuelMath.Wiring;
+using UnitsNet;
+using Conductor = FuelMath.Wiring.Conductor;
+
+namespace FuelMath.Examples;
+
+/// <summary>A system put together in code, and asked whether it holds. The data are invented.</summary>
+public sealed class SystemExamples
+{
+    private static readonly DataSource Invented = new("Workshop-class", "example");
+
+    [Fact]
+    public void Solve()
+    {
+        FuelSystem system = Build();
+
+        #region Solve
+        var peak = new OperatingPoint(
+            "peak power",
+            RotationalSpeed.FromRevolutionsPerMinute(6500),
+            manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            charge: Temperature.FromDegreesCelsius(30),
+            fuel: Temperature.FromDegreesCelsius(30),
+            supply: ElectricPotential.FromVolts(13.8),
+            FuelCommand.HoldLambda(Lambda.FromRatio(0.88))
+        );
+
+        SystemState state = system.Solve(peak);
+
+        GaugePressure rail = state.PressureAt("rail");
+        Pressure acrossInjector = state.Injectors[0].DifferentialPressure;
+        Ratio dutyCycle = state.Stages[0].DutyCycle;
+        RegulatorState regulator = state.Regulators[0].State;
+        foreach (var finding in state.Findings)
+        {
+            Console.WriteLine(finding);
+        }
+        #endregion
+
+        Assert.Equal(RegulatorState.Regulating, regulator);
+        Assert.InRange(rail.AboveAmbient.Bars, 2.9, 3.2);
+        Assert.InRange(acrossInjector.Bars, 2.9, 3.2);
+        Assert.InRange(dutyCycle.Percent, 40, 90);
+    }
+
+    private static FuelSystem Build()
+    {
+        #region Build
+        var injector = new Injector(
+            "500 cm3/min",
+            FlowRating.FromVolume(
+                VolumeFlow.FromCubicCentimetersPerMinute(500),
+                Pressure.FromBars(3),
+                StandardFuels.NHeptane,
+                Temperature.FromDegreesCelsius(20),
+                Invented
+            ),
+            DeadTimeTable.FromVoltage(
+                [ElectricPotential.FromVolts(8), ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(16)],
+                Pressure.FromBars(3),
+                [Duration.FromMilliseconds(1.9), Duration.FromMilliseconds(1.0), Duration.FromMilliseconds(0.65)],
+                OutsideRange.Refuse,
+                Invented
+            ),
+            ShortPulseCorrection.None,
+            smallestRepeatableWidth: Duration.FromMilliseconds(0.4),
+            closingTime: Duration.FromMilliseconds(0.5),
+            ElectricResistance.FromOhms(12)
+        );
+
+        var plan = new FuelPlan(
+            [
+                PlanNode.Tank("tank", default, Length.Zero),
+                PlanNode.Junction("pump outlet", Length.Zero),
+                PlanNode.Junction("filter outlet", Length.Zero),
+                PlanNode.Junction("rail", Length.FromMeters(0.4)),
+                PlanNode.Junction("return", Length.FromMeters(0.4)),
+            ],
+            [
+                new FuelLine("pump", "tank", "pump outlet", MakePump()),
+                new FuelLine("filter", "pump outlet", "filter outlet", MakeFilter()),
+                new FuelLine("feed", "filter outlet", "rail", MakeHose("feed")),
+                new FuelLine("regulator", "rail", "return", MakeRegulator()),
+                new FuelLine("return hose", "return", "tank", MakeHose("return hose")),
+            ]
+        );
+
+        var belief = new ControllerBelief(
+            injector,
+            Pressure.FromBars(3),
+            StandardFuels.PumpGasoline,
+            Temperature.FromDegreesCelsius(20)
+        );
+        var primaries = new InjectorStage(
+            "primary",
+            InjectorDischarge.Manifold,
+            pulsesPerCycle: 1,
+            belief,
+            Enumerable.Range(1, 4).Select(cylinder => new InjectorSeat(cylinder, "rail", injector))
+        );
+
+        return new FuelSystem(
+            "two-liter example",
+            StandardFuels.PumpGasoline,
+            MakeEngine(),
+            plan,
+            [primaries],
+            staging: null,
+            new PowerSupply(MakeCircuit("pump circuit"), MakeCircuit("injector circuit")),
+            Limits.CommonPractice,
+            Invented
+        );
+        #endregion
+    }
+
+    private static Pump MakePump() =>
+        new("pump", [MakeCurve(9, 0.6), MakeCurve(14, 1)], StandardFuels.PumpGasoline, Invented);
+
+    private static PumpCurve MakeCurve(double volts, double scale) =>
+        new(
+            ElectricPotential.FromVolts(volts),
+            new[] { (0.0, 300.0, 5.0), (3, 255, 8), (6, 180, 11), (8, 60, 13) }.Select(p => new PumpPoint(
+                Pressure.FromBars(p.Item1 * scale),
+                VolumeFlow.FromLitersPerHour(p.Item2 * scale),
+                ElectricCurrent.FromAmperes(p.Item3 * scale)
+            )),
+            Invented
+        );
+
+    private static Filter MakeFilter() =>
+        Filter.Fit(
+            "filter",
+            [
+                new FilterPoint(Pressure.FromKilopascals(5), VolumeFlow.FromLitersPerHour(100)),
+                new FilterPoint(Pressure.FromKilopascals(12), VolumeFlow.FromLitersPerHour(200)),
+            ],
+            Density.FromKilogramsPerCubicMeter(745),
+            DynamicViscosity.FromMillipascalSeconds(0.5),
+            Invented
+        );
+
+    private static Hose MakeHose(string name) =>
+        new(
+            name,
+            Length.FromMeters(3),
+            Length.FromMillimeters(8.7),
+            Length.FromMicrometers(1.5),
+            Ratio.FromDecimalFractions(2),
+            Invented
+        );
+
+    private static BypassRegulator MakeRegulator() =>
+        new(
+            "regulator",
+            new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
+            new RegulatorReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
+            Area.FromSquareMillimeters(700),
+            Area.FromSquareMillimeters(20),
+            new RegulatorRestriction(
+                Pressure.FromKilopascals(30),
+                VolumeFlow.FromLitersPerHour(250),
+                Density.FromKilogramsPerCubicMeter(745)
+            ),
+            RegulatorReference.Manifold,
+            Invented
+        );
+
+    private static Engine MakeEngine()
+    {
+        var breathing = new VolumetricEfficiency(
+            [RotationalSpeed.FromRevolutionsPerMinute(500), RotationalSpeed.FromRevolutionsPerMinute(7500)],
+            [new AbsolutePressure(Pressure.FromKilopascals(20)), new AbsolutePressure(Pressure.FromKilopascals(110))],
+            new Ratio[,]
+            {
+                { Ratio.FromPercent(80), Ratio.FromPercent(85) },
+                { Ratio.FromPercent(90), Ratio.FromPercent(95) },
+            },
+            OutsideRange.Refuse,
+            Invented
+        );
+        return Engine.FourStroke("two liters", 4, Volume.FromLiters(2), breathing);
+    }
+
+    private static Circuit MakeCircuit(string name) =>
+        new(
+            name,
+            [new Conductor(WireSize.FromAwg(12), Length.FromMeters(4), Temperature.FromDegreesCelsius(40))],
+            [new Conductor(WireSize.FromAwg(12), Length.FromMeters(2), Temperature.FromDegreesCelsius(40))],
+            contacts: ElectricResistance.FromMilliohms(20)
+        );
+}
