@@ -1,0 +1,122 @@
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Regulators;
+
+namespace FuelMath.Systems;
+
+/// <summary>What there is to say of regulators, pumps and hoses.</summary>
+internal sealed class PathFindings(SolvedSystem solved)
+{
+    internal void Look()
+    {
+        LookAtRegulators();
+        LookAtPumps();
+        LookAtHoses();
+    }
+
+    private void LookAtRegulators()
+    {
+        foreach (RegulatorResult regulator in solved.Parts.Regulators)
+        {
+            if (regulator.State == RegulatorState.Seated)
+            {
+                solved.Add(
+                    Severity.Danger,
+                    $"Regulator '{regulator.Line}' is shut: the pump does not supply what is drawn",
+                    $"inlet {Show.Bar(regulator.Inlet.Si)} gauge",
+                    "regulating",
+                    "Rail pressure has fallen below its set point: more pump, less restriction, more voltage at the pump, or less demand.",
+                    SolvedSystem.ByDefinition
+                );
+            }
+            else if (regulator.State == RegulatorState.FullyOpen)
+            {
+                solved.Add(
+                    Severity.Warning,
+                    $"Regulator '{regulator.Line}' is fully open: the return path lifts the rail pressure",
+                    $"inlet {Show.Bar(regulator.Inlet.Si)} gauge",
+                    "regulating",
+                    "Widen the return line or pump less: the rail pressure is no longer set by the regulator.",
+                    SolvedSystem.ByDefinition
+                );
+            }
+        }
+    }
+
+    private void LookAtPumps()
+    {
+        double drawn = solved.Parts.Injectors.Sum(i => i.MeanFlow.InSi());
+        double bypassed = solved.Parts.Regulators.Sum(r => r.BypassedFlow.InSi());
+        double limit = solved.System.Limits.PumpReserve.InSi();
+        if (solved.Parts.Regulators.Length > 0 && drawn > 0 && bypassed > 0 && bypassed < limit * drawn)
+        {
+            solved.Add(
+                Severity.Warning,
+                "Little flow is left over for the regulator",
+                $"{Show.LitersPerHour(bypassed)} bypassed beside {Show.LitersPerHour(drawn)} drawn",
+                $"at least {Show.Percent(limit)} of the flow drawn",
+                "A worn pump, a loaded filter or a tired battery will let rail pressure fall here first."
+            );
+        }
+
+        double allowed = solved.System.Limits.VoltageDrop.InSi();
+        foreach (PumpMatch pump in solved.Parts.Pumps)
+        {
+            if (pump.IsStalled)
+            {
+                solved.Add(
+                    Severity.Danger,
+                    $"Pump '{pump.Line}' delivers nothing against this pressure",
+                    $"at {Show.Volts(pump.Voltage.InSi())}",
+                    "a flow",
+                    "Find what blocks the path; a pump that runs dead-headed heats its fuel.",
+                    SolvedSystem.ByDefinition
+                );
+            }
+
+            double drop = solved.Point.Supply.InSi() - pump.Voltage.InSi();
+            if (drop > allowed)
+            {
+                solved.Add(
+                    Severity.Warning,
+                    $"Voltage drop to pump '{pump.Line}' is high",
+                    Show.Volts(drop),
+                    Show.Volts(allowed),
+                    "Thicker or shorter conductors, a relay near the pump, clean grounds; fuse at the battery as the wire demands."
+                );
+            }
+        }
+    }
+
+    private void LookAtHoses()
+    {
+        var suction = solved
+            .System.Plan.Lines.Where(l => l.Pump is not null)
+            .Select(l => l.From)
+            .ToHashSet(StringComparer.Ordinal);
+        for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
+        {
+            FuelLine line = solved.System.Plan.Lines[i];
+            if (line.Hose is not { } hose)
+            {
+                continue;
+            }
+
+            bool ahead = suction.Contains(line.To);
+            double speed = hose.VelocityAt(SiUnits.VolumeFlow(Math.Abs(solved.Flows[i]))).InSi();
+            double limit = (ahead ? solved.System.Limits.SuctionVelocity : solved.System.Limits.FeedVelocity).InSi();
+            if (speed > limit)
+            {
+                solved.Add(
+                    ahead ? Severity.Warning : Severity.Note,
+                    $"Fuel runs fast in hose '{line.Name}'",
+                    Show.MetersPerSecond(speed),
+                    Show.MetersPerSecond(limit),
+                    ahead
+                        ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
+                        : "Pressure losses grow with its square; a larger bore costs little."
+                );
+            }
+        }
+    }
+}
