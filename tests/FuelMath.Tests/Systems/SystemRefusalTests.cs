@@ -1,0 +1,75 @@
+using FuelMath.Regulators;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Tests.Systems;
+
+/// <summary>What a solve refuses, and in which words.</summary>
+public sealed class SystemRefusalTests
+{
+    [Fact]
+    public void Solve_ManifoldAboveRail_SaysBothPressures()
+    {
+        FuelSystem system = Workshop.Four(reference: RegulatorReference.Ambient, setBars: 1.5);
+
+        var error = Assert.Throws<NoSolutionException>(() =>
+            system.Solve(Workshop.Point(800, 295, FuelCommand.FromPulseWidths([Duration.FromMilliseconds(3)])))
+        );
+
+        Assert.Contains(
+            "is not above the pressure that its injector sprays against (1.95 bar gauge)",
+            error.Message,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Solve_VoltageBelowThePumpsData_SaysTheRange()
+    {
+        var error = Assert.Throws<OutsideTableException>(() =>
+            Workshop.Four().Solve(Workshop.Point(200, 95, Workshop.Hold(0.8), volts: 7.5))
+        );
+
+        Assert.Equal(8, error.Minimum, 1e-9);
+    }
+
+    [Fact]
+    public void Solve_SpeedOutsideTheBreathingTable_Refuses() =>
+        Assert.Throws<OutsideTableException>(() => Workshop.Four().Solve(Workshop.Point(9000, 100, Workshop.Hold(1))));
+
+    [Fact]
+    public void Solve_WrongNumberOfWidths_SaysBothNumbers()
+    {
+        var error = Assert.Throws<ArgumentException>(() =>
+            Workshop.Four().Solve(Workshop.Point(3000, 100, FuelCommand.FromPulseWidths([])))
+        );
+
+        Assert.StartsWith(
+            "The command must give a pulse width for each of 1 stages; it gives 0.",
+            error.Message,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Solve_Null_Throws() =>
+        Assert.Throws<ArgumentNullException>("point", () => Workshop.Four().Solve(null!));
+
+    [Fact]
+    public void WithInjectors_UnknownStage_NamesTheStages()
+    {
+        var error = Assert.Throws<ArgumentException>(() => Workshop.Four().WithInjectors("third", []));
+
+        Assert.StartsWith("Must be one of: primary; it was 'third'.", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void PressureAt_UnknownNode_NamesTheNodes()
+    {
+        SystemState state = Workshop.Four().Solve(Workshop.Point(3000, 100, Workshop.Hold(1)));
+
+        var error = Assert.Throws<ArgumentException>("node", () => state.PressureAt("rail"));
+        Assert.StartsWith("Must be one of: tank, pump outlet,", error.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("line", () => state.FlowThrough("rails"));
+    }
+}
