@@ -90,9 +90,11 @@ internal sealed class PathFindings(SolvedSystem solved)
 
     private void LookAtHoses()
     {
+        // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
         var suction = solved
             .System.Plan.Lines.Where(l => l.Pump is not null)
             .Select(l => l.From)
+            .Except(solved.System.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name))
             .ToHashSet(StringComparer.Ordinal);
         for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
         {

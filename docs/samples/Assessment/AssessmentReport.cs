@@ -1,0 +1,306 @@
+using FuelMath.Findings;
+using FuelMath.Injectors;
+using FuelMath.Quantities;
+using FuelMath.Regulators;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>Prints what a practitioner needs to decide, in the order in which it is needed.</summary>
+internal sealed class AssessmentReport(
+    FuelSystem system,
+    IReadOnlyList<SolvedPoint> points,
+    MeasuredSet? measured,
+    TextWriter to
+)
+{
+    internal void Print()
+    {
+        Heading($"Assessment: {system.Name}");
+        to.WriteLine($"  Data: {system.Source}");
+        to.WriteLine(
+            $"  Fuel: {system.Fuel.Name}, stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass"
+        );
+        to.WriteLine(
+            "  A lean cylinder destroys an engine and leaking petrol burns people: read the findings and the cautions."
+        );
+        Verdict();
+        OperatingPoints();
+        Path();
+        Margins();
+        Findings();
+        if (measured is not null)
+        {
+            Measured(measured);
+        }
+
+        Cautions();
+    }
+
+    private void Verdict()
+    {
+        Heading("Verdict");
+        foreach (SolvedPoint solved in points)
+        {
+            string word =
+                solved.State is not { } state ? "NO STEADY STATE"
+                : state.Findings.Any(f => f.Severity == Severity.Danger) ? "do not run"
+                : state.Findings.Any(f => f.Severity == Severity.Warning) ? "act first"
+                : "holds";
+            string why = solved.State is { } s
+                ? s.Findings.FirstOrDefault(f => f.Severity > Severity.Note) is { } first
+                    ? $": {first.What} ({first.Value})"
+                    : ""
+                : $": {solved.Refusal!.Message}";
+            to.WriteLine($"  {solved.Point.Name, -22} {word}{why}");
+        }
+    }
+
+    private void OperatingPoints()
+    {
+        Heading("Operating points");
+        var table = new Table(
+            "point",
+            "speed rpm",
+            "manifold kPa abs",
+            "fuel degC",
+            "supply V",
+            "pump V",
+            "rail bar gauge",
+            "injector dp bar",
+            "width ms",
+            "duty %",
+            "lambda"
+        );
+        foreach (SolvedPoint solved in points)
+        {
+            if (solved.State is not { } state)
+            {
+                continue;
+            }
+
+            StageResult busiest = state.Stages.MaxBy(s => s.DutyCycle.DecimalFractions)!;
+            InjectorResult injector = state.Injectors.MinBy(i => i.DifferentialPressure.Pascals)!;
+            table.Add(
+                solved.Point.Name,
+                Say.Number(solved.Point.Speed.RevolutionsPerMinute, "0"),
+                Say.Kilopascals(solved.Point.Manifold),
+                Say.Number(solved.Point.Fuel.DegreesCelsius, "0"),
+                Say.Volts(solved.Point.Supply),
+                state.Pumps.IsEmpty ? "-" : Say.Volts(state.Pumps[0].Voltage),
+                Say.Bar(state.PressureAt(injector.Seat.Node)),
+                Say.Bar(injector.DifferentialPressure),
+                string.Join(" / ", state.Stages.Select(s => s.IsShut ? "shut" : Say.Milliseconds(s.PulseWidth))),
+                string.Join(" / ", state.Stages.Select(s => s.IsShut ? "-" : Say.Percent(s.DutyCycle))),
+                Say.Mixture(state.Lambda)
+            );
+        }
+
+        table.Print(to);
+        to.WriteLine("  Lowest injector differential pressure of all injectors. Two numbers: primaries / secondaries.");
+    }
+
+    private void Path()
+    {
+        var solved = points.Where(p => p.State is not null).ToList();
+        Heading("Pressure along the path, bar gauge");
+        var table = new Table(["node", .. solved.Select(p => p.Point.Name)]);
+        foreach (PlanNode node in system.Plan.Nodes)
+        {
+            table.Add([node.Name, .. solved.Select(p => Say.Bar(p.State!.PressureAt(node.Name)))]);
+        }
+
+        table.Print(to);
+        Heading("Flow through each part, L/h");
+        table = new Table(["part", .. solved.Select(p => p.Point.Name)]);
+        foreach (FuelLine line in system.Plan.Lines)
+        {
+            table.Add([line.Name, .. solved.Select(p => Say.LitersPerHour(p.State!.FlowThrough(line.Name)))]);
+        }
+
+        table.Print(to);
+    }
+
+    private void Margins()
+    {
+        Heading("Margins");
+        var table = new Table(
+            "point",
+            "fuel drawn L/h",
+            "bypassed L/h",
+            "reserve %",
+            "regulator",
+            "pump L/h at bar",
+            "pump A",
+            "pulsing bound"
+        );
+        foreach (SolvedPoint solved in points)
+        {
+            if (solved.State is not { } state)
+            {
+                continue;
+            }
+
+            double drawn = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
+            double bypassed = state.Regulators.Sum(r => r.BypassedFlow.LitersPerHour);
+            table.Add(
+                solved.Point.Name,
+                Say.Number(drawn, "0.0"),
+                Say.Number(bypassed, "0.0"),
+                drawn > 0 ? Say.Number(100 * bypassed / drawn, "0") : "-",
+                string.Join(" ", state.Regulators.Select(r => Word(r.State))),
+                string.Join(" ", state.Pumps.Select(p => $"{Say.LitersPerHour(p.Flow)} at {Say.Bar(p.PressureRise)}")),
+                string.Join(" ", state.Pumps.Select(p => Say.Number(p.Current.Amperes, "0.0"))),
+                string.Join(
+                    " / ",
+                    state.Stages.Select(s =>
+                        s.IsShut ? "-" : Say.Number(s.QuadraticLossFactor.DecimalFractions, "0.00")
+                    )
+                )
+            );
+        }
+
+        table.Print(to);
+        to.WriteLine(
+            "  Pulsing bound: factor on quadratic losses if nothing damped the pulses; the truth lies between 1 and it."
+        );
+    }
+
+    private void Findings()
+    {
+        Heading("Findings");
+        foreach (SolvedPoint solved in points)
+        {
+            to.WriteLine($"  {solved.Point.Name}");
+            if (solved.State is not { } state)
+            {
+                to.WriteLine($"    NO STATE  {solved.Refusal!.Message}");
+                continue;
+            }
+
+            if (state.Findings.IsEmpty)
+            {
+                to.WriteLine("    none");
+            }
+
+            foreach (Finding finding in state.Findings)
+            {
+                to.WriteLine(
+                    $"    {finding.Severity.ToString().ToUpperInvariant(), -8} {finding.What}: {finding.Value}; limit {finding.Limit}"
+                );
+                to.WriteLine($"             {finding.Action} {finding.LimitSource}");
+            }
+        }
+    }
+
+    private void Measured(MeasuredSet set)
+    {
+        Heading("Injectors on the bench");
+        to.WriteLine($"  {set.Source}. Static flow carried to the pressure, fluid and temperature of the rating.");
+        var table = new Table(
+            "injector",
+            "stage",
+            "chamber",
+            "flow cm3/min",
+            "+/- (95 %)",
+            "of rating %",
+            "of stage mean %"
+        );
+        foreach (MeasuredInjector one in set.Injectors)
+        {
+            table.Add(
+                one.Name,
+                one.Stage,
+                Say.Number(one.Chamber, "0"),
+                Say.Number(one.Flow.CubicCentimetersPerMinute, "0.0"),
+                Say.Number(one.FlowUncertainty.CubicCentimetersPerMinute, "0.0"),
+                Say.Number(100 * one.ShareOfRating, "0.0"),
+                Say.Number(100 * set.ShareOfStageMean(one), "0.0")
+            );
+        }
+
+        table.Print(to);
+        foreach (InjectorStage stage in system.Stages)
+        {
+            to.WriteLine(
+                $"  {stage.Name}: spread (largest - smallest) / mean = {Say.Number(100 * set.Spread(stage.Name), "0.0")} % "
+                    + "(common practice, no source: within 2 % for a matched set)"
+            );
+        }
+
+        Heading("Lambda of each cylinder with the measured injectors, if the controller keeps assuming the rating");
+        var lambdas = new Table([
+            "point",
+            "asked for",
+            .. Enumerable.Range(1, system.Engine.Chambers).Select(c => $"cyl {c}"),
+            "one sensor sees",
+            "leanest against it %",
+        ]);
+        foreach ((SolvedPoint solved, SystemState? state, Exception? refusal) in set.OpenLoop)
+        {
+            if (state is null)
+            {
+                lambdas.Add([
+                    solved.Point.Name,
+                    "-",
+                    .. Enumerable.Repeat("-", system.Engine.Chambers),
+                    "no state",
+                    refusal!.GetType().Name,
+                ]);
+                continue;
+            }
+
+            double mean = state.Lambda!.Value.ToRatio();
+            double leanest = state.Chambers.Max(c => c.Lambda!.Value.ToRatio());
+            lambdas.Add([
+                solved.Point.Name,
+                Say.Mixture(state.TargetLambda),
+                .. state.Chambers.Select(c => Say.Mixture(c.Lambda)),
+                Say.Mixture(state.Lambda),
+                Say.Number(100 * ((leanest / mean) - 1), "+0.0;-0.0"),
+            ]);
+        }
+
+        lambdas.Print(to);
+        foreach (
+            string finding in set
+                .OpenLoop.Where(o => o.State is not null)
+                .SelectMany(o =>
+                    o.State!.Findings.Where(f => f.Severity == Severity.Danger)
+                        .Select(f => $"{o.Point.Point.Name}: {f.What} ({f.Value}). {f.Action}")
+                )
+        )
+        {
+            to.WriteLine($"  DANGER  {finding}");
+        }
+
+        to.WriteLine(
+            "  A predicted lambda is never clearance to load an engine: verify with a sensor at light load first."
+        );
+    }
+
+    private void Cautions()
+    {
+        Heading("Cautions");
+        foreach (string caution in SampleCautions.All(system))
+        {
+            to.WriteLine($"  - {caution}");
+        }
+    }
+
+    private static string Word(RegulatorState state) =>
+        state switch
+        {
+            RegulatorState.Seated => "seated",
+            RegulatorState.Regulating => "regulating",
+            _ => "fully open",
+        };
+
+    private void Heading(string text)
+    {
+        to.WriteLine();
+        to.WriteLine(text);
+        to.WriteLine(new string('=', text.Length));
+    }
+}

@@ -1,0 +1,76 @@
+using FuelMath.Findings;
+using FuelMath.Systems;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>Writes one self-contained page: the charts, the findings, the sheet to hand over and the cautions.</summary>
+internal static class HtmlPage
+{
+    private const string Style = """
+        body{font:15px/1.45 system-ui,sans-serif;max-width:980px;margin:2rem auto;padding:0 1rem;color:#1b1f23}
+        h1{font-size:1.5rem}h2{font-size:1.15rem;margin-top:2rem;border-bottom:1px solid #d0d7de}
+        table{border-collapse:collapse;font-size:.86rem;margin:.6rem 0}
+        th,td{border:1px solid #d0d7de;padding:.25rem .5rem;text-align:right}
+        th:first-child,td:first-child{text-align:left}th{background:#f3f5f7}
+        .Danger{border-left:5px solid #b42318}.Warning{border-left:5px solid #b7791f}.Note{border-left:5px solid #4a6785}
+        .finding{padding:.3rem .7rem;margin:.4rem 0;background:#fafbfc}
+        pre{background:#f6f8fa;padding:.8rem;overflow-x:auto;font-size:.8rem}
+        svg{max-width:100%;height:auto}
+        """;
+
+    internal static void Write(string path, FuelSystem system, IReadOnlyList<SolvedPoint> points, string sheet)
+    {
+        using var page = new StreamWriter(path);
+        page.WriteLine("<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\">");
+        page.WriteLine($"<title>{Html.Escape(system.Name)}</title><style>{Style}</style></head><body>");
+        page.WriteLine(
+            $"<h1>{Html.Escape(system.Name)}</h1><p>Data: {Html.Escape(system.Source.ToString())}. Fuel: {Html.Escape(system.Fuel.Name)}.</p>"
+        );
+        SystemState[] states = [.. points.Select(p => p.State).OfType<SystemState>()];
+        SystemState? busiest = states
+            .Where(s => !s.Pumps.IsEmpty)
+            .MaxBy(s => s.Injectors.Sum(i => i.MeanFlow.LitersPerHour));
+        if (busiest is not null)
+        {
+            page.WriteLine("<h2>Where the pump meets the path</h2>" + Charts.PumpAndSystem(system, busiest));
+        }
+
+        page.WriteLine("<h2>Pressure along the path</h2>" + Charts.PressureAlongPath(system, states));
+        if (busiest is not null)
+        {
+            page.WriteLine("<h2>Duty cycle over speed</h2>" + Charts.DutyOverSpeed(system, busiest.Point));
+        }
+
+        page.WriteLine("<h2>Findings</h2>");
+        foreach (SolvedPoint solved in points)
+        {
+            page.WriteLine($"<h3>{Html.Escape(solved.Point.Name)}</h3>");
+            if (solved.State is not { } state)
+            {
+                page.WriteLine($"<p class=\"finding Danger\">No state: {Html.Escape(solved.Refusal!.Message)}</p>");
+                continue;
+            }
+
+            foreach (Finding finding in state.Findings)
+            {
+                page.WriteLine(
+                    $"<p class=\"finding {finding.Severity}\"><b>{finding.Severity}: {Html.Escape(finding.What)}</b>: "
+                        + $"{Html.Escape(finding.Value)}; limit {Html.Escape(finding.Limit)} {Html.Escape(finding.LimitSource.ToString())}<br>{Html.Escape(finding.Action)}</p>"
+                );
+            }
+
+            if (state.Findings.IsEmpty)
+            {
+                page.WriteLine("<p>none</p>");
+            }
+        }
+
+        page.WriteLine($"<h2>Sheet to hand over</h2><pre>{Html.Escape(sheet)}</pre><h2>Cautions</h2><ul>");
+        foreach (string caution in SampleCautions.All(system))
+        {
+            page.WriteLine($"<li>{Html.Escape(caution)}</li>");
+        }
+
+        page.WriteLine("</ul></body></html>");
+    }
+}

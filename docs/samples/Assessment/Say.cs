@@ -1,0 +1,27 @@
+using System.Globalization;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>Quantities in the units of the trade, in invariant culture.</summary>
+internal static class Say
+{
+    internal static string Bar(GaugePressure pressure) => Bar(pressure.AboveAmbient);
+
+    internal static string Bar(Pressure pressure) => Number(pressure.Bars, "0.00");
+
+    internal static string Kilopascals(AbsolutePressure pressure) => Number(pressure.AboveVacuum.Kilopascals, "0");
+
+    internal static string LitersPerHour(VolumeFlow flow) => Number(flow.LitersPerHour, "0.0");
+
+    internal static string Percent(Ratio ratio) => Number(ratio.Percent, "0.0");
+
+    internal static string Volts(ElectricPotential voltage) => Number(voltage.Volts, "0.00");
+
+    internal static string Milliseconds(Duration duration) => Number(duration.Milliseconds, "0.000");
+
+    internal static string Mixture(Lambda? lambda) => lambda is { } value ? value.ToString() : "-";
+
+    internal static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}
