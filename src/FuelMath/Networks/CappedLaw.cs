@@ -14,13 +14,13 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     private T commanded;
     private T offset;
     private T first;
-    private T least;
+    private T usual;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => least;
+    public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
     public void Load(LinkPart part)
@@ -36,16 +36,16 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     /// <param name="wanted">The commanded flow, m3/s; not negative.</param>
     internal void Set(T coefficient, T wanted)
     {
-        T usual = 550 * coefficient; // at 300 kPa
+        T heldOpen = Math.Sqrt(PartMath.UsualInjectorPressure) * coefficient;
         square = 1 / (coefficient * coefficient);
         commanded = wanted;
-        first = T.Min(usual, wanted);
-        least = 1e-6 * 550 * 550 / usual;
+        first = T.Min(heldOpen, wanted);
+        usual = PartMath.UsualInjectorPressure / heldOpen;
     }
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
         // At the commanded flow itself the law is already steep, so that a shut injector starts shut.
         Dual<T> none = Dual<T>.Of(0);
@@ -54,7 +54,7 @@ internal struct CappedLaw<T> : ILinkLaw<T>
             Dual<T>.Min(flow, none),
             flow - (Dual<T>)commanded
         );
-        return new(offset + (square * (flow * Dual<T>.Abs(flow))) + (Stiff.Reverse * outside));
+        return new(offset + (square * (flow * Dual<T>.Abs(flow))) + (reverse * outside));
     }
 
     /// <inheritdoc />

@@ -15,13 +15,13 @@ internal struct CubicPipeLaw<T> : ILinkLaw<T>
     private double slender;
     private double minor;
     private T first;
-    private T least;
+    private T usual;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => least;
+    public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
     public void Load(LinkPart part)
@@ -40,12 +40,12 @@ internal struct CubicPipeLaw<T> : ILinkLaw<T>
         reynoldsPerFlow = Friction.Reynolds(velocity, bore, around.Density, around.Viscosity);
         laminar = Friction.LaminarFactor(reynoldsPerFlow) * slender * dynamic;
         first = PipeScale.Velocity / velocity;
-        least = PipeScale.LeastSlope(dynamic, slender, minor, first);
+        usual = PipeScale.UsualSlope(dynamic, slender, minor, first);
     }
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
         Dual<T> size = Dual<T>.Abs(flow);
         Dual<T> square = dynamic * (flow * size);

@@ -68,6 +68,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         for (int i = 0; i < laws.Length; i++)
         {
             T first = laws[i].FirstFlow;
+            work.First[ends[i].Link] = first;
             if (!warm)
             {
                 work.Flow[ends[i].Link] = first;
@@ -86,6 +87,8 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         T[] flows = work.Flow;
         T[] matrix = work.Matrix;
         T[] right = work.Right;
+        T drag = work.Drag;
+        T reverse = work.Reverse;
         Ends[] all = ends;
         for (int i = 0; i < all.Length; i++)
         {
@@ -94,11 +97,14 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
             T up = pressure[e.From];
             T down = pressure[e.To];
             T memory = work.Memory[e.Link];
-            Balance<T> balance = laws[i].At(Dual<T>.Variable(flow), up, down, ref memory);
+            Balance<T> balance = laws[i].At(Dual<T>.Variable(flow), up, down, reverse, ref memory);
             work.Memory[e.Link] = typeof(T) == typeof(Real) ? memory : T.Select(done, work.Memory[e.Link], memory);
-            T give = 1 / T.Max(balance.Loss.Rate, laws[i].LeastSlope);
+            T usual = laws[i].UsualSlope;
+            T give = 1 / (T.Max(balance.Loss.Rate, NetworkWork<T>.LeastSlope * usual) + (drag * usual));
             T error = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
-            worst = T.Max(worst, T.Abs(error) * T.Min(T.Of(1), Stiff.JudgedByFlow * give));
+            T counts = T.Abs(error) * T.Min(T.Of(1), Stiff.JudgedByFlow * give);
+            worst = T.Max(worst, counts);
+            work.Error[e.Link] = counts;
             T free = flow + (give * error);
             T fromUp = give * balance.Up;
             T toDown = give * balance.Down;
@@ -106,13 +112,11 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
             work.FromUp[e.Link] = fromUp;
             work.ToDown[e.Link] = toDown;
 
-            // Mass balance of both ends in the change of pressure; an end of fixed pressure writes into a waste slot.
+            // Mass balance of both ends in the change of pressure; a given pressure does not change.
             right[e.From] -= free;
             right[e.To] += free;
-            matrix[e.FromFrom] += fromUp;
-            matrix[e.FromTo] -= toDown;
-            matrix[e.ToFrom] -= fromUp;
-            matrix[e.ToTo] += toDown;
+            matrix[e.Up] += fromUp;
+            matrix[e.Down] += toDown;
         }
 
         return worst;

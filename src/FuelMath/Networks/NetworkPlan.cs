@@ -125,10 +125,14 @@ internal sealed class NetworkPlan
     {
         int f = From[link];
         int t = To[link];
-        return new(link, f, t, Slot(f, f), Slot(f, t), Slot(t, f), Slot(t, t));
+        return new(link, f, t, Slot(t, f), Slot(f, t));
     }
 
-    private int Slot(int row, int column) => row < Unknown && column < Unknown ? Order.Slot(row, column) : Order.Slots;
+    /// <summary>The slot of an element; what leaves to a given pressure is kept with the node that gives.</summary>
+    private int Slot(int row, int column) =>
+        column >= Unknown ? Order.Slots
+        : row >= Unknown ? Elimination.Slot(column)
+        : Order.Slot(row, column);
 
     private static ArgumentException Missing(string what, string name, IEnumerable<string> known) =>
         new(

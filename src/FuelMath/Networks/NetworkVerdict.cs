@@ -213,10 +213,7 @@ internal static class NetworkVerdict
         worst = -1;
         for (int e = 0; e < work.Flow.Length; e++)
         {
-            // The last linearization: the error is what a step without a change of pressure would still move.
-            double give = Math.Max(Math.Abs(work.FromUp[e].Value), Math.Abs(work.ToDown[e].Value));
-            double moved = Math.Abs(work.Free[e].Value - work.Flow[e].Value);
-            double error = moved / give * Math.Min(1, Stiff.JudgedByFlow * give);
+            double error = work.Error[e].Value;
             if (!(error <= worst))
             {
                 worst = error;

@@ -4,22 +4,25 @@ namespace FuelMath.Networks;
 
 /// <content>
 /// The method: Newton on all links, flows eliminated, so that each iteration solves for one change of pressure a node.
-/// After some iterations a point whose flows stopped settling takes shorter steps. A number that is done stands still, so
-/// that a lane's result does not depend on its neighbors. Source: [Todini-Pilati-1988] for the elimination of flows.
+/// Source: [Todini-Pilati-1988] for the elimination of flows. A number that is done stands still, so that a lane's result
+/// does not depend on its neighbors. A number that is not done after some iterations is guided: see NetworkWork.Guide.cs.
 /// </content>
 internal sealed partial class NetworkWork<T>
 {
-    internal const int MostIterations = 200;
+    internal const int MostIterations = 300;
 
-    /// <summary>Iterations before steps may be shortened.</summary>
-    private const int FullSteps = 12;
-    private const double ShortStep = 0.6;
+    /// <summary>The least slope that Newton uses, as a part of a law's usual one: a square law has none at no flow.</summary>
+    internal const double LeastSlope = 1e-4;
 
     /// <summary>Flows have settled when none changes by more than this part of the greatest.</summary>
     private const double Settled = 1e-7;
 
     /// <summary>Nor, where nothing flows, by this part of the greatest flow that a cold start begins with.</summary>
     private const double SettledOfStart = 1e-9;
+
+    /// <summary>How far beyond its law's scale, or beyond what it was, a flow may go in one step.</summary>
+    private const double Reach = 5;
+    private const double ReachOfLast = 4;
 
     /// <summary>A link's pressure is right within this, Pa, ...</summary>
     internal const double PressureTolerance = 1e-3;
@@ -45,11 +48,10 @@ internal sealed partial class NetworkWork<T>
         T[] pressure = Pressure;
         T one = T.Of(1);
         T none = T.Of(0);
+        T limit = T.Of(PressureTolerance);
         Mask<T> done = T.Less(one, none);
         Mask<T> lost = done;
         Mask<T> settled = done;
-        T before = one;
-        T limit = T.Of(PressureTolerance);
         Iterations = none;
         WorstError = none;
         for (int iteration = 0; iteration <= MostIterations; iteration++)
@@ -85,11 +87,19 @@ internal sealed partial class NetworkWork<T>
             }
 
             limit = PressureTolerance + (RelativeTolerance * greatest);
-            (T change, T scale) = Steps();
+            (T change, T scale) = NextFlows();
             settled = T.Less(change, (Settled * scale) + startScale);
             lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
-            Step(iteration, done, settled, change, before);
-            before = change;
+            if (iteration >= FullSteps)
+            {
+                settled &= Guide(iteration, settled, T.Less(change, (Near * scale) + startScale), error, limit);
+            }
+            else
+            {
+                errorBefore = error;
+            }
+
+            Step(done, settled);
         }
 
         return done;
@@ -104,6 +114,8 @@ internal sealed partial class NetworkWork<T>
         }
 
         startScale = SettledOfStart * greatest;
+        Drag = T.Of(0);
+        Reverse = T.Of(Stiff.Reverse);
         if (!warm)
         {
             Array.Fill(Memory, T.Of(UsualRoot));
@@ -112,7 +124,7 @@ internal sealed partial class NetworkWork<T>
     }
 
     /// <summary>The flows that a full step would give, into Free; the greatest change and the greatest flow.</summary>
-    private (T Change, T Scale) Steps()
+    private (T Change, T Scale) NextFlows()
     {
         T change = T.Of(0);
         T scale = T.Of(0);
@@ -129,20 +141,19 @@ internal sealed partial class NetworkWork<T>
         return (change, scale);
     }
 
-    private void Step(int iteration, Mask<T> done, Mask<T> settled, T change, T before)
+    /// <summary>
+    /// A settled step takes the new flows themselves, so that mass balances to the last digit. Before that no flow goes
+    /// far beyond its law's scale at once: it is only where the law is looked at next.
+    /// </summary>
+    private void Step(Mask<T> done, Mask<T> settled)
     {
-        T one = T.Of(1);
-        T part = iteration < FullSteps ? one : T.Select(settled | T.Less(change, 0.3 * before), one, T.Of(ShortStep));
         for (int e = 0; e < Flow.Length; e++)
         {
             T flow = Flow[e];
-
-            // A full step takes the new flow itself, so that mass balances to the last digit.
-            T next =
-                iteration < FullSteps
-                    ? Free[e]
-                    : T.Select(T.Less(part, one), flow + (part * (Free[e] - flow)), Free[e]);
-            Flow[e] = T.Select(done, flow, next);
+            T next = Free[e];
+            T reach = T.Max(Reach * First[e], ReachOfLast * T.Abs(flow)) + startScale;
+            T kept = T.Max(-reach, T.Min(reach, next));
+            Flow[e] = T.Select(done, flow, T.Select(settled, next, kept));
         }
     }
 }

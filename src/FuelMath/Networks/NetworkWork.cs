@@ -45,6 +45,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
         (head, given) = (new T[nodes], new T[nodes]);
         (Flow, Free, FromUp, ToDown, Memory) = (new T[links], new T[links], new T[links], new T[links], new T[links]);
+        (First, Error) = (new T[links], new T[links]);
         Matrix = new T[plan.Order.Slots + 1];
         set = true;
         Reset();
@@ -66,6 +67,12 @@ internal sealed partial class NetworkWork<T> : IDisposable
     internal readonly T[] FromUp;
     internal readonly T[] ToDown;
     internal readonly T[] Draw;
+
+    /// <summary>Each law's own scale of flow.</summary>
+    internal readonly T[] First;
+
+    /// <summary>What each link counts for in <see cref="WorstError"/>.</summary>
+    internal readonly T[] Error;
 
     /// <summary>Iterations of the last solve.</summary>
     internal T Iterations { get; private set; }

@@ -14,7 +14,7 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     public readonly T FirstFlow => law.FirstFlow;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => law.LeastSlope;
+    public readonly T UsualSlope => law.UsualSlope;
 
     /// <inheritdoc />
     public void Load(LinkPart part)
@@ -28,10 +28,10 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
-        Balance<T> free = law.At(flow, up, down, ref memory);
-        return new(free.Loss + Stiff.OneWay(flow, Stiff.CheckReverse), free.Up, free.Down);
+        Balance<T> free = law.At(flow, up, down, reverse, ref memory);
+        return new(free.Loss + Stiff.OneWay(flow, Stiff.CheckOver * reverse), free.Up, free.Down);
     }
 
     /// <inheritdoc />

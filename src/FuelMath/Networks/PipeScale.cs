@@ -8,7 +8,7 @@ internal static class PipeScale
     /// <summary>A usual velocity, m/s.</summary>
     internal const double Velocity = 0.6;
 
-    /// <summary>A millionth of the usual resistance: only a passage without length gets that low.</summary>
-    internal static T LeastSlope<T>(T dynamic, double slender, double minor, T flow)
-        where T : struct, IScalar<T> => 1e-6 * ((0.03 * slender) + minor) * dynamic * flow;
+    /// <summary>Its resistance at that velocity, with a usual friction factor.</summary>
+    internal static T UsualSlope<T>(T dynamic, double slender, double minor, T flow)
+        where T : struct, IScalar<T> => ((0.03 * slender) + minor) * dynamic * flow;
 }

@@ -11,14 +11,14 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     private T shutoff;
     private T factor;
     private T first;
-    private T least;
+    private T usual;
     private T smallest;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => least;
+    public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
     public void Load(LinkPart part)
@@ -29,7 +29,7 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
         factor = T.Of(pump.Factor);
         double half = Math.Pow(pump.Shutoff / 2 / pump.Factor, 1 / pump.Exponent);
         first = T.Of(half);
-        least = T.Of(1e-6 * pump.Shutoff / half);
+        usual = T.Of(pump.Shutoff / half);
 
         // A power has no slope by its logarithm at zero, and less than a billionth of the scale moves nothing.
         smallest = T.Of(1e-9 * half);
@@ -40,10 +40,10 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
         Dual<T> fall = factor * Dual<T>.Pow(Dual<T>.Max(flow, smallest), exponent);
-        return new(fall - shutoff + Stiff.OneWay(flow, Stiff.Reverse));
+        return new(fall - shutoff + Stiff.OneWay(flow, reverse));
     }
 
     /// <inheritdoc />

@@ -14,13 +14,13 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     // Of each piece: where it begins, and its four coefficients.
     private T[] pieces;
     private T first;
-    private T least;
+    private T usual;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => least;
+    public readonly T UsualSlope => usual;
 
     /// <summary>The number of pieces, the two straight outer ones included.</summary>
     internal readonly int Count => pieces.Length / Numbers;
@@ -59,7 +59,7 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
         T last = pieces[^Numbers];
         T rise = T.Max(T.Abs(pieces[1]), T.Abs(pieces[^(Numbers - 1)]));
         first = 0.5 * last;
-        least = 1e-6 * rise / last;
+        usual = rise / last;
     }
 
     /// <summary>The flow of the first point.</summary>
@@ -69,7 +69,7 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     internal readonly T End => pieces[^Numbers];
 
     /// <inheritdoc />
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
         Dual<T> forward = Dual<T>.Max(flow, Dual<T>.Of(0));
         T q = forward.Number;
@@ -91,7 +91,7 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
 
         Dual<T> t = forward - (Dual<T>)begin;
         Dual<T> rise = c0 + (t * (c1 + (t * (c2 + (c3 * t)))));
-        return new(Stiff.OneWay(flow, Stiff.Reverse) - rise);
+        return new(Stiff.OneWay(flow, reverse) - rise);
     }
 
     /// <inheritdoc />

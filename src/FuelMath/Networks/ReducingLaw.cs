@@ -14,13 +14,13 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
     private T slope;
     private T open;
     private T first;
-    private T least;
+    private T usual;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => least;
+    public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
     public void Load(LinkPart part)
@@ -40,18 +40,18 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
         held = regulator.Setting + reference + around.HeadTo;
         open = regulator.Square + BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), around.Density, T.Of(1));
         first = RegulatorScale.Flow(open);
-        least = RegulatorScale.LeastSlope(first);
+        usual = RegulatorScale.UsualSlope(first);
     }
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory)
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
         Dual<T> wide = open * (flow * Dual<T>.Abs(flow));
         Dual<T> holding = (slope * flow) - (Dual<T>)held;
         Mask<T> holds = IsHolding(wide.Number, holding.Number, up);
         return new(
-            Dual<T>.Select(Dual<T>.Lift(holds), holding, wide) + Stiff.OneWay(flow, Stiff.Reverse),
+            Dual<T>.Select(Dual<T>.Lift(holds), holding, wide) + Stiff.OneWay(flow, reverse),
             T.Select(holds, T.Of(0), T.Of(1)),
             T.Of(1)
         );

@@ -11,7 +11,7 @@ internal static class RegulatorScale
     internal static T Flow<T>(T open)
         where T : struct, IScalar<T> => T.Sqrt(UsualLoss / open);
 
-    /// <summary>A regulator without slope would have none while it regulates.</summary>
-    internal static T LeastSlope<T>(T flow)
-        where T : struct, IScalar<T> => 1e-5 * UsualPressure / flow;
+    /// <summary>A regulator without slope has none of its own while it regulates.</summary>
+    internal static T UsualSlope<T>(T flow)
+        where T : struct, IScalar<T> => UsualPressure / flow;
 }

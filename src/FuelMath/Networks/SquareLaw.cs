@@ -12,13 +12,13 @@ internal struct SquareLaw<T> : ILinkLaw<T>
     private T linear;
     private T square;
     private T first;
-    private T least;
+    private T usual;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
-    public readonly T LeastSlope => least;
+    public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
     public void Load(LinkPart part) { }
@@ -40,12 +40,12 @@ internal struct SquareLaw<T> : ILinkLaw<T>
         T weight = made.IntoSpace ? around.HeadFrom - around.HeadTo : none;
         offset = made.Opening + weight;
         first = 2 * made.Scale / (linear + T.Sqrt((linear * linear) + (4 * made.Scale * square)));
-        least = 1e-6 * made.Scale / first;
+        usual = made.Scale / first;
     }
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly Balance<T> At(Dual<T> flow, T up, T down, ref T memory) =>
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory) =>
         new(offset + ((linear * flow) + (square * (flow * Dual<T>.Abs(flow)))));
 
     /// <inheritdoc />

@@ -12,15 +12,15 @@ internal static class Stiff
     /// <summary>Pumps, regulators and injectors, Pa s/m3: 300 kPa push 3e-16 m3/s through a shut one.</summary>
     internal const double Reverse = 1e21;
 
-    /// <summary>Check valves: so much tighter that a pump held shut by one still shows its own pressure.</summary>
-    internal const double CheckReverse = 1e27;
+    /// <summary>Check valves are so much tighter that a pump held shut by one still shows its own pressure.</summary>
+    internal const double CheckOver = 1e6;
 
-    /// <summary>Above this slope a link is judged by its flow rather than by its pressure.</summary>
-    internal const double JudgedByFlow = 1e15;
+    /// <summary>Above this slope, Pa s/m3, a link is judged by its flow: 1e-15 m3/s count as 1 mPa.</summary>
+    internal const double JudgedByFlow = 1e12;
 
     /// <summary>Steep below zero, nothing above.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal static Dual<T> OneWay<T>(Dual<T> flow, double steepness)
+    internal static Dual<T> OneWay<T>(Dual<T> flow, T steepness)
         where T : struct, IScalar<T> =>
         Dual<T>.Select(Dual<T>.Less(flow, Dual<T>.Of(0)), steepness * flow, Dual<T>.Of(0));
 }
