@@ -41,6 +41,7 @@ internal sealed class AssessmentReport(
     private void Verdict()
     {
         Heading("Verdict");
+        int width = points.Max(p => p.Point.Name.Length);
         foreach (SolvedPoint solved in points)
         {
             string word =
@@ -53,7 +54,7 @@ internal sealed class AssessmentReport(
                     ? $": {first.What} ({first.Value})"
                     : ""
                 : $": {solved.Refusal!.Message}";
-            to.WriteLine($"  {solved.Point.Name, -22} {word}{why}");
+            to.WriteLine($"  {solved.Point.Name.PadRight(width)}  {word}{why}");
         }
     }
 
@@ -71,6 +72,7 @@ internal sealed class AssessmentReport(
             "injector dp bar",
             "width ms",
             "duty %",
+            "asked for",
             "lambda"
         );
         foreach (SolvedPoint solved in points)
@@ -93,12 +95,44 @@ internal sealed class AssessmentReport(
                 Say.Bar(injector.DifferentialPressure),
                 string.Join(" / ", state.Stages.Select(s => s.IsShut ? "shut" : Say.Milliseconds(s.PulseWidth))),
                 string.Join(" / ", state.Stages.Select(s => s.IsShut ? "-" : Say.Percent(s.DutyCycle))),
+                Asked(solved.Point.Command),
                 Say.Mixture(state.Lambda)
             );
         }
 
         table.Print(to);
-        to.WriteLine("  Lowest injector differential pressure of all injectors. Two numbers: primaries / secondaries.");
+        to.WriteLine(
+            "  Lowest injector differential pressure (dp) of all injectors. Two numbers: primaries / secondaries."
+        );
+        to.WriteLine(
+            "  Held: a sensor corrects the mean mixture. Open: nobody corrects; lambda is what the controller's belief makes of it."
+        );
+        if (system.Engine.TrappingEfficiency.DecimalFractions < 1)
+        {
+            Trapped();
+        }
+    }
+
+    /// <summary>A two-stroke loses air through the exhaust: what burns is richer by as much fuel as stays behind.</summary>
+    private void Trapped()
+    {
+        to.WriteLine(
+            $"  Two-stroke: {Say.Percent(system.Engine.TrappingEfficiency)} % of the air is trapped. Lambda above is delivered air over delivered fuel, as a sensor in the"
+        );
+        to.WriteLine(
+            "  exhaust sees it. What burns lies between it (fuel lost with the air) and, were all fuel trapped:"
+        );
+        to.WriteLine(
+            "    "
+                + string.Join(
+                    "; ",
+                    points
+                        .Where(p => p.State?.Lambda is not null)
+                        .Select(p =>
+                            $"{p.Point.Name} {system.Engine.TrappedLambda(p.State!.Lambda!.Value, Ratio.FromDecimalFractions(1))}"
+                        )
+                )
+        );
     }
 
     private void Path()
@@ -167,30 +201,30 @@ internal sealed class AssessmentReport(
         );
     }
 
+    /// <summary>The gravest first; the same finding at several points stands once, with its value at each.</summary>
     private void Findings()
     {
         Heading("Findings");
-        foreach (SolvedPoint solved in points)
+        foreach (SolvedPoint refused in points.Where(p => p.State is null))
         {
-            to.WriteLine($"  {solved.Point.Name}");
-            if (solved.State is not { } state)
+            to.WriteLine($"  NO STATE  {refused.Point.Name}: {refused.Refusal!.Message}");
+        }
+
+        IReadOnlyList<FindingGroup> all = FindingGroup.Of(points);
+        if (all.Count == 0)
+        {
+            to.WriteLine("  none");
+        }
+
+        foreach (FindingGroup group in all)
+        {
+            to.WriteLine($"  {group.Severity.ToString().ToUpperInvariant(), -8} {group.What}");
+            foreach (string value in group.Values)
             {
-                to.WriteLine($"    NO STATE  {solved.Refusal!.Message}");
-                continue;
+                to.WriteLine($"           {value}");
             }
 
-            if (state.Findings.IsEmpty)
-            {
-                to.WriteLine("    none");
-            }
-
-            foreach (Finding finding in state.Findings)
-            {
-                to.WriteLine(
-                    $"    {finding.Severity.ToString().ToUpperInvariant(), -8} {finding.What}: {finding.Value}; limit {finding.Limit}"
-                );
-                to.WriteLine($"             {finding.Action} {finding.LimitSource}");
-            }
+            to.WriteLine($"           {group.Action} {group.Source}");
         }
     }
 
@@ -263,16 +297,16 @@ internal sealed class AssessmentReport(
         }
 
         lambdas.Print(to);
-        foreach (
-            string finding in set
-                .OpenLoop.Where(o => o.State is not null)
-                .SelectMany(o =>
-                    o.State!.Findings.Where(f => f.Severity == Severity.Danger)
-                        .Select(f => $"{o.Point.Point.Name}: {f.What} ({f.Value}). {f.Action}")
-                )
-        )
+        SolvedPoint[] open = [.. set.OpenLoop.Select(o => new SolvedPoint(o.Point.Point, o.State, o.Refusal))];
+        foreach (FindingGroup danger in FindingGroup.Of(open).Where(g => g.Severity == Severity.Danger))
         {
-            to.WriteLine($"  DANGER  {finding}");
+            to.WriteLine($"  DANGER   {danger.What}");
+            foreach (string value in danger.Values)
+            {
+                to.WriteLine($"           {value}");
+            }
+
+            to.WriteLine($"           {danger.Action}");
         }
 
         to.WriteLine(
@@ -288,6 +322,16 @@ internal sealed class AssessmentReport(
             to.WriteLine($"  - {caution}");
         }
     }
+
+    private static string Asked(FuelCommand command) =>
+        command.Kind switch
+        {
+            FuelCommandKind.HoldLambda => $"{Say.Mixture(command.Lambda)} held",
+            FuelCommandKind.OpenLoop => $"{Say.Mixture(command.Lambda)} open",
+            FuelCommandKind.PulseWidths => "widths",
+            FuelCommandKind.AllOpen => "all open",
+            _ => "cut",
+        };
 
     private static string Word(RegulatorState state) =>
         state switch

@@ -90,7 +90,7 @@ internal static class HandoverSheet
                 )
         );
         to.WriteLine(
-            $"  smallest repeatable pulse {Say.Milliseconds(rated.SmallestRepeatableWidth)} ms; {stage.PulsesPerCycle} pulse(s) in a working cycle"
+            $"  smallest repeatable pulse, after dead time: {Say.Milliseconds(rated.SmallestRepeatableWidth)} ms; pulses in a working cycle: {stage.PulsesPerCycle}"
         );
         to.WriteLine();
     }

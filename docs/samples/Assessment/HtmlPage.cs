@@ -1,4 +1,3 @@
-using FuelMath.Findings;
 using FuelMath.Systems;
 
 namespace FuelMath.Samples.Assessment;
@@ -42,27 +41,20 @@ internal static class HtmlPage
         }
 
         page.WriteLine("<h2>Findings</h2>");
-        foreach (SolvedPoint solved in points)
+        foreach (SolvedPoint refused in points.Where(p => p.State is null))
         {
-            page.WriteLine($"<h3>{Html.Escape(solved.Point.Name)}</h3>");
-            if (solved.State is not { } state)
-            {
-                page.WriteLine($"<p class=\"finding Danger\">No state: {Html.Escape(solved.Refusal!.Message)}</p>");
-                continue;
-            }
+            page.WriteLine(
+                $"<p class=\"finding Danger\"><b>No state: {Html.Escape(refused.Point.Name)}</b><br>{Html.Escape(refused.Refusal!.Message)}</p>"
+            );
+        }
 
-            foreach (Finding finding in state.Findings)
-            {
-                page.WriteLine(
-                    $"<p class=\"finding {finding.Severity}\"><b>{finding.Severity}: {Html.Escape(finding.What)}</b>: "
-                        + $"{Html.Escape(finding.Value)}; limit {Html.Escape(finding.Limit)} {Html.Escape(finding.LimitSource.ToString())}<br>{Html.Escape(finding.Action)}</p>"
-                );
-            }
-
-            if (state.Findings.IsEmpty)
-            {
-                page.WriteLine("<p>none</p>");
-            }
+        foreach (FindingGroup group in FindingGroup.Of(points))
+        {
+            page.WriteLine(
+                $"<p class=\"finding {group.Severity}\"><b>{group.Severity}: {Html.Escape(group.What)}</b><br>"
+                    + string.Join("<br>", group.Values.Select(Html.Escape))
+                    + $"<br>{Html.Escape(group.Action)} {Html.Escape(group.Source)}</p>"
+            );
         }
 
         page.WriteLine($"<h2>Sheet to hand over</h2><pre>{Html.Escape(sheet)}</pre><h2>Cautions</h2><ul>");

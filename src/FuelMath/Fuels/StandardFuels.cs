@@ -167,7 +167,7 @@ public static class StandardFuels
             null,
             source,
             ["Composition of the oil: CH1.9, a guess for mineral oil; an ester holds oxygen as well."],
-            ["Too little of it seizes a two-stroke; more of it means less fuel in each pulse, a leaner mixture."]
+            ["Too little premix oil seizes a two-stroke; more oil means less fuel in each pulse, a leaner mixture."]
         )
         {
             Recipe = new OilRecipe(at15Celsius, at40Celsius, at100Celsius, source),

@@ -12,6 +12,7 @@ internal sealed class PathFindings(SolvedSystem solved)
         LookAtRegulators();
         LookAtPumps();
         LookAtHoses();
+        LookAtFilters();
     }
 
     private void LookAtRegulators()
@@ -117,6 +118,29 @@ internal sealed class PathFindings(SolvedSystem solved)
                     ahead
                         ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
                         : "Pressure losses grow with its square; a larger bore costs little."
+                );
+            }
+        }
+    }
+
+    /// <summary>Beyond the tested flow a filter's loss is its fitted law carried on: said, not hidden.</summary>
+    private void LookAtFilters()
+    {
+        for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
+        {
+            FuelLine line = solved.System.Plan.Lines[i];
+            if (
+                line.Filter is { } filter
+                && Math.Abs(solved.Flows[i]) > filter.GreatestFlow.InSi() * (1 + Guard.EdgeTolerance)
+            )
+            {
+                solved.Add(
+                    Severity.Warning,
+                    $"Filter '{line.Name}' carries more than it was tested for: its loss is extrapolated",
+                    Show.LitersPerHour(Math.Abs(solved.Flows[i])),
+                    Show.LitersPerHour(filter.GreatestFlow.InSi()),
+                    "Ask its maker for points at this flow, or fit a larger one.",
+                    filter.Source
                 );
             }
         }

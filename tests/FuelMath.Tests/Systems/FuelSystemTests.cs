@@ -115,4 +115,20 @@ public sealed class FuelSystemTests
         Assert.True(lifted.PressureAt("rail end") > wide.Solve(point).PressureAt("rail end"));
         Assert.Contains(lifted.Findings, f => f.What.Contains("fully open", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Solve_FilterBeyondItsTestedFlow_IsSaid()
+    {
+        SystemState state = Workshop.Four(deliveryShare: 1.3).Solve(Workshop.Point(900, 35, Workshop.Hold(1)));
+
+        Assert.True(state.FlowThrough("filter").LitersPerHour > 240);
+        Assert.Contains(state.Findings, f => f.What.Contains("its loss is extrapolated", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Solve_ReturnIntoTheTank_IsNotTakenForTheSuctionSide() =>
+        Assert.DoesNotContain(
+            Workshop.Four().Solve(Workshop.Point(900, 35, Workshop.Hold(1))).Findings,
+            f => f.What == "Fuel runs fast in hose 'return hose'"
+        );
 }
