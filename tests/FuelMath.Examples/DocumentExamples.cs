@@ -1,4 +1,5 @@
 using FuelMath.Documents;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Systems;
 using FuelMath.Text;
@@ -84,6 +85,35 @@ public sealed class DocumentExamples
             StringComparison.Ordinal
         );
         Assert.Equal(OperatingList, OperatingListDocument.Write(OperatingListDocument.Read(OperatingList)));
+    }
+
+    [Fact]
+    public void PipeProblem()
+    {
+        #region NetworkDocument
+        Network network = NetworkDocument.Read(
+            """
+            {
+              "document": "network",
+              "version": "1",
+              "density": "998 kg/m3",
+              "kinematicViscosity": "1.0 mm2/s",
+              "nodes": [
+                {"kind": "fixed pressure", "name": "tank", "pressure": "0 kPa gauge", "elevation": "10 m"},
+                {"kind": "junction", "name": "tap", "elevation": "0 m", "draw": "0.2 L/s"}
+              ],
+              "links": [
+                {"kind": "pipe", "name": "line", "from": "tank", "to": "tap", "length": "30 m", "bore": "20 mm",
+                 "roughness": "0.01 mm", "lossCoefficient": 2.5, "friction": "Colebrook, straight passage"}
+              ]
+            }
+            """
+        );
+        GaugePressure atTap = network.Solve().PressureAt("tap"); // 88.3 kPa gauge, of 97.9 kPa at rest
+        #endregion
+
+        // Colebrook by hand: f = 0.029848, loss 9.560 kPa.
+        Assert.Equal(88.310, atTap.AboveAmbient.Kilopascals, 0.001);
     }
 
     private static string RepoRoot =>

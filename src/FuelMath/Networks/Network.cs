@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 using UnitsNet;
@@ -41,6 +42,7 @@ public sealed class Network
         NetworkLink[] allLinks = [.. links];
         NetworkChecks.All(allNodes, allLinks);
         plan = new NetworkPlan(density, viscosity, allNodes, allLinks);
+        (Nodes, Links) = ([.. allNodes], [.. allLinks]);
     }
 
     /// <summary>Checks and prepares a network whose fluid is given by its dynamic viscosity.</summary>
@@ -69,6 +71,12 @@ public sealed class Network
 
     /// <summary>Dynamic viscosity of the fluid, in Pa·s.</summary>
     public DynamicViscosity Viscosity => SiUnits.DynamicViscosity(plan.Viscosity);
+
+    /// <summary>The nodes, in the order given.</summary>
+    public ImmutableArray<NetworkNode> Nodes { get; }
+
+    /// <summary>The links, in the order given.</summary>
+    public ImmutableArray<NetworkLink> Links { get; }
 
     internal NetworkPlan Plan => plan;
 

@@ -37,6 +37,9 @@ public sealed class NetworkLink
 
     internal LinkPart Part { get; }
 
+    /// <summary>What it was made from; null when it was made from SI numbers inside the library.</summary>
+    internal LinkGiven? Given { get; init; }
+
     /// <summary>A straight passage: hose, tube, rail.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="from">The node it comes from.</param>
@@ -56,7 +59,11 @@ public sealed class NetworkLink
         Length roughness,
         Ratio lossCoefficient,
         FrictionLaw friction
-    ) => new(name, from, to, LinkKind.Pipe, PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, false));
+    ) =>
+        new(name, from, to, LinkKind.Pipe, PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, false))
+        {
+            Given = new PipeGiven(length, bore, roughness, lossCoefficient, friction),
+        };
 
     /// <summary>A straight passage with a check valve in it: nothing flows backwards.</summary>
     /// <inheritdoc cref="Pipe" />
@@ -70,13 +77,10 @@ public sealed class NetworkLink
         Ratio lossCoefficient,
         FrictionLaw friction
     ) =>
-        new(
-            name,
-            from,
-            to,
-            LinkKind.CheckPipe,
-            PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, true)
-        );
+        new(name, from, to, LinkKind.CheckPipe, PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, true))
+        {
+            Given = new PipeGiven(length, bore, roughness, lossCoefficient, friction),
+        };
 
     /// <summary>A short passage without length: dp = K rho v|v| / 2.</summary>
     /// <param name="name">Its name.</param>
@@ -95,7 +99,10 @@ public sealed class NetworkLink
             to,
             LinkKind.Fitting,
             new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) }
-        );
+        )
+        {
+            Given = new FittingGiven(bore, lossCoefficient),
+        };
     }
 
     /// <summary>A filter: a part of its loss grows with flow, another with its square.</summary>
@@ -120,6 +127,9 @@ public sealed class NetworkLink
         double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi(), nameof(quadraticLoss));
         return a + b > 0
             ? new(name, from, to, LinkKind.Filter, new SquarePart { Linear = a / q, Square = b / (q * q) })
+            {
+                Given = new FilterGiven(flow, linearLoss, quadraticLoss),
+            }
             : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
     }
 
@@ -132,7 +142,7 @@ public sealed class NetworkLink
     public static NetworkLink Pump(string name, string from, string to, NetworkPump pump)
     {
         ArgumentNullException.ThrowIfNull(pump);
-        return new(name, from, to, LinkKind.Pump, pump.PartFor(name));
+        return new(name, from, to, LinkKind.Pump, pump.PartFor(name)) { Given = new PumpGiven(pump) };
     }
 
     /// <summary>A regulator that holds the pressure ahead of it by bypassing what is not used.</summary>
@@ -144,7 +154,10 @@ public sealed class NetworkLink
     public static NetworkLink BypassRegulator(string name, string from, string to, NetworkRegulator regulator)
     {
         ArgumentNullException.ThrowIfNull(regulator);
-        return new(name, from, to, LinkKind.BypassRegulator, regulator.Part(true));
+        return new(name, from, to, LinkKind.BypassRegulator, regulator.Part(true))
+        {
+            Given = new RegulatorGiven(regulator),
+        };
     }
 
     /// <summary>A regulator that holds the pressure behind it by throttling.</summary>
@@ -159,6 +172,9 @@ public sealed class NetworkLink
         ArgumentNullException.ThrowIfNull(regulator);
         return regulator.InfluenceSi == 0
             ? new(name, from, to, LinkKind.ReducingRegulator, regulator.Part(false))
+            {
+                Given = new RegulatorGiven(regulator),
+            }
             : throw new ArgumentException(
                 "A reducing regulator has no return line to influence it.",
                 nameof(regulator)
@@ -200,7 +216,10 @@ public sealed class NetworkLink
                 Square = loss / (q * q),
                 OneWay = true,
             }
-        );
+        )
+        {
+            Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
+        };
     }
 
     /// <summary>An opening into a space of fixed pressure, such as a steadily open injector or a jet: q = C sqrt(dp).</summary>
@@ -239,7 +258,10 @@ public sealed class NetworkLink
                 IntoSpace = true,
                 Scale = PartMath.UsualInjectorPressure,
             }
-        );
+        )
+        {
+            Given = new OpeningGiven(flow, differentialPressure, backflow, default),
+        };
     }
 
     /// <summary>
@@ -270,7 +292,10 @@ public sealed class NetworkLink
                 PartMath.Coefficient(flow, differentialPressure),
                 Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded))
             )
-        );
+        )
+        {
+            Given = new OpeningGiven(flow, differentialPressure, default, commanded),
+        };
 
     /// <summary>Gives its name.</summary>
     /// <returns>The name.</returns>

@@ -14,14 +14,18 @@ public sealed class NetworkPump
 {
     private readonly Func<double, string, LinkPart> part;
 
-    private NetworkPump(Ratio speed, Func<double, string, LinkPart> part)
+    private NetworkPump(Ratio speed, PumpCurveGiven given, Func<double, string, LinkPart> part)
     {
         Speed = speed;
+        Given = given;
         this.part = part;
     }
 
     /// <summary>Its speed over that of the curve.</summary>
     public Ratio Speed { get; }
+
+    /// <summary>What the curve was made from.</summary>
+    internal PumpCurveGiven Given { get; }
 
     /// <summary>A table, straight between its points.</summary>
     /// <param name="points">Two or more points; flow rises and pressure rise falls from point to point.</param>
@@ -29,7 +33,7 @@ public sealed class NetworkPump
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
     public static NetworkPump Straight(IEnumerable<NetworkPumpPoint> points, OutsideRange outside) =>
-        Tabulated(points, outside, StraightPieces);
+        Tabulated(points, outside, false, StraightPieces);
 
     /// <summary>A table with a smooth falling curve through its points: see <see cref="Curve"/>.</summary>
     /// <param name="points">Two or more points; flow rises and pressure rise falls from point to point.</param>
@@ -40,6 +44,7 @@ public sealed class NetworkPump
         Tabulated(
             points,
             outside,
+            true,
             static (x, y) => new Curve("pump", "flow (m3/s)", x, y, OutsideRange.Extend).Pieces.ToArray()
         );
 
@@ -55,7 +60,11 @@ public sealed class NetworkPump
         double c = Guard.InRange(exponent, exponent.InSi(), 0.2, 20, SiUnits.Ratio, nameof(exponent));
         Below(shutoffPressureRise, point, nameof(point));
         double b = (shutoff - point.RiseSi) / Math.Pow(point.FlowSi, c);
-        return new(SiUnits.Ratio(1), (n, _) => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c));
+        return new(
+            SiUnits.Ratio(1),
+            new(true, [point], OutsideRange.Extend, shutoffPressureRise, exponent),
+            (n, _) => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c)
+        );
     }
 
     /// <summary>The power law through three points.</summary>
@@ -91,7 +100,7 @@ public sealed class NetworkPump
     public NetworkPump AtSpeed(Ratio speed)
     {
         Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio, nameof(speed));
-        return new(speed, part);
+        return new(speed, Given, part);
     }
 
     internal LinkPart PartFor(string name) => part(Speed.InSi(), name);
@@ -99,6 +108,7 @@ public sealed class NetworkPump
     private static NetworkPump Tabulated(
         IEnumerable<NetworkPumpPoint> points,
         OutsideRange outside,
+        bool isSmooth,
         Func<double[], double[], Piece[]> draw
     )
     {
@@ -132,6 +142,7 @@ public sealed class NetworkPump
 
         return new(
             SiUnits.Ratio(1),
+            new(isSmooth, [.. all], outside, default, default),
             (n, name) =>
                 new PumpTablePart(
                     name,

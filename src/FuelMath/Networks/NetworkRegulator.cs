@@ -39,12 +39,16 @@ public sealed class NetworkRegulator
         double loss = Guard.Positive(fullyOpenLoss, fullyOpenLoss.InSi(), nameof(fullyOpenLoss));
         double flow = Guard.Positive(fullyOpenFlow, fullyOpenFlow.InSi(), nameof(fullyOpenFlow));
         square = loss / (flow * flow);
+        (FullyOpenLoss, FullyOpenFlow) = (fullyOpenLoss, fullyOpenFlow);
+        (SlopeDifference, SlopeFlow) = (SiUnits.Pressure(0), fullyOpenFlow);
     }
 
     private NetworkRegulator(NetworkRegulator other)
     {
         (setting, reference, square) = (other.setting, other.reference, other.square);
         (slope, influence) = (other.slope, other.influence);
+        (FullyOpenLoss, FullyOpenFlow) = (other.FullyOpenLoss, other.FullyOpenFlow);
+        (SlopeDifference, SlopeFlow) = (other.SlopeDifference, other.SlopeFlow);
     }
 
     /// <summary>Held pressure less reference, where it just opens or shuts, in Pa.</summary>
@@ -65,6 +69,8 @@ public sealed class NetworkRegulator
             slope =
                 Guard.NotNegative(pressureDifference, pressureDifference.InSi(), nameof(pressureDifference))
                 / Guard.Positive(flow, flow.InSi(), nameof(flow)),
+            SlopeDifference = pressureDifference,
+            SlopeFlow = flow,
         };
 
     /// <summary>The same regulator, bypass type, with the return line's pressure pushing on the seat.</summary>
@@ -86,6 +92,18 @@ public sealed class NetworkRegulator
         };
 
     internal double InfluenceSi => influence;
+
+    /// <summary>What it loses open to its stop.</summary>
+    internal Pressure FullyOpenLoss { get; }
+
+    /// <summary>The flow of that loss.</summary>
+    internal VolumeFlow FullyOpenFlow { get; }
+
+    /// <summary>How much the held pressure changes; nothing without a slope.</summary>
+    internal Pressure SlopeDifference { get; private init; }
+
+    /// <summary>Over which flow.</summary>
+    internal VolumeFlow SlopeFlow { get; private init; }
 
     internal RegulatorPart Part(bool bypass) =>
         new()

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using FuelMath.Documents;
+using FuelMath.Networks;
+using FuelMath.Tests.Networks;
 using Json.Schema;
 
 namespace FuelMath.Tests.Documents;
@@ -11,17 +13,21 @@ public sealed class SchemaTests
 
     private static readonly JsonSchema Points = JsonSchema.FromText(TestFiles.Schema("operating-list"));
 
+    private static readonly JsonSchema Networks = JsonSchema.FromText(TestFiles.Schema("network"));
+
     /// <summary>Reader, writer and schema follow from one description; so the file on disk must be that one.</summary>
     [Fact]
     public void PublishedSchemas_AreThoseOfTheLibrary()
     {
         Assert.Equal(SystemDocument.Schema, TestFiles.Schema("fuel-system"));
         Assert.Equal(OperatingListDocument.Schema, TestFiles.Schema("operating-list"));
+        Assert.Equal(NetworkDocument.Schema, TestFiles.Schema("network"));
     }
 
     [Theory]
     [InlineData("fuel-system")]
     [InlineData("operating-list")]
+    [InlineData("network")]
     public void PublishedSchemas_AreValidSchemas(string name)
     {
         using var schema = JsonDocument.Parse(TestFiles.Schema(name));
@@ -35,6 +41,14 @@ public sealed class SchemaTests
     {
         Assert.True(IsValid(System, TestFiles.System(name)));
         Assert.True(IsValid(Points, TestFiles.Points(name)));
+    }
+
+    [Theory]
+    [MemberData(nameof(NetworkDocumentTests.References), MemberType = typeof(NetworkDocumentTests))]
+    public void ReferenceNetworks_AreValid(string id)
+    {
+        var network = new ReferenceNetwork(id, FrictionLaw.ColebrookStraightPassage);
+        Assert.True(IsValid(Networks, NetworkDocument.Write(network.Network)));
     }
 
     /// <summary>Takes every property of the bundled files away, one at a time: reader and schema agree on each.</summary>

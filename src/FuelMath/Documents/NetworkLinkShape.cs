@@ -1,0 +1,22 @@
+using FuelMath.Networks;
+using FuelMath.Shapes;
+
+namespace FuelMath.Documents;
+
+/// <summary>A link of a network, of any kind.</summary>
+internal static class NetworkLinkShape
+{
+    internal static UnionShape<NetworkLink> Shape { get; } =
+        new(
+            NetworkPassageShapes.Pipe,
+            NetworkPassageShapes.CheckPipe,
+            NetworkPassageShapes.Fitting,
+            NetworkPassageShapes.Filter,
+            NetworkValveShapes.Pump,
+            NetworkValveShapes.BypassRegulator,
+            NetworkValveShapes.ReducingRegulator,
+            NetworkValveShapes.CheckValve,
+            NetworkOpeningShapes.Orifice,
+            NetworkOpeningShapes.CappedOrifice
+        );
+}

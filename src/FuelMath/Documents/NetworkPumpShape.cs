@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Shapes;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Documents;
+
+/// <summary>The curve of a pump in a network.</summary>
+internal static class NetworkPumpShape
+{
+    private static readonly ValueProperty<NetworkPumpPoint, VolumeFlow> Flow = new(
+        "flow",
+        "Volume flow.",
+        QuantityShapes.VolumeFlow,
+        p => p.Flow
+    );
+
+    private static readonly ValueProperty<NetworkPumpPoint, Pressure> Rise = new(
+        "pressureRise",
+        "Outlet less inlet pressure.",
+        QuantityShapes.PressureDifference,
+        p => p.PressureRise
+    );
+
+    private static readonly ObjectShape<NetworkPumpPoint> PointShape = new(
+        "network-pump-point",
+        "A point of a pump's curve.",
+        [Flow, Rise],
+        f => new(f.Of(Flow), f.Of(Rise))
+    );
+
+    private static readonly ValueProperty<NetworkPump, ImmutableArray<NetworkPumpPoint>> Points = new(
+        "points",
+        "Two or more points, flow rising and pressure rise falling.",
+        TableShapes.Knots(PointShape),
+        p => p.Given.Points
+    );
+
+    private static readonly ValueProperty<NetworkPump, OutsideRange> Outside = TableShapes.Outside<NetworkPump>(p =>
+        p.Given.Outside
+    );
+
+    private static readonly ValueProperty<NetworkPump, Pressure> Shutoff = new(
+        "shutoffPressureRise",
+        "Pressure rise at no flow.",
+        QuantityShapes.PressureDifference,
+        p => p.Given.Shutoff
+    );
+
+    private static readonly ValueProperty<NetworkPump, NetworkPumpPoint> Point = new(
+        "point",
+        "Another point.",
+        PointShape,
+        p => p.Given.Points[0]
+    );
+
+    private static readonly ValueProperty<NetworkPump, Ratio> Exponent = new(
+        "exponent",
+        "The exponent of flow.",
+        PureRatioShape.Instance,
+        p => p.Given.Exponent
+    );
+
+    private static readonly ValueProperty<NetworkPump, Ratio> Speed = new(
+        "speed",
+        "Speed over that of the curve; the same when left out.",
+        QuantityShapes.Ratio,
+        p => p.Speed,
+        p => p.Speed.InSi() != 1,
+        SiUnits.Ratio(1)
+    );
+
+    internal static UnionShape<NetworkPump> Shape { get; } =
+        new(
+            Case(
+                "straight table",
+                [Points, Outside],
+                f => NetworkPump.Straight(f.Of(Points), f.Of(Outside)),
+                p => !p.Given.IsPower && !p.Given.IsSmooth
+            ),
+            Case(
+                "smooth table",
+                [Points, Outside],
+                f => NetworkPump.Smooth(f.Of(Points), f.Of(Outside)),
+                p => !p.Given.IsPower && p.Given.IsSmooth
+            ),
+            Case(
+                "power law",
+                [Shutoff, Point, Exponent],
+                f => NetworkPump.Power(f.Of(Shutoff), f.Of(Point), f.Of(Exponent)),
+                p => p.Given.IsPower
+            )
+        );
+
+    private static UnionCase<NetworkPump> Case(
+        string word,
+        ImmutableArray<Property<NetworkPump>> properties,
+        Func<Fields<NetworkPump>, NetworkPump> make,
+        Func<NetworkPump, bool> holds
+    ) =>
+        UnionCase<NetworkPump>.Of(
+            new ObjectShape<NetworkPump>(
+                $"pump-by-{word.Replace(' ', '-')}",
+                "The curve of a pump.",
+                [new WordProperty<NetworkPump>("kind", "How it is given.", word), .. properties, Speed],
+                f => make(f).AtSpeed(f.Of(Speed))
+            ),
+            holds
+        );
+}

@@ -1,0 +1,183 @@
+using FuelMath.Documents;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Quantities;
+using FuelMath.Tables;
+using FuelMath.Tests.Networks;
+using UnitsNet;
+
+namespace FuelMath.Tests.Documents;
+
+public sealed class NetworkDocumentTests
+{
+    private const string Text = """
+        {
+          "document": "network",
+          "version": "1",
+          "density": "998.2 kg/m3",
+          "viscosity": "1.002 mPa s",
+          "nodes": [
+            {"kind": "fixed pressure", "name": "tank", "pressure": "0 kPa gauge", "elevation": "10 m"},
+            {"kind": "junction", "name": "end", "elevation": "0 m", "draw": "720 L/h"}
+          ],
+          "links": [
+            {
+              "kind": "pipe",
+              "name": "line",
+              "from": "tank",
+              "to": "end",
+              "length": "30 m",
+              "bore": "20 mm",
+              "roughness": "0.01 mm",
+              "lossCoefficient": 2.5,
+              "friction": "Colebrook, straight passage"
+            }
+          ]
+        }
+
+        """;
+
+    public static TheoryData<string> References => ReferenceNetwork.All;
+
+    /// <summary>The networks that were solved by other means: as documents they are the same, to the last bit.</summary>
+    [Theory]
+    [MemberData(nameof(References))]
+    public void WriteThenRead_ReferenceNetwork_SolvesTheSame(string id)
+    {
+        Network given = new ReferenceNetwork(id, FrictionLaw.ColebrookStraightPassage).Network;
+        string text = NetworkDocument.Write(given);
+        Network back = NetworkDocument.Read(text);
+        Assert.Equal(text, NetworkDocument.Write(back));
+        NetworkState expected = given.Solve();
+        NetworkState state = back.Solve();
+        Assert.All(
+            expected.Junctions,
+            n => Assert.Equal(expected.PressureAt(n).AboveAmbient.InSi(), state.PressureAt(n).AboveAmbient.InSi())
+        );
+        Assert.All(expected.Links, l => Assert.Equal(expected.FlowIn(l).InSi(), state.FlowIn(l).InSi()));
+    }
+
+    [Fact]
+    public void WriteThenRead_EveryKindOfLink_GivesTheSameText()
+    {
+        Length z = SiUnits.Length(0);
+        VolumeFlow flow = SiUnits.VolumeFlow(1e-4);
+        Pressure loss = SiUnits.Pressure(2e4);
+        NetworkPumpPoint[] points = [new(SiUnits.VolumeFlow(0), SiUnits.Pressure(5e5)), new(flow, loss)];
+        NetworkRegulator regulator = new(SiUnits.Pressure(3e5), new GaugePressure(1e4), loss, flow);
+        NetworkPump[] pumps =
+        [
+            NetworkPump.Straight(points, OutsideRange.Refuse),
+            NetworkPump.Smooth(points, OutsideRange.Extend).AtSpeed(SiUnits.Ratio(0.9)),
+            NetworkPump.PowerThrough(SiUnits.Pressure(6e5), new(flow, SiUnits.Pressure(4e5)), new(2 * flow, loss)),
+        ];
+        NetworkLink[] links =
+        [
+            NetworkLink.CheckPipe(
+                "check pipe",
+                "a",
+                "b",
+                SiUnits.Length(1),
+                SiUnits.Length(0.01),
+                SiUnits.Length(1e-6),
+                SiUnits.Ratio(1),
+                FrictionLaw.SwameeJainCubicPassage
+            ),
+            NetworkLink.Fitting("fitting", "a", "b", SiUnits.Length(0.01), SiUnits.Ratio(0.3)),
+            NetworkLink.Filter("filter", "a", "b", flow, loss, SiUnits.Pressure(0)),
+            .. pumps.Select((p, i) => NetworkLink.Pump($"pump {i}", "a", "b", p)),
+            NetworkLink.BypassRegulator(
+                "bypass",
+                "b",
+                "a",
+                regulator.WithSlope(SiUnits.Pressure(1e4), flow).WithReturnInfluence(SiUnits.Ratio(0.04))
+            ),
+            NetworkLink.ReducingRegulator("reducing", "a", "b", regulator),
+            NetworkLink.CheckValve("check", "a", "b", SiUnits.Pressure(1e3), loss, flow),
+            NetworkLink.Orifice("orifice", "b", "space", flow, loss, Backflow.Allowed),
+            NetworkLink.CappedOrifice("capped", "b", "space", flow, loss, SiUnits.VolumeFlow(5e-5)),
+        ];
+        Network network = new(
+            SiUnits.Density(740),
+            SiUnits.KinematicViscosity(0.7e-6),
+            [
+                NetworkNode.FixedPressure("a", new GaugePressure(0.0), z),
+                NetworkNode.Junction("b", z, SiUnits.VolumeFlow(-1e-6)),
+                NetworkNode.FixedPressure("space", new GaugePressure(-3e4), z),
+            ],
+            links
+        );
+        string text = NetworkDocument.Write(network);
+        Assert.Equal(text, NetworkDocument.Write(NetworkDocument.Read(text)));
+        Assert.Equal(Enum.GetValues<LinkKind>().Length - 1, links.Select(l => l.Kind).Distinct().Count());
+    }
+
+    [Fact]
+    public void ReadThenWrite_CanonicalText_GivesTheSameText() =>
+        Assert.Equal(Text, NetworkDocument.Write(NetworkDocument.Read(Text)));
+
+    [Fact]
+    public void Read_KinematicViscosity_IsWrittenAsDynamic()
+    {
+        string text = Text.Replace(
+            "\"viscosity\": \"1.002 mPa s\"",
+            "\"kinematicViscosity\": \"1 mm2/s\"",
+            StringComparison.Ordinal
+        );
+        Network network = NetworkDocument.Read(text);
+        Close.Within(1e-14, 998.2e-6, network.Viscosity.InSi());
+        string written = NetworkDocument.Write(network);
+        Assert.Contains("\"viscosity\": \"0.99, written, StringComparison.Ordinal);
+        Assert.Equal(written, NetworkDocument.Write(NetworkDocument.Read(written)));
+    }
+
+    [Theory]
+    [InlineData(
+        "\"to\": \"end\"",
+        "\"to\": \"nowhere\"",
+        "$.links",
+        "Link 'line' leads to a node 'nowhere', which is not there."
+    )]
+    [InlineData("\"20 mm\"", "\"0 mm\"", "$.links[0].bore", "Must be finite and greater than zero; it was 0 m.")]
+    [InlineData(
+        "\"viscosity\": \"1.002 mPa s\",",
+        "",
+        "$",
+        "Must have exactly one of \"viscosity\", \"kinematicViscosity\"."
+    )]
+    [InlineData(
+        "\"kind\": \"pipe\"",
+        "\"kind\": \"tube\"",
+        "$.links[0].kind",
+        "Must be one of \"pipe\", \"check pipe\", \"fitting\", \"filter\", \"pump\", \"bypass regulator\", \"reducing regulator\", \"check valve\", \"orifice\", \"capped orifice\"."
+    )]
+    [InlineData(
+        "\"draw\"",
+        "\"drow\"",
+        "$.nodes[1].drow",
+        "Must be one of \"kind\", \"name\", \"elevation\", \"draw\"; perhaps \"draw\" is meant."
+    )]
+    public void Read_SomethingWrong_SaysWhereAndWhatIsAllowed(string old, string changed, string path, string allowed)
+    {
+        string wrong = Text.Replace(old, changed, StringComparison.Ordinal);
+        Assert.NotEqual(Text, wrong);
+        var error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(wrong));
+        Assert.Equal((path, allowed), (error.Path, error.Allowed));
+    }
+
+    [Fact]
+    public void Read_SlopeWithoutItsFlow_IsRefused()
+    {
+        const string regulator = """
+            {
+              "kind": "bypass regulator", "name": "r", "from": "tank", "to": "end",
+              "regulator": {"setDifferentialPressure": "3 bar", "reference": "0 bar gauge", "fullyOpenLoss": "20 kPa",
+                            "fullyOpenFlow": "200 L/h", "slopePressureDifference": "5 kPa"}
+            }
+            """;
+        string text = Text.Replace("\"links\": [", $"\"links\": [{regulator},", StringComparison.Ordinal);
+        var error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(text));
+        Assert.Equal("$.links[0].regulator", error.Path);
+        Assert.Equal("A slope needs both its pressure difference and its flow.", error.Allowed);
+    }
+}
