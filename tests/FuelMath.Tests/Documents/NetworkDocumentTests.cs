@@ -127,7 +127,7 @@ public sealed class NetworkDocumentTests
         Network network = NetworkDocument.Read(text);
         Close.Within(1e-14, 998.2e-6, network.Viscosity.InSi());
         string written = NetworkDocument.Write(network);
-        Assert.Contains("\"viscosity\": \"0.99, written, StringComparison.Ordinal);
+        Assert.Contains("\"viscosity\": \"0.99", written, StringComparison.Ordinal);
         Assert.Equal(written, NetworkDocument.Write(NetworkDocument.Read(written)));
     }
 
