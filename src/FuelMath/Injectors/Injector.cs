@@ -115,7 +115,7 @@ public sealed class Injector
         Density density,
         ElectricPotential atInjector
     ) =>
-        Made(
+        PulseAt(
             Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth)),
             Guard.Positive(period, period.InSi(), nameof(period)),
             Rating.MassFlowSiAt(differentialPressure, density),
@@ -150,7 +150,7 @@ public sealed class Injector
         double dead = DeadTime.SiAt(atInjector, differentialPressure);
         if (mass == 0)
         {
-            return Made(0, seconds, flow, dead);
+            return PulseAt(0, seconds, flow, dead);
         }
 
         double most = Measured(seconds, flow, dead);
@@ -175,7 +175,7 @@ public sealed class Injector
         }
 
         double effective = Correction.WidthFor(Math.Clamp(mass, Math.Min(least, most), most) / flow);
-        return Made(dead + effective, seconds, flow, dead);
+        return PulseAt(dead + effective, seconds, flow, dead);
     }
 
     /// <summary>The least mass that it repeats from pulse to pulse.</summary>
@@ -244,7 +244,8 @@ public sealed class Injector
 
     private static string Show(double kilograms, Mass inUnitOf) => Guard.Show(SiUnits.Mass(kilograms), inUnitOf.Unit);
 
-    private InjectorPulse Made(double width, double period, double flow, double dead)
+    /// <summary>A pulse at a known static flow (kg/s) and dead time (s); width and period in s.</summary>
+    internal InjectorPulse PulseAt(double width, double period, double flow, double dead)
     {
         double effective = Pulse.EffectiveWidth(new Real(width), new Real(dead)).Value;
         double slack = Guard.EdgeTolerance * period;

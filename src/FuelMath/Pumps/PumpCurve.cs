@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
@@ -60,7 +61,7 @@ public sealed class PumpCurve
         Guard.StrictlyRising(rises, "Pressure rise", nameof(points));
         PumpCurveChecks.FlowFalls(Points, nameof(points));
 
-        Name = $"Pump curve at {Guard.Show(voltage, voltage.Unit)}";
+        Name = string.Create(CultureInfo.InvariantCulture, $"Pump curve at {this.voltage:0.######} V");
         CurrentOverRise = new Curve(
             $"{Name}, current",
             "pressure rise (Pa)",

@@ -7,7 +7,7 @@ namespace FuelMath.Systems;
 internal sealed class SolverState
 {
     private readonly FuelSystem system;
-    private readonly double believedVolts;
+    private readonly StageModel[] fitted;
 
     internal SolverState(FuelSystem system, OperatingPoint point)
     {
@@ -15,7 +15,6 @@ internal sealed class SolverState
         Point = point;
         Density = system.Fuel.DensityAt(point.Fuel).InSi();
         Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
-        believedVolts = point.Supply.InSi();
         bool turns = point.Speed.InSi() > 0;
         AirMass = turns ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi() : 0;
         Seats = [.. system.Stages.SelectMany(s => s.Seats)];
@@ -35,6 +34,7 @@ internal sealed class SolverState
         PumpAmperes = new double[pumps];
         PumpVolts = InjectorVolts = point.Supply.InSi();
         ManifoldGauge = point.Manifold.Si - point.Ambient.Si;
+        fitted = new StageModel[system.Stages.Length];
         int at = 0;
         for (int s = 0; s < system.Stages.Length; s++)
         {
@@ -43,6 +43,11 @@ internal sealed class SolverState
 
             // An engine that stands still meters nothing; a period of one second serves the static test.
             Periods[s] = turns ? 1 / system.Engine.InjectionsPerSecond(point.Speed, stage.PulsesPerCycle).InSi() : 1;
+            fitted[s] = new StageModel(
+                [.. stage.Seats.Select(seat => seat.Injector)],
+                Periods[s],
+                PulsesPerChamber(stage)
+            );
             foreach (InjectorSeat seat in stage.Seats)
             {
                 SeatNodes[at] = NodeIndex(seat.Node);
@@ -121,29 +126,23 @@ internal sealed class SolverState
     /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>
     internal StageModel Fitted(int stage)
     {
-        InjectorStage s = system.Stages[stage];
-        return new StageModel(
-            [.. s.Seats.Select(seat => seat.Injector)],
-            DifferentialPressures[FirstSeat[stage]..(FirstSeat[stage] + s.Seats.Length)],
-            Density,
-            InjectorVolts,
-            Periods[stage],
-            PulsesPerChamber(s)
-        );
+        int first = FirstSeat[stage];
+        fitted[stage]
+            .Set(DifferentialPressures.AsSpan(first, system.Stages[stage].Seats.Length), Density, InjectorVolts);
+        return fitted[stage];
     }
 
     /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>
     internal StageModel Believed(int stage)
     {
         InjectorStage s = system.Stages[stage];
-        return new StageModel(
-            [s.Belief.Injector],
+        var model = new StageModel([s.Belief.Injector], Periods[stage], PulsesPerChamber(s));
+        model.Set(
             [s.Belief.DifferentialPressure.InSi()],
             s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(),
-            believedVolts,
-            Periods[stage],
-            PulsesPerChamber(s)
+            Point.Supply.InSi()
         );
+        return model;
     }
 
     /// <summary>Pulses that a chamber gets from a stage in one cycle.</summary>

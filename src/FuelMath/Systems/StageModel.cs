@@ -8,60 +8,65 @@ namespace FuelMath.Systems;
 /// <summary>One stage at given pressures, density and voltage: mean fuel mass for a chamber in one cycle by pulse width.</summary>
 /// <remarks>
 /// Used twice: with the fitted injectors, and with the one injector that the controller believes in. All injectors of a
-/// stage get one width; their masses differ.
+/// stage get one width; their masses differ. Belongs to one solve; <see cref="Set"/> before anything else.
 /// </remarks>
-internal readonly struct StageModel
+internal sealed class StageModel
 {
+    /// <summary>Straight steps tried before a search: in the linear range the first one hits.</summary>
+    private const int StraightSteps = 4;
+
+    /// <summary>How near a mass must come, as a share of it.</summary>
+    private const double Near = 1e-14;
+
     private readonly Injector[] injectors;
-    private readonly double[] differentialPressures;
-    private readonly double density;
-    private readonly double volts;
-    private readonly double massesPerChamber;
+    private readonly double[] flows;
+    private readonly double[] deadTimes;
+    private readonly double pulsesPerChamber;
 
     /// <param name="injectors">The injectors.</param>
-    /// <param name="differentialPressures">Pressure across each, Pa, greater than zero.</param>
-    /// <param name="density">Fuel density, kg/m3.</param>
-    /// <param name="volts">Voltage at the injectors, V.</param>
     /// <param name="period">Time between two pulses of one injector, s.</param>
-    /// <param name="massesPerChamber">Pulses that a chamber gets from the stage in one cycle, over all its injectors.</param>
-    internal StageModel(
-        Injector[] injectors,
-        double[] differentialPressures,
-        double density,
-        double volts,
-        double period,
-        double massesPerChamber
-    )
+    /// <param name="pulsesPerChamber">Pulses that a chamber gets from the stage in one cycle, over all its injectors.</param>
+    internal StageModel(Injector[] injectors, double period, double pulsesPerChamber)
     {
         this.injectors = injectors;
-        this.differentialPressures = differentialPressures;
-        this.density = density;
-        this.volts = volts;
-        this.massesPerChamber = massesPerChamber;
+        this.pulsesPerChamber = pulsesPerChamber;
+        flows = new double[injectors.Length];
+        deadTimes = new double[injectors.Length];
         Period = period;
-        double smallest = 0;
-        double closing = 0;
-        for (int i = 0; i < injectors.Length; i++)
-        {
-            Injector injector = injectors[i];
-            double dead = injector
-                .DeadTime.At(SiUnits.ElectricPotential(volts), SiUnits.Pressure(differentialPressures[i]))
-                .InSi();
-            smallest = Math.Max(smallest, dead + injector.LeastEffectiveWidthSi);
-            closing = Math.Max(closing, injector.ClosingTime.InSi());
-        }
-
-        SmallestWidth = Math.Min(smallest, period);
-        LargestWidth = Math.Max(period - closing, SmallestWidth);
     }
 
     internal double Period { get; }
 
     /// <summary>The smallest pulse that all of them repeat.</summary>
-    internal double SmallestWidth { get; }
+    internal double SmallestWidth { get; private set; }
 
     /// <summary>The longest pulse after which all of them still close.</summary>
-    internal double LargestWidth { get; }
+    internal double LargestWidth { get; private set; }
+
+    /// <summary>Takes the conditions.</summary>
+    /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
+    /// <param name="density">Fuel density, kg/m3.</param>
+    /// <param name="volts">Voltage at the injectors, V.</param>
+    internal void Set(ReadOnlySpan<double> differentialPressures, double density, double volts)
+    {
+        double smallest = 0;
+        double closing = 0;
+        for (int i = 0; i < injectors.Length; i++)
+        {
+            Injector injector = injectors[i];
+            UnitsNet.Pressure pressure = SiUnits.Pressure(differentialPressures[i]);
+            deadTimes[i] = injector.DeadTime.SiAt(SiUnits.ElectricPotential(volts), pressure);
+            flows[i] = injector.Rating.MassFlowSiAt(pressure, SiUnits.Density(density));
+            smallest = Math.Max(smallest, deadTimes[i] + injector.LeastEffectiveWidthSi);
+            closing = Math.Max(closing, injector.ClosingTime.InSi());
+        }
+
+        SmallestWidth = Math.Min(smallest, Period);
+        LargestWidth = Math.Max(Period - closing, SmallestWidth);
+    }
+
+    /// <summary>Mass flow of an injector that is held open, kg/s.</summary>
+    internal double StaticMassFlow(int injector) => flows[injector];
 
     /// <summary>Mean fuel mass for a chamber in one cycle, kg.</summary>
     internal double MassAt(double width)
@@ -72,18 +77,11 @@ internal readonly struct StageModel
             sum += Pulse(i, width).MassSi;
         }
 
-        return sum / injectors.Length * massesPerChamber;
+        return sum / injectors.Length * pulsesPerChamber;
     }
 
     internal InjectorPulse Pulse(int injector, double width) =>
-        injectors[injector]
-            .Deliver(
-                SiUnits.Duration(width),
-                SiUnits.Duration(Period),
-                SiUnits.Pressure(differentialPressures[injector]),
-                SiUnits.Density(density),
-                SiUnits.ElectricPotential(volts)
-            );
+        injectors[injector].PulseAt(width, Period, flows[injector], deadTimes[injector]);
 
     /// <summary>
     /// The width for a mean mass. Below the smallest pulse it stays at the smallest, beyond the longest it is the
@@ -91,22 +89,39 @@ internal readonly struct StageModel
     /// </summary>
     internal double WidthFor(double mass)
     {
-        double low = MassAt(SmallestWidth);
-        if (mass <= low)
+        (double low, double high) = (SmallestWidth, LargestWidth);
+        (double least, double most) = (MassAt(low), MassAt(high));
+        if (mass <= least)
         {
-            return SmallestWidth;
+            return low;
         }
 
-        double high = MassAt(LargestWidth);
-        if (mass > high)
+        if (mass > most)
         {
             return Period;
         }
 
+        // From the long end, where mass is straight in width: a chord to the point found last.
+        for (int i = 0; i < StraightSteps && most > least; i++)
+        {
+            double width = high - ((most - mass) * (high - low) / (most - least));
+            double found = MassAt(width);
+            if (Math.Abs(found - mass) <= Near * mass)
+            {
+                return width;
+            }
+
+            (low, least) = (width, found);
+            if (width >= high)
+            {
+                break;
+            }
+        }
+
         // Numbers of order one: share of the span of widths against share of the mass.
-        (double start, double span) = (SmallestWidth, LargestWidth - SmallestWidth);
-        StageModel self = this;
-        return Brent.TryFindRoot(x => (self.MassAt(start + (span * x)) / mass) - 1, 0, 1, 1e-14, 100, out double root)
+        double start = SmallestWidth;
+        double span = LargestWidth - SmallestWidth;
+        return Brent.TryFindRoot(x => (MassAt(start + (span * x)) / mass) - 1, 0, 1, Near, 100, out double root)
             ? start + (span * root)
             : throw new UnreachableException("A mass between those at the ends has a width between the ends.");
     }

@@ -52,7 +52,7 @@ internal sealed class SystemSolver
         {
             state.StartRound();
             SetPumps(state);
-            SetWidths(state);
+            SetWidths(state, round);
             SetDraws(state);
             iterations += path.Solve(work, state, round > 1);
             Update(state, work);
@@ -80,7 +80,7 @@ internal sealed class SystemSolver
     }
 
     /// <summary>The pulse width of each stage by the command.</summary>
-    private void SetWidths(SolverState state)
+    private void SetWidths(SolverState state, int round)
     {
         FuelCommand command = state.Point.Command;
         switch (command.Kind)
@@ -97,6 +97,9 @@ internal sealed class SystemSolver
                     state.AirMass / (system.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
                     state.Widths
                 );
+                break;
+            case FuelCommandKind.OpenLoop when round > 1:
+                // A belief does not move with the state.
                 break;
             case FuelCommandKind.OpenLoop:
                 for (int s = 0; s < state.Models.Length; s++)
@@ -144,11 +147,7 @@ internal sealed class SystemSolver
             {
                 int seat = state.FirstSeat[s] + i;
                 double pressure = state.DifferentialPressures[seat];
-                double open =
-                    state
-                        .Seats[seat]
-                        .Injector.StaticMassFlow(SiUnits.Pressure(pressure), SiUnits.Density(state.Density))
-                        .InSi() / state.Density;
+                double open = model.StaticMassFlow(i) / state.Density;
                 double perRoot = open / Math.Sqrt(pressure);
                 if (width == 0)
                 {
