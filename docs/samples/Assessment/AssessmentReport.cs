@@ -17,7 +17,7 @@ internal sealed class AssessmentReport(
 {
     internal void Print()
     {
-        Heading($"Assessment: {system.Name}");
+        to.Heading($"Assessment: {system.Name}");
         to.WriteLine($"  Data: {system.Source}");
         to.WriteLine(
             $"  Fuel: {system.Fuel.Name}, stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass"
@@ -32,7 +32,7 @@ internal sealed class AssessmentReport(
         Findings();
         if (measured is not null)
         {
-            Measured(measured);
+            new MeasuredReport(system, measured, to).Print();
         }
 
         Cautions();
@@ -40,7 +40,7 @@ internal sealed class AssessmentReport(
 
     private void Verdict()
     {
-        Heading("Verdict");
+        to.Heading("Verdict");
         int width = points.Max(p => p.Point.Name.Length);
         foreach (SolvedPoint solved in points)
         {
@@ -60,7 +60,7 @@ internal sealed class AssessmentReport(
 
     private void OperatingPoints()
     {
-        Heading("Operating points");
+        to.Heading("Operating points");
         var table = new Table(
             "point",
             "speed rpm",
@@ -138,7 +138,7 @@ internal sealed class AssessmentReport(
     private void Path()
     {
         var solved = points.Where(p => p.State is not null).ToList();
-        Heading("Pressure along the path, bar gauge");
+        to.Heading("Pressure along the path, bar gauge");
         var table = new Table(["node", .. solved.Select(p => p.Point.Name)]);
         foreach (PlanNode node in system.Plan.Nodes)
         {
@@ -146,7 +146,7 @@ internal sealed class AssessmentReport(
         }
 
         table.Print(to);
-        Heading("Flow through each part, L/h");
+        to.Heading("Flow through each part, L/h");
         table = new Table(["part", .. solved.Select(p => p.Point.Name)]);
         foreach (FuelLine line in system.Plan.Lines)
         {
@@ -158,7 +158,7 @@ internal sealed class AssessmentReport(
 
     private void Margins()
     {
-        Heading("Margins");
+        to.Heading("Margins");
         var table = new Table(
             "point",
             "fuel drawn L/h",
@@ -204,7 +204,7 @@ internal sealed class AssessmentReport(
     /// <summary>The gravest first; the same finding at several points stands once, with its value at each.</summary>
     private void Findings()
     {
-        Heading("Findings");
+        to.Heading("Findings");
         foreach (SolvedPoint refused in points.Where(p => p.State is null))
         {
             to.WriteLine($"  NO STATE  {refused.Point.Name}: {refused.Refusal!.Message}");
@@ -228,95 +228,9 @@ internal sealed class AssessmentReport(
         }
     }
 
-    private void Measured(MeasuredSet set)
-    {
-        Heading("Injectors on the bench");
-        to.WriteLine($"  {set.Source}. Static flow carried to the pressure, fluid and temperature of the rating.");
-        var table = new Table(
-            "injector",
-            "stage",
-            "chamber",
-            "flow cm3/min",
-            "+/- (95 %)",
-            "of rating %",
-            "of stage mean %"
-        );
-        foreach (MeasuredInjector one in set.Injectors)
-        {
-            table.Add(
-                one.Name,
-                one.Stage,
-                Say.Number(one.Chamber, "0"),
-                Say.Number(one.Flow.CubicCentimetersPerMinute, "0.0"),
-                Say.Number(one.FlowUncertainty.CubicCentimetersPerMinute, "0.0"),
-                Say.Number(100 * one.ShareOfRating, "0.0"),
-                Say.Number(100 * set.ShareOfStageMean(one), "0.0")
-            );
-        }
-
-        table.Print(to);
-        foreach (InjectorStage stage in system.Stages)
-        {
-            to.WriteLine(
-                $"  {stage.Name}: spread (largest - smallest) / mean = {Say.Number(100 * set.Spread(stage.Name), "0.0")} % "
-                    + "(common practice, no source: within 2 % for a matched set)"
-            );
-        }
-
-        Heading("Lambda of each cylinder with the measured injectors, if the controller keeps assuming the rating");
-        var lambdas = new Table([
-            "point",
-            "asked for",
-            .. Enumerable.Range(1, system.Engine.Chambers).Select(c => $"cyl {c}"),
-            "one sensor sees",
-            "leanest against it %",
-        ]);
-        foreach ((SolvedPoint solved, SystemState? state, Exception? refusal) in set.OpenLoop)
-        {
-            if (state is null)
-            {
-                lambdas.Add([
-                    solved.Point.Name,
-                    "-",
-                    .. Enumerable.Repeat("-", system.Engine.Chambers),
-                    "no state",
-                    refusal!.GetType().Name,
-                ]);
-                continue;
-            }
-
-            double mean = state.Lambda!.Value.ToRatio();
-            double leanest = state.Chambers.Max(c => c.Lambda!.Value.ToRatio());
-            lambdas.Add([
-                solved.Point.Name,
-                Say.Mixture(state.TargetLambda),
-                .. state.Chambers.Select(c => Say.Mixture(c.Lambda)),
-                Say.Mixture(state.Lambda),
-                Say.Number(100 * ((leanest / mean) - 1), "+0.0;-0.0"),
-            ]);
-        }
-
-        lambdas.Print(to);
-        SolvedPoint[] open = [.. set.OpenLoop.Select(o => new SolvedPoint(o.Point.Point, o.State, o.Refusal))];
-        foreach (FindingGroup danger in FindingGroup.Of(open).Where(g => g.Severity == Severity.Danger))
-        {
-            to.WriteLine($"  DANGER   {danger.What}");
-            foreach (string value in danger.Values)
-            {
-                to.WriteLine($"           {value}");
-            }
-
-            to.WriteLine($"           {danger.Action}");
-        }
-
-        to.WriteLine(
-            "  A predicted lambda is never clearance to load an engine: verify with a sensor at light load first."
-        );
-    }
-
     private void Cautions()
     {
-        Heading("Cautions");
+        to.Heading("Cautions");
         foreach (string caution in SampleCautions.All(system))
         {
             to.WriteLine($"  - {caution}");
@@ -340,11 +254,4 @@ internal sealed class AssessmentReport(
             RegulatorState.Regulating => "regulating",
             _ => "fully open",
         };
-
-    private void Heading(string text)
-    {
-        to.WriteLine();
-        to.WriteLine(text);
-        to.WriteLine(new string('=', text.Length));
-    }
 }

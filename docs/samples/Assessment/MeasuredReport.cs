@@ -1,0 +1,94 @@
+using FuelMath.Findings;
+using FuelMath.Systems;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>Prints what the bench found, and what it does to a controller that keeps assuming the rating.</summary>
+internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWriter to)
+{
+    internal void Print()
+    {
+        to.Heading("Injectors on the bench");
+        to.WriteLine($"  {set.Source}. Static flow carried to the pressure, fluid and temperature of the rating.");
+        var table = new Table(
+            "injector",
+            "stage",
+            "chamber",
+            "flow cm3/min",
+            "+/- (95 %)",
+            "of rating %",
+            "of stage mean %"
+        );
+        foreach (MeasuredInjector one in set.Injectors)
+        {
+            table.Add(
+                one.Name,
+                one.Stage,
+                Say.Number(one.Chamber, "0"),
+                Say.Number(one.Flow.CubicCentimetersPerMinute, "0.0"),
+                Say.Number(one.FlowUncertainty.CubicCentimetersPerMinute, "0.0"),
+                Say.Number(100 * one.ShareOfRating, "0.0"),
+                Say.Number(100 * set.ShareOfStageMean(one), "0.0")
+            );
+        }
+
+        table.Print(to);
+        foreach (InjectorStage stage in system.Stages)
+        {
+            to.WriteLine(
+                $"  {stage.Name}: spread (largest - smallest) / mean = {Say.Number(100 * set.Spread(stage.Name), "0.0")} % "
+                    + "(common practice, no source: within 2 % for a matched set)"
+            );
+        }
+
+        to.Heading("Lambda of each cylinder with the measured injectors, if the controller keeps assuming the rating");
+        var lambdas = new Table([
+            "point",
+            "asked for",
+            .. Enumerable.Range(1, system.Engine.Chambers).Select(c => $"cyl {c}"),
+            "one sensor sees",
+            "leanest against it %",
+        ]);
+        foreach ((SolvedPoint solved, SystemState? state, Exception? refusal) in set.OpenLoop)
+        {
+            if (state is null)
+            {
+                lambdas.Add([
+                    solved.Point.Name,
+                    "-",
+                    .. Enumerable.Repeat("-", system.Engine.Chambers),
+                    "no state",
+                    refusal!.GetType().Name,
+                ]);
+                continue;
+            }
+
+            double mean = state.Lambda!.Value.ToRatio();
+            double leanest = state.Chambers.Max(c => c.Lambda!.Value.ToRatio());
+            lambdas.Add([
+                solved.Point.Name,
+                Say.Mixture(state.TargetLambda),
+                .. state.Chambers.Select(c => Say.Mixture(c.Lambda)),
+                Say.Mixture(state.Lambda),
+                Say.Number(100 * ((leanest / mean) - 1), "+0.0;-0.0"),
+            ]);
+        }
+
+        lambdas.Print(to);
+        SolvedPoint[] open = [.. set.OpenLoop.Select(o => new SolvedPoint(o.Point.Point, o.State, o.Refusal))];
+        foreach (FindingGroup danger in FindingGroup.Of(open).Where(g => g.Severity == Severity.Danger))
+        {
+            to.WriteLine($"  DANGER   {danger.What}");
+            foreach (string value in danger.Values)
+            {
+                to.WriteLine($"           {value}");
+            }
+
+            to.WriteLine($"           {danger.Action}");
+        }
+
+        to.WriteLine(
+            "  A predicted lambda is never clearance to load an engine: verify with a sensor at light load first."
+        );
+    }
+}
