@@ -1,0 +1,64 @@
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Examples;
+
+public sealed class ScalarExamples
+{
+    [Fact]
+    public void OneFormulaFourReadings()
+    {
+        #region Readings
+        // As a number: the Darcy friction factor at Re 100 000 in a pipe of relative roughness 0.0001.
+        Real plain = Friction.ColebrookFactor(new Real(1e5), new Real(1e-4));
+
+        // With its exact slope by the Reynolds number.
+        Dual<Real> sloped = Friction.ColebrookFactor(Dual<Real>.Variable(new Real(1e5)), new Real(1e-4));
+
+        // As many at once as the machine's vector holds.
+        Lane many = Friction.ColebrookFactor(Lane.Of(1e5), Lane.Of(1e-4));
+
+        // As its own working.
+        Traced shown = Friction.ColebrookFactor(
+            Traced.Input(Symbols.Reynolds, 1e5),
+            Traced.Input(Symbols.RelativeRoughness, 1e-4)
+        );
+        #endregion
+
+        Assert.Equal(0.0185138660774716, plain.Value, 1e-15);
+        Assert.Equal(plain.Value, sloped.Value.Value);
+        // The derivative from a root finder with 30 digits.
+        Assert.Equal(-3.46021793971501e-8, sloped.Slope.Value, 1e-20);
+        Assert.Equal(plain.Value, many[0], 1e-15);
+        Assert.Equal(plain.Value, shown.Value);
+    }
+
+    [Fact]
+    public void AWorking()
+    {
+        #region Working
+        Traced loss = Friction.PressureLoss(
+            velocity: Traced.Input(Symbols.Velocity, 1.2),
+            bore: Traced.Input(Symbols.Bore, 0.008),
+            length: Traced.Input(Symbols.Length, 2.5),
+            roughness: Traced.Input(Symbols.Roughness, 1.5e-6),
+            density: Traced.Input(Symbols.Density, 740),
+            dynamicViscosity: Traced.Input(Symbols.DynamicViscosity, 0.0115)
+        );
+        string text = loss.ToWorking().ToString();
+        // ...
+        // Re = rho * |v| * D / mu = 740 kg/m3 * |1.2 m/s| * 0.008 m / (0.0115 Pa s) = 617.739
+        //     Reynolds number; [White-2003] section 1.6
+        // f = 64 / Re = 64 / 617.739 = 0.103604 (where Re < 2000)
+        // ...
+        #endregion
+
+        Assert.Contains(
+            "Re = rho * |v| * D / mu = 740 kg/m3 * |1.2 m/s| * 0.008 m / (0.0115 Pa s) = 617.739\n"
+                + "    Reynolds number; [White-2003] section 1.6\n"
+                + "f = 64 / Re = 64 / 617.739 = 0.103604 (where Re < 2000)\n",
+            text,
+            StringComparison.Ordinal
+        );
+    }
+}
