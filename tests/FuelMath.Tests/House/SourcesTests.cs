@@ -90,11 +90,13 @@ public sealed partial class SourcesTests
     {
         string[] code = [.. Repository.Code("")];
         string[] data = [.. Repository.Files.Where(f => f.EndsWith(".csv", StringComparison.Ordinal))];
+        string[] pages = [.. Repository.Files.Where(f => f.EndsWith(".md", StringComparison.Ordinal))];
 
         return Repository
             .Find(Citation(), [.. code, .. data])
             .Concat(Repository.Find(Construction(), code))
             .Concat(Repository.Find(Trait(), code))
+            .Concat(Repository.Find(PageCitation(), pages))
             .Where(m => !m.Path.StartsWith("tests/FuelMath.Tests/House/", StringComparison.Ordinal))
             .Where(m => !m.Path.StartsWith("tests/FuelMath.Tests/Sources/", StringComparison.Ordinal))
             .Select(m => (m.Path, m.Match.Groups["key"].Value))
@@ -113,6 +115,10 @@ public sealed partial class SourcesTests
     /// <summary>A key in brackets on a line of comment: "Source: [Key] place; [Other-key] place".</summary>
     [GeneratedRegex(@"(?<=^\s*(?:///?|#)[^\n]*)\[(?<key>[A-Z][\w.]*(?:-[\w.]+)+|Definition)\]", RegexOptions.Multiline)]
     private static partial Regex Citation();
+
+    /// <summary>A key in brackets on a page, which is no link.</summary>
+    [GeneratedRegex(@"\[(?<key>[A-Z][\w.]*(?:-[\w.]+)+|Definition)\](?!\()")]
+    private static partial Regex PageCitation();
 
     [GeneratedRegex(@"Source: \[[^\]\s]+\]")]
     private static partial Regex SourceLine();
