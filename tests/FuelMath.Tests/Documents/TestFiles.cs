@@ -14,4 +14,7 @@ internal static class TestFiles
     internal static string Points(string name) => Read($"{Data}/{name}-points.json");
 
     internal static string Schema(string name) => Read($"docs/schemas/{name}.schema.json");
+
+    internal static void WriteSchema(string name, string schema) =>
+        File.WriteAllText(Path.Combine(Repository.Root, $"docs/schemas/{name}.schema.json"), schema);
 }
