@@ -22,6 +22,9 @@ public sealed class OutsideValuesTests(ITestOutputHelper output)
         "Wiring",
         "Engines",
         "Networks",
+        "Tables",
+        "Formulas",
+        "Hoses",
     ];
 
     [Fact]
