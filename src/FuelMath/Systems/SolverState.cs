@@ -8,6 +8,8 @@ internal sealed class SolverState
 {
     private readonly FuelSystem system;
     private readonly StageModel[] fitted;
+    private double lastMiss = double.NaN;
+    private double lastPumpVolts = double.NaN;
 
     internal SolverState(FuelSystem system, OperatingPoint point)
     {
@@ -102,7 +104,7 @@ internal sealed class SolverState
 
     internal double[] PumpAmperes { get; }
 
-    internal double PumpVolts { get; set; }
+    internal double PumpVolts { get; private set; }
 
     internal double InjectorVolts { get; set; }
 
@@ -121,6 +123,19 @@ internal sealed class SolverState
         {
             (Change, SlowestName) = (change, name);
         }
+    }
+
+    /// <summary>Moves the pump voltage to where a chord through the last two rounds meets what follows from it.</summary>
+    /// <param name="follows">The voltage that followed from the one of the round.</param>
+    internal void MovePumpVolts(double follows)
+    {
+        double miss = follows - PumpVolts;
+        double chord = PumpVolts - (miss * (PumpVolts - lastPumpVolts) / (miss - lastMiss));
+        bool between = chord > Math.Min(PumpVolts, follows) && chord < Math.Max(PumpVolts, follows);
+        (lastMiss, lastPumpVolts) = (miss, PumpVolts);
+
+        // More voltage draws more current, so that the answer lies between the two; a chord that leaves them is not used.
+        PumpVolts = between ? chord : follows;
     }
 
     /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>

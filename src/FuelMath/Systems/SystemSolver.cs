@@ -203,7 +203,7 @@ internal sealed class SystemSolver
             .Power.Pumps.VoltageAtLoad(state.Point.Supply, SiUnits.ElectricCurrent(amperes))
             .InSi();
         state.Note(pumpVolts, state.PumpVolts, supply, "pump voltage");
-        state.PumpVolts = pumpVolts;
+        state.MovePumpVolts(pumpVolts);
 
         // Mean injector current: each coil is a resistor that is connected for its duty cycle.
         double conductance = 0;
