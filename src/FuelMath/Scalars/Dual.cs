@@ -178,9 +178,17 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
         new(T.Select(Below(where), then.Number, otherwise.Number), T.Select(Below(where), then.Rate, otherwise.Rate));
 
     /// <inheritdoc />
+    /// <remarks>
+    /// The slope is taken at the root, not near it: taken where the residual is not yet zero, it would be good to as many
+    /// digits only as the approximate root is.
+    /// </remarks>
     [MethodImpl(Inline)]
     public static Dual<T> Implicit<TLaw>(Dual<T> a, Dual<T> b)
-        where TLaw : struct, IImplicitLaw => TLaw.Polish<Dual<T>>(TLaw.Near(a.Number, b.Number), a, b);
+        where TLaw : struct, IImplicitLaw
+    {
+        T root = T.Implicit<TLaw>(a.Number, b.Number);
+        return new(root, TLaw.Polish<Dual<T>>(root, a, b).Rate);
+    }
 
     /// <inheritdoc />
     [MethodImpl(Inline)]

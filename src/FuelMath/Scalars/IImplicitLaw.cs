@@ -15,9 +15,9 @@ public interface IImplicitLaw
     static abstract T Near<T>(T a, T b)
         where T : struct, IScalar<T>;
 
-    /// <summary>One Newton step from there: to rounding error in a value, and exact in the derivative that a reading carries.</summary>
+    /// <summary>One Newton step: from near the root to rounding error in the value, from the root to its exact derivative.</summary>
     /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="near">The approximate root, a known number.</param>
+    /// <param name="near">The approximate root, or for a derivative the root itself; a known number.</param>
     /// <param name="a">The law's first parameter.</param>
     /// <param name="b">The law's second parameter.</param>
     /// <returns>The root.</returns>

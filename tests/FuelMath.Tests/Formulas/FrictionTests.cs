@@ -62,6 +62,19 @@ public sealed class FrictionTests
         Close.Within(1e-11, serghides, Friction.SerghidesFactor(new Real(re), new Real(roughness)).Value);
     }
 
+    /// <summary>The slope by the Reynolds number, from a root finder with 40 digits.</summary>
+    [Theory]
+    [Trait("Source", "Colebrook-1939")]
+    [InlineData(1e5, 1e-4, -3.4602179397150064e-8)]
+    [InlineData(4000, 0.05, -1.2855580889383264e-6)]
+    [InlineData(1e8, 0, -7.4547430187301186e-12)]
+    public void ColebrookFactor_SlopeToFortyDigits_AgreesToRounding(double re, double roughness, double expected) =>
+        Close.Within(
+            1e-14,
+            expected,
+            Friction.ColebrookFactor(Dual<Real>.Variable(new Real(re)), new Real(roughness)).Slope.Value
+        );
+
     /// <summary>Read off a printed table of three or four digits: half a percent.</summary>
     [Theory]
     [Trait("Source", "Engineering-ToolBox")]
