@@ -11,9 +11,21 @@ internal static class DocumentBytes
         ArgumentNullException.ThrowIfNull(json);
 
         // A character takes a byte or more, so that this much can be said before any is made.
-        return json.Length > DocumentLimits.Bytes
-            ? throw JsonTree.TooLong(json.Length)
-            : Encoding.UTF8.GetBytes(json).AsMemory();
+        if (json.Length > DocumentLimits.Bytes)
+        {
+            throw JsonTree.TooLong(json.Length);
+        }
+
+        byte[] bytes = Encoding.UTF8.GetBytes(json);
+        int broken = Surrogates.BrokenAt(json);
+        return broken < 0
+            ? bytes
+            : throw new JsonSource(bytes).Refuse(
+                "$",
+                Encoding.UTF8.GetByteCount(json.AsSpan(0, broken)),
+                "A text must hold complete surrogate pairs.",
+                "a broken character"
+            );
     }
 
     internal static ReadOnlyMemory<byte> OfFile(string path)

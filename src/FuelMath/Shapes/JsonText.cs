@@ -33,11 +33,21 @@ internal sealed class JsonText
         new(null, true, [.. members]);
 
     /// <summary>The whole text: two spaces a level, one line feed at the end.</summary>
+    /// <exception cref="ArgumentException">It is longer than what is read.</exception>
     internal string Render()
     {
-        StringBuilder text = new();
-        Break(text, 0, 0);
-        return text.Append('\n').ToString();
+        StringBuilder built = new();
+        Break(built, 0, 0);
+        string text = built.Append('\n').ToString();
+        int bytes = Encoding.UTF8.GetByteCount(text);
+        return bytes <= DocumentLimits.Bytes
+            ? text
+            : throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"A document must be at most {DocumentLimits.Bytes} bytes long; it would be {bytes}."
+                )
+            );
     }
 
     private void Break(StringBuilder text, int level, int used)

@@ -30,7 +30,14 @@ internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
             );
     }
 
-    internal override JsonText Write(ImmutableArray<T> value) => JsonText.List(value.Select(item.Write));
+    /// <summary>Writes nothing that would not be read again.</summary>
+    internal override JsonText Write(ImmutableArray<T> value) =>
+        value.Length >= least && value.Length <= most
+            ? JsonText.List(value.Select(item.Write))
+            : throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"A document holds {Wanted}; {value.Length} given."),
+                nameof(value)
+            );
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
         JsonText.Object(

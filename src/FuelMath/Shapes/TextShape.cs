@@ -1,32 +1,45 @@
+using System.Globalization;
+
 namespace FuelMath.Shapes;
 
-/// <summary>A text that is not blank.</summary>
+/// <summary>A text that is not blank and not longer than it needs to be.</summary>
 internal sealed class TextShape : Shape<string>
 {
-    private const int Characters = 200;
+    private readonly int characters;
 
-    internal static TextShape Name { get; } = new("a name, a text of 1 to 200 characters");
+    private TextShape(string what, int characters)
+    {
+        this.characters = characters;
+        Wanted = string.Create(CultureInfo.InvariantCulture, $"{what} of 1 to {characters} characters");
+    }
 
-    internal static TextShape Note { get; } = new("a text of 1 to 200 characters");
+    internal static TextShape Name { get; } = new("a name, a text", 200);
 
-    private TextShape(string wanted) => Wanted = wanted;
+    internal static TextShape Note { get; } = new("a text", 1000);
 
     internal override string Wanted { get; }
 
     internal override string Read(JsonItem item)
     {
         string text = Expect(item, JsonItemKind.Text).Text;
-        return text.Length <= Characters && !string.IsNullOrWhiteSpace(text)
-            ? text
-            : throw item.Refuse($"Must be {Wanted}, not blank.");
+        return Fits(text) ? text : throw item.Refuse($"Must be {Wanted}, not blank.");
     }
 
-    internal override JsonText Write(string value) => JsonText.Of(value);
+    /// <summary>Writes nothing that would not be read again.</summary>
+    internal override JsonText Write(string value) =>
+        Fits(value) && Surrogates.BrokenAt(value) < 0
+            ? JsonText.Of(value)
+            : throw new ArgumentException(
+                $"A document needs {Wanted}, not blank, with complete surrogate pairs; it was {JsonItem.Quote(value)}.",
+                nameof(value)
+            );
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
         JsonText.Object(
             ("type", JsonText.Of("string")),
-            ("maxLength", JsonText.Of(Characters)),
+            ("maxLength", JsonText.Of(characters)),
             ("pattern", JsonText.Of(@"\S"))
         );
+
+    private bool Fits(string text) => text.Length <= characters && !string.IsNullOrWhiteSpace(text);
 }

@@ -1,3 +1,5 @@
+using System.Text;
+using FsCheck.Xunit;
 using FuelMath.Documents;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -163,6 +165,16 @@ public sealed class NetworkDocumentTests
         Assert.NotEqual(Text, wrong);
         var error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(wrong));
         Assert.Equal((path, allowed), (error.Path, error.Allowed));
+    }
+
+    /// <summary>Whatever byte is changed, the answer is a network or a refusal with a place.</summary>
+    [Property(MaxTest = 1000)]
+    public void Read_AnyByteChanged_GivesANetworkOrARefusal(int place, byte value)
+    {
+        byte[] text = Encoding.UTF8.GetBytes(Text);
+        text[(int)((uint)place % (uint)text.Length)] = value;
+        Exception? error = Record.Exception(() => NetworkDocument.Read(text));
+        Assert.True(error is null or DocumentException, error?.ToString());
     }
 
     [Fact]

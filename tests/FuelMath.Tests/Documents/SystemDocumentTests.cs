@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using FuelMath.Documents;
 using FuelMath.Engines;
@@ -126,6 +127,62 @@ public sealed class SystemDocumentTests
             error.Message,
             StringComparison.Ordinal
         );
+    }
+
+    [Fact]
+    public void ReadThenWrite_CurrentCultureIsGerman_GivesTheSameText()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = ",";
+        culture.NumberFormat.NumberGroupSeparator = ".";
+        culture.NumberFormat.NegativeSign = "\u2212";
+        try
+        {
+            CultureInfo.CurrentCulture = culture;
+            string text = TestFiles.System("time-trial-car");
+            Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Theory]
+    [InlineData(
+        201,
+        "A document needs a name, a text of 1 to 200 characters, not blank, with complete surrogate pairs"
+    )]
+    [InlineData(0, "A document needs a name, a text of 1 to 200 characters, not blank, with complete surrogate pairs")]
+    public void Write_NameThatWouldNotBeRead_IsRefused(int letters, string words)
+    {
+        FuelSystem stand = SystemDocument.Read(TestFiles.System("training-stand"));
+        string name = letters == 0 ? "half a pair \ud800" : new string('x', letters);
+        FuelSystem named = new(
+            name,
+            stand.Fuel,
+            stand.Engine,
+            stand.Plan,
+            stand.Stages,
+            stand.Staging,
+            stand.Power,
+            stand.Limits,
+            stand.Source
+        );
+        var error = Assert.Throws<ArgumentException>(() => SystemDocument.Write(named));
+        Assert.StartsWith(words, error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_HalfASurrogatePair_IsRefusedAtItsPlace()
+    {
+        string text = TestFiles
+            .System("training-stand")
+            .Replace("\"training", "\"\ud83d training", StringComparison.Ordinal);
+        var error = Assert.Throws<DocumentException>(() => SystemDocument.Read(text));
+        Assert.Equal((4, 12), (error.Line, error.Column));
+        Assert.Equal("A text must hold complete surrogate pairs.", error.Allowed);
     }
 
     [Fact]
