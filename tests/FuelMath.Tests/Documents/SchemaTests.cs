@@ -9,12 +9,6 @@ namespace FuelMath.Tests.Documents;
 /// <summary>The published schemas: the same as the library's, true of the bundled files, and as strict as the reader.</summary>
 public sealed class SchemaTests
 {
-    private static readonly JsonSchema System = JsonSchema.FromText(TestFiles.Schema("fuel-system"));
-
-    private static readonly JsonSchema Points = JsonSchema.FromText(TestFiles.Schema("operating-list"));
-
-    private static readonly JsonSchema Networks = JsonSchema.FromText(TestFiles.Schema("network"));
-
     /// <summary>
     /// Reader, writer and schema follow from one description, so the file must be that one. With the environment variable
     /// WRITE_SCHEMAS set, it is written first: that is how a schema is brought up to date.
@@ -54,8 +48,8 @@ public sealed class SchemaTests
     [InlineData("training-stand")]
     public void BundledFiles_AreValid(string name)
     {
-        Assert.True(IsValid(System, TestFiles.System(name)));
-        Assert.True(IsValid(Points, TestFiles.Points(name)));
+        Assert.True(IsValid(TestFiles.SystemSchema, TestFiles.System(name)));
+        Assert.True(IsValid(TestFiles.PointsSchema, TestFiles.Points(name)));
     }
 
     [Theory]
@@ -63,7 +57,7 @@ public sealed class SchemaTests
     public void ReferenceNetworks_AreValid(string id)
     {
         var network = new ReferenceNetwork(id, FrictionLaw.ColebrookStraightPassage);
-        Assert.True(IsValid(Networks, NetworkDocument.Write(network.Network)));
+        Assert.True(IsValid(TestFiles.NetworkSchema, NetworkDocument.Write(network.Network)));
     }
 
     /// <summary>Takes every property of the bundled files away, one at a time: reader and schema agree on each.</summary>
@@ -80,7 +74,7 @@ public sealed class SchemaTests
             string changed = text.Replace($"\"{property}\":", $"\"{property}X\":", StringComparison.Ordinal);
             Assert.NotEqual(text, changed);
             Assert.Throws<DocumentException>(() => SystemDocument.Read(changed));
-            Assert.False(IsValid(System, changed), property);
+            Assert.False(IsValid(TestFiles.SystemSchema, changed), property);
         }
     }
 
@@ -100,7 +94,7 @@ public sealed class SchemaTests
         string wrong = text.Replace(old, changed, StringComparison.Ordinal);
         Assert.NotEqual(text, wrong);
         Assert.Throws<DocumentException>(() => SystemDocument.Read(wrong));
-        Assert.False(IsValid(System, wrong));
+        Assert.False(IsValid(TestFiles.SystemSchema, wrong));
     }
 
     private static bool IsValid(JsonSchema schema, string text)

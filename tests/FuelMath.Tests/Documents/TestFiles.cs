@@ -1,4 +1,5 @@
 using FuelMath.Tests.House;
+using Json.Schema;
 
 namespace FuelMath.Tests.Documents;
 
@@ -17,4 +18,11 @@ internal static class TestFiles
 
     internal static void WriteSchema(string name, string schema) =>
         File.WriteAllText(Path.Combine(Repository.Root, $"docs/schemas/{name}.schema.json"), schema);
+
+    /// <summary>Each schema once: its address may be registered once.</summary>
+    internal static JsonSchema SystemSchema { get; } = JsonSchema.FromText(Schema("fuel-system"));
+
+    internal static JsonSchema PointsSchema { get; } = JsonSchema.FromText(Schema("operating-list"));
+
+    internal static JsonSchema NetworkSchema { get; } = JsonSchema.FromText(Schema("network"));
 }
