@@ -38,7 +38,7 @@ public sealed class InjectorResult
     /// <summary>Voltage at its terminals.</summary>
     public ElectricPotential Voltage { get; }
 
-    /// <summary>Its pulse: width, dead time, duty cycle, mass.</summary>
+    /// <summary>Its pulse: width, dead time (zero where nothing is pulsed: fuel cut, all open), duty cycle, mass.</summary>
     public InjectorPulse Pulse { get; }
 
     /// <summary>Mean volume flow.</summary>

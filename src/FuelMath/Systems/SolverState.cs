@@ -138,12 +138,19 @@ internal sealed class SolverState
         PumpVolts = between ? chord : follows;
     }
 
+    private bool IsPulsed => Point.Command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen);
+
     /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>
     internal StageModel Fitted(int stage)
     {
         int first = FirstSeat[stage];
         fitted[stage]
-            .Set(DifferentialPressures.AsSpan(first, system.Stages[stage].Seats.Length), Density, InjectorVolts);
+            .Set(
+                DifferentialPressures.AsSpan(first, system.Stages[stage].Seats.Length),
+                Density,
+                InjectorVolts,
+                IsPulsed
+            );
         return fitted[stage];
     }
 
@@ -155,7 +162,8 @@ internal sealed class SolverState
         model.Set(
             [s.Belief.DifferentialPressure.InSi()],
             s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(),
-            Point.Supply.InSi()
+            Point.Supply.InSi(),
+            true
         );
         return model;
     }

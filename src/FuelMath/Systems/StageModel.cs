@@ -47,7 +47,8 @@ internal sealed class StageModel
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
     /// <param name="density">Fuel density, kg/m3.</param>
     /// <param name="volts">Voltage at the injectors, V.</param>
-    internal void Set(ReadOnlySpan<double> differentialPressures, double density, double volts)
+    /// <param name="pulsed">Whether they are pulsed: shut or held open, their dead time plays no part and stays zero.</param>
+    internal void Set(ReadOnlySpan<double> differentialPressures, double density, double volts, bool pulsed)
     {
         double smallest = 0;
         double closing = 0;
@@ -55,7 +56,7 @@ internal sealed class StageModel
         {
             Injector injector = injectors[i];
             UnitsNet.Pressure pressure = SiUnits.Pressure(differentialPressures[i]);
-            deadTimes[i] = injector.DeadTime.SiAt(SiUnits.ElectricPotential(volts), pressure);
+            deadTimes[i] = pulsed ? injector.DeadTime.SiAt(SiUnits.ElectricPotential(volts), pressure) : 0;
             flows[i] = injector.Rating.MassFlowSiAt(pressure, SiUnits.Density(density));
             smallest = Math.Max(smallest, deadTimes[i] + injector.LeastEffectiveWidthSi);
             closing = Math.Max(closing, injector.ClosingTime.InSi());

@@ -58,4 +58,17 @@ public sealed class FuelCommandTests
             one.MeanFlow.CubicMetersPerSecond * Workshop.Gasoline.DensityAt(Workshop.Celsius(20)).KilogramsPerCubicMeter
         );
     }
+
+    /// <summary>A static test far below the dead-time table (0.5 bar): nothing is pulsed, so that dead time is not asked.</summary>
+    [Fact]
+    public void Solve_AllOpenBelowTheDeadTimeTable_StillFlows()
+    {
+        Injector large = Workshop.Injector("large", 4000);
+        SystemState state = Workshop
+            .Four([large, large, large, large], deliveryShare: 0.5)
+            .Solve(Workshop.Point(0, 100, FuelCommand.AllOpen));
+
+        Assert.True(state.Injectors[0].DifferentialPressure.Bars < 0.5);
+        Assert.Equal(0, state.Injectors[0].Pulse.DeadTime.Seconds);
+    }
 }
