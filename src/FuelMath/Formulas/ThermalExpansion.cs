@@ -44,7 +44,7 @@ public static class ThermalExpansion
         T oil = ((186.9696 / density15) + 0.4862) / density15;
         T heavy = T.Select(T.Less(density15, T.Of(839)), jet, oil);
         T middle = T.Select(T.Less(density15, T.Of(787.5)), transition, heavy);
-        return T.Select(T.Less(density15, T.Of(770.0000001)), GasolineCoefficient(density15), middle);
+        return T.Select(T.Less(T.Of(770), density15), middle, GasolineCoefficient(density15));
     }
 
     /// <summary>The expansion coefficient of a lubricating oil at 15 degrees Celsius: 0.6278 / rho.</summary>

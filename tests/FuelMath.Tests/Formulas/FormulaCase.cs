@@ -17,6 +17,9 @@ internal abstract class FormulaCase(string name, int ulps, params (double Low, d
 
     internal int Arity => ranges.Length;
 
+    /// <summary>Where the formula jumps with its first argument, so that no difference across has a meaning.</summary>
+    internal virtual double[] Jumps => [];
+
     internal abstract T At<T>(T[] a)
         where T : struct, IScalar<T>;
 

@@ -284,6 +284,8 @@ internal static class FormulaCases
     private sealed class ThermalExpansionProductCoefficient()
         : FormulaCase("ThermalExpansion.ProductCoefficient", 0, (653, 1075))
     {
+        internal override double[] Jumps => [770, 787.5, 839];
+
         internal override T At<T>(T[] a) => ThermalExpansion.ProductCoefficient(a[0]);
     }
 
