@@ -12,7 +12,6 @@ public sealed class RoomsTests
         "Text",
         "Shapes",
         "Columns",
-        "Networks",
     ];
 
     /// <summary>Rooms that are tested through those that use them.</summary>
