@@ -20,6 +20,9 @@ internal struct BypassLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />

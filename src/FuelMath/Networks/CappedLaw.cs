@@ -17,6 +17,9 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />

@@ -18,6 +18,9 @@ internal struct CubicPipeLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />

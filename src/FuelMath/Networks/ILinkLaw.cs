@@ -10,6 +10,9 @@ namespace FuelMath.Networks;
 internal interface ILinkLaw<T>
     where T : struct, IScalar<T>
 {
+    /// <summary>The least slope that Newton uses, as a part of the usual one; the loss itself is untouched.</summary>
+    static abstract double LeastSlope { get; }
+
     /// <summary>Where a cold start begins: the law's own scale of flow. A shut injector that starts with a hose's flow
     /// needs thirty halvings.</summary>
     T FirstFlow { get; }

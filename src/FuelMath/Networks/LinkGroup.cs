@@ -100,7 +100,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
             Balance<T> balance = laws[i].At(Dual<T>.Variable(flow), up, down, reverse, ref memory);
             work.Memory[e.Link] = typeof(T) == typeof(Real) ? memory : T.Select(done, work.Memory[e.Link], memory);
             T usual = laws[i].UsualSlope;
-            T give = 1 / (T.Max(balance.Loss.Rate, NetworkWork<T>.LeastSlope * usual) + (drag * usual));
+            T give = 1 / (T.Max(balance.Loss.Rate, TLaw.LeastSlope * usual) + (drag * usual));
             T error = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
             T counts = T.Abs(error) * T.Min(T.Of(1), Stiff.JudgedByFlow * give);
             worst = T.Max(worst, counts);

@@ -120,18 +120,7 @@ public sealed class NetworkLink
         VolumeFlow flow,
         Pressure linearLoss,
         Pressure quadraticLoss
-    )
-    {
-        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
-        double a = Guard.NotNegative(linearLoss, linearLoss.InSi(), nameof(linearLoss));
-        double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi(), nameof(quadraticLoss));
-        return a + b > 0
-            ? new(name, from, to, LinkKind.Filter, new SquarePart { Linear = a / q, Square = b / (q * q) })
-            {
-                Given = new FilterGiven(flow, linearLoss, quadraticLoss),
-            }
-            : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
-    }
+    ) => new(name, from, to, LinkKind.Filter, PartMath.Filter(flow, linearLoss, quadraticLoss));
 
     /// <summary>A pump with its check valve.</summary>
     /// <param name="name">Its name.</param>
@@ -196,31 +185,7 @@ public sealed class NetworkLink
         Pressure openingDifferentialPressure,
         Pressure openLoss,
         VolumeFlow openFlow
-    )
-    {
-        double opening = Guard.NotNegative(
-            openingDifferentialPressure,
-            openingDifferentialPressure.InSi(),
-            nameof(openingDifferentialPressure)
-        );
-        double loss = Guard.Positive(openLoss, openLoss.InSi(), nameof(openLoss));
-        double q = Guard.Positive(openFlow, openFlow.InSi(), nameof(openFlow));
-        return new(
-            name,
-            from,
-            to,
-            LinkKind.CheckValve,
-            new SquarePart
-            {
-                Opening = opening,
-                Square = loss / (q * q),
-                OneWay = true,
-            }
-        )
-        {
-            Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
-        };
-    }
+    ) => new(name, from, to, LinkKind.CheckValve, PartMath.Check(openingDifferentialPressure, openLoss, openFlow));
 
     /// <summary>An opening into a space of fixed pressure, such as a steadily open injector or a jet: q = C sqrt(dp).</summary>
     /// <param name="name">Its name.</param>
@@ -237,32 +202,7 @@ public sealed class NetworkLink
         VolumeFlow flow,
         Pressure differentialPressure,
         Backflow backflow
-    )
-    {
-        double c = PartMath.Coefficient(flow, differentialPressure);
-        bool oneWay = backflow switch
-        {
-            Backflow.Prevented => true,
-            Backflow.Allowed => false,
-            _ => throw new ArgumentOutOfRangeException(nameof(backflow), $"Must be a known choice; it was {backflow}."),
-        };
-        return new(
-            name,
-            from,
-            to,
-            LinkKind.Orifice,
-            new SquarePart
-            {
-                Square = 1 / (c * c),
-                OneWay = oneWay,
-                IntoSpace = true,
-                Scale = PartMath.UsualInjectorPressure,
-            }
-        )
-        {
-            Given = new OpeningGiven(flow, differentialPressure, backflow, default),
-        };
-    }
+    ) => new(name, from, to, LinkKind.Orifice, PartMath.Orifice(flow, differentialPressure, backflow));
 
     /// <summary>
     /// Pulsed injectors that hold a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)),

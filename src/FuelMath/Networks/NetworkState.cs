@@ -42,8 +42,8 @@ public sealed class NetworkState
     public ImmutableArray<string> Links => [.. plan.Links.Select(l => l.Name)];
 
     /// <summary>
-    /// Junctions that no open way joins to a given pressure. Theirs is what it was when the last way shut, which a steady
-    /// state does not know.
+    /// Junctions that no open way joins to a given pressure, and that nothing can fill. Theirs is what it was when the last
+    /// way shut, which a steady state does not know.
     /// </summary>
     public ImmutableArray<string> CutOffNodes =>
         [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => cutOff[i]).Select(n => n.Name)];
@@ -52,6 +52,7 @@ public sealed class NetworkState
     public int Iterations => evidence.Iterations;
 
     /// <summary>The greatest flow that appears or vanishes at a junction, in m³/s.</summary>
+    /// <remarks>At most a billionth of the greatest flow and of the greatest that its parts usually carry.</remarks>
     public VolumeFlow WorstMassImbalance => SiUnits.VolumeFlow(evidence.Imbalance);
 
     /// <summary>The junction where it does; empty when all balance to the last digit.</summary>
@@ -69,7 +70,10 @@ public sealed class NetworkState
 
     /// <summary>The pressure of a node.</summary>
     /// <param name="node">Its name.</param>
-    /// <returns>The pressure.</returns>
+    /// <returns>
+    /// The pressure. Behind a check valve without flow it is the one to which the network fills the place by itself; a
+    /// higher one may be trapped there.
+    /// </returns>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
     /// <exception cref="InvalidOperationException">The node is cut off, so that its pressure is not determined.</exception>
     public GaugePressure PressureAt(string node)

@@ -10,8 +10,6 @@ internal static class NetworkVerdict
     /// <summary>No gauge pressure lies below this at sea level, Pa. Source: [ISO-2533] sea-level pressure.</summary>
     internal const double Vacuum = -101325;
 
-    /// <summary>A closing pressure that leaves no doubt that a part is shut, Pa.</summary>
-    private const double ClearlyShut = 0.1;
     private const string Sought = "the steady state of the network";
 
     /// <summary>The state that a solved workspace holds.</summary>
@@ -54,12 +52,12 @@ internal static class NetworkVerdict
         }
 
         PumpsInsideTheirData(work);
-        LinkCondition[] conditions = [.. plan.Links.Select((_, i) => ConditionOf(work, i))];
+        LinkCondition[] conditions = [.. plan.Links.Select((_, i) => ConditionOf(work, i, flowTolerance))];
         return new NetworkState(
             plan,
             work,
             conditions,
-            CutOff(work),
+            NetworkReach.CutOff(work, flowTolerance),
             new Evidence(iterations, imbalance, imbalanceNode, error, errorLink)
         );
     }
@@ -137,14 +135,14 @@ internal static class NetworkVerdict
         }
     }
 
-    private static LinkCondition ConditionOf(NetworkWork<Real> work, int i)
+    private static LinkCondition ConditionOf(NetworkWork<Real> work, int i, double noFlow)
     {
         NetworkLink link = work.Plan.Links[i];
         Real flow = work.Flow[i];
-        bool shut = flow.Value <= 0;
+        bool shut = flow.Value <= noFlow;
         return link.Kind switch
         {
-            LinkKind.Pump => shut ? LinkCondition.Stalled : LinkCondition.Running,
+            LinkKind.Pump => NetworkReach.IsOpen(work, i, noFlow) ? LinkCondition.Running : LinkCondition.Stalled,
             LinkKind.BypassRegulator => shut ? LinkCondition.Seated
             : Yes(work.Law<BypassLaw<Real>>(i).Holds(flow, work.Pressure[work.Plan.To[i]])) ? LinkCondition.Regulating
             : LinkCondition.FullyOpen,
@@ -156,50 +154,11 @@ internal static class NetworkVerdict
             : flow.Value >= work.Law<CappedLaw<Real>>(i).Commanded.Value ? LinkCondition.Commanded
             : shut ? LinkCondition.Shut
             : LinkCondition.HeldOpen,
-            _ => IsOneWay(link) && flow.Value < 0 ? LinkCondition.Shut : LinkCondition.Open,
+            _ => IsOneWay(link) && shut ? LinkCondition.Shut : LinkCondition.Open,
         };
     }
 
-    /// <summary>
-    /// Nodes that no open way joins to a given pressure: their pressure is whatever it was when the last way shut.
-    /// </summary>
-    private static bool[] CutOff(NetworkWork<Real> work)
-    {
-        NetworkPlan plan = work.Plan;
-        var joined = new bool[plan.Nodes.Length];
-        Array.Fill(joined, true, plan.Unknown, joined.Length - plan.Unknown);
-        bool grew = true;
-        while (grew)
-        {
-            grew = false;
-            for (int e = 0; e < plan.Links.Length; e++)
-            {
-                bool feelsUp = Feels(work.FromUp[e].Value, work.Flow[e].Value);
-                bool feelsDown = Feels(work.ToDown[e].Value, work.Flow[e].Value);
-                grew |= Join(plan.From[e], feelsUp, plan.To[e], feelsDown);
-                grew |= Join(plan.To[e], feelsDown, plan.From[e], feelsUp);
-            }
-        }
-
-        return [.. joined.Take(plan.Unknown).Select(j => !j)];
-
-        // The near end has its pressure from this link, if the link feels no far end or one that is joined itself.
-        bool Join(int near, bool feelsNear, int far, bool feelsFar)
-        {
-            bool joins = !joined[near] && feelsNear && (!feelsFar || joined[far]);
-            joined[near] |= joins;
-            return joins;
-        }
-    }
-
-    /// <summary>Whether a link moves flow with pressure: not when it is shut or holds a commanded flow.</summary>
-    private static bool Feels(double conductance, double flow)
-    {
-        double give = Math.Abs(conductance);
-        return give > 1 / Stiff.JudgedByFlow || (give > 0 && Math.Abs(flow) <= give * ClearlyShut);
-    }
-
-    private static bool IsOneWay(NetworkLink link) =>
+    internal static bool IsOneWay(NetworkLink link) =>
         link.Part switch
         {
             PipePart pipe => pipe.OneWay,

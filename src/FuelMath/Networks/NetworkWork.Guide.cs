@@ -33,6 +33,7 @@ internal sealed partial class NetworkWork<T>
     // Different each time, so that no circle fits them all.
     private static readonly double[] Leakiness = [1, 0.1, 100, 0.1, 10, 1e3];
     private static readonly double[] FirstDrag = [1, 0.3, 10, 0.1, 3];
+    private static readonly double[] DragFall = [0.1, 0.1, 0.3, 0.5, 0.5, 0.7, 0.7];
 
     private T errorBefore;
 
@@ -58,7 +59,11 @@ internal sealed partial class NetworkWork<T>
         Mask<T> tighten = near & T.Less(Reverse, tight);
         Reverse = T.Select(tighten, T.Min(T.Of(Stiff.Reverse), Tighten * Reverse), Reverse);
         T more = T.Min(T.Of(GreatestDrag), T.Max(T.Of(FirstDrag[round % FirstDrag.Length]), DragRise * Drag));
-        T less = T.Select(T.Less(error, T.Max(limit, 0.5 * errorBefore)), 0.1 * Drag, 0.5 * Drag);
+        T less = T.Select(
+            T.Less(error, T.Max(limit, 0.5 * errorBefore)),
+            DragFall[round % DragFall.Length] * Drag,
+            Math.Sqrt(DragFall[round % DragFall.Length]) * Drag
+        );
         T next = T.Select(T.Less(error, T.Max(limit, errorBefore)), less, more);
         Drag = T.Select(settled | T.Less(next, T.Of(LeastDrag)), none, next);
         errorBefore = T.Select(tighten, T.Of(Forgotten), error);

@@ -11,14 +11,14 @@ internal sealed partial class NetworkWork<T>
 {
     internal const int MostIterations = 300;
 
-    /// <summary>The least slope that Newton uses, as a part of a law's usual one: a square law has none at no flow.</summary>
-    internal const double LeastSlope = 1e-4;
-
     /// <summary>Flows have settled when none changes by more than this part of the greatest.</summary>
     private const double Settled = 1e-7;
 
     /// <summary>Nor, where nothing flows, by this part of the greatest flow that a cold start begins with.</summary>
     private const double SettledOfStart = 1e-9;
+
+    /// <summary>... times this where it takes long: near no flow a square law creeps, and its loss is long right.</summary>
+    private const double Patience = 10;
 
     /// <summary>How far beyond its law's scale, or beyond what it was, a flow may go in one step.</summary>
     private const double Reach = 5;
@@ -27,8 +27,11 @@ internal sealed partial class NetworkWork<T>
     /// <summary>A link's pressure is right within this, Pa, ...</summary>
     internal const double PressureTolerance = 1e-3;
 
-    /// <summary>... and this part of the greatest pressure.</summary>
+    /// <summary>... and this part of the greatest pressure, ...</summary>
     internal const double RelativeTolerance = 1e-9;
+
+    /// <summary>... of which no more than this counts, Pa: behind a shut part a pressure may be anything.</summary>
+    private const double GreatestPressure = 1e7;
 
     /// <summary>Mass balances within this part of the greatest flow.</summary>
     internal const double MassTolerance = 1e-9;
@@ -86,9 +89,10 @@ internal sealed partial class NetworkWork<T>
                 greatest = T.Max(greatest, T.Abs(next));
             }
 
-            limit = PressureTolerance + (RelativeTolerance * greatest);
+            limit = PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
             (T change, T scale) = NextFlows();
-            settled = T.Less(change, (Settled * scale) + startScale);
+            double patience = iteration < FullSteps + Period ? 1 : Patience;
+            settled = T.Less(change, (Settled * scale) + (patience * startScale));
             lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
             if (iteration >= FullSteps)
             {

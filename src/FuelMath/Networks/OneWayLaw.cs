@@ -11,6 +11,9 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     private TLaw law;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.NoisyLeast;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => law.FirstFlow;
 
     /// <inheritdoc />

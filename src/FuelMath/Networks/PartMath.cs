@@ -56,4 +56,48 @@ internal static class PartMath
             )
             : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
     }
+
+    /// <summary>A checked filter.</summary>
+    internal static SquarePart Filter(VolumeFlow flow, Pressure linearLoss, Pressure quadraticLoss)
+    {
+        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        double a = Guard.NotNegative(linearLoss, linearLoss.InSi(), nameof(linearLoss));
+        double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi(), nameof(quadraticLoss));
+        return a + b > 0
+            ? new SquarePart { Linear = a / q, Square = b / (q * q) }
+            : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
+    }
+
+    /// <summary>A checked check valve.</summary>
+    internal static SquarePart Check(Pressure openingDifferentialPressure, Pressure openLoss, VolumeFlow openFlow)
+    {
+        double opening = Guard.NotNegative(
+            openingDifferentialPressure,
+            openingDifferentialPressure.InSi(),
+            nameof(openingDifferentialPressure)
+        );
+        double loss = Guard.Positive(openLoss, openLoss.InSi(), nameof(openLoss));
+        double q = Guard.Positive(openFlow, openFlow.InSi(), nameof(openFlow));
+        return new SquarePart
+        {
+            Opening = opening,
+            Square = loss / (q * q),
+            OneWay = true,
+        };
+    }
+
+    /// <summary>A checked opening.</summary>
+    internal static SquarePart Orifice(VolumeFlow flow, Pressure differentialPressure, Backflow backflow)
+    {
+        double c = Coefficient(flow, differentialPressure);
+        return Enum.IsDefined(backflow)
+            ? new SquarePart
+            {
+                Square = 1 / (c * c),
+                OneWay = backflow == Backflow.Prevented,
+                IntoSpace = true,
+                Scale = UsualInjectorPressure,
+            }
+            : throw new ArgumentOutOfRangeException(nameof(backflow), $"Must be a known choice; it was {backflow}.");
+    }
 }

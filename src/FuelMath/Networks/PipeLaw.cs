@@ -22,6 +22,9 @@ internal struct PipeLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />

@@ -15,6 +15,9 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     private T smallest;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />

@@ -17,6 +17,9 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
@@ -71,7 +74,12 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     /// <inheritdoc />
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
-        Dual<T> forward = Dual<T>.Max(flow, Dual<T>.Of(0));
+        return new(Stiff.OneWay(flow, reverse) - RiseAt(Dual<T>.Max(flow, Dual<T>.Of(0))));
+    }
+
+    /// <summary>The rise at a flow that is not negative, Pa.</summary>
+    internal readonly Dual<T> RiseAt(Dual<T> forward)
+    {
         T q = forward.Number;
         ReadOnlySpan<T> all = pieces;
         T begin = all[0];
@@ -90,8 +98,7 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
         }
 
         Dual<T> t = forward - (Dual<T>)begin;
-        Dual<T> rise = c0 + (t * (c1 + (t * (c2 + (c3 * t)))));
-        return new(Stiff.OneWay(flow, reverse) - rise);
+        return c0 + (t * (c1 + (t * (c2 + (c3 * t)))));
     }
 
     /// <inheritdoc />

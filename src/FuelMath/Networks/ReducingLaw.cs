@@ -17,6 +17,9 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
@@ -56,6 +59,9 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
             T.Of(1)
         );
     }
+
+    /// <summary>The pressure that it holds at no flow, Pa at elevation zero.</summary>
+    internal readonly T Held => held;
 
     /// <summary>Whether it regulates at a flow, rather than being open to its stop.</summary>
     internal readonly Mask<T> Holds(T flow, T up) => IsHolding(open * (flow * T.Abs(flow)), (slope * flow) - held, up);

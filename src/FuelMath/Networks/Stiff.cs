@@ -13,10 +13,16 @@ internal static class Stiff
     internal const double Reverse = 1e21;
 
     /// <summary>Check valves are so much tighter that a pump held shut by one still shows its own pressure.</summary>
-    internal const double CheckOver = 1e6;
+    internal const double CheckOver = 1e9;
 
     /// <summary>Above this slope, Pa s/m3, a link is judged by its flow: 1e-15 m3/s count as 1 mPa.</summary>
     internal const double JudgedByFlow = 1e12;
+
+    /// <summary>The least slope that Newton uses, as a part of a law's usual one: a square law has none at no flow.</summary>
+    internal const double Least = 1e-5;
+
+    /// <summary>The same for a part that shuts at no flow, where the last digit of a pressure must not decide.</summary>
+    internal const double NoisyLeast = 1e-3;
 
     /// <summary>Steep below zero, nothing above.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -15,7 +15,6 @@ public sealed partial class FilesTests
     /// <summary>Longer files, and why.</summary>
     private static readonly Dictionary<string, string> LongFiles = new()
     {
-        ["src/FuelMath/Networks/NetworkLink.cs"] = "one factory after the other, mostly what they ask for",
     };
 
     private static readonly string[] TextEndings =

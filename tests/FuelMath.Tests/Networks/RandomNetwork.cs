@@ -14,14 +14,20 @@ namespace FuelMath.Tests.Networks;
 internal sealed class RandomNetwork
 {
     private readonly Random random;
+    private readonly double scale;
     private readonly List<NetworkNode> nodes = [];
     private readonly List<NetworkLink> links = [];
 
     internal RandomNetwork(int seed)
+        : this(seed, 1) { }
+
+    /// <summary>The exactly similar network: lengths and viscosity times the scale, flows times its square.</summary>
+    internal RandomNetwork(int seed, double scale)
     {
+        this.scale = scale;
         random = new Random(seed);
         Density = Between(680, 800);
-        Viscosity = LogBetween(0.3, 3);
+        Viscosity = scale * LogBetween(0.3, 3);
         Fixed("tank", Between(-5, 20));
         Fixed("manifold", Between(-70, 200));
         string rail = random.Next(6) == 0 ? Supply() : PumpTrain();
@@ -176,7 +182,7 @@ internal sealed class RandomNetwork
                         $"fitting {i}",
                         from,
                         name,
-                        Length.FromMillimeters(Between(4, 14)),
+                        scale * Length.FromMillimeters(Between(4, 14)),
                         Ratio.FromDecimalFractions(LogBetween(0.1, 20))
                     )
                 );
@@ -238,9 +244,9 @@ internal sealed class RandomNetwork
 
     private void Hose(string name, string from, string to, bool oneWay)
     {
-        Length length = Length.FromMeters(LogBetween(0.05, 6));
-        Length bore = Length.FromMillimeters(LogBetween(3, 20));
-        Length roughness = Length.FromMicrometers(random.Next(2) * LogBetween(0.5, 50));
+        Length length = scale * Length.FromMeters(LogBetween(0.05, 6));
+        Length bore = scale * Length.FromMillimeters(LogBetween(3, 20));
+        Length roughness = scale * Length.FromMicrometers(random.Next(2) * LogBetween(0.5, 50));
         Ratio k = Ratio.FromDecimalFractions(random.Next(2) * Between(0, 10));
         links.Add(
             oneWay
@@ -275,10 +281,10 @@ internal sealed class RandomNetwork
 
     private double LogBetween(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
 
-    private static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);
 
-    private static VolumeFlow LitersPerHour(double value) => VolumeFlow.FromLitersPerHour(value);
+    private VolumeFlow LitersPerHour(double value) => VolumeFlow.FromLitersPerHour(scale * scale * value);
 }

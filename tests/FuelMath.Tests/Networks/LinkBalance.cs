@@ -1,0 +1,97 @@
+using FuelMath.Formulas;
+using FuelMath.Networks;
+using FuelMath.Scalars;
+using FuelMath.Tables;
+
+namespace FuelMath.Tests.Networks;
+
+/// <summary>
+/// A link's own law, written a second time from its description: with the friction factor solved from the start, states
+/// as cases, and no steep branches. By how much pressures and flow miss it, in Pa.
+/// </summary>
+internal static class LinkBalance
+{
+    /// <param name="link">The link.</param>
+    /// <param name="density">kg/m3.</param>
+    /// <param name="viscosity">Dynamic, Pa s.</param>
+    /// <param name="up">Upstream pressure as the law feels it, Pa: with the weight of the column where it counts.</param>
+    /// <param name="down">Downstream pressure, likewise.</param>
+    /// <param name="gauges">The gauge pressures at both ends, Pa.</param>
+    /// <param name="q">Flow, m3/s.</param>
+    internal static double Miss(
+        NetworkLink link,
+        double density,
+        double viscosity,
+        double up,
+        double down,
+        (double Up, double Down) gauges,
+        double q
+    ) =>
+        link.Part switch
+        {
+            PipePart p => OneWay(p.OneWay, q, up - down, 0, Pipe(p, density, viscosity, q)),
+            SquarePart { IntoSpace: true } s => OneWay(s.OneWay, q, gauges.Up - gauges.Down, 0, Square(s, density, q)),
+            SquarePart s => OneWay(s.OneWay, q, up - down, s.Opening, s.Opening + Square(s, density, q)),
+            CappedPart c => Capped(c, q, gauges.Up - gauges.Down),
+            PumpTablePart t => OneWay(true, q, up - down, -Rise(t, 0), -Rise(t, q)),
+            PumpPowerPart t => OneWay(true, q, up - down, -t.Shutoff, (t.Factor * Math.Pow(q, t.Exponent)) - t.Shutoff),
+            RegulatorPart { Bypass: true } r => Bypass(r, q, up - down, gauges),
+            RegulatorPart r => Reducing(r, q, up - down, gauges),
+            _ => double.NaN,
+        };
+
+    /// <summary>A shut part must be pushed shut; one that flows must lose what it says.</summary>
+    private static double OneWay(bool oneWay, double q, double difference, double atNoFlow, double loss) =>
+        !oneWay || q > 0 ? difference - loss
+        : q < 0 ? double.NaN
+        : Math.Max(0, difference - atNoFlow);
+
+    private static double Pipe(PipePart p, double density, double viscosity, double q)
+    {
+        Real velocity = Friction.Velocity(new Real(q), new Real(p.Bore));
+        Real friction = Friction.PressureLoss(
+            velocity,
+            new Real(p.Bore),
+            new Real(p.Length),
+            new Real(p.Roughness),
+            new Real(density),
+            new Real(viscosity)
+        );
+        return friction.Value + MinorLoss.PressureLoss(new Real(p.LossCoefficient), new Real(density), velocity).Value;
+    }
+
+    private static double Square(SquarePart s, double density, double q) =>
+        (s.Linear * q) + ((s.Square + (s.SquarePerDensity * density)) * q * Math.Abs(q));
+
+    private static double Capped(CappedPart c, double q, double difference) =>
+        q < 0 ? double.NaN
+        : q == 0 ? (c.Commanded == 0 ? 0 : Math.Max(0, difference))
+        : q < c.Commanded * (1 - 1e-12) ? difference - (q * q / (c.Coefficient * c.Coefficient))
+        : Math.Min(0, difference - (q * q / (c.Coefficient * c.Coefficient)));
+
+    private static double Rise(PumpTablePart t, double q)
+    {
+        Piece piece = t.Pieces[0];
+        foreach (Piece next in t.Pieces.Skip(1).Where(next => next.X0 <= q))
+        {
+            piece = next;
+        }
+
+        return piece.At(q);
+    }
+
+    private static double Bypass(RegulatorPart r, double q, double difference, (double Up, double Down) gauges)
+    {
+        double held =
+            r.Setting + (r.Reference * (1 + r.Influence)) - (r.Influence * gauges.Down) + (r.Slope * q) - gauges.Up;
+        double open = (r.Square * q * q) - difference;
+        return q > 0 ? Math.Max(held, open) : -Math.Min(0, Math.Max(held, open));
+    }
+
+    private static double Reducing(RegulatorPart r, double q, double difference, (double Up, double Down) gauges)
+    {
+        double held = r.Setting + r.Reference - (r.Slope * q) - gauges.Down;
+        double open = difference - (r.Square * q * q);
+        return q > 0 ? Math.Min(held, open) : Math.Max(0, Math.Min(held, open));
+    }
+}

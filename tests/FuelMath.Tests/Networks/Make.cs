@@ -1,0 +1,74 @@
+using FuelMath.Networks;
+using FuelMath.Quantities;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Tests.Networks;
+
+/// <summary>Short words for test networks: kilopascals gauge, liters per hour, millimeters, meters.</summary>
+internal static class Make
+{
+    internal static Network Fuel(params object[] nodesAndLinks) =>
+        new(
+            Density.FromKilogramsPerCubicMeter(740),
+            KinematicViscosity.FromCentistokes(0.5),
+            nodesAndLinks.OfType<NetworkNode>(),
+            nodesAndLinks.OfType<NetworkLink>()
+        );
+
+    internal static NetworkNode Fixed(string name, double kilopascals) => Fixed(name, kilopascals, 0);
+
+    internal static NetworkNode Fixed(string name, double kilopascals, double meters) =>
+        NetworkNode.FixedPressure(name, Gauge(kilopascals), Length.FromMeters(meters));
+
+    internal static NetworkNode Junction(string name) => Junction(name, 0);
+
+    internal static NetworkNode Junction(string name, double meters) =>
+        NetworkNode.Junction(name, Length.FromMeters(meters));
+
+    internal static NetworkNode Drawn(string name, double litersPerHour) =>
+        NetworkNode.Junction(name, Length.Zero, LitersPerHour(litersPerHour));
+
+    /// <summary>A loss that grows with flow alone: so much at 100 L/h.</summary>
+    internal static NetworkLink Linear(string name, string from, string to, double kilopascals) =>
+        NetworkLink.Filter(name, from, to, LitersPerHour(100), Kilopascals(kilopascals), Pressure.Zero);
+
+    internal static NetworkLink Hose(string name, string from, string to, double meters, double bore) =>
+        Hose(name, from, to, meters, bore, 0);
+
+    internal static NetworkLink Hose(string name, string from, string to, double meters, double bore, double k) =>
+        NetworkLink.Pipe(
+            name,
+            from,
+            to,
+            Length.FromMeters(meters),
+            Length.FromMillimeters(bore),
+            Length.FromMicrometers(1.5),
+            Ratio.FromDecimalFractions(k),
+            FrictionLaw.ColebrookStraightPassage
+        );
+
+    internal static NetworkLink Injector(string name, string from, string to, double at300, double commanded) =>
+        NetworkLink.CappedOrifice(name, from, to, LitersPerHour(at300), Kilopascals(300), LitersPerHour(commanded));
+
+    internal static NetworkLink Check(string name, string from, string to, double opening) =>
+        NetworkLink.CheckValve(name, from, to, Kilopascals(opening), Kilopascals(5), LitersPerHour(100));
+
+    internal static NetworkPump Straight(OutsideRange outside, params (double Flow, double Rise)[] points) =>
+        NetworkPump.Straight(points.Select(p => Point(p.Flow, p.Rise)), outside);
+
+    internal static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+        new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
+
+    internal static GaugePressure Gauge(double kilopascals) => new(Kilopascals(kilopascals));
+
+    internal static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);
+
+    internal static VolumeFlow LitersPerHour(double value) => VolumeFlow.FromLitersPerHour(value);
+
+    /// <summary>Gauge pressure in kPa.</summary>
+    internal static double KilopascalsAt(this NetworkState state, string node) =>
+        state.PressureAt(node).AboveAmbient.Kilopascals;
+
+    internal static double LitersPerHourIn(this NetworkState state, string link) => state.FlowIn(link).LitersPerHour;
+}

@@ -1,0 +1,225 @@
+using FsCheck.Xunit;
+using FuelMath.Formulas;
+using FuelMath.Networks;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Tests.Networks;
+
+/// <summary>What is true of every network. Those that random draws make impossible are refused, and count as kept.</summary>
+[Properties(Arbitrary = [typeof(NetworkArbitraries)], MaxTest = 60)]
+public sealed class NetworkProperties
+{
+    /// <summary>What parts of our range usually carry, m3/s: the scale where next to nothing flows.</summary>
+    private const double SmallFlow = 1e-5;
+
+    [Property]
+    public void Solve_ConservesMassAtEachJunction(NetworkSeed seed)
+    {
+        var drawn = new RandomNetwork(seed.Value);
+        if (Solved(drawn.Network) is not { } state)
+        {
+            return;
+        }
+
+        double scale = Math.Max(SmallFlow, drawn.Links.Max(l => Math.Abs(Flow(state, l.Name))));
+        foreach (NetworkNode node in drawn.Nodes.Where(n => !n.IsFixed))
+        {
+            double gained =
+                drawn.Links.Where(l => l.To == node.Name).Sum(l => Flow(state, l.Name))
+                - drawn.Links.Where(l => l.From == node.Name).Sum(l => Flow(state, l.Name));
+            Close.WithinOf(scale, 1e-9, node.Draw.CubicMetersPerSecond, gained);
+        }
+    }
+
+    /// <summary>The solver stops at a billionth of the greatest pressure and 1 mPa.</summary>
+    [Property]
+    public void Solve_KeepsEachLinksOwnLaw(NetworkSeed seed)
+    {
+        var drawn = new RandomNetwork(seed.Value);
+        if (Solved(drawn.Network) is not { } state)
+        {
+            return;
+        }
+
+        double density = drawn.Density;
+        double viscosity = density * drawn.Viscosity * 1e-6;
+        Dictionary<string, double> weight = drawn.Nodes.ToDictionary(
+            n => n.Name,
+            n => density * Hydrostatics.StandardGravity * n.Elevation.Meters
+        );
+        HashSet<string> cutOff = [.. state.CutOffNodes];
+        Dictionary<string, double> gauge = drawn
+            .Nodes.Where(n => !cutOff.Contains(n.Name))
+            .ToDictionary(n => n.Name, n => state.PressureAt(n.Name).AboveAmbient.Pascals);
+        double limit = 1e-3 + (1e-9 * gauge.Max(g => Math.Abs(g.Value) + Math.Abs(weight[g.Key])));
+        foreach (NetworkLink link in drawn.Links.Where(l => !cutOff.Contains(l.From) && !cutOff.Contains(l.To)))
+        {
+            (double up, double down) = (gauge[link.From], gauge[link.To]);
+            double miss = LinkBalance.Miss(
+                link,
+                density,
+                viscosity,
+                up + weight[link.From],
+                down + weight[link.To],
+                (up, down),
+                Flow(state, link.Name)
+            );
+            Assert.True(Math.Abs(miss) <= limit, $"seed {seed.Value}: '{link.Name}' misses its law by {miss} Pa.");
+        }
+    }
+
+    /// <summary>Other names in another order are the same network. Both stop a ten millionth from the same answer.</summary>
+    [Property]
+    public void Solve_OrderAndNames_DoNotMatter(NetworkSeed seed)
+    {
+        var drawn = new RandomNetwork(seed.Value);
+        if (Solved(drawn.Network) is not { } state)
+        {
+            return;
+        }
+
+        var shuffle = new Random(seed.Value);
+        NetworkNode[] nodes = [.. drawn.Nodes.Select(n => Renamed(n))];
+        NetworkLink[] links =
+        [
+            .. drawn.Links.Select(l => new NetworkLink($"z {l.Name}", $"z {l.From}", $"z {l.To}", l.Kind, l.Part)),
+        ];
+        shuffle.Shuffle(nodes);
+        shuffle.Shuffle(links);
+
+        AssertSame(state, drawn.Made(nodes, links).Solve(), n => $"z {n}", 1, 1);
+    }
+
+    /// <summary>
+    /// Lengths, bores, roughness and viscosity times s, flows times its square: the pressures stay. (Reynolds numbers do.)
+    /// </summary>
+    [Property]
+    public void Solve_ExactlySimilar_HasTheSamePressures(NetworkSeed seed)
+    {
+        double scale = 1 + (seed.Value % 20);
+        if (Solved(new RandomNetwork(seed.Value).Network) is not { } state)
+        {
+            return;
+        }
+
+        AssertSame(state, new RandomNetwork(seed.Value, scale).Network.Solve(), n => n, 1, scale * scale);
+    }
+
+    [Property]
+    public void Solve_FromItsOwnState_StaysThere(NetworkSeed seed)
+    {
+        Network network = new RandomNetwork(seed.Value).Network;
+        if (Solved(network) is { } state)
+        {
+            AssertSame(state, network.Solve(state), n => n, 1, 1);
+        }
+    }
+
+    /// <summary>Two branches alike carry the same, whatever feeds them.</summary>
+    [Property]
+    public void Solve_TwoBranchesAlike_CarryTheSame(NetworkSeed seed)
+    {
+        var random = new Random(seed.Value);
+        (double length, double bore, double k) = (
+            random.NextDouble() + 0.1,
+            4 + (8 * random.NextDouble()),
+            random.Next(5)
+        );
+        Network network = Make.Fuel(
+            Make.Fixed("supply", 100 + (400 * random.NextDouble())),
+            Make.Junction("Y"),
+            Make.Junction("left"),
+            Make.Junction("right"),
+            Make.Fixed("manifold", 0),
+            Make.Hose("feed", "supply", "Y", 1, 8),
+            Make.Hose("to left", "Y", "left", length, bore, k),
+            Make.Hose("to right", "Y", "right", length, bore, k),
+            Make.Injector("left", "left", "manifold", 80, 60),
+            Make.Injector("right", "right", "manifold", 80, 60)
+        );
+
+        NetworkState state = network.Solve();
+
+        Close.Within(1e-9, state.LitersPerHourIn("to left"), state.LitersPerHourIn("to right"));
+        Close.Within(1e-9, state.KilopascalsAt("left"), state.KilopascalsAt("right"));
+    }
+
+    /// <summary>More resistance anywhere in a single path never raises the flow.</summary>
+    [Property]
+    public void Solve_MoreResistanceInASinglePath_NeverRaisesTheFlow(NetworkSeed seed)
+    {
+        double Flow(int part, double more)
+        {
+            var random = new Random(seed.Value);
+            List<object> made = [Make.Fixed("tank", 0), Make.Fixed("end", 0), Make.Junction("0")];
+            NetworkPump pump = Make.Straight(OutsideRange.Extend, (0, 500), (200, 400), (400, 100));
+            made.Add(NetworkLink.Pump("pump", "tank", "0", pump));
+            for (int i = 0; i < 5; i++)
+            {
+                string to = i == 4 ? "end" : $"{i + 1}";
+                (double bore, double k) = (3 + (9 * random.NextDouble()), 5 * random.NextDouble());
+                made.Add(
+                    Make.Hose($"hose {i}", $"{i}", to, 0.1 + random.NextDouble(), bore, k + (i == part ? more : 0))
+                );
+                if (i < 4)
+                {
+                    made.Add(Make.Junction(to));
+                }
+            }
+
+            return Make.Fuel([.. made]).Solve().LitersPerHourIn("pump");
+        }
+
+        int part = seed.Value % 5;
+        double[] flows = [.. new[] { 0, 0.5, 5, 50 }.Select(more => Flow(part, more))];
+
+        Assert.All(flows.Zip(flows.Skip(1)), pair => Assert.True(pair.Second <= pair.First * (1 + 1e-9)));
+    }
+
+    private static NetworkState? Solved(Network network)
+    {
+        try
+        {
+            return network.Solve();
+        }
+        catch (NoSolutionException refused)
+        {
+            Assert.StartsWith("Fixed draws ask for", refused.Reason, StringComparison.Ordinal);
+            return null;
+        }
+    }
+
+    private static double Flow(NetworkState state, string link) => state.FlowIn(link).CubicMetersPerSecond;
+
+    private static NetworkNode Renamed(NetworkNode n) =>
+        n.IsFixed
+            ? NetworkNode.FixedPressure($"z {n.Name}", new(n.PressureSi), n.Elevation)
+            : NetworkNode.Junction($"z {n.Name}", n.Elevation, n.Draw);
+
+    private static void AssertSame(
+        NetworkState one,
+        NetworkState other,
+        Func<string, string> name,
+        double pressure,
+        double flow
+    )
+    {
+        Assert.Equal(
+            one.CutOffNodes.Select(name).Order(StringComparer.Ordinal),
+            other.CutOffNodes.Order(StringComparer.Ordinal)
+        );
+        string[] known = [.. one.Junctions.Except(one.CutOffNodes)];
+        double top = known.Select(n => Math.Abs(one.KilopascalsAt(n))).Append(100).Max();
+        foreach (string node in known)
+        {
+            Close.WithinOf(top, 1e-7, pressure * one.KilopascalsAt(node), other.KilopascalsAt(name(node)));
+        }
+
+        double most = one.Links.Select(l => Math.Abs(Flow(one, l))).Append(SmallFlow).Max();
+        foreach (string link in one.Links)
+        {
+            Close.WithinOf(most * flow, 1e-6, flow * Flow(one, link), Flow(other, name(link)));
+        }
+    }
+}

@@ -1,0 +1,228 @@
+using FuelMath.Networks;
+using FuelMath.Tables;
+using UnitsNet;
+using static FuelMath.Tests.Networks.Make;
+
+namespace FuelMath.Tests.Networks;
+
+/// <summary>What a network refuses to be, and what it refuses to answer.</summary>
+public sealed class NetworkRefusalTests
+{
+    private static readonly NetworkLink Pipe = Hose("pipe", "a", "b", 1, 8);
+
+    [Fact]
+    public void Constructor_NoNodes_IsRefused() =>
+        Words.Refused<ArgumentException>("nodes", "A network needs nodes; none given.", () => Fuel(Pipe));
+
+    [Fact]
+    public void Constructor_NoLinks_IsRefused() =>
+        Words.Refused<ArgumentException>("links", "A network needs links; none given.", () => Fuel(Fixed("a", 0)));
+
+    [Fact]
+    public void Constructor_NoFixedPressure_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "nodes",
+            "A network needs a node of fixed pressure; none given.",
+            () => Fuel(Junction("a"), Junction("b"), Pipe)
+        );
+
+    [Fact]
+    public void Constructor_NodeNameTwice_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "nodes",
+            "Each node needs a name of its own; 'a' comes twice.",
+            () => Fuel(Fixed("a", 0), Junction("a"), Pipe)
+        );
+
+    [Fact]
+    public void Constructor_LinkNameTwice_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "links",
+            "Each link needs a name of its own; 'pipe' comes twice.",
+            () => Fuel(Fixed("a", 0), Junction("b"), Pipe, Pipe)
+        );
+
+    [Fact]
+    public void Constructor_LinkToAMissingNode_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "links",
+            "Link 'pipe' leads to a node 'b', which is not there.",
+            () => Fuel(Fixed("a", 0), Pipe)
+        );
+
+    [Fact]
+    public void Constructor_Island_IsRefusedByName() =>
+        Words.Refused<ArgumentException>(
+            "links",
+            "No path from any node of fixed pressure to 'c', 'd'.",
+            () => Fuel(Fixed("a", 0), Junction("b"), Junction("c"), Junction("d"), Pipe, Hose("lost", "c", "d", 1, 8))
+        );
+
+    [Fact]
+    public void Constructor_OpeningIntoAJunction_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "links",
+            "Opening 'jet' must lead to a node of fixed pressure; 'b' is a junction.",
+            () => Fuel(Fixed("a", 0), Junction("b"), Injector("jet", "a", "b", 100, 50))
+        );
+
+    [Fact]
+    public void Constructor_NullNode_IsRefused() =>
+        Assert.StartsWith(
+            "A node or link is null.",
+            Assert
+                .Throws<ArgumentException>(() =>
+                    new Network(
+                        Density.FromKilogramsPerCubicMeter(740),
+                        KinematicViscosity.FromCentistokes(0.5),
+                        [Fixed("a", 0), null!],
+                        [Pipe]
+                    )
+                )
+                .Message,
+            StringComparison.Ordinal
+        );
+
+    [Theory]
+    [InlineData(0, 0.5, "density")]
+    [InlineData(-740, 0.5, "density")]
+    [InlineData(740, 0, "viscosity")]
+    public void Constructor_ImpossibleFluid_IsRefused(double density, double viscosity, string paramName) =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            paramName,
+            "Must be finite and greater than zero; it was ",
+            () =>
+                _ = new Network(
+                    Density.FromKilogramsPerCubicMeter(density),
+                    KinematicViscosity.FromCentistokes(viscosity),
+                    [Fixed("a", 0), Junction("b")],
+                    [Pipe]
+                )
+        );
+
+    [Fact]
+    public void FromDynamicViscosity_Zero_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "viscosity",
+            "Must be finite and greater than zero; it was 0 ",
+            () =>
+                Network.FromDynamicViscosity(
+                    Density.FromKilogramsPerCubicMeter(740),
+                    DynamicViscosity.Zero,
+                    [Fixed("a", 0), Junction("b")],
+                    [Pipe]
+                )
+        );
+
+    /// <summary>A pump that gives 500 - 500 u (kPa, 100 L/h) can't bring 300 L/h to anywhere above vacuum.</summary>
+    [Fact]
+    public void Solve_DrawBeyondThePump_SaysSoWithNumbers()
+    {
+        Network network = Fuel(
+            Fixed("tank", 0),
+            Drawn("rail", 300),
+            NetworkLink.Pump("pump", "tank", "rail", Straight(OutsideRange.Extend, (0, 500), (100, 0)))
+        );
+
+        var error = Assert.Throws<NoSolutionException>(network.Solve);
+
+        Assert.Equal("the steady state of the network", error.Sought);
+        Assert.Equal("rail", error.Where);
+        Assert.Equal(
+            "Fixed draws ask for 300 L/h, for which the pressure at 'rail' would have to be -1000 kPa gauge; "
+                + "below -101.325 kPa there is none.",
+            error.Reason
+        );
+    }
+
+    [Fact]
+    public void Solve_DrawBehindAShutPart_NamesThePart()
+    {
+        Network network = Fuel(Fixed("tank", 0), Drawn("rail", 20), Check("check", "rail", "tank", 0));
+
+        var error = Assert.Throws<NoSolutionException>(network.Solve);
+
+        Assert.Equal("check", error.Where);
+        Assert.Equal(
+            "Fixed draws ask for 20 L/h, which could only be met by 20 L/h through 'check' that it does not let through.",
+            error.Reason
+        );
+        Assert.True(error.Iterations > 0);
+    }
+
+    [Fact]
+    public void Solve_FeedIntoShutInjectors_NamesThem()
+    {
+        Network network = Fuel(
+            Fixed("manifold", 0),
+            Drawn("rail", -20),
+            Injector("injectors", "rail", "manifold", 100, 15)
+        );
+
+        var error = Assert.Throws<NoSolutionException>(network.Solve);
+
+        Assert.Equal("injectors", error.Where);
+        Assert.StartsWith(
+            "Fixed draws ask for -20 L/h, which could only be met by 5 L/h through",
+            error.Reason,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Solve_PumpOutsideItsData_IsRefusedUnlessItMayExtend()
+    {
+        Network At(OutsideRange outside) =>
+            Fuel(
+                Fixed("tank", 0),
+                Junction("out"),
+                NetworkLink.Pump("pump", "tank", "out", Straight(outside, (50, 300), (100, 200))),
+                Linear("load", "out", "tank", 50)
+            );
+
+        Words.OutsideTable(
+            "pump 'pump': flow (m3/s) must be from 1.388889e-05 to 2.777778e-05; it was 4.444444e-05.",
+            () => At(OutsideRange.Refuse).Solve()
+        );
+        Close.Within(1e-8, 160, At(OutsideRange.Extend).Solve().LitersPerHourIn("pump"));
+    }
+
+    /// <summary>Below its first point as well: 100 L/h at most here.</summary>
+    [Fact]
+    public void Solve_PumpBelowItsData_IsRefused() =>
+        Words.OutsideTable(
+            "pump 'pump': flow (m3/s) must be from",
+            () =>
+                Fuel(
+                        Fixed("tank", 0),
+                        Junction("out"),
+                        NetworkLink.Pump("pump", "tank", "out", Straight(OutsideRange.Refuse, (50, 300), (100, 200))),
+                        Linear("load", "out", "tank", 2000)
+                    )
+                    .Solve()
+        );
+
+    [Fact]
+    public void Solve_FromAStateOfAnotherNetwork_IsRefused()
+    {
+        Network one = Fuel(Fixed("a", 10), Junction("b"), Pipe);
+        Network other = Fuel(Fixed("a", 10), Junction("c"), Hose("pipe", "a", "c", 1, 8));
+
+        Words.Refused<ArgumentException>(
+            "start",
+            "Must be a state of a network with the same nodes and links.",
+            () => other.Solve(one.Solve())
+        );
+    }
+
+    [Fact]
+    public void State_UnknownNames_AreRefusedWithTheKnownOnes()
+    {
+        NetworkState state = Fuel(Fixed("a", 10), Junction("b"), Pipe).Solve();
+
+        Words.Refused<ArgumentException>("name", "There is no node 'x'. Known: a, b.", () => state.PressureAt("x"));
+        Words.Refused<ArgumentException>("name", "There is no link 'x'. Known: pipe.", () => state.FlowIn("x"));
+        Words.Refused<ArgumentException>("name", "There is no link 'x'.", () => state.ConditionOf("x"));
+        Words.Refused<ArgumentException>("name", "There is no link 'x'.", () => state.PressureDifferenceOver("x"));
+    }
+}
