@@ -13,9 +13,7 @@ public sealed partial class FilesTests
     private const int LongestTestFile = 500;
 
     /// <summary>Longer files, and why.</summary>
-    private static readonly Dictionary<string, string> LongFiles = new()
-    {
-    };
+    private static readonly Dictionary<string, string> LongFiles = new() { };
 
     private static readonly string[] TextEndings =
     [
@@ -74,6 +72,15 @@ public sealed partial class FilesTests
         );
 
     [Fact]
+    public void NoFile_LeavesWorkUndone() =>
+        Offenders.None(
+            Repository
+                .Find(Undone(), Repository.Files.Where(f => TextEndings.Any(f.EndsWith)))
+                .Where(f => !f.Path.EndsWith(nameof(FilesTests) + ".cs", StringComparison.Ordinal))
+                .Select(f => $"{f.Path}: {f.Match.Value}")
+        );
+
+    [Fact]
     public void NoTest_IsSkipped() =>
         Offenders.None(
             Repository
@@ -93,6 +100,9 @@ public sealed partial class FilesTests
         RegexOptions.IgnorePatternWhitespace
     )]
     private static partial Regex PlaceOfAMachine();
+
+    [GeneratedRegex(@"\b(TODO|FIXME|HACK|XXX|NotImplementedException)\b")]
+    private static partial Regex Undone();
 
     [GeneratedRegex("""(Fact|Theory|Property)\([^)]*\bSkip\s*=""")]
     private static partial Regex SkippedTest();
