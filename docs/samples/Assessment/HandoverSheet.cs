@@ -89,15 +89,47 @@ internal static class HandoverSheet
                     )
                 )
         );
+        if (measured is not null)
+        {
+            DeadTimes([.. measured.Injectors.Where(m => m.Stage == stage.Name)], to);
+        }
+
         to.WriteLine(
             $"  smallest repeatable pulse, after dead time: {Say.Milliseconds(rated.SmallestRepeatableWidth)} ms; pulses in a working cycle: {stage.PulsesPerCycle}"
         );
         to.WriteLine();
     }
 
+    /// <summary>Measured dead times, where every injector of the stage was measured at the same voltages.</summary>
+    private static void DeadTimes(IReadOnlyList<MeasuredInjector> set, TextWriter to)
+    {
+        var voltages = set[0].DeadTimes.Select(d => d.Voltage.Volts).ToList();
+        if (voltages.Count == 0 || !set.All(m => m.DeadTimes.Select(d => d.Voltage.Volts).SequenceEqual(voltages)))
+        {
+            return;
+        }
+
+        to.WriteLine(
+            "  measured dead time, mean of the set and half the spread between its injectors (one reading each; none repeated):"
+        );
+        to.WriteLine(
+            "    "
+                + string.Join(
+                    "   ",
+                    voltages.Select(
+                        (volts, i) =>
+                        {
+                            double[] values = [.. set.Select(m => m.DeadTimes[i].Value.Milliseconds)];
+                            return $"{Say.Number(volts, "0.0")} V {Say.Number(values.Average(), "0.000")} +/- {Say.Number((values.Max() - values.Min()) / 2, "0.000")} ms";
+                        }
+                    )
+                )
+        );
+    }
+
     private static void Pressures(FuelSystem system, IReadOnlyList<SolvedPoint> points, TextWriter to)
     {
-        to.WriteLine("PRESSURES AND DUTY (predicted, steady; verify with a gauge)");
+        to.WriteLine("PRESSURES AND DUTY (predicted, steady; no uncertainty computed: verify with a gauge)");
         var table = new Table(
             "point",
             "lowest injector dp bar",

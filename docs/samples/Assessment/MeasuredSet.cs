@@ -16,6 +16,7 @@ internal sealed record MeasuredInjector(
     VolumeFlow Flow,
     VolumeFlow FlowUncertainty,
     double ShareOfRating,
+    IReadOnlyList<(ElectricPotential Voltage, Duration Value)> DeadTimes,
     Injector Injector
 );
 
@@ -141,6 +142,7 @@ internal sealed class MeasuredSet
             mean,
             uncertainty,
             mean.CubicMetersPerSecond / rating.StaticVolumeFlow.CubicMetersPerSecond,
+            [.. dead.Select(r => r.DeadTime!.Value)],
             injector
         );
     }
