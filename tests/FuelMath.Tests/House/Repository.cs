@@ -18,6 +18,7 @@ internal static class Repository
         "out",
         "TestResults",
         "BenchmarkDotNet.Artifacts",
+        "node_modules",
     ];
 
     internal static string Root { get; } =
