@@ -120,7 +120,11 @@ public sealed class NetworkLink
         VolumeFlow flow,
         Pressure linearLoss,
         Pressure quadraticLoss
-    ) => new(name, from, to, LinkKind.Filter, PartMath.Filter(flow, linearLoss, quadraticLoss));
+    ) =>
+        new(name, from, to, LinkKind.Filter, PartMath.Filter(flow, linearLoss, quadraticLoss))
+        {
+            Given = new FilterGiven(flow, linearLoss, quadraticLoss),
+        };
 
     /// <summary>A pump with its check valve.</summary>
     /// <param name="name">Its name.</param>
@@ -185,7 +189,11 @@ public sealed class NetworkLink
         Pressure openingDifferentialPressure,
         Pressure openLoss,
         VolumeFlow openFlow
-    ) => new(name, from, to, LinkKind.CheckValve, PartMath.Check(openingDifferentialPressure, openLoss, openFlow));
+    ) =>
+        new(name, from, to, LinkKind.CheckValve, PartMath.Check(openingDifferentialPressure, openLoss, openFlow))
+        {
+            Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
+        };
 
     /// <summary>An opening into a space of fixed pressure, such as a steadily open injector or a jet: q = C sqrt(dp).</summary>
     /// <param name="name">Its name.</param>
@@ -202,7 +210,11 @@ public sealed class NetworkLink
         VolumeFlow flow,
         Pressure differentialPressure,
         Backflow backflow
-    ) => new(name, from, to, LinkKind.Orifice, PartMath.Orifice(flow, differentialPressure, backflow));
+    ) =>
+        new(name, from, to, LinkKind.Orifice, PartMath.Orifice(flow, differentialPressure, backflow))
+        {
+            Given = new OpeningGiven(flow, differentialPressure, backflow, default),
+        };
 
     /// <summary>
     /// Pulsed injectors that hold a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)),
