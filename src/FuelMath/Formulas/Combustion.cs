@@ -103,4 +103,47 @@ public static class Combustion
         T first = firstVolumeFraction * firstDensity;
         return first / (first + ((1 - firstVolumeFraction) * secondDensity));
     }
+
+    /// <summary>The fuel's part of a mixture: 1/(1 + AFR).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="airFuelRatio">Air-fuel ratio by mass; greater than zero.</param>
+    /// <returns>Mass of fuel over mass of mixture.</returns>
+    /// <remarks>Source: [Definition] of the fraction.</remarks>
+    [MethodImpl(Inline)]
+    public static T FuelFraction<T>(T airFuelRatio)
+        where T : struct, IScalar<T> => T.Step(1 / (1 + airFuelRatio), Symbols.FuelFraction);
+
+    /// <summary>Equivalence ratio: the fuel that is there over the fuel that the air could burn.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="airFuelRatio">Air-fuel ratio by mass; greater than zero.</param>
+    /// <param name="stoichiometricRatio">Stoichiometric ratio by mass.</param>
+    /// <returns>Equivalence ratio: above 1 rich, below 1 lean; the inverse of lambda.</returns>
+    /// <remarks>Source: [Heywood-1988] section 3.4 (fuel/air equivalence ratio).</remarks>
+    [MethodImpl(Inline)]
+    public static T EquivalenceRatio<T>(T airFuelRatio, T stoichiometricRatio)
+        where T : struct, IScalar<T> => T.Step(stoichiometricRatio / airFuelRatio, Symbols.EquivalenceRatio);
+
+    /// <summary>The air-fuel ratio behind a display that shows lambda times a fixed ratio, whatever the fuel.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="reading">The ratio on the display.</param>
+    /// <param name="scaleRatio">The ratio that the display multiplies lambda with, 14.7 for most; greater than zero.</param>
+    /// <param name="stoichiometricRatio">Stoichiometric ratio by mass of the fuel that burns.</param>
+    /// <returns>Air-fuel ratio by mass of the mixture.</returns>
+    /// <remarks>Source: [Definition] of the display's scale.</remarks>
+    [MethodImpl(Inline)]
+    public static T AirFuelRatioFromScale<T>(T reading, T scaleRatio, T stoichiometricRatio)
+        where T : struct, IScalar<T>
+    {
+        T lambda = T.Step(reading / scaleRatio, Symbols.Lambda);
+        return T.Step(lambda * stoichiometricRatio, Symbols.AirFuelRatio);
+    }
+
+    /// <summary>The air-fuel ratio from the fuel's part of a mixture: (1 - f)/f.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="fuelFraction">Mass of fuel over mass of mixture; greater than zero, below one.</param>
+    /// <returns>Air-fuel ratio by mass.</returns>
+    /// <remarks>Source: [Definition] of the fraction.</remarks>
+    [MethodImpl(Inline)]
+    public static T AirFuelRatioFromFuelFraction<T>(T fuelFraction)
+        where T : struct, IScalar<T> => T.Step((1 - fuelFraction) / fuelFraction, Symbols.AirFuelRatio);
 }

@@ -185,4 +185,19 @@ public static class Symbols
             "events per second",
             new DataSource("Definition", "events per revolution times revolutions per second")
         );
+
+    /// <summary>An input: thermodynamic temperature, K.</summary>
+    public static Symbol AbsoluteTemperature { get; } = new("T", "K", "thermodynamic temperature", null);
+
+    /// <summary>A result: mass of fuel per mass of mixture. Source: [Definition] of the fraction.</summary>
+    public static Symbol FuelFraction { get; } =
+        new("ff", "", "mass of fuel per mass of mixture", new DataSource("Definition", "of the fraction"));
+
+    /// <summary>A result: equivalence ratio. Source: [Heywood-1988] section 3.4.</summary>
+    public static Symbol EquivalenceRatio { get; } =
+        new("phi", "", "fuel over the fuel that the air could burn", new DataSource("Heywood-1988", "section 3.4"));
+
+    /// <summary>A result: air-fuel ratio by mass. Source: [Definition] of lambda.</summary>
+    public static Symbol AirFuelRatio { get; } =
+        new("AFR", "", "air-fuel ratio by mass", new DataSource("Definition", "of lambda"));
 }

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -7,6 +8,20 @@ namespace FuelMath.Formulas;
 public static class ThermalExpansion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    private static readonly Symbol EthanolStep = new(
+        "rho",
+        "kg/m3",
+        "density of ethanol",
+        new DataSource("OIML-R22", "general formula, p = 1")
+    );
+
+    private static readonly Symbol SaturatedStep = new(
+        "rho",
+        "kg/m3",
+        "density of the saturated liquid",
+        new DataSource("Perry-2008", "table 2-32")
+    );
 
     /// <summary>Volume over volume at the reference temperature: 1 + beta dT.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -94,8 +109,10 @@ public static class ThermalExpansion
     {
         T t = temperatureCelsius - 20;
         T high = -7.80123947369e-8 + (t * (-7.25526071289e-9 + (t * -9.9739231e-11)));
-        return 789.2391233
-            + (t * (-0.85510821289065 + (t * (-3.663551677e-4 + (t * (-2.00294951554e-6 + (t * high)))))));
+        return T.Step(
+            789.2391233 + (t * (-0.85510821289065 + (t * (-3.663551677e-4 + (t * (-2.00294951554e-6 + (t * high))))))),
+            EthanolStep
+        );
     }
 
     /// <summary>The density of a saturated liquid: rho = M c1 / c2^(1 + (1 - T/c3)^c4).</summary>
@@ -120,6 +137,6 @@ public static class ThermalExpansion
         where T : struct, IScalar<T>
     {
         T power = 1 + T.Pow(1 - (temperature / c3), c4);
-        return molarMass * c1 * T.Exp(-Math.Log(c2) * power);
+        return T.Step(molarMass * c1 * T.Exp(-Math.Log(c2) * power), SaturatedStep);
     }
 }

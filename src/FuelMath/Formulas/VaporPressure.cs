@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -8,6 +9,13 @@ public static class VaporPressure
 {
     private const double PascalsPerPsi = 6894.757293168361;
     private const double RankinePerKelvin = 1.8;
+
+    private static readonly Symbol WagnerPressure = new(
+        "pv",
+        "Pa",
+        "true vapor pressure, absolute",
+        new DataSource("Poling-2001", "section 7-3, Wagner equation")
+    );
 
     /// <summary>The vapor pressure of a gasoline from its Reid vapor pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -48,5 +56,66 @@ public static class VaporPressure
     {
         const double ln10 = 2.302585092994046;
         return T.Step(T.Exp(ln10 * (a - (b / (temperature + c)))), Symbols.VaporPressure);
+    }
+
+    /// <summary>The vapor pressure of a pure substance after Wagner, exponents 1, 1.5, 2.5 and 5.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="criticalTemperature">Critical temperature, K.</param>
+    /// <param name="criticalPressure">Critical pressure, Pa.</param>
+    /// <param name="a">First coefficient.</param>
+    /// <param name="b">Second coefficient.</param>
+    /// <param name="c">Third coefficient.</param>
+    /// <param name="d">Fourth coefficient.</param>
+    /// <param name="temperature">Temperature, K; below the critical one and inside the range of the coefficients.</param>
+    /// <returns>Vapor pressure, Pa absolute.</returns>
+    /// <remarks>
+    /// ln(P/Pc) = (a t + b t^1.5 + c t^2.5 + d t^5) Tc/T, t = 1 - T/Tc. Coefficients belong to their exponents: another
+    /// set goes with 1, 1.5, 3 and 6. Source: [Poling-2001] section 7-3 (Wagner equation).
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Wagner<T>(
+        double criticalTemperature,
+        double criticalPressure,
+        double a,
+        double b,
+        double c,
+        double d,
+        T temperature
+    )
+        where T : struct, IScalar<T>
+    {
+        T t = 1 - (temperature / criticalTemperature);
+        T root = T.Sqrt(t);
+        T sum = (a * t) + (b * t * root) + (c * t * t * root) + (d * t * t * t * t * t);
+        return T.Step(criticalPressure * T.Exp(sum * criticalTemperature / temperature), WagnerPressure);
+    }
+
+    /// <summary>The vapor pressure of a pure substance after Wagner, exponents 1, 1.5, 3 and 6.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="criticalTemperature">Critical temperature, K.</param>
+    /// <param name="criticalPressure">Critical pressure, Pa.</param>
+    /// <param name="a">First coefficient.</param>
+    /// <param name="b">Second coefficient.</param>
+    /// <param name="c">Third coefficient.</param>
+    /// <param name="d">Fourth coefficient.</param>
+    /// <param name="temperature">Temperature, K; below the critical one and inside the range of the coefficients.</param>
+    /// <returns>Vapor pressure, Pa absolute.</returns>
+    /// <remarks>Source: [McGarry-1983] Wagner equation.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WagnerOriginal<T>(
+        double criticalTemperature,
+        double criticalPressure,
+        double a,
+        double b,
+        double c,
+        double d,
+        T temperature
+    )
+        where T : struct, IScalar<T>
+    {
+        T t = 1 - (temperature / criticalTemperature);
+        T cube = t * t * t;
+        T sum = (a * t) + (b * t * T.Sqrt(t)) + (c * cube) + (d * cube * cube);
+        return T.Step(criticalPressure * T.Exp(sum * criticalTemperature / temperature), WagnerPressure);
     }
 }

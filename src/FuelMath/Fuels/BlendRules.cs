@@ -1,6 +1,4 @@
-using FuelMath.Formulas;
 using FuelMath.Internal;
-using FuelMath.Scalars;
 using FuelMath.Sources;
 using UnitsNet;
 using UnitsNet.Units;
@@ -18,6 +16,9 @@ internal static class BlendRules
 
     private static readonly string IndexedViscosity =
         "Viscosity of the blend: blending indices by mass, a rule for petroleum liquids.";
+
+    private static readonly string IdealHeat =
+        "Heat capacity of the blend: by mass, heat of mixing left out; alcohol in gasoline has a few percent more.";
 
     private static readonly DataSource IndexSource = new("Maples-2000", "viscosity blending index");
 
@@ -50,51 +51,43 @@ internal static class BlendRules
         )
         {
             Recipe = recipe,
+            HeatCapacity = pure ? fuels[0].HeatCapacity : HeatCapacity(fuels, fractions),
+            BulkModulus = pure
+                ? fuels[0].BulkModulus
+                : LiquidBulkModulus.Unknown("no rule with a source gives that of a blend from its parts."),
         };
     }
 
     private static LiquidDensity Density(Fuel[] fuels, double[] fractions)
     {
         TemperatureLaw[] laws = [.. fuels.Select(f => f.Density.Law)];
-        double At(double kelvins)
-        {
-            double volume = 0;
-            for (int i = 0; i < laws.Length; i++)
-            {
-                volume += fractions[i] / laws[i].AtKelvins(kelvins);
-            }
-
-            return 1 / volume;
-        }
-
-        return new(Joined("Density", laws, At, [], [IdealVolumes]));
+        return new(Joined("Density", laws, new BlendLaws.Density(laws, fractions), [], [IdealVolumes]));
     }
 
     private static LiquidViscosity Viscosity(Fuel[] fuels, double[] fractions, LiquidDensity blend)
     {
-        TemperatureLaw[] densities = [.. fuels.Select(f => f.Density.Law)];
-        TemperatureLaw[] laws = [.. fuels.Select(f => f.Viscosity.Law)];
-        double At(double kelvins)
+        if (fuels.FirstOrDefault(f => !f.Viscosity.IsKnown) is { } unknown)
         {
-            double index = 0;
-            for (int i = 0; i < laws.Length; i++)
-            {
-                double kinematic = laws[i].AtKelvins(kelvins) / densities[i].AtKelvins(kelvins);
-                if (!(kinematic > PetroleumViscosity.LowestKinematicViscosityOfIndex))
-                {
-                    throw new InvalidOperationException(
-                        $"The viscosity of the blend is not known: that of '{fuels[i].Name}' is too low for the blending rule, "
-                            + "which needs more than 0.2 mm²/s of every part."
-                    );
-                }
-
-                index += fractions[i] * PetroleumViscosity.BlendingIndex(new Real(kinematic)).Value;
-            }
-
-            return PetroleumViscosity.FromBlendingIndex(new Real(index)).Value * blend.Law.AtKelvins(kelvins);
+            return LiquidViscosity.Unknown(
+                $"that of '{unknown.Name}' is not, because {unknown.Viscosity.ReasonUnknown}"
+            );
         }
 
-        return new(Joined("Viscosity", [.. laws, .. densities], At, [IndexSource], [IndexedViscosity]));
+        TemperatureLaw[] laws = [.. fuels.Select(f => f.Viscosity.Law), .. fuels.Select(f => f.Density.Law)];
+        BlendLaws.Viscosity law = new(fuels, fractions, blend.Law);
+        return new(Joined("Viscosity", laws, law, [IndexSource], [IndexedViscosity]));
+    }
+
+    private static LiquidHeatCapacity HeatCapacity(Fuel[] fuels, double[] fractions)
+    {
+        if (fuels.FirstOrDefault(f => !f.HeatCapacity.IsKnown) is { } unknown)
+        {
+            return LiquidHeatCapacity.Unknown($"that of '{unknown.Name}' is not: {unknown.HeatCapacity.ReasonUnknown}");
+        }
+
+        TemperatureLaw[] laws = [.. fuels.Select(f => f.HeatCapacity.Known)];
+        BlendLaws.HeatCapacity law = new(laws, fractions);
+        return new(Joined("Heat capacity", laws, law, [], [IdealHeat]));
     }
 
     private static LiquidVaporPressure VaporPressureOf(Fuel[] fuels, double[] fractions, bool pure)
@@ -129,7 +122,7 @@ internal static class BlendRules
     private static TemperatureLaw Joined(
         string property,
         TemperatureLaw[] laws,
-        Func<double, double> at,
+        PropertyLaw law,
         IEnumerable<DataSource> sources,
         IEnumerable<string> estimates
     )
@@ -141,7 +134,7 @@ internal static class BlendRules
                 property,
                 low.Lowest,
                 high.Highest,
-                at,
+                law,
                 laws.SelectMany(l => l.Sources).Concat(sources),
                 laws.SelectMany(l => l.Estimates).Concat(estimates)
             )

@@ -116,6 +116,12 @@ public sealed class Fuel
     /// <summary>Its vapor pressure against temperature, or why that is not known.</summary>
     public LiquidVaporPressure VaporPressure { get; }
 
+    /// <summary>Its isobaric heat capacity against temperature, or why that is not known.</summary>
+    public LiquidHeatCapacity HeatCapacity { get; internal init; } = LiquidHeatCapacity.Unknown("nobody gave it.");
+
+    /// <summary>Its isothermal bulk modulus against temperature, or why that is not known.</summary>
+    public LiquidBulkModulus BulkModulus { get; internal init; } = LiquidBulkModulus.Unknown("nobody gave it.");
+
     /// <summary>Whether the vapor pressure is known at all.</summary>
     public bool HasVaporPressure => VaporPressure.IsKnown;
 
@@ -190,6 +196,48 @@ public sealed class Fuel
             : throw new InvalidOperationException(
                 $"The vapor pressure of '{Name}' is not known: {VaporPressure.ReasonUnknown}"
             );
+
+    /// <summary>How the stoichiometric ratio was made: formula, numbers put in, result, source.</summary>
+    /// <param name="air">The air model.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="air"/> is null.</exception>
+    public Working StoichiometricWorkingWith(AirModel air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        Traced demand = Combustion.OxygenDemand(
+            Traced.Input(FuelSymbols.Carbon, Composition.CarbonFraction),
+            Traced.Input(FuelSymbols.Hydrogen, Composition.HydrogenFraction),
+            Traced.Input(FuelSymbols.Sulfur, Composition.SulfurFraction),
+            Traced.Input(FuelSymbols.Oxygen, Composition.OxygenFraction)
+        );
+        return Traced
+            .Step(demand / Traced.Input(FuelSymbols.AirOxygen, air.OxygenFraction), Symbols.StoichiometricRatio)
+            .ToWorking();
+    }
+
+    /// <summary>The same fuel under a name of its own, with a vapor pressure that was measured.</summary>
+    /// <param name="name">The new name; not blank.</param>
+    /// <param name="vaporPressure">Its vapor pressure, measured on this very blend.</param>
+    /// <returns>The fuel.</returns>
+    /// <remarks>The only way for a blend with alcohol, whose vapor pressure does not follow from its parts.</remarks>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="vaporPressure"/> is null.</exception>
+    public Fuel WithVaporPressure(string name, LiquidVaporPressure vaporPressure) =>
+        new(
+            name,
+            Composition,
+            Density,
+            Viscosity,
+            vaporPressure,
+            lowerHeatingValue is { } value ? SiUnits.SpecificEnergy(value) : null,
+            OwnSources,
+            OwnEstimates,
+            Cautions
+        )
+        {
+            HeatCapacity = HeatCapacity,
+            BulkModulus = BulkModulus,
+        };
 
     /// <summary>Gives the fuel's name.</summary>
     /// <returns>The name.</returns>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 using FuelMath.Sources;
@@ -22,6 +21,7 @@ public sealed class LiquidDensity
 
     internal const double LeastGasoline = 653;
     internal const double MostGasoline = 770;
+    internal const double MostProduct = 1075;
     internal const double LeastLubricant = 800;
     internal const double MostLubricant = 1000;
 
@@ -61,11 +61,30 @@ public sealed class LiquidDensity
             SiUnits.Density,
             nameof(at15Celsius)
         );
-        return Petroleum(
-            "table 54B",
-            t => density * ThermalExpansion.GasolineVolumeCorrection(new Real(density), new Real(t)).Value
-        );
+        return Petroleum("table 54B", new PetroleumLaws.Gasoline(density));
     }
+
+    /// <summary>
+    /// Density of any petroleum product from that at 15 °C, by the volume correction for petroleum products, from −18 °C
+    /// to 90 °C: gasolines, jet fuels, solvents, diesel fuels. Source: [ASTM-D1250] table 54B, four bands.
+    /// </summary>
+    /// <param name="at15Celsius">Density at 15 °C, from 653 kg/m³ to 1075 kg/m³.</param>
+    /// <returns>The density against temperature.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The density is outside the bands.</exception>
+    public static LiquidDensity FromProductAt15Celsius(Density at15Celsius) =>
+        Petroleum(
+            "table 54B",
+            new PetroleumLaws.Product(
+                Guard.InRange(
+                    at15Celsius,
+                    at15Celsius.InSi(),
+                    LeastGasoline,
+                    MostProduct,
+                    SiUnits.Density,
+                    nameof(at15Celsius)
+                )
+            )
+        );
 
     /// <summary>
     /// Density of a lubricating oil from that at 15 °C, by the volume correction for petroleum products, from −18 °C to
@@ -84,14 +103,7 @@ public sealed class LiquidDensity
             SiUnits.Density,
             nameof(at15Celsius)
         );
-        return Petroleum(
-            "table 54D",
-            t =>
-                density
-                * ThermalExpansion
-                    .VolumeCorrection(ThermalExpansion.LubricantCoefficient(new Real(density)), new Real(t))
-                    .Value
-        );
+        return Petroleum("table 54D", new PetroleumLaws.Lubricant(density));
     }
 
     /// <summary>Density through measured points: a monotone curve that falls with temperature.</summary>
@@ -128,13 +140,19 @@ public sealed class LiquidDensity
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     public Density At(Temperature temperature) => SiUnits.Density(Law.At(temperature));
 
-    private static LiquidDensity Petroleum(string table, Func<double, double> densityAtCelsius) =>
+    /// <summary>How the density at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    public Working WorkingAt(Temperature temperature) => Law.WorkingAt(temperature);
+
+    private static LiquidDensity Petroleum(string table, PropertyLaw law) =>
         new(
             new TemperatureLaw(
                 "Density",
                 SiUnits.KelvinsFromCelsius(LowestPetroleumCelsius),
                 SiUnits.KelvinsFromCelsius(HighestPetroleumCelsius),
-                t => densityAtCelsius(SiUnits.CelsiusFromKelvins(t)),
+                law,
                 [new DataSource("ASTM-D1250", table)],
                 []
             )

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Quantities;
 using FuelMath.Scalars;
@@ -143,6 +142,13 @@ public sealed class LiquidVaporPressure
     /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
     public AbsolutePressure At(Temperature temperature) => new(Known.At(temperature));
 
+    /// <summary>How the vapor pressure at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    public Working WorkingAt(Temperature temperature) => Known.WorkingAt(temperature);
+
     private static LiquidVaporPressure FromReid(
         AbsolutePressure reid,
         double highestCelsius,
@@ -164,7 +170,7 @@ public sealed class LiquidVaporPressure
                 "Vapor pressure",
                 SiUnits.KelvinsFromCelsius(LowestReidCelsius),
                 SiUnits.KelvinsFromCelsius(highestCelsius),
-                t => VaporPressure.FromReid(new Real(pascals), new Real(t)).Value,
+                new PetroleumLaws.ReidVaporPressure(pascals),
                 [new DataSource("EPA-AP42", "chapter 7.1, equation for refined stocks")],
                 estimates
             )

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 using FuelMath.Sources;
@@ -17,24 +16,47 @@ public sealed class LiquidViscosity
     internal const double LowestOilCelsius = -10;
     internal const double HighestOilCelsius = 90;
 
-    internal LiquidViscosity(TemperatureLaw law) => Law = law;
+    private readonly TemperatureLaw? law;
+
+    internal LiquidViscosity(TemperatureLaw law)
+    {
+        this.law = law;
+        ReasonUnknown = "";
+    }
+
+    private LiquidViscosity(string reason) => ReasonUnknown = reason;
+
+    /// <summary>Whether it is known at all.</summary>
+    public bool IsKnown => law is not null;
+
+    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
+    public string ReasonUnknown { get; }
 
     /// <summary>The points it goes through; null when it was made otherwise.</summary>
     internal GivenPoints<DynamicViscosity>? Points { get; init; }
 
     /// <summary>The lowest temperature inside the range.</summary>
+    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
     public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
 
     /// <summary>The highest temperature inside the range.</summary>
+    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
     public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
 
     /// <summary>Where the viscosities come from.</summary>
-    public ImmutableArray<DataSource> Sources => [.. Law.Sources];
+    public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
 
     /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
-    public ImmutableArray<string> Estimates => [.. Law.Estimates];
+    public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
-    internal TemperatureLaw Law { get; }
+    internal TemperatureLaw Law =>
+        law ?? throw new InvalidOperationException($"The viscosity is not known: {ReasonUnknown}");
+
+    /// <summary>A viscosity that is not known, and why.</summary>
+    /// <param name="reason">A sentence; not blank.</param>
+    /// <returns>A viscosity that refuses every temperature with the reason.</returns>
+    /// <exception cref="ArgumentException">The reason is blank.</exception>
+    public static LiquidViscosity Unknown(string reason) => new(Guard.Name(reason, nameof(reason)));
 
     /// <summary>
     /// Viscosity through measured points: a monotone curve of ln mu over 1/T, which two points make a straight line.
@@ -112,9 +134,7 @@ public sealed class LiquidViscosity
                 "Viscosity",
                 Math.Max(SiUnits.KelvinsFromCelsius(LowestOilCelsius), density.Law.Lowest),
                 Math.Min(SiUnits.KelvinsFromCelsius(HighestOilCelsius), density.Law.Highest),
-                t =>
-                    density.Law.AtKelvins(t)
-                    * PetroleumViscosity.Kinematic(first, cold, second, hot, new Real(t)).Value,
+                new PetroleumLaws.OilViscosity(first, cold, second, hot, density.Law),
                 [source, new DataSource("ASTM-D341", "equation 1")],
                 ["Viscosity of the oil below 40 °C: a line through its viscosities at 40 °C and 100 °C, carried on."]
             )
@@ -125,5 +145,13 @@ public sealed class LiquidViscosity
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The dynamic viscosity, in Pa s.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
     public DynamicViscosity At(Temperature temperature) => SiUnits.DynamicViscosity(Law.At(temperature));
+
+    /// <summary>How the viscosity at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
+    public Working WorkingAt(Temperature temperature) => Law.WorkingAt(temperature);
 }

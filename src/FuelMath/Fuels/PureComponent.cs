@@ -1,4 +1,3 @@
-using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 using FuelMath.Sources;
@@ -7,8 +6,9 @@ namespace FuelMath.Fuels;
 
 /// <summary>Coefficients of a pure substance, as printed, and the laws made of them.</summary>
 /// <remarks>
-/// The declared range is −40 °C to 100 °C, or less where a table ends before. Density and viscosity:
-/// Source: [Perry-2008] tables 2-32 and 2-313. Vapor pressure: Source: [Poling-2001] appendix A, Antoine constants.
+/// The declared range is −40 °C to 100 °C, or less where a table ends before. Density, viscosity and heat capacity:
+/// Source: [Perry-2008] tables 2-32, 2-313 and 2-153. Vapor pressure: Source: [Poling-2001] appendix A, Wagner constants,
+/// or Source: [McGarry-1983] Wagner constants.
 /// </remarks>
 internal sealed class PureComponent
 {
@@ -17,7 +17,9 @@ internal sealed class PureComponent
 
     private static readonly DataSource Densities = new("Perry-2008", "table 2-32");
     private static readonly DataSource Viscosities = new("Perry-2008", "table 2-313");
-    private static readonly DataSource Pressures = new("Poling-2001", "appendix A, Antoine constants");
+    private static readonly DataSource Pressures = new("Poling-2001", "appendix A, Wagner constants");
+    private static readonly DataSource OldPressures = new("McGarry-1983", "Wagner constants");
+    private static readonly DataSource HeatCapacities = new("Perry-2008", "table 2-153");
 
     internal required ElementalComposition Composition { get; init; }
 
@@ -33,29 +35,38 @@ internal sealed class PureComponent
     /// <summary>Where the table of viscosities ends, in K.</summary>
     internal required double ViscosityEnd { get; init; }
 
-    /// <summary>A, B, C of log10 p = A - B/(T + C), p in Pa and T in K.</summary>
-    internal required (double A, double B, double C) Antoine { get; init; }
+    /// <summary>A, B, C, D of the Wagner equation.</summary>
+    internal required (double A, double B, double C, double D) Wagner { get; init; }
 
-    /// <summary>Where the Antoine constants hold, in K.</summary>
-    internal required (double From, double To) AntoineRange { get; init; }
+    /// <summary>Whether they go with the exponents 1, 1.5, 3 and 6 instead of 1, 1.5, 2.5 and 5.</summary>
+    internal required bool IsOldWagner { get; init; }
+
+    /// <summary>In K, as printed with the Wagner coefficients.</summary>
+    internal required double CriticalTemperature { get; init; }
+
+    /// <summary>In Pa, as printed with the Wagner coefficients.</summary>
+    internal required double CriticalPressure { get; init; }
+
+    /// <summary>Where the Wagner coefficients begin to hold, in K.</summary>
+    internal required double WagnerFrom { get; init; }
+
+    /// <summary>C1 to C4, in J/(kmol K) and K.</summary>
+    internal required (double C1, double C2, double C3, double C4) HeatCapacityCoefficients { get; init; }
+
+    /// <summary>In K, when the coefficients are of the form that rises to the critical point; else zero.</summary>
+    internal double HeatCapacityCriticalTemperature { get; init; }
+
+    /// <summary>Where the table of heat capacities ends, in K.</summary>
+    internal required double HeatCapacityEnd { get; init; }
 
     private static double Low => SiUnits.KelvinsFromCelsius(LowestCelsius);
 
     private static double High => SiUnits.KelvinsFromCelsius(HighestCelsius);
 
-    internal LiquidDensity Density() => new(new TemperatureLaw("Density", Low, High, DensityAt, [Densities], []));
+    internal LiquidDensity Density() =>
+        new(new TemperatureLaw("Density", Low, High, new PureLaws.Density(this), [Densities], []));
 
-    internal double DensityAt(double kelvins) =>
-        ThermalExpansion
-            .SaturatedLiquidDensity(
-                MolarMass,
-                1000 * DensityCoefficients.C1,
-                DensityCoefficients.C2,
-                DensityCoefficients.C3,
-                DensityCoefficients.C4,
-                new Real(kelvins)
-            )
-            .Value;
+    internal double DensityAt(double kelvins) => new PureLaws.Density(this).At(new Real(kelvins)).Value;
 
     internal LiquidViscosity Viscosity() =>
         new(
@@ -63,17 +74,7 @@ internal sealed class PureComponent
                 "Viscosity",
                 Low,
                 Math.Min(High, ViscosityEnd),
-                t =>
-                    SaturatedLiquid
-                        .Viscosity(
-                            ViscosityCoefficients.C1,
-                            ViscosityCoefficients.C2,
-                            ViscosityCoefficients.C3,
-                            ViscosityCoefficients.C4,
-                            ViscosityCoefficients.C5,
-                            new Real(t)
-                        )
-                        .Value,
+                new PureLaws.Viscosity(this),
                 [Viscosities],
                 []
             )
@@ -83,18 +84,22 @@ internal sealed class PureComponent
         new(
             new TemperatureLaw(
                 "Vapor pressure",
-                Math.Max(Low, AntoineRange.From),
-                Math.Min(High, AntoineRange.To),
-                t =>
-                    Formulas
-                        .VaporPressure.Antoine(
-                            new Real(Antoine.A),
-                            new Real(Antoine.B),
-                            new Real(Antoine.C),
-                            new Real(t)
-                        )
-                        .Value,
-                [Pressures],
+                Math.Max(Low, WagnerFrom),
+                High,
+                new PureLaws.VaporPressure(this),
+                [IsOldWagner ? OldPressures : Pressures],
+                []
+            )
+        );
+
+    internal LiquidHeatCapacity HeatCapacity() =>
+        new(
+            new TemperatureLaw(
+                "Heat capacity",
+                Low,
+                Math.Min(High, HeatCapacityEnd),
+                new PureLaws.HeatCapacity(this),
+                [HeatCapacities],
                 []
             )
         );

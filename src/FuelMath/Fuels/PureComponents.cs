@@ -6,10 +6,11 @@ using FuelMath.Sources;
 namespace FuelMath.Fuels;
 
 /// <summary>
-/// Coefficients as printed. Source: [Perry-2008] tables 2-32 and 2-313; [Poling-2001] appendix A.
+/// Coefficients as printed. Source: [Perry-2008] tables 2-32, 2-313 and 2-153; [Poling-2001] appendix A; [McGarry-1983].
 /// </summary>
 /// <remarks>
-/// Source: [Perry-2008] tables 2-32 and 2-313 (density, viscosity); [Poling-2001] appendix A (Antoine constants).
+/// Source: [Perry-2008] tables 2-32, 2-313, 2-153 (density, viscosity, heat capacity); [Poling-2001] appendix A and
+/// [McGarry-1983] (Wagner constants).
 /// </remarks>
 internal static class PureComponents
 {
@@ -24,8 +25,13 @@ internal static class PureComponents
             DensityCoefficients = (1.6288, 0.27469, 514, 0.23178),
             ViscosityCoefficients = (7.875, 781.98, -3.0418, 0, 0),
             ViscosityEnd = 440,
-            Antoine = (10.33675, 1648.22, -42.232),
-            AntoineRange = (276.5, 369.54),
+            Wagner = (-8.68587, 1.17831, -4.8762, 1.588),
+            IsOldWagner = false,
+            CriticalTemperature = 513.92,
+            CriticalPressure = 6132000,
+            WagnerFrom = 159.05,
+            HeatCapacityCoefficients = (102640, -139.63, -0.030341, 0.0020386),
+            HeatCapacityEnd = 390,
         };
 
     internal static PureComponent Methanol { get; } =
@@ -36,8 +42,13 @@ internal static class PureComponents
             DensityCoefficients = (2.3267, 0.27073, 512.5, 0.24713),
             ViscosityCoefficients = (-25.317, 1789.2, 2.069, 0, 0),
             ViscosityEnd = 337.85,
-            Antoine = (10.20277, 1580.08, -33.65),
-            AntoineRange = (262.59, 356),
+            Wagner = (-8.63571, 1.17982, -2.479, -1.024),
+            IsOldWagner = false,
+            CriticalTemperature = 512.64,
+            CriticalPressure = 8092000,
+            WagnerFrom = 175.47,
+            HeatCapacityCoefficients = (105800, -362.23, 0.9379, 0),
+            HeatCapacityEnd = 400,
         };
 
     internal static PureComponent IsoOctane { get; } =
@@ -48,8 +59,13 @@ internal static class PureComponents
             DensityCoefficients = (0.59059, 0.27424, 543.8, 0.2847),
             ViscosityCoefficients = (-12.928, 1137.5, 0.25725, -3.6929e-28, 10),
             ViscosityEnd = 541.15,
-            Antoine = (8.93646, 1257.85, -52.383),
-            AntoineRange = (275.5, 398.38),
+            Wagner = (-7.3889, 1.25294, -3.16606, -2.22001),
+            IsOldWagner = true,
+            CriticalTemperature = 543.96,
+            CriticalPressure = 2561550,
+            WagnerFrom = 265,
+            HeatCapacityCoefficients = (95275, 696.7, -1.3765, 0.0021734),
+            HeatCapacityEnd = 520,
         };
 
     internal static PureComponent NHeptane { get; } =
@@ -60,8 +76,14 @@ internal static class PureComponents
             DensityCoefficients = (0.61259, 0.26211, 540.2, 0.28141),
             ViscosityCoefficients = (-9.4622, 877.07, -0.23445, 1.4022e22, -10),
             ViscosityEnd = 432.16,
-            Antoine = (9.02023, 1263.909, -56.718),
-            AntoineRange = (277.71, 396.53),
+            Wagner = (-7.67468, 1.37068, -3.5362, -3.20243),
+            IsOldWagner = true,
+            CriticalTemperature = 540.1,
+            CriticalPressure = 2732370,
+            WagnerFrom = 240,
+            HeatCapacityCoefficients = (61.26, 314410, 1824.6, -2547.9),
+            HeatCapacityCriticalTemperature = 540.2,
+            HeatCapacityEnd = 520,
         };
 
     internal static PureComponent Toluene { get; } =
@@ -72,8 +94,13 @@ internal static class PureComponents
             DensityCoefficients = (0.8792, 0.27136, 591.75, 0.29241),
             ViscosityCoefficients = (-226.08, 6805.7, 37.542, -0.060853, 1),
             ViscosityEnd = 383.78,
-            Antoine = (9.05043, 1327.62, -55.525),
-            AntoineRange = (286.44, 409.61),
+            Wagner = (-7.316, 1.59425, -1.93165, -3.7222),
+            IsOldWagner = false,
+            CriticalTemperature = 591.8,
+            CriticalPressure = 4106000,
+            WagnerFrom = 178.18,
+            HeatCapacityCoefficients = (140140, -152.3, 0.695, 0),
+            HeatCapacityEnd = 500,
         };
 
     /// <summary>
@@ -91,7 +118,7 @@ internal static class PureComponents
                 "Density",
                 SiUnits.KelvinsFromCelsius(-20),
                 SiUnits.KelvinsFromCelsius(PureComponent.HighestCelsius),
-                t => t <= join ? Table(t) : scale * Ethanol.DensityAt(t),
+                new PureLaws.JoinedDensity(Ethanol, join, scale),
                 [new DataSource("OIML-R22", "formula at 100 %"), new DataSource("Perry-2008", "table 2-32")],
                 []
             )

@@ -48,7 +48,11 @@ public static class StandardFuels
             Energies,
             [],
             [Ignites, "Takes up water from the air; corrodes some light alloys and swells some seals."]
-        );
+        )
+        {
+            HeatCapacity = PureComponents.Ethanol.HeatCapacity(),
+            BulkModulus = BulkModuli.Ethanol,
+        };
 
     /// <summary>Methanol. Heating value: Source: [DOE-AFDC] property table.</summary>
     public static Fuel Methanol { get; } =
@@ -57,6 +61,7 @@ public static class StandardFuels
             PureComponents.Methanol,
             8_637 * 2326.0,
             Energies,
+            BulkModuli.Methanol,
             [
                 Ignites,
                 "Burns with a flame that can't be seen by day.",
@@ -67,10 +72,11 @@ public static class StandardFuels
 
     /// <summary>Iso-octane, 2,2,4-trimethylpentane. Heating value: Source: [Heywood-1988] table D.4, from memory.</summary>
     public static Fuel IsoOctane { get; } =
-        Pure("iso-octane", PureComponents.IsoOctane, 44.3e6, Combustibles, [Ignites]);
+        Pure("iso-octane", PureComponents.IsoOctane, 44.3e6, Combustibles, BulkModuli.NoFigure, [Ignites]);
 
     /// <summary>n-Heptane, a usual test fluid for injectors. Heating value: Source: [Heywood-1988] table D.4, from memory.</summary>
-    public static Fuel NHeptane { get; } = Pure("n-heptane", PureComponents.NHeptane, 44.6e6, Combustibles, [Ignites]);
+    public static Fuel NHeptane { get; } =
+        Pure("n-heptane", PureComponents.NHeptane, 44.6e6, Combustibles, BulkModuli.NoFigure, [Ignites]);
 
     /// <summary>Toluene. Heating value: Source: [Heywood-1988] table D.4, from memory.</summary>
     public static Fuel Toluene { get; } =
@@ -79,6 +85,7 @@ public static class StandardFuels
             PureComponents.Toluene,
             40.6e6,
             Combustibles,
+            BulkModuli.Toluene,
             [Ignites, "Harms when breathed in: ventilation."]
         );
 
@@ -113,7 +120,7 @@ public static class StandardFuels
                 "Viscosity",
                 SiUnits.KelvinsFromCelsius(LowestGasolineViscosityCelsius),
                 density.Law.Highest,
-                t => at20 * PetroleumViscosity.Relative(GasolineViscosityParameter, new Real(t)).Value,
+                new PetroleumLaws.GasolineViscosity(at20, GasolineViscosityParameter),
                 [Energies, new DataSource("White-1999", "table A.3")],
                 [
                     "Viscosity of gasoline: from the middle of a published range, 0.55 mm²/s at 20 °C; a given gasoline lies within 10 %.",
@@ -135,6 +142,10 @@ public static class StandardFuels
         )
         {
             Recipe = new GasolineRecipe(at15Celsius, reidVaporPressure),
+            HeatCapacity = LiquidHeatCapacity.Unknown(
+                "no figure for gasoline with a source is at hand. Measure yours."
+            ),
+            BulkModulus = BulkModuli.Gasoline,
         };
     }
 
@@ -179,6 +190,7 @@ public static class StandardFuels
         PureComponent component,
         double heatingValue,
         DataSource source,
+        LiquidBulkModulus bulkModulus,
         IEnumerable<string> cautions
     ) =>
         new(
@@ -191,5 +203,9 @@ public static class StandardFuels
             source,
             [],
             cautions
-        );
+        )
+        {
+            HeatCapacity = component.HeatCapacity(),
+            BulkModulus = bulkModulus,
+        };
 }

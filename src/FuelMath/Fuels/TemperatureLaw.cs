@@ -1,5 +1,7 @@
 using System.Globalization;
+using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using FuelMath.Sources;
 using FuelMath.Tables;
 using UnitsNet;
@@ -9,7 +11,7 @@ namespace FuelMath.Fuels;
 /// <summary>A property of a liquid against temperature, inside a stated range; outside it refuses.</summary>
 internal sealed class TemperatureLaw
 {
-    private readonly Func<double, double> law;
+    private readonly PropertyLaw law;
 
     /// <summary>Sets down a law.</summary>
     /// <param name="property">What it gives, for messages.</param>
@@ -22,7 +24,7 @@ internal sealed class TemperatureLaw
         string property,
         double lowest,
         double highest,
-        Func<double, double> law,
+        PropertyLaw law,
         IEnumerable<DataSource> sources,
         IEnumerable<string> estimates
     )
@@ -60,31 +62,46 @@ internal sealed class TemperatureLaw
         double[] x = straightInLogarithm ? [.. kelvins.Select(t => -1000 / t)] : kelvins;
         double[] y = straightInLogarithm ? [.. values.Select(v => Math.Log(v))] : values;
         Curve curve = new(property, straightInLogarithm ? "-1000/T in 1/K" : "T in K", x, y, OutsideRange.Refuse);
-        return new(
-            property,
-            kelvins[0],
-            kelvins[^1],
-            straightInLogarithm ? t => Math.Exp(curve.At(-1000 / t)) : curve.At,
-            [source],
-            []
-        );
+        return new(property, kelvins[0], kelvins[^1], new CurveLaw(curve, straightInLogarithm), [source], []);
     }
 
-    internal double At(Temperature temperature)
-    {
-        double kelvins = temperature.InSi();
-        double slack = Guard.EdgeTolerance * (Highest - Lowest);
-        return kelvins >= Lowest - slack && kelvins <= Highest + slack
-            ? law(Math.Clamp(kelvins, Lowest, Highest))
-            : throw Outside(temperature);
-    }
+    internal double At(Temperature temperature) => AtKelvins(Inside(temperature));
 
     /// <summary>The value at a temperature that is known to lie inside.</summary>
-    internal double AtKelvins(double kelvins) => law(Math.Clamp(kelvins, Lowest, Highest));
+    internal double AtKelvins(double kelvins)
+    {
+        double inside = Math.Clamp(kelvins, Lowest, Highest);
+        law.Check(inside);
+        return law.At(new Real(inside)).Value;
+    }
+
+    /// <summary>The value at a temperature, in any scalar, as a part of another law.</summary>
+    internal T Read<T>(T kelvins)
+        where T : struct, IScalar<T> => law.At(kelvins);
+
+    /// <summary>How the value at a temperature was made.</summary>
+    internal Working WorkingAt(Temperature temperature)
+    {
+        double kelvins = Inside(temperature);
+        law.Check(kelvins);
+        return law.At(Traced.Input(Symbols.AbsoluteTemperature, kelvins)).ToWorking();
+    }
+
+    /// <summary>Refuses a temperature at which the law does not hold.</summary>
+    internal void Check(double kelvins) => law.Check(kelvins);
 
     /// <summary>The same law with one more estimate to its name.</summary>
     internal TemperatureLaw With(string estimate) =>
         new(Property, Lowest, Highest, law, Sources, Estimates.Append(estimate));
+
+    private double Inside(Temperature temperature)
+    {
+        double kelvins = temperature.InSi();
+        double slack = Guard.EdgeTolerance * (Highest - Lowest);
+        return kelvins >= Lowest - slack && kelvins <= Highest + slack
+            ? Math.Clamp(kelvins, Lowest, Highest)
+            : throw Outside(temperature);
+    }
 
     private OutsideTableException Outside(Temperature temperature) =>
         new(

@@ -83,6 +83,7 @@ internal static class FormulaCases
         new PumpPowerHydraulic(),
         new PumpPowerElectric(),
         new SaturatedLiquidViscosity(),
+        .. FuelFormulaCases.All,
     ];
 
     internal static FormulaCase Named(string name) => All.Single(c => c.Name == name);

@@ -21,6 +21,8 @@ public sealed class PressureNameTests
         "AboveVacuum",
         "Margin",
         "Sag",
+        // A bulk modulus is a difference for each fraction of volume.
+        "BulkModul",
     ];
 
     /// <summary>Named twins of operators, whose parameters are left and right: "Type.Member".</summary>

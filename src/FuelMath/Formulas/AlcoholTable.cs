@@ -1,0 +1,296 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Mixtures of ethanol and water, which take less room than their parts. Source: [OIML-R22] general formula. SI units.</summary>
+public static class AlcoholTable
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    private static readonly Symbol MixtureDensity = new(
+        "rhoew",
+        "kg/m3",
+        "density of ethanol and water",
+        new DataSource("OIML-R22", "general formula")
+    );
+
+    private static readonly Symbol MixtureVolume = new(
+        "Vew",
+        "m3",
+        "volume of ethanol and water mixed",
+        new DataSource("Definition", "mass over density")
+    );
+
+    /// <summary>Density of a mixture of ethanol and water.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="ethanolMassFraction">Mass fraction of ethanol, 0 to 1.</param>
+    /// <param name="temperatureCelsius">Temperature, degrees Celsius; -20 to 40, and not below the freezing point.</param>
+    /// <returns>Density, kg/m3.</returns>
+    /// <remarks>Source: [OIML-R22] general formula.</remarks>
+    [MethodImpl(Inline)]
+    public static T Density<T>(T ethanolMassFraction, T temperatureCelsius)
+        where T : struct, IScalar<T>
+    {
+        T p = ethanolMassFraction;
+        T d = temperatureCelsius - 20;
+        T at20 =
+            998.20123
+            + (
+                p
+                * (
+                    -192.9769495
+                    + (
+                        p
+                        * (
+                            389.1238958
+                            + (
+                                p
+                                * (
+                                    -1668.103923
+                                    + (
+                                        p
+                                        * (
+                                            13522.15441
+                                            + (
+                                                p
+                                                * (
+                                                    -88292.78388
+                                                    + (
+                                                        p
+                                                        * (
+                                                            306287.4042
+                                                            + (
+                                                                p
+                                                                * (
+                                                                    -613838.1234
+                                                                    + (
+                                                                        p
+                                                                        * (
+                                                                            747017.2998
+                                                                            + (
+                                                                                p
+                                                                                * (
+                                                                                    -547846.1354
+                                                                                    + (
+                                                                                        p
+                                                                                        * (
+                                                                                            223446.0334
+                                                                                            + (p * -39032.85426)
+                                                                                        )
+                                                                                    )
+                                                                                )
+                                                                            )
+                                                                        )
+                                                                    )
+                                                                )
+                                                            )
+                                                        )
+                                                    )
+                                                )
+                                            )
+                                        )
+                                    )
+                                )
+                            )
+                        )
+                    )
+                )
+            );
+        T water =
+            d
+            * (
+                -0.20618513
+                + (
+                    d
+                    * (
+                        -0.0052682542
+                        + (d * (3.6130013e-05 + (d * (-3.8957702e-07 + (d * (7.169354e-09 + (d * -9.9739231e-11)))))))
+                    )
+                )
+            );
+        T first =
+            p
+            * (
+                0.1693443461530087
+                + (
+                    p
+                    * (
+                        -10.46914743455169
+                        + (
+                            p
+                            * (
+                                71.96353469546523
+                                + (
+                                    p
+                                    * (
+                                        -704.7478054272792
+                                        + (
+                                            p
+                                            * (
+                                                3924.090430035045
+                                                + (
+                                                    p
+                                                    * (
+                                                        -12101.64659068747
+                                                        + (
+                                                            p
+                                                            * (
+                                                                22486.46550400788
+                                                                + (
+                                                                    p
+                                                                    * (
+                                                                        -26055.62982188164
+                                                                        + (
+                                                                            p
+                                                                            * (
+                                                                                18523.73922069467
+                                                                                + (
+                                                                                    p
+                                                                                    * (
+                                                                                        -7420.201433430137
+                                                                                        + (p * 1285.617841998974)
+                                                                                    )
+                                                                                )
+                                                                            )
+                                                                        )
+                                                                    )
+                                                                )
+                                                            )
+                                                        )
+                                                    )
+                                                )
+                                            )
+                                        )
+                                    )
+                                )
+                            )
+                        )
+                    )
+                )
+            );
+        T second =
+            p
+            * (
+                -0.0119301300505701
+                + (
+                    p
+                    * (
+                        0.2517399633803461
+                        + (
+                            p
+                            * (
+                                -2.170575700536993
+                                + (
+                                    p
+                                    * (
+                                        13.53034988843029
+                                        + (
+                                            p
+                                            * (
+                                                -50.29988758547014
+                                                + (
+                                                    p
+                                                    * (
+                                                        109.635566657757
+                                                        + (
+                                                            p
+                                                            * (
+                                                                -142.2753946421155
+                                                                + (
+                                                                    p
+                                                                    * (
+                                                                        108.043594285623
+                                                                        + (
+                                                                            p
+                                                                            * (
+                                                                                -44.14153236817392
+                                                                                + (p * 7.442971530188783)
+                                                                            )
+                                                                        )
+                                                                    )
+                                                                )
+                                                            )
+                                                        )
+                                                    )
+                                                )
+                                            )
+                                        )
+                                    )
+                                )
+                            )
+                        )
+                    )
+                )
+            );
+        T third =
+            p
+            * (
+                -0.0006802995733503803
+                + (
+                    p
+                    * (
+                        0.01876837790289664
+                        + (
+                            p
+                            * (
+                                -0.2002561813734156
+                                + (
+                                    p
+                                    * (
+                                        1.02299296671922
+                                        + (
+                                            p
+                                            * (
+                                                -2.895696483903638
+                                                + (
+                                                    p
+                                                    * (
+                                                        4.810060584300675
+                                                        + (
+                                                            p
+                                                            * (
+                                                                -4.672147440794683
+                                                                + (p * (2.458043105903461 + (p * -0.5411227621436812)))
+                                                            )
+                                                        )
+                                                    )
+                                                )
+                                            )
+                                        )
+                                    )
+                                )
+                            )
+                        )
+                    )
+                )
+            );
+        T fourth =
+            p
+            * (
+                4.075376675622027e-06
+                + (p * (-8.76305857347111e-06 + (p * (6.515031360099368e-06 + (p * -1.51578483698721e-06)))))
+            );
+        T fifth = p * (-2.788074354782409e-08 + (p * 1.345612883493354e-08));
+        T mixed = d * (first + (d * (second + (d * (third + (d * (fourth + (d * fifth))))))));
+        return T.Step(at20 + water + mixed, MixtureDensity);
+    }
+
+    /// <summary>Volume of an ethanol and a water, each measured by itself at the same temperature, when they are mixed.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="ethanolVolume">Volume of ethanol, m3; not negative.</param>
+    /// <param name="waterVolume">Volume of water, m3; not negative, and one of the two greater than zero.</param>
+    /// <param name="temperatureCelsius">Temperature, degrees Celsius; 0 to 40.</param>
+    /// <returns>Volume, m3; smaller than the sum of the two.</returns>
+    /// <remarks>Source: [OIML-R22] general formula; mass is kept.</remarks>
+    [MethodImpl(Inline)]
+    public static T MixedVolume<T>(T ethanolVolume, T waterVolume, T temperatureCelsius)
+        where T : struct, IScalar<T>
+    {
+        T ethanol = ethanolVolume * Density(T.Of(1), temperatureCelsius);
+        T water = waterVolume * Density(T.Of(0), temperatureCelsius);
+        T mass = ethanol + water;
+        return T.Step(mass / Density(ethanol / mass, temperatureCelsius), MixtureVolume);
+    }
+}

@@ -1,0 +1,81 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>What another fuel asks of injectors and pump, against a baseline fuel. SI units.</summary>
+public static class FuelChangeRatios
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    private static readonly Symbol MassAtLambda = new(
+        "rm",
+        "",
+        "mass of the fuel over that of the baseline at equal lambda",
+        new DataSource("Heywood-1988", "section 3.4")
+    );
+
+    private static readonly Symbol MassAtPower = new(
+        "rmp",
+        "",
+        "mass of the fuel over that of the baseline at equal power",
+        new DataSource("Heywood-1988", "section 2.8")
+    );
+
+    private static readonly Symbol VolumeRatioStep = new(
+        "rv",
+        "",
+        "volume of the fuel over that of the baseline",
+        new DataSource("Definition", "mass over density")
+    );
+
+    private static readonly Symbol TimeRatio = new(
+        "rt",
+        "",
+        "time open over that with the baseline",
+        new DataSource("White-2003", "section 6.12")
+    );
+
+    /// <summary>Mass of a fuel over that of the baseline, for the same air and lambda.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="baselineStoichiometricRatio">Stoichiometric ratio by mass of the baseline.</param>
+    /// <param name="stoichiometricRatio">Stoichiometric ratio by mass of the fuel; greater than zero.</param>
+    /// <returns>Ratio of masses.</returns>
+    /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
+    [MethodImpl(Inline)]
+    public static T MassRatioAtEqualLambda<T>(T baselineStoichiometricRatio, T stoichiometricRatio)
+        where T : struct, IScalar<T> => T.Step(baselineStoichiometricRatio / stoichiometricRatio, MassAtLambda);
+
+    /// <summary>Mass of a fuel over that of the baseline, for the same power at the same efficiency.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="baselineHeatingValue">Lower heating value of the baseline, J/kg.</param>
+    /// <param name="heatingValue">Lower heating value of the fuel, J/kg; greater than zero.</param>
+    /// <returns>Ratio of masses.</returns>
+    /// <remarks>Efficiency is taken as equal, which it is not quite: an alcohol cools the charge and stands more compression. Source: [Heywood-1988] section 2.8 (fuel conversion efficiency).</remarks>
+    [MethodImpl(Inline)]
+    public static T MassRatioAtEqualPower<T>(T baselineHeatingValue, T heatingValue)
+        where T : struct, IScalar<T> => T.Step(baselineHeatingValue / heatingValue, MassAtPower);
+
+    /// <summary>Volume of a fuel over that of the baseline.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="massRatio">Ratio of masses.</param>
+    /// <param name="baselineDensity">Density of the baseline, kg/m3.</param>
+    /// <param name="density">Density of the fuel, kg/m3; greater than zero.</param>
+    /// <returns>Ratio of volumes.</returns>
+    /// <remarks>Source: [Definition] mass over density.</remarks>
+    [MethodImpl(Inline)]
+    public static T VolumeRatio<T>(T massRatio, T baselineDensity, T density)
+        where T : struct, IScalar<T> => T.Step(massRatio * baselineDensity / density, VolumeRatioStep);
+
+    /// <summary>Time that an injector has to be open over that with the baseline, at the same differential pressure.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="massRatio">Ratio of masses.</param>
+    /// <param name="baselineDensity">Density of the baseline, kg/m3.</param>
+    /// <param name="density">Density of the fuel, kg/m3; greater than zero.</param>
+    /// <returns>Ratio of times without dead time.</returns>
+    /// <remarks>Mass flow goes with the root of the density. Source: [White-2003] section 6.12 (obstruction flow).</remarks>
+    [MethodImpl(Inline)]
+    public static T OpenTimeRatio<T>(T massRatio, T baselineDensity, T density)
+        where T : struct, IScalar<T> => T.Step(massRatio * T.Sqrt(baselineDensity / density), TimeRatio);
+}

@@ -1,0 +1,58 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>What keeps a liquid from boiling at a pump inlet. SI units, absolute pressures.</summary>
+public static class Suction
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    private static readonly Symbol InletMargin = new(
+        "dpv",
+        "Pa",
+        "pressure above boiling at the inlet",
+        new DataSource("Crane-TP410", "example 7.32")
+    );
+
+    private static readonly Symbol Head = new(
+        "NPSH",
+        "m",
+        "net positive suction head available",
+        new DataSource("Crane-TP410", "example 7.32")
+    );
+
+    /// <summary>Pressure at a pump inlet above the vapor pressure: p + rho a z - loss - pv.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="surfacePressure">Absolute pressure on the liquid in the tank, Pa.</param>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="acceleration">Acceleration of free fall, m/s2.</param>
+    /// <param name="height">Height of the liquid above the pump inlet, m; negative below it.</param>
+    /// <param name="pressureLoss">Pressure lost in the suction line, Pa.</param>
+    /// <param name="vaporPressure">Vapor pressure at the temperature of the liquid, Pa absolute.</param>
+    /// <returns>Pressure above boiling, Pa; negative when it boils.</returns>
+    /// <remarks>Source: [Crane-TP410] example 7.32.</remarks>
+    [MethodImpl(Inline)]
+    public static T PressureAboveBoiling<T>(
+        T surfacePressure,
+        T density,
+        double acceleration,
+        T height,
+        T pressureLoss,
+        T vaporPressure
+    )
+        where T : struct, IScalar<T> =>
+        T.Step(surfacePressure + (acceleration * density * height) - pressureLoss - vaporPressure, InletMargin);
+
+    /// <summary>Net positive suction head available.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="pressureAboveBoiling">Pressure above boiling at the inlet, Pa.</param>
+    /// <param name="density">Density, kg/m3; greater than zero.</param>
+    /// <param name="acceleration">Acceleration of free fall, m/s2; greater than zero.</param>
+    /// <returns>Head, m of the liquid.</returns>
+    /// <remarks>Source: [Crane-TP410] example 7.32.</remarks>
+    [MethodImpl(Inline)]
+    public static T NetPositiveSuctionHead<T>(T pressureAboveBoiling, T density, double acceleration)
+        where T : struct, IScalar<T> => T.Step(pressureAboveBoiling / (acceleration * density), Head);
+}

@@ -1,0 +1,11 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+
+namespace FuelMath.Fuels;
+
+/// <summary>Density of ethanol with water by the alcohol tables.</summary>
+internal sealed class AlcoholTableLaw(double ethanolMassFraction) : PropertyLaw
+{
+    internal override T At<T>(T kelvins) =>
+        AlcoholTable.Density(T.Of(ethanolMassFraction), kelvins - SiUnits.KelvinsFromCelsius(0));
+}

@@ -1,0 +1,9 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Fuels;
+
+/// <summary>One value in a narrow range of temperature.</summary>
+internal sealed class ConstantLaw(double value) : PropertyLaw
+{
+    internal override T At<T>(T kelvins) => T.Of(value);
+}

@@ -1,0 +1,15 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Fuels;
+
+/// <summary>How a property goes with temperature, in any scalar, so that it can show its working too.</summary>
+internal abstract class PropertyLaw
+{
+    /// <summary>The property in SI units.</summary>
+    /// <param name="kelvins">In K.</param>
+    internal abstract T At<T>(T kelvins)
+        where T : struct, IScalar<T>;
+
+    /// <summary>Refuses a temperature at which the law does not hold although it lies in the range.</summary>
+    internal virtual void Check(double kelvins) { }
+}
