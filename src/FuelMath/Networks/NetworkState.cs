@@ -111,9 +111,16 @@ public sealed class NetworkState
 
     internal NetworkPlan Plan => plan;
 
-    /// <summary>A shut part's flow, which the equations have as some 1e-16 m3/s, is none.</summary>
-    internal double FlowSi(int link) =>
-        conditions[link] is LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated ? 0 : flow[link];
+    /// <summary>
+    /// A shut part's flow, which the equations have as some 1e-16 m3/s of either sign, is none. One that just lets
+    /// something through, too little to count as open, keeps it, or mass would not balance.
+    /// </summary>
+    internal double FlowSi(int link)
+    {
+        bool shut = conditions[link] is LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated;
+        bool none = flow[link] <= (shut ? Stiff.GreatestLeak : 0) && NetworkVerdict.IsOneWay(plan.Links[link]);
+        return none ? 0 : flow[link];
+    }
 
     internal double PressureSi(int node) => pressure[node];
 

@@ -12,6 +12,9 @@ internal static class Stiff
     /// <summary>Pumps, regulators and injectors, Pa s/m3: 300 kPa push 3e-16 m3/s through a shut one.</summary>
     internal const double Reverse = 1e21;
 
+    /// <summary>What a difference of 2 MPa pushes through a shut part, m3/s.</summary>
+    internal const double GreatestLeak = 2e6 / Reverse;
+
     /// <summary>Check valves are so much tighter that a pump held shut by one still shows its own pressure.</summary>
     internal const double CheckOver = 1e9;
 

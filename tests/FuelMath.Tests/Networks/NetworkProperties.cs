@@ -13,6 +13,12 @@ public sealed class NetworkProperties
     /// <summary>What parts of our range usually carry, m3/s: the scale where next to nothing flows.</summary>
     private const double SmallFlow = 1e-5;
 
+    /// <summary>
+    /// The greatest flow that a cold start begins with in these networks, m3/s. Where next to nothing flows the solver
+    /// stops at a billionth of it: a square law has no slope there.
+    /// </summary>
+    private const double StartingFlow = 1e-3;
+
     [Property]
     public void Solve_ConservesMassAtEachJunction(NetworkSeed seed)
     {
@@ -22,7 +28,7 @@ public sealed class NetworkProperties
             return;
         }
 
-        double scale = Math.Max(SmallFlow, drawn.Links.Max(l => Math.Abs(Flow(state, l.Name))));
+        double scale = Math.Max(StartingFlow, drawn.Links.Max(l => Math.Abs(Flow(state, l.Name))));
         foreach (NetworkNode node in drawn.Nodes.Where(n => !n.IsFixed))
         {
             double gained =
