@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using FuelMath.Scalars;
 
 namespace FuelMath.Networks;
@@ -13,67 +15,29 @@ namespace FuelMath.Networks;
 /// </remarks>
 internal sealed class Elimination
 {
-    private readonly Dictionary<(int Row, int Column), int> slots = [];
+    private readonly Dictionary<(int Row, int Column), int> slots;
     private readonly int[] program;
     private readonly int[] starts;
+    private readonly int[] rest;
+    private readonly (int From, int To)[] moves;
+    private readonly int restBegin;
 
     /// <param name="nodes">The number of unknowns.</param>
     /// <param name="edges">Pairs of unknowns that share an equation.</param>
     internal Elimination(int nodes, IEnumerable<(int A, int B)> edges)
     {
-        var near = new SortedSet<int>[nodes];
-        for (int i = 0; i < nodes; i++)
-        {
-            near[i] = [];
-            slots[(i, i)] = i;
-        }
-
-        foreach ((int a, int b) in edges)
-        {
-            Join(near, a, b);
-        }
-
-        var waiting = new SortedSet<(int Degree, int Node)>(Enumerable.Range(0, nodes).Select(i => (near[i].Count, i)));
-        List<int> steps = [];
-        List<int> begins = [];
-        while (waiting.Count > 0)
-        {
-            int pivot = waiting.Min.Node;
-            waiting.Remove(waiting.Min);
-            int[] around = [.. near[pivot]];
-            foreach (int i in around)
-            {
-                waiting.Remove((near[i].Count, i));
-                near[i].Remove(pivot);
-            }
-
-            foreach (int i in around)
-            {
-                foreach (int j in around)
-                {
-                    Join(near, i, j);
-                }
-            }
-
-            foreach (int i in around)
-            {
-                waiting.Add((near[i].Count, i));
-            }
-
-            // A step is: pivot, number of neighbors, for each its node, its slot in the pivot's column and in its row,
-            // then the slots between them.
-            begins.Add(steps.Count);
-            steps.AddRange([pivot, around.Length]);
-            steps.AddRange(around.SelectMany(i => new[] { i, slots[(i, pivot)], slots[(pivot, i)] }));
-            steps.AddRange(around.SelectMany(i => around.Where(j => j != i).Select(j => slots[(i, j)])));
-        }
-
-        program = [.. steps];
-        starts = [.. begins];
+        var order = new EliminationOrder(nodes, edges);
+        (slots, program, starts, rest) = (order.Given, order.Program, order.Starts, order.Rest);
+        restBegin = order.Slots;
+        moves = [.. order.InRest.Select(n => (n.Slot, restBegin + (n.Row * rest.Length) + n.Column))];
+        Slots = restBegin + (rest.Length * rest.Length);
     }
 
     /// <summary>How many numbers the matrix holds: one a node, then one for each ordered pair of neighbors.</summary>
-    internal int Slots => slots.Count;
+    internal int Slots { get; }
+
+    /// <summary>How many nodes are treated as if all were neighbors of all.</summary>
+    internal int Rest => rest.Length;
 
     /// <summary>Where the matrix holds what a node gives away to given pressures.</summary>
     internal static int Slot(int node) => node;
@@ -124,6 +88,11 @@ internal sealed class Elimination
             }
         }
 
+        if (rest.Length > 0)
+        {
+            SolveRest(matrix, right);
+        }
+
         for (int s = begins.Length - 1; s >= 0; s--)
         {
             int list = begins[s] + 2;
@@ -138,13 +107,73 @@ internal sealed class Elimination
         }
     }
 
-    private void Join(SortedSet<int>[] near, int a, int b)
+    /// <summary>The same, on the rows and columns of a full matrix. Its diagonal is never read.</summary>
+    private void SolveRest<T>(T[] matrix, T[] right)
+        where T : struct, IScalar<T>
     {
-        if (a != b && near[a].Add(b))
+        foreach ((int from, int to) in moves)
         {
-            near[b].Add(a);
-            slots[(a, b)] = slots.Count;
-            slots[(b, a)] = slots.Count;
+            matrix[to] = matrix[from];
+        }
+
+        int n = rest.Length;
+        Span<T> full = matrix.AsSpan(restBegin);
+        for (int k = 0; k < n; k++)
+        {
+            int pivot = rest[k];
+            T excess = matrix[pivot];
+            T diagonal = excess;
+            for (int i = k + 1; i < n; i++)
+            {
+                diagonal += full[(i * n) + k];
+            }
+
+            T inverse = 1 / diagonal;
+            matrix[pivot] = inverse;
+            T known = right[pivot];
+            excess *= inverse;
+            ReadOnlySpan<T> row = full.Slice((k * n) + k + 1, n - k - 1);
+            for (int i = k + 1; i < n; i++)
+            {
+                T factor = full[(i * n) + k] * inverse;
+                right[rest[i]] += factor * known;
+                matrix[rest[i]] += excess * row[i - k - 1];
+                AddMultiple(full.Slice((i * n) + k + 1, row.Length), factor, row);
+            }
+        }
+
+        for (int k = n - 1; k >= 0; k--)
+        {
+            T sum = right[rest[k]];
+            for (int i = k + 1; i < n; i++)
+            {
+                sum += full[(k * n) + i] * right[rest[i]];
+            }
+
+            right[rest[k]] = sum * matrix[rest[k]];
+        }
+    }
+
+    /// <summary>Adds a multiple of one row to another. Plain numbers go several at once, with the same bits.</summary>
+    private static void AddMultiple<T>(Span<T> to, T factor, ReadOnlySpan<T> row)
+        where T : struct, IScalar<T>
+    {
+        int done = 0;
+        if (typeof(T) == typeof(Real))
+        {
+            Span<double> sums = MemoryMarshal.Cast<T, double>(to);
+            ReadOnlySpan<double> numbers = MemoryMarshal.Cast<T, double>(row);
+            var factors = new Vector<double>(((Real)(object)factor).Number);
+            for (; done + Vector<double>.Count <= sums.Length; done += Vector<double>.Count)
+            {
+                Span<double> here = sums[done..];
+                (new Vector<double>(here) + (factors * new Vector<double>(numbers[done..]))).CopyTo(here);
+            }
+        }
+
+        for (int i = done; i < to.Length; i++)
+        {
+            to[i] += factor * row[i];
         }
     }
 }
