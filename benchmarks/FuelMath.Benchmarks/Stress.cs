@@ -54,7 +54,9 @@ internal static class Stress
     {
         int[] sorted = [.. solved.Order()];
         Write($"networks {networks}, solved {sorted.Length}");
-        Write($"median {sorted[sorted.Length / 2]}, 95 % {sorted[^(sorted.Length / 20)]}, most {sorted[^1]} iterations");
+        Write(
+            $"median {sorted[sorted.Length / 2]}, 95 % {sorted[^(sorted.Length / 20)]}, most {sorted[^1]} iterations"
+        );
         int from = 0;
         foreach (int to in (int[])[4, 5, 6, 7, 8, 10, 12, 16, 20, 30, 50, 100, 200, 300])
         {

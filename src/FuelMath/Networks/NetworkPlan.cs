@@ -12,6 +12,7 @@ internal sealed class NetworkPlan
 {
     private readonly Dictionary<string, int> nodeIndex = [];
     private readonly Dictionary<string, int> linkIndex = [];
+    private readonly int[][] linksAt;
     private readonly ConcurrentDictionary<Type, object> pools = [];
 
     /// <summary>Prepares a network. The caller has checked names, ends and reach.</summary>
@@ -41,6 +42,8 @@ internal sealed class NetworkPlan
 
         From = [.. Links.Select(l => nodeIndex[l.From])];
         To = [.. Links.Select(l => nodeIndex[l.To])];
+        ILookup<int, int> around = From.Index().Concat(To.Index()).ToLookup(end => end.Item, end => end.Index);
+        linksAt = [.. Enumerable.Range(0, Nodes.Length).Select(i => around[i].ToArray())];
         Order = new Elimination(
             Unknown,
             From.Zip(To).Where(e => e.First < Unknown && e.Second < Unknown).Select(e => (e.First, e.Second))
@@ -84,6 +87,9 @@ internal sealed class NetworkPlan
 
     /// <summary>The downstream node of each link.</summary>
     internal int[] To { get; }
+
+    /// <summary>The links that have an end at a node.</summary>
+    internal ReadOnlySpan<int> LinksAt(int node) => linksAt[node];
 
     internal Elimination Order { get; }
 

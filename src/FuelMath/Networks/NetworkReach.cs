@@ -13,54 +13,78 @@ internal static class NetworkReach
     /// <summary>A closing pressure below which a pump without flow still shows its own pressure, Pa.</summary>
     private const double ClearlyShut = 1;
 
-    /// <summary>Whether each junction is cut off; fills the others.</summary>
-    internal static bool[] CutOff(NetworkWork<Real> work, double noFlow)
+    /// <summary>Finds the nodes whose pressure is determined, and fills what the network fills by itself.</summary>
+    internal static void Find(NetworkWork<Real> work, double noFlow)
     {
         NetworkPlan plan = work.Plan;
-        var known = new bool[plan.Nodes.Length];
+        bool[] known = work.Notes.Known;
+        Array.Clear(known, 0, plan.Unknown);
         Array.Fill(known, true, plan.Unknown, known.Length - plan.Unknown);
-        Spread(work, noFlow, known);
-        while (Array.IndexOf(known, false) >= 0 && Fill(work, noFlow, known))
+        int waiting = 0;
+        for (int e = 0; e < plan.Links.Length; e++)
         {
-            Spread(work, noFlow, known);
+            waiting = Follow(work, e, noFlow, waiting);
         }
 
-        return [.. known.Take(plan.Unknown).Select(k => !k)];
+        Spread(work, noFlow, waiting);
+        while (Array.IndexOf(known, false) >= 0 && Fill(work, noFlow) is >= 0 and int filled)
+        {
+            Spread(work, noFlow, filled);
+        }
     }
 
-    /// <summary>Follows the open ways, whose pressures are those of the solution.</summary>
-    private static void Spread(NetworkWork<Real> work, double noFlow, bool[] known)
+    /// <summary>Follows the open ways from the nodes that wait; their pressures are those of the solution.</summary>
+    private static void Spread(NetworkWork<Real> work, double noFlow, int waiting)
     {
-        NetworkPlan plan = work.Plan;
-        bool grew = true;
-        while (grew)
+        int[] nodes = work.Notes.Waiting;
+        while (waiting > 0)
         {
-            grew = false;
-            for (int e = 0; e < plan.Links.Length; e++)
+            waiting--;
+            foreach (int e in work.Plan.LinksAt(nodes[waiting]))
             {
-                if (IsOpen(work, e, noFlow))
-                {
-                    bool up = work.FromUp[e].Value != 0;
-                    bool down = work.ToDown[e].Value != 0;
-                    grew |= Know(plan.From[e], up, plan.To[e], down);
-                    grew |= Know(plan.To[e], down, plan.From[e], up);
-                }
+                waiting = Follow(work, e, noFlow, waiting);
             }
         }
-
-        // The near end has its pressure from this link, if the link feels no far end or one that is known itself.
-        bool Know(int near, bool feelsNear, int far, bool feelsFar)
-        {
-            bool now = !known[near] && feelsNear && (!feelsFar || known[far]);
-            known[near] |= now;
-            return now;
-        }
     }
 
-    /// <summary>Gives one region behind a one-way part the pressure to which it fills: the highest that any part gives.</summary>
-    private static bool Fill(NetworkWork<Real> work, double noFlow, bool[] known)
+    /// <summary>Lets the ends of a link know each other, if it is open; gives how many nodes wait then.</summary>
+    private static int Follow(NetworkWork<Real> work, int e, double noFlow, int waiting)
+    {
+        if (!IsOpen(work, e, noFlow))
+        {
+            return waiting;
+        }
+
+        NetworkPlan plan = work.Plan;
+        bool up = work.FromUp[e].Value != 0;
+        bool down = work.ToDown[e].Value != 0;
+        waiting = Know(work.Notes, plan.From[e], up, plan.To[e], down, waiting);
+        return Know(work.Notes, plan.To[e], down, plan.From[e], up, waiting);
+    }
+
+    /// <summary>
+    /// The near end has its pressure from a link, if the link feels no far end or one that is known itself.
+    /// </summary>
+    private static int Know(StateNotes notes, int near, bool feelsNear, int far, bool feelsFar, int waiting)
+    {
+        if (notes.Known[near] || !feelsNear || (feelsFar && !notes.Known[far]))
+        {
+            return waiting;
+        }
+
+        notes.Known[near] = true;
+        notes.Waiting[waiting] = near;
+        return waiting + 1;
+    }
+
+    /// <summary>
+    /// Gives one region behind a one-way part the pressure to which it fills: the highest that any part gives. Leaves its
+    /// nodes waiting and says how many; -1 when there is no such region.
+    /// </summary>
+    private static int Fill(NetworkWork<Real> work, double noFlow)
     {
         NetworkPlan plan = work.Plan;
+        bool[] known = work.Notes.Known;
         int found = -1;
         double highest = double.NegativeInfinity;
         for (int e = 0; e < plan.Links.Length; e++)
@@ -77,29 +101,29 @@ internal static class NetworkReach
 
         if (found < 0)
         {
-            return false;
+            return -1;
         }
 
         // Nothing flows in there, so that one pressure holds wherever open ways lead.
-        Stack<int> waiting = new([found]);
-        while (waiting.TryPop(out int node))
+        int[] nodes = work.Notes.Waiting;
+        int count = 1;
+        (nodes[0], known[found]) = (found, true);
+        for (int next = 0; next < count; next++)
         {
-            known[node] = true;
+            int node = nodes[next];
             work.Pressure[node] = new Real(highest);
-            for (int e = 0; e < plan.Links.Length; e++)
+            foreach (int e in plan.LinksAt(node))
             {
-                int other =
-                    plan.From[e] == node ? plan.To[e]
-                    : plan.To[e] == node ? plan.From[e]
-                    : -1;
-                if (other >= 0 && !known[other] && IsOpen(work, e, noFlow))
+                int other = plan.From[e] == node ? plan.To[e] : plan.From[e];
+                if (!known[other] && IsOpen(work, e, noFlow))
                 {
-                    waiting.Push(other);
+                    (nodes[count], known[other]) = (other, true);
+                    count++;
                 }
             }
         }
 
-        return true;
+        return count;
     }
 
     /// <summary>Where a part without flow just opens, Pa at elevation zero; minus infinity where it can't fill anything.</summary>

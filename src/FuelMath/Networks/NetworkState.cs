@@ -15,24 +15,30 @@ public sealed class NetworkState
     private readonly double[] flow;
     private readonly double[] memory;
     private readonly LinkCondition[] conditions;
-    private readonly bool[] cutOff;
+    private readonly bool[] known;
     private readonly Evidence evidence;
 
-    internal NetworkState(
-        NetworkPlan plan,
-        NetworkWork<Real> work,
-        LinkCondition[] conditions,
-        bool[] cutOff,
-        Evidence evidence
-    )
+    /// <summary>Takes over what a workspace holds and what the verdict on it noted.</summary>
+    internal NetworkState(NetworkWork<Real> work)
     {
-        this.plan = plan;
-        this.conditions = conditions;
-        this.cutOff = cutOff;
-        this.evidence = evidence;
-        pressure = [.. Enumerable.Range(0, plan.Nodes.Length).Select(i => work.PressureAt(i).Value)];
-        flow = [.. work.Flow.Select(q => q.Value)];
-        memory = [.. work.Memory.Select(m => m.Value)];
+        plan = work.Plan;
+        conditions = [.. work.Notes.Conditions];
+        known = [.. work.Notes.Known];
+        evidence = work.Notes.Evidence;
+        (pressure, flow, memory) = (
+            new double[known.Length],
+            new double[work.Flow.Length],
+            new double[work.Flow.Length]
+        );
+        for (int i = 0; i < pressure.Length; i++)
+        {
+            pressure[i] = work.PressureAt(i).Value;
+        }
+
+        for (int e = 0; e < flow.Length; e++)
+        {
+            (flow[e], memory[e]) = (work.Flow[e].Value, work.Memory[e].Value);
+        }
     }
 
     /// <summary>The names of the nodes whose pressure is sought.</summary>
@@ -46,7 +52,7 @@ public sealed class NetworkState
     /// way shut, which a steady state does not know.
     /// </summary>
     public ImmutableArray<string> CutOffNodes =>
-        [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => cutOff[i]).Select(n => n.Name)];
+        [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => !known[i]).Select(n => n.Name)];
 
     /// <summary>Iterations of the solver.</summary>
     public int Iterations => evidence.Iterations;
@@ -139,5 +145,5 @@ public sealed class NetworkState
         }
     }
 
-    private bool IsCutOff(int node) => node < plan.Unknown && cutOff[node];
+    private bool IsCutOff(int node) => !known[node];
 }

@@ -13,9 +13,17 @@ internal static class NetworkVerdict
     private const string Sought = "the steady state of the network";
 
     /// <summary>The state that a solved workspace holds.</summary>
+    /// <inheritdoc cref="Judge" />
+    internal static NetworkState State(NetworkWork<Real> work, bool solved)
+    {
+        Judge(work, solved);
+        return new NetworkState(work);
+    }
+
+    /// <summary>Looks at what a workspace holds, and writes its notes. Allocates nothing unless it refuses.</summary>
     /// <exception cref="NoSolutionException">It is not a state that the network can be in.</exception>
     /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>
-    internal static NetworkState State(NetworkWork<Real> work, bool solved)
+    internal static void Judge(NetworkWork<Real> work, bool solved)
     {
         NetworkPlan plan = work.Plan;
         int iterations = (int)work.Iterations.Value;
@@ -52,14 +60,14 @@ internal static class NetworkVerdict
         }
 
         PumpsInsideTheirData(work);
-        LinkCondition[] conditions = [.. plan.Links.Select((_, i) => ConditionOf(work, i, flowTolerance))];
-        return new NetworkState(
-            plan,
-            work,
-            conditions,
-            NetworkReach.CutOff(work, flowTolerance),
-            new Evidence(iterations, imbalance, imbalanceNode, error, errorLink)
-        );
+        LinkCondition[] conditions = work.Notes.Conditions;
+        for (int e = 0; e < conditions.Length; e++)
+        {
+            conditions[e] = ConditionOf(work, e, flowTolerance);
+        }
+
+        NetworkReach.Find(work, flowTolerance);
+        work.Notes.Evidence = new Evidence(iterations, imbalance, imbalanceNode, error, errorLink);
     }
 
     private static void OneWayPartsHold(NetworkWork<Real> work, double tolerance, int iterations)

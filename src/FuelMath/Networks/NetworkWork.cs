@@ -47,6 +47,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         (Flow, Free, FromUp, ToDown, Memory) = (new T[links], new T[links], new T[links], new T[links], new T[links]);
         (First, Error) = (new T[links], new T[links]);
         Matrix = new T[plan.Order.Slots + 1];
+        Notes = new StateNotes(plan);
         set = true;
         Reset();
     }
@@ -73,6 +74,9 @@ internal sealed partial class NetworkWork<T> : IDisposable
 
     /// <summary>What each link counts for in <see cref="WorstError"/>.</summary>
     internal readonly T[] Error;
+
+    /// <summary>What the last verdict found.</summary>
+    internal StateNotes Notes { get; }
 
     /// <summary>Iterations of the last solve.</summary>
     internal T Iterations { get; private set; }

@@ -14,14 +14,71 @@ public sealed class EliminationTests
     {
         var random = new Random(seed);
         int nodes = random.Next(2, 30);
-        (int A, int B)[] edges =
+        EqualsTheDenseSolution(random, nodes, Joined(random, nodes, nodes / 2));
+    }
+
+    /// <summary>Three times as many pairs as nodes: what is left after the first steps is treated as full.</summary>
+    [Fact]
+    public void Solve_Tangle_EqualsTheDenseSolution()
+    {
+        var random = new Random(1);
+        (int A, int B)[] edges = Joined(random, 150, 300);
+        Assert.InRange(new Elimination(150, edges).Rest, 24, 100);
+
+        EqualsTheDenseSolution(random, 150, edges);
+    }
+
+    /// <summary>In lanes the rest that is treated as full takes another way through the same operations.</summary>
+    [Fact]
+    public void Solve_TangleInLanes_GivesTheSameBits()
+    {
+        var random = new Random(2);
+        (int A, int B)[] edges = Joined(random, 120, 240);
+        var order = new Elimination(120, edges);
+        double[] values = [.. Enumerable.Range(0, order.Slots).Select(_ => 0.5 + random.NextDouble())];
+        double[] right = [.. Enumerable.Range(0, 120).Select(_ => random.NextDouble() - 0.5)];
+        Real[] one = [.. right.Select(r => new Real(r))];
+        Lane[] several = [.. right.Select(Lane.Of)];
+
+        order.Solve([.. values.Select(v => new Real(v))], one);
+        order.Solve([.. values.Select(Lane.Of)], several);
+
+        Assert.All(one.Zip(several), pair => Assert.Equal(pair.First.Value, pair.Second[Lane.Count - 1]));
+    }
+
+    /// <summary>A ladder fills in by a fixed number of places a rung, whatever its length.</summary>
+    [Theory]
+    [InlineData(100)]
+    [InlineData(10_000)]
+    public void Slots_OfALadder_GrowWithItsLength(int rungs)
+    {
+        IEnumerable<(int, int)> edges = Enumerable
+            .Range(0, rungs)
+            .SelectMany(i => new[] { (2 * i, (2 * i) + 1), (2 * i, (2 * i) + 2), ((2 * i) + 1, (2 * i) + 3) });
+
+        var order = new Elimination((2 * rungs) + 2, edges);
+
+        Assert.Equal(0, order.Rest);
+        Assert.InRange(order.Slots, 8 * rungs, 14 * rungs);
+    }
+
+    /// <summary>Four thousand pairs in a tangle of two thousand nodes: places for less than a tenth of all pairs.</summary>
+    [Fact]
+    public void Slots_OfATangle_AreFarFewerThanOfAFullMatrix() =>
+        Assert.InRange(new Elimination(2000, Joined(new Random(3), 2000, 2000)).Slots, 10_000, 400_000);
+
+    /// <summary>A tree, and so many more pairs.</summary>
+    private static (int A, int B)[] Joined(Random random, int nodes, int more) =>
         [
             .. Enumerable.Range(1, nodes - 1).Select(i => (i, random.Next(i))),
             .. Enumerable
-                .Range(0, nodes / 2)
+                .Range(0, more)
                 .Select(_ => (random.Next(nodes), random.Next(nodes)))
                 .Where(e => e.Item1 != e.Item2),
         ];
+
+    private static void EqualsTheDenseSolution(Random random, int nodes, (int A, int B)[] edges)
+    {
         var order = new Elimination(nodes, edges);
         var matrix = new Real[order.Slots];
         Matrix<double> dense = Matrix<double>.Build.Dense(nodes, nodes);
