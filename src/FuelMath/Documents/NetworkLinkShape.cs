@@ -16,6 +16,7 @@ internal static class NetworkLinkShape
             NetworkValveShapes.BypassRegulator,
             NetworkValveShapes.ReducingRegulator,
             NetworkValveShapes.CheckValve,
+            NetworkValveShapes.ReliefValve,
             NetworkOpeningShapes.Orifice,
             NetworkOpeningShapes.CappedOrifice
         );

@@ -39,14 +39,29 @@ internal static class NetworkNodeShape
         SiUnits.VolumeFlow(0)
     );
 
+    private static readonly ValueProperty<NetworkNode, Length> Forward = Place(
+        "forward",
+        "How far ahead of a place that all nodes share; it counts where the vehicle speeds up.",
+        n => n.Forward
+    );
+
+    private static readonly ValueProperty<NetworkNode, Length> Left = Place(
+        "left",
+        "How far to the left of that place.",
+        n => n.Left
+    );
+
     internal static UnionShape<NetworkNode> Shape { get; } =
         new(
             UnionCase<NetworkNode>.Of(
                 new ObjectShape<NetworkNode>(
                     "fixed-pressure-node",
                     "A node whose pressure is given.",
-                    [Kind("fixed pressure"), Name, Pressure, Elevation],
-                    f => NetworkNode.FixedPressure(f.Of(Name), f.Of(Pressure), f.Of(Elevation))
+                    [Kind("fixed pressure"), Name, Pressure, Elevation, Forward, Left],
+                    f =>
+                        NetworkNode
+                            .FixedPressure(f.Of(Name), f.Of(Pressure), f.Of(Elevation))
+                            .AtPlace(f.Of(Forward), f.Of(Left))
                 ),
                 n => n.IsFixed
             ),
@@ -54,12 +69,19 @@ internal static class NetworkNodeShape
                 new ObjectShape<NetworkNode>(
                     "junction-node",
                     "A node whose pressure is sought.",
-                    [Kind("junction"), Name, Elevation, Draw],
-                    f => NetworkNode.Junction(f.Of(Name), f.Of(Elevation), f.Of(Draw))
+                    [Kind("junction"), Name, Elevation, Draw, Forward, Left],
+                    f =>
+                        NetworkNode.Junction(f.Of(Name), f.Of(Elevation), f.Of(Draw)).AtPlace(f.Of(Forward), f.Of(Left))
                 ),
                 n => !n.IsFixed
             )
         );
+
+    private static ValueProperty<NetworkNode, Length> Place(
+        string name,
+        string description,
+        Func<NetworkNode, Length> get
+    ) => new(name, description, QuantityShapes.Length, get, n => get(n).InSi() != 0, SiUnits.Length(0));
 
     private static WordProperty<NetworkNode> Kind(string word) => new("kind", "What it is.", word);
 }

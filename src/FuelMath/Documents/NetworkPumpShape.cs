@@ -72,6 +72,18 @@ internal static class NetworkPumpShape
         SiUnits.Ratio(1)
     );
 
+    private static readonly ValueProperty<NetworkPump, int> InParallel = Count(
+        "inParallel",
+        "How many equal pumps work side by side; one when left out.",
+        p => p.CountInParallel
+    );
+
+    private static readonly ValueProperty<NetworkPump, int> InSeries = Count(
+        "inSeries",
+        "How many equal pumps each of those is a chain of; one when left out.",
+        p => p.CountInSeries
+    );
+
     internal static UnionShape<NetworkPump> Shape { get; } =
         new(
             Case(
@@ -94,6 +106,12 @@ internal static class NetworkPumpShape
             )
         );
 
+    private static ValueProperty<NetworkPump, int> Count(string name, string description, Func<NetworkPump, int> get) =>
+        new(name, description, new CountShape(1, NetworkPump.MostPumps), get, p => get(p) != 1, 1)
+        {
+            Parameter = "pumps",
+        };
+
     private static UnionCase<NetworkPump> Case(
         string word,
         ImmutableArray<Property<NetworkPump>> properties,
@@ -104,8 +122,14 @@ internal static class NetworkPumpShape
             new ObjectShape<NetworkPump>(
                 $"pump-by-{word.Replace(' ', '-')}",
                 "The curve of a pump.",
-                [new WordProperty<NetworkPump>("kind", "How it is given.", word), .. properties, Speed],
-                f => make(f).AtSpeed(f.Of(Speed))
+                [
+                    new WordProperty<NetworkPump>("kind", "How it is given.", word),
+                    .. properties,
+                    Speed,
+                    InParallel,
+                    InSeries,
+                ],
+                f => make(f).AtSpeed(f.Of(Speed)).InParallel(f.Of(InParallel)).InSeries(f.Of(InSeries))
             ),
             holds
         );

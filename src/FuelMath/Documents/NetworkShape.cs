@@ -39,6 +39,15 @@ internal static class NetworkShape
         Parameter = "viscosity",
     };
 
+    private static readonly ValueProperty<Network, VehicleAcceleration> Acceleration = new(
+        "acceleration",
+        "How the vehicle that carries it speeds up; rest when left out.",
+        VehicleAccelerationShape.Shape,
+        n => n.Acceleration,
+        n => !n.Acceleration.IsRest,
+        default
+    );
+
     private static readonly ValueProperty<Network, ImmutableArray<NetworkNode>> Nodes = new(
         "nodes",
         "Its nodes, at least one of fixed pressure.",
@@ -63,15 +72,18 @@ internal static class NetworkShape
                 Density,
                 Dynamic,
                 Kinematic,
+                Acceleration,
                 Nodes,
                 Links,
             ],
-            f =>
-                f.Has(Dynamic)
-                    ? Network.FromDynamicViscosity(f.Of(Density), f.Of(Dynamic), f.Of(Nodes), f.Of(Links))
-                    : new(f.Of(Density), f.Of(Kinematic), f.Of(Nodes), f.Of(Links))
+            f => Make(f).Under(f.Of(Acceleration))
         )
         {
             ExactlyOne = [Dynamic.Name, Kinematic.Name],
         };
+
+    private static Network Make(Fields<Network> f) =>
+        f.Has(Dynamic)
+            ? Network.FromDynamicViscosity(f.Of(Density), f.Of(Dynamic), f.Of(Nodes), f.Of(Links))
+            : new(f.Of(Density), f.Of(Kinematic), f.Of(Nodes), f.Of(Links));
 }

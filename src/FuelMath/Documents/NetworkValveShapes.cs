@@ -74,4 +74,14 @@ internal static class NetworkValveShapes
             [Opening, OpenLoss, OpenFlow],
             (f, name, from, to) => NetworkLink.CheckValve(name, from, to, f.Of(Opening), f.Of(OpenLoss), f.Of(OpenFlow))
         );
+
+    internal static UnionCase<NetworkLink> ReliefValve { get; } =
+        NetworkLinkCase.Make(
+            LinkKind.ReliefValve,
+            "relief valve",
+            "A spring-loaded way back around a pump.",
+            [Opening, OpenLoss, OpenFlow],
+            (f, name, from, to) =>
+                NetworkLink.ReliefValve(name, from, to, f.Of(Opening), f.Of(OpenLoss), f.Of(OpenFlow))
+        );
 }

@@ -53,6 +53,8 @@ internal static class QuantityShapes
 
     internal static Shape<Speed> Speed { get; } = Of(QuantityKinds.Speed, "m/s");
 
+    internal static Shape<Acceleration> Acceleration { get; } = Of(QuantityKinds.Acceleration, "m/s2");
+
     internal static Shape<Ratio> Ratio { get; } = Of(QuantityKinds.Ratio, "%");
 
     private static QuantityShape<T> Of<T>(QuantityKind<T> kind, string unit)

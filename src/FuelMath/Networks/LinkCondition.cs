@@ -3,10 +3,10 @@ namespace FuelMath.Networks;
 /// <summary>What a link is doing in a solved network.</summary>
 public enum LinkCondition
 {
-    /// <summary>Pipe, fitting, filter, check valve, orifice: it lets flow through.</summary>
+    /// <summary>Pipe, fitting, filter, check valve, relief valve, orifice: it lets flow through.</summary>
     Open,
 
-    /// <summary>Check valve, one-way pipe or orifice, injectors commanded shut: nothing flows.</summary>
+    /// <summary>Check valve, relief valve, one-way pipe or orifice, injectors commanded shut: nothing flows.</summary>
     Shut,
 
     /// <summary>Pump: it delivers.</summary>

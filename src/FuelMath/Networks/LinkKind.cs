@@ -27,6 +27,9 @@ public enum LinkKind
     /// <summary>A check valve.</summary>
     CheckValve,
 
+    /// <summary>A relief valve: a spring-loaded way back around a pump.</summary>
+    ReliefValve,
+
     /// <summary>An opening into a space of fixed pressure.</summary>
     Orifice,
 

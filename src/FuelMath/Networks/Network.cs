@@ -35,14 +35,28 @@ public sealed class Network
         ) { }
 
     private Network(double density, double viscosity, IEnumerable<NetworkNode> nodes, IEnumerable<NetworkLink> links)
+        : this(density, viscosity, nodes, links, default) { }
+
+    private Network(
+        double density,
+        double viscosity,
+        IEnumerable<NetworkNode> nodes,
+        IEnumerable<NetworkLink> links,
+        VehicleAcceleration acceleration
+    )
     {
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(links);
         NetworkNode[] allNodes = [.. nodes];
         NetworkLink[] allLinks = [.. links];
         NetworkChecks.All(allNodes, allLinks);
-        plan = new NetworkPlan(density, viscosity, allNodes, allLinks);
-        (Nodes, Links) = ([.. allNodes], [.. allLinks]);
+        (Nodes, Links, Acceleration) = ([.. allNodes], [.. allLinks], acceleration);
+        plan = new NetworkPlan(
+            density,
+            viscosity,
+            acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration)),
+            allLinks
+        );
     }
 
     /// <summary>Checks and prepares a network whose fluid is given by its dynamic viscosity.</summary>
@@ -77,6 +91,17 @@ public sealed class Network
 
     /// <summary>The links, in the order given.</summary>
     public ImmutableArray<NetworkLink> Links { get; }
+
+    /// <summary>How the vehicle that carries it speeds up; rest unless it was set.</summary>
+    public VehicleAcceleration Acceleration { get; }
+
+    /// <summary>The same network in a vehicle that speeds up steadily.</summary>
+    /// <param name="acceleration">How it speeds up.</param>
+    /// <returns>The network; each node counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
+    public Network Under(VehicleAcceleration acceleration) =>
+        acceleration.IsRest && Acceleration.IsRest
+            ? this
+            : new(plan.Density, plan.Viscosity, Nodes, Links, acceleration);
 
     internal NetworkPlan Plan => plan;
 

@@ -195,6 +195,45 @@ public sealed class NetworkLink
             Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
         };
 
+    /// <summary>A relief valve, as a pump has one from its outlet to its inlet: shut up to a difference, then open.</summary>
+    /// <remarks>
+    /// Its spring works against the difference between its ends, so that a higher pressure behind it raises the one at
+    /// which it opens. It protects a pump, and is no regulator: keep its way back clear.
+    /// </remarks>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it relieves.</param>
+    /// <param name="to">The node it leads to.</param>
+    /// <param name="openingDifferentialPressure">The difference at which it opens; greater than zero.</param>
+    /// <param name="openLoss">What it loses beyond that; greater than zero.</param>
+    /// <param name="openFlow">The flow of that loss, which grows with its square; greater than zero.</param>
+    /// <returns>The link.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static NetworkLink ReliefValve(
+        string name,
+        string from,
+        string to,
+        Pressure openingDifferentialPressure,
+        Pressure openLoss,
+        VolumeFlow openFlow
+    )
+    {
+        Guard.Positive(
+            openingDifferentialPressure,
+            openingDifferentialPressure.InSi(),
+            nameof(openingDifferentialPressure)
+        );
+        return new(
+            name,
+            from,
+            to,
+            LinkKind.ReliefValve,
+            PartMath.Check(openingDifferentialPressure, openLoss, openFlow)
+        )
+        {
+            Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
+        };
+    }
+
     /// <summary>An opening into a space of fixed pressure, such as a steadily open injector or a jet: q = C sqrt(dp).</summary>
     /// <param name="name">Its name.</param>
     /// <param name="from">The node it comes from.</param>

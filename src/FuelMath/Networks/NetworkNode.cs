@@ -9,12 +9,24 @@ namespace FuelMath.Networks;
 public sealed class NetworkNode
 {
     private NetworkNode(string name, bool isFixed, double pressure, double elevation, double draw)
+        : this(name, isFixed, pressure, elevation, draw, 0, 0) { }
+
+    private NetworkNode(
+        string name,
+        bool isFixed,
+        double pressure,
+        double elevation,
+        double draw,
+        double forward,
+        double left
+    )
     {
         Name = Guard.Name(name, nameof(name));
         IsFixed = isFixed;
         PressureSi = pressure;
         ElevationSi = elevation;
         DrawSi = draw;
+        (ForwardSi, LeftSi) = (forward, left);
     }
 
     /// <summary>A node whose pressure is given: a tank, a manifold, a supply line.</summary>
@@ -52,6 +64,22 @@ public sealed class NetworkNode
             Guard.Finite(draw, draw.InSi(), nameof(draw))
         );
 
+    /// <summary>The same node at a place in a vehicle; without it a node is where all places are counted from.</summary>
+    /// <param name="forward">How far ahead of a place that all nodes share; finite.</param>
+    /// <param name="left">How far to the left of it; finite.</param>
+    /// <returns>The node. The place counts where the network is accelerated: see <see cref="Network.Under"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
+    public NetworkNode AtPlace(Length forward, Length left) =>
+        new(
+            Name,
+            IsFixed,
+            PressureSi,
+            ElevationSi,
+            DrawSi,
+            Guard.Finite(forward, forward.InSi(), nameof(forward)),
+            Guard.Finite(left, left.InSi(), nameof(left))
+        );
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -61,6 +89,12 @@ public sealed class NetworkNode
     /// <summary>Its height, in m.</summary>
     public Length Elevation => SiUnits.Length(ElevationSi);
 
+    /// <summary>How far ahead it lies, in m.</summary>
+    public Length Forward => SiUnits.Length(ForwardSi);
+
+    /// <summary>How far to the left it lies, in m.</summary>
+    public Length Left => SiUnits.Length(LeftSi);
+
     /// <summary>The volume flow drawn, in m³/s; zero at a node of fixed pressure.</summary>
     public VolumeFlow Draw => SiUnits.VolumeFlow(DrawSi);
 
@@ -69,6 +103,14 @@ public sealed class NetworkNode
     internal double ElevationSi { get; }
 
     internal double DrawSi { get; }
+
+    internal double ForwardSi { get; }
+
+    internal double LeftSi { get; }
+
+    /// <summary>The node at the elevation that does to it at rest what an acceleration does here.</summary>
+    internal NetworkNode Under(VehicleAcceleration acceleration) =>
+        new(Name, IsFixed, PressureSi, acceleration.HeightOf(this), DrawSi, ForwardSi, LeftSi);
 
     /// <summary>Gives its name.</summary>
     /// <returns>The name.</returns>

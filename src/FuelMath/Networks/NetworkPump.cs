@@ -12,17 +12,32 @@ namespace FuelMath.Networks;
 /// </remarks>
 public sealed class NetworkPump
 {
+    internal const int MostPumps = 16;
     private readonly Func<double, string, LinkPart> part;
 
     private NetworkPump(Ratio speed, PumpCurveGiven given, Func<double, string, LinkPart> part)
+        : this(speed, given, part, 1, 1) { }
+
+    private NetworkPump(
+        Ratio speed,
+        PumpCurveGiven given,
+        Func<double, string, LinkPart> part,
+        int inParallel,
+        int inSeries
+    )
     {
-        Speed = speed;
-        Given = given;
-        this.part = part;
+        (Speed, Given, this.part) = (speed, given, part);
+        (CountInParallel, CountInSeries) = (inParallel, inSeries);
     }
 
     /// <summary>Its speed over that of the curve.</summary>
     public Ratio Speed { get; }
+
+    /// <summary>How many equal pumps work side by side, each with its check valve.</summary>
+    public int CountInParallel { get; }
+
+    /// <summary>How many equal pumps each of those is a chain of.</summary>
+    public int CountInSeries { get; }
 
     /// <summary>What the curve was made from.</summary>
     internal PumpCurveGiven Given { get; }
@@ -100,10 +115,45 @@ public sealed class NetworkPump
     public NetworkPump AtSpeed(Ratio speed)
     {
         Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio, nameof(speed));
-        return new(speed, Given, part);
+        return new(speed, Given, part, CountInParallel, CountInSeries);
     }
 
-    internal LinkPart PartFor(string name) => part(Speed.InSi(), name);
+    /// <summary>A bank of equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
+    /// <param name="pumps">How many, 1 to 16. One that stands still is held shut by its check valve: count those that run.</param>
+    /// <returns>The bank. Pumps that differ are links of their own between the same two nodes.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
+    /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
+    public NetworkPump InParallel(int pumps) =>
+        new(Speed, Given, part, Guard.InRange(pumps, 1, MostPumps, nameof(pumps)), CountInSeries);
+
+    /// <summary>A chain of equal pumps, one feeding the next: at an equal flow rises add up.</summary>
+    /// <param name="pumps">How many, 1 to 16; all of them run.</param>
+    /// <returns>The chain. Pumps that differ are links of their own, with a junction between.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
+    /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
+    public NetworkPump InSeries(int pumps) =>
+        new(Speed, Given, part, CountInParallel, Guard.InRange(pumps, 1, MostPumps, nameof(pumps)));
+
+    /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
+    internal LinkPart PartFor(string name) =>
+        part(Speed.InSi(), name) switch
+        {
+            PumpTablePart table when CountInParallel > 1 || CountInSeries > 1 => new PumpTablePart(
+                name,
+                Array.ConvertAll(table.Pieces, p => Stretched(p, CountInParallel, CountInSeries)),
+                table.Extend
+            ),
+            PumpPowerPart power => new PumpPowerPart(
+                CountInSeries * power.Shutoff,
+                CountInSeries * power.Factor / Math.Pow(CountInParallel, power.Exponent),
+                power.Exponent
+            ),
+            LinkPart single => single,
+        };
+
+    /// <summary>A piece with its flow times m and its rise times n.</summary>
+    private static Piece Stretched(in Piece p, double m, double n) =>
+        new(m * p.X0, n * p.C0, n * p.C1 / m, n * p.C2 / (m * m), n * p.C3 / (m * m * m));
 
     private static NetworkPump Tabulated(
         IEnumerable<NetworkPumpPoint> points,

@@ -133,7 +133,7 @@ internal static class NetworkReach
         return work.Plan.Links[e].Kind switch
         {
             LinkKind.CheckPipe => ahead,
-            LinkKind.CheckValve => ahead - ((SquarePart)work.Plan.Links[e].Part).Opening,
+            LinkKind.CheckValve or LinkKind.ReliefValve => ahead - ((SquarePart)work.Plan.Links[e].Part).Opening,
             LinkKind.Pump => ahead - LossAtNoFlow(work, e),
             LinkKind.ReducingRegulator => Math.Min(ahead, work.Law<ReducingLaw<Real>>(e).Held.Value),
             _ => double.NegativeInfinity,

@@ -71,6 +71,7 @@ public sealed class NetworkDocumentTests
         [
             NetworkPump.Straight(points, OutsideRange.Refuse),
             NetworkPump.Smooth(points, OutsideRange.Extend).AtSpeed(SiUnits.Ratio(0.9)),
+            NetworkPump.Straight(points, OutsideRange.Refuse).InParallel(2).InSeries(3),
             NetworkPump.PowerThrough(SiUnits.Pressure(6e5), new(flow, SiUnits.Pressure(4e5)), new(2 * flow, loss)),
         ];
         NetworkLink[] links =
@@ -96,6 +97,7 @@ public sealed class NetworkDocumentTests
             ),
             NetworkLink.ReducingRegulator("reducing", "a", "b", regulator),
             NetworkLink.CheckValve("check", "a", "b", SiUnits.Pressure(1e3), loss, flow),
+            NetworkLink.ReliefValve("relief", "b", "a", SiUnits.Pressure(6e5), loss, flow),
             NetworkLink.Orifice("orifice", "b", "space", flow, loss, Backflow.Allowed),
             NetworkLink.CappedOrifice("capped", "b", "space", flow, loss, SiUnits.VolumeFlow(5e-5)),
         ];
@@ -104,13 +106,19 @@ public sealed class NetworkDocumentTests
             SiUnits.KinematicViscosity(0.7e-6),
             [
                 NetworkNode.FixedPressure("a", new GaugePressure(0.0), z),
-                NetworkNode.Junction("b", z, SiUnits.VolumeFlow(-1e-6)),
+                NetworkNode
+                    .Junction("b", z, SiUnits.VolumeFlow(-1e-6))
+                    .AtPlace(SiUnits.Length(1.5), SiUnits.Length(-0.25)),
                 NetworkNode.FixedPressure("space", new GaugePressure(-3e4), z),
             ],
             links
         );
+        network = network.Under(new(SiUnits.Acceleration(-9), SiUnits.Acceleration(4.5), SiUnits.Acceleration(0)));
         string text = NetworkDocument.Write(network);
-        Assert.Equal(text, NetworkDocument.Write(NetworkDocument.Read(text)));
+        Network back = NetworkDocument.Read(text);
+        Assert.Equal(text, NetworkDocument.Write(back));
+        Assert.Equal(-9, back.Acceleration.Forward.InSi());
+        Assert.Equal(-0.25, back.Nodes[1].Left.InSi());
         Assert.Equal(Enum.GetValues<LinkKind>().Length - 1, links.Select(l => l.Kind).Distinct().Count());
     }
 
@@ -151,13 +159,13 @@ public sealed class NetworkDocumentTests
         "\"kind\": \"pipe\"",
         "\"kind\": \"tube\"",
         "$.links[0].kind",
-        "Must be one of \"pipe\", \"check pipe\", \"fitting\", \"filter\", \"pump\", \"bypass regulator\", \"reducing regulator\", \"check valve\", \"orifice\", \"capped orifice\"."
+        "Must be one of \"pipe\", \"check pipe\", \"fitting\", \"filter\", \"pump\", \"bypass regulator\", \"reducing regulator\", \"check valve\", \"relief valve\", \"orifice\", \"capped orifice\"."
     )]
     [InlineData(
         "\"draw\"",
         "\"drow\"",
         "$.nodes[1].drow",
-        "Must be one of \"kind\", \"name\", \"elevation\", \"draw\"; perhaps \"draw\" is meant."
+        "Must be one of \"kind\", \"name\", \"elevation\", \"draw\", \"forward\", \"left\"; perhaps \"draw\" is meant."
     )]
     public void Read_SomethingWrong_SaysWhereAndWhatIsAllowed(string old, string changed, string path, string allowed)
     {
