@@ -77,19 +77,4 @@ public sealed class AccelerationTests
             network.Under(Accelerating(9, 0, 0)).Under(default).Solve().KilopascalsAt("rail")
         );
     }
-
-    [Fact]
-    public void Acceleration_NotFinite_IsRefused()
-    {
-        Words.Refused<ArgumentOutOfRangeException>(
-            "left",
-            "Must be finite; it was NaN m/s²",
-            () => Accelerating(1, double.NaN, 0)
-        );
-        Words.Refused<ArgumentOutOfRangeException>(
-            "forward",
-            "Must be finite; it was ",
-            () => Junction("a").AtPlace(Length.FromMeters(double.PositiveInfinity), Length.Zero)
-        );
-    }
 }
