@@ -11,6 +11,36 @@ namespace FuelMath.Tests.Networks;
 /// </summary>
 internal static class LinkBalance
 {
+    /// <summary>Passes when each link whose ends are known keeps its law: the solver stops at a billionth and 1 mPa.</summary>
+    internal static void Holds(Network network, NetworkState state, string what)
+    {
+        double density = network.Density.KilogramsPerCubicMeter;
+        double viscosity = network.Viscosity.PascalSeconds;
+        Dictionary<string, double> weight = network.Nodes.ToDictionary(
+            n => n.Name,
+            n => density * Hydrostatics.StandardGravity * n.Elevation.Meters
+        );
+        HashSet<string> cutOff = [.. state.CutOffNodes];
+        Dictionary<string, double> gauge = network
+            .Nodes.Where(n => !cutOff.Contains(n.Name))
+            .ToDictionary(n => n.Name, n => state.PressureAt(n.Name).AboveAmbient.Pascals);
+        double limit = 1e-3 + (1e-9 * gauge.Max(g => Math.Abs(g.Value) + Math.Abs(weight[g.Key])));
+        foreach (NetworkLink link in network.Links.Where(l => !cutOff.Contains(l.From) && !cutOff.Contains(l.To)))
+        {
+            (double up, double down) = (gauge[link.From], gauge[link.To]);
+            double miss = Miss(
+                link,
+                density,
+                viscosity,
+                up + weight[link.From],
+                down + weight[link.To],
+                (up, down),
+                state.FlowIn(link.Name).CubicMetersPerSecond
+            );
+            Assert.True(Math.Abs(miss) <= limit, $"{what}: '{link.Name}' misses its law by {miss} Pa.");
+        }
+    }
+
     /// <param name="link">The link.</param>
     /// <param name="density">kg/m3.</param>
     /// <param name="viscosity">Dynamic, Pa s.</param>

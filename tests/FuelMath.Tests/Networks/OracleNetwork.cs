@@ -18,7 +18,10 @@ internal sealed class OracleNetwork
 
     internal OracleNetwork(string name, FrictionLaw friction)
     {
-        root = Root.GetProperty("networks").EnumerateArray().Single(n => Text(n, "name") == name);
+        root = Root.GetProperty("networks")
+            .EnumerateArray()
+            .Concat(Root.GetProperty("unsettled").EnumerateArray())
+            .Single(n => Text(n, "name") == name);
         this.friction = friction;
         Network = Build();
     }
@@ -27,6 +30,10 @@ internal sealed class OracleNetwork
         Root.GetProperty("networks").EnumerateArray().Select(n => Text(n, "name"));
 
     internal static TheoryData<string> All => [.. Names];
+
+    /// <summary>Networks that the engine went round in circles on, so that they have no answer of it.</summary>
+    internal static TheoryData<string> Unsettled =>
+        [.. Root.GetProperty("unsettled").EnumerateArray().Select(n => Text(n, "name"))];
 
     internal Network Network { get; }
 

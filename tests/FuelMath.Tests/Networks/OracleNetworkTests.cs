@@ -40,6 +40,8 @@ public sealed class OracleNetworkTests
 
     public static TheoryData<string> All => OracleNetwork.All;
 
+    public static TheoryData<string> Unsettled => OracleNetwork.Unsettled;
+
     [Fact]
     public void Data_AreManyAndInEveryState()
     {
@@ -99,6 +101,16 @@ public sealed class OracleNetworkTests
             new OracleNetwork(name, FrictionLaw.ColebrookStraightPassage).Pipes.Where(p => p.Reynolds >= 5000),
             p => Assert.InRange(Distance(p.Reynolds, p.RelativeRoughness), 0, Published)
         );
+
+    /// <summary>Where the engine goes round in circles between states there is an answer all the same.</summary>
+    [Theory]
+    [MemberData(nameof(Unsettled))]
+    public void Solve_WhereTheEngineDoesNotSettle_KeepsEachLinksOwnLaw(string name)
+    {
+        Network network = new OracleNetwork(name, FrictionLaw.ColebrookStraightPassage).Network;
+
+        LinkBalance.Holds(network, network.Solve(), name);
+    }
 
     private static void Compare(OracleNetwork engine, NetworkState state, double tolerance)
     {
