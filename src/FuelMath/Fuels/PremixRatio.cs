@@ -116,6 +116,22 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
         return new(SiUnits.Volume(Math.Max(0, fuel)), SiUnits.Volume(Math.Max(0, oil)));
     }
 
+    /// <summary>The ratio after fuel and oil were added to a remainder of this ratio.</summary>
+    /// <param name="remaining">Volume in the tank; not negative.</param>
+    /// <param name="fuel">Volume of fuel added; not negative.</param>
+    /// <param name="oil">Volume of oil added; not negative.</param>
+    /// <returns>The ratio of the whole.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A volume is negative, there is no fuel at all, or there is more oil than fuel.
+    /// </exception>
+    public PremixRatio AfterAdding(Volume remaining, Volume fuel, Volume oil)
+    {
+        double before = Guard.NotNegative(remaining, remaining.InSi(), nameof(remaining));
+        double allFuel = (before * (1 - Fraction)) + Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel));
+        double allOil = (before * Fraction) + Guard.NotNegative(oil, oil.InSi(), nameof(oil));
+        return FromVolumes(SiUnits.Volume(allFuel), SiUnits.Volume(allOil));
+    }
+
     /// <summary>The mix as a fuel: density, viscosity and stoichiometry follow from both parts.</summary>
     /// <param name="name">The mix's name; not blank.</param>
     /// <param name="fuel">The fuel.</param>

@@ -102,6 +102,65 @@ public static class StandardFuels
             new DataSource("Workshop-class", "two-stroke oil")
         );
 
+    /// <summary>
+    /// <see cref="PumpGasoline"/> with 10 % of ethanol by volume, mixed at 15 °C. Its vapor pressure is not known: measure
+    /// it. Source: [Workshop-class]; [OIML-R22] density of the ethanol.
+    /// </summary>
+    public static Fuel PumpGasolineWithEthanol { get; } =
+        FuelBlend.ByVolume(
+            "E10",
+            SiUnits.Temperature(SiUnits.KelvinsFromCelsius(15)),
+            [new(Ethanol, SiUnits.Ratio(0.1)), new(PumpGasoline, SiUnits.Ratio(0.9))]
+        );
+
+    /// <summary>
+    /// An oxygenated blend of the kind that races are run on, invented and described by its composition alone: 45 % of
+    /// iso-octane, 25 % of toluene, 10 % of n-heptane and 20 % of ethanol, by mass. Source: [Workshop-class].
+    /// </summary>
+    public static Fuel OxygenatedRaceBlend { get; } =
+        FuelBlend.ByMass(
+            "oxygenated race blend",
+            [
+                new(IsoOctane, SiUnits.Ratio(0.45)),
+                new(Toluene, SiUnits.Ratio(0.25)),
+                new(NHeptane, SiUnits.Ratio(0.10)),
+                new(Ethanol, SiUnits.Ratio(0.20)),
+            ]
+        );
+
+    /// <summary>The least ethanol that is sold as E85, in the cold season: 51 % by volume. Source: [ASTM-D5798] table 1.</summary>
+    public static Ratio LeastEthanolInE85 => SiUnits.Ratio(0.51);
+
+    /// <summary>The most ethanol that is sold as E85, in the warm season: 83 % by volume. Source: [ASTM-D5798] table 1.</summary>
+    public static Ratio MostEthanolInE85 => SiUnits.Ratio(0.83);
+
+    /// <summary>
+    /// What is sold as E85: gasoline with 51 % to 83 % of ethanol by volume, as the season asks, never the 85 % of its name.
+    /// Source: [ASTM-D5798] table 1.
+    /// </summary>
+    /// <param name="gasoline">The gasoline in it.</param>
+    /// <param name="ethanol">Volume of ethanol in a volume of it, at 15 °C, from 51 % to 83 %: measure it.</param>
+    /// <returns>The blend; its vapor pressure is not known.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="gasoline"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The content is outside the range.</exception>
+    public static Fuel E85(Fuel gasoline, Ratio ethanol)
+    {
+        ArgumentNullException.ThrowIfNull(gasoline);
+        double content = Guard.InRange(
+            ethanol,
+            ethanol.InSi(),
+            LeastEthanolInE85.InSi(),
+            MostEthanolInE85.InSi(),
+            SiUnits.Ratio,
+            nameof(ethanol)
+        );
+        return FuelBlend.ByVolume(
+            "E85",
+            SiUnits.Temperature(SiUnits.KelvinsFromCelsius(15)),
+            [new(Ethanol, SiUnits.Ratio(content)), new(gasoline, SiUnits.Ratio(1 - content))]
+        );
+    }
+
     /// <summary>A gasoline without alcohol.</summary>
     /// <param name="at15Celsius">Density at 15 °C, from 653 kg/m³ to 770 kg/m³.</param>
     /// <param name="reidVaporPressure">Reid vapor pressure, from 6 psi to 15 psi, absolute.</param>

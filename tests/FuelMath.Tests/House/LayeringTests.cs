@@ -25,6 +25,8 @@ public sealed class LayeringTests
         ["FuelMath.Tables"] = 10,
         ["FuelMath.Formulas"] = 11,
         ["FuelMath.Fuels"] = 12,
+        ["FuelMath.Tanks"] = 13,
+        ["FuelMath.Air"] = 13,
         // Parts, and beside them the network and the columns, which do not know the parts.
         ["FuelMath.Injectors"] = 20,
         ["FuelMath.Pumps"] = 20,

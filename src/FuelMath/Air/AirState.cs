@@ -1,0 +1,129 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Air;
+
+/// <summary>Air at a pressure, a temperature and a humidity.</summary>
+/// <remarks>
+/// What burns the fuel is the dry air in it: on a hot and humid day water takes the place of up to 5 % of it. As an ideal
+/// gas, within 0.1 %. Source: [CIPM-2007] equation 1. Immutable and safe to share between threads; equality is by reference.
+/// </remarks>
+public sealed class AirState
+{
+    /// <summary>The range in which the vapor pressure of water is known here, in °C.</summary>
+    internal const double LowestHumidCelsius = 0;
+
+    internal const double HighestHumidCelsius = 60;
+
+    private readonly double kelvins;
+    private readonly double water;
+
+    /// <summary>Sets down a state of moist air.</summary>
+    /// <param name="pressure">Absolute pressure; greater than zero.</param>
+    /// <param name="temperature">From 0 °C to 60 °C where there is humidity; else from −90 °C to 200 °C.</param>
+    /// <param name="relativeHumidity">From 0 % to 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public AirState(AbsolutePressure pressure, Temperature temperature, Ratio relativeHumidity)
+    {
+        if (!(pressure.Si > 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(pressure), $"Must be above vacuum; it was {pressure}.");
+        }
+
+        double humidity = Guard.InRange(
+            relativeHumidity,
+            relativeHumidity.InSi(),
+            0,
+            1,
+            SiUnits.Ratio,
+            nameof(relativeHumidity)
+        );
+        kelvins = Guard.InRange(
+            temperature,
+            temperature.InSi(),
+            SiUnits.KelvinsFromCelsius(humidity > 0 ? LowestHumidCelsius : -90),
+            SiUnits.KelvinsFromCelsius(humidity > 0 ? HighestHumidCelsius : 200),
+            SiUnits.Temperature,
+            nameof(temperature)
+        );
+        water = humidity > 0 ? humidity * AtmosphereModel.WaterVaporPressure(new Real(kelvins)).Value : 0;
+        if (!(water < pressure.Si))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(pressure),
+                $"Must be above that of the water in the air, {new AbsolutePressure(water)}; it was {pressure}."
+            );
+        }
+
+        Pressure = pressure;
+        RelativeHumidity = relativeHumidity;
+    }
+
+    /// <summary>Absolute pressure.</summary>
+    public AbsolutePressure Pressure { get; }
+
+    /// <summary>Temperature.</summary>
+    public Temperature Temperature => SiUnits.Temperature(kelvins);
+
+    /// <summary>Partial pressure of water over that at saturation.</summary>
+    public Ratio RelativeHumidity { get; }
+
+    /// <summary>Partial pressure of water in it.</summary>
+    public AbsolutePressure WaterPressure => new(water);
+
+    /// <summary>Density, water included.</summary>
+    public Density Density =>
+        SiUnits.Density(
+            AtmosphereModel.MoistAirDensity(new Real(Pressure.Si), new Real(kelvins), new Real(water)).Value
+        );
+
+    /// <summary>Mass of dry air in a volume: what burns the fuel.</summary>
+    public Density DryAirDensity => SiUnits.Density(DrySi);
+
+    private double DrySi =>
+        AtmosphereModel.DryAirDensity(new Real(Pressure.Si), new Real(kelvins), new Real(water)).Value;
+
+    /// <summary>Air without water.</summary>
+    /// <param name="pressure">Absolute pressure; greater than zero.</param>
+    /// <param name="temperature">From −90 °C to 200 °C.</param>
+    /// <returns>The air.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static AirState Dry(AbsolutePressure pressure, Temperature temperature) =>
+        new(pressure, temperature, SiUnits.Ratio(0));
+
+    /// <summary>
+    /// Fuel that an engine needs in this air over what it needs in another, when it draws the same volume at the same
+    /// lambda: the ratio of the dry air in it.
+    /// </summary>
+    /// <param name="reference">The other air.</param>
+    /// <returns>The ratio of fuel masses.</returns>
+    /// <remarks>
+    /// For an engine that breathes the air as it is. One that is charged to an absolute pressure feels the temperature and
+    /// the humidity, not the altitude.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="reference"/> is null.</exception>
+    public Ratio FuelRatioTo(AirState reference)
+    {
+        ArgumentNullException.ThrowIfNull(reference);
+        return SiUnits.Ratio(DrySi / reference.DrySi);
+    }
+
+    /// <summary>How the density was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working DensityWorking() => Read(AtmosphereModel.MoistAirDensity);
+
+    /// <summary>How the mass of dry air in a volume was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working DryAirWorking() => Read(AtmosphereModel.DryAirDensity);
+
+    private Working Read(Func<Traced, Traced, Traced, Traced> formula) =>
+        formula(
+                Traced.Input(AirSymbols.Pressure, Pressure.Si),
+                Traced.Input(Symbols.AbsoluteTemperature, kelvins),
+                Traced.Input(AirSymbols.WaterPressure, water)
+            )
+            .ToWorking();
+}

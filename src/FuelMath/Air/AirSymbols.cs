@@ -1,0 +1,13 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Air;
+
+/// <summary>Symbols of the inputs of air workings.</summary>
+internal static class AirSymbols
+{
+    internal static Symbol Pressure { get; } = new("p", "Pa", "absolute pressure", null);
+
+    internal static Symbol WaterPressure { get; } = new("pw", "Pa", "partial pressure of water", null);
+
+    internal static Symbol Altitude { get; } = new("H", "m", "geopotential altitude", null);
+}

@@ -1,0 +1,144 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>What another fuel asks of injectors and pump, against the fuel that an engine ran on before.</summary>
+/// <remarks>
+/// Two comparisons, which differ: at equal lambda the same air burns, and the engine gives about the same power or a little
+/// more; at equal power the heat is the same, at the same efficiency. Immutable and safe to share between threads; equality
+/// is by reference.
+/// </remarks>
+public sealed class FuelChange
+{
+    private readonly double baselineRatio;
+    private readonly double ratio;
+    private readonly double baselineDensity;
+    private readonly double density;
+
+    /// <summary>Sets two fuels side by side.</summary>
+    /// <param name="baseline">The fuel before.</param>
+    /// <param name="fuel">The fuel after.</param>
+    /// <param name="temperature">The temperature of both at the injectors.</param>
+    /// <exception cref="ArgumentNullException">A fuel is null.</exception>
+    /// <exception cref="OutsideTableException">A density is not known at the temperature.</exception>
+    public FuelChange(Fuel baseline, Fuel fuel, Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(baseline);
+        ArgumentNullException.ThrowIfNull(fuel);
+        Baseline = baseline;
+        Fuel = fuel;
+        Temperature = temperature;
+        baselineRatio = baseline.StoichiometricRatio.Si;
+        ratio = fuel.StoichiometricRatio.Si;
+        baselineDensity = baseline.Density.Law.At(temperature);
+        density = fuel.Density.Law.At(temperature);
+    }
+
+    /// <summary>The fuel before.</summary>
+    public Fuel Baseline { get; }
+
+    /// <summary>The fuel after.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>The temperature of both.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>Mass of the fuel over that of the baseline at equal lambda.</summary>
+    public Ratio MassRatioAtEqualLambda => SiUnits.Ratio(MassAtLambda);
+
+    /// <summary>Volume of the fuel over that of the baseline at equal lambda: what the pump has to give.</summary>
+    public Ratio VolumeRatioAtEqualLambda => SiUnits.Ratio(VolumeOf(MassAtLambda));
+
+    /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal lambda.</summary>
+    public Ratio OpenTimeRatioAtEqualLambda => SiUnits.Ratio(TimeOf(MassAtLambda));
+
+    /// <summary>Mass of the fuel over that of the baseline at equal power and efficiency.</summary>
+    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    public Ratio MassRatioAtEqualPower => SiUnits.Ratio(MassAtPower);
+
+    /// <summary>Volume of the fuel over that of the baseline at equal power and efficiency.</summary>
+    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    public Ratio VolumeRatioAtEqualPower => SiUnits.Ratio(VolumeOf(MassAtPower));
+
+    /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal power.</summary>
+    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    public Ratio OpenTimeRatioAtEqualPower => SiUnits.Ratio(TimeOf(MassAtPower));
+
+    private double MassAtLambda =>
+        FuelChangeRatios.MassRatioAtEqualLambda(new Real(baselineRatio), new Real(ratio)).Value;
+
+    private double MassAtPower =>
+        FuelChangeRatios
+            .MassRatioAtEqualPower(new Real(Baseline.LowerHeatingValue.InSi()), new Real(Fuel.LowerHeatingValue.InSi()))
+            .Value;
+
+    /// <summary>An injector after the change, at equal lambda and at the same differential pressure.</summary>
+    /// <param name="pulseWidth">Its pulse width with the baseline, dead time included.</param>
+    /// <param name="deadTime">Its dead time; not above the pulse width.</param>
+    /// <param name="period">The time from pulse to pulse; not below the pulse width.</param>
+    /// <returns>The pulse width it needs, and whether the period has room for it.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A time is outside its range.</exception>
+    public InjectorHeadroom InjectorAtEqualLambda(Duration pulseWidth, Duration deadTime, Duration period) =>
+        new(pulseWidth, deadTime, period, TimeOf(MassAtLambda));
+
+    /// <summary>The pump after the change, at equal lambda.</summary>
+    /// <param name="demand">What the engine drew of the baseline.</param>
+    /// <param name="available">What the pump gives at the pressure and voltage in use.</param>
+    /// <returns>What the engine draws of the fuel, and what is left.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A flow is not greater than zero.</exception>
+    public PumpHeadroom PumpAtEqualLambda(VolumeFlow demand, VolumeFlow available) =>
+        new(demand, available, VolumeOf(MassAtLambda));
+
+    /// <summary>
+    /// Vapor pressure of the fuel over that of the baseline in the cold: the less vapor, the harder the start.
+    /// </summary>
+    /// <param name="temperature">The temperature of a cold start, where both vapor pressures are known.</param>
+    /// <returns>The ratio of the pressures.</returns>
+    /// <remarks>
+    /// A comparison, no promise: whether an engine starts also hangs on its enrichment, and a pure alcohol needs more vapor
+    /// than gasoline because it needs more fuel.
+    /// </remarks>
+    /// <exception cref="InvalidOperationException">A vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">A vapor pressure is not known at this temperature.</exception>
+    public Ratio VaporPressureRatioAt(Temperature temperature) =>
+        SiUnits.Ratio(Fuel.VaporPressureAt(temperature).Si / Baseline.VaporPressureAt(temperature).Si);
+
+    /// <summary>How the volume ratio at equal lambda was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working WorkingAtEqualLambda() =>
+        VolumeWorking(
+            FuelChangeRatios.MassRatioAtEqualLambda(
+                Traced.Input(FuelSymbols.BaselineRatio, baselineRatio),
+                Traced.Input(FuelSymbols.FuelRatio, ratio)
+            )
+        );
+
+    /// <summary>How the volume ratio at equal power was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    public Working WorkingAtEqualPower() =>
+        VolumeWorking(
+            FuelChangeRatios.MassRatioAtEqualPower(
+                Traced.Input(FuelSymbols.BaselineHeat, Baseline.LowerHeatingValue.InSi()),
+                Traced.Input(FuelSymbols.FuelHeat, Fuel.LowerHeatingValue.InSi())
+            )
+        );
+
+    private Working VolumeWorking(Traced massRatio) =>
+        FuelChangeRatios
+            .VolumeRatio(
+                massRatio,
+                Traced.Input(FuelSymbols.BaselineDensity, baselineDensity),
+                Traced.Input(FuelSymbols.FuelDensity, density)
+            )
+            .ToWorking();
+
+    private double VolumeOf(double massRatio) =>
+        FuelChangeRatios.VolumeRatio(new Real(massRatio), new Real(baselineDensity), new Real(density)).Value;
+
+    private double TimeOf(double massRatio) =>
+        FuelChangeRatios.OpenTimeRatio(new Real(massRatio), new Real(baselineDensity), new Real(density)).Value;
+}

@@ -1,0 +1,39 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>An injector after a change of fuel.</summary>
+/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+public sealed class InjectorHeadroom
+{
+    private readonly double width;
+    private readonly double period;
+
+    internal InjectorHeadroom(Duration pulseWidth, Duration deadTime, Duration period, double openTimeRatio)
+    {
+        this.period = Guard.Positive(period, period.InSi(), nameof(period));
+        double before = Guard.InRange(
+            pulseWidth,
+            pulseWidth.InSi(),
+            0,
+            this.period,
+            SiUnits.Duration,
+            nameof(pulseWidth)
+        );
+        double dead = Guard.InRange(deadTime, deadTime.InSi(), 0, before, SiUnits.Duration, nameof(deadTime));
+        width = dead + ((before - dead) * openTimeRatio);
+    }
+
+    /// <summary>The pulse width it needs, dead time included; above the period it can't deliver.</summary>
+    public Duration PulseWidth => SiUnits.Duration(width);
+
+    /// <summary>Pulse width over period, dead time included; above 100 % it can't deliver.</summary>
+    public Ratio DutyCycle => SiUnits.Ratio(width / period);
+
+    /// <summary>What the period leaves, as a fraction of it; negative when the injector can't deliver.</summary>
+    public Ratio Headroom => SiUnits.Ratio(1 - (width / period));
+
+    /// <summary>Whether the pulse fits into the period.</summary>
+    public bool IsEnough => width <= period;
+}

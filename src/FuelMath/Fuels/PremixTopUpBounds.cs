@@ -1,0 +1,81 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>What to add to a tank of which nobody knows exactly how much of what mix it still holds: the bounds.</summary>
+/// <remarks>
+/// The truth lies between the bounds. Adding the most oil makes sure of the lubrication and the mixture leaner, adding the
+/// least the other way round; when the two are far apart, drain the tank and mix afresh. Immutable; equality is by
+/// reference.
+/// </remarks>
+public sealed class PremixTopUpBounds
+{
+    private PremixTopUpBounds(PremixTopUp[] corners)
+    {
+        LeastOil = SiUnits.Volume(corners.Min(c => c.Oil.InSi()));
+        MostOil = SiUnits.Volume(corners.Max(c => c.Oil.InSi()));
+        LeastFuel = SiUnits.Volume(corners.Min(c => c.Fuel.InSi()));
+        MostFuel = SiUnits.Volume(corners.Max(c => c.Fuel.InSi()));
+    }
+
+    /// <summary>The least oil that may be missing.</summary>
+    public Volume LeastOil { get; }
+
+    /// <summary>The most oil that may be missing.</summary>
+    public Volume MostOil { get; }
+
+    /// <summary>The least fuel that may be missing.</summary>
+    public Volume LeastFuel { get; }
+
+    /// <summary>The most fuel that may be missing.</summary>
+    public Volume MostFuel { get; }
+
+    /// <summary>Works out the bounds for a remainder that is known within limits.</summary>
+    /// <param name="wanted">The ratio that the whole is to have.</param>
+    /// <param name="leastRemaining">The least volume that the tank may hold; not negative.</param>
+    /// <param name="mostRemaining">The most volume that it may hold; not below the least.</param>
+    /// <param name="leanest">The mix with the least oil that it may hold; <see cref="PremixRatio.NoOil"/> when nobody knows.</param>
+    /// <param name="richest">The mix with the most oil that it may hold.</param>
+    /// <param name="finalVolume">Volume in the tank afterwards; not below the most.</param>
+    /// <returns>The bounds: oil and fuel are both straight in volume and content, so that the corners have the extremes.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A volume is outside its range, the leanest mix holds more oil than the richest, or a remainder in the limits can't be
+    /// brought to the ratio.
+    /// </exception>
+    public static PremixTopUpBounds For(
+        PremixRatio wanted,
+        Volume leastRemaining,
+        Volume mostRemaining,
+        PremixRatio leanest,
+        PremixRatio richest,
+        Volume finalVolume
+    )
+    {
+        double least = Guard.NotNegative(leastRemaining, leastRemaining.InSi(), nameof(leastRemaining));
+        double most = mostRemaining.InSi();
+        if (!(most >= least && double.IsFinite(most)))
+        {
+            throw Guard.OutOfRange(
+                mostRemaining,
+                $"at least the least, {Guard.Show(leastRemaining, mostRemaining.Unit)}",
+                nameof(mostRemaining)
+            );
+        }
+
+        if (leanest.Fraction > richest.Fraction)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(leanest),
+                $"Must hold no more oil than the richest, {richest}; it was {leanest}."
+            );
+        }
+
+        return new([
+            wanted.TopUp(leastRemaining, leanest, finalVolume),
+            wanted.TopUp(leastRemaining, richest, finalVolume),
+            wanted.TopUp(mostRemaining, leanest, finalVolume),
+            wanted.TopUp(mostRemaining, richest, finalVolume),
+        ]);
+    }
+}

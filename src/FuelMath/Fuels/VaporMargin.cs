@@ -1,0 +1,139 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Fuels;
+
+/// <summary>How far a fuel is from boiling, at a temperature and an absolute pressure, and at a pump inlet.</summary>
+/// <remarks>
+/// A gasoline gives off bubbles of its lightest parts and of dissolved air before it boils: keep a margin. Immutable and
+/// safe to share between threads; equality is by reference.
+/// </remarks>
+public sealed class VaporMargin
+{
+    private readonly double surface;
+    private readonly double density;
+    private readonly double height;
+    private readonly double loss;
+    private readonly double vapor;
+    private readonly TemperatureLaw law;
+
+    private VaporMargin(Fuel fuel, Temperature temperature, AbsolutePressure pressure, double height, double loss)
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        Fuel = fuel;
+        Temperature = temperature;
+        surface = pressure.Si;
+        vapor = fuel.VaporPressureAt(temperature).Si;
+        density = fuel.Density.Law.At(temperature);
+        law = fuel.VaporPressure.Known;
+        this.height = height;
+        this.loss = loss;
+    }
+
+    /// <summary>The fuel.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>Its temperature.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>Its vapor pressure there.</summary>
+    public AbsolutePressure VaporPressure => new(vapor);
+
+    /// <summary>Pressure above that at which it boils; negative when it boils.</summary>
+    public Pressure MarginAboveBoiling => SiUnits.Pressure(MarginOf);
+
+    /// <summary>Whether it boils.</summary>
+    public bool Boils => MarginOf <= 0;
+
+    /// <summary>The same margin as a head of the fuel, which a pump's data sheet may ask for.</summary>
+    public Length NetPositiveSuctionHead =>
+        SiUnits.Length(
+            Suction.NetPositiveSuctionHead(new Real(MarginOf), new Real(density), Hydrostatics.StandardGravity).Value
+        );
+
+    private double MarginOf =>
+        Suction
+            .PressureAboveBoiling(
+                new Real(surface),
+                new Real(density),
+                Hydrostatics.StandardGravity,
+                new Real(height),
+                new Real(loss),
+                new Real(vapor)
+            )
+            .Value;
+
+    /// <summary>The margin where the fuel stands under a pressure.</summary>
+    /// <param name="fuel">The fuel.</param>
+    /// <param name="temperature">Its temperature.</param>
+    /// <param name="pressure">The absolute pressure on it.</param>
+    /// <returns>The margin.</returns>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">Density or vapor pressure is not known at the temperature.</exception>
+    public static VaporMargin At(Fuel fuel, Temperature temperature, AbsolutePressure pressure) =>
+        new(fuel, temperature, pressure, 0, 0);
+
+    /// <summary>The margin at the inlet of a pump.</summary>
+    /// <param name="fuel">The fuel.</param>
+    /// <param name="temperature">Its temperature.</param>
+    /// <param name="surface">The absolute pressure on it in the tank, which falls with altitude.</param>
+    /// <param name="heightAbovePump">Height of its surface above the inlet; negative when the pump has to lift it.</param>
+    /// <param name="suctionLoss">Pressure lost on the way, strainer included; not negative.</param>
+    /// <returns>The margin.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The height is not finite or the loss is negative.</exception>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">Density or vapor pressure is not known at the temperature.</exception>
+    public static VaporMargin AtPumpInlet(
+        Fuel fuel,
+        Temperature temperature,
+        AbsolutePressure surface,
+        Length heightAbovePump,
+        Pressure suctionLoss
+    ) =>
+        new(
+            fuel,
+            temperature,
+            surface,
+            Guard.Finite(heightAbovePump, heightAbovePump.InSi(), nameof(heightAbovePump)),
+            Guard.NotNegative(suctionLoss, suctionLoss.InSi(), nameof(suctionLoss))
+        );
+
+    /// <summary>The temperature at which the fuel boils under the pressure here, at the density it has now.</summary>
+    /// <returns>The temperature.</returns>
+    /// <exception cref="NoSolutionException">It boils outside the range in which the vapor pressure is known.</exception>
+    public Temperature BoilingTemperature()
+    {
+        double pressure = MarginOf + vapor;
+        double low = law.AtKelvins(law.Lowest);
+        double high = law.AtKelvins(law.Highest);
+        return pressure >= low && pressure <= high
+            ? SiUnits.Temperature(Rising.Root(law.AtKelvins, pressure, law.Lowest, law.Highest))
+            : throw new NoSolutionException(
+                $"the boiling temperature of '{Fuel.Name}'",
+                $"its vapor pressure is known from {new AbsolutePressure(low)} to {new AbsolutePressure(high)}, and the "
+                    + $"pressure is {new AbsolutePressure(Math.Max(0, pressure))}.",
+                "",
+                double.NaN,
+                0
+            );
+    }
+
+    /// <summary>How the head was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working ToWorking()
+    {
+        Traced rho = Traced.Input(Symbols.Density, density);
+        Traced margin = Suction.PressureAboveBoiling(
+            Traced.Input(FuelSymbols.SurfacePressure, surface),
+            rho,
+            Hydrostatics.StandardGravity,
+            Traced.Input(FuelSymbols.Height, height),
+            Traced.Input(FuelSymbols.SuctionLoss, loss),
+            Traced.Input(FuelSymbols.Vapor, vapor)
+        );
+        return Suction.NetPositiveSuctionHead(margin, rho, Hydrostatics.StandardGravity).ToWorking();
+    }
+}

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FuelMath.Tanks;
+
+/// <summary>An ethanol content that was measured, with its standard uncertainty.</summary>
+/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+public sealed class EthanolMeasurement
+{
+    private readonly double content;
+    private readonly double uncertainty;
+    private readonly Func<Traced> working;
+
+    internal EthanolMeasurement(
+        double content,
+        double uncertainty,
+        ImmutableArray<string> estimates,
+        Func<Traced> working
+    )
+    {
+        this.content = content;
+        this.uncertainty = uncertainty;
+        this.working = working;
+        Estimates = estimates;
+    }
+
+    /// <summary>The content, a volume fraction.</summary>
+    public Ratio Content => SiUnits.Ratio(content);
+
+    /// <summary>Its standard uncertainty, in the same fraction: one standard deviation.</summary>
+    public Ratio StandardUncertainty => SiUnits.Ratio(uncertainty);
+
+    /// <summary>Two standard uncertainties below the content; negative when the measurement can't tell it from none.</summary>
+    public Ratio Lowest => SiUnits.Ratio(content - (2 * uncertainty));
+
+    /// <summary>Two standard uncertainties above the content.</summary>
+    public Ratio Highest => SiUnits.Ratio(content + (2 * uncertainty));
+
+    /// <summary>What about it is an estimate, in sentences.</summary>
+    public ImmutableArray<string> Estimates { get; }
+
+    /// <summary>How it was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working ToWorking() => working().ToWorking();
+
+    /// <summary>Formats as content and two standard uncertainties, invariant culture.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Guard.Show(SiUnits.Ratio(Math.Round(content, 5)), RatioUnit.Percent)} ± "
+        + Guard.Show(SiUnits.Ratio(Math.Round(2 * uncertainty, 5)), RatioUnit.Percent);
+}

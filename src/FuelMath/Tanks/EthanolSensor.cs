@@ -1,0 +1,90 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Tanks;
+
+/// <summary>A sensor whose frequency tells the ethanol content of the fuel that flows through it.</summary>
+/// <remarks>
+/// It measures an electric property: water and methanol count as ethanol and more. Standing fuel and air bubbles mislead it.
+/// Immutable and safe to share between threads; equality is by reference.
+/// </remarks>
+public sealed class EthanolSensor
+{
+    private readonly double atNone;
+    private readonly double atAll;
+    private readonly double uncertainty;
+
+    /// <summary>Sets down a sensor with a straight line.</summary>
+    /// <param name="atNone">Its frequency without ethanol; greater than zero.</param>
+    /// <param name="atAll">Its frequency in ethanol; greater than zero and not that without.</param>
+    /// <param name="standardUncertainty">Standard uncertainty of the content, above 0 % and up to 50 %.</param>
+    /// <param name="source">Where the figures come from.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range.</exception>
+    public EthanolSensor(Frequency atNone, Frequency atAll, Ratio standardUncertainty, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        this.atNone = Guard.Positive(atNone, atNone.InSi(), nameof(atNone));
+        this.atAll = Guard.Positive(atAll, atAll.InSi(), nameof(atAll));
+        if (this.atAll == this.atNone)
+        {
+            throw Guard.OutOfRange(atAll, "another frequency than without ethanol", nameof(atAll));
+        }
+
+        Guard.Positive(standardUncertainty, standardUncertainty.InSi(), nameof(standardUncertainty));
+        uncertainty = Guard.InRange(
+            standardUncertainty,
+            standardUncertainty.InSi(),
+            0,
+            0.5,
+            SiUnits.Ratio,
+            nameof(standardUncertainty)
+        );
+        Source = source;
+    }
+
+    /// <summary>Where the figures come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The usual line: 50 Hz without ethanol, 150 Hz in ethanol. Source: [Common-practice] content sensors.</summary>
+    /// <param name="standardUncertainty">Standard uncertainty of the content, above 0 % and up to 50 %.</param>
+    /// <returns>The sensor.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The uncertainty is outside its range.</exception>
+    public static EthanolSensor Usual(Ratio standardUncertainty) =>
+        new(
+            SiUnits.Frequency(50),
+            SiUnits.Frequency(150),
+            standardUncertainty,
+            new DataSource("Common-practice", "content sensors, 50 Hz to 150 Hz")
+        );
+
+    /// <summary>The content behind a frequency.</summary>
+    /// <param name="frequency">Between the two of the line: beyond them a sensor reports a fault.</param>
+    /// <returns>The content with its uncertainty.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is not between the two.</exception>
+    public EthanolMeasurement Read(Frequency frequency)
+    {
+        double signal = Guard.InRange(
+            frequency,
+            frequency.InSi(),
+            Math.Min(atNone, atAll),
+            Math.Max(atNone, atAll),
+            SiUnits.Frequency,
+            nameof(frequency)
+        );
+        return new(
+            TankBalance.ContentFromSignal(new Real(signal), new Real(atNone), new Real(atAll)).Value,
+            uncertainty,
+            ["Ethanol content: water and methanol count as ethanol, and more than by their volume."],
+            () =>
+                TankBalance.ContentFromSignal(
+                    Traced.Input(TankSymbols.Signal, signal),
+                    Traced.Input(TankSymbols.SignalAtNone, atNone),
+                    Traced.Input(TankSymbols.SignalAtAll, atAll)
+                )
+        );
+    }
+}

@@ -1,0 +1,30 @@
+using FuelMath.Internal;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FuelMath.Tanks;
+
+/// <summary>One step of filling a tank.</summary>
+/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+public sealed class TankFillStep
+{
+    internal TankFillStep(TankLiquid liquid, Volume volume, Tank after)
+    {
+        Liquid = liquid;
+        Volume = volume;
+        After = after;
+    }
+
+    /// <summary>What goes in.</summary>
+    public TankLiquid Liquid { get; }
+
+    /// <summary>How much, at the temperature at which it is measured.</summary>
+    public Volume Volume { get; }
+
+    /// <summary>The tank after this step.</summary>
+    public Tank After { get; }
+
+    /// <summary>Formats the step, invariant culture.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"add {Guard.Show(Volume, VolumeUnit.Liter)} of {Liquid}: {After}";
+}

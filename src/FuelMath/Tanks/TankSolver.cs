@@ -1,0 +1,195 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FuelMath.Tanks;
+
+/// <summary>Finds the volumes that bring a tank to a content, or says what can be reached.</summary>
+internal static class TankSolver
+{
+    internal static TankFill Reach(Tank tank, Ratio target, TankLiquid liquid, Temperature measuredAt)
+    {
+        ArgumentNullException.ThrowIfNull(liquid);
+        if (tank.IsEmpty)
+        {
+            throw new InvalidOperationException(
+                "An empty tank takes on the content of whatever is put in: use two liquids and a final volume."
+            );
+        }
+
+        double wanted = Guard.InRange(target, target.InSi(), 0, 1, SiUnits.Ratio, nameof(target));
+        double held = tank.EthanolContent.InSi();
+        double volume = tank.ReferenceVolume;
+        bool reached = Math.Abs(wanted - held) <= Guard.EdgeTolerance;
+        bool between = (wanted - held) * (liquid.Ethanol - wanted) > 0;
+        if (!reached && !between)
+        {
+            throw Guard.OutOfRange(
+                target,
+                $"from {Show(held, target)} (what the tank holds) to below {Show(liquid.Ethanol, target)} (what is added)",
+                nameof(target)
+            );
+        }
+
+        double added = reached
+            ? 0
+            : TankBalance
+                .AddedVolume(new Real(held), new Real(volume), new Real(liquid.Ethanol), new Real(wanted))
+                .Value;
+        double density = liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins);
+        double inTank = added * density / liquid.Fuel.Density.Law.At(tank.Temperature);
+        double room = tank.CapacitySi - tank.HeldSi;
+        if (inTank > room + (Guard.EdgeTolerance * tank.CapacitySi))
+        {
+            throw TooLittleRoom(tank, target, liquid, room * added / inTank);
+        }
+
+        Volume measured = SiUnits.Volume(added * density / liquid.Fuel.Density.Law.At(measuredAt));
+        return new(
+            [new(liquid, measured, tank.Add(liquid, measured, measuredAt))],
+            () =>
+                TankBalance.AddedVolume(
+                    Traced.Input(TankSymbols.HeldContent, held),
+                    Traced.Input(TankSymbols.HeldVolume, volume),
+                    Traced.Input(TankSymbols.AddedContent, liquid.Ethanol),
+                    Traced.Input(TankSymbols.Target, wanted)
+                )
+        );
+    }
+
+    internal static TankFill FillTo(
+        Tank tank,
+        Ratio target,
+        Volume finalVolume,
+        TankLiquid first,
+        TankLiquid second,
+        Temperature measuredAt
+    )
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        double wanted = Guard.InRange(target, target.InSi(), 0, 1, SiUnits.Ratio, nameof(target));
+        double final = Guard.InRange(
+            finalVolume,
+            finalVolume.InSi(),
+            tank.HeldSi,
+            tank.CapacitySi,
+            SiUnits.Volume,
+            nameof(finalVolume)
+        );
+        if (first.Ethanol == second.Ethanol)
+        {
+            throw new ArgumentException(
+                $"Must differ in ethanol content from '{first}'; both have {Show(first.Ethanol, target)}.",
+                nameof(second)
+            );
+        }
+
+        double room = final - tank.HeldSi;
+        double held = tank.EthanolContent.InSi();
+        double volume = tank.ReferenceVolume;
+        double firstExpansion = Expansion(first, tank);
+        double secondExpansion = Expansion(second, tank);
+        double allFirst = ContentWith(first, room / firstExpansion);
+        double allSecond = ContentWith(second, room / secondExpansion);
+        double slack = Guard.EdgeTolerance;
+        if (!(wanted >= Math.Min(allFirst, allSecond) - slack && wanted <= Math.Max(allFirst, allSecond) + slack))
+        {
+            throw Guard.OutOfRange(
+                target,
+                $"from {Show(Math.Min(allFirst, allSecond), target)} to {Show(Math.Max(allFirst, allSecond), target)}, "
+                    + $"which is what '{first}' alone and '{second}' alone reach in "
+                    + Guard.Show(finalVolume, finalVolume.Unit),
+                nameof(target)
+            );
+        }
+
+        double most = room / firstExpansion;
+        double one = Math.Clamp(
+            room > 0
+                ? TankBalance
+                    .FirstVolume(
+                        new Real(held),
+                        new Real(volume),
+                        new Real(first.Ethanol),
+                        new Real(second.Ethanol),
+                        new Real(wanted),
+                        new Real(room),
+                        new Real(firstExpansion),
+                        new Real(secondExpansion)
+                    )
+                    .Value
+                : 0,
+            0,
+            most
+        );
+        Volume firstVolume = Measured(first, one, measuredAt);
+        Volume secondVolume = Measured(second, (room - (one * firstExpansion)) / secondExpansion, measuredAt);
+        Tank between = tank.Add(first, firstVolume, measuredAt);
+        return new(
+            [
+                new(first, firstVolume, between),
+                new(second, secondVolume, between.Add(second, secondVolume, measuredAt)),
+            ],
+            () =>
+                TankBalance.FirstVolume(
+                    Traced.Input(TankSymbols.HeldContent, held),
+                    Traced.Input(TankSymbols.HeldVolume, volume),
+                    Traced.Input(TankSymbols.FirstContent, first.Ethanol),
+                    Traced.Input(TankSymbols.SecondContent, second.Ethanol),
+                    Traced.Input(TankSymbols.Target, wanted),
+                    Traced.Input(TankSymbols.Room, room),
+                    Traced.Input(TankSymbols.FirstExpansion, firstExpansion),
+                    Traced.Input(TankSymbols.SecondExpansion, secondExpansion)
+                )
+        );
+
+        double ContentWith(TankLiquid liquid, double more) =>
+            volume + more > 0
+                ? TankBalance
+                    .ContentAfter(new Real(held), new Real(volume), new Real(liquid.Ethanol), new Real(more))
+                    .Value
+                : 0;
+    }
+
+    private static ArgumentOutOfRangeException TooLittleRoom(Tank tank, Ratio target, TankLiquid liquid, double most)
+    {
+        double held = tank.EthanolContent.InSi();
+        double full = TankBalance
+            .ContentAfter(
+                new Real(held),
+                new Real(tank.ReferenceVolume),
+                new Real(liquid.Ethanol),
+                new Real(Math.Max(0, most))
+            )
+            .Value;
+
+        // Of a full tank at the target, so much may be of what it holds now; the rest is to be let out first.
+        double capacity = tank.CapacitySi;
+        double expansion = Expansion(liquid, tank);
+        double mine = tank.HeldSi / tank.ReferenceVolume;
+        double share = (liquid.Ethanol - target.InSi()) / (liquid.Ethanol - held);
+        double keep = capacity * share * mine / ((share * mine) + ((1 - share) * expansion));
+        return Guard.OutOfRange(
+            target,
+            $"from {Show(held, target)} (what the tank holds) to {Show(full, target)} (what it holds when full; "
+                + $"drain {Guard.Show(SiUnits.Volume(Math.Round(tank.HeldSi - keep, 6)), VolumeUnit.Liter)} first)",
+            nameof(target)
+        );
+    }
+
+    private static double Expansion(TankLiquid liquid, Tank tank) =>
+        liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins) / liquid.Fuel.Density.Law.At(tank.Temperature);
+
+    private static Volume Measured(TankLiquid liquid, double reference, Temperature measuredAt) =>
+        SiUnits.Volume(
+            Math.Max(0, reference)
+                * liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins)
+                / liquid.Fuel.Density.Law.At(measuredAt)
+        );
+
+    private static string Show(double content, Ratio like) =>
+        Guard.Show(SiUnits.Ratio(Math.Round(content, 6)), like.Unit);
+}

@@ -1,0 +1,154 @@
+using FuelMath.Fuels;
+using UnitsNet;
+
+namespace FuelMath.Tests.Fuels;
+
+/// <summary>Bench fluids by their standard, and the blends that come with the library.</summary>
+public sealed class CalibrationFluidTests
+{
+    [Fact]
+    [Trait("Source", "ISO-4113")]
+    public void DieselBench_HasTheRangesOfTheStandard()
+    {
+        CalibrationFluid fluid = CalibrationFluid.DieselBench;
+
+        Close.Within(1e-12, 820, fluid.LowestDensity.KilogramsPerCubicMeter);
+        Close.Within(1e-12, 830, fluid.HighestDensity.KilogramsPerCubicMeter);
+        Close.Within(1e-12, 2.45, fluid.LowestViscosity.Centistokes);
+        Close.Within(1e-12, 2.75, fluid.HighestViscosity.Centistokes);
+        Assert.Equal(40, fluid.ViscosityTemperature.DegreesCelsius, 1e-9);
+    }
+
+    // The closer grade of the standard, 823.5 to 826.5 kg/m³ and 2.50 to 2.55 mm²/s, lies inside the wider one.
+    [Theory]
+    [InlineData(823.5, 2.50)]
+    [InlineData(826.5, 2.55)]
+    [Trait("Source", "ISO-4113")]
+    public void ToFuel_CloserGrade_IsAccepted(double density, double centistokes)
+    {
+        Fuel fuel = CalibrationFluid.DieselBench.ToFuel(
+            Density.FromKilogramsPerCubicMeter(density),
+            Viscosity(centistokes, density, 40),
+            TestFuels.Invented
+        );
+
+        Close.Within(1e-12, density, fuel.DensityAt(Celsius.Of(15)).KilogramsPerCubicMeter);
+        Assert.Contains(fuel.Cautions, c => c.Contains("mist", StringComparison.Ordinal));
+        Assert.False(fuel.HasVaporPressure);
+        Assert.False(fuel.HasLowerHeatingValue);
+    }
+
+    [Fact]
+    public void ToFuel_DensityOutsideTheStandard_Refuses() =>
+        Assert.StartsWith(
+            "Must be from 820 kg/m³ to 830 kg/m³; it was 840 kg/m³.",
+            Assert
+                .Throws<ArgumentOutOfRangeException>(() =>
+                    CalibrationFluid.DieselBench.ToFuel(
+                        Density.FromKilogramsPerCubicMeter(840),
+                        Viscosity(2.5, 840, 40),
+                        TestFuels.Invented
+                    )
+                )
+                .Message
+        );
+
+    [Fact]
+    public void ToFuel_ViscosityOutsideTheStandard_Refuses() =>
+        Assert.StartsWith(
+            "Must be from 0.9 cSt to 1.3 cSt at 25 °C; it was 2",
+            Assert
+                .Throws<ArgumentOutOfRangeException>(() =>
+                    CalibrationFluid.MineralSpirits.ToFuel(
+                        Density.FromKilogramsPerCubicMeter(780),
+                        Viscosity(2, 780, 25),
+                        TestFuels.Invented
+                    )
+                )
+                .Message
+        );
+
+    // A quarter of what is sold at most is winter fuel: 51 to 83 % of ethanol; between them 14.6 and 9.0 mix to 9.9 to 11.6.
+    [Theory]
+    [InlineData(51)]
+    [InlineData(83)]
+    [Trait("Source", "ASTM-D5798")]
+    public void E85_AtTheEndsOfItsSeason_IsAccepted(double percent)
+    {
+        Fuel blend = StandardFuels.E85(StandardFuels.PumpGasoline, Ratio.FromPercent(percent));
+
+        Assert.InRange(blend.StoichiometricRatio.ToMassRatio(), 9.8, 11.8);
+        Assert.False(blend.HasVaporPressure);
+    }
+
+    [Theory]
+    [InlineData(50)]
+    [InlineData(85)]
+    [Trait("Source", "ASTM-D5798")]
+    public void E85_OutsideItsSeason_Refuses(double percent) =>
+        Assert.StartsWith(
+            $"Must be from 51 % to 83 %; it was {percent} %.",
+            Assert
+                .Throws<ArgumentOutOfRangeException>(() =>
+                    StandardFuels.E85(StandardFuels.PumpGasoline, Ratio.FromPercent(percent))
+                )
+                .Message
+        );
+
+    // Commonly quoted 14.1 for 10 % of ethanol.
+    [Fact]
+    [Trait("Source", "Common-practice")]
+    public void PumpGasolineWithEthanol_HasTheUsualRatio() =>
+        Close.Within(0.01, 14.1, StandardFuels.PumpGasolineWithEthanol.StoichiometricRatio.ToMassRatio());
+
+    [Fact]
+    public void OxygenatedRaceBlend_FollowsFromItsComposition()
+    {
+        Fuel blend = StandardFuels.OxygenatedRaceBlend;
+
+        Close.Within(1e-12, 0.2 * 15.999 / 46.069, blend.Composition.Oxygen.DecimalFractions);
+        Close.Within(
+            1e-12,
+            (0.45 * StandardFuels.IsoOctane.StoichiometricRatio.ToMassRatio())
+                + (0.25 * StandardFuels.Toluene.StoichiometricRatio.ToMassRatio())
+                + (0.1 * StandardFuels.NHeptane.StoichiometricRatio.ToMassRatio())
+                + (0.2 * StandardFuels.Ethanol.StoichiometricRatio.ToMassRatio()),
+            blend.StoichiometricRatio.ToMassRatio()
+        );
+        Assert.True(blend.HeatCapacity.IsKnown);
+        Assert.False(blend.HasVaporPressure);
+    }
+
+    [Fact]
+    public void WithVaporPressure_OfABlend_TakesTheMeasuredOne()
+    {
+        LiquidVaporPressure measured = LiquidVaporPressure.FromPoints(
+            [Celsius.Of(10), Celsius.Of(40)],
+            [new(Pressure.FromKilopascals(25)), new(Pressure.FromKilopascals(75))],
+            TestFuels.Invented
+        );
+
+        Fuel blend = StandardFuels.PumpGasolineWithEthanol.WithVaporPressure("measured E10", measured);
+
+        Assert.Equal("measured E10", blend.Name);
+        Close.Within(1e-12, 25, blend.VaporPressureAt(Celsius.Of(10)).AboveVacuum.Kilopascals);
+        Assert.Equal(
+            StandardFuels.PumpGasolineWithEthanol.StoichiometricRatio.ToMassRatio(),
+            blend.StoichiometricRatio.ToMassRatio()
+        );
+    }
+
+    private static LiquidViscosity Viscosity(double centistokes, double at15, double celsius)
+    {
+        double density = LiquidDensity
+            .FromProductAt15Celsius(Density.FromKilogramsPerCubicMeter(at15))
+            .At(Celsius.Of(celsius))
+            .KilogramsPerCubicMeter;
+        double middle = centistokes * 1e-6 * density;
+        return LiquidViscosity.FromPoints(
+            [Celsius.Of(celsius), Celsius.Of(celsius + 20)],
+            [DynamicViscosity.FromPascalSeconds(middle), DynamicViscosity.FromPascalSeconds(middle * 0.7)],
+            TestFuels.Invented
+        );
+    }
+}
