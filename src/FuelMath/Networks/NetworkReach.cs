@@ -154,7 +154,7 @@ internal static class NetworkReach
         return link.Kind switch
         {
             LinkKind.Pump => flow > 0 || -flow <= give * ClearlyShut,
-            LinkKind.CappedOrifice => give > 1 / Stiff.JudgedByFlow,
+            LinkKind.CappedOrifice => flow > noFlow && give > 1 / Stiff.JudgedByFlow,
             _ => !NetworkVerdict.IsOneWay(link) || flow > noFlow,
         };
     }
