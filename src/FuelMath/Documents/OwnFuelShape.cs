@@ -45,7 +45,7 @@ internal static class OwnFuelShape
         f => LiquidVaporPressure.Negligible(f.Of(Reason))
     );
 
-    private static readonly ValueProperty<Fuel, string> Name = new("name", "Its name.", TextShape.Name, f => f.Name);
+    private static readonly ValueProperty<Fuel, string> Name = new("name", "Its name.", TextShape.Name, NameOf);
 
     private static readonly ValueProperty<Fuel, ElementalComposition> Composition = new(
         "composition",
@@ -119,6 +119,14 @@ internal static class OwnFuelShape
         f => f.Cautions.Length > 0,
         []
     );
+
+    private static string NameOf(Fuel fuel) =>
+        fuel.HeatCapacity.IsKnown || fuel.BulkModulus.IsKnown
+            ? throw new ArgumentException(
+                $"The fuel '{fuel.Name}' can't be written, because documents do not hold heat capacity and bulk modulus.",
+                nameof(fuel)
+            )
+            : fuel.Name;
 
     internal static ObjectShape<Fuel> Shape { get; } =
         new(

@@ -146,4 +146,39 @@ public static class Combustion
     [MethodImpl(Inline)]
     public static T AirFuelRatioFromFuelFraction<T>(T fuelFraction)
         where T : struct, IScalar<T> => T.Step((1 - fuelFraction) / fuelFraction, Symbols.AirFuelRatio);
+
+    /// <summary>A property per mass of a blend by volume: the sum of x rho q over the sum of x rho.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="volumeFractions">Volume fraction of each part before mixing; one or more.</param>
+    /// <param name="densities">Density of each at the temperature of mixing, kg/m3.</param>
+    /// <param name="perMass">The property of each per mass: a stoichiometric ratio, a heating value.</param>
+    /// <returns>The property of the blend, per mass.</returns>
+    /// <remarks>Source: [Definition] mass is volume times density, and mass is kept.</remarks>
+    /// <exception cref="ArgumentException">The spans are empty or differ in length.</exception>
+    public static T MeanByVolume<T>(ReadOnlySpan<T> volumeFractions, ReadOnlySpan<T> densities, ReadOnlySpan<T> perMass)
+        where T : struct, IScalar<T>
+    {
+        if (
+            volumeFractions.IsEmpty
+            || volumeFractions.Length != densities.Length
+            || volumeFractions.Length != perMass.Length
+        )
+        {
+            throw new ArgumentException(
+                "Must have as many densities and properties as volume fractions, one or more.",
+                nameof(volumeFractions)
+            );
+        }
+
+        T mass = volumeFractions[0] * densities[0];
+        T sum = mass * perMass[0];
+        for (int i = 1; i < volumeFractions.Length; i++)
+        {
+            T part = volumeFractions[i] * densities[i];
+            mass += part;
+            sum += part * perMass[i];
+        }
+
+        return T.Step(sum / mass, Symbols.MeanByMass);
+    }
 }

@@ -200,4 +200,8 @@ public static class Symbols
     /// <summary>A result: air-fuel ratio by mass. Source: [Definition] of lambda.</summary>
     public static Symbol AirFuelRatio { get; } =
         new("AFR", "", "air-fuel ratio by mass", new DataSource("Definition", "of lambda"));
+
+    /// <summary>A result: a property per mass of a blend. Source: [Definition] mean by mass.</summary>
+    public static Symbol MeanByMass { get; } =
+        new("qb", "", "property of the blend, its mean by mass", new DataSource("Definition", "mean by mass"));
 }

@@ -46,7 +46,7 @@ public sealed class ElementalComposition
             throw new ArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Mass fractions of the elements must add up to 100 %; they add up to {100 * sum:0.#####} %."
+                    $"Mass fractions of the elements must add up to 100 %; they add up to {100 * sum:0.#####} %, which is {Math.Abs(100 * (sum - 1)):0.#####} % too {(sum < 1 ? "little" : "much")}."
                 ),
                 nameof(carbon)
             );

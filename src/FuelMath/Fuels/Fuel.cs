@@ -223,6 +223,42 @@ public sealed class Fuel
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="vaporPressure"/> is null.</exception>
     public Fuel WithVaporPressure(string name, LiquidVaporPressure vaporPressure) =>
+        Copy(name, vaporPressure, HeatCapacity, BulkModulus);
+
+    /// <summary>The same fuel under a name of its own, with a heat capacity that was measured.</summary>
+    /// <param name="name">The new name; not blank.</param>
+    /// <param name="heatCapacity">Its heat capacity. Documents do not hold it, and refuse the fuel.</param>
+    /// <returns>The fuel.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="heatCapacity"/> is null.</exception>
+    public Fuel WithHeatCapacity(string name, LiquidHeatCapacity heatCapacity)
+    {
+        ArgumentNullException.ThrowIfNull(heatCapacity);
+        return Copy(name, VaporPressure, heatCapacity, BulkModulus);
+    }
+
+    /// <summary>The same fuel under a name of its own, with a bulk modulus that was measured.</summary>
+    /// <param name="name">The new name; not blank.</param>
+    /// <param name="bulkModulus">Its isothermal bulk modulus. Documents do not hold it, and refuse the fuel.</param>
+    /// <returns>The fuel.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="bulkModulus"/> is null.</exception>
+    public Fuel WithBulkModulus(string name, LiquidBulkModulus bulkModulus)
+    {
+        ArgumentNullException.ThrowIfNull(bulkModulus);
+        return Copy(name, VaporPressure, HeatCapacity, bulkModulus);
+    }
+
+    /// <summary>Gives the fuel's name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    private Fuel Copy(
+        string name,
+        LiquidVaporPressure vaporPressure,
+        LiquidHeatCapacity heatCapacity,
+        LiquidBulkModulus bulkModulus
+    ) =>
         new(
             name,
             Composition,
@@ -235,11 +271,7 @@ public sealed class Fuel
             Cautions
         )
         {
-            HeatCapacity = HeatCapacity,
-            BulkModulus = BulkModulus,
+            HeatCapacity = heatCapacity,
+            BulkModulus = bulkModulus,
         };
-
-    /// <summary>Gives the fuel's name.</summary>
-    /// <returns>The name.</returns>
-    public override string ToString() => Name;
 }

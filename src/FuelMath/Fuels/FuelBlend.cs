@@ -1,4 +1,6 @@
 using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Fuels;
@@ -47,6 +49,32 @@ public static class FuelBlend
         );
     }
 
+    /// <summary>
+    /// How the stoichiometric ratio of a blend by volume follows from those of its parts: volumes become masses, and the
+    /// ratio goes by mass. Formula, numbers put in, result, source.
+    /// </summary>
+    /// <param name="mixedAt">The temperature at which the volumes were measured.</param>
+    /// <param name="parts">The fuels and their fractions of the volume before mixing, which add up to 100 %.</param>
+    /// <param name="air">The air model.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
+    /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
+    public static Working StoichiometricWorkingByVolume(
+        Temperature mixedAt,
+        IReadOnlyList<FuelPart> parts,
+        AirModel air
+    )
+    {
+        FuelPart[] used = Checked(parts);
+        return Combustion
+            .MeanByVolume<Traced>(
+                [.. used.Select(p => Traced.Input(FuelSymbols.VolumeFraction, p.Si))],
+                [.. used.Select(p => Traced.Input(Symbols.Density, p.Fuel.Density.Law.At(mixedAt)))],
+                [.. used.Select(p => Traced.Input(Symbols.StoichiometricRatio, p.Fuel.StoichiometricRatioWith(air).Si))]
+            )
+            .ToWorking();
+    }
+
     internal static Fuel Mix(string name, Temperature mixedAt, IReadOnlyList<FuelPart> parts, FuelRecipe? recipe)
     {
         FuelPart[] used = Checked(parts);
@@ -63,7 +91,7 @@ public static class FuelBlend
             throw new ArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Fractions of a blend must add up to 100 %; they add up to {100 * sum:0.#####} %."
+                    $"Fractions of a blend must add up to 100 %; they add up to {100 * sum:0.#####} %, which is {Math.Abs(100 * (sum - 1)):0.#####} % too {(sum < 1 ? "little" : "much")}."
                 ),
                 nameof(parts)
             );

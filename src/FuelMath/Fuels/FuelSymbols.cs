@@ -41,4 +41,18 @@ internal static class FuelSymbols
     internal static Symbol SuctionLoss { get; } = new("dps", "Pa", "pressure lost in the suction line", null);
 
     internal static Symbol Vapor { get; } = new("pv", "Pa", "vapor pressure", null);
+
+    internal static Symbol VolumeFraction { get; } = new("x", "", "volume fraction before mixing", null);
+
+    internal static Symbol FuelVolume { get; } = new("V", "m3", "volume of fuel", null);
+
+    internal static Symbol OilPerFuel { get; } = new("r", "", "oil for each volume of fuel", null);
+
+    internal static Symbol FinalVolume { get; } = new("V", "m3", "volume in the tank afterwards", null);
+
+    internal static Symbol HeldVolume { get; } = new("V0", "m3", "volume in the tank", null);
+
+    internal static Symbol OilFraction { get; } = new("f", "", "oil in a volume of the mix wanted", null);
+
+    internal static Symbol HeldOilFraction { get; } = new("f0", "", "oil in a volume of the mix in the tank", null);
 }

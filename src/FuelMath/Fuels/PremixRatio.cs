@@ -1,5 +1,7 @@
 using System.Globalization;
+using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Fuels;
@@ -27,7 +29,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <summary>Volume of oil in a volume of the mix: 1/33 at 32:1.</summary>
     public Ratio OilFraction => SiUnits.Ratio(Fraction);
 
-    internal double Fraction => oilPerFuel / (1 + oilPerFuel);
+    internal double Fraction => PremixBalance.OilFraction(new Real(oilPerFuel)).Value;
 
     /// <summary>A ratio as on a bottle, so many parts of fuel to one of oil.</summary>
     /// <param name="fuelPartsPerOil">Parts of fuel, from 1 to 1000.</param>
@@ -59,7 +61,21 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <returns>The volume of oil.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
     public Volume OilFor(Volume fuel) =>
-        SiUnits.Volume(Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel)) * oilPerFuel);
+        SiUnits.Volume(
+            PremixBalance.Oil(new Real(Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel))), new Real(oilPerFuel)).Value
+        );
+
+    /// <summary>How the oil for a volume of fuel was made: formula, numbers put in, result, source.</summary>
+    /// <param name="fuel">Volume of fuel; not negative.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
+    public Working OilWorkingFor(Volume fuel) =>
+        PremixBalance
+            .Oil(
+                Traced.Input(FuelSymbols.FuelVolume, Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel))),
+                Traced.Input(FuelSymbols.OilPerFuel, oilPerFuel)
+            )
+            .ToWorking();
 
     /// <summary>Oil in a volume of the mix.</summary>
     /// <param name="mix">Volume of the mix; not negative.</param>
@@ -88,8 +104,9 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
             );
         }
 
-        double oil = (after * Fraction) - (before * remainingRatio.Fraction);
-        double fuel = (after * (1 - Fraction)) - (before * (1 - remainingRatio.Fraction));
+        Real[] balance = [new(after), new(Fraction), new(before), new(remainingRatio.Fraction)];
+        double oil = PremixBalance.MissingOil(balance[0], balance[1], balance[2], balance[3]).Value;
+        double fuel = PremixBalance.MissingFuel(balance[0], balance[1], balance[2], balance[3]).Value;
         double rounding = Guard.EdgeTolerance * after;
         if (oil < -rounding)
         {
@@ -113,7 +130,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
             );
         }
 
-        return new(SiUnits.Volume(Math.Max(0, fuel)), SiUnits.Volume(Math.Max(0, oil)));
+        return new(Math.Max(0, fuel), Math.Max(0, oil), after, Fraction, before, remainingRatio.Fraction);
     }
 
     /// <summary>The ratio after fuel and oil were added to a remainder of this ratio.</summary>
@@ -129,6 +146,15 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
         double before = Guard.NotNegative(remaining, remaining.InSi(), nameof(remaining));
         double allFuel = (before * (1 - Fraction)) + Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel));
         double allOil = (before * Fraction) + Guard.NotNegative(oil, oil.InSi(), nameof(oil));
+        if (!(allFuel > 0))
+        {
+            throw Guard.OutOfRange(
+                fuel,
+                "more than nothing where the tank holds none: oil alone is no mix",
+                nameof(fuel)
+            );
+        }
+
         return FromVolumes(SiUnits.Volume(allFuel), SiUnits.Volume(allOil));
     }
 

@@ -1,3 +1,6 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Fuels;
@@ -8,15 +11,43 @@ namespace FuelMath.Fuels;
 public readonly struct PremixTopUp
 #pragma warning restore CA1815
 {
-    internal PremixTopUp(Volume fuel, Volume oil)
+    private readonly double fuel;
+    private readonly double oil;
+    private readonly double after;
+    private readonly double fraction;
+    private readonly double before;
+    private readonly double heldFraction;
+
+    internal PremixTopUp(double fuel, double oil, double after, double fraction, double before, double heldFraction)
     {
-        Fuel = fuel;
-        Oil = oil;
+        this.fuel = fuel;
+        this.oil = oil;
+        this.after = after;
+        this.fraction = fraction;
+        this.before = before;
+        this.heldFraction = heldFraction;
     }
 
     /// <summary>Volume of fuel to add.</summary>
-    public Volume Fuel { get; }
+    public Volume Fuel => SiUnits.Volume(fuel);
 
     /// <summary>Volume of oil to add.</summary>
-    public Volume Oil { get; }
+    public Volume Oil => SiUnits.Volume(oil);
+
+    /// <summary>How the volume of oil was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working OilWorking() => Read(PremixBalance.MissingOil);
+
+    /// <summary>How the volume of fuel was made: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    public Working FuelWorking() => Read(PremixBalance.MissingFuel);
+
+    private Working Read(Func<Traced, Traced, Traced, Traced, Traced> balance) =>
+        balance(
+                Traced.Input(FuelSymbols.FinalVolume, after),
+                Traced.Input(FuelSymbols.OilFraction, fraction),
+                Traced.Input(FuelSymbols.HeldVolume, before),
+                Traced.Input(FuelSymbols.HeldOilFraction, heldFraction)
+            )
+            .ToWorking();
 }

@@ -55,6 +55,26 @@ public sealed class FuelDocumentTests
         Assert.Equal("Density must fall from point to point; at index 1 it does not.", error.Allowed);
     }
 
+    // What a document does not hold may not be lost in silence.
+    [Fact]
+    public void Write_OwnFuelWithAHeatCapacity_Refuses()
+    {
+        Fuel fuel = Fuels()["own"]
+            .WithHeatCapacity(
+                "warm",
+                LiquidHeatCapacity.FromPoints(
+                    [SiUnits.Temperature(273.15), SiUnits.Temperature(313.15)],
+                    [SiUnits.SpecificEntropy(2000), SiUnits.SpecificEntropy(2200)],
+                    new DataSource("Workshop-class", "test fuel")
+                )
+            );
+
+        Assert.StartsWith(
+            "The fuel 'warm' can't be written, because documents do not hold heat capacity and bulk modulus.",
+            Assert.Throws<ArgumentException>(() => FuelShape.Part.Write(fuel)).Message
+        );
+    }
+
     private static Dictionary<string, Fuel> Fuels()
     {
         Temperature cold = SiUnits.Temperature(273.15);

@@ -12,6 +12,11 @@ internal static class FuelFormulaCases
         new CombustionEquivalenceRatio(),
         new CombustionAirFuelRatioFromScale(),
         new CombustionAirFuelRatioFromFuelFraction(),
+        new CombustionMeanByVolume(),
+        new PremixBalanceOilFraction(),
+        new PremixBalanceOil(),
+        new PremixBalanceMissingOil(),
+        new PremixBalanceMissingFuel(),
         new VaporPressureWagner(),
         new VaporPressureWagnerOriginal(),
         new SaturatedLiquidHeatCapacity(),
@@ -60,6 +65,34 @@ internal static class FuelFormulaCases
         : FormulaCase("Combustion.AirFuelRatioFromFuelFraction", 0, (0.01, 0.9))
     {
         internal override T At<T>(T[] a) => Combustion.AirFuelRatioFromFuelFraction(a[0]);
+    }
+
+    private sealed class CombustionMeanByVolume()
+        : FormulaCase("Combustion.MeanByVolume", 0, (0.1, 0.9), (0.1, 0.9), (650, 900), (650, 900), (5, 16), (5, 16))
+    {
+        internal override T At<T>(T[] a) => Combustion.MeanByVolume<T>(a.AsSpan(0, 2), a.AsSpan(2, 2), a.AsSpan(4, 2));
+    }
+
+    private sealed class PremixBalanceOilFraction() : FormulaCase("PremixBalance.OilFraction", 0, (0.001, 1))
+    {
+        internal override T At<T>(T[] a) => PremixBalance.OilFraction(a[0]);
+    }
+
+    private sealed class PremixBalanceOil() : FormulaCase("PremixBalance.Oil", 0, (0.001, 0.1), (0.001, 1))
+    {
+        internal override T At<T>(T[] a) => PremixBalance.Oil(a[0], a[1]);
+    }
+
+    private sealed class PremixBalanceMissingOil()
+        : FormulaCase("PremixBalance.MissingOil", 0, (0.01, 0.1), (0.01, 0.1), (0, 0.01), (0, 0.1))
+    {
+        internal override T At<T>(T[] a) => PremixBalance.MissingOil(a[0], a[1], a[2], a[3]);
+    }
+
+    private sealed class PremixBalanceMissingFuel()
+        : FormulaCase("PremixBalance.MissingFuel", 0, (0.01, 0.1), (0.01, 0.1), (0, 0.01), (0, 0.1))
+    {
+        internal override T At<T>(T[] a) => PremixBalance.MissingFuel(a[0], a[1], a[2], a[3]);
     }
 
     private sealed class VaporPressureWagner() : FormulaCase("VaporPressure.Wagner", 64, (230, 375))

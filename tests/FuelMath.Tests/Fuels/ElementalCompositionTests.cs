@@ -45,7 +45,10 @@ public sealed class ElementalCompositionTests
     {
         var error = Assert.Throws<ArgumentException>(() => Of(80, 14, 0, 0, 0));
 
-        Assert.StartsWith("Mass fractions of the elements must add up to 100 %; they add up to 94 %.", error.Message);
+        Assert.StartsWith(
+            "Mass fractions of the elements must add up to 100 %; they add up to 94 %, which is 6 % too little.",
+            error.Message
+        );
     }
 
     [Theory]

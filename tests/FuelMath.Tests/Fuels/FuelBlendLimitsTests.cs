@@ -116,7 +116,10 @@ public sealed class FuelBlendLimitsTests
             )
         );
 
-        Assert.StartsWith("Fractions of a blend must add up to 100 %; they add up to 95 %.", error.Message);
+        Assert.StartsWith(
+            "Fractions of a blend must add up to 100 %; they add up to 95 %, which is 5 % too little.",
+            error.Message
+        );
     }
 
     [Fact]
@@ -124,7 +127,10 @@ public sealed class FuelBlendLimitsTests
     {
         var error = Assert.Throws<ArgumentException>(() => FuelBlend.ByVolume("none", Celsius.Of(15), []));
 
-        Assert.StartsWith("Fractions of a blend must add up to 100 %; they add up to 0 %.", error.Message);
+        Assert.StartsWith(
+            "Fractions of a blend must add up to 100 %; they add up to 0 %, which is 100 % too little.",
+            error.Message
+        );
     }
 
     [Fact]

@@ -52,7 +52,7 @@ public sealed class PremixTopUpBoundsTests
     [Fact]
     public void AfterAdding_OilIntoNothing_Refuses() =>
         Assert.StartsWith(
-            "Must be finite and greater than zero; it was 0 m³.",
+            "Must be more than nothing where the tank holds none: oil alone is no mix; it was 0 l.",
             Assert
                 .Throws<ArgumentOutOfRangeException>(() =>
                     PremixRatio.NoOil.AfterAdding(Volume.FromLiters(0), Volume.FromLiters(0), Volume.FromLiters(1))

@@ -77,7 +77,7 @@ public sealed class TankTests
     {
         Tank tank = Tank.Empty(Volume.FromLiters(60), held.Temperature)
             .Add(Gasoline, Volume.FromLiters(10), measured.Temperature);
-        Ratio target = Percent(5 + wanted.Degrees);
+        Ratio target = Percent(5 + (0.95 * wanted.Degrees));
 
         TankFill fill = tank.FillTo(target, Volume.FromLiters(55), Gasoline, E85, measured.Temperature);
 
@@ -89,7 +89,7 @@ public sealed class TankTests
     public void FillTo_InTheOtherOrder_HasTheSameVolumes(Warmth held, Warmth wanted)
     {
         Tank tank = Tank.Empty(Volume.FromLiters(60), held.Temperature).Add(Gasoline, Volume.FromLiters(10), Reference);
-        Ratio target = Percent(5 + wanted.Degrees);
+        Ratio target = Percent(5 + (0.95 * wanted.Degrees));
 
         TankFill one = tank.FillTo(target, Volume.FromLiters(55), Gasoline, E85, Reference);
         TankFill other = tank.FillTo(target, Volume.FromLiters(55), E85, Gasoline, Reference);

@@ -1,0 +1,76 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Balances of oil and of fuel in a premix, by volume. SI units.</summary>
+public static class PremixBalance
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    private static readonly Symbol OilStep = new(
+        "Voil",
+        "m3",
+        "volume of oil to add",
+        new DataSource("Definition", "balance of the oil")
+    );
+
+    private static readonly Symbol FuelStep = new(
+        "Vfuel",
+        "m3",
+        "volume of fuel to add",
+        new DataSource("Definition", "balance of the fuel")
+    );
+
+    private static readonly Symbol FractionStep = new(
+        "f",
+        "",
+        "oil in a volume of the mix",
+        new DataSource("Definition", "1/(n + 1) at n to 1")
+    );
+
+    /// <summary>Oil in a volume of the mix, from the oil for each volume of fuel: r/(1 + r), 1/(n + 1) at n to 1.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="oilPerFuel">Volume of oil for each volume of fuel, not negative.</param>
+    /// <returns>The fraction.</returns>
+    /// <remarks>Source: [Definition] of the ratio.</remarks>
+    [MethodImpl(Inline)]
+    public static T OilFraction<T>(T oilPerFuel)
+        where T : struct, IScalar<T> => T.Step(oilPerFuel / (1 + oilPerFuel), FractionStep);
+
+    /// <summary>Oil for a volume of fuel.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="fuel">Volume of fuel, m3.</param>
+    /// <param name="oilPerFuel">Volume of oil for each volume of fuel.</param>
+    /// <returns>Volume of oil, m3.</returns>
+    /// <remarks>Source: [Definition] of the ratio.</remarks>
+    [MethodImpl(Inline)]
+    public static T Oil<T>(T fuel, T oilPerFuel)
+        where T : struct, IScalar<T> => T.Step(fuel * oilPerFuel, OilStep);
+
+    /// <summary>Oil that a tank lacks of a ratio: V f - V0 f0.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="finalVolume">Volume in the tank afterwards, m3.</param>
+    /// <param name="oilFraction">Oil in a volume of the mix wanted.</param>
+    /// <param name="heldVolume">Volume in the tank, m3.</param>
+    /// <param name="heldOilFraction">Oil in a volume of the mix there.</param>
+    /// <returns>Volume of oil, m3; negative when the tank holds too much already.</returns>
+    /// <remarks>Source: [Definition] conservation of the oil, volumes additive.</remarks>
+    [MethodImpl(Inline)]
+    public static T MissingOil<T>(T finalVolume, T oilFraction, T heldVolume, T heldOilFraction)
+        where T : struct, IScalar<T> => T.Step((finalVolume * oilFraction) - (heldVolume * heldOilFraction), OilStep);
+
+    /// <summary>Fuel that a tank lacks of a ratio: V (1 - f) - V0 (1 - f0).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="finalVolume">Volume in the tank afterwards, m3.</param>
+    /// <param name="oilFraction">Oil in a volume of the mix wanted.</param>
+    /// <param name="heldVolume">Volume in the tank, m3.</param>
+    /// <param name="heldOilFraction">Oil in a volume of the mix there.</param>
+    /// <returns>Volume of fuel, m3; negative when the tank holds too much already.</returns>
+    /// <remarks>Source: [Definition] conservation of the fuel, volumes additive.</remarks>
+    [MethodImpl(Inline)]
+    public static T MissingFuel<T>(T finalVolume, T oilFraction, T heldVolume, T heldOilFraction)
+        where T : struct, IScalar<T> =>
+        T.Step((finalVolume * (1 - oilFraction)) - (heldVolume * (1 - heldOilFraction)), FuelStep);
+}
