@@ -23,6 +23,11 @@ public sealed class BareNumberTests
         ["Lambda.FromEquivalenceRatio"] = "a pure number",
         ["Lambda.ToRatio"] = "a pure number, and the only way out",
         ["Lambda.ToEquivalenceRatio"] = "a pure number",
+        ["FittedLine"] = "statistics: its axes may have any unit, as those of a table",
+        ["RepeatedMedianLine"] = "statistics: its axes may have any unit, as those of a table",
+        ["Sample"] = "statistics: its readings may have any unit",
+        ["Interval"] = "statistics: in the unit of what it was made from",
+        ["Student.TwoSided"] = "a pure number",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };

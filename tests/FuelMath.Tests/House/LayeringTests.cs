@@ -23,6 +23,7 @@ public sealed class LayeringTests
         // The first floor: quantities, tables and formulas, then what is built of them alone.
         ["FuelMath.Quantities"] = 10,
         ["FuelMath.Tables"] = 10,
+        ["FuelMath.Uncertainty"] = 10,
         ["FuelMath.Formulas"] = 11,
         ["FuelMath.Fuels"] = 12,
         ["FuelMath.Tanks"] = 13,

@@ -1,0 +1,55 @@
+namespace FuelMath.Uncertainty;
+
+/// <summary>Kernel: means and medians that keep their digits.</summary>
+internal static class Averages
+{
+    /// <summary>The mean, and then the mean of what it left over.</summary>
+    internal static double Mean(ReadOnlySpan<double> values)
+    {
+        double mean = 0;
+        foreach (double value in values)
+        {
+            mean += value / values.Length;
+        }
+
+        double rest = 0;
+        foreach (double value in values)
+        {
+            rest += value - mean;
+        }
+
+        return mean + (rest / values.Length);
+    }
+
+    /// <summary>The mean of values that count by their weights, and then the mean of what it left over.</summary>
+    internal static double Mean(ReadOnlySpan<double> values, ReadOnlySpan<double> weights)
+    {
+        double total = 0;
+        foreach (double weight in weights)
+        {
+            total += weight;
+        }
+
+        double mean = 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            mean += values[i] * (weights[i] / total);
+        }
+
+        double rest = 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            rest += (values[i] - mean) * (weights[i] / total);
+        }
+
+        return mean + rest;
+    }
+
+    /// <summary>The middle value, or the mean of the two in the middle. Sorts what it is given.</summary>
+    internal static double Median(double[] values)
+    {
+        Array.Sort(values);
+        int middle = values.Length / 2;
+        return values.Length % 2 == 1 ? values[middle] : (values[middle - 1] / 2) + (values[middle] / 2);
+    }
+}

@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>The straight line of weighted least squares through readings, and how well it is known.</summary>
+/// <remarks>
+/// <para>
+/// In the units of the data. The readings of y scatter about the line, those of x are exact. Axes and weights are scaled
+/// to order one and sums are taken about the mean, so that nothing is lost where the readings agree in their first digits.
+/// </para>
+/// <para>
+/// Source: [JCGM-100] section H.3, the calibration line; [Draper-Smith-1998] chapters 1 and 5 (weights);
+/// [Fieller-1954] for where the line crosses zero.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/UncertaintyExamples.cs" region="Line" />
+/// </example>
+public sealed class FittedLine
+{
+    private readonly LineFit fit;
+
+    /// <summary>Fits a line with weights.</summary>
+    /// <param name="x">Three or more abscissas, not all the same. Copied.</param>
+    /// <param name="y">Readings, as many. Copied.</param>
+    /// <param name="weights">
+    /// How much each counts, as many, greater than zero: one over its variance, up to a common factor. Copied.
+    /// </param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
+    public FittedLine(IEnumerable<double> x, IEnumerable<double> y, IEnumerable<double> weights)
+        : this(x, y, weights, false) { }
+
+    private FittedLine(IEnumerable<double> x, IEnumerable<double> y, IEnumerable<double> weights, bool origin)
+    {
+        ArgumentNullException.ThrowIfNull(x);
+        ArgumentNullException.ThrowIfNull(y);
+        ArgumentNullException.ThrowIfNull(weights);
+        (X, Y, Weights, IsThroughOrigin) = ([.. x], [.. y], [.. weights], origin);
+        LineChecks.Check(X.AsSpan(), Y.AsSpan(), Weights.AsSpan(), origin);
+        fit = LineFit.Of(X.AsSpan(), Y.AsSpan(), Weights.AsSpan(), origin);
+    }
+
+    /// <summary>The abscissas.</summary>
+    public ImmutableArray<double> X { get; }
+
+    /// <summary>The readings.</summary>
+    public ImmutableArray<double> Y { get; }
+
+    /// <summary>The weights.</summary>
+    public ImmutableArray<double> Weights { get; }
+
+    /// <summary>Whether the line was made to pass through the origin.</summary>
+    public bool IsThroughOrigin { get; }
+
+    /// <summary>Readings less fitted parameters: n - 2, or n - 1 through the origin.</summary>
+    public int DegreesOfFreedom => X.Length - (IsThroughOrigin ? 1 : 2);
+
+    /// <summary>The slope.</summary>
+    public double Slope => fit.Slope;
+
+    /// <summary>The standard error of the slope.</summary>
+    public double SlopeStandardError => fit.Deviation / Math.Sqrt(fit.Sxx);
+
+    /// <summary>The line at zero; zero through the origin.</summary>
+    public double Intercept => At(0);
+
+    /// <summary>The standard error of the intercept; zero through the origin.</summary>
+    public double InterceptStandardError => StandardErrorAt(0);
+
+    /// <summary>The correlation of slope and intercept, from -1 to 1; zero through the origin.</summary>
+    public double Correlation =>
+        IsThroughOrigin ? 0 : -fit.CenterX / Math.Sqrt((fit.Sxx / fit.TotalWeight) + (fit.CenterX * fit.CenterX));
+
+    /// <summary>The sum of the weighted squares of what the line leaves over.</summary>
+    public double ResidualSumOfSquares => fit.Deviation * fit.Deviation * DegreesOfFreedom;
+
+    /// <summary>The standard deviation of a reading of weight one about the line.</summary>
+    public double ResidualStandardDeviation => fit.Deviation;
+
+    /// <summary>
+    /// The share of the variation of y that the line explains; about the mean, or about zero through the origin. One where
+    /// y does not vary at all.
+    /// </summary>
+    public double RSquared => fit.RSquared;
+
+    /// <summary>A line with equal weights.</summary>
+    /// <param name="x">Three or more abscissas, not all the same. Copied.</param>
+    /// <param name="y">Readings, as many. Copied.</param>
+    /// <returns>The line.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
+    public static FittedLine FromPoints(IEnumerable<double> x, IEnumerable<double> y) => new(x, y, Ones(y), false);
+
+    /// <summary>A line through the origin with equal weights.</summary>
+    /// <param name="x">Two or more abscissas, not all zero. Copied.</param>
+    /// <param name="y">Readings, as many. Copied.</param>
+    /// <returns>The line.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
+    public static FittedLine FromOrigin(IEnumerable<double> x, IEnumerable<double> y) => new(x, y, Ones(y), true);
+
+    /// <summary>The line at an abscissa.</summary>
+    /// <param name="x">The abscissa; finite.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    public double At(double x) => fit.CenterY + (fit.Slope * (Guard.Finite(x, nameof(x)) - fit.CenterX));
+
+    /// <summary>The standard error of the line at an abscissa; not that of a single reading there.</summary>
+    /// <param name="x">The abscissa; finite.</param>
+    /// <returns>The standard error.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    public double StandardErrorAt(double x)
+    {
+        double u = Guard.Finite(x, nameof(x)) - fit.CenterX;
+        return fit.Deviation * Math.Sqrt(fit.CenterVariance + (u * u / fit.Sxx));
+    }
+
+    /// <summary>The range that holds the true line at an abscissa: a point of the confidence band.</summary>
+    /// <param name="x">The abscissa; finite.</param>
+    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Interval BandAt(double x, Ratio confidence) =>
+        Interval.Around(At(x), Student.TwoSided(DegreesOfFreedom, confidence) * StandardErrorAt(x));
+
+    /// <summary>The range that holds the true slope.</summary>
+    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    public Interval SlopeInterval(Ratio confidence) =>
+        Interval.Around(Slope, Student.TwoSided(DegreesOfFreedom, confidence) * SlopeStandardError);
+
+    /// <summary>Where the line crosses zero: -intercept / slope.</summary>
+    /// <returns>The abscissa.</returns>
+    /// <exception cref="NoSolutionException">The line is level, or was made to cross at the origin.</exception>
+    public double ZeroCrossing() =>
+        IsThroughOrigin || fit.Slope == 0
+            ? throw new NoSolutionException(
+                "where a line crosses zero",
+                "It is level, or it was made to pass through the origin.",
+                "",
+                double.NaN,
+                0
+            )
+            : fit.CenterX - (fit.CenterY / fit.Slope);
+
+    /// <summary>The standard error of the crossing by the law of propagation: good only where the slope is well known.</summary>
+    /// <returns>The standard error.</returns>
+    /// <remarks>An interval made from it holds the truth too seldom with few readings: use <see cref="ZeroInterval"/>.</remarks>
+    /// <exception cref="NoSolutionException">There is no crossing.</exception>
+    public double ZeroStandardError() => Math.Abs(StandardErrorAt(ZeroCrossing()) / fit.Slope);
+
+    /// <summary>The range that holds the true crossing, by Fieller's theorem: exact for normal scatter.</summary>
+    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <returns>The range; not symmetric about the crossing.</returns>
+    /// <exception cref="NoSolutionException">
+    /// The slope does not differ from zero at this confidence, so that no finite range holds the crossing; or there is none.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    public Interval ZeroInterval(Ratio confidence)
+    {
+        double reach = Student.TwoSided(DegreesOfFreedom, confidence) * fit.Deviation / fit.Slope;
+        double u = ZeroCrossing() - fit.CenterX;
+        double rest = 1 - (reach * reach / fit.Sxx);
+        if (!(rest > 0))
+        {
+            throw new NoSolutionException(
+                "a finite interval for where a line crosses zero",
+                "Its slope does not differ from zero at this confidence: take more readings, farther apart.",
+                "",
+                double.NaN,
+                0
+            );
+        }
+
+        double half = Math.Abs(reach) * Math.Sqrt((rest * fit.CenterVariance) + (u * u / fit.Sxx));
+        return new(fit.CenterX + ((u - half) / rest), fit.CenterX + ((u + half) / rest));
+    }
+
+    private static IEnumerable<double> Ones(IEnumerable<double> y)
+    {
+        ArgumentNullException.ThrowIfNull(y);
+        return y.Select(_ => 1.0);
+    }
+}

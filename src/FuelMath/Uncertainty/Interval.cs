@@ -1,0 +1,26 @@
+namespace FuelMath.Uncertainty;
+
+/// <summary>A range of numbers that holds a true value with a stated confidence.</summary>
+/// <remarks>
+/// Made by a fit or a sample, in the unit of their data. The default value is the single number zero. Equality is not
+/// defined. Immutable and safe to share between threads.
+/// </remarks>
+#pragma warning disable CA1815 // Numbers that were computed are compared with a tolerance.
+public readonly struct Interval
+#pragma warning restore CA1815
+{
+    internal Interval(double low, double high) => (Low, High) = (low, high);
+
+    /// <summary>The lower end.</summary>
+    public double Low { get; }
+
+    /// <summary>The upper end.</summary>
+    public double High { get; }
+
+    /// <summary>Whether a number lies in it, ends included.</summary>
+    /// <param name="value">The number.</param>
+    /// <returns>True when it does.</returns>
+    public bool Contains(double value) => value >= Low && value <= High;
+
+    internal static Interval Around(double center, double halfWidth) => new(center - halfWidth, center + halfWidth);
+}

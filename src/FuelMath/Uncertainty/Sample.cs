@@ -1,0 +1,57 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>Repeats of one reading: their mean, their scatter, and how well the mean is known.</summary>
+/// <remarks>
+/// In the unit of the data. Mean and deviation are taken in two passes, so that readings which agree in their first
+/// digits keep the others. Source: [JCGM-100] sections 4.2.1 to 4.2.3. Instances are immutable and safe to share between
+/// threads. Equality is by reference.
+/// </remarks>
+public sealed class Sample
+{
+    /// <summary>Takes repeats.</summary>
+    /// <param name="values">Two or more readings. Read once.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="values"/> is null.</exception>
+    /// <exception cref="ArgumentException">There are fewer than two, or one is not finite.</exception>
+    public Sample(IEnumerable<double> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        double[] all = [.. values];
+        if (all.Length < 2)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"A scatter needs 2 or more readings; {all.Length} given."),
+                nameof(values)
+            );
+        }
+
+        Guard.AllFinite(all, "Readings", nameof(values));
+        Count = all.Length;
+        Mean = Averages.Mean(all);
+        // Scaled, so that neither tiny nor huge readings leave the range of the squares.
+        double scale = all.Max(v => Math.Abs(v - Mean));
+        StandardDeviation =
+            scale == 0 ? 0 : scale * Math.Sqrt(all.Sum(v => (v - Mean) / scale * ((v - Mean) / scale)) / (Count - 1));
+    }
+
+    /// <summary>How many readings.</summary>
+    public int Count { get; }
+
+    /// <summary>Their mean.</summary>
+    public double Mean { get; }
+
+    /// <summary>The standard deviation of one reading, with n - 1.</summary>
+    public double StandardDeviation { get; }
+
+    /// <summary>The standard error of the mean: standard deviation over the root of the count.</summary>
+    public double StandardError => StandardDeviation / Math.Sqrt(Count);
+
+    /// <summary>The range that holds the true mean, when readings scatter normally.</summary>
+    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    public Interval MeanInterval(Ratio confidence) =>
+        Interval.Around(Mean, Student.TwoSided(Count - 1, confidence) * StandardError);
+}
