@@ -23,7 +23,7 @@ public sealed class AirExamples
         string working = hill.DryAirWorking().ToString();
         #endregion
 
-        Assert.Equal(0.78, fuel.DecimalFractions, 0.006);
+        Assert.Equal(0.78, fuel.DecimalFractions, 0.005);
         Assert.Contains("rhod", working, StringComparison.Ordinal);
     }
 }

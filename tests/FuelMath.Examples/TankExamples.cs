@@ -49,8 +49,8 @@ public sealed class TankExamples
         EthanolMeasurement sensed = EthanolSensor.Usual(Ratio.FromPercent(2)).Read(Frequency.FromHertz(79)); // 29 %
         #endregion
 
-        Assert.Equal(29, content.Percent, 0.6);
-        Assert.Equal(0.8, uncertainty.Percent, 0.15);
+        Assert.Equal(29, content.Percent, 0.1);
+        Assert.Equal(0.8, uncertainty.Percent, 0.05);
         Assert.Equal(29, sensed.Content.Percent, 1e-9);
     }
 

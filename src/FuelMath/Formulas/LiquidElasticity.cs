@@ -38,7 +38,7 @@ public static class LiquidElasticity
     /// <param name="heatCapacity">Isobaric heat capacity, J/(kg K).</param>
     /// <param name="temperature">Temperature, K.</param>
     /// <returns>Isentropic bulk modulus, Pa; not below the isothermal one.</returns>
-    /// <remarks>An identity of thermodynamics. Published tables of bulk moduli mix the two kinds, which differ by 15 to 25 % for fuels. Source: [Poling-2001] relations of heat capacity and compressibility.</remarks>
+    /// <remarks>An identity of thermodynamics. Published tables of bulk moduli mix the two kinds, which differ by 20 to 35 % for fuels. Source: [Poling-2001] relations of heat capacity and compressibility.</remarks>
     [MethodImpl(Inline)]
     public static T IsentropicModulus<T>(T isothermalModulus, T expansion, T density, T heatCapacity, T temperature)
         where T : struct, IScalar<T> =>

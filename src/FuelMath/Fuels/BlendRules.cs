@@ -18,7 +18,7 @@ internal static class BlendRules
         "Viscosity of the blend: blending indices by mass, a rule for petroleum liquids.";
 
     private static readonly string IdealHeat =
-        "Heat capacity of the blend: by mass, heat of mixing left out; alcohol in gasoline has a few percent more.";
+        "Heat capacity of the blend: by mass, heat of mixing left out; alcohol in gasoline has a few percent more (from memory).";
 
     private static readonly DataSource IndexSource = new("Maples-2000", "viscosity blending index");
 

@@ -8,7 +8,7 @@ namespace FuelMath.Fuels;
 
 /// <summary>Ethanol with water in it, by the alcohol tables: together they take less room than apart.</summary>
 /// <remarks>
-/// The contraction reaches 3.6 % of the volume near equal parts. Source: [OIML-R22] general formula, 0 °C to 40 °C, which is
+/// The contraction reaches 3.5 % of the volume near equal parts. Source: [OIML-R22] general formula, 0 °C to 40 °C, which is
 /// the range here. Immutable and safe to share between threads; equality is by reference.
 /// </remarks>
 public sealed class EthanolWater

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FuelMath.Formulas;
+using FuelMath.Internal;
 using FuelMath.Scalars;
 using UnitsNet;
 
@@ -71,6 +72,28 @@ public static class FuelBlend
                 [.. used.Select(p => Traced.Input(FuelSymbols.VolumeFraction, p.Si))],
                 [.. used.Select(p => Traced.Input(Symbols.Density, p.Fuel.Density.Law.At(mixedAt)))],
                 [.. used.Select(p => Traced.Input(Symbols.StoichiometricRatio, p.Fuel.StoichiometricRatioWith(air).Si))]
+            )
+            .ToWorking();
+    }
+
+    /// <summary>
+    /// How the lower heating value of a blend by volume follows from those of its parts: volumes become masses, and heat
+    /// goes by mass. Formula, numbers put in, result, source.
+    /// </summary>
+    /// <param name="mixedAt">The temperature at which the volumes were measured.</param>
+    /// <param name="parts">The fuels and their fractions of the volume before mixing, which add up to 100 %.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
+    /// <exception cref="InvalidOperationException">The lower heating value of a part is not known.</exception>
+    /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
+    public static Working LowerHeatingValueWorkingByVolume(Temperature mixedAt, IReadOnlyList<FuelPart> parts)
+    {
+        FuelPart[] used = Checked(parts);
+        return Combustion
+            .MeanByVolume<Traced>(
+                [.. used.Select(p => Traced.Input(FuelSymbols.VolumeFraction, p.Si))],
+                [.. used.Select(p => Traced.Input(Symbols.Density, p.Fuel.Density.Law.At(mixedAt)))],
+                [.. used.Select(p => Traced.Input(FuelSymbols.FuelHeat, p.Fuel.LowerHeatingValue.InSi()))]
             )
             .ToWorking();
     }

@@ -8,7 +8,7 @@ namespace FuelMath.Fuels;
 
 /// <summary>Bulk modulus of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
 /// <remarks>
-/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 15 to 25 % higher; tables in use mix the two. Immutable and safe to share between threads; equality is by reference.
+/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 20 to 35 % higher; tables in use mix the two. Immutable and safe to share between threads; equality is by reference.
 /// </remarks>
 public sealed class LiquidBulkModulus
 {

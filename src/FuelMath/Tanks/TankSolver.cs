@@ -50,12 +50,14 @@ internal static class TankSolver
         return new(
             [new(liquid, measured, tank.Add(liquid, measured, measuredAt))],
             () =>
-                TankBalance.AddedVolume(
-                    Traced.Input(TankSymbols.HeldContent, held),
-                    Traced.Input(TankSymbols.HeldVolume, volume),
-                    Traced.Input(TankSymbols.AddedContent, liquid.Ethanol),
-                    Traced.Input(TankSymbols.Target, wanted)
-                )
+                reached
+                    ? Traced.Input(TankSymbols.AddedVolume, 0)
+                    : TankBalance.AddedVolume(
+                        Traced.Input(TankSymbols.HeldContent, held),
+                        Traced.Input(TankSymbols.HeldVolume, volume),
+                        Traced.Input(TankSymbols.AddedContent, liquid.Ethanol),
+                        Traced.Input(TankSymbols.Target, wanted)
+                    )
         );
     }
 
@@ -107,7 +109,7 @@ internal static class TankSolver
         }
 
         double most = room / firstExpansion;
-        double one = Math.Clamp(
+        double solved =
             room > 0
                 ? TankBalance
                     .FirstVolume(
@@ -121,10 +123,17 @@ internal static class TankSolver
                         new Real(secondExpansion)
                     )
                     .Value
-                : 0,
-            0,
-            most
-        );
+                : 0;
+        if (!(solved >= -1e-6 * most && solved <= most * (1 + 1e-6)))
+        {
+            throw new ArgumentException(
+                $"Must differ more in ethanol content from '{first}': at {Show(first.Ethanol, target)} and "
+                    + $"{Show(second.Ethanol, target)} no share of the two is told from another.",
+                nameof(second)
+            );
+        }
+
+        double one = Math.Clamp(solved, 0, most);
         Volume firstVolume = Measured(first, one, measuredAt);
         Volume secondVolume = Measured(second, (room - (one * firstExpansion)) / secondExpansion, measuredAt);
         Tank between = tank.Add(first, firstVolume, measuredAt);

@@ -8,7 +8,7 @@ namespace FuelMath.Tanks;
 /// <summary>Ethanol content from shaking a sample of fuel with water, which takes the ethanol out of the gasoline.</summary>
 /// <remarks>
 /// The lower layer grows by less than the ethanol it takes up, because ethanol and water shrink when mixed: the growth
-/// alone reads 5 to 10 % of the content too low. Here the ethanol is the one whose mixture with the water fills the layer, by
+/// alone reads 7 to 9 % of the content too low. Here the ethanol is the one whose mixture with the water fills the layer, by
 /// the alcohol tables. Immutable and safe to share between threads; equality is by reference.
 /// </remarks>
 public static class WaterShakeOut

@@ -33,6 +33,23 @@ public sealed class BlendAndPremixWorkingTests
         Close.Within(1e-13, blend.StoichiometricRatio.ToMassRatio(), working.Value);
     }
 
+    [Fact]
+    public void LowerHeatingValueWorkingByVolume_OfABlend_EndsInItsValue()
+    {
+        IReadOnlyList<FuelPart> parts = Two(StandardFuels.Ethanol, 30, StandardFuels.PumpGasoline);
+
+        Close.Within(
+            1e-13,
+            FuelBlend.ByVolume("blend", Celsius.Of(15), parts).LowerHeatingValue.JoulesPerKilogram,
+            FuelBlend.LowerHeatingValueWorkingByVolume(Celsius.Of(15), parts).Value
+        );
+        Assert.Contains(
+            "qb = (x_1 * rho_1 * q1_1 + x_2 * rho_2 * q1_2) / (x_1 * rho_1 + x_2 * rho_2)",
+            FuelBlend.LowerHeatingValueWorkingByVolume(Celsius.Of(15), parts).ToString(),
+            StringComparison.Ordinal
+        );
+    }
+
     // E85 from the printed ratios 9.0 and 14.7 and densities 789.24 and 745 kg/m³: 9.814, worked apart from this code.
     [Fact]
     [Trait("Source", "Definition")]

@@ -112,6 +112,40 @@ public sealed class HeatAndCompressionTests
         Assert.StartsWith("Bulk modulus of gasoline", Assert.Single(modulus.Estimates));
     }
 
+    // The newer edition counts in °F from 60 °F: 192.4571/rho^2 + 0.2438/rho for gasolines, 330.3010/rho^2 for jet fuels,
+    // printed to seven and four digits. 60 °F is 15.56 °C, which moves the coefficient by 7e-4 of itself at most.
+    [Theory]
+    [InlineData(680, 192.4571, 0.2438)]
+    [InlineData(745, 192.4571, 0.2438)]
+    [InlineData(769, 192.4571, 0.2438)]
+    [InlineData(800, 330.3010, 0)]
+    [InlineData(830, 330.3010, 0)]
+    [Trait("Source", "API-MPMS-11.1")]
+    public void DensityFromProduct_Expansion_IsThatOfTheNewerEdition(double density, double k0, double k1)
+    {
+        LiquidDensity liquid = LiquidDensity.FromProductAt15Celsius(Density.FromKilogramsPerCubicMeter(density));
+
+        double slope =
+            (liquid.At(Celsius.Of(14.9)).KilogramsPerCubicMeter - liquid.At(Celsius.Of(15.1)).KilogramsPerCubicMeter)
+            / 0.2
+            / density;
+
+        Close.Within(1e-3, ((k0 / density) + k1) / density * 1.8, slope);
+    }
+
+    [Theory]
+    [InlineData(650)]
+    [InlineData(1080)]
+    public void DensityFromProduct_OutsideTheBands_Refuses(double density) =>
+        Assert.StartsWith(
+            $"Must be from 653 kg/m³ to 1075 kg/m³; it was {density} kg/m³.",
+            Assert
+                .Throws<ArgumentOutOfRangeException>(() =>
+                    LiquidDensity.FromProductAt15Celsius(Density.FromKilogramsPerCubicMeter(density))
+                )
+                .Message
+        );
+
     [Fact]
     public void Unknown_WithoutReason_Refuses()
     {

@@ -131,6 +131,31 @@ public sealed class TankTests
     public void Reach_WhatItHolds_AddsNothing() =>
         Assert.Equal(0, Holding(20, E85).Reach(Percent(80), Ethanol, Reference).Steps[0].Volume.Liters, 1e-9);
 
+    // Nothing over nothing is no working.
+    [Fact]
+    public void ToWorking_WhenNothingIsToBeAdded_IsNothing() =>
+        Assert.Equal(0, Holding(20, E85).Reach(Percent(80), E85, Reference).ToWorking().Value);
+
+    // Two cans that hardly differ, each of which expands in its own way: refused rather than guessed.
+    [Fact]
+    public void FillTo_TwoNearlyAlike_ReachesTheTargetOrRefuses()
+    {
+        TankLiquid twin = TankLiquid.GasolineWith("twin", StandardFuels.IsoOctane, Percent(80.0001));
+        Tank hot = Tank.Empty(Volume.FromLiters(100), Celsius.Of(60)).Add(Gasoline, Volume.FromLiters(20), Reference);
+        for (double target = 50; target < 70; target += 0.0005)
+        {
+            try
+            {
+                TankFill fill = hot.FillTo(Percent(target), Volume.FromLiters(90), E85, twin, Reference);
+                Assert.Equal(target, fill.Result.EthanolContent.Percent, 1e-3);
+            }
+            catch (ArgumentException error)
+            {
+                Assert.StartsWith("Must ", error.Message);
+            }
+        }
+    }
+
     [Fact]
     public void Reach_BeyondWhatIsAdded_SaysWhatCanBeReached()
     {
