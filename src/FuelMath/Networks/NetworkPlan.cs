@@ -7,7 +7,11 @@ namespace FuelMath.Networks;
 /// A network prepared for solving: nodes, links, the order of elimination and the links grouped by law. Immutable and
 /// safe to share between threads; what changes from solve to solve lives in a <see cref="NetworkWork{T}"/>.
 /// </summary>
-/// <remarks>The door for whoever solves the same network many times: rent a workspace, set it, solve it, read it.</remarks>
+/// <remarks>
+/// The door for whoever solves the same network many times: rent a workspace, set it, solve it, read it. Links whose loss
+/// moves with the fluid are made of a <see cref="LinkPart"/> with <see cref="SquarePart.LinearPerViscosity"/> and
+/// <see cref="SquarePart.SquarePerDensity"/>.
+/// </remarks>
 internal sealed class NetworkPlan
 {
     private readonly Dictionary<string, int> nodeIndex = [];

@@ -20,6 +20,12 @@ internal sealed partial class NetworkWork<T>
     /// <summary>... times this where it takes long: near no flow a square law creeps, and its loss is long right.</summary>
     private const double Patience = 10;
 
+    /// <summary>
+    /// Nor has a step that was the difference of numbers so much greater than the flows: it would not balance mass.
+    /// </summary>
+    private const double Heave = 1e5;
+    private const double HeaveOfStart = 1e11;
+
     /// <summary>How far beyond its law's scale, or beyond what it was, a flow may go in one step.</summary>
     private const double Reach = 5;
     private const double ReachOfLast = 4;
@@ -90,9 +96,11 @@ internal sealed partial class NetworkWork<T>
             }
 
             limit = PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
-            (T change, T scale) = NextFlows();
+            (T change, T scale, T heave) = NextFlows();
             double patience = iteration < FullSteps + Period ? 1 : Patience;
-            settled = T.Less(change, (Settled * scale) + (patience * startScale));
+            settled =
+                T.Less(change, (Settled * scale) + (patience * startScale))
+                & T.Less(heave, (Heave * scale) + (HeaveOfStart * startScale));
             lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
             if (iteration >= FullSteps)
             {
@@ -127,22 +135,25 @@ internal sealed partial class NetworkWork<T>
         }
     }
 
-    /// <summary>The flows that a full step would give, into Free; the greatest change and the greatest flow.</summary>
-    private (T Change, T Scale) NextFlows()
+    /// <summary>The flows that a full step would give, into Free.</summary>
+    /// <returns>The greatest change, the greatest flow, and the greatest number that a flow was the difference of.</returns>
+    private (T Change, T Scale, T Heave) NextFlows()
     {
         T change = T.Of(0);
         T scale = T.Of(0);
+        T heave = T.Of(0);
         int[] from = Plan.From;
         int[] to = Plan.To;
         for (int e = 0; e < Flow.Length; e++)
         {
+            heave = T.Max(heave, T.Abs(Free[e]));
             T next = Free[e] + (FromUp[e] * Right[from[e]]) - (ToDown[e] * Right[to[e]]);
             change = T.Max(change, T.Abs(next - Flow[e]));
             scale = T.Max(scale, T.Abs(next));
             Free[e] = next;
         }
 
-        return (change, scale);
+        return (change, scale, heave);
     }
 
     /// <summary>

@@ -9,10 +9,10 @@ namespace FuelMath.Networks;
 /// a time; rented from <see cref="NetworkPlan.Rent{T}"/> and given back by disposing of it.
 /// </summary>
 /// <remarks>
-/// <para>
-/// All numbers are SI, pressures gauge. Set what differs from the description, <see cref="Solve"/>, read. A second
-/// <see cref="Solve"/> on the same workspace may start from the first one's answer. Nothing is allocated.
-/// </para>
+/// All numbers are SI, pressures gauge. Set what differs from the description, <see cref="Solve"/>, ask <see cref="Sound"/>
+/// and <see cref="OutsideData"/>, read. A second <see cref="Solve"/> on the same workspace may start from the first one's
+/// answer. Nothing is allocated. For a number that is not sound, a solve of it in <see cref="Real"/> and
+/// <see cref="NetworkVerdict.State"/> say why.
 /// </remarks>
 internal sealed partial class NetworkWork<T> : IDisposable
     where T : struct, IScalar<T>
@@ -129,7 +129,12 @@ internal sealed partial class NetworkWork<T> : IDisposable
     internal void SetInjector(int link, T coefficient, T commanded)
     {
         set = true;
-        Law<CappedLaw<T>>(link).Set(coefficient, commanded);
+        ref CappedLaw<T> law = ref Law<CappedLaw<T>>(link);
+        law.Set(coefficient, commanded);
+
+        // A warm start begins at the new command: below it the law is so flat that Newton would first overshoot.
+        T first = law.FirstFlow;
+        Flow[link] = T.Select(T.Less(first, commanded), Flow[link], first);
     }
 
     /// <summary>Sets a regulator's reference pressure, Pa gauge.</summary>

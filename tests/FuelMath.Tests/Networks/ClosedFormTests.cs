@@ -28,6 +28,25 @@ public sealed class ClosedFormTests
         Close.Within(Exact, expected, network.Solve().FlowIn("hose").CubicMetersPerSecond);
     }
 
+    /// <summary>The loop of the room's page: 100 L/h over 10 and 40 kPa at 100 L/h, side by side.</summary>
+    [Fact]
+    [Trait("Source", "Definition")]
+    public void Solve_TwoLinearFiltersSideBySide_ShareByHand()
+    {
+        NetworkState state = Fuel(
+                Fixed("a", 50),
+                Drawn("b", 100),
+                Linear("light", "a", "b", 10),
+                Linear("heavy", "a", "b", 40)
+            )
+            .Solve();
+
+        Close.Within(Exact, 80, state.LitersPerHourIn("light"));
+        Close.Within(Exact, 20, state.LitersPerHourIn("heavy"));
+        Close.Within(Exact, 42, state.KilopascalsAt("b"));
+        Close.Within(Exact, 8, state.PressureDifferenceOver("heavy").Kilopascals);
+    }
+
     /// <summary>For a given loss the transition law gives the velocity without iteration.</summary>
     [Theory]
     [InlineData(20, 2, 8)]

@@ -10,14 +10,8 @@ namespace FuelMath.Tests.Networks;
 [Properties(Arbitrary = [typeof(NetworkArbitraries)], MaxTest = 60)]
 public sealed class NetworkProperties
 {
-    /// <summary>What parts of our range usually carry, m3/s: the scale where next to nothing flows.</summary>
-    private const double SmallFlow = 1e-5;
-
-    /// <summary>
-    /// The greatest flow that a cold start begins with in these networks, m3/s. Where next to nothing flows the solver
-    /// stops at a billionth of it: a square law has no slope there.
-    /// </summary>
-    private const double StartingFlow = 1e-3;
+    /// <summary>0.6 m/s in the widest hose, m3/s: the scale where next to nothing flows.</summary>
+    private const double UsualFlow = 1.9e-4;
 
     [Property]
     public void Solve_ConservesMassAtEachJunction(NetworkSeed seed)
@@ -28,7 +22,7 @@ public sealed class NetworkProperties
             return;
         }
 
-        double scale = Math.Max(StartingFlow, drawn.Links.Max(l => Math.Abs(Flow(state, l.Name))));
+        double scale = Math.Max(UsualFlow, drawn.Links.Max(l => Math.Abs(Flow(state, l.Name))));
         foreach (NetworkNode node in drawn.Nodes.Where(n => !n.IsFixed))
         {
             double gained =
@@ -51,7 +45,10 @@ public sealed class NetworkProperties
         LinkBalance.Holds(drawn.Network, state, $"seed {seed.Value}");
     }
 
-    /// <summary>Other names in another order are the same network. Both stop a ten millionth from the same answer.</summary>
+    /// <summary>
+    /// Other names in another order are the same network. Flows settle to a ten millionth, and in a dead loop of square
+    /// laws to some millionths of what they usually carry.
+    /// </summary>
     [Property]
     public void Solve_OrderAndNames_DoNotMatter(NetworkSeed seed)
     {
@@ -195,13 +192,13 @@ public sealed class NetworkProperties
         double top = known.Select(n => Math.Abs(one.KilopascalsAt(n))).Append(100).Max();
         foreach (string node in known)
         {
-            Close.WithinOf(top, 1e-7, pressure * one.KilopascalsAt(node), other.KilopascalsAt(name(node)));
+            Close.WithinOf(top, 1e-6, pressure * one.KilopascalsAt(node), other.KilopascalsAt(name(node)));
         }
 
-        double most = one.Links.Select(l => Math.Abs(Flow(one, l))).Append(SmallFlow).Max();
+        double most = one.Links.Select(l => Math.Abs(Flow(one, l))).Append(UsualFlow / 10).Max();
         foreach (string link in one.Links)
         {
-            Close.WithinOf(most * flow, 1e-6, flow * Flow(one, link), Flow(other, name(link)));
+            Close.WithinOf(most * flow, 1e-5, flow * Flow(one, link), Flow(other, name(link)));
         }
     }
 }
