@@ -9,20 +9,17 @@ internal static class LaneSettings
     /// <summary>Sets a tabulated pump's curves of pressure rise (Pa) over flow (m3/s), one for each number of a lane.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">The pump.</param>
-    /// <param name="curves">As many as the lane holds numbers, each with as many points as the pump has.</param>
-    internal static void SetPump<T>(this NetworkWork<T> work, int link, ReadOnlySpan<Curve> curves)
+    /// <param name="curves">Each with as many pieces as the pump has, or fewer; the last one serves further numbers.</param>
+    internal static void SetPump<T>(this NetworkWork<T> work, int link, ReadOnlySpan<Piece[]> curves)
         where T : struct, ILane<T>
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(curves.Length, T.Count);
         ref PumpTableLaw<T> law = ref work.Law<PumpTableLaw<T>>(link);
         Span<double> numbers = stackalloc double[5 * T.Count];
         for (int i = 0; i < law.Count; i++)
         {
             for (int n = 0; n < T.Count; n++)
             {
-                ReadOnlySpan<Piece> pieces = curves[n].Pieces;
-                ArgumentOutOfRangeException.ThrowIfGreaterThan(pieces.Length, law.Count);
-                Piece p = pieces[Math.Min(i, pieces.Length - 1)];
+                Piece p = law.PieceOf(curves[Math.Min(n, curves.Length - 1)], i);
                 numbers[n] = p.X0;
                 numbers[T.Count + n] = p.C0;
                 numbers[(2 * T.Count) + n] = p.C1;
@@ -42,5 +39,32 @@ internal static class LaneSettings
 
         law.Finish();
         work.Touch();
+    }
+
+    /// <summary>Takes over one number of a lane with all that a verdict looks at.</summary>
+    internal static void Take<T>(this NetworkWork<Real> one, NetworkWork<T> work, int number)
+        where T : struct, ILane<T>
+    {
+        Span<double> numbers = stackalloc double[T.Count];
+        Take(work.Pressure, one.Pressure, numbers, number);
+        Take(work.Flow, one.Flow, numbers, number);
+        Take(work.Memory, one.Memory, numbers, number);
+        Take(work.FromUp, one.FromUp, numbers, number);
+        Take(work.ToDown, one.ToDown, numbers, number);
+        Take(work.Error, one.Error, numbers, number);
+        T.Store(work.Iterations, numbers);
+        double iterations = numbers[number];
+        T.Store(work.StartScale, numbers);
+        one.TakeOver(new Real(iterations), new Real(numbers[number]));
+    }
+
+    private static void Take<T>(T[] from, Real[] to, Span<double> numbers, int number)
+        where T : struct, ILane<T>
+    {
+        for (int i = 0; i < to.Length; i++)
+        {
+            T.Store(from[i], numbers);
+            to[i] = new Real(numbers[number]);
+        }
     }
 }

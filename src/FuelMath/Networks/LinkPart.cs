@@ -79,6 +79,9 @@ internal sealed class PumpPowerPart(double shutoff, double factor, double expone
     internal readonly double Shutoff = shutoff;
     internal readonly double Factor = factor;
     internal readonly double Exponent = exponent;
+
+    /// <summary>The flow at half the shutoff, m3/s.</summary>
+    internal readonly double Half = Math.Pow(shutoff / 2 / factor, 1 / exponent);
 }
 
 /// <summary>

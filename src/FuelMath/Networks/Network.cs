@@ -123,15 +123,27 @@ public sealed class Network
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState Solve(NetworkState start)
     {
-        ArgumentNullException.ThrowIfNull(start);
-        if (!plan.IsLike(start.Plan))
-        {
-            throw new ArgumentException("Must be a state of a network with the same nodes and links.", nameof(start));
-        }
-
+        _ = plan.Like(start);
         using NetworkWork<Real> work = plan.Rent<Real>();
         start.CopyTo(work);
         Mask<Real> solved = work.Solve(warm: true);
         return NetworkVerdict.State(work, Real.All(solved) || Real.All(work.Solve(warm: false)));
+    }
+
+    /// <summary>Finds the steady state at a buffer's settings, from the state that it held last, and fills it.</summary>
+    /// <param name="buffer">A buffer of this network.</param>
+    /// <remarks>Allocates nothing unless it refuses; then the buffer holds no state.</remarks>
+    /// <exception cref="ArgumentException">The buffer belongs to another network.</exception>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    public void Solve(NetworkBuffer buffer)
+    {
+        ArgumentNullException.ThrowIfNull(buffer);
+        if (!ReferenceEquals(buffer.Network, this))
+        {
+            throw new ArgumentException("Must be a buffer of this network; it belongs to another.", nameof(buffer));
+        }
+
+        buffer.Solve();
     }
 }

@@ -123,13 +123,23 @@ internal sealed class NetworkPlan
             : (WorkPool<T>)pools.GetOrAdd(typeof(T), static (_, plan) => new WorkPool<T>(plan), this);
 
     /// <summary>Whether another plan has the same nodes and links in the same order.</summary>
-    internal bool IsLike(NetworkPlan other) =>
+    private bool IsLike(NetworkPlan other) =>
         ReferenceEquals(this, other)
         || (
             Unknown == other.Unknown
             && Nodes.Select(n => n.Name).SequenceEqual(other.Nodes.Select(n => n.Name), StringComparer.Ordinal)
             && Links.Select(l => l.Name).SequenceEqual(other.Links.Select(l => l.Name), StringComparer.Ordinal)
         );
+
+    /// <summary>A state that has the same nodes and links.</summary>
+    /// <exception cref="ArgumentException">It has others.</exception>
+    internal NetworkState Like(NetworkState start)
+    {
+        ArgumentNullException.ThrowIfNull(start);
+        return IsLike(start.Plan)
+            ? start
+            : throw new ArgumentException("Must be a state of a network with the same nodes and links.", nameof(start));
+    }
 
     internal Ends EndsOf(int link)
     {

@@ -143,7 +143,7 @@ internal static class NetworkReach
     private static double LossAtNoFlow(NetworkWork<Real> work, int e) =>
         work.Plan.Links[e].Part is PumpTablePart
             ? -work.Law<PumpTableLaw<Real>>(e).RiseAt(default).Number.Value
-            : -((PumpPowerPart)work.Plan.Links[e].Part).Shutoff;
+            : -work.Law<PumpPowerLaw<Real>>(e).Shutoff.Value;
 
     /// <summary>Whether a link joins its ends: not when it is one-way and nothing flows, nor at a commanded flow.</summary>
     internal static bool IsOpen(NetworkWork<Real> work, int e, double noFlow)

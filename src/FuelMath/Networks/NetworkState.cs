@@ -85,11 +85,7 @@ public sealed class NetworkState
     public GaugePressure PressureAt(string node)
     {
         int i = plan.Node(node);
-        return IsCutOff(i)
-            ? throw new InvalidOperationException(
-                $"The pressure at '{node}' is not determined: every way to it is shut, so that it keeps what it had."
-            )
-            : new GaugePressure(pressure[i]);
+        return IsCutOff(i) ? throw CutOff(node) : new GaugePressure(pressure[i]);
     }
 
     /// <summary>The volume flow in a link, positive in its direction.</summary>
@@ -117,33 +113,32 @@ public sealed class NetworkState
 
     internal NetworkPlan Plan => plan;
 
-    /// <summary>
-    /// A shut part's flow, which the equations have as some 1e-16 m3/s of either sign, is none. One that just lets
-    /// something through, too little to count as open, keeps it, or mass would not balance.
-    /// </summary>
-    internal double FlowSi(int link)
-    {
-        bool shut = conditions[link] is LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated;
-        bool none = flow[link] <= (shut ? Stiff.GreatestLeak : 0) && NetworkVerdict.IsOneWay(plan.Links[link]);
-        return none ? 0 : flow[link];
-    }
+    internal double FlowSi(int link) => Shown(conditions[link], flow[link]);
+
+    /// <summary>A shut part's flow, which the equations have as some 1e-16 m3/s, is none.</summary>
+    internal static double Shown(LinkCondition condition, double flow) =>
+        condition is LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated ? 0 : flow;
+
+    internal static InvalidOperationException CutOff(string node) =>
+        new($"The pressure at '{node}' is not determined: every way to it is shut, so that it keeps what it had.");
 
     internal double PressureSi(int node) => pressure[node];
 
     /// <summary>Puts this state into a workspace of the same plan, for a warm start.</summary>
-    internal void CopyTo(NetworkWork<Real> work)
+    internal void CopyTo<T>(NetworkWork<T> work)
+        where T : struct, IScalar<T>
     {
         for (int i = 0; i < plan.Unknown; i++)
         {
-            work.SetUnknown(i, new Real(pressure[i]));
+            work.SetUnknown(i, T.Of(pressure[i]));
         }
 
         for (int e = 0; e < flow.Length; e++)
         {
-            work.Flow[e] = new Real(flow[e]);
-            work.Memory[e] = new Real(memory[e]);
+            work.Flow[e] = T.Of(flow[e]);
+            work.Memory[e] = T.Of(memory[e]);
         }
     }
 
-    private bool IsCutOff(int node) => !known[node];
+    internal bool IsCutOff(int node) => !known[node];
 }

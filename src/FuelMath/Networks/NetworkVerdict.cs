@@ -27,13 +27,7 @@ internal static class NetworkVerdict
     {
         NetworkPlan plan = work.Plan;
         int iterations = (int)work.Iterations.Value;
-        double greatest = 0;
-        foreach (Real flow in work.Flow)
-        {
-            greatest = Math.Max(greatest, Math.Abs(flow.Value));
-        }
-
-        double flowTolerance = work.FlowTolerance(new Real(greatest)).Value;
+        double flowTolerance = work.NoFlow().Value;
         int errorLink = WorstLink(work, out double error);
         if (!solved)
         {

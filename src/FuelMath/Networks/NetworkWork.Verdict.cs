@@ -10,22 +10,28 @@ internal sealed partial class NetworkWork<T>
     /// <remarks>Why it does not, a solve of that point in <see cref="Real"/> says.</remarks>
     internal Mask<T> Sound()
     {
-        T greatest = T.Of(0);
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            greatest = T.Max(greatest, T.Abs(Flow[e]));
-        }
-
         T lowest = T.Of(0);
         for (int i = 0; i < Plan.Unknown; i++)
         {
             lowest = T.Min(lowest, PressureAt(i));
         }
 
-        T tolerance = FlowTolerance(greatest);
+        T tolerance = NoFlow();
         return T.Less(Imbalances(), tolerance)
             & T.Less(Trespass(), tolerance)
             & T.Less(T.Of(NetworkVerdict.Vacuum), lowest);
+    }
+
+    /// <summary>Below this a flow is none, m3/s.</summary>
+    internal T NoFlow()
+    {
+        T greatest = T.Of(0);
+        for (int e = 0; e < Flow.Length; e++)
+        {
+            greatest = T.Max(greatest, T.Abs(Flow[e]));
+        }
+
+        return FlowTolerance(greatest);
     }
 
     /// <summary>How far a flow may be off, m3/s: a billionth of the greatest, or of what a cold start begins with.</summary>

@@ -81,6 +81,12 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>Iterations of the last solve.</summary>
     internal T Iterations { get; private set; }
 
+    /// <summary>What counts as no flow, where nothing flows.</summary>
+    internal T StartScale => startScale;
+
+    /// <summary>Takes over what another workspace found.</summary>
+    internal void TakeOver(T iterations, T scale) => (Iterations, startScale) = (iterations, scale);
+
     /// <summary>The worst error of pressure of the last solve, Pa: see <see cref="Stiff.JudgedByFlow"/>.</summary>
     internal T WorstError { get; private set; }
 
@@ -156,20 +162,27 @@ internal sealed partial class NetworkWork<T> : IDisposable
     }
 
     /// <summary>Sets a tabulated pump's curve of pressure rise (Pa) over flow (m3/s), with at most as many points as it had.</summary>
-    internal void SetPump(int link, Curve curve)
+    internal void SetPump(int link, Curve curve) => SetPump(link, curve.Pieces);
+
+    /// <summary>The same, by pieces.</summary>
+    internal void SetPump(int link, ReadOnlySpan<Piece> curve)
     {
         set = true;
         ref PumpTableLaw<T> law = ref Law<PumpTableLaw<T>>(link);
-        ReadOnlySpan<Piece> pieces = curve.Pieces;
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(pieces.Length, law.Count);
         for (int i = 0; i < law.Count; i++)
         {
-            // The last piece stands in for those that a shorter curve does not have.
-            Piece p = pieces[Math.Min(i, pieces.Length - 1)];
+            Piece p = law.PieceOf(curve, i);
             law.Set(i, T.Of(p.X0), T.Of(p.C0), T.Of(p.C1), T.Of(p.C2), T.Of(p.C3));
         }
 
         law.Finish();
+    }
+
+    /// <summary>Sets a power-law pump: its shutoff in Pa, its factor, and its flow at half the shutoff.</summary>
+    internal void SetPump(int link, T shutoff, T factor, T half)
+    {
+        set = true;
+        Law<PumpPowerLaw<T>>(link).Set(shutoff, factor, half);
     }
 
     /// <summary>Says that a law was set directly, so that the next renter finds the description's settings.</summary>

@@ -28,15 +28,25 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     {
         var pump = (PumpPowerPart)part;
         exponent = pump.Exponent;
-        shutoff = T.Of(pump.Shutoff);
-        factor = T.Of(pump.Factor);
-        double half = Math.Pow(pump.Shutoff / 2 / pump.Factor, 1 / pump.Exponent);
-        first = T.Of(half);
-        usual = T.Of(pump.Shutoff / half);
+        Set(T.Of(pump.Shutoff), T.Of(pump.Factor), T.Of(pump.Half));
+    }
+
+    /// <param name="newShutoff">The rise at no flow, Pa.</param>
+    /// <param name="newFactor">The factor of the power of flow.</param>
+    /// <param name="half">The flow at half the shutoff, m3/s.</param>
+    internal void Set(T newShutoff, T newFactor, T half)
+    {
+        shutoff = newShutoff;
+        factor = newFactor;
+        first = half;
+        usual = newShutoff / half;
 
         // A power has no slope by its logarithm at zero, and less than a billionth of the scale moves nothing.
-        smallest = T.Of(1e-9 * half);
+        smallest = 1e-9 * half;
     }
+
+    /// <summary>The rise at no flow, Pa.</summary>
+    internal readonly T Shutoff => shutoff;
 
     /// <inheritdoc />
     public void Carry(LinkPart part, in Surroundings<T> around) { }

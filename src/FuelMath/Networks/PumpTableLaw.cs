@@ -45,6 +45,14 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     /// <inheritdoc />
     public void Carry(LinkPart part, in Surroundings<T> around) { }
 
+    /// <summary>The piece of another curve for one of this law's places.</summary>
+    /// <remarks>The last piece stands in for those that a shorter curve does not have.</remarks>
+    internal readonly Piece PieceOf(ReadOnlySpan<Piece> curve, int index)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(curve.Length, Count);
+        return curve[Math.Min(index, curve.Length - 1)];
+    }
+
     /// <summary>Replaces one piece; <see cref="Finish"/> follows the last.</summary>
     internal readonly void Set(int index, T begin, T c0, T c1, T c2, T c3)
     {

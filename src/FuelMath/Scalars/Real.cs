@@ -9,7 +9,7 @@ namespace FuelMath.Scalars;
 /// that no value is branched on. The default value is zero. Immutable.
 /// </remarks>
 #pragma warning disable CA1815 // Numbers are compared by value through Value.
-public readonly struct Real : IScalar<Real>
+public readonly struct Real : ILane<Real>
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
@@ -26,6 +26,22 @@ public readonly struct Real : IScalar<Real>
         [MethodImpl(Inline)]
         get => Number;
     }
+
+    static int ILane<Real>.Count
+    {
+        [MethodImpl(Inline)]
+        get => 1;
+    }
+
+    [MethodImpl(Inline)]
+    static Real ILane<Real>.Load(ReadOnlySpan<double> from) => new(from[0]);
+
+    [MethodImpl(Inline)]
+    static void ILane<Real>.Store(Real value, Span<double> to) => to[0] = value.Number;
+
+    [MethodImpl(Inline)]
+    static Real ILane<Real>.MultiplyAdd(Real a, Real b, Real c) =>
+        new(Math.FusedMultiplyAdd(a.Number, b.Number, c.Number));
 
     /// <inheritdoc />
     [MethodImpl(Inline)]

@@ -90,13 +90,13 @@ public sealed class WorkspaceTests
                 )),
         ];
         using NetworkWork<Lane> together = Plan.Rent<Lane>();
-        together.SetPump(Plan.Link("pump"), curves);
+        together.SetPump(Plan.Link("pump"), Pieces(curves));
         Assert.True(Lane.All(together.Solve(warm: false)));
 
         for (int i = 0; i < Lane.Count; i++)
         {
             using NetworkWork<Lane> alone = Plan.Rent<Lane>();
-            alone.SetPump(Plan.Link("pump"), [.. Enumerable.Repeat(curves[i], Lane.Count)]);
+            alone.SetPump(Plan.Link("pump"), Pieces([curves[i]]));
             Assert.True(Lane.All(alone.Solve(warm: false)));
             Assert.Equal(Flow(alone, 0), Flow(together, i));
         }
@@ -104,6 +104,11 @@ public sealed class WorkspaceTests
         static double Flow(NetworkWork<Lane> work, int number)
         {
             return work.Flow[Plan.Link("pump")][number];
+        }
+
+        static Piece[][] Pieces(Curve[] curves)
+        {
+            return [.. curves.Select(c => c.Pieces.ToArray())];
         }
     }
 

@@ -1,0 +1,230 @@
+using System.Runtime.Intrinsics;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>Solves the points of a batch in the widest vectors of the machine, on all cores.</summary>
+/// <remarks>
+/// Each number of a vector ends as if it stood alone, so that a point's result depends neither on its place nor on its
+/// neighbors. A number that does not end in the usual state is looked at by itself, from the same numbers.
+/// </remarks>
+internal sealed class BatchRunner
+{
+    /// <summary>Vectors between two looks at the cancellation, and two reports.</summary>
+    private const int AtOnce = 64;
+
+    private readonly NetworkPlan plan;
+    private readonly BatchColumn[] columns;
+    private readonly NetworkState? start;
+    private readonly OpenWays ways;
+
+    internal BatchRunner(NetworkPlan plan, BatchColumn[] columns, NetworkState? start)
+    {
+        (this.plan, this.columns, this.start) = (plan, columns, start);
+        ways = new OpenWays(plan);
+    }
+
+    /// <summary>All points.</summary>
+    internal BatchNumbers Run(int count, IProgress<int>? progress, CancellationToken cancellation) =>
+        Vector512.IsHardwareAccelerated
+            ? RunIn<WideLane>(count, progress, cancellation)
+            : RunIn<Lane>(count, progress, cancellation);
+
+    /// <summary>One point by itself.</summary>
+    internal NetworkState StateAt(int point) =>
+        Vector512.IsHardwareAccelerated ? StateIn<WideLane>(point) : StateIn<Lane>(point);
+
+    /// <summary>All points in vectors of one width, whatever the machine; for tests as well.</summary>
+    internal BatchNumbers RunIn<T>(int count, IProgress<int>? progress, CancellationToken cancellation)
+        where T : struct, ILane<T>
+    {
+        var numbers = new BatchNumbers(plan, count);
+        int chunk = AtOnce * T.Count;
+        int done = 0;
+        Lock gate = new();
+        Parallel.For(
+            0,
+            (count + chunk - 1) / chunk,
+            new ParallelOptions { CancellationToken = cancellation },
+            c =>
+            {
+                int end = Math.Min(count, (c + 1) * chunk);
+                using (NetworkWork<T> work = plan.Rent<T>())
+                {
+                    for (int first = c * chunk; first < end; first += T.Count)
+                    {
+                        Solve(work, numbers, first, Math.Min(T.Count, end - first));
+                    }
+                }
+
+                if (progress is not null)
+                {
+                    lock (gate)
+                    {
+                        done += end - (c * chunk);
+                        progress.Report(done);
+                    }
+                }
+            }
+        );
+        return numbers;
+    }
+
+    private NetworkState StateIn<T>(int point)
+        where T : struct, ILane<T>
+    {
+        using NetworkWork<T> work = plan.Rent<T>();
+        using NetworkWork<Real> one = plan.Rent<Real>();
+        Mask<T> solved = SolveAt(work, point, 1, start is not null);
+        Judge(one, work, 0, point, T.All(solved));
+        return new NetworkState(one);
+    }
+
+    private void Solve<T>(NetworkWork<T> work, BatchNumbers numbers, int first, int count)
+        where T : struct, ILane<T>
+    {
+        Mask<T> solved = SolveAt(work, first, count, start is not null);
+        T noFlow = work.NoFlow();
+        Mask<T> usual = solved & work.Sound() & IsUsual(work, noFlow);
+        Span<double> lane = stackalloc double[T.Count];
+        for (int i = 0; i < plan.Unknown; i++)
+        {
+            Put(work.PressureAt(i), numbers.PressureRow(i).Slice(first, count), lane);
+        }
+
+        for (int e = 0; e < plan.Links.Length; e++)
+        {
+            Put(Shown(work, e, noFlow), numbers.FlowRow(e).Slice(first, count), lane);
+        }
+
+        Put(work.Iterations, numbers.Iterations.AsSpan(first, count), lane);
+        if (T.All(usual))
+        {
+            return;
+        }
+
+        Span<double> wasSolved = stackalloc double[T.Count];
+        T.Store(T.Select(solved, T.Of(1), T.Of(0)), wasSolved);
+        T.Store(T.Select(usual, T.Of(1), T.Of(0)), lane);
+        for (int n = 0; n < count; n++)
+        {
+            if (lane[n] == 0)
+            {
+                LookAt(work, n, numbers, first + n, wasSolved[n] > 0);
+            }
+        }
+    }
+
+    private Mask<T> SolveAt<T>(NetworkWork<T> work, int first, int count, bool warm)
+        where T : struct, ILane<T>
+    {
+        foreach (BatchColumn column in columns)
+        {
+            column.Apply(work, first, count);
+        }
+
+        if (warm)
+        {
+            start!.CopyTo(work);
+        }
+
+        return work.Solve(warm);
+    }
+
+    /// <summary>Where nothing is cut off, no pump stalls, and every pump runs inside its data.</summary>
+    private Mask<T> IsUsual<T>(NetworkWork<T> work, T noFlow)
+        where T : struct, ILane<T>
+    {
+        T none = T.Of(0);
+        Mask<T> usual = T.Less(none, T.Of(ways.Suffice ? 1 : 0));
+        foreach (int e in ways.Needed)
+        {
+            usual &= T.Less(noFlow, work.Flow[e]) & T.Less(work.OutsideData(e), T.Of(double.Epsilon));
+        }
+
+        return usual;
+    }
+
+    /// <summary>A link's flow as a state shows it.</summary>
+    private T Shown<T>(NetworkWork<T> work, int link, T noFlow)
+        where T : struct, ILane<T>
+    {
+        T flow = work.Flow[link];
+        T none = T.Of(0);
+        switch (plan.Links[link].Kind)
+        {
+            case LinkKind.Pipe or LinkKind.Fitting or LinkKind.Filter:
+                return flow;
+            case LinkKind.CappedOrifice:
+                T commanded = work.Law<CappedLaw<T>>(link).Commanded;
+                T delivered = T.Select(T.Less(flow, commanded), T.Select(T.Less(noFlow, flow), flow, none), flow);
+                return T.Select(T.Less(none, commanded), delivered, none);
+            default:
+                return NetworkVerdict.IsOneWay(plan.Links[link]) ? T.Select(T.Less(noFlow, flow), flow, none) : flow;
+        }
+    }
+
+    /// <summary>A point that did not end in the usual state.</summary>
+    private void LookAt<T>(NetworkWork<T> work, int number, BatchNumbers numbers, int point, bool solved)
+        where T : struct, ILane<T>
+    {
+        using NetworkWork<Real> one = plan.Rent<Real>();
+        try
+        {
+            Judge(one, work, number, point, solved);
+        }
+        catch (Exception refusal) when (refusal is NoSolutionException or OutsideTableException)
+        {
+            numbers.Refusal[point] = refusal;
+            return;
+        }
+
+        var state = new NetworkState(one);
+        for (int i = 0; i < plan.Unknown; i++)
+        {
+            numbers.PressureRow(i)[point] = state.IsCutOff(i) ? double.NaN : state.PressureSi(i);
+        }
+
+        for (int e = 0; e < plan.Links.Length; e++)
+        {
+            numbers.FlowRow(e)[point] = state.FlowSi(e);
+        }
+
+        numbers.Iterations[point] = state.Iterations;
+    }
+
+    /// <summary>The verdict on one number; a point that a warm start did not solve is tried from a cold one.</summary>
+    private void Judge<T>(NetworkWork<Real> one, NetworkWork<T> work, int number, int point, bool solved)
+        where T : struct, ILane<T>
+    {
+        foreach (BatchColumn column in columns)
+        {
+            column.Apply(one, point, 1);
+        }
+
+        if (solved || start is null)
+        {
+            one.Take(work, number);
+            NetworkVerdict.Judge(one, solved);
+            return;
+        }
+
+        using NetworkWork<T> again = plan.Rent<T>();
+        Mask<T> now = SolveAt(again, point, 1, warm: false);
+        one.Take(again, 0);
+        NetworkVerdict.Judge(one, T.All(now));
+    }
+
+    private static void Put<T>(T value, Span<double> to, Span<double> lane)
+        where T : struct, ILane<T>
+    {
+        if (to.Length == T.Count)
+        {
+            T.Store(value, to);
+            return;
+        }
+
+        T.Store(value, lane);
+        lane[..to.Length].CopyTo(to);
+    }
+}

@@ -1,0 +1,215 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>One network at many points: what differs from its description is given point by point.</summary>
+/// <remarks>
+/// <para>
+/// Several points are solved at once, one in each element of the machine's vectors, on all cores. A point's result has the
+/// same bits whatever its place and its neighbors: those of <see cref="StateAt(int)"/>. From <see cref="Network.Solve()"/>
+/// it may differ in the last digits, because the logarithm of vectors does.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class NetworkBatch
+{
+    private readonly ImmutableArray<BatchColumn> columns;
+
+    /// <summary>A batch whose points are all as the network is described.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="count">The number of points, 1 to 100 million.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number of points is outside what is allowed.</exception>
+    public NetworkBatch(Network network, int count)
+        : this(network, Guard.InRange(count, 1, 100_000_000, nameof(count)), []) { }
+
+    private NetworkBatch(Network network, int count, ImmutableArray<BatchColumn> columns)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        (Network, Count, this.columns) = (network, count, columns);
+    }
+
+    /// <summary>The network.</summary>
+    public Network Network { get; }
+
+    /// <summary>The number of points.</summary>
+    public int Count { get; }
+
+    private NetworkPlan Plan => Network.Plan;
+
+    /// <summary>The same batch, filled with another fluid at each point.</summary>
+    /// <param name="densities">One a point; greater than zero.</param>
+    /// <param name="viscosities">One a point; greater than zero.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">There are more or fewer values than points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public NetworkBatch WithFluid(IEnumerable<Density> densities, IEnumerable<DynamicViscosity> viscosities) =>
+        With(
+            new FluidColumn(
+                Numbers(densities, d => Guard.Positive(d, d.InSi(), nameof(densities)), nameof(densities)),
+                Numbers(viscosities, v => Guard.Positive(v, v.InSi(), nameof(viscosities)), nameof(viscosities))
+            )
+        );
+
+    /// <summary>The same batch with another pressure at a node of fixed pressure.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="pressures">One a point.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">There is no such node, or more or fewer values than points.</exception>
+    public NetworkBatch WithPressure(string node, IEnumerable<GaugePressure> pressures) =>
+        With(
+            new PressureColumn(NetworkSettings.FixedNode(Plan, node), Numbers(pressures, p => p.Si, nameof(pressures)))
+        );
+
+    /// <summary>The same batch with another draw at a junction.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="draws">One a point; negative feeds the network.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">There is no such node, or more or fewer values than points.</exception>
+    public NetworkBatch WithDraw(string node, IEnumerable<VolumeFlow> draws) =>
+        With(
+            new DrawColumn(
+                NetworkSettings.Junction(Plan, node),
+                Numbers(draws, d => Guard.Finite(d, d.InSi(), nameof(draws)), nameof(draws))
+            )
+        );
+
+    /// <summary>The same batch with another command to a link of injectors.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="commanded">The commanded mean flow, one a point; zero shuts them.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public NetworkBatch WithCommandedFlow(string link, IEnumerable<VolumeFlow> commanded)
+    {
+        int i = NetworkSettings.Injectors(Plan, link);
+        double[] coefficient = new double[Count];
+        Array.Fill(coefficient, ((CappedPart)Plan.Links[i].Part).Coefficient);
+        return With(new InjectorColumn(i, coefficient, Commanded(commanded)));
+    }
+
+    /// <summary>The same batch with other injectors, and another command to them.</summary>
+    /// <param name="link">The name of the link.</param>
+    /// <param name="flows">The flow of all of them held open, one a point; greater than zero.</param>
+    /// <param name="differentialPressure">The difference at those flows; greater than zero.</param>
+    /// <param name="commanded">The commanded mean flow, one a point; zero shuts them.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public NetworkBatch WithInjectors(
+        string link,
+        IEnumerable<VolumeFlow> flows,
+        Pressure differentialPressure,
+        IEnumerable<VolumeFlow> commanded
+    ) =>
+        With(
+            new InjectorColumn(
+                NetworkSettings.Injectors(Plan, link),
+                Numbers(flows, f => PartMath.Coefficient(f, differentialPressure), nameof(flows)),
+                Commanded(commanded)
+            )
+        );
+
+    /// <summary>The same batch with another reference pressure of a regulator.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="references">The pressure on its spring side, one a point.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
+    public NetworkBatch WithReference(string link, IEnumerable<GaugePressure> references) =>
+        With(
+            new ReferenceColumn(
+                NetworkSettings.Regulator(Plan, link),
+                Numbers(references, p => p.Si, nameof(references))
+            )
+        );
+
+    /// <summary>The same batch with another pump in the place of one.</summary>
+    /// <param name="link">The name of the link.</param>
+    /// <param name="pumps">
+    /// One a point: at other speeds, or with other curves of the same kind, with no more points than the network's own.
+    /// </param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="ArgumentException">
+    /// There is no such link, more or fewer values than points, or a pump does not fit.
+    /// </exception>
+    public NetworkBatch WithPump(string link, IEnumerable<NetworkPump> pumps)
+    {
+        int i = NetworkSettings.Pump(Plan, link);
+        LinkPart[] parts = Values(pumps, p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
+        if (parts is [PumpTablePart, ..])
+        {
+            return With(new PumpTableColumn(i, [.. parts.Select(p => ((PumpTablePart)p).Pieces)]));
+        }
+
+        PumpPowerPart[] powers = [.. parts.Cast<PumpPowerPart>()];
+        return With(
+            new PumpPowerColumn(
+                i,
+                [.. powers.Select(p => p.Shutoff)],
+                [.. powers.Select(p => p.Factor)],
+                [.. powers.Select(p => p.Half)]
+            )
+        );
+    }
+
+    /// <summary>Solves all points, each from a cold start.</summary>
+    /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
+    /// <param name="cancellation">Stops the batch between some points.</param>
+    /// <returns>A state or a refusal of each point.</returns>
+    /// <exception cref="OperationCanceledException">The batch was stopped.</exception>
+    public NetworkBatchResult Solve(IProgress<int>? progress, CancellationToken cancellation) =>
+        new(this, null, Runner(null).Run(Count, progress, cancellation));
+
+    /// <summary>Solves all points, each from one state, which is sooner where they are near it.</summary>
+    /// <param name="start">Where each point starts: a state of this network, or of one with the same names.</param>
+    /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
+    /// <param name="cancellation">Stops the batch between some points.</param>
+    /// <returns>A state or a refusal of each point.</returns>
+    /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
+    /// <exception cref="OperationCanceledException">The batch was stopped.</exception>
+    public NetworkBatchResult Solve(NetworkState start, IProgress<int>? progress, CancellationToken cancellation) =>
+        new(this, start, Runner(Plan.Like(start)).Run(Count, progress, cancellation));
+
+    /// <summary>The state of one point, from a cold start.</summary>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    public NetworkState StateAt(int point) => Runner(null).StateAt(Guard.InRange(point, 0, Count - 1, nameof(point)));
+
+    /// <summary>The state of one point, from one that is near it.</summary>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="start">Where to start.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
+    /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    public NetworkState StateAt(int point, NetworkState start) =>
+        Runner(Plan.Like(start)).StateAt(Guard.InRange(point, 0, Count - 1, nameof(point)));
+
+    internal BatchRunner Runner(NetworkState? start) => new(Plan, [.. columns], start);
+
+    private double[] Commanded(IEnumerable<VolumeFlow> commanded) =>
+        Numbers(commanded, c => Guard.NotNegative(c, c.InSi(), nameof(commanded)), nameof(commanded));
+
+    private NetworkBatch With<TColumn>(TColumn column)
+        where TColumn : BatchColumn =>
+        new(Network, Count, columns.RemoveAll(c => c is TColumn && c.Place == column.Place).Add(column));
+
+    private double[] Numbers<TValue>(IEnumerable<TValue> values, Func<TValue, double> si, string paramName) =>
+        Values(values, si, paramName);
+
+    private TTo[] Values<TValue, TTo>(IEnumerable<TValue> values, Func<TValue, TTo> to, string paramName)
+    {
+        ArgumentNullException.ThrowIfNull(values, paramName);
+        TTo[] all = [.. values.Select(to)];
+        return all.Length == Count
+            ? all
+            : throw new ArgumentException($"Must hold one value a point, {Count}; it held {all.Length}.", paramName);
+    }
+}

@@ -1,0 +1,78 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>What the points of a batch came to: of each the numbers of its state, or a refusal; never both.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class NetworkBatchResult
+{
+    private readonly NetworkState? start;
+    private readonly BatchNumbers numbers;
+
+    internal NetworkBatchResult(NetworkBatch batch, NetworkState? start, BatchNumbers numbers)
+    {
+        (Batch, this.start, this.numbers) = (batch, start, numbers);
+        SolvedCount = numbers.Refusal.Count(r => r is null);
+    }
+
+    /// <summary>The batch that was solved.</summary>
+    public NetworkBatch Batch { get; }
+
+    /// <summary>The number of points.</summary>
+    public int Count => numbers.Count;
+
+    /// <summary>How many of them have a state.</summary>
+    public int SolvedCount { get; }
+
+    /// <summary>Why a point has no state, with its numbers; null when it has one.</summary>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>A <see cref="NoSolutionException"/> or an <see cref="OutsideTableException"/>, or null.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
+    public Exception? RefusalAt(int point) => numbers.Refusal[Guard.InRange(point, 0, Count - 1, nameof(point))];
+
+    /// <summary>The pressure of a node at a point.</summary>
+    /// <param name="node">Its name; a junction.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>The pressure, as <see cref="NetworkState.PressureAt"/> gives it.</returns>
+    /// <exception cref="ArgumentException">There is no such junction or point.</exception>
+    /// <exception cref="InvalidOperationException">The point was refused, or the node is cut off there.</exception>
+    public GaugePressure PressureAt(string node, int point)
+    {
+        int i = NetworkSettings.Sought(Batch.Network.Plan, node);
+        double pressure = numbers.PressureRow(i)[Solved(point)];
+        return double.IsNaN(pressure) ? throw NetworkState.CutOff(node) : new GaugePressure(pressure);
+    }
+
+    /// <summary>The volume flow in a link at a point, positive in the link's direction.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>The flow, in m³/s.</returns>
+    /// <exception cref="ArgumentException">There is no such link or point.</exception>
+    /// <exception cref="InvalidOperationException">The point was refused.</exception>
+    public VolumeFlow FlowIn(string link, int point) =>
+        SiUnits.VolumeFlow(numbers.FlowRow(Batch.Network.Plan.Link(link))[Solved(point)]);
+
+    /// <summary>Iterations of the solver at a point.</summary>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>How many.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
+    /// <exception cref="InvalidOperationException">The point was refused.</exception>
+    public int IterationsAt(int point) => (int)numbers.Iterations[Solved(point)];
+
+    /// <summary>
+    /// The whole state of a point, with what each part does and how exact it is. Solved once more, with the same bits.
+    /// </summary>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
+    /// <exception cref="InvalidOperationException">The point was refused.</exception>
+    public NetworkState ToState(int point) =>
+        start is null ? Batch.StateAt(Solved(point)) : Batch.StateAt(Solved(point), start);
+
+    private int Solved(int point) =>
+        RefusalAt(point) is { } refusal
+            ? throw new InvalidOperationException($"Point {point} has no state. {refusal.Message}", refusal)
+            : point;
+}

@@ -1,0 +1,178 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// Room for one state of a network, to be filled again and again by <see cref="Network.Solve(NetworkBuffer)"/>, and the
+/// settings it is solved at.
+/// </summary>
+/// <remarks>
+/// <para>
+/// For loops that must not allocate: a solve writes into the buffer and starts from what it held. What is set stays until
+/// it is set again or <see cref="Reset"/>. Nothing allocates except a new pump, a refusal and <see cref="ToState"/>.
+/// </para>
+/// <para>Mutable: one thread at a time. Equality is by reference.</para>
+/// </remarks>
+public sealed class NetworkBuffer
+{
+    private readonly NetworkWork<Real> work;
+    private bool hasState;
+
+    /// <summary>Makes a buffer, without a state.</summary>
+    /// <param name="network">The network that it belongs to.</param>
+    public NetworkBuffer(Network network)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        Network = network;
+        work = network.Plan.Rent<Real>();
+    }
+
+    /// <summary>The network.</summary>
+    public Network Network { get; }
+
+    /// <summary>Whether it holds a state: it was filled, and nothing was set since.</summary>
+    public bool HasState { get; private set; }
+
+    /// <summary>Iterations of the solver.</summary>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public int Iterations => Filled.Notes.Evidence.Iterations;
+
+    /// <summary>The greatest flow that appears or vanishes at a junction, in m³/s.</summary>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public VolumeFlow WorstMassImbalance => SiUnits.VolumeFlow(Filled.Notes.Evidence.Imbalance);
+
+    /// <summary>The greatest difference between the pressures at a link and what its own law says, in Pa.</summary>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public Pressure WorstPressureDifference => SiUnits.Pressure(Filled.Notes.Evidence.Error);
+
+    private NetworkPlan Plan => Network.Plan;
+
+    private NetworkWork<Real> Filled =>
+        HasState ? work : throw new InvalidOperationException("The buffer holds no state: solve the network into it.");
+
+    private NetworkWork<Real> Settings
+    {
+        get
+        {
+            HasState = false;
+            return work;
+        }
+    }
+
+    /// <summary>The pressure of a node.</summary>
+    /// <param name="node">Its name.</param>
+    /// <returns>The pressure, as <see cref="NetworkState.PressureAt"/> gives it.</returns>
+    /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    /// <exception cref="InvalidOperationException">There is no state, or the node is cut off in it.</exception>
+    public GaugePressure PressureAt(string node)
+    {
+        int i = Plan.Node(node);
+        return Filled.Notes.Known[i] ? new GaugePressure(work.PressureAt(i).Value) : throw NetworkState.CutOff(node);
+    }
+
+    /// <summary>The volume flow in a link, positive in its direction.</summary>
+    /// <param name="link">Its name.</param>
+    /// <returns>The flow, in m³/s.</returns>
+    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public VolumeFlow FlowIn(string link)
+    {
+        int e = Plan.Link(link);
+        return SiUnits.VolumeFlow(NetworkState.Shown(Filled.Notes.Conditions[e], work.Flow[e].Value));
+    }
+
+    /// <summary>What a link is doing.</summary>
+    /// <param name="link">Its name.</param>
+    /// <returns>Its condition.</returns>
+    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public LinkCondition ConditionOf(string link) => Filled.Notes.Conditions[Plan.Link(link)];
+
+    /// <summary>Copies the state out.</summary>
+    /// <returns>The state, which later solves leave alone.</returns>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public NetworkState ToState() => new(Filled);
+
+    /// <summary>Sets the fluid.</summary>
+    /// <param name="density">Greater than zero.</param>
+    /// <param name="viscosity">Greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public void SetFluid(Density density, DynamicViscosity viscosity) =>
+        Settings.SetFluid(
+            new Real(Guard.Positive(density, density.InSi(), nameof(density))),
+            new Real(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)))
+        );
+
+    /// <summary>Sets the pressure of a node of fixed pressure.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="pressure">The pressure.</param>
+    /// <exception cref="ArgumentException">There is no such node.</exception>
+    public void SetPressure(string node, GaugePressure pressure) =>
+        Settings.SetPressure(NetworkSettings.FixedNode(Plan, node), new Real(pressure.Si));
+
+    /// <summary>Sets what is drawn at a junction.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="draw">The volume flow; negative feeds the network.</param>
+    /// <exception cref="ArgumentException">There is no such node, or the draw is not finite.</exception>
+    public void SetDraw(string node, VolumeFlow draw) =>
+        Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi(), nameof(draw))));
+
+    /// <summary>Sets what a link of injectors is commanded to deliver.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
+    /// <exception cref="ArgumentException">There is no such link, or the flow is outside what is allowed.</exception>
+    public void SetCommandedFlow(string link, VolumeFlow commanded)
+    {
+        int i = NetworkSettings.Injectors(Plan, link);
+        Settings.SetInjector(
+            i,
+            new Real(((CappedPart)Plan.Links[i].Part).Coefficient),
+            new Real(Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded)))
+        );
+    }
+
+    /// <summary>Sets the reference pressure of a regulator.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="reference">The pressure on its spring side.</param>
+    /// <exception cref="ArgumentException">There is no such link.</exception>
+    public void SetReference(string link, GaugePressure reference) =>
+        Settings.SetReference(NetworkSettings.Regulator(Plan, link), new Real(reference.Si));
+
+    /// <summary>Puts a pump in the place of another. Allocates.</summary>
+    /// <param name="link">The name of the link.</param>
+    /// <param name="pump">At another speed, or with a curve of the same kind and no more points.</param>
+    /// <exception cref="ArgumentException">There is no such link, or the pump does not fit.</exception>
+    public void SetPump(string link, NetworkPump pump)
+    {
+        int i = NetworkSettings.Pump(Plan, link);
+        LinkPart part = NetworkSettings.Replacement(Plan, i, pump);
+        if (part is PumpTablePart table)
+        {
+            Settings.SetPump(i, table.Pieces);
+            return;
+        }
+
+        var power = (PumpPowerPart)part;
+        Settings.SetPump(i, new Real(power.Shutoff), new Real(power.Factor), new Real(power.Half));
+    }
+
+    /// <summary>Takes back all settings and forgets the state, so that the next solve is that of the description, cold.</summary>
+    public void Reset()
+    {
+        hasState = false;
+        Settings.Reset();
+    }
+
+    /// <summary>Solves from what it held, or else from a cold start.</summary>
+    internal void Solve()
+    {
+        bool warm = hasState;
+        (hasState, HasState) = (false, false);
+        bool solved = (warm && Real.All(work.Solve(warm: true))) || Real.All(work.Solve(warm: false));
+        NetworkVerdict.Judge(work, solved);
+        (hasState, HasState) = (true, true);
+    }
+}

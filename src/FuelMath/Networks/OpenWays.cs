@@ -1,0 +1,86 @@
+namespace FuelMath.Networks;
+
+/// <summary>
+/// Which links have to carry flow so that every junction surely hangs on a given pressure: where they do, nothing is cut
+/// off and nothing needs filling.
+/// </summary>
+/// <remarks>
+/// Pipes and the like always join their ends; one-way parts do while something flows. Regulators and capped injectors are
+/// not counted on: what they do depends on more.
+/// </remarks>
+internal sealed class OpenWays
+{
+    internal OpenWays(NetworkPlan plan)
+    {
+        var reached = new bool[plan.Nodes.Length];
+        Stack<int> waiting = new();
+        void Reach(int node)
+        {
+            if (!reached[node])
+            {
+                reached[node] = true;
+                waiting.Push(node);
+            }
+        }
+
+        for (int i = plan.Unknown; i < reached.Length; i++)
+        {
+            Reach(i);
+        }
+
+        List<int> needed = [.. plan.Links.Index().Where(l => l.Item.Kind == LinkKind.Pump).Select(l => l.Index)];
+        Queue<int> oneWay = new();
+        while (waiting.Count > 0 || oneWay.Count > 0)
+        {
+            if (waiting.TryPop(out int node))
+            {
+                foreach (int e in plan.LinksAt(node))
+                {
+                    if (!Joins(plan.Links[e]))
+                    {
+                        continue;
+                    }
+
+                    if (NetworkVerdict.IsOneWay(plan.Links[e]))
+                    {
+                        oneWay.Enqueue(e);
+                    }
+                    else
+                    {
+                        Reach(plan.From[e]);
+                        Reach(plan.To[e]);
+                    }
+                }
+            }
+            else
+            {
+                int e = oneWay.Dequeue();
+                if (!(reached[plan.From[e]] && reached[plan.To[e]]))
+                {
+                    needed.Add(e);
+                    Reach(plan.From[e]);
+                    Reach(plan.To[e]);
+                }
+            }
+        }
+
+        Needed = [.. needed];
+        Suffice = !Array.Exists(reached, r => !r);
+    }
+
+    /// <summary>Whether there are enough such ways.</summary>
+    internal bool Suffice { get; }
+
+    /// <summary>The one-way links that have to carry flow, every pump among them.</summary>
+    internal int[] Needed { get; }
+
+    private static bool Joins(NetworkLink link) =>
+        link.Kind
+            is LinkKind.Pipe
+                or LinkKind.CheckPipe
+                or LinkKind.Fitting
+                or LinkKind.Filter
+                or LinkKind.CheckValve
+                or LinkKind.Orifice
+                or LinkKind.Pump;
+}
