@@ -20,7 +20,7 @@ internal static class TwoRails
                 .. "pump filter Y A0 A1 B0 B1 join regulator return".Split(' ').Select(Junction),
             ],
             [
-                NetworkLink.Pump("pump", "tank", "pump", Pump),
+                NetworkLink.Pump("pump", "tank", "pump", Curve),
                 NetworkLink.Filter("filter", "pump", "filter", LitersPerHour(200), Kilopascals(10), Kilopascals(10)),
                 Hose("feed", "filter", "Y", 3.5, 8, 3),
                 Hose("to A", "Y", "A0", 0.4, 8, 1.5),
@@ -44,7 +44,7 @@ internal static class TwoRails
             ]
         );
 
-    private static NetworkPump Pump =>
+    internal static NetworkPump Curve =>
         NetworkPump.Straight([Point(0, 900), Point(108, 830), Point(288, 620), Point(450, 400)], OutsideRange.Refuse);
 
     private static NetworkLink Injector(string name, string from) =>
