@@ -95,6 +95,25 @@ public sealed class CalibrationFluidTests
                 .Message
         );
 
+    // Table 1: vapor pressures in psi of the four classes.
+    [Theory]
+    [InlineData(1, 5.5, 9.0)]
+    [InlineData(2, 7.0, 9.5)]
+    [InlineData(3, 8.5, 12.0)]
+    [InlineData(4, 9.5, 15.0)]
+    [Trait("Source", "ASTM-D5798")]
+    public void E85Class_Each_HasThePrintedRange(int number, double lowest, double highest)
+    {
+        E85Class season = E85Class.All.Single(c => c.Number == number);
+
+        Close.Within(1e-9, lowest, season.LowestVaporPressure.AboveVacuum.PoundsForcePerSquareInch);
+        Close.Within(1e-9, highest, season.HighestVaporPressure.AboveVacuum.PoundsForcePerSquareInch);
+        Assert.True(season.Allows(new(Pressure.FromPoundsForcePerSquareInch(lowest))));
+        Assert.True(season.Allows(new(Pressure.FromPoundsForcePerSquareInch(highest))));
+        Assert.False(season.Allows(new(Pressure.FromPoundsForcePerSquareInch(highest + 0.01))));
+        Assert.False(season.Allows(new(Pressure.FromPoundsForcePerSquareInch(lowest - 0.01))));
+    }
+
     // Commonly quoted 14.1 for 10 % of ethanol.
     [Fact]
     [Trait("Source", "Common-practice")]
