@@ -39,6 +39,7 @@ public sealed class LayeringTests
         ["FuelMath.Networks"] = 20,
         ["FuelMath.Columns"] = 20,
         // What joins them, and what writes that down.
+        ["FuelMath.Bench"] = 30,
         ["FuelMath.Systems"] = 30,
         ["FuelMath.Documents"] = 40,
     };

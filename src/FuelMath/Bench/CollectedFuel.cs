@@ -1,0 +1,56 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>What a bench collected, as a volume in a graduated glass or as a mass on a scale, with the step it reads in.</summary>
+/// <remarks>
+/// The default value is nothing collected and is refused by readings. Equality is not defined. Immutable and safe to
+/// share between threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct CollectedFuel
+#pragma warning restore CA1815
+{
+    private readonly double amount;
+    private readonly double resolution;
+
+    private CollectedFuel(double amount, double resolution, bool isByVolume) =>
+        (this.amount, this.resolution, IsByVolume) = (amount, resolution, isByVolume);
+
+    /// <summary>Whether a volume was read; else a mass.</summary>
+    public bool IsByVolume { get; }
+
+    /// <summary>The step of the instrument as a share of what was collected.</summary>
+    public Ratio ResolutionShare => SiUnits.Ratio(resolution / amount);
+
+    internal bool IsNothing => amount == 0;
+
+    /// <summary>A collected volume.</summary>
+    /// <param name="collected">The volume; greater than zero.</param>
+    /// <param name="resolution">The smallest step that can be read; greater than zero, at most the volume.</param>
+    /// <returns>What was collected.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static CollectedFuel FromVolume(Volume collected, Volume resolution)
+    {
+        double amount = Guard.Positive(collected, collected.InSi(), nameof(collected));
+        double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Volume, nameof(resolution)), true);
+    }
+
+    /// <summary>A collected mass.</summary>
+    /// <param name="collected">The mass; greater than zero.</param>
+    /// <param name="resolution">The smallest step that can be read; greater than zero, at most the mass.</param>
+    /// <returns>What was collected.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static CollectedFuel FromMass(Mass collected, Mass resolution)
+    {
+        double amount = Guard.Positive(collected, collected.InSi(), nameof(collected));
+        double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Mass, nameof(resolution)), false);
+    }
+
+    internal double MassSi(double density) => IsByVolume ? amount * density : amount;
+
+    internal double VolumeSi(double density) => IsByVolume ? amount : amount / density;
+}

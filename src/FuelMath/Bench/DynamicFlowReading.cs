@@ -1,0 +1,80 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>One reading of a pulsed injector: what was collected from a counted number of equal pulses.</summary>
+/// <remarks>Kept as read. Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class DynamicFlowReading
+{
+    private const int MostPulses = 100_000_000;
+
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="pulseWidth">Commanded width; greater than zero and shorter than the period.</param>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <param name="pulses">How many pulses were counted; one or more.</param>
+    /// <param name="collected">What they delivered together.</param>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <param name="conditions">What the bench held.</param>
+    /// <exception cref="ArgumentException">Nothing was collected.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    public DynamicFlowReading(
+        Duration pulseWidth,
+        Duration period,
+        int pulses,
+        CollectedFuel collected,
+        ElectricPotential atInjector,
+        BenchConditions conditions
+    )
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        if (collected.IsNothing)
+        {
+            throw new ArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
+        }
+
+        WidthSi = Guard.Positive(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth));
+        double seconds = Guard.Positive(period, period.InSi(), nameof(period));
+        if (WidthSi >= seconds)
+        {
+            throw Guard.OutOfRange(
+                pulseWidth,
+                $"shorter than the period of {Guard.Show(period, period.Unit)}",
+                nameof(pulseWidth)
+            );
+        }
+
+        Pulses = Guard.InRange(pulses, 1, MostPulses, nameof(pulses));
+        VoltageSi = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        (PulseWidth, Period, Collected, AtInjector) = (pulseWidth, period, collected, atInjector);
+        Conditions = conditions;
+    }
+
+    /// <summary>Commanded width.</summary>
+    public Duration PulseWidth { get; }
+
+    /// <summary>Time from one pulse to the next.</summary>
+    public Duration Period { get; }
+
+    /// <summary>How many pulses were counted.</summary>
+    public int Pulses { get; }
+
+    /// <summary>What they delivered together.</summary>
+    public CollectedFuel Collected { get; }
+
+    /// <summary>Voltage at the injector.</summary>
+    public ElectricPotential AtInjector { get; }
+
+    /// <summary>What the bench held.</summary>
+    public BenchConditions Conditions { get; }
+
+    /// <summary>The mass of one pulse, in kg.</summary>
+    public Mass MassPerPulse => SiUnits.Mass(MassSi);
+
+    internal double WidthSi { get; }
+
+    internal double VoltageSi { get; }
+
+    internal double MassSi => Collected.MassSi(Conditions.DensitySi) / Pulses;
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Internal;
+
+namespace FuelMath.Bench;
+
+/// <summary>What a line through pulses asks of its readings.</summary>
+internal static class ReadingChecks
+{
+    internal static ImmutableArray<DynamicFlowReading> OneLine(
+        IEnumerable<DynamicFlowReading> readings,
+        string paramName
+    )
+    {
+        ArgumentNullException.ThrowIfNull(readings, paramName);
+        ImmutableArray<DynamicFlowReading> all = [.. readings.OrderBy(r => r.WidthSi)];
+        int widths = all.Select(r => r.WidthSi).Distinct().Count();
+        if (widths < 3)
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"A line through pulses needs readings at 3 or more different pulse widths; {all.Length} readings at {widths} given."
+                ),
+                paramName
+            );
+        }
+
+        DynamicFlowReading first = all[0];
+        DynamicFlowReading? other = all.FirstOrDefault(r =>
+            !r.Conditions.Match(first.Conditions) || !BenchConditions.Same(first.VoltageSi, r.VoltageSi)
+        );
+        return other is null
+            ? all
+            : throw new ArgumentException(
+                "All readings of a line must share pressure, fluid, temperature and voltage; one has "
+                    + $"{Show(other)}, another {Show(first)}.",
+                paramName
+            );
+    }
+
+    private static string Show(DynamicFlowReading reading) =>
+        $"{Guard.Show(reading.Conditions.DifferentialPressure, reading.Conditions.DifferentialPressure.Unit)}, "
+        + $"{reading.Conditions.Fluid.Name}, "
+        + $"{Guard.Show(reading.Conditions.FluidTemperature, reading.Conditions.FluidTemperature.Unit)}, "
+        + Guard.Show(reading.AtInjector, reading.AtInjector.Unit);
+}

@@ -1,0 +1,39 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Uncertainty;
+
+namespace FuelMath.Bench;
+
+/// <summary>Kernel: readings below the linear range as times at static flow that the line leaves out.</summary>
+internal static class ShortPulses
+{
+    /// <summary>
+    /// One point for each width above the dead time, and zero where the linear range begins. What pulses deliver inside the
+    /// dead time has no effective width and is left to the findings.
+    /// </summary>
+    internal static ShortPulseCorrection Of(
+        ReadOnlySpan<DynamicFlowReading> below,
+        double linearFrom,
+        FittedLine line,
+        DataSource source
+    )
+    {
+        double dead = line.ZeroCrossing();
+        (double Width, double Correction)[] points =
+        [
+            .. below
+                .ToArray()
+                .Where(r => r.WidthSi > dead)
+                .GroupBy(r => r.WidthSi - dead)
+                .Select(g => (g.Key, (g.Average(r => r.MassSi) / line.Slope) - g.Key)),
+        ];
+        return points.Length == 0
+            ? ShortPulseCorrection.None
+            : new(
+                [.. points.Select(p => SiUnits.Duration(p.Width)), SiUnits.Duration(linearFrom - dead)],
+                [.. points.Select(p => SiUnits.Duration(p.Correction)), SiUnits.Duration(0)],
+                source
+            );
+    }
+}

@@ -1,0 +1,64 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>One reading of an injector held open: what was collected in a time.</summary>
+/// <remarks>Kept as read. Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class StaticFlowReading
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="collected">What was collected.</param>
+    /// <param name="collectionTime">In which time; greater than zero.</param>
+    /// <param name="conditions">What the bench held.</param>
+    /// <exception cref="ArgumentException">Nothing was collected.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The time is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    public StaticFlowReading(CollectedFuel collected, Duration collectionTime, BenchConditions conditions)
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        if (collected.IsNothing)
+        {
+            throw new ArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
+        }
+
+        Guard.Positive(collectionTime, collectionTime.InSi(), nameof(collectionTime));
+        (Collected, CollectionTime, Conditions) = (collected, collectionTime, conditions);
+    }
+
+    /// <summary>What was collected.</summary>
+    public CollectedFuel Collected { get; }
+
+    /// <summary>In which time.</summary>
+    public Duration CollectionTime { get; }
+
+    /// <summary>What the bench held.</summary>
+    public BenchConditions Conditions { get; }
+
+    /// <summary>The static mass flow as read, in kg/s.</summary>
+    public MassFlow MassFlow => SiUnits.MassFlow(Collected.MassSi(Conditions.DensitySi) / CollectionTime.InSi());
+
+    /// <summary>The static volume flow as read, in m³/s.</summary>
+    public VolumeFlow VolumeFlow =>
+        SiUnits.VolumeFlow(Collected.VolumeSi(Conditions.DensitySi) / CollectionTime.InSi());
+
+    /// <summary>The reading as a rating, which can be carried to other conditions.</summary>
+    /// <returns>The rating, in the measure that was read.</returns>
+    public FlowRating ToRating() =>
+        Collected.IsByVolume
+            ? FlowRating.FromVolume(
+                VolumeFlow,
+                Conditions.DifferentialPressure,
+                Conditions.Fluid,
+                Conditions.FluidTemperature,
+                Conditions.Source
+            )
+            : FlowRating.FromMass(
+                MassFlow,
+                Conditions.DifferentialPressure,
+                Conditions.Fluid,
+                Conditions.FluidTemperature,
+                Conditions.Source
+            );
+}

@@ -1,0 +1,86 @@
+using FuelMath.Bench;
+using UnitsNet;
+
+namespace FuelMath.Tests.Bench;
+
+public sealed class ReadingTests
+{
+    /// <summary>By hand: 475 cm3 in half a minute are 950 cm3/min; a glass of 5 cm3 steps reads to 1.05 %.</summary>
+    [Fact]
+    public void StaticFlow_OfAVolume_IsVolumeOverTime()
+    {
+        StaticFlowReading reading = Static(475, 30);
+
+        Close.Within(1e-12, 950, reading.VolumeFlow.CubicCentimetersPerMinute);
+        Close.Within(
+            1e-14,
+            950 / 60.0 * TestBench.Conditions.FluidDensity.GramsPerCubicCentimeter,
+            reading.MassFlow.GramsPerSecond
+        );
+        Close.Within(1e-14, 5 / 475.0, reading.Collected.ResolutionShare.DecimalFractions);
+    }
+
+    /// <summary>Four times the pressure is twice the flow.</summary>
+    [Fact]
+    public void ToRating_AtAnotherPressure_FollowsTheRootLaw() =>
+        Close.Within(
+            1e-12,
+            1900,
+            Static(475, 30)
+                .ToRating()
+                .VolumeFlowAt(Pressure.FromKilopascals(1200), TestBench.Conditions.FluidDensity)
+                .CubicCentimetersPerMinute
+        );
+
+    /// <summary>By hand: 12 g from 1000 pulses are 12 mg a pulse.</summary>
+    [Fact]
+    public void MassPerPulse_IsMassOverPulses() =>
+        Close.Within(1e-14, 12, TestBench.Pulse(5, 12).MassPerPulse.Milligrams);
+
+    [Fact]
+    public void DynamicFlow_PulseAsLongAsThePeriod_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "pulseWidth",
+            "Must be shorter than the period of 20 ms; it was 20 ms.",
+            () => TestBench.Pulse(20, 10)
+        );
+
+    [Fact]
+    public void StaticFlow_NothingCollected_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "collected",
+            "Must be a collected volume or mass; nothing was.",
+            () => _ = new StaticFlowReading(default, Duration.FromSeconds(30), TestBench.Conditions)
+        );
+
+    [Fact]
+    public void StaticFlow_NoTime_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "collectionTime",
+            "Must be finite and greater than zero; it was 0 s.",
+            () => Static(475, 0)
+        );
+
+    [Fact]
+    public void Conditions_WithoutPressure_AreRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "differentialPressure",
+            "Must be finite and greater than zero; it was 0 kPa.",
+            () => TestBench.At(0)
+        );
+
+    [Fact]
+    public void Collected_StepLargerThanAmount_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "resolution",
+            "Must be from 0 cm³ to 4 cm³; it was 5 cm³.",
+            () => CollectedFuel.FromVolume(Volume.FromCubicCentimeters(4), Volume.FromCubicCentimeters(5))
+        );
+
+    private static StaticFlowReading Static(double cubicCentimeters, double seconds) =>
+        new(
+            CollectedFuel.FromVolume(Volume.FromCubicCentimeters(cubicCentimeters), Volume.FromCubicCentimeters(5)),
+            Duration.FromSeconds(seconds),
+            TestBench.Conditions
+        );
+}
