@@ -10,6 +10,7 @@ internal static class NetworkLinkShape
         new(
             NetworkPassageShapes.Pipe,
             NetworkPassageShapes.CheckPipe,
+            NetworkPassageShapes.CurvedPipe,
             NetworkPassageShapes.Fitting,
             NetworkPassageShapes.Filter,
             NetworkValveShapes.Pump,

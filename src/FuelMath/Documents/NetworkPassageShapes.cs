@@ -77,6 +77,40 @@ internal static class NetworkPassageShapes
         Pressure
     >("quadraticLoss", "The loss that grows with its square.", QuantityShapes.PressureDifference, g => g.QuadraticLoss);
 
+    private static readonly ValueProperty<NetworkLink, Length> CurvedLength = NetworkLinkCase.Of<
+        CurvedPipeGiven,
+        Length
+    >("length", "Its length.", QuantityShapes.Length, g => g.Length);
+
+    private static readonly ValueProperty<NetworkLink, Length> CurvedBore = NetworkLinkCase.Of<CurvedPipeGiven, Length>(
+        "bore",
+        "Its inner diameter.",
+        QuantityShapes.SmallLength,
+        g => g.Bore
+    );
+
+    private static readonly ValueProperty<NetworkLink, Length> CurvedRoughness = NetworkLinkCase.Of<
+        CurvedPipeGiven,
+        Length
+    >("roughness", "Roughness of the wall.", QuantityShapes.SmallLength, g => g.Roughness);
+
+    private static readonly ValueProperty<NetworkLink, Ratio> CurvedCoefficient = NetworkLinkCase.Of<
+        CurvedPipeGiven,
+        Ratio
+    >(
+        "lossCoefficient",
+        "Sum of loss coefficients of its ends, for this bore.",
+        PureRatioShape.Instance,
+        g => g.LossCoefficient
+    );
+
+    private static readonly ValueProperty<NetworkLink, Length> Coil = NetworkLinkCase.Of<CurvedPipeGiven, Length>(
+        "coilDiameter",
+        "Diameter of the curve of its center line.",
+        QuantityShapes.SmallLength,
+        g => g.CoilDiameter
+    );
+
     internal static UnionCase<NetworkLink> Pipe { get; } =
         NetworkLinkCase.Make(
             LinkKind.Pipe,
@@ -112,6 +146,25 @@ internal static class NetworkPassageShapes
                     f.Of(Roughness),
                     f.Of(PipeCoefficient),
                     f.Of(Friction)
+                )
+        );
+
+    internal static UnionCase<NetworkLink> CurvedPipe { get; } =
+        NetworkLinkCase.Make(
+            LinkKind.CurvedPipe,
+            "curved pipe",
+            "A passage bent all along its length.",
+            [CurvedLength, CurvedBore, CurvedRoughness, CurvedCoefficient, Coil],
+            (f, name, from, to) =>
+                NetworkLink.CurvedPipe(
+                    name,
+                    from,
+                    to,
+                    f.Of(CurvedLength),
+                    f.Of(CurvedBore),
+                    f.Of(CurvedRoughness),
+                    f.Of(CurvedCoefficient),
+                    f.Of(Coil)
                 )
         );
 

@@ -25,6 +25,30 @@ internal sealed class PipeGiven(
     internal Ratio LossCoefficient { get; } = lossCoefficient;
 
     internal FrictionLaw Friction { get; } = friction;
+
+    internal PipePart Part(bool oneWay) => PartMath.Pipe(Length, Bore, Roughness, LossCoefficient, Friction, oneWay);
+}
+
+/// <summary>A pipe bent all along its length.</summary>
+internal sealed class CurvedPipeGiven(
+    Length length,
+    Length bore,
+    Length roughness,
+    Ratio lossCoefficient,
+    Length coilDiameter
+) : LinkGiven
+{
+    internal Length Length { get; } = length;
+
+    internal Length Bore { get; } = bore;
+
+    internal Length Roughness { get; } = roughness;
+
+    internal Ratio LossCoefficient { get; } = lossCoefficient;
+
+    internal Length CoilDiameter { get; } = coilDiameter;
+
+    internal CurvedPart Part() => PartMath.CurvedPipe(Length, Bore, Roughness, LossCoefficient, CoilDiameter);
 }
 
 /// <summary>A fitting.</summary>
@@ -65,6 +89,8 @@ internal sealed class CheckValveGiven(Pressure opening, Pressure openLoss, Volum
     internal Pressure OpenLoss { get; } = openLoss;
 
     internal VolumeFlow OpenFlow { get; } = openFlow;
+
+    internal SquarePart Part(bool hasSpring) => PartMath.Check(Opening, OpenLoss, OpenFlow, hasSpring);
 }
 
 /// <summary>An opening into a space, steady or capped at a commanded flow.</summary>

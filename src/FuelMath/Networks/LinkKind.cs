@@ -9,6 +9,9 @@ public enum LinkKind
     /// <summary>A straight passage with a check valve in it.</summary>
     CheckPipe,
 
+    /// <summary>A passage bent all along its length, such as a coiled hose.</summary>
+    CurvedPipe,
+
     /// <summary>A short passage without length.</summary>
     Fitting,
 

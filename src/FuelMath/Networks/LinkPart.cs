@@ -1,3 +1,4 @@
+using FuelMath.Formulas;
 using FuelMath.Tables;
 
 namespace FuelMath.Networks;
@@ -21,6 +22,27 @@ internal sealed class PipePart(
     internal readonly double LossCoefficient = lossCoefficient;
     internal readonly FrictionLaw Friction = friction;
     internal readonly bool OneWay = oneWay;
+}
+
+/// <summary>A round passage that is bent all along its length.</summary>
+internal sealed class CurvedPart(
+    double length,
+    double bore,
+    double roughness,
+    double lossCoefficient,
+    double coilDiameter
+) : LinkPart
+{
+    internal readonly double Length = length;
+    internal readonly double Bore = bore;
+    internal readonly double Roughness = roughness;
+    internal readonly double LossCoefficient = lossCoefficient;
+
+    /// <summary>Bore over the diameter of the curve of the center line.</summary>
+    internal readonly double Curvature = bore / coilDiameter;
+
+    /// <summary>The greatest Reynolds number of the law.</summary>
+    internal double GreatestReynolds => CurvedFriction.GreatestReynoldsTimesSquare / (Curvature * Curvature);
 }
 
 /// <summary>

@@ -23,6 +23,9 @@ public sealed class NetworkLink
         }
     }
 
+    private NetworkLink(string name, string from, string to, LinkKind kind, LinkPart part, LinkGiven given)
+        : this(name, from, to, kind, part) => Given = given;
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -59,11 +62,7 @@ public sealed class NetworkLink
         Length roughness,
         Ratio lossCoefficient,
         FrictionLaw friction
-    ) =>
-        new(name, from, to, LinkKind.Pipe, PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, false))
-        {
-            Given = new PipeGiven(length, bore, roughness, lossCoefficient, friction),
-        };
+    ) => Straight(name, from, to, LinkKind.Pipe, new(length, bore, roughness, lossCoefficient, friction));
 
     /// <summary>A straight passage with a check valve in it: nothing flows backwards.</summary>
     /// <inheritdoc cref="Pipe" />
@@ -76,11 +75,34 @@ public sealed class NetworkLink
         Length roughness,
         Ratio lossCoefficient,
         FrictionLaw friction
-    ) =>
-        new(name, from, to, LinkKind.CheckPipe, PartMath.Pipe(length, bore, roughness, lossCoefficient, friction, true))
-        {
-            Given = new PipeGiven(length, bore, roughness, lossCoefficient, friction),
-        };
+    ) => Straight(name, from, to, LinkKind.CheckPipe, new(length, bore, roughness, lossCoefficient, friction));
+
+    /// <summary>A passage bent all along its length, such as a coiled hose: it costs more than a straight one.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="from">The node it comes from.</param>
+    /// <param name="to">The node it goes to.</param>
+    /// <param name="length">Its length; greater than zero.</param>
+    /// <param name="bore">Its inner diameter; greater than zero.</param>
+    /// <param name="roughness">Roughness of the wall; 0 to a twentieth of the bore.</param>
+    /// <param name="lossCoefficient">Sum of loss coefficients of its ends, for this bore; not negative.</param>
+    /// <param name="coilDiameter">Diameter of the curve of its center line, 16.4 to 300 bores.</param>
+    /// <returns>The link. A flow above what the law was measured for is refused after the solution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <remarks>Its friction is that of <see cref="Formulas.CurvedFriction.Factor"/>.</remarks>
+    public static NetworkLink CurvedPipe(
+        string name,
+        string from,
+        string to,
+        Length length,
+        Length bore,
+        Length roughness,
+        Ratio lossCoefficient,
+        Length coilDiameter
+    )
+    {
+        CurvedPipeGiven given = new(length, bore, roughness, lossCoefficient, coilDiameter);
+        return new(name, from, to, LinkKind.CurvedPipe, given.Part(), given);
+    }
 
     /// <summary>A short passage without length: dp = K rho v|v| / 2.</summary>
     /// <param name="name">Its name.</param>
@@ -98,11 +120,9 @@ public sealed class NetworkLink
             from,
             to,
             LinkKind.Fitting,
-            new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) }
-        )
-        {
-            Given = new FittingGiven(bore, lossCoefficient),
-        };
+            new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) },
+            new FittingGiven(bore, lossCoefficient)
+        );
     }
 
     /// <summary>A filter: a part of its loss grows with flow, another with its square.</summary>
@@ -121,10 +141,14 @@ public sealed class NetworkLink
         Pressure linearLoss,
         Pressure quadraticLoss
     ) =>
-        new(name, from, to, LinkKind.Filter, PartMath.Filter(flow, linearLoss, quadraticLoss))
-        {
-            Given = new FilterGiven(flow, linearLoss, quadraticLoss),
-        };
+        new(
+            name,
+            from,
+            to,
+            LinkKind.Filter,
+            PartMath.Filter(flow, linearLoss, quadraticLoss),
+            new FilterGiven(flow, linearLoss, quadraticLoss)
+        );
 
     /// <summary>A pump with its check valve.</summary>
     /// <param name="name">Its name.</param>
@@ -135,7 +159,7 @@ public sealed class NetworkLink
     public static NetworkLink Pump(string name, string from, string to, NetworkPump pump)
     {
         ArgumentNullException.ThrowIfNull(pump);
-        return new(name, from, to, LinkKind.Pump, pump.PartFor(name)) { Given = new PumpGiven(pump) };
+        return new(name, from, to, LinkKind.Pump, pump.PartFor(name), new PumpGiven(pump));
     }
 
     /// <summary>A regulator that holds the pressure ahead of it by bypassing what is not used.</summary>
@@ -147,10 +171,7 @@ public sealed class NetworkLink
     public static NetworkLink BypassRegulator(string name, string from, string to, NetworkRegulator regulator)
     {
         ArgumentNullException.ThrowIfNull(regulator);
-        return new(name, from, to, LinkKind.BypassRegulator, regulator.Part(true))
-        {
-            Given = new RegulatorGiven(regulator),
-        };
+        return new(name, from, to, LinkKind.BypassRegulator, regulator.Part(true), new RegulatorGiven(regulator));
     }
 
     /// <summary>A regulator that holds the pressure behind it by throttling.</summary>
@@ -164,10 +185,7 @@ public sealed class NetworkLink
     {
         ArgumentNullException.ThrowIfNull(regulator);
         return regulator.InfluenceSi == 0
-            ? new(name, from, to, LinkKind.ReducingRegulator, regulator.Part(false))
-            {
-                Given = new RegulatorGiven(regulator),
-            }
+            ? new(name, from, to, LinkKind.ReducingRegulator, regulator.Part(false), new RegulatorGiven(regulator))
             : throw new ArgumentException(
                 "A reducing regulator has no return line to influence it.",
                 nameof(regulator)
@@ -189,25 +207,13 @@ public sealed class NetworkLink
         Pressure openingDifferentialPressure,
         Pressure openLoss,
         VolumeFlow openFlow
-    ) =>
-        new(name, from, to, LinkKind.CheckValve, PartMath.Check(openingDifferentialPressure, openLoss, openFlow))
-        {
-            Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
-        };
+    ) => OneWay(name, from, to, LinkKind.CheckValve, new(openingDifferentialPressure, openLoss, openFlow));
 
-    /// <summary>A relief valve, as a pump has one from its outlet to its inlet: shut up to a difference, then open.</summary>
-    /// <remarks>
-    /// Its spring works against the difference between its ends, so that a higher pressure behind it raises the one at
-    /// which it opens. It protects a pump, and is no regulator: keep its way back clear.
-    /// </remarks>
-    /// <param name="name">Its name.</param>
-    /// <param name="from">The node it relieves.</param>
-    /// <param name="to">The node it leads to.</param>
-    /// <param name="openingDifferentialPressure">The difference at which it opens; greater than zero.</param>
-    /// <param name="openLoss">What it loses beyond that; greater than zero.</param>
-    /// <param name="openFlow">The flow of that loss, which grows with its square; greater than zero.</param>
-    /// <returns>The link.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <summary>
+    /// A relief valve, as a pump has one from its outlet to its inlet: a check valve whose spring opens at a difference
+    /// greater than zero. A higher pressure behind it raises the one at which it opens. Keep its way back clear.
+    /// </summary>
+    /// <inheritdoc cref="CheckValve" />
     public static NetworkLink ReliefValve(
         string name,
         string from,
@@ -215,24 +221,7 @@ public sealed class NetworkLink
         Pressure openingDifferentialPressure,
         Pressure openLoss,
         VolumeFlow openFlow
-    )
-    {
-        Guard.Positive(
-            openingDifferentialPressure,
-            openingDifferentialPressure.InSi(),
-            nameof(openingDifferentialPressure)
-        );
-        return new(
-            name,
-            from,
-            to,
-            LinkKind.ReliefValve,
-            PartMath.Check(openingDifferentialPressure, openLoss, openFlow)
-        )
-        {
-            Given = new CheckValveGiven(openingDifferentialPressure, openLoss, openFlow),
-        };
-    }
+    ) => OneWay(name, from, to, LinkKind.ReliefValve, new(openingDifferentialPressure, openLoss, openFlow));
 
     /// <summary>An opening into a space of fixed pressure, such as a steadily open injector or a jet: q = C sqrt(dp).</summary>
     /// <param name="name">Its name.</param>
@@ -250,10 +239,14 @@ public sealed class NetworkLink
         Pressure differentialPressure,
         Backflow backflow
     ) =>
-        new(name, from, to, LinkKind.Orifice, PartMath.Orifice(flow, differentialPressure, backflow))
-        {
-            Given = new OpeningGiven(flow, differentialPressure, backflow, default),
-        };
+        new(
+            name,
+            from,
+            to,
+            LinkKind.Orifice,
+            PartMath.Orifice(flow, differentialPressure, backflow),
+            new OpeningGiven(flow, differentialPressure, backflow, default)
+        );
 
     /// <summary>
     /// Pulsed injectors that hold a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)),
@@ -282,13 +275,17 @@ public sealed class NetworkLink
             new CappedPart(
                 PartMath.Coefficient(flow, differentialPressure),
                 Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded))
-            )
-        )
-        {
-            Given = new OpeningGiven(flow, differentialPressure, default, commanded),
-        };
+            ),
+            new OpeningGiven(flow, differentialPressure, default, commanded)
+        );
 
     /// <summary>Gives its name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
+
+    private static NetworkLink Straight(string name, string from, string to, LinkKind kind, PipeGiven given) =>
+        new(name, from, to, kind, given.Part(kind == LinkKind.CheckPipe), given);
+
+    private static NetworkLink OneWay(string name, string from, string to, LinkKind kind, CheckValveGiven given) =>
+        new(name, from, to, kind, given.Part(kind == LinkKind.ReliefValve), given);
 }

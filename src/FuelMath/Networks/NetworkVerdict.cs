@@ -74,6 +74,20 @@ internal static class NetworkVerdict
         for (int i = 0; i < work.Flow.Length; i++)
         {
             double flow = work.Flow[i].Value;
+            if (
+                work.Plan.Links[i].Part is CurvedPart curved
+                && work.Law<CurvedPipeLaw<Real>>(i).Trespass(work.Flow[i]).Value > tolerance
+            )
+            {
+                throw new OutsideTableException(
+                    $"friction of curved pipe '{work.Plan.Links[i].Name}'",
+                    "Reynolds number",
+                    work.Law<CurvedPipeLaw<Real>>(i).ReynoldsAt(work.Flow[i]).Value,
+                    0,
+                    curved.GreatestReynolds
+                );
+            }
+
             double excess =
                 work.Plan.Links[i].Part is CappedPart
                     ? Math.Max(-flow, flow - work.Law<CappedLaw<Real>>(i).Commanded.Value)
@@ -164,6 +178,7 @@ internal static class NetworkVerdict
         link.Part switch
         {
             PipePart pipe => pipe.OneWay,
+            CurvedPart => false,
             SquarePart square => square.OneWay,
             _ => true,
         };

@@ -57,6 +57,27 @@ internal static class PartMath
             : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
     }
 
+    /// <summary>A checked passage that is bent all along its length.</summary>
+    internal static CurvedPart CurvedPipe(
+        Length length,
+        Length bore,
+        Length roughness,
+        Ratio lossCoefficient,
+        Length coilDiameter
+    )
+    {
+        PipePart straight = Pipe(length, bore, roughness, lossCoefficient, FrictionLaw.ColebrookStraightPassage, false);
+        double coil = Guard.InRange(
+            coilDiameter,
+            coilDiameter.InSi(),
+            straight.Bore / CurvedFriction.GreatestCurvature,
+            straight.Bore / CurvedFriction.LeastCurvature,
+            SiUnits.Length,
+            nameof(coilDiameter)
+        );
+        return new(straight.Length, straight.Bore, straight.Roughness, straight.LossCoefficient, coil);
+    }
+
     /// <summary>A checked filter.</summary>
     internal static SquarePart Filter(VolumeFlow flow, Pressure linearLoss, Pressure quadraticLoss)
     {
@@ -69,13 +90,17 @@ internal static class PartMath
     }
 
     /// <summary>A checked check valve.</summary>
-    internal static SquarePart Check(Pressure openingDifferentialPressure, Pressure openLoss, VolumeFlow openFlow)
+    internal static SquarePart Check(
+        Pressure openingDifferentialPressure,
+        Pressure openLoss,
+        VolumeFlow openFlow,
+        bool hasSpring
+    )
     {
-        double opening = Guard.NotNegative(
-            openingDifferentialPressure,
-            openingDifferentialPressure.InSi(),
-            nameof(openingDifferentialPressure)
-        );
+        double si = openingDifferentialPressure.InSi();
+        double opening = hasSpring
+            ? Guard.Positive(openingDifferentialPressure, si, nameof(openingDifferentialPressure))
+            : Guard.NotNegative(openingDifferentialPressure, si, nameof(openingDifferentialPressure));
         double loss = Guard.Positive(openLoss, openLoss.InSi(), nameof(openLoss));
         double q = Guard.Positive(openFlow, openFlow.InSi(), nameof(openFlow));
         return new SquarePart

@@ -86,6 +86,16 @@ public sealed class NetworkDocumentTests
                 SiUnits.Ratio(1),
                 FrictionLaw.SwameeJainCubicPassage
             ),
+            NetworkLink.CurvedPipe(
+                "coil",
+                "a",
+                "b",
+                SiUnits.Length(1.5),
+                SiUnits.Length(0.01),
+                SiUnits.Length(1e-6),
+                SiUnits.Ratio(0),
+                SiUnits.Length(0.4)
+            ),
             NetworkLink.Fitting("fitting", "a", "b", SiUnits.Length(0.01), SiUnits.Ratio(0.3)),
             NetworkLink.Filter("filter", "a", "b", flow, loss, SiUnits.Pressure(0)),
             .. pumps.Select((p, i) => NetworkLink.Pump($"pump {i}", "a", "b", p)),
@@ -159,7 +169,7 @@ public sealed class NetworkDocumentTests
         "\"kind\": \"pipe\"",
         "\"kind\": \"tube\"",
         "$.links[0].kind",
-        "Must be one of \"pipe\", \"check pipe\", \"fitting\", \"filter\", \"pump\", \"bypass regulator\", \"reducing regulator\", \"check valve\", \"relief valve\", \"orifice\", \"capped orifice\"."
+        "Must be one of \"pipe\", \"check pipe\", \"curved pipe\", \"fitting\", \"filter\", \"pump\", \"bypass regulator\", \"reducing regulator\", \"check valve\", \"relief valve\", \"orifice\", \"capped orifice\"."
     )]
     [InlineData(
         "\"draw\"",

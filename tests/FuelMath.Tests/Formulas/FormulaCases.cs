@@ -83,6 +83,7 @@ internal static class FormulaCases
         new PumpPowerHydraulic(),
         new PumpPowerElectric(),
         new SaturatedLiquidViscosity(),
+        .. CurvedFrictionCases.All,
         .. FuelFormulaCases.All,
     ];
 

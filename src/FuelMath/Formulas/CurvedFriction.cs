@@ -1,0 +1,153 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Friction in a pipe that is bent all along its length, as a coiled hose is. SI units.</summary>
+/// <remarks>
+/// <para>
+/// The bend drives the fluid across the pipe, which costs more than straight flow, and keeps it laminar for longer. The
+/// correlations differ by 17 % where they all hold, so each is named. <see cref="Factor"/> is what networks use.
+/// </para>
+/// <para>
+/// A curvature is bore over the diameter of the curve of the center line. All factors are Darcy's.
+/// </para>
+/// </remarks>
+public static class CurvedFriction
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>The least curvature of <see cref="Factor"/>; a gentler bend is straight.</summary>
+    /// <remarks>Source: [Ito-1959] the law ends where Re (d/D)^2 is 0.034, here at the critical Reynolds number.</remarks>
+    public const double LeastCurvature = 1 / 300.0;
+
+    /// <summary>The greatest curvature of <see cref="Factor"/>; a tighter bend is a fitting.</summary>
+    /// <remarks>Source: [Ito-1959] the tightest coil measured, 16.4 bores wide.</remarks>
+    public const double GreatestCurvature = 1 / 16.4;
+
+    /// <summary>The greatest Re (d/D)^2 of <see cref="Factor"/>.</summary>
+    /// <remarks>Source: [Ito-1959] range of the first turbulent law.</remarks>
+    public const double GreatestReynoldsTimesSquare = 300;
+
+    private const double NoEffect = 11.6;
+
+    // Below, flow in any pipe that is not straight is laminar here, and the turbulent law only needs to stay below.
+    internal const double TurbulentLawFrom = 2000;
+    private const double Least = 1e-9;
+
+    private static readonly Symbol DeanStep = new(
+        "De",
+        "",
+        "Dean number",
+        new DataSource("White-1929", "the number that curvature counts by")
+    );
+
+    private static readonly Symbol FactorStep = new(
+        "f",
+        "",
+        "Darcy friction factor of a curved pipe",
+        new DataSource("Ito-1959", "laminar after White")
+    );
+
+    /// <summary>The Dean number: De = Re sqrt(d/D). Source: [White-1929] (after Dean).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="reynolds">Reynolds number, not negative.</param>
+    /// <param name="curvature">Bore over the diameter of the curve, 0 to 1.</param>
+    /// <returns>The Dean number.</returns>
+    [MethodImpl(Inline)]
+    public static T DeanNumber<T>(T reynolds, T curvature)
+        where T : struct, IScalar<T> => T.Step(reynolds * T.Sqrt(curvature), DeanStep);
+
+    /// <summary>Laminar factor over that of a straight pipe after White: 1/(1 - (1 - (11.6/De)^0.45)^(1/0.45)).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="dean">Dean number, 0 to 2000; below 11.6 the bend has no effect.</param>
+    /// <returns>The ratio, 1 or more.</returns>
+    /// <remarks>Source: [White-1929] equation for laminar flow in curved pipes.</remarks>
+    [MethodImpl(Inline)]
+    public static T WhiteLaminarRatio<T>(T dean)
+        where T : struct, IScalar<T>
+    {
+        T rest = 1 - T.Pow(NoEffect / T.Max(dean, T.Of(NoEffect)), 0.45);
+        return 1 / (1 - T.Pow(T.Max(rest, T.Of(Least)), 1 / 0.45));
+    }
+
+    /// <summary>Laminar factor over that of a straight pipe after Mori and Nakayama: 0.108 sqrt(De) / (1 - 3.253/sqrt(De)).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="dean">Dean number, 42.4 to 2000.</param>
+    /// <returns>The ratio.</returns>
+    /// <remarks>Source: [Mori-Nakayama-1965] laminar flow.</remarks>
+    [MethodImpl(Inline)]
+    public static T MoriNakayamaLaminarRatio<T>(T dean)
+        where T : struct, IScalar<T>
+    {
+        T root = T.Sqrt(dean);
+        return 0.108 * root / (1 - (3.253 / root));
+    }
+
+    /// <summary>Laminar factor over that of a straight pipe after Schmidt: 1 + 0.14 c^0.97 Re^(1 - 0.644 c^0.312).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="reynolds">Reynolds number, 100 to the critical one.</param>
+    /// <param name="curvature">Bore over the diameter of the curve, 0.01 to 0.2.</param>
+    /// <returns>The ratio.</returns>
+    /// <remarks>Source: [Schmidt-1967] laminar flow.</remarks>
+    [MethodImpl(Inline)]
+    public static T SchmidtLaminarRatio<T>(T reynolds, T curvature)
+        where T : struct, IScalar<T>
+    {
+        T exponent = 1 - (0.644 * T.Pow(curvature, 0.312));
+        return 1 + (0.14 * (T.Pow(curvature, 0.97) * T.Exp(exponent * T.Log(reynolds))));
+    }
+
+    /// <summary>The Reynolds number up to which flow stays laminar in a bend: 20000 c^0.32.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="curvature">Bore over the diameter of the curve, 1/860 to 1/7.</param>
+    /// <returns>The critical Reynolds number.</returns>
+    /// <remarks>Source: [Ito-1959] critical Reynolds number.</remarks>
+    [MethodImpl(Inline)]
+    public static T ItoCriticalReynolds<T>(T curvature)
+        where T : struct, IScalar<T> => 20000 * T.Pow(curvature, 0.32);
+
+    /// <summary>Turbulent factor of a smooth bend after Ito: 0.304 Re^-0.25 + 0.029 sqrt(c).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="reynolds">Reynolds number, with Re c^2 from 0.034 to 300.</param>
+    /// <param name="curvature">Bore over the diameter of the curve, 1/648 to 1/16.4.</param>
+    /// <returns>The Darcy friction factor.</returns>
+    /// <remarks>Source: [Ito-1959] turbulent flow.</remarks>
+    [MethodImpl(Inline)]
+    public static T ItoTurbulentFactor<T>(T reynolds, T curvature)
+        where T : struct, IScalar<T> => (0.304 / T.Sqrt(T.Sqrt(reynolds))) + ItoTurbulentAddition(curvature);
+
+    /// <summary>What a bend adds to the turbulent factor after Ito: 0.029 sqrt(c).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="curvature">Bore over the diameter of the curve, 1/648 to 1/16.4.</param>
+    /// <returns>The addition to the Darcy friction factor.</returns>
+    /// <remarks>Source: [Ito-1959] turbulent flow.</remarks>
+    [MethodImpl(Inline)]
+    public static T ItoTurbulentAddition<T>(T curvature)
+        where T : struct, IScalar<T> => 0.029 * T.Sqrt(curvature);
+
+    /// <summary>
+    /// The factor in any regime: the greater of the laminar one after White, and of Colebrook and White's with what a bend
+    /// adds after Ito.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="reynolds">Reynolds number, greater than 0; Re c^2 at most 300.</param>
+    /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
+    /// <param name="curvature">Bore over the diameter of the curve, 1/300 to 1/16.4.</param>
+    /// <returns>The Darcy friction factor.</returns>
+    /// <remarks>
+    /// In a bend laminar flow turns turbulent without a jump. The two laws meet at 0.6 to 1 of Ito's critical Reynolds
+    /// number; between there and the critical one the greater is up to a fifth above the laminar law. Ito measured smooth
+    /// pipes: that roughness adds what it adds in a straight pipe is an assumption of this library.
+    /// Source: [White-1929] laminar; [Ito-1959] addition of the bend; [Colebrook-1939] the rest.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T Factor<T>(T reynolds, T relativeRoughness, T curvature)
+        where T : struct, IScalar<T>
+    {
+        T laminar = Friction.LaminarFactor(reynolds) * WhiteLaminarRatio(DeanNumber(reynolds, curvature));
+        T straight = Friction.ColebrookFactor(T.Max(reynolds, T.Of(TurbulentLawFrom)), relativeRoughness);
+        return T.Step(T.Max(laminar, straight + ItoTurbulentAddition(curvature)), FactorStep);
+    }
+}
