@@ -115,9 +115,17 @@ public sealed class NetworkState
 
     internal double FlowSi(int link) => Shown(conditions[link], flow[link]);
 
-    /// <summary>A shut part's flow, which the equations have as some 1e-16 m3/s, is none.</summary>
+    /// <summary>
+    /// A shut part's flow, which the equations have as some 1e-16 m3/s, is none; nor does a part that passes one way
+    /// only flow backwards by what rounding leaves. Both lie within the flow tolerance that an answer was accepted by.
+    /// </summary>
     internal static double Shown(LinkCondition condition, double flow) =>
-        condition is LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated ? 0 : flow;
+        condition switch
+        {
+            LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Seated => 0,
+            LinkCondition.Open => flow,
+            _ => Math.Max(flow, 0),
+        };
 
     internal static InvalidOperationException CutOff(string node) =>
         new($"The pressure at '{node}' is not determined: every way to it is shut, so that it keeps what it had.");
