@@ -1,5 +1,6 @@
 using FuelMath.Bench;
 using FuelMath.Fuels;
+using FuelMath.Injectors;
 using FuelMath.Sources;
 using UnitsNet;
 
@@ -44,5 +45,50 @@ public sealed class BenchExamples
         Assert.Equal(7 - (23.125 * 46 / 182.3), deadTime.Milliseconds, 1e-9);
         Assert.True(low < deadTime && deadTime < high);
         Assert.Equal(3, linearFrom.Milliseconds, 1e-9);
+    }
+
+    [Fact]
+    public void ReportOnASet()
+    {
+        #region Set
+        var conditions = new BenchConditions(
+            Pressure.FromBars(3),
+            StandardFuels.NHeptane,
+            Temperature.FromDegreesCelsius(21),
+            new DataSource("Workshop-class", "bench report of the set")
+        );
+        StaticFlowReading Read(double cubicCentimeters) =>
+            new(
+                CollectedFuel.FromVolume(Volume.FromCubicCentimeters(cubicCentimeters), Volume.FromCubicCentimeters(1)),
+                Duration.FromSeconds(30),
+                conditions
+            );
+        FlowRating rating = FlowRating.FromVolume(
+            VolumeFlow.FromCubicCentimetersPerMinute(1700),
+            conditions.DifferentialPressure,
+            conditions.Fluid,
+            conditions.FluidTemperature,
+            new DataSource("Workshop-class", "label of the injectors")
+        );
+
+        var report = new SetReport(
+            rating,
+            [
+                BenchedInjector.FromCleaning("A", [Read(420)], [Read(474), Read(474)]),
+                new BenchedInjector("B", [Read(690), Read(690)]),
+                new BenchedInjector("C", [Read(700), Read(700)]),
+            ],
+            AcceptanceLimits.CommonPractice,
+            Ratio.FromPercent(95)
+        );
+
+        bool accepted = report.IsAccepted;
+        Ratio spread = report.Spread;
+        Ratio weakest = report.Members[0].FromRating;
+        #endregion
+
+        Assert.False(accepted);
+        Assert.Equal(36.4, spread.Percent, 0.05);
+        Assert.Equal(100 * ((948 / 1700.0) - 1), weakest.Percent, 1e-9);
     }
 }
