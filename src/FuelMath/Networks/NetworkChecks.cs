@@ -99,7 +99,7 @@ internal static class NetworkChecks
         if (island.Length > 0)
         {
             throw new ArgumentException(
-                $"No path from any node of fixed pressure to {string.Join(", ", island.Select(n => $"'{n}'"))}.",
+                $"No path from any fixed pressure to {(island.Length == 1 ? "node" : "nodes")} {string.Join(", ", island.Select(n => $"'{n}'"))}.",
                 nameof(links)
             );
         }

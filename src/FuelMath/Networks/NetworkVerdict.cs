@@ -124,7 +124,7 @@ internal static class NetworkVerdict
             string name = work.Plan.Nodes[lowest].Name;
             throw new NoSolutionException(
                 Sought,
-                $"{Draws(work)}, for which the pressure at '{name}' would have to be "
+                $"{Draws(work)}{GreatestDraws.Words(work)} The pressure at '{name}' would have to be "
                     + $"{Kilopascals(least)} gauge; below {Kilopascals(Vacuum)} there is none.",
                 name,
                 double.NaN,
@@ -214,12 +214,12 @@ internal static class NetworkVerdict
             sum += draw.Value;
         }
 
-        return $"Fixed draws ask for {LitersPerHour(sum)}";
+        return $"Draws need {LitersPerHour(sum)}";
     }
 
     private static bool Yes(Mask<Real> mask) => Real.All(mask);
 
-    private static string LitersPerHour(double flow) =>
+    internal static string LitersPerHour(double flow) =>
         string.Create(CultureInfo.InvariantCulture, $"{flow * 3.6e6:g4} L/h");
 
     private static string Kilopascals(double pressure) =>

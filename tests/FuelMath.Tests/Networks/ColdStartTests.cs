@@ -19,7 +19,7 @@ public sealed class ColdStartTests
             {
                 iterations.Add(new RandomNetwork(seed).Network.Solve().Iterations);
             }
-            catch (NoSolutionException e) when (e.Reason.StartsWith("Fixed draws ask for", StringComparison.Ordinal))
+            catch (NoSolutionException e) when (e.Reason.StartsWith("Draws need", StringComparison.Ordinal))
             {
                 refused++;
             }

@@ -172,7 +172,7 @@ public sealed class NetworkProperties
         }
         catch (NoSolutionException refused)
         {
-            Assert.StartsWith("Fixed draws ask for", refused.Reason, StringComparison.Ordinal);
+            Assert.StartsWith("Draws need", refused.Reason, StringComparison.Ordinal);
             return null;
         }
     }

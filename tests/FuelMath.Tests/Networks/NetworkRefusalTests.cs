@@ -54,8 +54,55 @@ public sealed class NetworkRefusalTests
     public void Constructor_Island_IsRefusedByName() =>
         Words.Refused<ArgumentException>(
             "links",
-            "No path from any node of fixed pressure to 'c', 'd'.",
+            "No path from any fixed pressure to nodes 'c', 'd'.",
             () => Fuel(Fixed("a", 0), Junction("b"), Junction("c"), Junction("d"), Pipe, Hose("lost", "c", "d", 1, 8))
+        );
+
+    [Fact]
+    public void Constructor_OneNodeWithoutAPath_IsRefusedByName() =>
+        Words.Refused<ArgumentException>(
+            "links",
+            "No path from any fixed pressure to node 'rail-b'.",
+            () => Fuel(Fixed("a", 0), Junction("b"), Junction("rail-b"), Pipe)
+        );
+
+    /// <summary>Two of 500 - 500 u (kPa, 100 L/h), 100 kPa lost at 100 L/h before the rail: 500 - 250 u = 100 u.</summary>
+    [Fact]
+    public void Solve_DrawBeyondTheBank_SaysWhatTheBankGives()
+    {
+        NetworkPump pump = Straight(OutsideRange.Extend, (0, 500), (100, 0));
+        Network network = Fuel(
+            Fixed("tank", 0),
+            Junction("out"),
+            Drawn("rail", 612),
+            NetworkLink.Pump("first", "tank", "out", pump),
+            NetworkLink.Pump("second", "tank", "out", pump),
+            Linear("line", "out", "rail", 100)
+        );
+
+        Assert.StartsWith(
+            "Draws need 612 L/h; 'first' and 'second' give at most 142.9 L/h at zero pressure. ",
+            Assert.Throws<NoSolutionException>(network.Solve).Reason,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>Where the pump's data end before that, no number is given.</summary>
+    [Fact]
+    public void Solve_DrawBeyondTheDataOfThePump_GivesNoGuess() =>
+        Assert.StartsWith(
+            "Draws need 300 L/h. The pressure at 'rail' would have to be -1000 kPa gauge;",
+            Assert
+                .Throws<NoSolutionException>(() =>
+                    Fuel(
+                            Fixed("tank", 0),
+                            Drawn("rail", 300),
+                            NetworkLink.Pump("pump", "tank", "rail", Straight(OutsideRange.Refuse, (0, 500), (60, 200)))
+                        )
+                        .Solve()
+                )
+                .Reason,
+            StringComparison.Ordinal
         );
 
     [Fact]
@@ -129,7 +176,8 @@ public sealed class NetworkRefusalTests
         Assert.Equal("the steady state of the network", error.Sought);
         Assert.Equal("rail", error.Where);
         Assert.Equal(
-            "Fixed draws ask for 300 L/h, for which the pressure at 'rail' would have to be -1000 kPa gauge; "
+            "Draws need 300 L/h; 'pump' gives at most 100 L/h at zero pressure. "
+                + "The pressure at 'rail' would have to be -1000 kPa gauge; "
                 + "below -101.325 kPa there is none.",
             error.Reason
         );
@@ -144,7 +192,7 @@ public sealed class NetworkRefusalTests
 
         Assert.Equal("check", error.Where);
         Assert.Equal(
-            "Fixed draws ask for 20 L/h, which could only be met by 20 L/h through 'check' that it does not let through.",
+            "Draws need 20 L/h, which could only be met by 20 L/h through 'check' that it does not let through.",
             error.Reason
         );
         Assert.True(error.Iterations > 0);
@@ -163,7 +211,7 @@ public sealed class NetworkRefusalTests
 
         Assert.Equal("injectors", error.Where);
         Assert.StartsWith(
-            "Fixed draws ask for -20 L/h, which could only be met by 5 L/h through",
+            "Draws need -20 L/h, which could only be met by 5 L/h through",
             error.Reason,
             StringComparison.Ordinal
         );

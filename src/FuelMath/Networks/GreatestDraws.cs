@@ -1,0 +1,58 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>How much a network that can't meet its draws could give, for the words of its refusal.</summary>
+internal static class GreatestDraws
+{
+    private const int Halvings = 40;
+
+    /// <summary>
+    /// The end of a sentence: what the pumps give at most when the draws shrink together until no drawing node is below
+    /// ambient pressure. A full stop where that can't be said: no pumps, nothing drawn, or outside a pump's data.
+    /// </summary>
+    internal static string Words(NetworkWork<Real> work)
+    {
+        string[] pumps = [.. work.Plan.Links.Where(l => l.Kind == LinkKind.Pump).Select(l => $"'{l.Name}'")];
+        double most = pumps.Length == 0 ? 0 : Most(work);
+        return most > 0
+            ? $"; {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "gives" : "give")} at most {NetworkVerdict.LitersPerHour(most)} at zero pressure."
+            : ".";
+    }
+
+    /// <summary>Solves the workspace with less and less drawn; it is given up afterwards. Zero where none is found.</summary>
+    private static double Most(NetworkWork<Real> work)
+    {
+        double[] asked = [.. work.Draw.Select(d => d.Value)];
+        (double enough, double tooMuch) = (0, 1);
+        for (int i = 0; i < Halvings; i++)
+        {
+            double part = (enough + tooMuch) / 2;
+            (enough, tooMuch) = Holds(work, asked, part) ? (part, tooMuch) : (enough, part);
+        }
+
+        bool known = enough > 0 && Holds(work, asked, enough);
+        for (int e = 0; e < work.Flow.Length; e++)
+        {
+            known &= !(work.OutsideData(e).Value > 0);
+        }
+
+        return known ? enough * asked.Sum() : 0;
+    }
+
+    private static bool Holds(NetworkWork<Real> work, double[] asked, double part)
+    {
+        for (int i = 0; i < work.Plan.Unknown; i++)
+        {
+            work.SetDraw(i, new Real(part * asked[i]));
+        }
+
+        bool holds = Real.All(work.Solve(warm: false));
+        for (int i = 0; i < work.Plan.Unknown; i++)
+        {
+            holds &= asked[i] <= 0 || work.PressureAt(i).Value >= 0;
+        }
+
+        return holds;
+    }
+}

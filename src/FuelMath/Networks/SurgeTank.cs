@@ -1,0 +1,105 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>A surge tank: it is filled by a lift pump and drawn from by another, and overflows what is too much.</summary>
+/// <remarks>
+/// <para>
+/// In the network it is a node of fixed pressure, so that what fills it and what it feeds are joined only by its volume:
+/// the volume grows by inflow less outflow. It overflows to the main tank when more comes than goes, and drains when less comes,
+/// for example while the lift pump sucks air. Source: [Definition] conservation of volume.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class SurgeTank
+{
+    private readonly double volume;
+
+    /// <summary>Sets down a surge tank.</summary>
+    /// <param name="node">The node of fixed pressure that it is.</param>
+    /// <param name="usableVolume">What can be drawn from it when full before its pump sucks air; greater than zero.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is outside what is allowed.</exception>
+    public SurgeTank(string node, Volume usableVolume)
+    {
+        Node = Guard.Name(node, nameof(node));
+        volume = Guard.Positive(usableVolume, usableVolume.InSi(), nameof(usableVolume));
+    }
+
+    /// <summary>The node that it is.</summary>
+    public string Node { get; }
+
+    /// <summary>What can be drawn from it when full, in m³.</summary>
+    public Volume UsableVolume => SiUnits.Volume(volume);
+
+    /// <summary>What a solved network does to the tank.</summary>
+    /// <param name="state">The network in steady state, with the lift pump running.</param>
+    /// <param name="liftPump">The link that lifts fuel towards the tank.</param>
+    /// <returns>The balance, with the lift pump and without it.</returns>
+    /// <exception cref="ArgumentException">
+    /// There is no such node or link, the node has no fixed pressure, the pump does not feed it, or what the pump feeds also
+    /// draws from the tank, so that one does not stand still without the other.
+    /// </exception>
+    public SurgeTankBalance BalanceIn(NetworkState state, string liftPump)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        NetworkPlan plan = state.Plan;
+        int tank = plan.Node(Node);
+        if (tank < plan.Unknown)
+        {
+            throw new ArgumentException($"Surge tank '{Node}' must be a node of fixed pressure.", nameof(state));
+        }
+
+        bool[] lifts = JoinedTo(plan, plan.Link(liftPump));
+        (double lift, double returned, double drawn) = (0, 0, 0);
+        bool feeds = false;
+        foreach (int e in plan.LinksAt(tank))
+        {
+            double into = plan.To[e] == tank ? state.FlowSi(e) : -state.FlowSi(e);
+            feeds |= lifts[e];
+            lift += lifts[e] ? into : 0;
+            returned += lifts[e] ? 0 : Math.Max(into, 0);
+            drawn += lifts[e] ? 0 : Math.Max(-into, 0);
+            if (lifts[e] && into < 0)
+            {
+                throw new ArgumentException(
+                    $"'{plan.Links[e].Name}' draws from '{Node}' and is joined to '{liftPump}': one does not stand still without the other.",
+                    nameof(liftPump)
+                );
+            }
+        }
+
+        return feeds
+            ? new(volume, lift, returned, drawn)
+            : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", nameof(liftPump));
+    }
+
+    /// <summary>The links that share junctions with one, directly or through others.</summary>
+    private static bool[] JoinedTo(NetworkPlan plan, int first)
+    {
+        var joined = new bool[plan.Links.Length];
+        Stack<int> waiting = new([first]);
+        while (waiting.TryPop(out int link))
+        {
+            if (joined[link])
+            {
+                continue;
+            }
+
+            joined[link] = true;
+            foreach (int node in new[] { plan.From[link], plan.To[link] })
+            {
+                if (node < plan.Unknown)
+                {
+                    foreach (int other in plan.LinksAt(node))
+                    {
+                        waiting.Push(other);
+                    }
+                }
+            }
+        }
+
+        return joined;
+    }
+}
