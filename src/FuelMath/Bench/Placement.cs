@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>Which injector goes to which chamber and stage, so that the chambers' fuel per air is most even.</summary>
+/// <remarks>
+/// <para>
+/// Least is the imbalance: the worst over all points of (largest - smallest) / mean of the chambers' fuel over air. The
+/// search is exact, and its bound certifies that; past two million steps it stops and says how far the bound is. More
+/// candidates than seats are chosen from, which moves the mean. Source: [Land-Doig-1960] branch and bound.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class Placement
+{
+    private readonly ImmutableArray<Injector> placed;
+    private readonly int stages;
+
+    /// <summary>Finds the placement.</summary>
+    /// <param name="candidates">At least one injector for each seat; any may go anywhere. Copied.</param>
+    /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
+    /// <param name="points">One or more points, all with the same number of stages. Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There are too few, or stages differ, or one would deliver nothing in the first stage.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An air is not greater than zero.</exception>
+    /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>
+    public Placement(IEnumerable<Injector> candidates, IEnumerable<Ratio> air, IEnumerable<PlacementPoint> points)
+    {
+        ArgumentNullException.ThrowIfNull(candidates);
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(points);
+        Injector[] all = [.. candidates];
+        Points = [.. points];
+        double[] airs = [.. air.Select(a => Guard.Positive(a, a.InSi(), nameof(air)))];
+        Guard.AtLeast(2, airs.Length, "A placement (its chambers)", nameof(air));
+        Guard.AtLeast(1, Points.Length, "A placement", nameof(points));
+        stages = Points[0].PulseWidths.Length;
+        if (Points.Any(p => p.PulseWidths.Length != stages))
+        {
+            throw new ArgumentException("All points must have the same number of stages.", nameof(points));
+        }
+
+        Chambers = airs.Length;
+        Guard.AtLeast(Chambers * stages, all.Length, "A placement (its seats)", nameof(candidates));
+        double mean = airs.Average();
+        bool equal = airs.All(a => Math.Abs(a - mean) <= Guard.EdgeTolerance * mean);
+        double[,,] mass = Masses(all);
+        if (Enumerable.Range(0, Points.Length).Any(k => Enumerable.Range(0, all.Length).Any(i => mass[k, 0, i] == 0)))
+        {
+            throw new ArgumentException(
+                "Every candidate must deliver in the first stage at every point.",
+                nameof(points)
+            );
+        }
+
+        EveryOrderIsEqual = equal && stages == 1 && all.Length == Chambers;
+        var search = new PlacementSearch(mass, [.. airs.Select(a => equal ? 1 : a / mean)], equal);
+        AsGiven = SiUnits.Ratio(search.BestValue);
+        search.Run();
+        placed = [.. search.Best.Select(i => all[i])];
+        (Imbalance, LowerBound) = (SiUnits.Ratio(search.BestValue), SiUnits.Ratio(search.LowerBound));
+        IsProvenBest = search.LowerBound >= search.BestValue;
+        Steps = search.Steps;
+    }
+
+    /// <summary>The points.</summary>
+    public ImmutableArray<PlacementPoint> Points { get; }
+
+    /// <summary>How many chambers.</summary>
+    public int Chambers { get; }
+
+    /// <summary>The imbalance of this placement.</summary>
+    public Ratio Imbalance { get; }
+
+    /// <summary>The imbalance of the order given: the first injectors to the first chamber, stage by stage.</summary>
+    public Ratio AsGiven { get; }
+
+    /// <summary>What no placement can be better than.</summary>
+    public Ratio LowerBound { get; }
+
+    /// <summary>Whether the bound certifies that there is no better placement.</summary>
+    public bool IsProvenBest { get; }
+
+    /// <summary>Whether the order has no effect: one stage, equal air, and no injector to spare.</summary>
+    public bool EveryOrderIsEqual { get; }
+
+    /// <summary>How many beginnings of placements were bounded.</summary>
+    public int Steps { get; }
+
+    /// <summary>The injector of a seat.</summary>
+    /// <param name="chamber">The chamber, from 1.</param>
+    /// <param name="stage">The stage, from 1.</param>
+    /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such seat.</exception>
+    public Injector At(int chamber, int stage) =>
+        placed[
+            ((Guard.InRange(chamber, 1, Chambers, nameof(chamber)) - 1) * stages)
+                + Guard.InRange(stage, 1, stages, nameof(stage))
+                - 1
+        ];
+
+    private double[,,] Masses(Injector[] all)
+    {
+        var mass = new double[Points.Length, stages, all.Length];
+        for (int k = 0; k < Points.Length; k++)
+        {
+            PlacementPoint at = Points[k];
+            for (int s = 0; s < stages; s++)
+            {
+                for (int i = 0; i < all.Length; i++)
+                {
+                    mass[k, s, i] = all[i]
+                        .Deliver(at.PulseWidths[s], at.Period, at.DifferentialPressure, at.Density, at.AtInjector)
+                        .MassSi;
+                }
+            }
+        }
+
+        return mass;
+    }
+}
