@@ -1,28 +1,43 @@
 using System.Diagnostics;
 using System.Globalization;
 using FuelMath.Networks;
+using FuelMath.Quantities;
 using FuelMath.Scalars;
+using FuelMath.Tests.Networks;
+using UnitsNet;
 
 namespace FuelMath.Benchmarks;
 
-/// <summary>How preparing and solving grow with the size of a network.</summary>
+/// <summary>
+/// How preparing and solving grow with the size of a network, beside Newton's method on a dense matrix of a general
+/// numerics library, in one run. Prints a table and writes a plot.
+/// </summary>
 internal static class Growth
 {
-    internal static void Run(string[] args)
+    /// <summary>Larger ones take the dense matrix too long.</summary>
+    private const int MostDense = 401;
+
+    private const int Points = 4096;
+
+    internal static void Run(string plot)
     {
-        _ = args;
-        Print("two rails", FuelMath.Tests.Networks.TwoRails.Network, 0);
+        Console.WriteLine("| network | links | prepare | cold | iterations | warm | batch, per point | dense Newton |");
+        Console.WriteLine("|---|---|---|---|---|---|---|---|");
+        _ = Row("two rails", TwoRails.Network, 0);
+        List<double[]> rows = [];
         foreach (int size in GrownNetwork.Sizes)
         {
             (Network network, double prepare) = Prepared(() => GrownNetwork.Ladder(size));
-            Print("ladder", network, prepare);
+            rows.Add(Row("ladder", network, prepare));
         }
 
         foreach (int size in (int[])[400, 1000, 4000])
         {
             (Network network, double prepare) = Prepared(() => GrownNetwork.Tangle(size));
-            Print("tangle", network, prepare);
+            _ = Row("tangle", network, prepare);
         }
+
+        GrowthPlot.Write(plot, rows);
     }
 
     private static (Network Network, double Microseconds) Prepared(Func<Network> make)
@@ -39,19 +54,60 @@ internal static class Growth
         return (made, best);
     }
 
-    private static void Print(string what, Network network, double prepare)
+    /// <summary>Links, then microseconds: cold, warm, batch a point, dense; the last not a number where it was left out.</summary>
+    private static double[] Row(string what, Network network, double prepare)
     {
         using NetworkWork<Real> work = network.Plan.Rent<Real>();
         double cold = Best(() => _ = work.Solve(warm: false));
         int iterations = (int)work.Iterations.Value;
-        double warm = Best(() => _ = work.Solve(warm: true));
-        double whole = Best(() => _ = network.Solve());
+        double dense = double.NaN;
+        if (network.Links.Length <= MostDense)
+        {
+            var newton = new DenseNewton(network.Plan);
+            newton.Solve();
+            newton.Compare(work);
+            dense = Best(newton.Solve);
+        }
+
+        double warm = Warm(network, work);
+        double batch = network.Links.Length <= MostDense ? Batch(network) : double.NaN;
+
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{what} links {network.Links.Length}: prepare {prepare:g4} us, cold {cold:g4} us ({iterations} iterations), warm {warm:g4} us, whole {whole:g4} us, slots {network.Plan.Order.Slots}, rest {network.Plan.Order.Rest}"
+                $"| {what} | {network.Links.Length} | {prepare:g3} | {cold:g3} | {iterations} | {warm:g3} | {batch:g3} | {dense:g4} |"
             )
         );
+        return [network.Links.Length, cold, warm, batch, dense];
+    }
+
+    /// <summary>To and fro between two pressures of the first given node, 2 kPa apart.</summary>
+    private static double Warm(Network network, NetworkWork<Real> work)
+    {
+        NetworkPlan plan = network.Plan;
+        int node = plan.Unknown;
+        double given = plan.Nodes[node].PressureSi;
+        bool high = false;
+        return Best(() =>
+        {
+            high = !high;
+            work.SetPressure(node, new Real(given + (high ? 2e3 : 0)));
+            _ = work.Solve(warm: true);
+        });
+    }
+
+    /// <summary>Points within 2 kPa of the description, from its state, on one core.</summary>
+    private static double Batch(Network network)
+    {
+        NetworkNode node = network.Plan.Nodes[network.Plan.Unknown];
+        NetworkBatch batch = new NetworkBatch(network, Points).WithPressure(
+            node.Name,
+            Enumerable
+                .Range(0, Points)
+                .Select(i => new GaugePressure(Pressure.FromPascals(node.PressureSi + (2e3 * i / Points))))
+        );
+        BatchRunner runner = batch.Runner(network.Solve());
+        return Best(() => _ = runner.RunOnOneCore(Points)) / Points;
     }
 
     /// <summary>Microseconds of a call: the best of some, each long enough to be timed.</summary>
@@ -60,9 +116,9 @@ internal static class Growth
         call();
         var watch = Stopwatch.StartNew();
         call();
-        int calls = Math.Max(1, (int)(2000 / Math.Max(0.1, watch.Elapsed.TotalMicroseconds)));
+        int calls = Math.Max(1, (int)(1000 / Math.Max(0.1, watch.Elapsed.TotalMicroseconds)));
         double best = double.PositiveInfinity;
-        long until = Stopwatch.GetTimestamp() + (Stopwatch.Frequency);
+        long until = Stopwatch.GetTimestamp() + (Stopwatch.Frequency / 2);
         do
         {
             watch.Restart();

@@ -1,22 +1,31 @@
 namespace FuelMath.Networks;
 
 /// <summary>The results of many points, in SI numbers: one row a quantity, one column a point.</summary>
-internal sealed class BatchNumbers(NetworkPlan plan, int count)
+internal sealed class BatchNumbers
 {
-    internal readonly int Count = count;
+    // From row to row an odd number of cache lines, so that the rows of one point do not crowd one place of the cache.
+    private readonly int stride;
+    private readonly double[] pressure;
+    private readonly double[] flow;
 
-    /// <summary>Pressures of the junctions, Pa gauge; not a number where one is not determined.</summary>
-    internal readonly double[] Pressure = new double[plan.Unknown * count];
+    internal BatchNumbers(NetworkPlan plan, int count)
+    {
+        Count = count;
+        stride = 8 * (((count + 7) / 8) | 1);
+        (pressure, flow) = (new double[plan.Unknown * (long)stride], new double[plan.Links.Length * (long)stride]);
+        (Iterations, Refusal) = (new double[count], new Exception?[count]);
+    }
 
-    /// <summary>Flows, m3/s; none through what is shut.</summary>
-    internal readonly double[] Flow = new double[plan.Links.Length * count];
+    internal int Count { get; }
 
-    internal readonly double[] Iterations = new double[count];
+    internal double[] Iterations { get; }
 
     /// <summary>Why a point has no state.</summary>
-    internal readonly Exception?[] Refusal = new Exception?[count];
+    internal Exception?[] Refusal { get; }
 
-    internal Span<double> PressureRow(int node) => Pressure.AsSpan(node * Count, Count);
+    /// <summary>Pressures of a junction, Pa gauge; not a number where one is not determined.</summary>
+    internal Span<double> PressureRow(int node) => pressure.AsSpan(checked(node * stride), Count);
 
-    internal Span<double> FlowRow(int link) => Flow.AsSpan(link * Count, Count);
+    /// <summary>Flows in a link, m3/s; none through what is shut.</summary>
+    internal Span<double> FlowRow(int link) => flow.AsSpan(checked(link * stride), Count);
 }

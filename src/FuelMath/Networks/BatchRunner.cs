@@ -70,6 +70,23 @@ internal sealed class BatchRunner
         return numbers;
     }
 
+    /// <summary>All points on one core, to time it.</summary>
+    internal BatchNumbers RunOnOneCore(int count) =>
+        Vector512.IsHardwareAccelerated ? OnOneCore<WideLane>(count) : OnOneCore<Lane>(count);
+
+    private BatchNumbers OnOneCore<T>(int count)
+        where T : struct, ILane<T>
+    {
+        var numbers = new BatchNumbers(plan, count);
+        using NetworkWork<T> work = plan.Rent<T>();
+        for (int first = 0; first < count; first += T.Count)
+        {
+            Solve(work, numbers, first, Math.Min(T.Count, count - first));
+        }
+
+        return numbers;
+    }
+
     private NetworkState StateIn<T>(int point)
         where T : struct, ILane<T>
     {

@@ -65,18 +65,7 @@ internal sealed partial class NetworkWork<T>
         WorstError = none;
         for (int iteration = 0; iteration <= MostIterations; iteration++)
         {
-            Array.Clear(Matrix);
-            for (int i = 0; i < unknown; i++)
-            {
-                right[i] = -Draw[i];
-            }
-
-            T error = none;
-            foreach (LinkGroup<T> group in groups)
-            {
-                error = group.Linearize(this, done, error);
-            }
-
+            T error = Linearize(done);
             WorstError = T.Select(done, WorstError, error);
             done |= settled & T.Less(error, limit);
             if (T.All(done | lost))
@@ -117,7 +106,26 @@ internal sealed partial class NetworkWork<T>
         return done;
     }
 
-    private void Start(bool warm)
+    /// <summary>Writes all links into the equations, as they are at the present flows; the worst error of pressure, Pa.</summary>
+    internal T Linearize(Mask<T> done)
+    {
+        Array.Clear(Matrix);
+        for (int i = 0; i < Plan.Unknown; i++)
+        {
+            Right[i] = -Draw[i];
+        }
+
+        T error = T.Of(0);
+        foreach (LinkGroup<T> group in groups)
+        {
+            error = group.Linearize(this, done, error);
+        }
+
+        return error;
+    }
+
+    /// <summary>Sets flows, roots and pressures to where a solve begins.</summary>
+    internal void Start(bool warm)
     {
         T greatest = T.Of(0);
         foreach (LinkGroup<T> group in groups)
