@@ -10,7 +10,7 @@ namespace FuelMath.Benchmarks;
 /// </summary>
 internal static class Stress
 {
-    private const string DrawsAsk = "Fixed draws ask for";
+    private const string DrawsAsk = "Draws need";
 
     internal static void Run(int networks)
     {

@@ -191,7 +191,7 @@ public sealed class BatchTests
         NetworkBatchResult result = Batch.Solve(null, CancellationToken.None);
 
         NoSolutionException refusal = Assert.IsType<NoSolutionException>(result.RefusalAt(49));
-        Assert.Contains("Fixed draws ask for 5000 L/h", refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("Draws need 5000 L/h", refusal.Message, StringComparison.Ordinal);
         InvalidOperationException asked = Assert.Throws<InvalidOperationException>(() => result.FlowIn("pump", 49));
         Assert.StartsWith("Point 49 has no state.", asked.Message, StringComparison.Ordinal);
         Assert.Same(refusal, asked.InnerException);
