@@ -20,7 +20,7 @@ internal static class GreatestDraws
             : ".";
     }
 
-    /// <summary>Solves the workspace with less and less drawn; it is given up afterwards. Zero where none is found.</summary>
+    /// <summary>Solves the workspace with less and less drawn; its state is given up, its settings stay. Zero where none is found.</summary>
     private static double Most(NetworkWork<Real> work)
     {
         double[] asked = [.. work.Draw.Select(d => d.Value)];
@@ -35,6 +35,11 @@ internal static class GreatestDraws
         for (int e = 0; e < work.Flow.Length; e++)
         {
             known &= !(work.OutsideData(e).Value > 0);
+        }
+
+        for (int i = 0; i < work.Plan.Unknown; i++)
+        {
+            work.SetDraw(i, new Real(asked[i]));
         }
 
         return known ? enough * asked.Sum() : 0;

@@ -110,6 +110,20 @@ public sealed class BufferTests
         }
     }
 
+    /// <summary>A refusal looks for what could be drawn at most; the next solve is asked for as much as before.</summary>
+    [Fact]
+    public void Solve_AfterARefusal_HasTheSameSettings()
+    {
+        var buffer = new NetworkBuffer(TwoRails.Network);
+        buffer.SetDraw("join", Make.LitersPerHour(5000));
+        string first = Assert.Throws<NoSolutionException>(() => TwoRails.Network.Solve(buffer)).Message;
+
+        string second = Assert.Throws<NoSolutionException>(() => TwoRails.Network.Solve(buffer)).Message;
+
+        Assert.Contains("Draws need 5000 L/h", first, StringComparison.Ordinal);
+        Assert.Equal(first, second);
+    }
+
     [Fact]
     public void Solve_IntoTheBufferOfAnother_IsRefused()
     {
