@@ -226,22 +226,39 @@ public static class StandardFuels
     )
     {
         LiquidDensity density = LiquidDensity.FromLubricantAt15Celsius(at15Celsius);
+        var composition = ElementalComposition.FromAtomRatios(SiUnits.Ratio(1.9), SiUnits.Ratio(0));
         return new(
             name,
-            ElementalComposition.FromAtomRatios(SiUnits.Ratio(1.9), SiUnits.Ratio(0)),
+            composition,
             density,
             LiquidViscosity.FromOil(at40Celsius, at100Celsius, density, source),
             LiquidVaporPressure.Negligible(
                 "an oil gives off next to no vapor, and its data sheet does not say how little."
             ),
-            null,
+            EstimatedHeatingValue(composition),
             source,
-            ["Composition of the oil: CH1.9, a guess for mineral oil; an ester holds oxygen as well."],
+            [
+                "Composition of the oil: CH1.9, a guess for mineral oil; an ester holds oxygen as well.",
+                "Heating value of the oil: estimated from that composition, within a few percent.",
+            ],
             ["Too little premix oil seizes a two-stroke; more oil means less fuel in each pulse, a leaner mixture."]
         )
         {
             Recipe = new OilRecipe(at15Celsius, at40Celsius, at100Celsius, source),
         };
+    }
+
+    private static SpecificEnergy EstimatedHeatingValue(ElementalComposition composition)
+    {
+        var hydrogen = new Real(composition.HydrogenFraction);
+        Real higher = HeatingValue.Higher(
+            new Real(composition.CarbonFraction),
+            hydrogen,
+            new Real(composition.OxygenFraction),
+            new Real(composition.NitrogenFraction),
+            new Real(composition.SulfurFraction)
+        );
+        return SiUnits.SpecificEnergy(HeatingValue.Lower(higher, hydrogen).Value);
     }
 
     private static Fuel Pure(

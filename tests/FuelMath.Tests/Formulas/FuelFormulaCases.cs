@@ -13,6 +13,8 @@ internal static class FuelFormulaCases
         new CombustionAirFuelRatioFromScale(),
         new CombustionAirFuelRatioFromFuelFraction(),
         new CombustionMeanByVolume(),
+        new HeatingValueHigher(),
+        new HeatingValueLower(),
         new PremixBalanceOilFraction(),
         new PremixBalanceOil(),
         new PremixBalanceMissingOil(),
@@ -71,6 +73,17 @@ internal static class FuelFormulaCases
         : FormulaCase("Combustion.MeanByVolume", 0, (0.1, 0.9), (0.1, 0.9), (650, 900), (650, 900), (5, 16), (5, 16))
     {
         internal override T At<T>(T[] a) => Combustion.MeanByVolume<T>(a.AsSpan(0, 2), a.AsSpan(2, 2), a.AsSpan(4, 2));
+    }
+
+    private sealed class HeatingValueHigher()
+        : FormulaCase("HeatingValue.Higher", 0, (0.3, 0.9), (0.1, 0.25), (0, 0.5), (0, 0.05), (0, 0.05))
+    {
+        internal override T At<T>(T[] a) => HeatingValue.Higher(a[0], a[1], a[2], a[3], a[4]);
+    }
+
+    private sealed class HeatingValueLower() : FormulaCase("HeatingValue.Lower", 0, (2e7, 5e7), (0.05, 0.25))
+    {
+        internal override T At<T>(T[] a) => HeatingValue.Lower(a[0], a[1]);
     }
 
     private sealed class PremixBalanceOilFraction() : FormulaCase("PremixBalance.OilFraction", 0, (0.001, 1))

@@ -8,10 +8,15 @@ namespace FuelMath.Tests.Fuels;
 public sealed class FuelBlendLimitsTests
 {
     [Fact]
-    public void LowerHeatingValue_WithOil_IsNotKnown() =>
-        Assert.False(
-            FuelBlend.ByMass("mix", Two(StandardFuels.TwoStrokeOil, 3, StandardFuels.PumpGasoline)).HasLowerHeatingValue
-        );
+    public void LowerHeatingValue_WithAPartOfUnknown_IsNotKnownAndSaysSo()
+    {
+        Fuel bench = WithoutHeatingValue("bench fluid", StandardFuels.NHeptane);
+        Fuel mix = FuelBlend.ByMass("mix", Two(bench, 3, StandardFuels.PumpGasoline));
+
+        Assert.False(mix.HasLowerHeatingValue);
+        var error = Assert.Throws<InvalidOperationException>(() => mix.LowerHeatingValue);
+        Assert.Equal("The lower heating value of 'mix' is not known.", error.Message);
+    }
 
     [Fact]
     public void VaporPressureAt_OfAnAlcoholBlend_RefusesAndSaysWhy()

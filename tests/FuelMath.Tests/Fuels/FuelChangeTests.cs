@@ -142,10 +142,14 @@ public sealed class FuelChangeTests
     [Fact]
     public void AtEqualPower_WithoutAHeatingValue_SaysWhich() =>
         Assert.Equal(
-            "The lower heating value of 'two-stroke oil' is not known.",
+            "The lower heating value of 'bench fluid' is not known.",
             Assert
                 .Throws<InvalidOperationException>(() =>
-                    new FuelChange(StandardFuels.PumpGasoline, StandardFuels.TwoStrokeOil, Warm).MassRatioAtEqualPower
+                    new FuelChange(
+                        StandardFuels.PumpGasoline,
+                        TestFuels.WithoutHeatingValue("bench fluid", StandardFuels.NHeptane),
+                        Warm
+                    ).MassRatioAtEqualPower
                 )
                 .Message
         );

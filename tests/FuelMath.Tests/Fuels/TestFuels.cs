@@ -14,6 +14,10 @@ internal static class TestFuels
     internal static IReadOnlyList<FuelPart> Two(Fuel first, double percent, Fuel second) =>
         [Part(first, percent), Part(second, 100 - percent)];
 
+    /// <summary>A fluid whose heating value nobody stated.</summary>
+    internal static Fuel WithoutHeatingValue(string name, Fuel like) =>
+        new(name, like.Composition, like.Density, like.Viscosity, like.VaporPressure, null, Invented, [], []);
+
     internal static Fuel WithDensity(Fuel like, double at20) =>
         Custom(like.Name, like, Line(0, at20 + 20, 40, at20 - 20), like.Viscosity);
 
