@@ -38,25 +38,27 @@ internal sealed class AssessmentReport(
         Cautions();
     }
 
+    /// <summary>One line a point: what the state says, and what it says with the injectors as they were measured.</summary>
     private void Verdict()
     {
         to.Heading("Verdict");
         int width = points.Max(p => p.Point.Name.Length);
         foreach (SolvedPoint solved in points)
         {
-            string word =
-                solved.State is not { } state ? "NO STEADY STATE"
-                : state.Findings.Any(f => f.Severity == Severity.Danger) ? "do not run"
-                : state.Findings.Any(f => f.Severity == Severity.Warning) ? "act first"
+            SystemState? asMeasured = measured?.OpenLoop.FirstOrDefault(o => o.Point == solved).State;
+            Finding? danger = asMeasured?.Findings.FirstOrDefault(f => f.Severity == Severity.Danger);
+            Finding? first = solved.State?.Findings.FirstOrDefault(f => f.Severity > Severity.Note);
+            string verdict =
+                solved.State is null ? $"NO STEADY STATE: {solved.Refusal!.Message}"
+                : first?.Severity == Severity.Danger ? $"do not run: {Short(first)}"
+                : danger is not null ? $"do not run with the injectors as measured: {Short(danger)}"
+                : first is not null ? $"act first: {Short(first)}"
                 : "holds";
-            string why = solved.State is { } s
-                ? s.Findings.FirstOrDefault(f => f.Severity > Severity.Note) is { } first
-                    ? $": {first.What} ({first.Value})"
-                    : ""
-                : $": {solved.Refusal!.Message}";
-            to.WriteLine($"  {solved.Point.Name.PadRight(width)}  {word}{why}");
+            to.WriteLine($"  {solved.Point.Name.PadRight(width)}  {verdict}");
         }
     }
+
+    private static string Short(Finding finding) => $"{finding.What} ({finding.Value})";
 
     private void OperatingPoints()
     {

@@ -17,7 +17,13 @@ internal static class HtmlPage
         svg{max-width:100%;height:auto}
         """;
 
-    internal static void Write(string path, FuelSystem system, IReadOnlyList<SolvedPoint> points, string sheet)
+    internal static void Write(
+        string path,
+        FuelSystem system,
+        IReadOnlyList<SolvedPoint> points,
+        MeasuredSet? measured,
+        string sheet
+    )
     {
         using var page = new StreamWriter(path);
         page.WriteLine("<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\">");
@@ -48,13 +54,11 @@ internal static class HtmlPage
             );
         }
 
-        foreach (FindingGroup group in FindingGroup.Of(points))
+        WriteGroups(page, FindingGroup.Of(points));
+        if (measured is not null)
         {
-            page.WriteLine(
-                $"<p class=\"finding {group.Severity}\"><b>{group.Severity}: {Html.Escape(group.What)}</b><br>"
-                    + string.Join("<br>", group.Values.Select(Html.Escape))
-                    + $"<br>{Html.Escape(group.Action)} {Html.Escape(group.Source)}</p>"
-            );
+            page.WriteLine("<h2>With the injectors as measured, if the controller keeps assuming the rating</h2>");
+            WriteGroups(page, FindingGroup.Of(measured.Uncorrected));
         }
 
         page.WriteLine($"<h2>Sheet to hand over</h2><pre>{Html.Escape(sheet)}</pre><h2>Cautions</h2><ul>");
@@ -64,5 +68,22 @@ internal static class HtmlPage
         }
 
         page.WriteLine("</ul></body></html>");
+    }
+
+    private static void WriteGroups(StreamWriter page, IReadOnlyList<FindingGroup> groups)
+    {
+        foreach (FindingGroup group in groups)
+        {
+            page.WriteLine(
+                $"<p class=\"finding {group.Severity}\"><b>{group.Severity}: {Html.Escape(group.What)}</b><br>"
+                    + string.Join("<br>", group.Values.Select(Html.Escape))
+                    + $"<br>{Html.Escape(group.Action)} {Html.Escape(group.Source)}</p>"
+            );
+        }
+
+        if (groups.Count == 0)
+        {
+            page.WriteLine("<p>none</p>");
+        }
     }
 }

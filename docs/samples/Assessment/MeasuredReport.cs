@@ -75,8 +75,7 @@ internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWri
         }
 
         lambdas.Print(to);
-        SolvedPoint[] open = [.. set.OpenLoop.Select(o => new SolvedPoint(o.Point.Point, o.State, o.Refusal))];
-        foreach (FindingGroup danger in FindingGroup.Of(open).Where(g => g.Severity == Severity.Danger))
+        foreach (FindingGroup danger in FindingGroup.Of(set.Uncorrected).Where(g => g.Severity == Severity.Danger))
         {
             to.WriteLine($"  DANGER   {danger.What}");
             foreach (string value in danger.Values)

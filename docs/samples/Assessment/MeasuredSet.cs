@@ -53,6 +53,10 @@ internal sealed class MeasuredSet
     /// <summary>Every point that asks for a lambda, uncorrected, with the measured injectors and the old belief.</summary>
     internal IReadOnlyList<(SolvedPoint Point, SystemState? State, Exception? Refusal)> OpenLoop { get; }
 
+    /// <summary>The same as solved points.</summary>
+    internal IReadOnlyList<SolvedPoint> Uncorrected =>
+        [.. OpenLoop.Select(o => new SolvedPoint(o.Point.Point, o.State, o.Refusal))];
+
     internal static MeasuredSet Of(
         FuelSystem system,
         IReadOnlyList<BenchReading> readings,

@@ -40,7 +40,7 @@ try
     folder ??= Path.Combine("out", Path.GetFileName(stem));
     Directory.CreateDirectory(folder);
     File.WriteAllText(Path.Combine(folder, "sheet.txt"), sheet);
-    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, points, sheet);
+    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, points, measured, sheet);
     Console.WriteLine();
     Console.WriteLine($"Written: {Path.Combine(folder, "assessment.html")} and {Path.Combine(folder, "sheet.txt")}");
     return 0;

@@ -78,7 +78,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
             solved.Add(
                 off < -0.15 ? Severity.Danger : Severity.Warning,
                 $"Injector differential pressure at '{worst.Seat.Node}' is not what the controller was told",
-                $"{Show.Bar(worst.DifferentialPressure.InSi())} ({Show.Percent(off)} of {Show.Bar(believed)})",
+                $"{Show.Bar(worst.DifferentialPressure.InSi())}, {Show.Percent(Math.Abs(off))} {(off < 0 ? "below" : "above")} {Show.Bar(believed)}",
                 $"within {Show.Percent(limit)}",
                 off < 0
                     ? "Less fuel passes at the same pulse width: find the pressure loss, or give the controller a measured pressure."
