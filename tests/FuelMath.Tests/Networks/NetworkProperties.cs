@@ -19,6 +19,11 @@ public sealed class NetworkProperties
     /// </summary>
     private const double StartingFlow = 1e-3;
 
+    /// <summary>Known failures: seeds that do not settle at their scale, though they do at ours. Cause not found.</summary>
+    private static readonly int[] NotSettledWhenScaled = [1935];
+
+    private static double ScaleOf(int seed) => 1 + (seed % 20);
+
     [Property]
     public void Solve_ConservesMassAtEachJunction(NetworkSeed seed)
     {
@@ -78,20 +83,34 @@ public sealed class NetworkProperties
 
     /// <summary>
     /// Lengths, bores, roughness and viscosity times s, flows times its square: the pressures stay. (Reynolds numbers do.)
-    /// Up to four times our bores: the solver's steep branches are numbers for hoses, and a main of half a meter may be
-    /// refused as not settled.
+    /// Up to twenty times our bores, far outside what the solver's steep branches were made for.
     /// </summary>
     [Property]
     public void Solve_ExactlySimilar_HasTheSamePressures(NetworkSeed seed)
     {
-        double scale = 1 + (seed.Value % 4);
-        if (Solved(new RandomNetwork(seed.Value).Network) is not { } state)
+        double scale = ScaleOf(seed.Value);
+        if (NotSettledWhenScaled.Contains(seed.Value) || Solved(new RandomNetwork(seed.Value).Network) is not { } state)
         {
             return;
         }
 
         AssertSame(state, new RandomNetwork(seed.Value, scale).Network.Solve(), n => n, 1, scale * scale);
     }
+
+    /// <summary>A known failure that stops failing leaves the list: refused, and never a wrong number.</summary>
+    [Fact]
+    public void Solve_KnownNotToSettleWhenScaled_IsRefused() =>
+        Assert.All(
+            NotSettledWhenScaled,
+            seed =>
+                Assert.Contains(
+                    "did not settle",
+                    Assert
+                        .Throws<NoSolutionException>(() => new RandomNetwork(seed, ScaleOf(seed)).Network.Solve())
+                        .Message,
+                    StringComparison.Ordinal
+                )
+        );
 
     [Property]
     public void Solve_FromItsOwnState_StaysThere(NetworkSeed seed)
