@@ -33,14 +33,20 @@ public sealed class LayeringTests
         ["FuelMath.Pumps"] = 20,
         ["FuelMath.Filters"] = 20,
         ["FuelMath.Hoses"] = 20,
+        ["FuelMath.Fittings"] = 20,
+        ["FuelMath.Seals"] = 20,
         ["FuelMath.Regulators"] = 20,
         ["FuelMath.Wiring"] = 20,
         ["FuelMath.Engines"] = 20,
         ["FuelMath.Networks"] = 20,
         ["FuelMath.Columns"] = 20,
         // What joins them, and what writes that down.
-        ["FuelMath.Bench"] = 30,
+        ["FuelMath.Bench"] = 24,
+        ["FuelMath.Beliefs"] = 26,
+        ["FuelMath.Lines"] = 30,
         ["FuelMath.Systems"] = 30,
+        ["FuelMath.Tightness"] = 31,
+        ["FuelMath.ShopTests"] = 32,
         ["FuelMath.Documents"] = 40,
     };
 
