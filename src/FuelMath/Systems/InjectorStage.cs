@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Beliefs;
 using FuelMath.Injectors;
 using FuelMath.Internal;
 

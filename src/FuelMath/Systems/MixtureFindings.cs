@@ -1,3 +1,4 @@
+using FuelMath.Beliefs;
 using FuelMath.Findings;
 using FuelMath.Internal;
 

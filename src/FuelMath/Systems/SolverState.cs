@@ -1,3 +1,4 @@
+using FuelMath.Beliefs;
 using FuelMath.Internal;
 using FuelMath.Pumps;
 

@@ -1,3 +1,5 @@
+using FuelMath.Beliefs;
+using FuelMath.Findings;
 using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Networks;

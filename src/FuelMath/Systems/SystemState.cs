@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Beliefs;
 using FuelMath.Findings;
 using FuelMath.Internal;
 using FuelMath.Quantities;

@@ -138,13 +138,6 @@ public sealed class DescriptionTests
         );
     }
 
-    [Theory]
-    [InlineData(0.04)]
-    [InlineData(0.96)]
-    [InlineData(double.NaN)]
-    public void StagingRule_OutOfRange_Throws(double duty) =>
-        Assert.ThrowsAny<ArgumentException>(() => new StagingRule(Ratio.FromDecimalFractions(duty)));
-
     [Fact]
     public void OperatingPoint_MeteringAtStandstill_IsRefused() =>
         Says(
@@ -178,19 +171,6 @@ public sealed class DescriptionTests
                 "widths",
                 () => FuelCommand.FromPulseWidths([Duration.FromMilliseconds(-1)])
             )
-        );
-
-    [Fact]
-    public void ControllerBelief_NoPressure_IsRefused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(
-            "differentialPressure",
-            () =>
-                new ControllerBelief(
-                    Workshop.Injector("r", 500),
-                    Pressure.Zero,
-                    Workshop.Gasoline,
-                    Workshop.Celsius(20)
-                )
         );
 
     private static PlanNode Tank => PlanNode.Tank("tank", default, Length.Zero);

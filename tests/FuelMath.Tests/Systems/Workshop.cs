@@ -1,3 +1,4 @@
+using FuelMath.Beliefs;
 using FuelMath.Engines;
 using FuelMath.Filters;
 using FuelMath.Fuels;

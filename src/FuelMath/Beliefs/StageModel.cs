@@ -3,7 +3,7 @@ using FuelMath.Injectors;
 using FuelMath.Internal;
 using MathNet.Numerics.RootFinding;
 
-namespace FuelMath.Systems;
+namespace FuelMath.Beliefs;
 
 /// <summary>One stage at given pressures, density and voltage: mean fuel mass for a chamber in one cycle by pulse width.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using FuelMath.Internal;
 using MathNet.Numerics.RootFinding;
 
-namespace FuelMath.Systems;
+namespace FuelMath.Beliefs;
 
 /// <summary>How one or two stages share a fuel mass: the pulse width of each; zero keeps a stage shut.</summary>
 internal static class StageSplit

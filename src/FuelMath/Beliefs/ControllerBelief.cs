@@ -3,7 +3,7 @@ using FuelMath.Injectors;
 using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath.Beliefs;
 
 /// <summary>What the engine controller was told about a stage's injectors, their pressure and the fuel.</summary>
 /// <remarks>

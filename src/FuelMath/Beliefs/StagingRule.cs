@@ -1,7 +1,7 @@
 using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath.Beliefs;
 
 /// <summary>How primaries and secondaries share the fuel.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath.Beliefs;
 
 /// <summary>Air and fuel of one cylinder or rotor in one working cycle.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,0 +1,30 @@
+using FuelMath.Beliefs;
+using FuelMath.Tests.Systems;
+using UnitsNet;
+
+namespace FuelMath.Tests.Beliefs;
+
+/// <summary>What a belief and a staging rule refuse.</summary>
+public sealed class ControllerBeliefTests
+{
+    [Fact]
+    public void New_NoPressure_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "differentialPressure",
+            "Must be finite and greater than zero; it was 0 Pa.",
+            () =>
+                _ = new ControllerBelief(
+                    Workshop.Injector("r", 500),
+                    Pressure.Zero,
+                    Workshop.Gasoline,
+                    Workshop.Celsius(20)
+                )
+        );
+
+    [Theory]
+    [InlineData(0.04)]
+    [InlineData(0.96)]
+    [InlineData(double.NaN)]
+    public void StagingRule_OutOfRange_Throws(double duty) =>
+        Assert.ThrowsAny<ArgumentException>(() => new StagingRule(Ratio.FromDecimalFractions(duty)));
+}
