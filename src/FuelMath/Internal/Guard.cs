@@ -147,6 +147,10 @@ internal static class Guard
     internal static ArgumentOutOfRangeException OutOfRange(double value, string allowed, string paramName) =>
         new(paramName, string.Create(CultureInfo.InvariantCulture, $"Must be {allowed}; it was {value}."));
 
+    /// <summary>The exception for data that have no answer, where no residual says by how much.</summary>
+    internal static NoSolutionException NoSolution(string sought, string reason) =>
+        new(sought, reason, "", double.NaN, 0);
+
     /// <summary>A quantity as text in a unit of its kind, invariant culture.</summary>
     internal static string Show(IQuantity value, Enum unit) =>
         value.ToUnit(unit).ToString("0.######", CultureInfo.InvariantCulture);

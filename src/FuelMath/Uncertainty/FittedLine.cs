@@ -181,6 +181,31 @@ public sealed class FittedLine
         return new(fit.CenterX + ((u - half) / rest), fit.CenterX + ((u + half) / rest));
     }
 
+    /// <summary>
+    /// Whether the readings bend away from the line by more than repeats at the same abscissa scatter: the test of linearity.
+    /// </summary>
+    /// <returns>The test; a small <see cref="FTest.PValue"/> says that a straight line does not hold.</returns>
+    /// <remarks>Source: [Draper-Smith-1998] chapter 2, lack of fit and pure error.</remarks>
+    /// <exception cref="NoSolutionException">There are no repeats, too few abscissas, or repeats that do not scatter.</exception>
+    public FTest LackOfFitTest() => LackOfFit.Of(this);
+
+    /// <summary>Whether the true slope may be a given one.</summary>
+    /// <param name="slope">The slope in question; finite.</param>
+    /// <returns>How often scatter alone would put the fitted slope this far from it or farther, to either side.</returns>
+    /// <remarks>Source: [Draper-Smith-1998] chapter 1, Student's test of a slope.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="slope"/> is not finite.</exception>
+    /// <exception cref="NoSolutionException">All readings lie on the line, so that nothing measures the scatter.</exception>
+    public Ratio SlopePValue(double slope) =>
+        SlopeStandardError > 0
+            ? Student.TwoSidedPValue(
+                (Slope - Guard.Finite(slope, nameof(slope))) / SlopeStandardError,
+                DegreesOfFreedom
+            )
+            : throw Guard.NoSolution(
+                "a test of a slope",
+                "All readings lie on the line: nothing measures the scatter."
+            );
+
     private static IEnumerable<double> Ones(IEnumerable<double> y)
     {
         ArgumentNullException.ThrowIfNull(y);

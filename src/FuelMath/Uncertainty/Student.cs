@@ -34,6 +34,18 @@ public static class Student
         return Quantile(degreesOfFreedom, (1 - share) / 2);
     }
 
+    /// <summary>How often scatter alone gives a departure of so many standard errors or more, to either side.</summary>
+    /// <param name="standardErrors">The departure over its standard error; finite.</param>
+    /// <param name="degreesOfFreedom">Readings less fitted parameters; one or more.</param>
+    /// <returns>The share, from 0 to 1.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static Ratio TwoSidedPValue(double standardErrors, int degreesOfFreedom)
+    {
+        double t = Guard.Finite(standardErrors, nameof(standardErrors));
+        // The square of Student's t is Fisher's ratio with one degree of freedom above.
+        return SiUnits.Ratio(FTest.UpperTail(t * t, 1, degreesOfFreedom));
+    }
+
     /// <summary>
     /// The place with this much of the distribution below its mirror image. By halving, until two neighboring numbers are
     /// left: the inverse of the numerics library gives up where the tail is long.

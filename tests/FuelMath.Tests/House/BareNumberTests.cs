@@ -27,7 +27,10 @@ public sealed class BareNumberTests
         ["RepeatedMedianLine"] = "statistics: its axes may have any unit, as those of a table",
         ["Sample"] = "statistics: its readings may have any unit",
         ["Interval"] = "statistics: in the unit of what it was made from",
+        ["AdditiveLayout"] = "statistics: its readings may have any unit",
+        ["FTest"] = "statistics: squares in the unit of what was tested, and their ratio",
         ["Student.TwoSided"] = "a pure number",
+        ["Student.TwoSidedPValue"] = "a pure number",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };

@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>
+/// Readings that lie in rows and columns, each the sum of a mean, an effect of its row and one of its column, told apart by
+/// least squares. Not every pair must be read, and a pair may be read more than once.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Effects of rows sum to zero, as do those of columns. They can be told apart only where rows and columns hang together
+/// through shared readings. Source: [Scheffe-1959] section 4.4, two-way layout with unequal numbers, no interaction.
+/// </para>
+/// <para>In the unit of the data. Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class AdditiveLayout
+{
+    private readonly double[] solution;
+    private readonly Matrix<double> covariance;
+    private readonly double error;
+    private readonly double rowsOnly;
+    private readonly double columnsOnly;
+
+    /// <summary>Takes readings.</summary>
+    /// <param name="rows">The row of each reading; two or more different ones. Copied.</param>
+    /// <param name="columns">The column of each, as many; two or more different ones. Copied.</param>
+    /// <param name="values">The readings, as many; finite. Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The readings do not have the stated shape, or do not hang together.</exception>
+    public AdditiveLayout(IEnumerable<string> rows, IEnumerable<string> columns, IEnumerable<double> values)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        ArgumentNullException.ThrowIfNull(columns);
+        ArgumentNullException.ThrowIfNull(values);
+        ImmutableArray<string> rowOf = [.. rows];
+        ImmutableArray<string> columnOf = [.. columns];
+        double[] all = [.. values];
+        LayoutChecks.Check(rowOf, columnOf, all);
+        (Rows, Columns) = ([.. rowOf.Distinct()], [.. columnOf.Distinct()]);
+
+        double scale = Math.Max(all.Max(Math.Abs), double.Epsilon);
+        double shift = Averages.Mean(all);
+        Vector<double> y = Vector<double>.Build.Dense([.. all.Select(v => (v - shift) / scale)]);
+        Matrix<double> design = Matrix<double>.Build.DenseOfRowArrays([
+            .. rowOf.Select((r, i) => Contrast(Rows.IndexOf(r), Columns.IndexOf(columnOf[i]))),
+        ]);
+        Vector<double> fitted = design.QR().Solve(y);
+        covariance = design
+            .TransposeThisAndMultiply(design)
+            .Cholesky()
+            .Solve(Matrix<double>.Build.DenseIdentity(design.ColumnCount));
+        solution = [.. fitted.Select(v => v * scale)];
+        solution[0] += shift;
+        DegreesOfFreedom = all.Length - design.ColumnCount;
+        Vector<double> rest = y - (design * fitted);
+        error = DegreesOfFreedom == 0 ? 0 : (rest * rest) * scale * scale;
+        (rowsOnly, columnsOnly) = (About(rowOf, all), About(columnOf, all));
+    }
+
+    /// <summary>The rows, in the order of their first reading.</summary>
+    public ImmutableArray<string> Rows { get; }
+
+    /// <summary>The columns, in the order of their first reading.</summary>
+    public ImmutableArray<string> Columns { get; }
+
+    /// <summary>Readings less fitted parameters: n - rows - columns + 1; zero when there is just enough.</summary>
+    public int DegreesOfFreedom { get; }
+
+    /// <summary>The mean that rows and columns depart from, each row and column counting alike.</summary>
+    public double Mean => solution[0];
+
+    /// <summary>The sum of squares of what rows and columns leave over.</summary>
+    public double ErrorSumOfSquares => error;
+
+    /// <summary>The standard deviation of a reading about the sum of its effects.</summary>
+    /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
+    public double ErrorStandardDeviation() =>
+        DegreesOfFreedom > 0
+            ? Math.Sqrt(error / DegreesOfFreedom)
+            : throw Guard.NoSolution(
+                "the scatter about rows and columns",
+                "There are just as many readings as effects: take more, of pairs not yet read or once again."
+            );
+
+    /// <summary>The effect of a row.</summary>
+    /// <param name="row">The row.</param>
+    /// <returns>How far it lies above the mean of the rows.</returns>
+    /// <exception cref="ArgumentException">There is no such row.</exception>
+    public double RowEffect(string row) => Of(Weights(Find(Rows, row, nameof(row)), -1, 0));
+
+    /// <summary>The effect of a column.</summary>
+    /// <param name="column">The column.</param>
+    /// <returns>How far it lies above the mean of the columns.</returns>
+    /// <exception cref="ArgumentException">There is no such column.</exception>
+    public double ColumnEffect(string column) => Of(Weights(-1, Find(Columns, column, nameof(column)), 0));
+
+    /// <summary>The standard error of the effect of a row.</summary>
+    /// <param name="row">The row.</param>
+    /// <returns>The standard error.</returns>
+    /// <exception cref="ArgumentException">There is no such row.</exception>
+    /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
+    public double RowEffectStandardError(string row) => ErrorOf(Weights(Find(Rows, row, nameof(row)), -1, 0));
+
+    /// <summary>The standard error of the effect of a column.</summary>
+    /// <param name="column">The column.</param>
+    /// <returns>The standard error.</returns>
+    /// <exception cref="ArgumentException">There is no such column.</exception>
+    /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
+    public double ColumnEffectStandardError(string column) =>
+        ErrorOf(Weights(-1, Find(Columns, column, nameof(column)), 0));
+
+    /// <summary>What a pair would read, whether it was read or not.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="column">The column.</param>
+    /// <returns>Mean and both effects together.</returns>
+    /// <exception cref="ArgumentException">There is no such row or column.</exception>
+    public double At(string row, string column) =>
+        Of(Weights(Find(Rows, row, nameof(row)), Find(Columns, column, nameof(column)), 1));
+
+    /// <summary>Whether rows differ by more than the error, columns being allowed for.</summary>
+    /// <returns>The test.</returns>
+    /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
+    public FTest RowTest() => Test(columnsOnly, Rows.Length - 1);
+
+    /// <summary>Whether columns differ by more than the error, rows being allowed for.</summary>
+    /// <returns>The test.</returns>
+    /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
+    public FTest ColumnTest() => Test(rowsOnly, Columns.Length - 1);
+
+    private FTest Test(double without, int degrees)
+    {
+        _ = ErrorStandardDeviation();
+        return new(Math.Max(0, without - error), degrees, error, DegreesOfFreedom);
+    }
+
+    private double[] Contrast(int row, int column) => Weights(row, column, 1);
+
+    /// <summary>What the parameters count for: mean, rows but the last, columns but the last; the last is less the others.</summary>
+    private double[] Weights(int row, int column, double mean)
+    {
+        var weights = new double[Rows.Length + Columns.Length - 1];
+        weights[0] = mean;
+        Effect(weights.AsSpan(1, Rows.Length - 1), row);
+        Effect(weights.AsSpan(Rows.Length), column);
+        return weights;
+    }
+
+    private static void Effect(Span<double> weights, int index)
+    {
+        if (index == weights.Length)
+        {
+            weights.Fill(-1);
+        }
+        else if (index >= 0)
+        {
+            weights[index] = 1;
+        }
+    }
+
+    private double Of(double[] weights) => weights.Zip(solution, (w, s) => w * s).Sum();
+
+    private double ErrorOf(double[] weights)
+    {
+        Vector<double> w = Vector<double>.Build.Dense(weights);
+        return ErrorStandardDeviation() * Math.Sqrt(w * (covariance * w));
+    }
+
+    private static int Find(ImmutableArray<string> names, string name, string paramName) =>
+        names.IndexOf(name) is >= 0 and var index
+            ? index
+            : throw new ArgumentException($"Must be one of {string.Join(", ", names)}; it was '{name}'.", paramName);
+
+    /// <summary>The squares that are left about the mean of each row, or of each column.</summary>
+    private static double About(ImmutableArray<string> of, double[] values) =>
+        of.Zip(values)
+            .GroupBy(p => p.First, p => p.Second)
+            .Sum(g => Averages.Mean([.. g]) is var mean ? g.Sum(v => (v - mean) * (v - mean)) : 0);
+}

@@ -1,0 +1,51 @@
+using FuelMath.Internal;
+using MathNet.Numerics;
+using UnitsNet;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>Whether a part of the scatter is larger than the error can explain: the ratio of two variances.</summary>
+/// <remarks>
+/// Source: [Draper-Smith-1998] chapter 2. Made by a fit. Immutable and safe to share between threads. Equality is by
+/// reference.
+/// </remarks>
+public sealed class FTest
+{
+    internal FTest(double sumOfSquares, int degreesOfFreedom, double errorSumOfSquares, int errorDegreesOfFreedom)
+    {
+        (SumOfSquares, DegreesOfFreedom) = (sumOfSquares, degreesOfFreedom);
+        (ErrorSumOfSquares, ErrorDegreesOfFreedom) = (errorSumOfSquares, errorDegreesOfFreedom);
+    }
+
+    /// <summary>The sum of squares that is in question.</summary>
+    public double SumOfSquares { get; }
+
+    /// <summary>Its degrees of freedom.</summary>
+    public int DegreesOfFreedom { get; }
+
+    /// <summary>The sum of squares of the error.</summary>
+    public double ErrorSumOfSquares { get; }
+
+    /// <summary>Its degrees of freedom.</summary>
+    public int ErrorDegreesOfFreedom { get; }
+
+    /// <summary>The ratio of the two mean squares; infinite where there is no error at all.</summary>
+    public double F => SumOfSquares / DegreesOfFreedom / (ErrorSumOfSquares / ErrorDegreesOfFreedom);
+
+    /// <summary>How often error alone would give such a ratio or a larger one.</summary>
+    public Ratio PValue => SiUnits.Ratio(UpperTail(F, DegreesOfFreedom, ErrorDegreesOfFreedom));
+
+    /// <summary>The share of Fisher's distribution above a ratio.</summary>
+    /// <param name="ratio">The ratio of two mean squares; not negative.</param>
+    /// <param name="degreesOfFreedom">Those of the upper mean square; one or more.</param>
+    /// <param name="errorDegreesOfFreedom">Those of the lower; one or more.</param>
+    /// <returns>The share, from 0 to 1.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static double UpperTail(double ratio, int degreesOfFreedom, int errorDegreesOfFreedom)
+    {
+        Guard.InRange(ratio, 0, double.PositiveInfinity, nameof(ratio));
+        double upper = Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
+        double lower = Guard.InRange(errorDegreesOfFreedom, 1, int.MaxValue, nameof(errorDegreesOfFreedom));
+        return SpecialFunctions.BetaRegularized(lower / 2, upper / 2, lower / (lower + (upper * ratio)));
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>Kernel: what repeats at the same abscissa say of a straight line.</summary>
+/// <remarks>
+/// The squares that a line leaves over are those of repeats about their own mean, and those of the means about the line.
+/// Source: [Draper-Smith-1998] chapter 2, with weights as in chapter 5.
+/// </remarks>
+internal static class LackOfFit
+{
+    internal static FTest Of(FittedLine line)
+    {
+        ImmutableArray<(double X, double Weight, double Mean, double Scatter, int Count)> levels =
+        [
+            .. Enumerable.Range(0, line.X.Length).GroupBy(i => line.X[i]).Select(g => Level(line, g.Key, [.. g])),
+        ];
+        int lack = levels.Length - (line.X.Length - line.DegreesOfFreedom);
+        int error = line.X.Length - levels.Length;
+        if (lack < 1 || error < 1)
+        {
+            throw Guard.NoSolution(
+                "a test for lack of fit",
+                FormattableString.Invariant(
+                    $"It needs 3 or more different abscissas (2 through the origin), and repeats at one of them; {line.X.Length} readings at {levels.Length} given."
+                )
+            );
+        }
+
+        double pure = levels.Sum(l => l.Scatter);
+        return pure > 0
+            ? new(levels.Sum(l => l.Weight * Square(l.Mean - line.At(l.X))), lack, pure, error)
+            : throw Guard.NoSolution(
+                "a test for lack of fit",
+                "Repeats agree to the last digit, so that nothing measures the scatter: read a finer instrument."
+            );
+    }
+
+    private static (double, double, double, double, int) Level(FittedLine line, double x, int[] at)
+    {
+        double[] weights = [.. at.Select(i => line.Weights[i])];
+        double mean = Averages.Mean([.. at.Select(i => line.Y[i])], weights);
+        return (x, weights.Sum(), mean, at.Sum(i => line.Weights[i] * Square(line.Y[i] - mean)), at.Length);
+    }
+
+    private static double Square(double value) => value * value;
+}
