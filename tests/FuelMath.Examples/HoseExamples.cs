@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
 using FuelMath.Fuels;
 using FuelMath.Hoses;
+using FuelMath.Quantities;
 using FuelMath.Sources;
 using UnitsNet;
 
@@ -32,5 +35,74 @@ public sealed class HoseExamples
         Assert.InRange(loss.Kilopascals, 1, 5);
         Assert.Equal(0.864, speed.MetersPerSecond, 0.001);
         Assert.Equal(0.2674, toPrime.Liters, 0.0005);
+    }
+
+    [Fact]
+    public void HardLine()
+    {
+        #region Tube
+        var workshop = new DataSource("Workshop-class", "hard line of the time-trial car");
+        var alloy = new TubeMaterial(
+            "annealed aluminum alloy",
+            Pressure.FromGigapascals(70),
+            Ratio.FromDecimalFractions(0.33),
+            Pressure.FromMegapascals(40),
+            workshop
+        );
+        var tube = new Tube("under the floor", Length.FromMillimeters(10), Length.FromMillimeters(1), alloy, workshop);
+        Hose line = Hose.FromTube(
+            "under the floor",
+            tube,
+            Length.FromMeters(2.4),
+            Length.FromMicrometers(1.5),
+            Ratio.FromDecimalFractions(0.8),
+            workshop
+        );
+
+        GaugePressure allowed = tube.WorkingPressure;
+        Volume swells = tube.VolumeGainAt(line.Length, new GaugePressure(Pressure.FromBars(5)));
+        Length least = VelocityGuideline.CommonPractice.LeastBore(VolumeFlow.FromLitersPerHour(260), LineSide.Delivery);
+        #endregion
+
+        // 40 MPa (10^2 - 8^2) / (10^2 + 8^2).
+        Assert.Equal(400 * 36.0 / 164, allowed.AboveAmbient.Bars, 1e-9);
+        Assert.InRange(swells.Milliliters, 0.005, 0.02);
+        Assert.True(line.Bore > least);
+    }
+
+    [Fact]
+    public void HotAndTight()
+    {
+        #region Rating
+        var workshop = new DataSource("Workshop-class", "hose data of the time-trial car");
+        HoseRatingPoint At(double celsius, double bar) =>
+            new(Temperature.FromDegreesCelsius(celsius), new GaugePressure(Pressure.FromBars(bar)));
+
+        var rating = new HoseRating(
+            "lined hose, size 8",
+            [At(20, 70), At(80, 70), At(120, 35)],
+            Length.FromMillimeters(110),
+            workshop
+        );
+        Hose hose = Hose.FromDash(
+                "behind the engine",
+                HoseStandard.Sae100R14SizedByTube,
+                8,
+                Length.FromMeters(0.9),
+                Length.FromMicrometers(1.5),
+                Ratio.FromDecimalFractions(0.6),
+                workshop
+            )
+            .WithCoil(Length.FromMillimeters(200));
+
+        ImmutableArray<Finding> findings = rating.Check(
+            hose,
+            new GaugePressure(Pressure.FromBars(6)),
+            Temperature.FromDegreesCelsius(105)
+        );
+        #endregion
+
+        // A radius of 100 mm where 110 mm is the least; 6 bar is far below the rating.
+        Assert.Equal("Hose 'behind the engine' is bent too tight", Assert.Single(findings).What);
     }
 }

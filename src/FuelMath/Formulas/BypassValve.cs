@@ -84,4 +84,22 @@ public static class BypassValve
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenLoss<T>(T coefficient, T density, T flow)
         where T : struct, IScalar<T> => coefficient * density * flow * T.Abs(flow);
+
+    /// <summary>The flow at which a regulating valve reaches its stop and becomes a fixed restriction.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="margin">
+    /// Pressure to spare at no flow, Pa, not negative: for a bypass valve the opening pressure less the return line's, for a
+    /// reducing one the supply less the held pressure.
+    /// </param>
+    /// <param name="slope">Change of the held pressure with flow, up for bypass and down for reducing, Pa/(m³/s).</param>
+    /// <param name="restriction">Loss over the square of flow of the open valve, and of what follows it, Pa s²/m⁶.</param>
+    /// <returns>The flow, m³/s: the greater root of restriction q² - slope q - margin.</returns>
+    /// <remarks>
+    /// <para>Below it the valve regulates, above it is fully open.</para>
+    /// <para>Source: [Definition] the flow at which both laws of the valve give one pressure.</para>
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FullyOpenFlow<T>(T margin, T slope, T restriction)
+        where T : struct, IScalar<T> =>
+        (slope + T.Sqrt((slope * slope) + (4 * restriction * margin))) / (2 * restriction);
 }

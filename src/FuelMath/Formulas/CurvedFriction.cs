@@ -150,4 +150,37 @@ public static class CurvedFriction
         T straight = Friction.ColebrookFactor(T.Max(reynolds, T.Of(TurbulentLawFrom)), relativeRoughness);
         return T.Step(T.Max(laminar, straight + ItoTurbulentAddition(curvature)), FactorStep);
     }
+
+    /// <summary>The pressure lost to friction in a bent passage after Darcy and Weisbach, with <see cref="Factor"/>.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="velocity">Mean velocity, m/s; either sign; Re c^2 at most 300.</param>
+    /// <param name="bore">Inner diameter, m; greater than zero.</param>
+    /// <param name="length">Length along the center line, m.</param>
+    /// <param name="roughness">Roughness of the wall, m; 0 to a twentieth of the bore.</param>
+    /// <param name="coilDiameter">Diameter of the curve of the center line, m; 16.4 to 300 bores.</param>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="dynamicViscosity">Dynamic viscosity, Pa s; greater than zero.</param>
+    /// <returns>Pressure lost, Pa, with the sign of the velocity.</returns>
+    /// <remarks>
+    /// Below a Reynolds number of 1 a bend has no effect, and the law is that of creeping flow in a straight pipe.
+    /// Source: [White-2003] section 6.3 (Darcy-Weisbach); [Ito-1959] and [White-1929] the factor.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T PressureLoss<T>(
+        T velocity,
+        T bore,
+        T length,
+        T roughness,
+        T coilDiameter,
+        T density,
+        T dynamicViscosity
+    )
+        where T : struct, IScalar<T>
+    {
+        T reynolds = Friction.Reynolds(velocity, bore, density, dynamicViscosity);
+        T factor = Factor(T.Max(reynolds, T.Of(1)), roughness / bore, bore / coilDiameter);
+        T creeping = 32 * dynamicViscosity * length * velocity / (bore * bore);
+        T flowing = factor * (length / bore) * (density * velocity * T.Abs(velocity) / 2);
+        return T.Step(T.Select(T.Less(reynolds, T.Of(1)), creeping, flowing), Symbols.PressureLoss);
+    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
@@ -11,7 +12,7 @@ namespace FuelMath.Hoses;
 /// <para>
 /// Friction after Darcy and Weisbach with the default friction factor (laminar, Colebrook-White, and a straight passage
 /// between Reynolds numbers of 2000 and 4000); the loss coefficients of ends, bends and fittings are one sum, named for
-/// the velocity in this bore. Curvature of the hose itself is not counted.
+/// the velocity in this bore. A hose that is bent all along its length says so by <see cref="WithCoil"/> and loses more.
 /// </para>
 /// <para>
 /// Caution: relieve the pressure before opening a line. Unlined PTFE hose builds up static charge from flowing fuel: use
@@ -31,6 +32,7 @@ public sealed class Hose
     private readonly double bore;
     private readonly double roughness;
     private readonly double coefficient;
+    private readonly double? coil;
 
     /// <summary>Describes a hose by its measures.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
@@ -60,6 +62,27 @@ public sealed class Hose
         (Length, Bore, Roughness, LossCoefficient, Source) = (length, bore, roughness, lossCoefficient, source);
     }
 
+    private Hose(Hose straight, Length coilDiameter)
+        : this(
+            straight.Name,
+            straight.Length,
+            straight.Bore,
+            straight.Roughness,
+            straight.LossCoefficient,
+            straight.Source
+        )
+    {
+        coil = Guard.InRange(
+            coilDiameter,
+            coilDiameter.InSi(),
+            bore / CurvedFriction.GreatestCurvature,
+            bore / CurvedFriction.LeastCurvature,
+            SiUnits.Length,
+            nameof(coilDiameter)
+        );
+        CoilDiameter = coilDiameter;
+    }
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -77,6 +100,9 @@ public sealed class Hose
 
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>Diameter of the curve of its center line, where it is bent all along; null when it lies straight.</summary>
+    public Length? CoilDiameter { get; }
 
     /// <summary>The volume it holds: what priming fills and flushing must replace. In m³.</summary>
     public Volume EnclosedVolume => SiUnits.Volume(Math.PI / 4 * bore * bore * length);
@@ -106,18 +132,56 @@ public sealed class Hose
         return new(name, length, standard.BoreOf(dash), roughness, lossCoefficient, source);
     }
 
+    /// <summary>A length of hard line.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="tube">The tube, which gives the bore.</param>
+    /// <param name="length">Length of the flow path; greater than zero.</param>
+    /// <param name="roughness">Roughness of the wall; from zero (smooth) to 5 % of the bore.</param>
+    /// <param name="lossCoefficient">Sum of the loss coefficients of its ends and bends, for this bore; not negative.</param>
+    /// <param name="source">Where length, roughness and loss coefficient come from.</param>
+    /// <returns>The line.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException">Tube or source is null.</exception>
+    public static Hose FromTube(
+        string name,
+        Tube tube,
+        Length length,
+        Length roughness,
+        Ratio lossCoefficient,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(tube);
+        return new(name, length, tube.Bore, roughness, lossCoefficient, source);
+    }
+
+    /// <summary>The same hose bent all along its length, as a coiled one is.</summary>
+    /// <param name="coilDiameter">Diameter of the curve of its center line, 16.4 to 300 bores.</param>
+    /// <returns>The hose.</returns>
+    /// <remarks>
+    /// A gentler curve is straight; a tighter one is a bend, and belongs into the loss coefficient. Its friction is that of
+    /// <see cref="CurvedFriction.Factor"/>, which was measured up to a Reynolds number of 300 times the square of coil
+    /// diameter over bore.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is outside what is allowed.</exception>
+    public Hose WithCoil(Length coilDiameter) => new(this, coilDiameter);
+
     /// <summary>The pressure lost from one end to the other, on the level.</summary>
     /// <param name="flow">Volume flow; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
     /// <returns>The loss, in Pa.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside what is allowed, or the flow in a coil is faster than its law was measured for.
+    /// </exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
         Real velocity = Velocity(flow);
         Real rho = new(Guard.Positive(density, density.InSi(), nameof(density)));
         Real mu = new(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)));
-        Real friction = Friction.PressureLoss(velocity, new Real(bore), new Real(length), new Real(roughness), rho, mu);
+        Real friction = coil is { } bent
+            ? Bent(flow, velocity, new Real(bent), rho, mu)
+            : Friction.PressureLoss(velocity, new Real(bore), new Real(length), new Real(roughness), rho, mu);
         return SiUnits.Pressure((friction + MinorLoss.PressureLoss(new Real(coefficient), rho, velocity)).Value);
     }
 
@@ -144,6 +208,29 @@ public sealed class Hose
                 )
                 .Value
         );
+
+    private Real Bent(VolumeFlow flow, Real velocity, Real curve, Real rho, Real mu)
+    {
+        double greatest = CurvedFriction.GreatestReynoldsTimesSquare * (curve.Value / bore) * (curve.Value / bore);
+        double reynolds = Friction.Reynolds(velocity, new Real(bore), rho, mu).Value;
+        return reynolds <= greatest * (1 + Guard.EdgeTolerance)
+            ? CurvedFriction.PressureLoss(
+                velocity,
+                new Real(bore),
+                new Real(length),
+                new Real(roughness),
+                curve,
+                rho,
+                mu
+            )
+            : throw new ArgumentOutOfRangeException(
+                nameof(flow),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must have a Reynolds number of at most {greatest:0} in this coil, for which its friction was measured; {Guard.Show(flow, flow.Unit)} has {reynolds:0}."
+                )
+            );
+    }
 
     private Real Velocity(VolumeFlow flow) =>
         Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), nameof(flow))), new Real(bore));

@@ -61,6 +61,8 @@ internal static class SiUnits
 
     internal static double InSi(this Force value) => value.Newtons;
 
+    internal static double InSi(this Compressibility value) => value.InversePascals;
+
     internal static double InSi(this Ratio value) => value.DecimalFractions;
 
     /// <summary>The number of a quantity in one of its units, for the words of a message only.</summary>
@@ -129,6 +131,9 @@ internal static class SiUnits
         UnitsNet.Acceleration.FromMetersPerSecondSquared(metersPerSecondSquared);
 
     internal static Force Force(double newtons) => UnitsNet.Force.FromNewtons(newtons);
+
+    internal static Compressibility Compressibility(double inversePascals) =>
+        UnitsNet.Compressibility.FromInversePascals(inversePascals);
 
     internal static Ratio Ratio(double decimalFractions) => UnitsNet.Ratio.FromDecimalFractions(decimalFractions);
 }

@@ -15,6 +15,7 @@ internal static class CurvedFrictionCases
         new Turbulent(),
         new Addition(),
         new Any(),
+        new Loss(),
     ];
 
     private sealed class Dean() : FormulaCase("CurvedFriction.DeanNumber", 0, (1, 1e5), (1 / 300.0, 1 / 16.4))
@@ -58,5 +59,22 @@ internal static class CurvedFrictionCases
         : FormulaCase("CurvedFriction.Factor", 64, (10000, 80000), (0, 0.05), (1 / 300.0, 1 / 16.4))
     {
         internal override T At<T>(T[] a) => CurvedFriction.Factor(a[0], a[1], a[2]);
+    }
+
+    /// <summary>Turbulent throughout, for the same reason.</summary>
+    private sealed class Loss()
+        : FormulaCase(
+            "CurvedFriction.PressureLoss",
+            64,
+            (4, 6),
+            (0.008, 0.01),
+            (0.5, 5),
+            (0, 1e-4),
+            (0.17, 2.3),
+            (700, 800),
+            (4e-4, 6e-4)
+        )
+    {
+        internal override T At<T>(T[] a) => CurvedFriction.PressureLoss(a[0], a[1], a[2], a[3], a[4], a[5], a[6]);
     }
 }

@@ -84,6 +84,7 @@ internal static class FormulaCases
         new PumpPowerElectric(),
         new SaturatedLiquidViscosity(),
         .. CurvedFrictionCases.All,
+        .. PlumbingFormulaCases.All,
         .. FuelFormulaCases.All,
     ];
 

@@ -23,6 +23,9 @@ public sealed class PressureNameTests
         "Sag",
         // A bulk modulus is a difference for each fraction of volume.
         "BulkModul",
+        // What a wall carries is a force on its area, not a pressure of a fluid.
+        "Stress",
+        "ElasticModul",
     ];
 
     /// <summary>Named twins of operators, whose parameters are left and right: "Type.Member".</summary>

@@ -30,6 +30,7 @@ public static class Characteristics
     [
         OfHose("smooth hose", roughness: 0, lossCoefficient: 0),
         OfHose("rough hose with bends", roughness: 5e-5, lossCoefficient: 3.2),
+        OfCoil(),
         OfFilter(),
         OfRegulator(),
         OfInjector(),
@@ -60,6 +61,34 @@ public static class Characteristics
                 Dual<Real> velocity = Friction.Velocity(q, Of(bore));
                 return Friction.PressureLoss(velocity, Of(bore), Of(length), Of(roughness), Of(Rho), Of(Mu))
                     + MinorLoss.PressureLoss(Of(lossCoefficient), Of(Rho), velocity);
+            }
+        );
+    }
+
+    /// <summary>Bent all along, from creeping over White's law to Ito's.</summary>
+    private static Characteristic OfCoil()
+    {
+        const double bore = 8.7e-3;
+        const double length = 3;
+        const double coil = 0.35;
+        Hose hose = new Hose(
+            "coiled hose",
+            Length.FromMeters(length),
+            Length.FromMeters(bore),
+            Length.FromMeters(1e-5),
+            Ratio.FromDecimalFractions(1.4),
+            Source
+        ).WithCoil(Length.FromMeters(coil));
+
+        return OverFlow(
+            "coiled hose",
+            VolumeFlow.FromLitersPerHour(400).CubicMetersPerSecond,
+            q => hose.LossAt(q, Density, Viscosity),
+            q =>
+            {
+                Dual<Real> velocity = Friction.Velocity(q, Of(bore));
+                return CurvedFriction.PressureLoss(velocity, Of(bore), Of(length), Of(1e-5), Of(coil), Of(Rho), Of(Mu))
+                    + MinorLoss.PressureLoss(Of(1.4), Of(Rho), velocity);
             }
         );
     }

@@ -1,0 +1,60 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Beta ratios and efficiencies of filters, for particles of a size and above.</summary>
+/// <remarks>
+/// A beta ratio belongs to one particle size, one test dust and one flow. All of these hold for particles of one named size
+/// and above.
+/// </remarks>
+public static class Filtration
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>The share of particles that is held back: 1 - 1/beta.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="betaRatio">Particles upstream over particles downstream; 1 or more.</param>
+    /// <returns>Efficiency, 0 to 1.</returns>
+    /// <remarks>Source: [ISO-16889] definition of the filtration ratio.</remarks>
+    [MethodImpl(Inline)]
+    public static T Efficiency<T>(T betaRatio)
+        where T : struct, IScalar<T> => 1 - (1 / betaRatio);
+
+    /// <summary>The beta ratio of an efficiency: 1/(1 - efficiency).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="efficiency">Share of particles that is held back; 0 to less than 1.</param>
+    /// <returns>Particles upstream over particles downstream.</returns>
+    /// <remarks>Source: [ISO-16889] definition of the filtration ratio, solved for it.</remarks>
+    [MethodImpl(Inline)]
+    public static T BetaRatio<T>(T efficiency)
+        where T : struct, IScalar<T> => 1 / (1 - efficiency);
+
+    /// <summary>The beta ratio of two filters one behind the other, for one particle size: their product.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="first">Beta ratio of the first, at that size.</param>
+    /// <param name="second">Beta ratio of the second, at the same size.</param>
+    /// <returns>Beta ratio of both.</returns>
+    /// <remarks>
+    /// True when the second holds back the same share of what the first lets through as it did of its test dust. What the
+    /// first lets through is finer within "this size and above", so that the second does a little worse.
+    /// Source: [Definition] the ratio of a ratio.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T InSeries<T>(T first, T second)
+        where T : struct, IScalar<T> => first * second;
+
+    /// <summary>What a loaded element adds to the loss of the medium, as a coefficient: dp / (mu Q).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="addedLoss">Loss with the retained mass less the clean one, Pa.</param>
+    /// <param name="dynamicViscosity">Dynamic viscosity of the fluid of that reading, Pa s; greater than zero.</param>
+    /// <param name="volumeFlow">Flow of that reading, m³/s; greater than zero.</param>
+    /// <returns>The addition to the linear coefficient of <see cref="PorousMedium.PressureLoss{T}"/>, 1/m³.</returns>
+    /// <remarks>
+    /// What is retained clogs the medium, whose loss goes with viscosity and flow; the housing stays as it is.
+    /// Source: [Forchheimer-1901] the first of the two terms, that of the medium.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T AddedCoefficient<T>(T addedLoss, T dynamicViscosity, T volumeFlow)
+        where T : struct, IScalar<T> => addedLoss / (dynamicViscosity * volumeFlow);
+}

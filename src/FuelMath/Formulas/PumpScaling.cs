@@ -1,0 +1,64 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>A pump at another speed, and a worn one.</summary>
+public static class PumpScaling
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    /// <summary>The flow at another speed, by the affinity laws: Q n.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="volumeFlow">Flow at the known speed, m³/s.</param>
+    /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
+    /// <returns>Flow at the other speed, m³/s, at the corresponding point.</returns>
+    /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    [MethodImpl(Inline)]
+    public static T Flow<T>(T volumeFlow, T speedRatio)
+        where T : struct, IScalar<T> => volumeFlow * speedRatio;
+
+    /// <summary>The pressure rise at another speed, by the affinity laws: p n².</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="pressureRise">Pressure rise at the known speed, Pa.</param>
+    /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
+    /// <returns>Pressure rise at the other speed, Pa, at the corresponding point.</returns>
+    /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    [MethodImpl(Inline)]
+    public static T PressureRise<T>(T pressureRise, T speedRatio)
+        where T : struct, IScalar<T> => pressureRise * speedRatio * speedRatio;
+
+    /// <summary>The shaft power at another speed, by the affinity laws: P n³.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="power">Power at the known speed, W.</param>
+    /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
+    /// <returns>Power at the other speed, W, at the corresponding point.</returns>
+    /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    [MethodImpl(Inline)]
+    public static T Power<T>(T power, T speedRatio)
+        where T : struct, IScalar<T> => power * speedRatio * speedRatio * speedRatio;
+
+    /// <summary>The flow of a worn pump: a share of that of the new one, less a leak that grows with pressure.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="volumeFlow">Flow of the new pump at this pressure rise, m³/s.</param>
+    /// <param name="flowShare">What is left of it when nothing leaks; 0 to 1.</param>
+    /// <param name="leakPerPressure">Leak from outlet to inlet for each unit of pressure rise, m³/(s Pa); not negative.</param>
+    /// <param name="pressureRise">Pressure rise, Pa.</param>
+    /// <returns>Flow of the worn pump, m³/s; below zero where it can't hold this pressure.</returns>
+    /// <remarks>Source: [Common-practice] a share and a leak, as laminar flow through a worn gap is.</remarks>
+    [MethodImpl(Inline)]
+    public static T WornFlow<T>(T volumeFlow, T flowShare, T leakPerPressure, T pressureRise)
+        where T : struct, IScalar<T> => (flowShare * volumeFlow) - (leakPerPressure * pressureRise);
+
+    /// <summary>By how much a flow warms while it takes up a power: P / (rho c Q).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="heat">Power that becomes heat in the liquid, W.</param>
+    /// <param name="density">Density, kg/m³; greater than zero.</param>
+    /// <param name="specificHeat">Specific heat capacity, J/(kg K); greater than zero.</param>
+    /// <param name="volumeFlow">Flow, m³/s; greater than zero.</param>
+    /// <returns>Rise of temperature, K.</returns>
+    /// <remarks>Steady state, nothing lost to the surroundings. Source: [Cengel-Boles-2015] energy balance of a steady flow.</remarks>
+    [MethodImpl(Inline)]
+    public static T TemperatureRise<T>(T heat, T density, T specificHeat, T volumeFlow)
+        where T : struct, IScalar<T> => heat / (density * specificHeat * volumeFlow);
+}

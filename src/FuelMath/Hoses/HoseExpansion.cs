@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>How far a hose swells under pressure, from measured points: its part of a line's compliance.</summary>
+/// <remarks>
+/// <para>
+/// Public tables of the expansion of fuel hose were not found, and it depends on braid, age and temperature: the points are
+/// the caller's. Between them and from no pressure up a monotone curve is drawn; above the greatest it is refused.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class HoseExpansion
+{
+    private readonly Curve squareMeters;
+
+    /// <summary>Draws the expansion of a kind of hose.</summary>
+    /// <param name="name">Its name in messages; not blank.</param>
+    /// <param name="points">One or more points, pressure and expansion rising from point to point. Copied.</param>
+    /// <param name="source">Where the points come from.</param>
+    /// <exception cref="ArgumentNullException">Points or source are null.</exception>
+    /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
+    public HoseExpansion(string name, IEnumerable<HoseExpansionPoint> points, DataSource source)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(source);
+        (Points, Source) = ([.. points], source);
+        Guard.AtLeast(1, Points.Length, "A hose expansion", nameof(points));
+        double[] pressures = [0, .. Points.Select(p => p.Pressure.Si)];
+        double[] gains = [0, .. Points.Select(p => p.Gain.InSi() / p.OfLength.InSi())];
+        Guard.StrictlyRising(pressures, "Pressure", nameof(points));
+        Guard.StrictlyRising(gains, "Expansion", nameof(points));
+        squareMeters = new Curve($"Expansion of '{name}'", "pressure (Pa)", pressures, gains, OutsideRange.Refuse);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The points, pressure ascending.</summary>
+    public ImmutableArray<HoseExpansionPoint> Points { get; }
+
+    /// <summary>Where the points come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>How much more a length holds at a pressure than at ambient pressure.</summary>
+    /// <param name="length">The length; greater than zero.</param>
+    /// <param name="pressure">Gauge pressure inside, from zero to the greatest measured.</param>
+    /// <returns>The added volume, in m³.</returns>
+    /// <exception cref="OutsideTableException">The pressure lies outside the points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not greater than zero.</exception>
+    public Volume VolumeGainAt(Length length, GaugePressure pressure) =>
+        SiUnits.Volume(Guard.Positive(length, length.InSi(), nameof(length)) * squareMeters.At(Place(pressure)));
+
+    /// <summary>Relative increase of volume for each unit of pressure, at a pressure: the slope of the curve there.</summary>
+    /// <param name="hose">The hose, whose volume at ambient pressure it is related to.</param>
+    /// <param name="pressure">Gauge pressure inside, from zero to the greatest measured.</param>
+    /// <returns>The swelling, in 1/Pa; times <see cref="Hose.EnclosedVolume"/> it is the hose's compliance.</returns>
+    /// <exception cref="OutsideTableException">The pressure lies outside the points.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="hose"/> is null.</exception>
+    public Compressibility SwellingAt(Hose hose, GaugePressure pressure)
+    {
+        ArgumentNullException.ThrowIfNull(hose);
+        double slope = squareMeters.Slope(Place(pressure));
+        return SiUnits.Compressibility(slope * hose.Length.InSi() / hose.EnclosedVolume.InSi());
+    }
+
+    private double Place(GaugePressure pressure) =>
+        Guard.InTable(
+            $"Expansion of '{Name}'",
+            "pressure",
+            pressure.AboveAmbient,
+            pressure.Si,
+            squareMeters.First,
+            squareMeters.Last,
+            SiUnits.Pressure
+        );
+}

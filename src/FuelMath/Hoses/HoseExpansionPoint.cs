@@ -1,0 +1,37 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>One point of a hose's volumetric expansion: what a length of it holds more under pressure.</summary>
+/// <remarks>
+/// The default value is no growth at ambient pressure. Equality is not defined. Immutable and safe to share between
+/// threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct HoseExpansionPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one point.</summary>
+    /// <param name="pressure">Gauge pressure inside; greater than zero.</param>
+    /// <param name="gain">Volume at that pressure less volume at ambient pressure; greater than zero.</param>
+    /// <param name="ofLength">The length of hose that it was measured on; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite or not greater than zero.</exception>
+    public HoseExpansionPoint(GaugePressure pressure, Volume gain, Length ofLength)
+    {
+        Guard.Positive(pressure.AboveAmbient, pressure.Si, nameof(pressure));
+        Guard.Positive(gain, gain.InSi(), nameof(gain));
+        Guard.Positive(ofLength, ofLength.InSi(), nameof(ofLength));
+        (Pressure, Gain, OfLength) = (pressure, gain, ofLength);
+    }
+
+    /// <summary>Gauge pressure inside.</summary>
+    public GaugePressure Pressure { get; }
+
+    /// <summary>Volume at that pressure less volume at ambient pressure.</summary>
+    public Volume Gain { get; }
+
+    /// <summary>The length of hose that it was measured on.</summary>
+    public Length OfLength { get; }
+}

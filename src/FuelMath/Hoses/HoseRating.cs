@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>What a kind and size of hose may be asked: pressure by temperature, and how tight it may be bent.</summary>
+/// <remarks>
+/// <para>
+/// Working pressures, derating and bend radii stand in standards that are sold and in makers' sheets: the library holds
+/// none, the caller brings them with their source. Between temperatures the rating is drawn straight; outside them it is
+/// unknown, and asking is an error.
+/// </para>
+/// <para>
+/// Caution: a hose that is too hot, bent too tight or over its pressure bursts, and pressurised fuel sprays and ignites.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Rating" />
+/// </example>
+public sealed class HoseRating
+{
+    private readonly double[] kelvins;
+    private readonly double[] pascals;
+
+    /// <summary>Sets down a rating.</summary>
+    /// <param name="name">The kind and size of hose; not blank.</param>
+    /// <param name="points">
+    /// Two or more points, temperature rising; the working pressure does not rise with it. Copied.
+    /// </param>
+    /// <param name="leastBendRadius">The tightest radius of its center line; greater than zero.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentNullException">Points or source are null.</exception>
+    /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bend radius is not greater than zero.</exception>
+    public HoseRating(string name, IEnumerable<HoseRatingPoint> points, Length leastBendRadius, DataSource source)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(source);
+        Guard.Positive(leastBendRadius, leastBendRadius.InSi(), nameof(leastBendRadius));
+        (Points, LeastBendRadius, Source) = ([.. points], leastBendRadius, source);
+        Guard.AtLeast(2, Points.Length, "A hose rating", nameof(points));
+        kelvins = [.. Points.Select(p => p.Temperature.InSi())];
+        pascals = [.. Points.Select(p => p.WorkingPressure.Si)];
+        Guard.StrictlyRising(kelvins, "Temperature", nameof(points));
+        for (int i = 1; i < pascals.Length; i++)
+        {
+            if (pascals[i] > pascals[i - 1])
+            {
+                throw new ArgumentException(
+                    "Working pressure must not rise with temperature; it goes from "
+                        + $"{Show.Bar(pascals[i - 1])} to {Show.Bar(pascals[i])}.",
+                    nameof(points)
+                );
+            }
+        }
+    }
+
+    /// <summary>The kind and size of hose.</summary>
+    public string Name { get; }
+
+    /// <summary>The points, temperature ascending.</summary>
+    public ImmutableArray<HoseRatingPoint> Points { get; }
+
+    /// <summary>The tightest radius of its center line.</summary>
+    public Length LeastBendRadius { get; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The greatest gauge pressure of lasting work at a temperature.</summary>
+    /// <param name="temperature">Temperature of the hose, within the points.</param>
+    /// <returns>The pressure.</returns>
+    /// <exception cref="OutsideTableException">The temperature lies outside the points.</exception>
+    public GaugePressure WorkingPressureAt(Temperature temperature)
+    {
+        double at = Guard.InTable(
+            $"Rating of '{Name}'",
+            "temperature",
+            temperature,
+            temperature.InSi(),
+            kelvins[0],
+            kelvins[^1],
+            SiUnits.Temperature
+        );
+        int i = Math.Max(1, Array.FindIndex(kelvins, k => k >= at));
+        double part = (at - kelvins[i - 1]) / (kelvins[i] - kelvins[i - 1]);
+        return new(pascals[i - 1] + (part * (pascals[i] - pascals[i - 1])));
+    }
+
+    /// <summary>Holds a hose of this kind and size against the rating.</summary>
+    /// <param name="hose">The hose.</param>
+    /// <param name="pressure">The greatest gauge pressure in it, surges included.</param>
+    /// <param name="temperature">Its temperature, within the points.</param>
+    /// <returns>What is beyond the rating; empty when nothing is.</returns>
+    /// <exception cref="OutsideTableException">The temperature lies outside the points.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="hose"/> is null.</exception>
+    public ImmutableArray<Finding> Check(Hose hose, GaugePressure pressure, Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(hose);
+        List<Finding> found = [];
+        GaugePressure allowed = WorkingPressureAt(temperature);
+        if (pressure > allowed)
+        {
+            found.Add(
+                new(
+                    Severity.Danger,
+                    $"Hose '{hose.Name}' is above its working pressure at this temperature",
+                    Show.Bar(pressure.Si),
+                    Show.Bar(allowed.Si),
+                    Source,
+                    "Use a hose that is rated for it, keep it cooler, or lower the pressure."
+                )
+            );
+        }
+
+        if (hose.CoilDiameter is { } coil && coil.InSi() / 2 < LeastBendRadius.InSi() * (1 - Guard.EdgeTolerance))
+        {
+            found.Add(
+                new(
+                    Severity.Warning,
+                    $"Hose '{hose.Name}' is bent too tight",
+                    Guard.Show(SiUnits.Length(coil.InSi() / 2), LeastBendRadius.Unit),
+                    Guard.Show(LeastBendRadius, LeastBendRadius.Unit),
+                    Source,
+                    "Route it wider, or use an elbow: a kinked hose closes and its liner cracks."
+                )
+            );
+        }
+
+        return [.. found];
+    }
+}

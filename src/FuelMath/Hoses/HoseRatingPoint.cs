@@ -1,0 +1,29 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>The pressure that a hose may work at, at one temperature.</summary>
+/// <remarks>Equality is not defined. Immutable and safe to share between threads. The default value is refused.</remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct HoseRatingPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one point.</summary>
+    /// <param name="temperature">Temperature of the hose.</param>
+    /// <param name="workingPressure">Greatest gauge pressure of lasting work at that temperature; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public HoseRatingPoint(Temperature temperature, GaugePressure workingPressure)
+    {
+        Guard.Positive(temperature, temperature.InSi(), nameof(temperature));
+        Guard.Positive(workingPressure.AboveAmbient, workingPressure.Si, nameof(workingPressure));
+        (Temperature, WorkingPressure) = (temperature, workingPressure);
+    }
+
+    /// <summary>Temperature of the hose.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>Greatest gauge pressure of lasting work.</summary>
+    public GaugePressure WorkingPressure { get; }
+}

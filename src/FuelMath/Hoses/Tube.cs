@@ -1,0 +1,122 @@
+using FuelMath.Findings;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>A hard line by outside diameter and wall: its bore, the pressure it carries and how far it swells.</summary>
+/// <remarks>
+/// <para>
+/// A tube is named by its outside diameter, so the bore is that less two walls. Stress and swelling are those of a wall of
+/// any thickness (Lamé); for a wall thinner than a tenth of the bore they agree with the thin-wall rules. Flares, bends,
+/// scratches, fatigue and corrosion are not counted: they belong into the allowed stress.
+/// </para>
+/// <para>Caution: relieve the pressure before opening a line; pressurised fuel sprays and ignites.</para>
+/// <para>Source: [Timoshenko-1956] thick-walled cylinder.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Tube" />
+/// </example>
+public sealed class Tube
+{
+    private readonly double outside;
+    private readonly double bore;
+
+    /// <summary>Describes a tube.</summary>
+    /// <param name="name">Its name in messages; not blank.</param>
+    /// <param name="outsideDiameter">Outside diameter; greater than zero.</param>
+    /// <param name="wall">Thickness of the wall; greater than zero and less than half the outside diameter.</param>
+    /// <param name="material">What it is made of.</param>
+    /// <param name="source">Where the measures come from.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException">Material or source is null.</exception>
+    public Tube(string name, Length outsideDiameter, Length wall, TubeMaterial material, DataSource source)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(material);
+        ArgumentNullException.ThrowIfNull(source);
+        outside = Guard.Positive(outsideDiameter, outsideDiameter.InSi(), nameof(outsideDiameter));
+        double thickness = Guard.Positive(wall, wall.InSi(), nameof(wall));
+        bore = outside - (2 * thickness);
+        if (!(bore > 0))
+        {
+            throw Guard.OutOfRange(
+                wall,
+                $"less than half the outside diameter, {Guard.Show(SiUnits.Length(outside / 2), wall.Unit)}",
+                nameof(wall)
+            );
+        }
+
+        (OutsideDiameter, Wall, Material, Source) = (outsideDiameter, wall, material, source);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Outside diameter.</summary>
+    public Length OutsideDiameter { get; }
+
+    /// <summary>Thickness of the wall.</summary>
+    public Length Wall { get; }
+
+    /// <summary>What it is made of.</summary>
+    public TubeMaterial Material { get; }
+
+    /// <summary>Where the measures come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>Inside diameter: the outside one less two walls. In m.</summary>
+    public Length Bore => SiUnits.Length(bore);
+
+    /// <summary>The gauge pressure at which the inside of the wall carries the allowed stress.</summary>
+    public GaugePressure WorkingPressure =>
+        new(
+            TubeElasticity
+                .ThickWallPressure(new Real(bore), new Real(outside), new Real(Material.AllowedStress.InSi()))
+                .Value
+        );
+
+    /// <summary>The hoop stress at the inside of the wall, where it is greatest.</summary>
+    /// <param name="pressure">Gauge pressure inside.</param>
+    /// <returns>The stress, in Pa; tension is positive.</returns>
+    public Pressure HoopStressAt(GaugePressure pressure) =>
+        SiUnits.Pressure(
+            TubeElasticity.HoopStress(new Real(pressure.Si), new Real(bore), new Real(outside), new Real(bore)).Value
+        );
+
+    /// <summary>How much more a length of it holds under pressure than at ambient pressure, ends closed and free.</summary>
+    /// <param name="length">The length; greater than zero.</param>
+    /// <param name="pressure">Gauge pressure inside; at most <see cref="WorkingPressure"/>, not negative.</param>
+    /// <returns>The added volume, in m³.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Volume VolumeGainAt(Length length, GaugePressure pressure)
+    {
+        double meters = Guard.Positive(length, length.InSi(), nameof(length));
+        double limit = WorkingPressure.Si;
+        return pressure.Si >= 0 && pressure.Si <= limit * (1 + Guard.EdgeTolerance)
+            ? SiUnits.Volume(Math.PI / 4 * bore * bore * meters * Compliance * pressure.Si)
+            : throw new ArgumentOutOfRangeException(
+                nameof(pressure),
+                $"Must be from 0 bar to {Show.Bar(limit)}; it was {Show.Bar(pressure.Si)}."
+            );
+    }
+
+    /// <summary>Relative increase of its volume for each unit of pressure, ends closed and free. In 1/Pa.</summary>
+    public Compressibility Swelling => SiUnits.Compressibility(Compliance);
+
+    private double Compliance =>
+        TubeElasticity
+            .ThickWallSwelling(
+                new Real(bore),
+                new Real(outside),
+                new Real(Material.ElasticModulus.InSi()),
+                new Real(Material.PoissonRatio.InSi())
+            )
+            .Value;
+}

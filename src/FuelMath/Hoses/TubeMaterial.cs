@@ -1,0 +1,55 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Hoses;
+
+/// <summary>The wall of a hard line: how stiff it is, and how much stress the caller lets it carry.</summary>
+/// <remarks>
+/// The library brings no table of materials: alloy, temper and temperature decide, and their data sheet is the caller's.
+/// Instances are immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class TubeMaterial
+{
+    /// <summary>Describes a material.</summary>
+    /// <param name="name">Its name in messages; not blank.</param>
+    /// <param name="elasticModulus">Modulus of elasticity; greater than zero.</param>
+    /// <param name="poissonRatio">Poisson's ratio; 0 to 0.5.</param>
+    /// <param name="allowedStress">
+    /// The hoop stress that the wall may carry, at its temperature and with the caller's margin; greater than zero.
+    /// </param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public TubeMaterial(
+        string name,
+        Pressure elasticModulus,
+        Ratio poissonRatio,
+        Pressure allowedStress,
+        DataSource source
+    )
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(source);
+        Guard.Positive(elasticModulus, elasticModulus.InSi(), nameof(elasticModulus));
+        Guard.InRange(poissonRatio, poissonRatio.InSi(), 0, 0.5, SiUnits.Ratio, nameof(poissonRatio));
+        Guard.Positive(allowedStress, allowedStress.InSi(), nameof(allowedStress));
+        (ElasticModulus, PoissonRatio, AllowedStress, Source) = (elasticModulus, poissonRatio, allowedStress, source);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Modulus of elasticity.</summary>
+    public Pressure ElasticModulus { get; }
+
+    /// <summary>Poisson's ratio.</summary>
+    public Ratio PoissonRatio { get; }
+
+    /// <summary>The hoop stress that the wall may carry.</summary>
+    public Pressure AllowedStress { get; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+}
