@@ -31,6 +31,18 @@ internal static class DeadTimeShape
         t => TableShapes.ToRows(t.Voltages.Length, t.DifferentialPressures.Length, t.ValueAt)
     );
 
+    private static readonly ValueProperty<DeadTimeTable, ImmutableArray<ImmutableArray<bool>>> Origins = new(
+        "origins",
+        "Whether each value was read or estimated from the others; left out when all were read.",
+        TableShapes.Rows(new ChoiceShape<bool>(("read", false), ("estimated", true))),
+        t => TableShapes.ToRows(t.Voltages.Length, t.DifferentialPressures.Length, t.IsEstimated),
+        t => t.HoldsEstimates,
+        []
+    )
+    {
+        Parameter = "estimated",
+    };
+
     private static readonly ValueProperty<DeadTimeTable, OutsideRange> Outside = TableShapes.Outside<DeadTimeTable>(t =>
         t.Outside
     );
@@ -40,9 +52,12 @@ internal static class DeadTimeShape
     );
 
     internal static ObjectShape<DeadTimeTable> Shape { get; } =
-        new("dead-time", "Dead time of an injector.", [Voltages, Pressures, Values, Outside, Source], Make);
+        new("dead-time", "Dead time of an injector.", [Voltages, Pressures, Values, Origins, Outside, Source], Make);
 
-    private static DeadTimeTable Make(Fields<DeadTimeTable> f)
+    private static DeadTimeTable Make(Fields<DeadTimeTable> f) =>
+        f.Has(Origins) ? Plain(f).WithEstimates(TableShapes.ToTable(f.Of(Origins), Origins.Name)) : Plain(f);
+
+    private static DeadTimeTable Plain(Fields<DeadTimeTable> f)
     {
         Duration[,] values = TableShapes.ToTable(f.Of(Values), Values.Name);
         return f.Of(Pressures) is [var takenAt] && values.GetLength(1) == 1

@@ -56,29 +56,28 @@ internal static class FlowRatingShape
 
     private static readonly ValueProperty<FlowRating, DataSource> Source = SourceShape.Of<FlowRating>(r => r.Source);
 
+    private static readonly ValueProperty<FlowRating, MeasuredExponent?> Exponent = new(
+        "exponent",
+        "The power of pressure that was measured; left out, the square root is taken.",
+        MeasuredExponentShape.Shape!,
+        r => r.Exponent,
+        r => r.Exponent is not null,
+        null
+    );
+
     internal static ObjectShape<FlowRating> Shape { get; } =
         new(
             "flow-rating",
             "Static flow of an injector with the conditions that give it a meaning.",
-            [ByVolume, ByMass, Difference, Fluid, FluidTemperature, Source],
-            f =>
-                f.Has(ByVolume)
-                    ? FlowRating.FromVolume(
-                        f.Of(ByVolume),
-                        f.Of(Difference),
-                        f.Of(Fluid),
-                        f.Of(FluidTemperature),
-                        f.Of(Source)
-                    )
-                    : FlowRating.FromMass(
-                        f.Of(ByMass),
-                        f.Of(Difference),
-                        f.Of(Fluid),
-                        f.Of(FluidTemperature),
-                        f.Of(Source)
-                    )
+            [ByVolume, ByMass, Difference, Fluid, FluidTemperature, Exponent, Source],
+            f => f.Of(Exponent) is { } exponent ? Plain(f).WithExponent(exponent) : Plain(f)
         )
         {
             ExactlyOne = [ByVolume.Name, ByMass.Name],
         };
+
+    private static FlowRating Plain(Fields<FlowRating> f) =>
+        f.Has(ByVolume)
+            ? FlowRating.FromVolume(f.Of(ByVolume), f.Of(Difference), f.Of(Fluid), f.Of(FluidTemperature), f.Of(Source))
+            : FlowRating.FromMass(f.Of(ByMass), f.Of(Difference), f.Of(Fluid), f.Of(FluidTemperature), f.Of(Source));
 }

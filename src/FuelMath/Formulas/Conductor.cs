@@ -65,4 +65,37 @@ public static class Conductor
     public static T Resistance<T>(T resistivity20, T coefficient20, T length, T area, T temperatureCelsius)
         where T : struct, IScalar<T> =>
         T.Step(resistivity20 * (1 + (coefficient20 * (temperatureCelsius - 20))) * length / area, Symbols.Resistance);
+
+    /// <summary>
+    /// A measured resistance carried to another temperature: R = R1 (1 + a20 (t - 20)) / (1 + a20 (t1 - 20)).
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="resistance">Resistance as measured, ohm.</param>
+    /// <param name="coefficient20">Temperature coefficient from 20 degrees Celsius, 1/K.</param>
+    /// <param name="measuredCelsius">Temperature at which it was measured, degrees Celsius.</param>
+    /// <param name="temperatureCelsius">Temperature, degrees Celsius.</param>
+    /// <returns>Resistance, ohm.</returns>
+    /// <remarks>Source: [NBS-Handbook-100] section 2 (temperature coefficient), as the ratio of two states.</remarks>
+    [MethodImpl(Inline)]
+    public static T CarriedResistance<T>(T resistance, T coefficient20, T measuredCelsius, T temperatureCelsius)
+        where T : struct, IScalar<T> =>
+        T.Step(
+            resistance
+                * (1 + (coefficient20 * (temperatureCelsius - 20)))
+                / (1 + (coefficient20 * (measuredCelsius - 20))),
+            Symbols.Resistance
+        );
+
+    /// <summary>The temperature that a resistance tells: the inverse of <see cref="CarriedResistance"/>.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="resistance">Resistance as measured, ohm; greater than zero.</param>
+    /// <param name="coefficient20">Temperature coefficient from 20 degrees Celsius, 1/K; greater than zero.</param>
+    /// <param name="measuredCelsius">Temperature at which it was measured, degrees Celsius.</param>
+    /// <param name="resistanceNow">Resistance now, ohm.</param>
+    /// <returns>Temperature now, degrees Celsius.</returns>
+    /// <remarks>Source: [NBS-Handbook-100] section 2 (temperature coefficient), solved for the temperature.</remarks>
+    [MethodImpl(Inline)]
+    public static T TemperatureFromResistance<T>(T resistance, T coefficient20, T measuredCelsius, T resistanceNow)
+        where T : struct, IScalar<T> =>
+        20 + (((resistanceNow / resistance * (1 + (coefficient20 * (measuredCelsius - 20)))) - 1) / coefficient20);
 }

@@ -93,6 +93,38 @@ public static class Orifice
             Symbols.VolumeFlow
         );
 
+    /// <summary>
+    /// A rated mass flow carried by a measured power of pressure: m = m0 (dp/dp0)^n sqrt(rho/rho0).
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="referenceMassFlow">Rated mass flow, kg/s.</param>
+    /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3; greater than zero.</param>
+    /// <param name="differentialPressure">Differential pressure, Pa; greater than zero.</param>
+    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="exponent">The power, 0.3 to 1; one half is the square-root law.</param>
+    /// <returns>Mass flow, kg/s.</returns>
+    /// <remarks>
+    /// The power is that of one fluid; density keeps the root of the law of an opening. Source: [White-2003] section 6.12 for
+    /// the root of density; the power of pressure is a fit, [Definition] of a power law.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T PowerLawMassFlow<T>(
+        T referenceMassFlow,
+        T referenceDifferentialPressure,
+        T referenceDensity,
+        T differentialPressure,
+        T density,
+        double exponent
+    )
+        where T : struct, IScalar<T> =>
+        T.Step(
+            referenceMassFlow
+                * T.Pow(differentialPressure / referenceDifferentialPressure, exponent)
+                * T.Sqrt(density / referenceDensity),
+            Symbols.MassFlow
+        );
+
     /// <summary>What the flow ahead of an opening adds to its flow: 1 / sqrt(1 - (d/D)^4).</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="diameterRatio">Diameter of the opening over that of the pipe, 0 to less than 1.</param>

@@ -26,6 +26,7 @@ public sealed class DeadTimeTable
     private const string PressureAxis = "differential pressure (Pa)";
 
     private readonly Grid grid;
+    private readonly bool[,]? estimated;
 
     /// <summary>Builds a table over voltage and differential pressure.</summary>
     /// <param name="voltages">Two or more voltages at the injector, rising, greater than zero. Copied.</param>
@@ -77,6 +78,12 @@ public sealed class DeadTimeTable
         CheckFallsWithVoltage(nameof(values));
     }
 
+    private DeadTimeTable(DeadTimeTable from, bool[,] estimated)
+    {
+        (Voltages, DifferentialPressures, Source) = (from.Voltages, from.DifferentialPressures, from.Source);
+        (grid, this.estimated) = (from.grid, estimated);
+    }
+
     /// <summary>The voltages of the rows.</summary>
     public ImmutableArray<ElectricPotential> Voltages { get; }
 
@@ -91,6 +98,9 @@ public sealed class DeadTimeTable
 
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>Whether some of its values were estimated from the others.</summary>
+    public bool HoldsEstimates => estimated is not null;
 
     /// <summary>
     /// A table from data taken at one differential pressure, which is then used for all: real dead time grows with
@@ -124,6 +134,59 @@ public sealed class DeadTimeTable
     /// <returns>The dead time, in s.</returns>
     public Duration ValueAt(int voltageIndex, int pressureIndex) =>
         SiUnits.Duration(grid.ValueAt(voltageIndex, pressureIndex));
+
+    /// <summary>Whether a dead time of the table was estimated from the others.</summary>
+    /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
+    /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
+    /// <returns>True when it was not read.</returns>
+    public bool IsEstimated(int voltageIndex, int pressureIndex) =>
+        grid.ValueAt(voltageIndex, pressureIndex) >= 0 && estimated?[voltageIndex, pressureIndex] == true;
+
+    /// <summary>Whether the dead time of a place is read between values of which one or more were estimated.</summary>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
+    /// <returns>True when it rests on an estimate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public bool RestsOnEstimateAt(ElectricPotential atInjector, Pressure differentialPressure)
+    {
+        double volts = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        double pascals = Guard.NotNegative(
+            differentialPressure,
+            differentialPressure.InSi(),
+            nameof(differentialPressure)
+        );
+        return HoldsEstimates
+            && (
+                from i in Around(grid.FirstKnots, volts)
+                from j in Around(grid.SecondKnots, pascals)
+                select estimated![i, j]
+            ).Contains(true);
+    }
+
+    /// <summary>The same table with some of its values marked as estimated from the others.</summary>
+    /// <param name="estimated">Which: a row for each voltage and a column for each pressure; one or more true. Copied.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="estimated"/> is null.</exception>
+    /// <exception cref="ArgumentException">The marks have another shape than the table, or none is set, or all are.</exception>
+    public DeadTimeTable WithEstimates(bool[,] estimated)
+    {
+        ArgumentNullException.ThrowIfNull(estimated);
+        if (estimated.GetLength(0) != Voltages.Length || estimated.GetLength(1) != DifferentialPressures.Length)
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must have a row for each of {Voltages.Length} voltages and a column for each of {DifferentialPressures.Length} pressures; there are {estimated.GetLength(0)} rows and {estimated.GetLength(1)} columns."
+                ),
+                nameof(estimated)
+            );
+        }
+
+        int marks = estimated.Cast<bool>().Count(e => e);
+        return marks > 0 && marks < estimated.Length
+            ? new(this, (bool[,])estimated.Clone())
+            : throw new ArgumentException("Must mark some values and not all of them.", nameof(estimated));
+    }
 
     /// <summary>The dead time.</summary>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
@@ -178,6 +241,14 @@ public sealed class DeadTimeTable
                 grid.FirstKnots[0],
                 grid.FirstKnots[^1]
             );
+    }
+
+    /// <summary>The knots that a place is read between; one where it lies on a knot.</summary>
+    private static IEnumerable<int> Around(ImmutableArray<double> knots, double at)
+    {
+        int on = knots.IndexOf(at);
+        int above = Math.Clamp(knots.Count(k => k <= at), 1, knots.Length - 1);
+        return on >= 0 ? [on] : [above - 1, above];
     }
 
     private double[] Volts() => [.. Voltages.Select(v => Guard.Positive(v, v.InSi(), "voltages"))];

@@ -13,7 +13,7 @@ namespace FuelMath.Injectors;
 /// </summary>
 /// <remarks>
 /// <para>
-/// Carried to another pressure and density by the square-root law. Mass flow rises with the root of density, volume
+/// Carried to another pressure and density by the square-root law, or by a measured power of pressure. Mass flow rises with the root of density, volume
 /// flow falls with it: the same injector that flows more grams of a denser fuel flows fewer cubic centimeters of it.
 /// </para>
 /// <para>Source: [White-2003] section 6.12, as the ratio of two states.</para>
@@ -34,6 +34,7 @@ public sealed class FlowRating
         Fuel fluid,
         Temperature fluidTemperature,
         double density,
+        MeasuredExponent? exponent,
         DataSource source
     )
     {
@@ -41,7 +42,7 @@ public sealed class FlowRating
         reference = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
         (this.massFlow, this.volumeFlow, referenceDensity) = (massFlow, volumeFlow, density);
         (IsByVolume, DifferentialPressure, Fluid) = (isByVolume, differentialPressure, fluid);
-        (FluidTemperature, Source) = (fluidTemperature, source);
+        (FluidTemperature, Exponent, Source) = (fluidTemperature, exponent, source);
     }
 
     /// <summary>Whether the figure was given as a volume flow; else as a mass flow.</summary>
@@ -64,6 +65,9 @@ public sealed class FlowRating
 
     /// <summary>Density of the fluid at that temperature, in kg/m³.</summary>
     public Density FluidDensity => SiUnits.Density(referenceDensity);
+
+    /// <summary>The measured power of pressure that it follows; none where the square-root law is taken.</summary>
+    public MeasuredExponent? Exponent { get; }
 
     /// <summary>Where the figure comes from.</summary>
     public DataSource Source { get; }
@@ -94,7 +98,7 @@ public sealed class FlowRating
         ArgumentNullException.ThrowIfNull(fluid);
         double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
         double density = fluid.DensityAt(fluidTemperature).InSi();
-        return new(flow * density, flow, true, differentialPressure, fluid, fluidTemperature, density, source);
+        return new(flow * density, flow, true, differentialPressure, fluid, fluidTemperature, density, null, source);
     }
 
     /// <summary>A rating given as a mass flow.</summary>
@@ -117,7 +121,7 @@ public sealed class FlowRating
         ArgumentNullException.ThrowIfNull(fluid);
         double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
         double density = fluid.DensityAt(fluidTemperature).InSi();
-        return new(flow, flow / density, false, differentialPressure, fluid, fluidTemperature, density, source);
+        return new(flow, flow / density, false, differentialPressure, fluid, fluidTemperature, density, null, source);
     }
 
     /// <summary>The static mass flow at other conditions.</summary>
@@ -135,16 +139,28 @@ public sealed class FlowRating
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public VolumeFlow VolumeFlowAt(Pressure differentialPressure, Density density) =>
         SiUnits.VolumeFlow(
-            Orifice
-                .CarriedVolumeFlow(
-                    new Real(volumeFlow),
-                    new Real(reference),
-                    new Real(referenceDensity),
-                    new Real(Differential(differentialPressure)),
-                    new Real(Guard.Positive(density, density.InSi(), nameof(density)))
-                )
-                .Value
+            Exponent is null
+                ? Orifice
+                    .CarriedVolumeFlow(
+                        new Real(volumeFlow),
+                        new Real(reference),
+                        new Real(referenceDensity),
+                        new Real(Differential(differentialPressure)),
+                        new Real(Guard.Positive(density, density.InSi(), nameof(density)))
+                    )
+                    .Value
+                : MassFlowSiAt(differentialPressure, density) / density.InSi()
         );
+
+    /// <summary>The same rating with a measured power of pressure in place of the square root.</summary>
+    /// <param name="exponent">The power, and between which pressures it was measured.</param>
+    /// <returns>The rating.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="exponent"/> is null.</exception>
+    public FlowRating WithExponent(MeasuredExponent exponent)
+    {
+        ArgumentNullException.ThrowIfNull(exponent);
+        return With(1, exponent, Source);
+    }
 
     /// <summary>The same rating with its flow multiplied, as for one injector measured against its set.</summary>
     /// <param name="scale">What to multiply the flow by; greater than zero.</param>
@@ -154,8 +170,37 @@ public sealed class FlowRating
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public FlowRating WithFlowScale(Ratio scale, DataSource source)
     {
-        double factor = Guard.Positive(scale, scale.InSi(), nameof(scale));
-        return new(
+        return With(Guard.Positive(scale, scale.InSi(), nameof(scale)), Exponent, source);
+    }
+
+    internal double MassFlowSiAt(Pressure differentialPressure, Density density)
+    {
+        double pascals = Differential(differentialPressure);
+        double kilograms = Guard.Positive(density, density.InSi(), nameof(density));
+        return Exponent is null
+            ? Orifice
+                .CarriedMassFlow(
+                    new Real(massFlow),
+                    new Real(reference),
+                    new Real(referenceDensity),
+                    new Real(pascals),
+                    new Real(kilograms)
+                )
+                .Value
+            : Orifice
+                .PowerLawMassFlow(
+                    new Real(massFlow),
+                    new Real(reference),
+                    new Real(referenceDensity),
+                    new Real(Exponent.Checked(differentialPressure, pascals)),
+                    new Real(kilograms),
+                    Exponent.ExponentSi
+                )
+                .Value;
+    }
+
+    private FlowRating With(double factor, MeasuredExponent? exponent, DataSource source) =>
+        new(
             massFlow * factor,
             volumeFlow * factor,
             IsByVolume,
@@ -163,20 +208,9 @@ public sealed class FlowRating
             Fluid,
             FluidTemperature,
             referenceDensity,
+            exponent,
             source
         );
-    }
-
-    internal double MassFlowSiAt(Pressure differentialPressure, Density density) =>
-        Orifice
-            .CarriedMassFlow(
-                new Real(massFlow),
-                new Real(reference),
-                new Real(referenceDensity),
-                new Real(Differential(differentialPressure)),
-                new Real(Guard.Positive(density, density.InSi(), nameof(density)))
-            )
-            .Value;
 
     private static double Differential(Pressure differentialPressure)
     {

@@ -52,6 +52,34 @@ public sealed class ConductorTests
     public void Resistance_AtSeventyFiveDegrees_HasItsRatio() =>
         Close.Within(1e-14, 1.21615, Copper(12, 3, 75) / Copper(12, 3, 20));
 
+    /// <summary>
+    /// Windings that got hot. A coefficient of 1/234.5 from 0 degrees Celsius is 1/254.5 from 20: 80 ohm to 100 ohm are 83.63
+    /// degrees (printed to 0.01, from a coefficient of four digits); 50 to 58 ohm with 0.0043 from 20 are 57.2, printed 57.
+    /// </summary>
+    [Theory]
+    [Trait("Source", "Physics-Forums-381286")]
+    [InlineData(80, 100, 1 / 254.5, 83.63, 0.01)]
+    [InlineData(50, 58, 0.0043, 57, 0.5)]
+    public void TemperatureFromResistance_HotWindings_Agrees(
+        double cold,
+        double hot,
+        double coefficient,
+        double celsius,
+        double half
+    )
+    {
+        double told = Conductor
+            .TemperatureFromResistance(new Real(cold), new Real(coefficient), new Real(20), new Real(hot))
+            .Value;
+
+        Assert.Equal(celsius, told, half);
+        Close.Within(
+            1e-14,
+            hot,
+            Conductor.CarriedResistance(new Real(cold), new Real(coefficient), new Real(20), new Real(told)).Value
+        );
+    }
+
     /// <summary>There and back is the gauge; the exponential and the logarithm are each off by a few units.</summary>
     [Fact]
     public void AwgFromArea_OfAGauge_IsTheGauge() =>

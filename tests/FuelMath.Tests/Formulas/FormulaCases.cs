@@ -32,6 +32,7 @@ internal static class FormulaCases
         new OrificeVolumeFlow(),
         new OrificeCarriedMassFlow(),
         new OrificeCarriedVolumeFlow(),
+        new OrificePowerLawMassFlow(),
         new OrificeApproachFactor(),
         new PulseEffectiveWidth(),
         new PulseMass(),
@@ -64,6 +65,8 @@ internal static class FormulaCases
         new ConductorAwgFromArea(),
         new ConductorArea(),
         new ConductorResistance(),
+        new ConductorCarriedResistance(),
+        new ConductorTemperatureFromResistance(),
         new DisplacementCylinder(),
         new DisplacementRotorChamber(),
         new EngineAirAirDensity(),
@@ -172,6 +175,12 @@ internal static class FormulaCases
         : FormulaCase("Orifice.CarriedVolumeFlow", 0, (1e-7, 1e-4), (1e3, 1e6), (600, 1000), (1e3, 1e6), (600, 1000))
     {
         internal override T At<T>(T[] a) => Orifice.CarriedVolumeFlow(a[0], a[1], a[2], a[3], a[4]);
+    }
+
+    private sealed class OrificePowerLawMassFlow()
+        : FormulaCase("Orifice.PowerLawMassFlow", 64, (1e-4, 0.1), (1e3, 1e6), (600, 1000), (1e3, 1e6), (600, 1000))
+    {
+        internal override T At<T>(T[] a) => Orifice.PowerLawMassFlow(a[0], a[1], a[2], a[3], a[4], 0.55);
     }
 
     private sealed class OrificeApproachFactor() : FormulaCase("Orifice.ApproachFactor", 0, (0.05, 0.9))
@@ -346,6 +355,18 @@ internal static class FormulaCases
     private sealed class ConductorArea() : FormulaCase("Conductor.Area", 0, (1e-4, 0.02))
     {
         internal override T At<T>(T[] a) => Conductor.Area(a[0]);
+    }
+
+    private sealed class ConductorCarriedResistance()
+        : FormulaCase("Conductor.CarriedResistance", 0, (0.5, 20), (3e-3, 5e-3), (-40, 120), (-40, 120))
+    {
+        internal override T At<T>(T[] a) => Conductor.CarriedResistance(a[0], a[1], a[2], a[3]);
+    }
+
+    private sealed class ConductorTemperatureFromResistance()
+        : FormulaCase("Conductor.TemperatureFromResistance", 0, (0.5, 20), (3e-3, 5e-3), (-40, 120), (0.5, 20))
+    {
+        internal override T At<T>(T[] a) => Conductor.TemperatureFromResistance(a[0], a[1], a[2], a[3]);
     }
 
     private sealed class ConductorResistance()

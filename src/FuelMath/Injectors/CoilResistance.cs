@@ -1,0 +1,109 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>The resistance of a copper coil with the temperature that it was measured at, carried to others.</summary>
+/// <remarks>
+/// <para>
+/// Copper gains 0.393 % of its resistance at 20 °C with each kelvin: 70 K are 27.5 %. Good from -50 °C to 200 °C. A coil
+/// that was just driven is hotter than its body: let it rest before it is measured.
+/// </para>
+/// <para>
+/// Source: [NBS-Handbook-100] table 1. Instances are immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class CoilResistance
+{
+    private const double Coldest = -50;
+    private const double Hottest = 200;
+    private const double LowBelow = 5;
+    private const double HighAbove = 10;
+
+    private readonly double ohms;
+    private readonly double celsius;
+
+    /// <summary>Sets down a measured resistance.</summary>
+    /// <param name="measured">The resistance; greater than zero.</param>
+    /// <param name="at">Temperature of the coil; -50 °C to 200 °C.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public CoilResistance(ElectricResistance measured, Temperature at)
+    {
+        ohms = Guard.Positive(measured, measured.InSi(), nameof(measured));
+        celsius = Celsius(at, nameof(at));
+        (Measured, MeasuredAt) = (measured, at);
+    }
+
+    /// <summary>The resistance as measured.</summary>
+    public ElectricResistance Measured { get; }
+
+    /// <summary>Temperature of the coil when it was measured.</summary>
+    public Temperature MeasuredAt { get; }
+
+    /// <summary>The resistance at 20 °C, in ohm.</summary>
+    public ElectricResistance AtTwentyCelsius => SiUnits.ElectricResistance(SiAt(20));
+
+    /// <summary>What it says of the driver that it needs, by its resistance at 20 °C.</summary>
+    public CoilImpedance Impedance =>
+        SiAt(20) < LowBelow ? CoilImpedance.Low
+        : SiAt(20) > HighAbove ? CoilImpedance.High
+        : CoilImpedance.Between;
+
+    /// <summary>The resistance at another temperature.</summary>
+    /// <param name="temperature">Temperature of the coil; -50 °C to 200 °C.</param>
+    /// <returns>The resistance, in ohm.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside its range.</exception>
+    public ElectricResistance At(Temperature temperature) =>
+        SiUnits.ElectricResistance(SiAt(Celsius(temperature, nameof(temperature))));
+
+    /// <summary>The mean temperature of the winding that a resistance tells.</summary>
+    /// <param name="now">The resistance of the same coil now; greater than zero.</param>
+    /// <returns>The temperature, in K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="now"/> is not greater than zero, or tells a temperature outside -50 °C to 200 °C.
+    /// </exception>
+    public Temperature TemperatureFor(ElectricResistance now)
+    {
+        Guard.InRange(
+            now,
+            Guard.Positive(now, now.InSi(), nameof(now)),
+            SiAt(Coldest),
+            SiAt(Hottest),
+            SiUnits.ElectricResistance,
+            nameof(now)
+        );
+        double told = Conductor
+            .TemperatureFromResistance(
+                new Real(ohms),
+                new Real(Conductor.CopperCoefficient),
+                new Real(celsius),
+                new Real(now.InSi())
+            )
+            .Value;
+        return SiUnits.Temperature(SiUnits.KelvinsFromCelsius(told));
+    }
+
+    internal double SiAt(double atCelsius) =>
+        Conductor
+            .CarriedResistance(
+                new Real(ohms),
+                new Real(Conductor.CopperCoefficient),
+                new Real(celsius),
+                new Real(atCelsius)
+            )
+            .Value;
+
+    internal static double Celsius(Temperature temperature, string paramName) =>
+        SiUnits.CelsiusFromKelvins(
+            Guard.InRange(
+                temperature,
+                temperature.InSi(),
+                SiUnits.KelvinsFromCelsius(Coldest),
+                SiUnits.KelvinsFromCelsius(Hottest),
+                SiUnits.Temperature,
+                paramName
+            )
+        );
+}

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>Whether a driver suits a coil.</summary>
+internal static class DriverFindings
+{
+    private static readonly DataSource Rule = new("Common-practice", "low-impedance coils need a limited current");
+
+    internal static ImmutableArray<Finding> Of(
+        InjectorDriver driver,
+        CoilResistance coil,
+        ElectricCurrent drawn,
+        bool tooMuch,
+        ElectricCurrent limit,
+        DataSource source
+    )
+    {
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        if (tooMuch)
+        {
+            findings.Add(
+                new(
+                    Severity.Danger,
+                    "A coil draws more than its driver bears",
+                    Guard.Show(drawn, limit.Unit),
+                    Guard.Show(limit, limit.Unit),
+                    source,
+                    "Fit a driver that limits the current, or a ballast resistor, before switching on."
+                )
+            );
+        }
+
+        if (driver is { Kind: DriverKind.Saturated, BallastSi: 0 } && coil.Impedance == CoilImpedance.Low)
+        {
+            findings.Add(
+                new(
+                    Severity.Warning,
+                    "A low-impedance coil is switched to the supply without a ballast resistor",
+                    Guard.Show(coil.AtTwentyCelsius, coil.AtTwentyCelsius.Unit),
+                    "5 Ω",
+                    Rule,
+                    "Drive it by peak and hold or with a ballast resistor: else coil and driver overheat."
+                )
+            );
+        }
+
+        return findings.ToImmutable();
+    }
+}

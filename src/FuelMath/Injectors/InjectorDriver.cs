@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>What drives a coil: it decides the current, the heat and the dead time, so that readings belong to it.</summary>
+/// <remarks>
+/// <para>
+/// Voltages here are those of the supply, ahead of a ballast resistor. The current is the one that the coil settles at, not
+/// its rise: that needs the coil's inductance.
+/// </para>
+/// <para>
+/// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench. Instances are
+/// immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class InjectorDriver
+{
+    private readonly double ballast;
+    private readonly double peak;
+    private readonly double hold;
+
+    private InjectorDriver(DriverKind kind, double ballast, double peak, double hold) =>
+        (Kind, this.ballast, this.peak, this.hold) = (kind, ballast, peak, hold);
+
+    /// <summary>Saturated without a ballast resistor.</summary>
+    public static InjectorDriver PlainSaturated { get; } =
+        new(DriverKind.Saturated, 0, double.PositiveInfinity, double.PositiveInfinity);
+
+    /// <summary>How the coil is driven.</summary>
+    public DriverKind Kind { get; }
+
+    /// <summary>Resistance in series with the coil, in ohm; zero without a ballast resistor.</summary>
+    public ElectricResistance Ballast => SiUnits.ElectricResistance(ballast);
+
+    /// <summary>The peak current of a peak-and-hold driver, in A; none for a saturated one.</summary>
+    public ElectricCurrent? Peak => Kind == DriverKind.PeakAndHold ? SiUnits.ElectricCurrent(peak) : null;
+
+    /// <summary>The hold current of a peak-and-hold driver, in A; none for a saturated one.</summary>
+    public ElectricCurrent? Hold => Kind == DriverKind.PeakAndHold ? SiUnits.ElectricCurrent(hold) : null;
+
+    /// <summary>A saturated driver with a ballast resistor in series with the coil.</summary>
+    /// <param name="ballast">Its resistance; greater than zero.</param>
+    /// <returns>The driver.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ballast"/> is not greater than zero.</exception>
+    public static InjectorDriver FromBallast(ElectricResistance ballast) =>
+        new(
+            DriverKind.Saturated,
+            Guard.Positive(ballast, ballast.InSi(), nameof(ballast)),
+            double.PositiveInfinity,
+            double.PositiveInfinity
+        );
+
+    /// <summary>A driver that limits the current.</summary>
+    /// <param name="peak">The current it drives to; greater than zero.</param>
+    /// <param name="hold">The current it holds then; greater than zero, at most the peak.</param>
+    /// <returns>The driver.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static InjectorDriver FromPeakAndHold(ElectricCurrent peak, ElectricCurrent hold)
+    {
+        double most = Guard.Positive(peak, peak.InSi(), nameof(peak));
+        double held = Guard.Positive(hold, hold.InSi(), nameof(hold));
+        return held <= most
+            ? new(DriverKind.PeakAndHold, 0, most, held)
+            : throw Guard.OutOfRange(hold, $"at most the peak of {Guard.Show(peak, peak.Unit)}", nameof(hold));
+    }
+
+    /// <summary>The largest current through a coil: what its circuit lets pass, or the peak where that is less.</summary>
+    /// <param name="supply">Voltage at the supply; greater than zero.</param>
+    /// <param name="coil">Resistance of the coil as it is; greater than zero.</param>
+    /// <returns>The current, in A.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public ElectricCurrent LargestCurrent(ElectricPotential supply, ElectricResistance coil) =>
+        SiUnits.ElectricCurrent(Math.Min(peak, Circuit(supply, coil)));
+
+    /// <summary>The current through a coil at the end of a long pulse.</summary>
+    /// <param name="supply">Voltage at the supply; greater than zero.</param>
+    /// <param name="coil">Resistance of the coil as it is; greater than zero.</param>
+    /// <returns>The current, in A.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public ElectricCurrent FinalCurrent(ElectricPotential supply, ElectricResistance coil) =>
+        SiUnits.ElectricCurrent(Math.Min(hold, Circuit(supply, coil)));
+
+    /// <summary>Whether it suits a coil: the current against what the driver bears.</summary>
+    /// <param name="coil">The coil.</param>
+    /// <param name="supply">The highest voltage at the supply; greater than zero.</param>
+    /// <param name="driverLimit">The largest current that the driver bears; greater than zero.</param>
+    /// <param name="source">Where that limit comes from.</param>
+    /// <returns>What a reader should act on; empty when it suits. Judged at 20 °C: a cold coil draws more.</returns>
+    /// <exception cref="ArgumentNullException">Coil or source is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public ImmutableArray<Finding> FindingsFor(
+        CoilResistance coil,
+        ElectricPotential supply,
+        ElectricCurrent driverLimit,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(coil);
+        ArgumentNullException.ThrowIfNull(source);
+        double limit = Guard.Positive(driverLimit, driverLimit.InSi(), nameof(driverLimit));
+        ElectricCurrent drawn = LargestCurrent(supply, coil.AtTwentyCelsius);
+        return DriverFindings.Of(
+            this,
+            coil,
+            drawn,
+            drawn.InSi() > limit * (1 + Guard.EdgeTolerance),
+            driverLimit,
+            source
+        );
+    }
+
+    /// <summary>Formats the driver in words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Kind == DriverKind.PeakAndHold ? FormattableString.Invariant($"peak {peak:0.###} A and hold {hold:0.###} A")
+        : ballast == 0 ? "saturated"
+        : FormattableString.Invariant($"saturated with {ballast:0.###} ohm ballast");
+
+    /// <summary>Whether readings under both belong together.</summary>
+    internal bool Matches(InjectorDriver other) =>
+        Kind == other.Kind && Near(ballast, other.ballast) && Near(peak, other.peak) && Near(hold, other.hold);
+
+    internal double BallastSi => ballast;
+
+    private double Circuit(ElectricPotential supply, ElectricResistance coil) =>
+        Guard.Positive(supply, supply.InSi(), nameof(supply))
+        / (Guard.Positive(coil, coil.InSi(), nameof(coil)) + ballast);
+
+    private static bool Near(double one, double other) =>
+        one == other || Math.Abs(one - other) <= Guard.EdgeTolerance * Math.Abs(one);
+}

@@ -1,0 +1,104 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <summary>
+/// The power of differential pressure that a static flow was measured to follow, in place of the square root, with the
+/// pressures that it was measured between.
+/// </summary>
+/// <remarks>
+/// One half is the law of a sharp opening; friction in narrow passages raises it, a seat or plate that gives way lowers or
+/// raises it. It was measured with one fluid: what another density does is still taken from the square-root law. Instances
+/// are immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class MeasuredExponent
+{
+    private const double Least = 0.3;
+    private const double Most = 1;
+
+    private readonly double low;
+    private readonly double high;
+
+    /// <summary>Sets down an exponent.</summary>
+    /// <param name="exponent">The power, as a pure number; 30 % to 100 %, where 50 % is the square root.</param>
+    /// <param name="lowestDifferentialPressure">The lowest pressure of the readings; greater than zero.</param>
+    /// <param name="highestDifferentialPressure">The highest; above the lowest.</param>
+    /// <param name="outside">What happens beyond them: refuse, or extend the power law. Holding the ends is no choice here.</param>
+    /// <param name="source">Where the readings come from.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="outside"/> is neither <see cref="OutsideRange.Refuse"/> nor <see cref="OutsideRange.Extend"/>.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public MeasuredExponent(
+        Ratio exponent,
+        Pressure lowestDifferentialPressure,
+        Pressure highestDifferentialPressure,
+        OutsideRange outside,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ExponentSi = Guard.InRange(exponent, exponent.InSi(), Least, Most, SiUnits.Ratio, nameof(exponent));
+        low = Guard.Positive(
+            lowestDifferentialPressure,
+            lowestDifferentialPressure.InSi(),
+            nameof(lowestDifferentialPressure)
+        );
+        high = Guard.Positive(
+            highestDifferentialPressure,
+            highestDifferentialPressure.InSi(),
+            nameof(highestDifferentialPressure)
+        );
+        if (high <= low)
+        {
+            throw Guard.OutOfRange(
+                highestDifferentialPressure,
+                $"above the lowest of {Guard.Show(lowestDifferentialPressure, lowestDifferentialPressure.Unit)}",
+                nameof(highestDifferentialPressure)
+            );
+        }
+
+        if (outside is not (OutsideRange.Refuse or OutsideRange.Extend))
+        {
+            throw new ArgumentException($"Must be Refuse or Extend; it was {outside}.", nameof(outside));
+        }
+
+        (Exponent, LowestDifferentialPressure) = (exponent, lowestDifferentialPressure);
+        (HighestDifferentialPressure, Outside, Source) = (highestDifferentialPressure, outside, source);
+    }
+
+    /// <summary>The power, as a pure number.</summary>
+    public Ratio Exponent { get; }
+
+    /// <summary>The lowest pressure of the readings.</summary>
+    public Pressure LowestDifferentialPressure { get; }
+
+    /// <summary>The highest pressure of the readings.</summary>
+    public Pressure HighestDifferentialPressure { get; }
+
+    /// <summary>What happens beyond them.</summary>
+    public OutsideRange Outside { get; }
+
+    /// <summary>Where the readings come from.</summary>
+    public DataSource Source { get; }
+
+    internal double ExponentSi { get; }
+
+    /// <summary>The pressure, Pa; refused beyond the readings unless the law is extended.</summary>
+    internal double Checked(Pressure differentialPressure, double pascals) =>
+        Outside == OutsideRange.Extend
+            ? pascals
+            : Guard.InTable(
+                "Measured exponent of static flow",
+                "differential pressure",
+                differentialPressure,
+                pascals,
+                low,
+                high,
+                SiUnits.Pressure
+            );
+}
