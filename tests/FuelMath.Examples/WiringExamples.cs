@@ -25,4 +25,71 @@ public sealed class WiringExamples
 
         Assert.Equal(12.78, atPump.Volts, 0.01);
     }
+
+    [Fact]
+    public void TwoGrounds()
+    {
+        #region TwoGrounds
+        var warm = Temperature.FromDegreesCelsius(50);
+        Conductor Wire(int gauge, double meters) => new(WireSize.FromAwg(gauge), Length.FromMeters(meters), warm);
+        ElectricResistance Milliohms(double value) => ElectricResistance.FromMilliohms(value);
+
+        var mesh = new WiringMesh(
+            "time-trial car",
+            reference: "battery -",
+            [
+                new WiringBranch("alternator lead", "alternator", "battery +", [Wire(4, 1.2)], Milliohms(1)),
+                new WiringBranch("pump supply", "battery +", "pump +", [Wire(10, 4)], Milliohms(9)),
+                new WiringBranch("pump ground", "pump -", "chassis", [Wire(12, 0.5)], Milliohms(3)),
+                new WiringBranch("battery to chassis", "chassis", "battery -", [Wire(4, 0.4)], Milliohms(1)),
+                new WiringBranch("chassis to block", "chassis", "block", [Wire(8, 0.3)], Milliohms(2)),
+                new WiringBranch("battery to block", "block", "battery -", [Wire(4, 1)], Milliohms(1)),
+            ],
+            [
+                WiringSource.Battery(
+                    "battery",
+                    "battery +",
+                    "battery -",
+                    ElectricPotential.FromVolts(13.6),
+                    Milliohms(8)
+                ),
+                WiringSource.Alternator(
+                    "alternator unit",
+                    "alternator",
+                    "block",
+                    ElectricPotential.FromVolts(14.1),
+                    ElectricCurrent.FromAmperes(90)
+                ),
+            ],
+            [WiringLoad.ConstantCurrent("pump", "pump +", "pump -", ElectricCurrent.FromAmperes(16))]
+        );
+
+        WiringState state = mesh.Solve();
+        ElectricPotential atPump = state.VoltageAcross("pump"); // 13.45 V
+        ElectricPotential lostInGround = state.VoltageBetween("pump -", "battery -");
+        AlternatorState alternator = state.StateOf("alternator unit"); // regulating
+        #endregion
+
+        Assert.Equal(AlternatorState.Regulating, alternator);
+        Assert.Equal(13.45, atPump.Volts, 0.01);
+        Assert.InRange(lostInGround.Millivolts, 40, 90);
+    }
+
+    [Fact]
+    public void SmallestWire()
+    {
+        #region SmallestWire
+        WireChoice choice = WireChoice.Smallest(
+            WireSizes.Metric,
+            supply: Length.FromMeters(5),
+            ground: Length.FromMeters(1.5),
+            Temperature.FromDegreesCelsius(50),
+            contacts: ElectricResistance.FromMilliohms(12),
+            ElectricCurrent.FromAmperes(16),
+            allowedDrop: ElectricPotential.FromVolts(0.7)
+        ); // 4 mm²
+        #endregion
+
+        Assert.Equal("4 mm²", choice.Size.Name);
+    }
 }

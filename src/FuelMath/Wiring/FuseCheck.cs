@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Wiring;
+
+/// <summary>Holds a fuse against the conductor it protects and the current it carries.</summary>
+/// <remarks>
+/// A caution, not a design: what a wire may carry depends on insulation, bundle, ambient and standard, and so does its
+/// fuse. The standard, the maker of the wire and local practice come first. The fuse belongs at the battery: everything
+/// ahead of it is unprotected.
+/// </remarks>
+public static class FuseCheck
+{
+    /// <summary>
+    /// The share of its rating that a fuse is usually asked to carry for long: a fuse of at least 125 % of the steady
+    /// current. Source: [Common-practice] rule of thumb.
+    /// </summary>
+    public static Ratio UsualShare { get; } = SiUnits.Ratio(0.8);
+
+    /// <summary>Looks at a fuse.</summary>
+    /// <param name="rating">The fuse's rating; greater than zero.</param>
+    /// <param name="ampacity">What the thinnest conductor behind it may carry where it lies, by the standard or its maker; greater than zero.</param>
+    /// <param name="steadyCurrent">The greatest current that flows for long; not negative.</param>
+    /// <param name="share">The share of its rating that the fuse may carry for long, above 0 % to 100 %.</param>
+    /// <param name="source">Where ampacity and share come from.</param>
+    /// <returns>What to act on, the gravest first; a note that defers to the standard is always there.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public static ImmutableArray<Finding> Of(
+        ElectricCurrent rating,
+        ElectricCurrent ampacity,
+        ElectricCurrent steadyCurrent,
+        Ratio share,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        double fuse = Guard.Positive(rating, rating.InSi(), nameof(rating));
+        double wire = Guard.Positive(ampacity, ampacity.InSi(), nameof(ampacity));
+        double steady = Guard.NotNegative(steadyCurrent, steadyCurrent.InSi(), nameof(steadyCurrent));
+        Guard.Positive(share, share.InSi(), nameof(share));
+        double part = Guard.InRange(share, share.InSi(), 0, 1, SiUnits.Ratio, nameof(share));
+        var found = ImmutableArray.CreateBuilder<Finding>();
+        if (steady > wire)
+        {
+            found.Add(
+                new(
+                    Severity.Danger,
+                    "The steady current is more than the conductor may carry",
+                    Amperes(steady),
+                    Amperes(wire),
+                    source,
+                    "A thicker conductor: this one overheats without ever blowing its fuse."
+                )
+            );
+        }
+
+        if (fuse > wire)
+        {
+            found.Add(
+                new(
+                    Severity.Danger,
+                    "The fuse does not protect its conductor",
+                    Amperes(fuse),
+                    Amperes(wire),
+                    source,
+                    "A smaller fuse or a thicker conductor: a short would burn the wire before the fuse opens."
+                )
+            );
+        }
+
+        if (steady > part * fuse)
+        {
+            found.Add(
+                new(
+                    Severity.Warning,
+                    "The fuse carries more than its share for long",
+                    Amperes(steady),
+                    Amperes(part * fuse),
+                    source,
+                    "A larger fuse, if the conductor allows it: this one ages and opens while driving, and the engine leans out."
+                )
+            );
+        }
+
+        found.Add(
+            new(
+                Severity.Note,
+                "A comparison of three numbers is no design of protection",
+                $"fuse {Amperes(fuse)}, conductor {Amperes(wire)}, steady {Amperes(steady)}",
+                "none",
+                source,
+                "Follow the standard, the maker of the wire and local practice for bundles, heat, holders and interrupting capacity."
+            )
+        );
+        return found.ToImmutable();
+    }
+
+    private static string Amperes(double value) =>
+        Guard.Show(SiUnits.ElectricCurrent(value), UnitsNet.Units.ElectricCurrentUnit.Ampere);
+}

@@ -1,0 +1,251 @@
+using System.Globalization;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace FuelMath.Wiring;
+
+/// <summary>Solves a mesh: for each state of the alternators in turn, until one agrees with what follows from it.</summary>
+internal sealed class MeshSolver
+{
+    /// <summary>By how much of the scale a state of an alternator may be missed and still count as met.</summary>
+    private const double Edge = 1e-9;
+
+    private readonly WiringMesh mesh;
+    private readonly Dictionary<string, int> nodes;
+    private readonly int[] alternators;
+
+    internal MeshSolver(WiringMesh mesh)
+    {
+        this.mesh = mesh;
+        nodes = new Dictionary<string, int>(StringComparer.Ordinal) { [mesh.Reference] = -1 };
+        foreach (string node in mesh.Nodes.Where(n => n != mesh.Reference))
+        {
+            nodes[node] = nodes.Count - 1;
+        }
+
+        alternators =
+        [
+            .. Enumerable.Range(0, mesh.Sources.Length).Where(i => mesh.Sources[i].Kind == WiringSourceKind.Alternator),
+        ];
+    }
+
+    private int Unknowns => nodes.Count - 1 + mesh.Sources.Length;
+
+    internal WiringState Solve()
+    {
+        NoSolutionException? refusal = null;
+        int combinations = (int)Math.Pow(3, alternators.Length);
+        for (int c = 0; c < combinations; c++)
+        {
+            var states = new AlternatorState[mesh.Sources.Length];
+            for (int a = 0, rest = c; a < alternators.Length; a++, rest /= 3)
+            {
+                states[alternators[a]] = (AlternatorState)(rest % 3);
+            }
+
+            double[]? x = SolveWith(states, out int iterations, out NoSolutionException? no);
+            if (x is not null && Agrees(x, states))
+            {
+                return State(x, states, iterations);
+            }
+
+            // The last one told is that of the weakest supply, which says what is short.
+            refusal = no ?? refusal;
+        }
+
+        throw refusal
+            ?? new NoSolutionException(
+                $"mesh '{mesh.Name}'",
+                "no state of the alternators agrees with the voltages that follow from it.",
+                "",
+                double.NaN,
+                combinations
+            );
+    }
+
+    private double[]? SolveWith(AlternatorState[] states, out int iterations, out NoSolutionException? no)
+    {
+        iterations = 0;
+        no = null;
+        var factors = Matrix(states).LU();
+        Vector<double> open = RightSide(states);
+        int[] ports =
+        [
+            .. Enumerable
+                .Range(0, mesh.Loads.Length)
+                .Where(i => mesh.Loads[i] is { Kind: WiringLoadKind.ConstantPower, Amount: > 0 }),
+        ];
+        double[] amperes = new double[ports.Length];
+        if (ports.Length > 0)
+        {
+            Vector<double> empty = factors.Solve(open);
+            var resistance = new double[ports.Length, ports.Length];
+            for (int k = 0; k < ports.Length; k++)
+            {
+                Vector<double> unit = Vector<double>.Build.Dense(Unknowns);
+                Draw(unit, mesh.Loads[ports[k]], 1);
+                Vector<double> answer = factors.Solve(unit);
+                for (int l = 0; l < ports.Length; l++)
+                {
+                    resistance[l, k] = -Across(answer, mesh.Loads[ports[l]]);
+                }
+            }
+
+            var problem = new PowerLoads(
+                [.. ports.Select(p => mesh.Loads[p])],
+                [.. ports.Select(p => Across(empty, mesh.Loads[p]))],
+                resistance
+            );
+            double[]? volts = problem.Solve();
+            iterations = problem.Iterations;
+            if (volts is null)
+            {
+                no = new NoSolutionException($"mesh '{mesh.Name}'", problem.Why, "", double.NaN, iterations);
+                return null;
+            }
+
+            for (int k = 0; k < ports.Length; k++)
+            {
+                amperes[k] = mesh.Loads[ports[k]].Amount / volts[k];
+                Draw(open, mesh.Loads[ports[k]], amperes[k]);
+            }
+        }
+
+        Vector<double> x = factors.Solve(open);
+        foreach (WiringLoad load in mesh.Loads)
+        {
+            double volts = Across(x, load);
+            if (load is { Kind: WiringLoadKind.ConstantCurrent, Amount: > 0 } && !(volts > 0))
+            {
+                no = new NoSolutionException(
+                    $"mesh '{mesh.Name}'",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"load '{load.Name}' would have {volts:0.###} V at {load.Amount:0.###} A: the wiring takes the whole voltage."
+                    ),
+                    "",
+                    double.NaN,
+                    iterations
+                );
+                return null;
+            }
+        }
+
+        return [.. x];
+    }
+
+    private bool Agrees(double[] x, AlternatorState[] states) =>
+        alternators.All(i =>
+        {
+            WiringSource source = mesh.Sources[i];
+            double current = x[nodes.Count - 1 + i];
+            double volts = Across(x, source.Positive, source.Negative);
+            return states[i] switch
+            {
+                AlternatorState.Regulating => current >= -Edge * source.Limit && current <= source.Limit * (1 + Edge),
+                AlternatorState.AtLimit => volts <= source.Volts * (1 + Edge),
+                _ => volts >= source.Volts * (1 - Edge),
+            };
+        });
+
+    /// <summary>Balances of current at the nodes, then one row for each source.</summary>
+    private Matrix<double> Matrix(AlternatorState[] states)
+    {
+        Matrix<double> matrix = Matrix<double>.Build.Dense(Unknowns, Unknowns);
+        foreach (WiringBranch branch in mesh.Branches)
+        {
+            Conduct(matrix, branch.From, branch.To, 1 / branch.Si);
+        }
+
+        foreach (WiringLoad load in mesh.Loads.Where(l => l.Kind == WiringLoadKind.Resistance))
+        {
+            Conduct(matrix, load.Positive, load.Negative, 1 / load.Amount);
+        }
+
+        for (int i = 0; i < mesh.Sources.Length; i++)
+        {
+            WiringSource source = mesh.Sources[i];
+            int row = nodes.Count - 1 + i;
+            (int positive, int negative) = (nodes[source.Positive], nodes[source.Negative]);
+            bool isVoltage = states[i] == AlternatorState.Regulating;
+            matrix[row, row] = isVoltage ? source.Ohms : 1;
+            if (positive >= 0)
+            {
+                matrix[positive, row] = -1;
+                matrix[row, positive] = isVoltage ? 1 : 0;
+            }
+
+            if (negative >= 0)
+            {
+                matrix[negative, row] = 1;
+                matrix[row, negative] = isVoltage ? -1 : 0;
+            }
+        }
+
+        return matrix;
+    }
+
+    private Vector<double> RightSide(AlternatorState[] states)
+    {
+        Vector<double> side = Vector<double>.Build.Dense(Unknowns);
+        foreach (WiringLoad load in mesh.Loads.Where(l => l.Kind == WiringLoadKind.ConstantCurrent))
+        {
+            Draw(side, load, load.Amount);
+        }
+
+        for (int i = 0; i < mesh.Sources.Length; i++)
+        {
+            side[nodes.Count - 1 + i] = states[i] switch
+            {
+                AlternatorState.Regulating => mesh.Sources[i].Volts,
+                AlternatorState.AtLimit => mesh.Sources[i].Limit,
+                _ => 0,
+            };
+        }
+
+        return side;
+    }
+
+    private void Conduct(Matrix<double> matrix, string from, string to, double conductance)
+    {
+        (int a, int b) = (nodes[from], nodes[to]);
+        if (a >= 0)
+        {
+            matrix[a, a] += conductance;
+        }
+
+        if (b >= 0)
+        {
+            matrix[b, b] += conductance;
+        }
+
+        if (a >= 0 && b >= 0)
+        {
+            matrix[a, b] -= conductance;
+            matrix[b, a] -= conductance;
+        }
+    }
+
+    /// <summary>A current that leaves the mesh at a load's positive node and comes back at its negative one.</summary>
+    private void Draw(Vector<double> side, WiringLoad load, double amperes)
+    {
+        (int positive, int negative) = (nodes[load.Positive], nodes[load.Negative]);
+        if (positive >= 0)
+        {
+            side[positive] -= amperes;
+        }
+
+        if (negative >= 0)
+        {
+            side[negative] += amperes;
+        }
+    }
+
+    private double Across(IList<double> x, WiringLoad load) => Across(x, load.Positive, load.Negative);
+
+    private double Across(IList<double> x, string positive, string negative) => At(x, positive) - At(x, negative);
+
+    private double At(IList<double> x, string node) => nodes[node] < 0 ? 0 : x[nodes[node]];
+
+    private WiringState State(double[] x, AlternatorState[] states, int iterations) =>
+        new(mesh, [.. mesh.Nodes.Select(n => At(x, n))], [.. x.Skip(nodes.Count - 1)], [.. states], iterations);
+}

@@ -1,0 +1,113 @@
+using System.Globalization;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace FuelMath.Wiring;
+
+/// <summary>
+/// Voltages at loads of constant power: U = U0 - R (P/U), the solution that grows out of no power. Newton from above falls
+/// to it step by step while it exists; where it does not exist, the power that can be had is walked up to.
+/// </summary>
+internal sealed class PowerLoads(WiringLoad[] loads, double[] open, double[,] resistance)
+{
+    private const int MostSteps = 60;
+    private const double Settled = 1e-13;
+    private const double LeastStride = 1e-6;
+
+    private readonly Matrix<double> r = Matrix<double>.Build.DenseOfArray(resistance);
+
+    internal int Iterations { get; private set; }
+
+    internal string Why { get; private set; } = "";
+
+    internal double[]? Solve()
+    {
+        for (int k = 0; k < loads.Length; k++)
+        {
+            if (!(open[k] > 0))
+            {
+                Why = Invariant($"load '{loads[k].Name}' would have {open[k]:0.###} V before it draws anything.");
+                return null;
+            }
+        }
+
+        Vector<double> volts = Vector<double>.Build.DenseOfArray(open);
+        double reached = 0;
+        double stride = 1;
+        while (reached < 1)
+        {
+            double next = Math.Min(1, reached + stride);
+            if (At(volts, next) is { } solved)
+            {
+                (volts, reached) = (solved, next);
+            }
+            else
+            {
+                stride /= 2;
+                if (stride < LeastStride)
+                {
+                    Why = Refusal(reached);
+                    return null;
+                }
+            }
+        }
+
+        return [.. volts];
+    }
+
+    /// <summary>The voltages at a share of the power, from those at a smaller share; null when there are none.</summary>
+    private Vector<double>? At(Vector<double> start, double share)
+    {
+        Vector<double> volts = start.Clone();
+        for (int step = 0; step < MostSteps; step++)
+        {
+            Iterations++;
+            Vector<double> current = Each(volts, (load, v) => share * load.Amount / v);
+            Vector<double> miss = volts - Vector<double>.Build.DenseOfArray(open) + (r * current);
+            Matrix<double> slope = Matrix<double>.Build.DenseIdentity(loads.Length);
+            for (int k = 0; k < loads.Length; k++)
+            {
+                double perVolt = current[k] / volts[k];
+                for (int l = 0; l < loads.Length; l++)
+                {
+                    slope[l, k] -= r[l, k] * perVolt;
+                }
+            }
+
+            var factors = slope.LU();
+            if (!(factors.Determinant > 0) || slope.Diagonal().Minimum() <= 0)
+            {
+                return null;
+            }
+
+            Vector<double> change = factors.Solve(miss);
+            volts -= change;
+            if (!(volts.Minimum() > 0))
+            {
+                return null;
+            }
+
+            if (change.InfinityNorm() <= Settled * volts.InfinityNorm())
+            {
+                return volts;
+            }
+        }
+
+        return null;
+    }
+
+    private Vector<double> Each(Vector<double> volts, Func<WiringLoad, double, double> value) =>
+        Vector<double>.Build.Dense(loads.Length, k => value(loads[k], volts[k]));
+
+    private string Refusal(double reached)
+    {
+        int worst = Enumerable.Range(0, loads.Length).MaxBy(k => loads[k].Amount / Most(k));
+        return Invariant(
+            $"the loads of constant power can have at most {100 * reached:0.##} % of what they ask for; '{loads[worst].Name}' asks for {loads[worst].Amount:0.###} W and, alone, could have at most {Most(worst):0.###} W: {open[worst]:0.###} V behind {1000 * r[worst, worst]:0.###} mΩ."
+        );
+    }
+
+    /// <summary>What one load alone can have: half of the voltage, at the current that halves it. Source: [Cartwright-2008] maximum power transfer.</summary>
+    private double Most(int k) => open[k] * open[k] / (4 * r[k, k]);
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,112 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Wiring;
+
+/// <summary>What draws current from a mesh.</summary>
+/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+public sealed class WiringLoad
+{
+    private WiringLoad(WiringLoadKind kind, string name, string positive, string negative, double amount)
+    {
+        Kind = kind;
+        Name = Guard.Name(name, nameof(name));
+        Positive = Guard.Name(positive, nameof(positive));
+        Negative = WiringBranch.Apart(positive, negative, nameof(negative));
+        Amount = amount;
+    }
+
+    /// <summary>How its current depends on its voltage.</summary>
+    public WiringLoadKind Kind { get; }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The node at its positive terminal.</summary>
+    public string Positive { get; }
+
+    /// <summary>The node at its negative terminal.</summary>
+    public string Negative { get; }
+
+    /// <summary>Its current where that is constant, else null.</summary>
+    public ElectricCurrent? Current => Kind == WiringLoadKind.ConstantCurrent ? SiUnits.ElectricCurrent(Amount) : null;
+
+    /// <summary>Its resistance where it is one, else null.</summary>
+    public ElectricResistance? Resistance =>
+        Kind == WiringLoadKind.Resistance ? SiUnits.ElectricResistance(Amount) : null;
+
+    /// <summary>Its power where that is constant, else null.</summary>
+    public Power? Power => Kind == WiringLoadKind.ConstantPower ? SiUnits.Power(Amount) : null;
+
+    /// <summary>Amperes, ohms or watts, by the kind.</summary>
+    internal double Amount { get; }
+
+    /// <summary>A load that draws the same current at any voltage.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="positive">The node at its positive terminal.</param>
+    /// <param name="negative">The node at its negative terminal; another one.</param>
+    /// <param name="current">Its current; not negative.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
+    public static WiringLoad ConstantCurrent(string name, string positive, string negative, ElectricCurrent current) =>
+        new(
+            WiringLoadKind.ConstantCurrent,
+            name,
+            positive,
+            negative,
+            Guard.NotNegative(current, current.InSi(), nameof(current))
+        );
+
+    /// <summary>A load that is a resistance.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="positive">The node at its positive terminal.</param>
+    /// <param name="negative">The node at its negative terminal; another one.</param>
+    /// <param name="resistance">Its resistance; greater than zero.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The resistance is not greater than zero.</exception>
+    public static WiringLoad FromResistance(
+        string name,
+        string positive,
+        string negative,
+        ElectricResistance resistance
+    ) =>
+        new(
+            WiringLoadKind.Resistance,
+            name,
+            positive,
+            negative,
+            Guard.Positive(resistance, resistance.InSi(), nameof(resistance))
+        );
+
+    /// <summary>A load that draws the same power at any voltage.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="positive">The node at its positive terminal.</param>
+    /// <param name="negative">The node at its negative terminal; another one.</param>
+    /// <param name="power">Its power; not negative.</param>
+    /// <returns>The load.</returns>
+    /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The power is negative or not finite.</exception>
+    public static WiringLoad ConstantPower(string name, string positive, string negative, Power power) =>
+        new(
+            WiringLoadKind.ConstantPower,
+            name,
+            positive,
+            negative,
+            Guard.NotNegative(power, power.InSi(), nameof(power))
+        );
+
+    /// <summary>Gives the load's name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    /// <summary>The current at a voltage, in A.</summary>
+    internal double AmperesAt(double volts) =>
+        Kind switch
+        {
+            WiringLoadKind.ConstantCurrent => Amount,
+            WiringLoadKind.Resistance => volts / Amount,
+            _ => Amount == 0 ? 0 : Amount / volts,
+        };
+}

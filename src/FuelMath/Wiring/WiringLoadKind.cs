@@ -1,0 +1,14 @@
+namespace FuelMath.Wiring;
+
+/// <summary>How a load's current depends on its voltage.</summary>
+public enum WiringLoadKind
+{
+    /// <summary>The same current at any voltage: a pump at a given operating point.</summary>
+    ConstantCurrent,
+
+    /// <summary>Current in proportion to voltage: a coil, a lamp, a heater.</summary>
+    Resistance,
+
+    /// <summary>The same power at any voltage, so that less voltage draws more current: an electronic driver.</summary>
+    ConstantPower,
+}

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Wiring;
+
+/// <summary>
+/// Supply and ground as one mesh: named nodes, branches of wire and contacts between them, sources and loads. Grounds
+/// that run side by side, battery to block and battery to chassis to block, share the current as they do in the car.
+/// </summary>
+/// <remarks>
+/// Direct current in a steady state: no inrush of a motor, no coil that switches. A battery drives hundreds of amperes
+/// through a short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A ground strap
+/// that is missing sends starter current through throttle cables and fuel lines. Immutable and safe to share between
+/// threads; equality is by reference.
+/// </remarks>
+public sealed class WiringMesh
+{
+    private readonly MeshSolver solver;
+
+    /// <summary>Puts a mesh together.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="reference">The node whose potential counts as zero, for example the battery's negative post.</param>
+    /// <param name="branches">Wires and contacts between nodes.</param>
+    /// <param name="sources">One or more, of which at most four alternators.</param>
+    /// <param name="loads">What draws current; may be empty.</param>
+    /// <exception cref="ArgumentException">
+    /// A piece is null, a name is there twice, the reference is no node, a node floats, or sources without resistance
+    /// close a loop; the message names it.
+    /// </exception>
+    public WiringMesh(
+        string name,
+        string reference,
+        IEnumerable<WiringBranch> branches,
+        IEnumerable<WiringSource> sources,
+        IEnumerable<WiringLoad> loads
+    )
+    {
+        ArgumentNullException.ThrowIfNull(branches);
+        ArgumentNullException.ThrowIfNull(sources);
+        ArgumentNullException.ThrowIfNull(loads);
+        Name = Guard.Name(name, nameof(name));
+        Reference = Guard.Name(reference, nameof(reference));
+        Branches = [.. branches];
+        Sources = [.. sources];
+        Loads = [.. loads];
+        MeshChecks.NoNulls(this);
+        Nodes =
+        [
+            .. Branches
+                .SelectMany(b => new[] { b.From, b.To })
+                .Concat(Sources.SelectMany(s => new[] { s.Positive, s.Negative }))
+                .Concat(Loads.SelectMany(l => new[] { l.Positive, l.Negative }))
+                .Distinct(StringComparer.Ordinal),
+        ];
+        MeshChecks.All(this);
+        solver = new MeshSolver(this);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The node whose potential counts as zero.</summary>
+    public string Reference { get; }
+
+    /// <summary>Every node, in the order in which the pieces name them.</summary>
+    public ImmutableArray<string> Nodes { get; }
+
+    /// <summary>Wires and contacts.</summary>
+    public ImmutableArray<WiringBranch> Branches { get; }
+
+    /// <summary>Batteries, alternators and held voltages.</summary>
+    public ImmutableArray<WiringSource> Sources { get; }
+
+    /// <summary>What draws current.</summary>
+    public ImmutableArray<WiringLoad> Loads { get; }
+
+    /// <summary>Finds all voltages and currents. Source: [Ho-1975] modified nodal analysis.</summary>
+    /// <remarks>
+    /// Loads of constant power have more than one solution; the one that grows out of no power is taken, whose voltage is
+    /// the higher. Alternators are taken in the one of their three states that agrees with what follows from it.
+    /// </remarks>
+    /// <returns>The state, with the worst imbalance of current at any node.</returns>
+    /// <exception cref="NoSolutionException">
+    /// The wiring would take a load's whole voltage, or cannot carry the power that is asked for; the message gives numbers.
+    /// </exception>
+    public WiringState Solve() => solver.Solve();
+
+    /// <summary>The same mesh with a source at another voltage.</summary>
+    /// <param name="source">The source's name.</param>
+    /// <param name="voltage">The other voltage; greater than zero.</param>
+    /// <returns>A new mesh.</returns>
+    /// <exception cref="ArgumentException">There is no such source.</exception>
+    public WiringMesh WithVoltage(string source, ElectricPotential voltage)
+    {
+        WiringSource old = Sources[MeshChecks.Find(Sources, s => s.Name, source, nameof(source))];
+        return new(Name, Reference, Branches, Sources.Replace(old, old.WithVoltage(voltage)), Loads);
+    }
+
+    /// <summary>The same mesh with another load in the place of the one of its name.</summary>
+    /// <param name="load">The load.</param>
+    /// <returns>A new mesh.</returns>
+    /// <exception cref="ArgumentException">There is no load of that name.</exception>
+    public WiringMesh WithLoad(WiringLoad load)
+    {
+        ArgumentNullException.ThrowIfNull(load);
+        WiringLoad old = Loads[MeshChecks.Find(Loads, l => l.Name, load.Name, nameof(load))];
+        return new(Name, Reference, Branches, Sources, Loads.Replace(old, load));
+    }
+
+    /// <summary>The same mesh with another branch in the place of the one of its name: a corroded ground, a thicker wire.</summary>
+    /// <param name="branch">The branch.</param>
+    /// <returns>A new mesh.</returns>
+    /// <exception cref="ArgumentException">There is no branch of that name.</exception>
+    public WiringMesh WithBranch(WiringBranch branch)
+    {
+        ArgumentNullException.ThrowIfNull(branch);
+        WiringBranch old = Branches[MeshChecks.Find(Branches, b => b.Name, branch.Name, nameof(branch))];
+        return new(Name, Reference, Branches.Replace(old, branch), Sources, Loads);
+    }
+
+    /// <summary>Gives the mesh's name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,264 @@
+using FuelMath.Wiring;
+using UnitsNet;
+
+namespace FuelMath.Tests.Wiring;
+
+public sealed class MeshRefusalTests
+{
+    private static readonly WiringSource Battery = WiringSource.Battery("battery", "+", "-", Volts(12), Ohms(0.01));
+
+    [Fact]
+    public void Constructor_FloatingNode_IsNamed() =>
+        Words.Refused<ArgumentException>(
+            "branches",
+            "Node 'lonely' floats: no branch, battery or resistance leads from it to '-'.",
+            () =>
+                _ = new WiringMesh(
+                    "m",
+                    "-",
+                    [],
+                    [Battery],
+                    [WiringLoad.ConstantCurrent("pump", "lonely", "-", ElectricCurrent.FromAmperes(3))]
+                )
+        );
+
+    [Fact]
+    public void Constructor_AlternatorAlone_TiesNothing() =>
+        Words.Refused<ArgumentException>(
+            "branches",
+            "Node 'a' floats",
+            () =>
+                _ = new WiringMesh(
+                    "m",
+                    "-",
+                    [],
+                    [
+                        Battery,
+                        WiringSource.Alternator("alternator", "a", "-", Volts(14), ElectricCurrent.FromAmperes(50)),
+                    ],
+                    []
+                )
+        );
+
+    [Fact]
+    public void Constructor_TwoHeldVoltagesAcrossOnePair_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "sources",
+            "Source 'second' lies across nodes whose voltage other sources without resistance set already; put the wire between them.",
+            () =>
+                _ = new WiringMesh(
+                    "m",
+                    "-",
+                    [],
+                    [WiringSource.Held("first", "+", "-", Volts(12)), WiringSource.Held("second", "+", "-", Volts(13))],
+                    []
+                )
+        );
+
+    [Fact]
+    public void Constructor_NameTwice_IsNamed() =>
+        Words.Refused<ArgumentException>(
+            "branches",
+            "Names of branches, sources and loads must be unique; 'battery' is there twice.",
+            () =>
+                _ = new WiringMesh("m", "-", [WiringBranch.FromResistance("battery", "+", "a", Ohms(1))], [Battery], [])
+        );
+
+    [Fact]
+    public void Constructor_NoSource_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "sources",
+            "A mesh needs at least one source.",
+            () => _ = new WiringMesh("m", "-", [WiringBranch.FromResistance("w", "+", "-", Ohms(1))], [], [])
+        );
+
+    [Fact]
+    public void Constructor_UnknownReference_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "reference",
+            "Must be one of: +, -; it was 'earth'.",
+            () => _ = new WiringMesh("m", "earth", [], [Battery], [])
+        );
+
+    [Fact]
+    public void Constructor_NullPieces_AreRefused()
+    {
+        Words.Refused<ArgumentException>(
+            "branches",
+            "Must not contain a null branch.",
+            () => _ = new WiringMesh("m", "-", [null!], [Battery], [])
+        );
+        Words.Refused<ArgumentException>(
+            "sources",
+            "Must not contain a null source.",
+            () => _ = new WiringMesh("m", "-", [], [null!], [])
+        );
+        Words.Refused<ArgumentException>(
+            "loads",
+            "Must not contain a null load.",
+            () => _ = new WiringMesh("m", "-", [], [Battery], [null!])
+        );
+    }
+
+    [Fact]
+    public void Constructor_FiveAlternators_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "sources",
+            "Must be at most 4 alternators; there are 5.",
+            () =>
+                _ = new WiringMesh(
+                    "m",
+                    "-",
+                    [],
+                    [
+                        Battery,
+                        .. Enumerable
+                            .Range(0, 5)
+                            .Select(i =>
+                                WiringSource.Alternator($"a{i}", "+", "-", Volts(14), ElectricCurrent.FromAmperes(9))
+                            ),
+                    ],
+                    []
+                )
+        );
+
+    [Fact]
+    public void Solve_TooMuchCurrent_SaysWhichLoadAndHowMuch()
+    {
+        var error = Assert.Throws<NoSolutionException>(() =>
+            Fed(WiringLoad.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(15))).Solve()
+        );
+
+        Assert.Contains("load 'pump' would have -3.15 V at 15 A: the wiring takes the whole voltage.", error.Message);
+    }
+
+    [Fact]
+    public void Solve_TooMuchPower_SaysHowMuchCanBeHad()
+    {
+        var error = Assert.Throws<NoSolutionException>(() =>
+            Fed(WiringLoad.ConstantPower("driver", "pump", "-", Power.FromWatts(71.287128))).Solve()
+        );
+
+        Assert.Contains("can have at most 50 % of what they ask for", error.Message);
+        Assert.Contains(
+            "'driver' asks for 71.287 W and, alone, could have at most 35.644 W: 12 V behind 1010 mΩ.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void Branch_BothEndsOneNode_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "to",
+            "Must be another node than 'a'.",
+            () => WiringBranch.FromResistance("w", "a", "a", Ohms(1))
+        );
+
+    [Fact]
+    public void Branch_NoResistanceAtAll_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "contacts",
+            "Must be greater than zero where there is no conductor; it was 0 Ω.",
+            () => _ = new WiringBranch("w", "a", "b", [], Ohms(0))
+        );
+
+    [Fact]
+    public void Branch_NullConductor_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "conductors",
+            "Must not contain a null conductor.",
+            () => _ = new WiringBranch("w", "a", "b", [null!], Ohms(1))
+        );
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-12)]
+    public void Source_VoltageNotPositive_IsRefused(double volts) =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "voltage",
+            $"Must be finite and greater than zero; it was {volts} V.",
+            () => WiringSource.Held("s", "+", "-", Volts(volts))
+        );
+
+    [Fact]
+    public void Source_Numbers_AreGuarded()
+    {
+        Words.Refused<ArgumentOutOfRangeException>(
+            "internalResistance",
+            "Must be finite and greater than zero; it was 0 Ω.",
+            () => WiringSource.Battery("s", "+", "-", Volts(12), Ohms(0))
+        );
+        Words.Refused<ArgumentOutOfRangeException>(
+            "currentLimit",
+            "Must be finite and greater than zero; it was 0 A.",
+            () => WiringSource.Alternator("s", "+", "-", Volts(12), default)
+        );
+        Words.Refused<ArgumentException>(
+            "negative",
+            "Must be another node than '+'.",
+            () => WiringSource.Held("s", "+", "+", Volts(12))
+        );
+    }
+
+    [Fact]
+    public void Load_Numbers_AreGuarded()
+    {
+        Words.Refused<ArgumentOutOfRangeException>(
+            "current",
+            "Must be finite and not negative; it was -1 A.",
+            () => WiringLoad.ConstantCurrent("l", "+", "-", ElectricCurrent.FromAmperes(-1))
+        );
+        Words.Refused<ArgumentOutOfRangeException>(
+            "resistance",
+            "Must be finite and greater than zero; it was 0 Ω.",
+            () => WiringLoad.FromResistance("l", "+", "-", Ohms(0))
+        );
+        Words.Refused<ArgumentOutOfRangeException>(
+            "power",
+            "Must be finite and not negative; it was -5 W.",
+            () => WiringLoad.ConstantPower("l", "+", "-", Power.FromWatts(-5))
+        );
+    }
+
+    [Fact]
+    public void Names_ThatAreNotThere_AreRefusedWithThoseThatAre()
+    {
+        WiringMesh mesh = Fed(WiringLoad.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(1)));
+        WiringState state = mesh.Solve();
+
+        Words.Refused<ArgumentException>("node", "Must be one of: +, pump, -; it was 'x'.", () => state.VoltageAt("x"));
+        Words.Refused<ArgumentException>(
+            "branch",
+            "Must be one of: feed; it was 'x'.",
+            () => state.CurrentThrough("x")
+        );
+        Words.Refused<ArgumentException>(
+            "source",
+            "Must be one of: battery; it was 'x'.",
+            () => state.CurrentFrom("x")
+        );
+        Words.Refused<ArgumentException>("load", "Must be one of: pump; it was 'x'.", () => state.VoltageAcross("x"));
+        Words.Refused<ArgumentException>(
+            "source",
+            "Must be one of: battery; it was 'x'.",
+            () => mesh.WithVoltage("x", Volts(1))
+        );
+        Words.Refused<ArgumentException>(
+            "branch",
+            "Must be one of: feed; it was 'x'.",
+            () => mesh.WithBranch(WiringBranch.FromResistance("x", "+", "-", Ohms(1)))
+        );
+        Words.Refused<ArgumentException>(
+            "load",
+            "Must be one of: pump; it was 'x'.",
+            () => mesh.WithLoad(WiringLoad.FromResistance("x", "+", "-", Ohms(1)))
+        );
+    }
+
+    private static WiringMesh Fed(WiringLoad load) =>
+        new("m", "-", [WiringBranch.FromResistance("feed", "+", "pump", Ohms(1))], [Battery], [load]);
+
+    private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
+
+    private static ElectricResistance Ohms(double ohms) => ElectricResistance.FromOhms(ohms);
+}

@@ -1,0 +1,154 @@
+using FuelMath.Findings;
+using FuelMath.Sources;
+using FuelMath.Wiring;
+using UnitsNet;
+
+namespace FuelMath.Tests.Wiring;
+
+public sealed class WireChoiceTests
+{
+    private static readonly DataSource Shop = new("Workshop-class", "wall chart");
+
+    // 20 A over 20 ft there and back at 75 °C. The code's table in ohm per 1000 ft: 14 AWG 3.07, 12 AWG 1.93, 10 AWG 1.21:
+    // 1.23 V, 0.772 V, 0.484 V. Of the even gauges, 0.5 V asks for 10 AWG and 0.8 V for 12 AWG.
+    [Theory]
+    [InlineData(0.5, "10 AWG", 0.484, 0.772)]
+    [InlineData(0.8, "12 AWG", 0.772, 1.228)]
+    [Trait("Source", "NFPA-70")]
+    public void Smallest_ByTheCodesTable_IsTheFirstThatWillDo(double allowed, string size, double drop, double thinner)
+    {
+        WireChoice choice = WireChoice.Smallest(
+            WireSizes.AmericanGauges,
+            Length.FromFeet(10),
+            Length.FromFeet(10),
+            Temperature.FromDegreesCelsius(75),
+            default,
+            ElectricCurrent.FromAmperes(20),
+            ElectricPotential.FromVolts(allowed)
+        );
+
+        Assert.Equal(size, choice.Size.Name);
+        Close.Within(0.005, drop, choice.Drop.Volts);
+        Close.Within(0.005, thinner, choice.DropOfNextThinner!.Value.Volts);
+    }
+
+    [Fact]
+    public void Smallest_OfAnyOrder_IsTheSame()
+    {
+        WireChoice there = Choose(WireSizes.Metric, 0.4);
+        WireChoice back = Choose(WireSizes.Metric.Reverse(), 0.4);
+
+        Assert.Equal(there.Size.Name, back.Size.Name);
+        Assert.True(there.Drop <= there.AllowedDrop);
+        Assert.True(there.DropOfNextThinner!.Value > there.AllowedDrop);
+        Assert.Equal(there.NextThinner!.Name, back.NextThinner!.Name);
+    }
+
+    [Fact]
+    public void Smallest_ThinnestWillDo_HasNoThinner()
+    {
+        WireChoice choice = Choose([WireSize.FromAwg(2)], 1);
+
+        Assert.Null(choice.NextThinner);
+        Assert.Null(choice.DropOfNextThinner);
+    }
+
+    [Fact]
+    public void Smallest_NoneWillDo_SaysWhatContactsLose()
+    {
+        var error = Assert.Throws<NoSolutionException>(() => Choose([WireSize.FromAwg(12)], 0.1));
+
+        // 15 A: 10 mΩ of contacts lose 0.15 V; 5.5 m of 12 AWG at 20 °C have 28.66 mΩ and lose 0.43 V more.
+        Assert.Contains(
+            "the thickest of the list, 12 AWG, loses 0.58 V where 0.1 V are allowed, and the contacts alone 0.15 V.",
+            error.Message
+        );
+    }
+
+    [Fact]
+    public void Smallest_BadInput_IsRefused()
+    {
+        Words.Refused<ArgumentException>("sizes", "Must hold at least one size, and no null.", () => Choose([], 1));
+        Words.Refused<ArgumentOutOfRangeException>(
+            "allowedDrop",
+            "Must be finite and greater than zero; it was 0 V.",
+            () => Choose(WireSizes.Metric, 0)
+        );
+    }
+
+    [Fact]
+    public void Series_RiseInArea()
+    {
+        Assert.Equal(15, WireSizes.Metric.Length);
+        Assert.Equal("22 AWG", WireSizes.AmericanGauges[0].Name);
+        Assert.Equal("4/0 AWG", WireSizes.AmericanGauges[^1].Name);
+        Assert.Equal(WireSizes.Metric.OrderBy(s => s.Area.SquareMeters), WireSizes.Metric);
+        Assert.Equal(WireSizes.AmericanGauges.OrderBy(s => s.Area.SquareMeters), WireSizes.AmericanGauges);
+    }
+
+    [Fact]
+    public void Fuse_Fitting_LeavesTheNoteAlone()
+    {
+        Finding note = Assert.Single(Fuse(20, 30, 15));
+
+        Assert.Equal(Severity.Note, note.Severity);
+        Assert.Contains("Follow the standard", note.Action);
+    }
+
+    [Fact]
+    public void Fuse_AboveTheWire_IsDanger() =>
+        Assert.Equal("The fuse does not protect its conductor", Fuse(40, 30, 15)[0].What);
+
+    [Fact]
+    public void Fuse_NearItsRating_IsAWarning()
+    {
+        Finding found = Fuse(20, 30, 17)[0];
+
+        Assert.Equal(Severity.Warning, found.Severity);
+        Assert.Equal("17 A", found.Value);
+        Assert.Equal("16 A", found.Limit);
+    }
+
+    [Fact]
+    public void Fuse_WireTooThin_IsDangerFirst() =>
+        Assert.Equal("The steady current is more than the conductor may carry", Fuse(40, 12, 15)[0].What);
+
+    [Fact]
+    public void Fuse_BadShare_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "share",
+            "Must be from 0 % to 100 %; it was 120 %.",
+            () =>
+                FuseCheck.Of(
+                    ElectricCurrent.FromAmperes(1),
+                    ElectricCurrent.FromAmperes(1),
+                    ElectricCurrent.FromAmperes(1),
+                    Ratio.FromPercent(120),
+                    Shop
+                )
+        );
+
+    private static System.Collections.Immutable.ImmutableArray<Finding> Fuse(
+        double rating,
+        double ampacity,
+        double steady
+    ) =>
+        FuseCheck.Of(
+            ElectricCurrent.FromAmperes(rating),
+            ElectricCurrent.FromAmperes(ampacity),
+            ElectricCurrent.FromAmperes(steady),
+            FuseCheck.UsualShare,
+            Shop
+        );
+
+    private static WireChoice Choose(IEnumerable<WireSize> sizes, double allowed) =>
+        WireChoice.Smallest(
+            sizes,
+            Length.FromMeters(4),
+            Length.FromMeters(1.5),
+            Temperature.FromDegreesCelsius(20),
+            ElectricResistance.FromMilliohms(10),
+            ElectricCurrent.FromAmperes(15),
+            ElectricPotential.FromVolts(allowed)
+        );
+}
