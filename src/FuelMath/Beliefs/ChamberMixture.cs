@@ -1,4 +1,7 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
 using FuelMath.Quantities;
+using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Beliefs;
@@ -26,4 +29,25 @@ public sealed class ChamberMixture
 
     /// <summary>The mixture; null when there is no fuel.</summary>
     public Lambda? Lambda { get; }
+
+    /// <summary>The mixture of a chamber, counted from 1; masses in kg.</summary>
+    internal static ChamberMixture Of(int chamber, double air, double fuel, double stoichiometric) =>
+        new(chamber, SiUnits.Mass(air), SiUnits.Mass(fuel), MeanOf([air], [fuel], stoichiometric));
+
+    /// <summary>Lambda as one sensor behind chambers sees it; null when they get no fuel.</summary>
+    internal static Lambda? MeanOf(ReadOnlySpan<double> air, ReadOnlySpan<double> fuel, double stoichiometric)
+    {
+        Span<Real> airs = stackalloc Real[air.Length];
+        Span<Real> fuels = stackalloc Real[fuel.Length];
+        double total = 0;
+        for (int i = 0; i < air.Length; i++)
+        {
+            (airs[i], fuels[i]) = (new Real(air[i]), new Real(fuel[i]));
+            total += fuel[i];
+        }
+
+        return total > 0
+            ? Quantities.Lambda.FromRatio(MixtureError.MeanLambda<Real>(airs, fuels, new Real(stoichiometric)).Value)
+            : null;
+    }
 }

@@ -25,6 +25,7 @@ internal sealed class SolverState
         Periods = new double[system.Stages.Length];
         Widths = new double[system.Stages.Length];
         Models = new StageModel[system.Stages.Length];
+        Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
         SeatNodes = new int[Seats.Length];
         DischargePressures = new double[Seats.Length];
         DifferentialPressures = new double[Seats.Length];
@@ -84,6 +85,9 @@ internal sealed class SolverState
     internal double[] Widths { get; }
 
     internal StageModel[] Models { get; }
+
+    /// <summary>The duty cycle at which each stage after the first joins.</summary>
+    internal double[] Transitions { get; }
 
     internal double[] DischargePressures { get; }
 

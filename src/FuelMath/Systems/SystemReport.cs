@@ -200,12 +200,11 @@ internal static class SystemReport
         }
 
         double stoichiometric = system.Fuel.StoichiometricRatio.Si;
-        Lambda? Of(double air, double mass) => mass > 0 ? Lambda.FromRatio(air / mass / stoichiometric) : null;
-        var chambers = fuel.Select(
-                (mass, i) =>
-                    new ChamberMixture(i + 1, SiUnits.Mass(state.AirMass), SiUnits.Mass(mass), Of(state.AirMass, mass))
-            )
-            .ToImmutableArray();
-        return (chambers, Of(state.AirMass * fuel.Length, fuel.Sum()));
+        double[] air = new double[fuel.Length];
+        Array.Fill(air, state.AirMass);
+        return (
+            [.. fuel.Select((mass, i) => ChamberMixture.Of(i + 1, state.AirMass, mass, stoichiometric))],
+            ChamberMixture.MeanOf(air, fuel, stoichiometric)
+        );
     }
 }

@@ -95,7 +95,7 @@ internal sealed class SystemSolver
 
                 StageSplit.Widths(
                     state.Models,
-                    system.Staging,
+                    state.Transitions,
                     state.AirMass / (system.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
                     state.Widths
                 );
@@ -112,7 +112,7 @@ internal sealed class SystemSolver
                 // The primaries' belief about the fuel is what the air mass is divided by.
                 StageSplit.Widths(
                     state.Models,
-                    system.Staging,
+                    state.Transitions,
                     state.AirMass / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
                     state.Widths
                 );

@@ -89,6 +89,7 @@ internal static class FormulaCases
         .. CurvedFrictionCases.All,
         .. PlumbingFormulaCases.All,
         .. FuelFormulaCases.All,
+        .. PulseFormulaCases.All,
     ];
 
     internal static FormulaCase Named(string name) => All.Single(c => c.Name == name);

@@ -1,0 +1,237 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>
+/// The injectors that are fitted, stage by stage, under a controller that acts on what it was told: the mixture of every
+/// chamber, uncorrected or corrected by a sensor for each bank.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Pressure and air are given, so that no fuel system is needed around it. A closed loop corrects the fuel of a whole bank
+/// by one factor. A chamber that misfires sends its oxygen to the sensor, which then reads falsely lean and adds fuel.
+/// </para>
+/// <para>
+/// Caution: never run an engine leaner than intended to test a set. A predicted lambda is no clearance to load an engine:
+/// verify with a sensor at light load first.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Predict" />
+/// </example>
+public sealed class FittedInjectors
+{
+    /// <summary>Puts stages, banks and fuel together.</summary>
+    /// <param name="fuel">The fuel that is really in the tank.</param>
+    /// <param name="stages">The stages in the order in which they join; one or more, alike in chambers. Copied.</param>
+    /// <param name="transitions">When each stage after the first joins; not falling. Copied.</param>
+    /// <param name="banks">The bank, and so the sensor, of each chamber. Copied.</param>
+    /// <param name="limits">How far the controller corrects, and what is too lean.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The pieces do not fit together; the message says which.</exception>
+    public FittedInjectors(
+        Fuel fuel,
+        IEnumerable<FittedStage> stages,
+        IEnumerable<StagingRule> transitions,
+        IEnumerable<int> banks,
+        MixtureLimits limits
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        ArgumentNullException.ThrowIfNull(stages);
+        ArgumentNullException.ThrowIfNull(transitions);
+        ArgumentNullException.ThrowIfNull(banks);
+        ArgumentNullException.ThrowIfNull(limits);
+        (Fuel, Stages, Transitions, Banks, Limits) = (fuel, [.. stages], [.. transitions], [.. banks], limits);
+        Guard.AtLeast(1, Stages.Length, "A set (its stages)", nameof(stages));
+        if (Stages.FirstOrDefault(s => s.Fitted.Length != ChamberCount) is { } odd)
+        {
+            throw new ArgumentException(
+                $"All stages must feed the same {ChamberCount} chambers; stage '{odd.Name}' feeds {odd.Fitted.Length}.",
+                nameof(stages)
+            );
+        }
+
+        if (Banks.Length != ChamberCount)
+        {
+            throw new ArgumentException(
+                $"Must name a bank for each of {ChamberCount} chambers; {Banks.Length} given.",
+                nameof(banks)
+            );
+        }
+
+        StageChecks.Transitions(Stages.Length, Transitions, nameof(transitions));
+    }
+
+    /// <summary>The fuel that is really in the tank.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>The stages in the order in which they join.</summary>
+    public ImmutableArray<FittedStage> Stages { get; }
+
+    /// <summary>When each stage after the first joins.</summary>
+    public ImmutableArray<StagingRule> Transitions { get; }
+
+    /// <summary>The bank of each chamber.</summary>
+    public ImmutableArray<int> Banks { get; }
+
+    /// <summary>How far the controller corrects, and what is too lean.</summary>
+    public MixtureLimits Limits { get; }
+
+    internal int ChamberCount => Stages[0].Fitted.Length;
+
+    /// <summary>One stage, one sensor behind all chambers.</summary>
+    /// <param name="fuel">The fuel that is really in the tank.</param>
+    /// <param name="stage">The stage.</param>
+    /// <param name="limits">How far the controller corrects, and what is too lean.</param>
+    /// <returns>The set.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static FittedInjectors FromStage(Fuel fuel, FittedStage stage, MixtureLimits limits)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return new(fuel, [stage], [], stage.Fitted.Select(_ => 1), limits);
+    }
+
+    /// <summary>The mixture without any sensor: the controller turns the fuel for its lambda into widths by its belief.</summary>
+    /// <param name="point">The place of operation.</param>
+    /// <param name="correction">A factor on the fuel that was left in the controller; 100 % for none.</param>
+    /// <returns>The mixture.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The correction is not greater than zero.</exception>
+    /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
+    public PredictedMixture OpenLoop(MixturePoint point, Ratio correction)
+    {
+        PointDelivery delivery = At(point);
+        double factor = Guard.Positive(correction, correction.InSi(), nameof(correction));
+        double[] widths = delivery.WidthsFor(factor * delivery.BelievedMass);
+        return delivery.Report(false, _ => new(factor, false, widths));
+    }
+
+    /// <summary>The mixture at given pulse widths.</summary>
+    /// <param name="point">The place of operation.</param>
+    /// <param name="pulseWidths">The width of each stage; zero keeps a stage shut.</param>
+    /// <returns>The mixture, held against the point's lambda.</returns>
+    /// <exception cref="ArgumentException">The number of widths is not that of the stages.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A width is negative.</exception>
+    public PredictedMixture AtPulseWidths(MixturePoint point, IEnumerable<Duration> pulseWidths)
+    {
+        PointDelivery delivery = At(point);
+        ArgumentNullException.ThrowIfNull(pulseWidths);
+        double[] widths = [.. pulseWidths.Select(w => Guard.NotNegative(w, w.InSi(), nameof(pulseWidths)))];
+        return widths.Length == Stages.Length
+            ? delivery.Report(false, _ => new(1, false, widths))
+            : throw new ArgumentException(
+                $"Must be a width for each of {Stages.Length} stages; {widths.Length} given.",
+                nameof(pulseWidths)
+            );
+    }
+
+    /// <summary>The mixture when the sensor of each bank corrects its fuel, as far as the limits let it.</summary>
+    /// <param name="point">The place of operation.</param>
+    /// <returns>The mixture, with the correction of each bank and whether it is at its limit.</returns>
+    /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
+    public PredictedMixture ClosedLoop(MixturePoint point)
+    {
+        PointDelivery delivery = At(point);
+        (double low, double high) = (Limits.LowestCorrection.InSi(), Limits.HighestCorrection.InSi());
+        return delivery.Report(
+            true,
+            chambers =>
+            {
+                (double factor, bool isAtLimit) = delivery.Correction(chambers, low, high);
+                return new(factor, isAtLimit, delivery.WidthsFor(factor * delivery.BelievedMass));
+            }
+        );
+    }
+
+    /// <summary>The factor on the fuel that a sensor would ask for, whatever the limits of the controller.</summary>
+    /// <param name="point">The place of operation.</param>
+    /// <param name="bank">The bank.</param>
+    /// <returns>The factor to enter for the bank.</returns>
+    /// <exception cref="ArgumentException">There is no such bank.</exception>
+    /// <exception cref="NoSolutionException">No factor meets the lambda: the injectors are too small, or too large for a pulse that repeats.</exception>
+    public Ratio NeededCorrection(MixturePoint point, int bank)
+    {
+        PointDelivery delivery = At(point);
+        int[] chambers = [.. Enumerable.Range(0, ChamberCount).Where(c => Banks[c] == bank)];
+        if (chambers.Length == 0)
+        {
+            throw new ArgumentException(
+                $"Must be one of: {string.Join(", ", Banks.Distinct().Order())}; it was {bank}.",
+                nameof(bank)
+            );
+        }
+
+        (double factor, bool isAtLimit) = delivery.Correction(chambers, 1e-3, 1e3);
+        return isAtLimit
+            ? throw new NoSolutionException(
+                $"a correction for bank {bank} at '{point.Name}'",
+                factor > 1
+                    ? "the injectors held open do not give the fuel that is asked for."
+                    : "the smallest pulses that repeat give more fuel than is asked for.",
+                "",
+                double.NaN,
+                0
+            )
+            : SiUnits.Ratio(factor);
+    }
+
+    /// <summary>What to tell the controller instead: the mean flow of what is fitted, with the real pressure and fuel.</summary>
+    /// <param name="stage">The name of the stage.</param>
+    /// <param name="point">The place whose pressure and fuel temperature are entered.</param>
+    /// <param name="source">Where the figures for the fitted injectors come from.</param>
+    /// <returns>The belief; its dead time is the one believed before.</returns>
+    /// <exception cref="ArgumentException">There is no such stage.</exception>
+    public ControllerBelief CorrectedBelief(string stage, MixturePoint point, DataSource source)
+    {
+        PointDelivery delivery = At(point);
+        int s = StageChecks.IndexOf(Stages.Select(x => x.Name), stage, nameof(stage));
+        ControllerBelief belief = Stages[s].Belief;
+        double flow = belief.Injector.Rating.MassFlowSiAt(
+            point.DifferentialPressures[s],
+            Fuel.DensityAt(point.FuelTemperature)
+        );
+        return new(
+            belief.Injector.WithFlowScale(
+                $"{belief.Injector.Name}, mean of what is fitted",
+                SiUnits.Ratio(delivery.FlowRatio(s, flow)),
+                source
+            ),
+            point.DifferentialPressures[s],
+            Fuel,
+            point.FuelTemperature
+        );
+    }
+
+    /// <summary>The same set with other injectors in a stage; what the controller believes stays.</summary>
+    /// <param name="stage">The name of the stage.</param>
+    /// <param name="fitted">One for each chamber.</param>
+    /// <returns>A new set.</returns>
+    /// <exception cref="ArgumentException">There is no such stage, or the number differs.</exception>
+    public FittedInjectors WithInjectors(string stage, IEnumerable<Injectors.Injector> fitted)
+    {
+        int s = StageChecks.IndexOf(Stages.Select(x => x.Name), stage, nameof(stage));
+        return new(Fuel, Stages.SetItem(s, Stages[s].WithInjectors(fitted)), Transitions, Banks, Limits);
+    }
+
+    /// <summary>The same injectors under another belief about a stage.</summary>
+    /// <param name="stage">The name of the stage.</param>
+    /// <param name="belief">What the controller is told now.</param>
+    /// <returns>A new set.</returns>
+    /// <exception cref="ArgumentException">There is no such stage.</exception>
+    public FittedInjectors WithBelief(string stage, ControllerBelief belief)
+    {
+        int s = StageChecks.IndexOf(Stages.Select(x => x.Name), stage, nameof(stage));
+        return new(Fuel, Stages.SetItem(s, Stages[s].WithBelief(belief)), Transitions, Banks, Limits);
+    }
+
+    private PointDelivery At(MixturePoint point)
+    {
+        StageChecks.Point(point, Stages.Length, ChamberCount);
+        return new(this, point);
+    }
+}

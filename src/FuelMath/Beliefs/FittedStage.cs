@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The injectors of one stage, one for each chamber, and what the controller was told about them.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class FittedStage
+{
+    /// <summary>Sets down a stage.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="belief">What the controller was told.</param>
+    /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8: 1 when sequential, 2 in batch on a four-stroke.</param>
+    /// <param name="fitted">The injectors that are fitted, in the order of the chambers; one or more. Copied.</param>
+    /// <exception cref="ArgumentException">The name is blank or there is no injector.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulsesPerCycle"/> is not from 1 to 8.</exception>
+    public FittedStage(string name, ControllerBelief belief, int pulsesPerCycle, IEnumerable<Injector> fitted)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(belief);
+        ArgumentNullException.ThrowIfNull(fitted);
+        Belief = belief;
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
+        Fitted = [.. fitted];
+        if (Fitted.IsEmpty || Fitted.Contains(null!))
+        {
+            throw new ArgumentException($"Stage '{name}' needs an injector for each chamber.", nameof(fitted));
+        }
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>What the controller was told.</summary>
+    public ControllerBelief Belief { get; }
+
+    /// <summary>Pulses in one working cycle of a chamber.</summary>
+    public int PulsesPerCycle { get; }
+
+    /// <summary>The injectors that are fitted, in the order of the chambers.</summary>
+    public ImmutableArray<Injector> Fitted { get; }
+
+    /// <summary>The same stage with other injectors; the belief stays.</summary>
+    /// <param name="fitted">As many, in the order of the chambers.</param>
+    /// <returns>A new stage.</returns>
+    /// <exception cref="ArgumentException">The number differs.</exception>
+    public FittedStage WithInjectors(IEnumerable<Injector> fitted)
+    {
+        var other = new FittedStage(Name, Belief, PulsesPerCycle, fitted);
+        return other.Fitted.Length == Fitted.Length
+            ? other
+            : throw new ArgumentException(
+                $"Stage '{Name}' feeds {Fitted.Length} chambers; {other.Fitted.Length} injectors given.",
+                nameof(fitted)
+            );
+    }
+
+    /// <summary>The same injectors under another belief.</summary>
+    /// <param name="belief">What the controller is told now.</param>
+    /// <returns>A new stage.</returns>
+    public FittedStage WithBelief(ControllerBelief belief) => new(Name, belief, PulsesPerCycle, Fitted);
+}

@@ -1,0 +1,49 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>How far a controller corrects by its sensor, and how lean a cylinder may come out.</summary>
+/// <remarks>The limits of a controller are known to its owner. Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class MixtureLimits
+{
+    /// <summary>Sets down limits.</summary>
+    /// <param name="lowestCorrection">The least factor on the fuel that the controller applies; above 0 % and up to 100 %.</param>
+    /// <param name="highestCorrection">The greatest; 100 % or more, up to 1000 %.</param>
+    /// <param name="leanDeviation">By how much a chamber's lambda may exceed the one asked for; greater than zero.</param>
+    /// <param name="source">Where the limits come from.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A limit is outside its range.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public MixtureLimits(Ratio lowestCorrection, Ratio highestCorrection, Ratio leanDeviation, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        Guard.Positive(lowestCorrection, lowestCorrection.InSi(), nameof(lowestCorrection));
+        Guard.InRange(lowestCorrection, lowestCorrection.InSi(), 0, 1, SiUnits.Ratio, nameof(lowestCorrection));
+        Guard.InRange(highestCorrection, highestCorrection.InSi(), 1, 10, SiUnits.Ratio, nameof(highestCorrection));
+        Guard.Positive(leanDeviation, leanDeviation.InSi(), nameof(leanDeviation));
+        (LowestCorrection, HighestCorrection) = (lowestCorrection, highestCorrection);
+        (LeanDeviation, Source) = (leanDeviation, source);
+    }
+
+    /// <summary>Corrections from -25 % to +25 %, lean by 5 %. Source: [Common-practice] no single work.</summary>
+    public static MixtureLimits CommonPractice { get; } =
+        new(
+            SiUnits.Ratio(0.75),
+            SiUnits.Ratio(1.25),
+            SiUnits.Ratio(0.05),
+            new DataSource("Common-practice", "rule of thumb")
+        );
+
+    /// <summary>The least factor on the fuel that the controller applies.</summary>
+    public Ratio LowestCorrection { get; }
+
+    /// <summary>The greatest factor on the fuel that the controller applies.</summary>
+    public Ratio HighestCorrection { get; }
+
+    /// <summary>By how much a chamber's lambda may exceed the one asked for.</summary>
+    public Ratio LeanDeviation { get; }
+
+    /// <summary>Where the limits come from.</summary>
+    public DataSource Source { get; }
+}

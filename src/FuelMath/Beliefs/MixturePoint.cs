@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using FuelMath.Engines;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>A place of operation at which a belief is held against what is fitted: idle, cruise, peak.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class MixturePoint
+{
+    /// <summary>Sets down a point at which all chambers get equal air.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
+    /// <param name="airPerChamber">Air that one chamber takes in each cycle; greater than zero.</param>
+    /// <param name="target">The lambda that the controller aims at.</param>
+    /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
+    /// <param name="differentialPressures">Pressure across the injectors of each stage, as it really is; greater than zero. Copied.</param>
+    /// <param name="atInjectors">Voltage at the injectors; greater than zero.</param>
+    /// <param name="atController">Voltage that the controller measures and compensates for; greater than zero.</param>
+    /// <exception cref="ArgumentException">The name is blank, or there is no stage.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="differentialPressures"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public MixturePoint(
+        string name,
+        Duration cycle,
+        Mass airPerChamber,
+        Lambda target,
+        Temperature fuelTemperature,
+        IEnumerable<Pressure> differentialPressures,
+        ElectricPotential atInjectors,
+        ElectricPotential atController
+    )
+    {
+        ArgumentNullException.ThrowIfNull(differentialPressures);
+        Name = Guard.Name(name, nameof(name));
+        Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
+        Guard.Positive(airPerChamber, airPerChamber.InSi(), nameof(airPerChamber));
+        Guard.Positive(target.Si, nameof(target));
+        Guard.Positive(fuelTemperature, fuelTemperature.InSi(), nameof(fuelTemperature));
+        DifferentialPressures = [.. differentialPressures];
+        Guard.AtLeast(1, DifferentialPressures.Length, "A point (pressures by stage)", nameof(differentialPressures));
+        foreach (Pressure pressure in DifferentialPressures)
+        {
+            Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures));
+        }
+
+        Guard.Positive(atInjectors, atInjectors.InSi(), nameof(atInjectors));
+        Guard.Positive(atController, atController.InSi(), nameof(atController));
+        (Cycle, Target, FuelTemperature) = (cycle, target, fuelTemperature);
+        (AtInjectors, AtController) = (atInjectors, atController);
+        ChamberAir = [airPerChamber];
+        BelievedAirRatio = SiUnits.Ratio(1);
+    }
+
+    private MixturePoint(MixturePoint other, ImmutableArray<Mass> air, Ratio believedAir)
+    {
+        (Name, Cycle, Target, FuelTemperature) = (other.Name, other.Cycle, other.Target, other.FuelTemperature);
+        (AtInjectors, AtController) = (other.AtInjectors, other.AtController);
+        DifferentialPressures = other.DifferentialPressures;
+        (ChamberAir, BelievedAirRatio) = (air, believedAir);
+    }
+
+    /// <summary>What it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>Time of one working cycle of a chamber.</summary>
+    public Duration Cycle { get; }
+
+    /// <summary>Air that a chamber takes in each cycle: one value for all, or one for each.</summary>
+    public ImmutableArray<Mass> ChamberAir { get; }
+
+    /// <summary>The lambda that the controller aims at.</summary>
+    public Lambda Target { get; }
+
+    /// <summary>Temperature of the fuel at the injectors.</summary>
+    public Temperature FuelTemperature { get; }
+
+    /// <summary>Pressure across the injectors of each stage, as it really is.</summary>
+    public ImmutableArray<Pressure> DifferentialPressures { get; }
+
+    /// <summary>Voltage at the injectors.</summary>
+    public ElectricPotential AtInjectors { get; }
+
+    /// <summary>Voltage that the controller measures.</summary>
+    public ElectricPotential AtController { get; }
+
+    /// <summary>The mean air that the controller reckons with, over the mean air that is there.</summary>
+    public Ratio BelievedAirRatio { get; }
+
+    /// <summary>A point of an engine, with one stage that discharges into the manifold.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="engine">The engine, from which the air follows.</param>
+    /// <param name="speed">Speed of the shaft; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure; greater than zero.</param>
+    /// <param name="charge">Temperature of the charge.</param>
+    /// <param name="ambient">Absolute ambient pressure.</param>
+    /// <param name="rail">The rail, as it really is.</param>
+    /// <param name="target">The lambda that the controller aims at.</param>
+    /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
+    /// <param name="supply">Voltage, at the injectors and at the controller.</param>
+    /// <returns>The point.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException">Engine or rail is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static MixturePoint FromEngine(
+        string name,
+        Engine engine,
+        RotationalSpeed speed,
+        AbsolutePressure manifold,
+        Temperature charge,
+        AbsolutePressure ambient,
+        RailPressure rail,
+        Lambda target,
+        Temperature fuelTemperature,
+        ElectricPotential supply
+    )
+    {
+        ArgumentNullException.ThrowIfNull(engine);
+        ArgumentNullException.ThrowIfNull(rail);
+        return new(
+            name,
+            engine.InjectionPeriod(speed, 1),
+            engine.AirMassPerChamberCycle(speed, manifold, charge),
+            target,
+            fuelTemperature,
+            [rail.DifferentialPressureAt(manifold, ambient)],
+            supply,
+            supply
+        );
+    }
+
+    /// <summary>The same point with unequal air.</summary>
+    /// <param name="air">Air of each chamber in one cycle, in the order of the chambers; greater than zero. Copied.</param>
+    /// <returns>A new point.</returns>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A mass is not greater than zero.</exception>
+    public MixturePoint WithChamberAir(IEnumerable<Mass> air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        ImmutableArray<Mass> masses = [.. air];
+        Guard.AtLeast(1, masses.Length, "A point (air by chamber)", nameof(air));
+        foreach (Mass mass in masses)
+        {
+            Guard.Positive(mass, mass.InSi(), nameof(air));
+        }
+
+        return new(this, masses, BelievedAirRatio);
+    }
+
+    /// <summary>The same point with a controller whose air model is off.</summary>
+    /// <param name="ratio">Air that it reckons with over air that is there; greater than zero.</param>
+    /// <returns>A new point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not greater than zero.</exception>
+    public MixturePoint WithBelievedAir(Ratio ratio)
+    {
+        Guard.Positive(ratio, ratio.InSi(), nameof(ratio));
+        return new(this, ChamberAir, ratio);
+    }
+
+    /// <summary>Air of a chamber, counted from 0, kg.</summary>
+    internal double AirSi(int chamber) => ChamberAir[ChamberAir.Length == 1 ? 0 : chamber].InSi();
+}

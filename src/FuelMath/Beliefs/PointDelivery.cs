@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The stages at one point: the widths that the controller makes of a mass, and what those deliver. SI numbers.</summary>
+internal sealed class PointDelivery
+{
+    private readonly FittedInjectors set;
+    private readonly MixturePoint point;
+    private readonly StageModel[] believed;
+    private readonly double[] transitions;
+    private readonly double[][] flows;
+    private readonly double[][] deadTimes;
+
+    internal PointDelivery(FittedInjectors set, MixturePoint point)
+    {
+        (this.set, this.point) = (set, point);
+        int stages = set.Stages.Length;
+        believed = new StageModel[stages];
+        (flows, deadTimes) = (new double[stages][], new double[stages][]);
+        transitions = [.. set.Transitions.Select(t => t.TransitionDutyCycle.InSi())];
+        UnitsNet.Density density = set.Fuel.DensityAt(point.FuelTemperature);
+        for (int s = 0; s < stages; s++)
+        {
+            FittedStage stage = set.Stages[s];
+            ControllerBelief belief = stage.Belief;
+            UnitsNet.Pressure pressure = point.DifferentialPressures[s];
+            believed[s] = new StageModel(
+                [belief.Injector],
+                point.Cycle.InSi() / stage.PulsesPerCycle,
+                stage.PulsesPerCycle
+            );
+            believed[s]
+                .Set(
+                    [belief.DifferentialPressure.InSi()],
+                    belief.Fuel.DensityAt(belief.FuelTemperature).InSi(),
+                    point.AtController.InSi(),
+                    true
+                );
+            flows[s] = [.. stage.Fitted.Select(i => i.Rating.MassFlowSiAt(pressure, density))];
+            deadTimes[s] = [.. stage.Fitted.Select(i => i.DeadTime.SiAt(point.AtInjectors, pressure))];
+        }
+
+        // One map for all chambers: the controller reckons with their mean air, and divides by the fuel it was told.
+        double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();
+        BelievedMass = air / (set.Stages[0].Belief.Fuel.StoichiometricRatio.Si * point.Target.Si);
+    }
+
+    /// <summary>The fuel that the controller means to give a chamber in a cycle, uncorrected, kg.</summary>
+    internal double BelievedMass { get; }
+
+    /// <summary>The widths by which the controller means to give a mass.</summary>
+    internal double[] WidthsFor(double mass)
+    {
+        double[] widths = new double[believed.Length];
+        StageSplit.Widths(believed, transitions, mass, widths);
+        return widths;
+    }
+
+    /// <summary>The pulse of an injector, stage and chamber counted from 0.</summary>
+    internal InjectorPulse Pulse(int stage, int chamber, double width) =>
+        set.Stages[stage]
+            .Fitted[chamber]
+            .PulseAt(width, believed[stage].Period, flows[stage][chamber], deadTimes[stage][chamber]);
+
+    /// <summary>What a chamber gets in a cycle, kg.</summary>
+    internal double FuelOf(int chamber, double[] widths)
+    {
+        double fuel = 0;
+        for (int s = 0; s < widths.Length; s++)
+        {
+            fuel += widths[s] > 0 ? Pulse(s, chamber, widths[s]).MassSi * set.Stages[s].PulsesPerCycle : 0;
+        }
+
+        return fuel;
+    }
+
+    /// <summary>The mean static flow of what is fitted over that of the injector believed in, at the point's own conditions.</summary>
+    internal double FlowRatio(int stage, double believedFlow) => flows[stage].Average() / believedFlow;
+
+    /// <summary>The factor at which chambers get what they need together, held inside limits.</summary>
+    internal (double Factor, bool IsAtLimit) Correction(int[] chambers, double low, double high)
+    {
+        double needed = chambers.Sum(point.AirSi) / (set.Fuel.StoichiometricRatio.Si * point.Target.Si);
+        double FuelAt(double factor)
+        {
+            double[] widths = WidthsFor(factor * BelievedMass);
+            return chambers.Sum(c => FuelOf(c, widths));
+        }
+
+        // Numbers next to a limit count as inside it.
+        const double Near = 1e-9;
+        if (FuelAt(high) < needed * (1 - Near))
+        {
+            return (high, true);
+        }
+
+        return FuelAt(low) > needed * (1 + Near) ? (low, true) : (Rising.Root(FuelAt, needed, low, high), false);
+    }
+
+    internal PredictedMixture Report(bool isClosedLoop, Func<int[], BankCommand> command)
+    {
+        double stoichiometric = set.Fuel.StoichiometricRatio.Si;
+        var chambers = new ChamberMixture[set.ChamberCount];
+        var banks = ImmutableArray.CreateBuilder<BankMixture>();
+        var checks = new MixtureChecks(set, point);
+        foreach (int bank in set.Banks.Distinct().Order())
+        {
+            int[] own = [.. Enumerable.Range(0, set.ChamberCount).Where(c => set.Banks[c] == bank)];
+            BankCommand given = command(own);
+            double[] fuel = [.. own.Select(c => FuelOf(c, given.Widths))];
+            for (int i = 0; i < own.Length; i++)
+            {
+                chambers[own[i]] = ChamberMixture.Of(own[i] + 1, point.AirSi(own[i]), fuel[i], stoichiometric);
+            }
+
+            Quantities.Lambda? lambda = ChamberMixture.MeanOf([.. own.Select(point.AirSi)], fuel, stoichiometric);
+            var mixture = new BankMixture(
+                bank,
+                [.. own.Select(c => c + 1)],
+                lambda,
+                SiUnits.Ratio(given.Factor),
+                lambda is { } seen ? SiUnits.Ratio(seen.Si / point.Target.Si) : null,
+                given.IsAtLimit,
+                [.. given.Widths.Select(SiUnits.Duration)]
+            );
+            banks.Add(mixture);
+            checks.LookAtBank(mixture, isClosedLoop);
+            checks.LookAtPulses(this, own, given.Widths);
+        }
+
+        checks.LookAtChambers(chambers, banks);
+        return new(point, isClosedLoop, [.. chambers], banks.ToImmutable(), checks.Found);
+    }
+}

@@ -1,0 +1,58 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The pressure that a regulator holds in the rail, and what is left of it across an injector.</summary>
+/// <remarks>
+/// Referenced to the pressure that the injectors discharge to, the difference stays the same. A fixed rail stays the same
+/// against ambient pressure: boost takes from the difference, and a throttled manifold adds to it. Immutable and safe to
+/// share between threads. Equality is by reference.
+/// </remarks>
+public sealed class RailPressure
+{
+    private readonly double pascals;
+
+    private RailPressure(bool isReferenced, double pascals) => (IsReferenced, this.pascals) = (isReferenced, pascals);
+
+    /// <summary>Whether the regulator refers to the pressure that the injectors discharge to.</summary>
+    public bool IsReferenced { get; }
+
+    /// <summary>The difference that it holds: to the discharge pressure when referenced, else to ambient pressure; in Pa.</summary>
+    public Pressure HeldDifference => SiUnits.Pressure(pascals);
+
+    /// <summary>A regulator that refers to the manifold, or wherever the injectors discharge to.</summary>
+    /// <param name="differentialPressure">What it holds across the injectors; greater than zero.</param>
+    /// <returns>The rail.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
+    public static RailPressure Referenced(Pressure differentialPressure) =>
+        new(true, Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure)));
+
+    /// <summary>A regulator that refers to ambient pressure.</summary>
+    /// <param name="rail">Gauge pressure of the rail; greater than zero.</param>
+    /// <returns>The rail.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
+    public static RailPressure Fixed(GaugePressure rail) =>
+        new(false, Guard.Positive(rail.AboveAmbient, rail.Si, nameof(rail)));
+
+    /// <summary>Rail less discharge pressure.</summary>
+    /// <param name="discharge">Absolute pressure that the injectors discharge to.</param>
+    /// <param name="ambient">Absolute ambient pressure.</param>
+    /// <returns>The difference, in Pa; greater than zero.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A fixed rail does not exceed the discharge pressure.</exception>
+    public Pressure DifferentialPressureAt(AbsolutePressure discharge, AbsolutePressure ambient) =>
+        SiUnits.Pressure(SiAt(discharge, ambient));
+
+    internal double SiAt(AbsolutePressure discharge, AbsolutePressure ambient)
+    {
+        double difference = IsReferenced ? pascals : pascals + ambient.Si - discharge.Si;
+        return difference > 0
+            ? difference
+            : throw new ArgumentOutOfRangeException(
+                nameof(discharge),
+                $"Must be below the rail, which is fixed at {new AbsolutePressure(SiUnits.Pressure(pascals + ambient.Si))}; "
+                    + $"it was {discharge}: no fuel flows."
+            );
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Internal;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>Checks of stages and of what is asked of them.</summary>
+internal static class StageChecks
+{
+    /// <summary>There is a transition for each stage after the first, and none comes before the one ahead of it.</summary>
+    internal static void Transitions(int stages, ImmutableArray<StagingRule> transitions, string paramName)
+    {
+        if (transitions.Length != stages - 1)
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{stages} stages need {stages - 1} transitions; {transitions.Length} given."
+                ),
+                paramName
+            );
+        }
+
+        for (int i = 1; i < transitions.Length; i++)
+        {
+            if (transitions[i].TransitionDutyCycle.InSi() < transitions[i - 1].TransitionDutyCycle.InSi())
+            {
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Transitions must not fall from stage to stage; at index {i} they do."
+                    ),
+                    paramName
+                );
+            }
+        }
+    }
+
+    /// <summary>The place of a stage among names.</summary>
+    internal static int IndexOf(IEnumerable<string> names, string name, string paramName)
+    {
+        string[] all = [.. names];
+        int at = Array.IndexOf(all, name);
+        return at >= 0
+            ? at
+            : throw new ArgumentException($"Must be one of: {string.Join(", ", all)}; it was '{name}'.", paramName);
+    }
+
+    /// <summary>The point gives a pressure for each stage, and air for all chambers alike or for each.</summary>
+    internal static void Point(MixturePoint point, int stages, int chambers)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        if (point.DifferentialPressures.Length != stages)
+        {
+            throw new ArgumentException(
+                $"'{point.Name}' must give a differential pressure for each of {stages} stages; it gives {point.DifferentialPressures.Length}.",
+                nameof(point)
+            );
+        }
+
+        if (point.ChamberAir.Length != 1 && point.ChamberAir.Length != chambers)
+        {
+            throw new ArgumentException(
+                $"'{point.Name}' must give one air mass, or one for each of {chambers} chambers; it gives {point.ChamberAir.Length}.",
+                nameof(point)
+            );
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>A swap of injectors at one point: the correction left in, and what it does.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class SwapPoint
+{
+    private SwapPoint(
+        MixturePoint point,
+        ImmutableArray<Ratio> leftIn,
+        ImmutableArray<ChamberMixture> before,
+        ImmutableArray<ChamberMixture> after,
+        ImmutableArray<Lambda?> seen
+    ) => (Point, LeftIn, Before, After, SeenAfter) = (point, leftIn, before, after, seen);
+
+    /// <summary>The place of operation.</summary>
+    public MixturePoint Point { get; }
+
+    /// <summary>The factor on the fuel that the old set was tuned with, bank by bank in rising order.</summary>
+    public ImmutableArray<Ratio> LeftIn { get; }
+
+    /// <summary>The chambers with the old set and that factor.</summary>
+    public ImmutableArray<ChamberMixture> Before { get; }
+
+    /// <summary>The chambers with the new set and the old factor.</summary>
+    public ImmutableArray<ChamberMixture> After { get; }
+
+    /// <summary>What each sensor would show with the new set and the old factor, uncorrected; null without fuel.</summary>
+    public ImmutableArray<Lambda?> SeenAfter { get; }
+
+    internal static SwapPoint Of(FittedInjectors before, FittedInjectors after, MixturePoint point)
+    {
+        int[] banks = [.. before.Banks.Distinct().Order()];
+        Ratio[] leftIn = [.. banks.Select(b => before.NeededCorrection(point, b))];
+        var old = new ChamberMixture[before.ChamberCount];
+        var next = new ChamberMixture[before.ChamberCount];
+        var seen = new Lambda?[banks.Length];
+        for (int b = 0; b < banks.Length; b++)
+        {
+            PredictedMixture was = before.OpenLoop(point, leftIn[b]);
+            PredictedMixture becomes = after.OpenLoop(point, leftIn[b]);
+            seen[b] = becomes.Banks[b].Lambda;
+            foreach (int chamber in was.Banks[b].Chambers)
+            {
+                (old[chamber - 1], next[chamber - 1]) = (was.Chambers[chamber - 1], becomes.Chambers[chamber - 1]);
+            }
+        }
+
+        return new(point, [.. leftIn], [.. old], [.. next], [.. seen]);
+    }
+}

@@ -1,0 +1,69 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>What a wrong belief does to the mixture. SI units.</summary>
+public static class MixtureError
+{
+    private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    private static readonly Symbol Factor = new(
+        "k",
+        "",
+        "lambda over the lambda intended",
+        new DataSource("Definition", "mass intended over mass delivered, for the air that is there")
+    );
+
+    /// <summary>
+    /// Lambda over the lambda that was intended: k = a / (f sqrt(r)) x w / (w - dt).
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="airRatio">a: air that is there over air believed; greater than zero.</param>
+    /// <param name="flowRatio">f: static flow over the flow believed, at the same pressure; greater than zero.</param>
+    /// <param name="pressureRatio">r: differential pressure over the one believed; greater than zero.</param>
+    /// <param name="effectiveWidth">w: commanded width less the dead time believed, s; greater than the error.</param>
+    /// <param name="deadTimeError">dt: dead time less the dead time believed, s; either sign.</param>
+    /// <returns>The factor: above 1 leaner than intended, below 1 richer.</returns>
+    /// <remarks>
+    /// In the linear range. Source: [SAE-J1832] the straight line with its time offset; [White-2003] section 6.12 for the
+    /// root; [Heywood-1988] section 3.4 for lambda.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T LambdaFactor<T>(T airRatio, T flowRatio, T pressureRatio, T effectiveWidth, T deadTimeError)
+        where T : struct, IScalar<T> =>
+        T.Step(
+            airRatio / (flowRatio * T.Sqrt(pressureRatio)) * (effectiveWidth / (effectiveWidth - deadTimeError)),
+            Factor
+        );
+
+    /// <summary>The lambda that a mean over cylinders with unequal air and fuel amounts to: total air over total need.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="airMasses">Air of each cylinder, kg; one or more.</param>
+    /// <param name="fuelMasses">Fuel of each, kg; their sum greater than zero.</param>
+    /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
+    /// <returns>Lambda as one sensor behind all of them sees it.</returns>
+    /// <remarks>
+    /// A mean hides the leanest cylinder. With equal air it is <see cref="EngineAir.HarmonicMeanLambda"/>.
+    /// Source: [Heywood-1988] section 3.4 (relative air/fuel ratio) for the sums.
+    /// </remarks>
+    /// <exception cref="ArgumentException">The spans are empty or differ in length.</exception>
+    public static T MeanLambda<T>(ReadOnlySpan<T> airMasses, ReadOnlySpan<T> fuelMasses, T stoichiometricRatio)
+        where T : struct, IScalar<T>
+    {
+        if (airMasses.IsEmpty || airMasses.Length != fuelMasses.Length)
+        {
+            throw new ArgumentException("Must have as many fuel masses as air masses, one or more.", nameof(airMasses));
+        }
+
+        (T air, T fuel) = (airMasses[0], fuelMasses[0]);
+        for (int i = 1; i < airMasses.Length; i++)
+        {
+            air += airMasses[i];
+            fuel += fuelMasses[i];
+        }
+
+        return Combustion.Lambda(air, fuel, stoichiometricRatio);
+    }
+}

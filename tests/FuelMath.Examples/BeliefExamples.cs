@@ -1,0 +1,120 @@
+using FuelMath.Beliefs;
+using FuelMath.Engines;
+using FuelMath.Fuels;
+using FuelMath.Injectors;
+using FuelMath.Quantities;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Examples;
+
+public sealed class BeliefExamples
+{
+    private static readonly DataSource Source = new("Workshop-class", "injectors of the time-trial car");
+
+    private static readonly Temperature Fuel = Temperature.FromDegreesCelsius(30);
+
+    private static Injector Injector(double cubicCentimetersPerMinute) =>
+        new(
+            "primary",
+            FlowRating.FromVolume(
+                VolumeFlow.FromCubicCentimetersPerMinute(cubicCentimetersPerMinute),
+                Pressure.FromBars(3),
+                StandardFuels.NHeptane,
+                Temperature.FromDegreesCelsius(21),
+                Source
+            ),
+            DeadTimeTable.FromVoltage(
+                [ElectricPotential.FromVolts(8), ElectricPotential.FromVolts(12), ElectricPotential.FromVolts(16)],
+                Pressure.FromBars(3),
+                [Duration.FromMilliseconds(2.4), Duration.FromMilliseconds(1.2), Duration.FromMilliseconds(0.8)],
+                OutsideRange.Refuse,
+                Source
+            ),
+            ShortPulseCorrection.None,
+            Duration.FromMilliseconds(0.4),
+            Duration.FromMilliseconds(0.9),
+            ElectricResistance.FromOhms(12.5)
+        );
+
+    private static MixturePoint Cruise() =>
+        MixturePoint.FromEngine(
+            "cruise",
+            Engine.FourStroke(
+                "two liters",
+                4,
+                Volume.FromLiters(2),
+                VolumetricEfficiency.Constant(Ratio.FromPercent(85), Source)
+            ),
+            RotationalSpeed.FromRevolutionsPerMinute(3000),
+            new AbsolutePressure(Pressure.FromKilopascals(60)),
+            Temperature.FromDegreesCelsius(30),
+            new AbsolutePressure(Pressure.FromKilopascals(100)),
+            RailPressure.Referenced(Pressure.FromBars(3)),
+            Lambda.FromRatio(1),
+            Fuel,
+            ElectricPotential.FromVolts(14)
+        );
+
+    [Fact]
+    public void Predict()
+    {
+        MixturePoint cruise = Cruise();
+
+        #region Predict
+        Injector rated = Injector(980);
+        var fitted = FittedInjectors.FromStage(
+            StandardFuels.PumpGasoline,
+            new FittedStage(
+                "primary",
+                new ControllerBelief(rated, Pressure.FromBars(3), StandardFuels.PumpGasoline, Fuel),
+                1,
+                [Injector(960), Injector(840), Injector(950), Injector(955)]
+            ),
+            MixtureLimits.CommonPractice
+        );
+
+        // Nobody corrects: each chamber runs by believed flow over its own.
+        PredictedMixture open = fitted.OpenLoop(cruise, Ratio.FromPercent(100));
+        double leanest = open.Chambers.Max(c => c.Lambda!.Value.ToRatio());
+
+        // One sensor holds the mean, and hides the second chamber.
+        PredictedMixture held = fitted.ClosedLoop(cruise);
+        Ratio correction = held.Banks[0].Correction;
+        Ratio trim = held.TrimFor(2);
+        #endregion
+
+        Assert.Equal(980 / 840.0, leanest, 1e-9);
+        Assert.Equal(980 * 4 / (960 + 840 + 950 + 955.0), correction.DecimalFractions, 1e-9);
+        Assert.Equal((960 + 840 + 950 + 955) / 4.0 / 840, trim.DecimalFractions, 1e-9);
+    }
+
+    [Fact]
+    public void Swap()
+    {
+        MixturePoint cruise = Cruise();
+        Injector rated = Injector(980);
+        var weak = FittedInjectors.FromStage(
+            StandardFuels.PumpGasoline,
+            new FittedStage(
+                "primary",
+                new ControllerBelief(rated, Pressure.FromBars(3), StandardFuels.PumpGasoline, Fuel),
+                1,
+                [.. Enumerable.Repeat(Injector(800), 4)]
+            ),
+            MixtureLimits.CommonPractice
+        );
+
+        #region Swap
+        var swap = new InjectorSwap(weak, weak.WithInjectors("primary", [rated, rated, rated, rated]), [cruise]);
+
+        // The map was tuned around the weak set: with its correction left in, a healthy set runs rich.
+        Ratio leftIn = swap.Points[0].LeftIn[0];
+        Lambda shown = swap.Points[0].SeenAfter[0]!.Value;
+        #endregion
+
+        Assert.Equal(980 / 800.0, leftIn.DecimalFractions, 1e-9);
+        Assert.Equal(800 / 980.0, shown.ToRatio(), 1e-9);
+    }
+}

@@ -1,0 +1,115 @@
+using FuelMath.Beliefs;
+using FuelMath.Engines;
+using FuelMath.Injectors;
+using FuelMath.Quantities;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Tests.Beliefs;
+
+/// <summary>
+/// Check values of the trade: common practice, no source. A set rated 1700 cm3/min measures 948, 1380 and 1400 after
+/// cleaning; dead time and pressure are those believed. Each figure is given to its printed digits.
+/// </summary>
+[Trait("Source", "Common-practice")]
+public sealed class TradeValuesTests
+{
+    private static readonly Injector Rated = Trade.Injector(1700);
+
+    private static readonly Injector[] Measured = [Trade.Injector(948), Trade.Injector(1380), Trade.Injector(1400)];
+
+    private static MixturePoint Point => Trade.Point(Rated, 4);
+
+    /// <summary>Believed flow over real flow of each: 1700/948 = 1.793, 1700/1380 = 1.232, 1700/1400 = 1.214.</summary>
+    [Theory]
+    [InlineData(0, 1.79)]
+    [InlineData(1, 1.23)]
+    [InlineData(2, 1.21)]
+    public void OpenLoop_WeakSet_RunsAtBelievedOverRealFlow(int chamber, double expected)
+    {
+        PredictedMixture mixture = Trade.Fitted(Rated, Measured).OpenLoop(Point, Trade.Share(1));
+
+        Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-3);
+    }
+
+    /// <summary>One sensor sees total air over total fuel, so that its factor is 1700 over the mean flow of 1242.67: 1.368.</summary>
+    [Fact]
+    public void NeededCorrection_WeakSet_IsRatedOverMeanFlow() =>
+        Assert.Equal(1.368, Trade.Fitted(Rated, Measured).NeededCorrection(Point, 1).DecimalFractions, 5e-4);
+
+    /// <summary>With that factor each runs at mean flow over its own: 1242.67 over 948, 1380 and 1400.</summary>
+    [Theory]
+    [InlineData(0, 1.311)]
+    [InlineData(1, 0.900)]
+    [InlineData(2, 0.888)]
+    public void OpenLoop_WeakSetWithOneMeanCorrection_RunsAtMeanOverOwnFlow(int chamber, double expected)
+    {
+        FittedInjectors set = Trade.Fitted(Rated, Measured);
+        PredictedMixture mixture = set.OpenLoop(Point, set.NeededCorrection(Point, 1));
+
+        Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-4 + 1e-9);
+        Assert.Equal(1, mixture.Banks[0].Lambda!.Value.ToRatio(), 1e-12);
+    }
+
+    /// <summary>A healthy set with that correction left in: 1/1.368.</summary>
+    [Fact]
+    public void Swap_HealthySetWithTheOldCorrection_RunsRich()
+    {
+        FittedInjectors weak = Trade.Fitted(Rated, Measured);
+        var swap = new InjectorSwap(weak, weak.WithInjectors("primary", [Rated, Rated, Rated]), [Point]);
+
+        Assert.All(swap.Points[0].After, c => Assert.Equal(0.731, c.Lambda!.Value.ToRatio(), 5e-4));
+        Assert.Equal(0.731, swap.Points[0].SeenAfter[0]!.Value.ToRatio(), 5e-4);
+        Assert.Equal(1.368, swap.Points[0].LeftIn[0].DecimalFractions, 5e-4);
+        Assert.Equal(1.311, swap.Points[0].Before[0].Lambda!.Value.ToRatio(), 5e-4);
+    }
+
+    /// <summary>Effective width 1.5 ms with a dead time that is 0.1 ms longer than believed: 1.5/1.4.</summary>
+    [Fact]
+    public void OpenLoop_DeadTimeShort_LosesItsShareOfThePulse()
+    {
+        FittedInjectors set = Trade.Fitted(Rated, Trade.Injector(1700, deadMilliseconds: 1.1));
+
+        Assert.Equal(1.071, Trade.Lambdas(set.OpenLoop(Trade.Point(Rated, 1.5), Trade.Share(1)))[0], 5e-4);
+    }
+
+    /// <summary>A fixed rail at 3 bar: boost of 1.5 bar leaves half the difference, -0.65 bar adds to it.</summary>
+    [Theory]
+    [InlineData(1.5, 0.707)]
+    [InlineData(-0.65, 1.103)]
+    public void FixedRail_ManifoldPressure_ChangesTheFlow(double manifoldBar, double expected)
+    {
+        RailPressure rail = RailPressure.Fixed(new GaugePressure(Pressure.FromBars(3)));
+        var ambient = new AbsolutePressure(Pressure.FromBars(1));
+        Pressure difference = rail.DifferentialPressureAt(
+            new AbsolutePressure(Pressure.FromBars(1 + manifoldBar)),
+            ambient
+        );
+        MassFlow flow = Rated.StaticMassFlow(difference, Trade.Density);
+
+        Assert.Equal(expected, flow / Rated.Rating.StaticMassFlow, 5e-4);
+    }
+
+    /// <summary>At 8000 rpm: two turns of a four-stroke, one of a two-stroke or of a rotary's shaft.</summary>
+    [Theory]
+    [InlineData(EngineCycle.FourStroke, 15)]
+    [InlineData(EngineCycle.TwoStroke, 7.5)]
+    [InlineData(EngineCycle.Rotary, 7.5)]
+    public void InjectionPeriod_At8000Rpm_IsThatOfTheCycle(EngineCycle cycle, double milliseconds)
+    {
+        VolumetricEfficiency breathing = VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented);
+        Volume liter = Volume.FromLiters(1);
+        Engine engine = cycle switch
+        {
+            EngineCycle.FourStroke => Engine.FourStroke("four", 2, liter, breathing),
+            EngineCycle.TwoStroke => Engine.TwoStroke("two", 2, liter, breathing, Trade.Share(0.8)),
+            _ => Engine.Rotary("rotary", 2, liter, breathing),
+        };
+
+        Assert.Equal(
+            milliseconds,
+            engine.InjectionPeriod(RotationalSpeed.FromRevolutionsPerMinute(8000), 1).Milliseconds,
+            1e-9
+        );
+    }
+}
