@@ -102,6 +102,16 @@ internal static class Guard
                 string.Create(CultureInfo.InvariantCulture, $"Must be from {min} to {max}; it was {value}.")
             );
 
+    /// <summary>One of the named choices of an enumeration.</summary>
+    internal static TChoice Known<TChoice>(TChoice choice, string paramName)
+        where TChoice : struct, Enum =>
+        Enum.IsDefined(choice)
+            ? choice
+            : throw new ArgumentOutOfRangeException(
+                paramName,
+                $"Must be one of {string.Join(", ", Enum.GetNames<TChoice>())}; it was {choice}."
+            );
+
     internal static string Name(string value, string paramName) =>
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException("Must be a name, not blank.", paramName) : value;
 

@@ -23,6 +23,8 @@ internal static class SiUnits
 
     internal static double InSi(this Length value) => value.Meters;
 
+    internal static double InSi(this Angle value) => value.Radians;
+
     internal static double InSi(this Area value) => value.SquareMeters;
 
     internal static double InSi(this Density value) => value.KilogramsPerCubicMeter;
@@ -85,6 +87,8 @@ internal static class SiUnits
     internal static Mass Mass(double kilograms) => UnitsNet.Mass.FromKilograms(kilograms);
 
     internal static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
+
+    internal static Angle Angle(double radians) => UnitsNet.Angle.FromRadians(radians);
 
     internal static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);
 

@@ -1,0 +1,35 @@
+using FuelMath.Internal;
+
+namespace FuelMath.Fittings;
+
+/// <summary>A piece with two ends that joins what does not go together by itself.</summary>
+/// <remarks>It may be turned round. Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class Adapter
+{
+    /// <summary>Describes an adapter by its ends.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="first">One end.</param>
+    /// <param name="second">The other end.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException">An end is null.</exception>
+    public Adapter(string name, FittingEnd first, FittingEnd second)
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        Name = Guard.Name(name, nameof(name));
+        (First, Second) = (first, second);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>One end.</summary>
+    public FittingEnd First { get; }
+
+    /// <summary>The other end.</summary>
+    public FittingEnd Second { get; }
+
+    /// <summary>Formats its name and ends.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}: {First} to {Second}";
+}

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Fittings;
+
+/// <summary>Adapters one after the other that join two ends, and the joints between them.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class AdapterPath
+{
+    internal AdapterPath(ImmutableArray<Adapter> adapters, ImmutableArray<Joint> joints) =>
+        (Adapters, Joints) = (adapters, joints);
+
+    /// <summary>The adapters in order; none where the two ends seal by themselves.</summary>
+    public ImmutableArray<Adapter> Adapters { get; }
+
+    /// <summary>The joints in order, one more than adapters; each of them seals.</summary>
+    public ImmutableArray<Joint> Joints { get; }
+
+    /// <summary>Formats the chain.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Adapters.IsEmpty
+            ? $"{Joints[0].First} seals with {Joints[0].Second}"
+            : $"{Joints[0].First} | {string.Join(" | ", Adapters.Select(a => a.Name))} | {Joints[^1].Second}";
+}

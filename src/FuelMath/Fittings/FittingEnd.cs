@@ -1,0 +1,233 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fittings;
+
+/// <summary>One end of a fitting, hose, port or part: its form, size and gender, its thread, and how it seals.</summary>
+/// <remarks>
+/// <para>
+/// Sizes with a factory of their own have the thread that the standard gives them. Any other end is described by its
+/// thread or diameter, from the maker's drawing.
+/// </para>
+/// <para>
+/// A thread does not identify an end: the same thread carries a flare, an O-ring boss and more. Look at where it seals.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class FittingEnd
+{
+    private FittingEnd(
+        EndForm form,
+        EndGender gender,
+        string size,
+        ScrewThread? thread,
+        Length diameter,
+        DataSource source
+    )
+    {
+        Form = form;
+        Gender = Guard.Known(gender, nameof(gender));
+        Size = size;
+        Thread = thread;
+        Diameter = diameter;
+        Source = source;
+    }
+
+    /// <summary>Its form.</summary>
+    public EndForm Form { get; }
+
+    /// <summary>Its gender.</summary>
+    public EndGender Gender { get; }
+
+    /// <summary>Its size as the trade says it: a dash, a pipe size, a thread or a diameter.</summary>
+    public string Size { get; }
+
+    /// <summary>Its thread; null for quick connects and barbs.</summary>
+    public ScrewThread? Thread { get; }
+
+    /// <summary>Diameter of the tube end or bore of the hose where it has no thread; else that of the thread.</summary>
+    public Length Diameter { get; }
+
+    /// <summary>What seals it.</summary>
+    public SealKind Seal => EndWords.SealOf(Form);
+
+    /// <summary>Where its thread or diameter comes from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The end that it is made for: same form and size, other gender.</summary>
+    public FittingEnd Mate =>
+        new(Form, Gender == EndGender.Male ? EndGender.Female : EndGender.Male, Size, Thread, Diameter, Source);
+
+    /// <summary>An end of a flare of 37 degrees. Male is the cone outside; female the nut with the flared seat.</summary>
+    /// <param name="dash">The dash size without its dash.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The standard does not have this size.</exception>
+    public static FittingEnd Flare37(int dash, EndGender gender) =>
+        Dash(
+            EndForm.Flare37,
+            gender,
+            dash,
+            EndTables.Of(EndTables.InchStraight, "Flare of 37 degrees", dash, nameof(dash))
+        );
+
+    /// <summary>An inch O-ring boss. Male is the stud with its O-ring; female the port with its chamfer.</summary>
+    /// <param name="dash">The dash size without its dash.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The standard does not have this size.</exception>
+    public static FittingEnd ORingBoss(int dash, EndGender gender) =>
+        Dash(EndForm.ORingBoss, gender, dash, EndTables.Of(EndTables.InchStraight, "O-ring boss", dash, nameof(dash)));
+
+    /// <summary>An end of a flare of 45 degrees. Male is the cone outside; female the nut with the flared tube in it.</summary>
+    /// <param name="dash">The dash size without its dash: sixteenths of the tube's outside diameter.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The standard does not have this size.</exception>
+    public static FittingEnd Flare45(int dash, EndGender gender) =>
+        Dash(EndForm.Flare45, gender, dash, EndTables.Of(EndTables.Flare45, "Flare of 45 degrees", dash, nameof(dash)));
+
+    /// <summary>A metric O-ring port or stud.</summary>
+    /// <param name="threadMillimeters">Thread diameter in whole millimeters, as it is called: 14 for M14x1.5.</param>
+    /// <param name="gender">Male is the stud, female the port.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The standard does not have this size.</exception>
+    public static FittingEnd MetricORingPort(int threadMillimeters, EndGender gender) =>
+        FromThread(
+            EndForm.MetricORingPort,
+            gender,
+            EndTables.Of(EndTables.MetricPort, "Metric O-ring port", threadMillimeters, nameof(threadMillimeters)),
+            EndTables.MetricPortSource
+        );
+
+    /// <summary>An end with American taper pipe thread, sealed with sealant.</summary>
+    /// <param name="size">The pipe size, for example <c>1/4</c>.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
+    public static FittingEnd PipeTaper(string size, EndGender gender) =>
+        Pipe(
+            EndForm.PipeTaper,
+            gender,
+            EndTables.Of(EndTables.Npt, "NPT", size ?? "", nameof(size)),
+            EndTables.NptSource
+        );
+
+    /// <summary>An end with American dryseal taper pipe thread.</summary>
+    /// <param name="size">The pipe size, for example <c>1/4</c>.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
+    public static FittingEnd PipeTaperDryseal(string size, EndGender gender) =>
+        Pipe(
+            EndForm.PipeTaperDryseal,
+            gender,
+            EndTables.Of(EndTables.Nptf, "NPTF", size ?? "", nameof(size)),
+            EndTables.NptfSource
+        );
+
+    /// <summary>An end with parallel Whitworth pipe thread, for a bonded washer.</summary>
+    /// <param name="size">The pipe size, for example <c>1/4</c>.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
+    public static FittingEnd PipeParallelBonded(string size, EndGender gender) =>
+        Pipe(
+            EndForm.PipeParallelBonded,
+            gender,
+            EndTables.Of(EndTables.ParallelPipe, "ISO 228 thread", size ?? "", nameof(size)),
+            EndTables.ParallelPipeSource
+        );
+
+    /// <summary>An end with taper Whitworth pipe thread, sealed with sealant.</summary>
+    /// <param name="size">The pipe size, for example <c>1/4</c>.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
+    public static FittingEnd PipeTaperWhitworth(string size, EndGender gender) =>
+        Pipe(
+            EndForm.PipeTaperWhitworth,
+            gender,
+            EndTables.Of(EndTables.TaperPipe, "ISO 7 thread", size ?? "", nameof(size)),
+            EndTables.TaperPipeSource
+        );
+
+    /// <summary>A threaded end of a size that no table here has, or a banjo or brake-type flare.</summary>
+    /// <param name="form">Its form; one with a thread.</param>
+    /// <param name="gender">Gender of its thread: a banjo bolt or tube nut is male, its port female.</param>
+    /// <param name="thread">Its thread, from the drawing.</param>
+    /// <param name="source">Where that comes from.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentNullException">Thread or source is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The form has no thread.</exception>
+    public static FittingEnd FromThread(EndForm form, EndGender gender, ScrewThread thread, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(thread);
+        ArgumentNullException.ThrowIfNull(source);
+        Guard.Known(form, nameof(form));
+        return EndWords.HasThread(form)
+            ? new(form, gender, thread.Designation, thread, thread.MajorDiameter, source)
+            : throw new ArgumentOutOfRangeException(nameof(form), $"Must be a form with a thread; it was {form}.");
+    }
+
+    /// <summary>A quick connect. Male is the tube end, female the coupler.</summary>
+    /// <param name="tubeDiameter">Outside diameter of the tube end, from the part's drawing; greater than zero.</param>
+    /// <param name="gender">Its gender.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static FittingEnd QuickConnect(Length tubeDiameter, EndGender gender) =>
+        Plain(EndForm.QuickConnect, gender, tubeDiameter, nameof(tubeDiameter));
+
+    /// <summary>A barb for a hose, which goes on with a clamp.</summary>
+    /// <param name="hoseBore">Bore of the hose that it is made for; greater than zero.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
+    public static FittingEnd HoseBarb(Length hoseBore) =>
+        Plain(EndForm.HoseBarb, EndGender.Male, hoseBore, nameof(hoseBore));
+
+    /// <summary>The open end of a hose that goes on a barb.</summary>
+    /// <param name="hoseBore">Its bore; greater than zero.</param>
+    /// <returns>The end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
+    public static FittingEnd OpenHose(Length hoseBore) =>
+        Plain(EndForm.HoseBarb, EndGender.Female, hoseBore, nameof(hoseBore));
+
+    /// <summary>Formats gender, form and size.</summary>
+    /// <returns>The text, for example <c>male 37 degree flare -6 (9/16-18 UNF)</c>.</returns>
+    public override string ToString() =>
+        Thread is null || Size == Thread.Designation
+            ? $"{EndWords.Noun(this)} {Size}"
+            : $"{EndWords.Noun(this)} {Size} ({Thread.Designation})";
+
+    private static FittingEnd Dash(EndForm form, EndGender gender, int dash, ScrewThread thread) =>
+        new(
+            form,
+            gender,
+            FormattableString.Invariant($"-{dash}"),
+            thread,
+            thread.MajorDiameter,
+            form switch
+            {
+                EndForm.Flare37 => EndTables.Flare37Source,
+                EndForm.Flare45 => EndTables.Flare45Source,
+                _ => EndTables.ORingBossSource,
+            }
+        );
+
+    private static FittingEnd Pipe(EndForm form, EndGender gender, ScrewThread thread, DataSource source) =>
+        new(form, gender, thread.Designation, thread, thread.MajorDiameter, source);
+
+    private static FittingEnd Plain(EndForm form, EndGender gender, Length diameter, string paramName)
+    {
+        double d = Guard.Positive(diameter, diameter.InSi(), paramName);
+        return new(
+            form,
+            gender,
+            FormattableString.Invariant($"{d * 1e3:0.##} mm"),
+            null,
+            diameter,
+            EndTables.CallerSource
+        );
+    }
+}

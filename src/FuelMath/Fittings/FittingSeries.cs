@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Fittings;
+
+/// <summary>Fittings one after the other, as those on a hose: their losses add up.</summary>
+/// <remarks>
+/// <para>
+/// Each coefficient is carried to one bore before it is added. Fittings closer together than about ten bores disturb each
+/// other, mostly so that together they lose less than their sum: the sum is on the safe side.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class FittingSeries
+{
+    /// <summary>Puts fittings one after the other.</summary>
+    /// <param name="fittings">The fittings; may be none.</param>
+    /// <exception cref="ArgumentNullException">The list or one of its fittings is null.</exception>
+    public FittingSeries(IEnumerable<Fitting> fittings)
+    {
+        ArgumentNullException.ThrowIfNull(fittings);
+        Fittings = [.. fittings];
+        foreach (Fitting fitting in Fittings)
+        {
+            ArgumentNullException.ThrowIfNull(fitting, nameof(fittings));
+        }
+    }
+
+    /// <summary>The fittings, in the order given.</summary>
+    public ImmutableArray<Fitting> Fittings { get; }
+
+    /// <summary>Those of them whose coefficient is an estimate.</summary>
+    public ImmutableArray<Fitting> Estimates => [.. Fittings.Where(f => f.Basis == LossBasis.Estimate)];
+
+    /// <summary>Their coefficients as one sum for one bore.</summary>
+    /// <param name="bore">The bore; greater than zero.</param>
+    /// <returns>The sum, for the velocity in that bore.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
+    public Ratio CoefficientFor(Length bore)
+    {
+        Guard.Positive(bore, bore.InSi(), nameof(bore));
+        return SiUnits.Ratio(Fittings.Sum(f => f.Carried(bore, nameof(bore))));
+    }
+}

@@ -1,0 +1,223 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+
+namespace FuelMath.Fittings;
+
+/// <summary>The rules by which two ends are judged.</summary>
+internal static class JointRules
+{
+    // Couplers of 7.89 mm and of 8 mm are different parts, 1.4 % apart; a drawing's tolerance is below 1 %.
+    private const double SameTube = 0.01;
+
+    // A hose stretches over its barb; the next size is at least a quarter larger.
+    private const double SameHose = 0.03;
+
+    internal static Joint Judge(FittingEnd first, FittingEnd second)
+    {
+        if (first.Gender == second.Gender)
+        {
+            return Apart(
+                first,
+                second,
+                JointTrap.None,
+                $"Both ends are {(first.Gender == EndGender.Male ? "male" : "female")}: {first} and {second}. A piece between them is needed."
+            );
+        }
+
+        return first.Thread is not null && second.Thread is not null ? Threaded(first, second)
+            : first.Thread is null && second.Thread is null ? Plain(first, second)
+            : Apart(
+                first,
+                second,
+                JointTrap.None,
+                $"{Capital(first)} and {second}: one has a thread and the other has none."
+            );
+    }
+
+    private static Joint Plain(FittingEnd first, FittingEnd second)
+    {
+        if (first.Form != second.Form)
+        {
+            return Apart(
+                first,
+                second,
+                JointTrap.None,
+                $"{Capital(first)} and {second}: a quick connect needs its own tube end or coupler, and a hose a barb. A hose pushed over a smooth tube end blows off."
+            );
+        }
+
+        (double a, double b) = (first.Diameter.InSi(), second.Diameter.InSi());
+        double apart = Math.Abs(a - b) / Math.Max(a, b);
+        bool isHose = first.Form == EndForm.HoseBarb;
+        return apart > (isHose ? SameHose : SameTube)
+                ? Apart(first, second, JointTrap.None, $"Same form, other size: {first.Size} and {second.Size}.")
+            : isHose
+                ? Tight(
+                    first,
+                    second,
+                    "The hose grips the barb and a clamp holds it there.",
+                    "Only with a clamp, and only up to the pressure that hose, barb and clamp are made for together.",
+                    "Use hose lined for the fuel, and a clamp that does not cut it."
+                )
+            : Tight(
+                first,
+                second,
+                "The coupler's O-rings seal on the tube end and its latch holds the bead.",
+                "Pull on it after it clicks. Couplers of one diameter differ in their latch: take both parts from one standard.",
+                "Its O-rings must suit the fuel: ask the maker."
+            );
+    }
+
+    private static Joint Threaded(FittingEnd first, FittingEnd second)
+    {
+        string threads = $"{first.Thread!.Designation} and {second.Thread!.Designation}";
+        return first.Thread.FitWith(second.Thread) switch
+        {
+            ThreadFit.Same => SameThread(first, second),
+            ThreadFit.SameSizeOtherForm => OtherProfile(first, second, threads),
+            ThreadFit.StartsThenBinds => Apart(
+                first,
+                second,
+                IsAmericanWithWhitworth(first, second)
+                    ? JointTrap.AmericanAndWhitworthPipe
+                    : JointTrap.NearlyTheSameThread,
+                $"The threads {threads} are not the same, though near enough to start.",
+                "It starts by hand and then binds: force strips the softer thread, often that of the rail or tank."
+            ),
+            _ => Apart(first, second, JointTrap.None, $"The threads differ: {threads}."),
+        };
+    }
+
+    private static Joint OtherProfile(FittingEnd first, FittingEnd second, string threads) =>
+        IsAmericanWithWhitworth(first, second)
+            ? Leaks(
+                first,
+                second,
+                JointTrap.AmericanAndWhitworthPipe,
+                $"The threads {threads} have one pitch, but flanks of 60 and of 55 degrees: they touch on lines and leave a spiral path."
+            )
+            : Leaks(
+                first,
+                second,
+                JointTrap.ParallelAndTaperPipe,
+                $"One of the threads {threads} tapers and the other does not: it wedges on a turn or two before the face can press a washer, and the threads alone do not seal."
+            );
+
+    private static Joint SameThread(FittingEnd first, FittingEnd second)
+    {
+        if (first.Form == second.Form)
+        {
+            return Tight(
+                first,
+                second,
+                $"They are made for each other: each seals {EndWords.Place(first.Form)}.",
+                Care(first.Form)
+            );
+        }
+
+        (FittingEnd male, FittingEnd female) = first.Gender == EndGender.Male ? (first, second) : (second, first);
+        string thread = first.Thread!.Designation;
+        return (male.Form, female.Form) switch
+        {
+            (EndForm.PipeTaper, EndForm.PipeTaperDryseal) or (EndForm.PipeTaperDryseal, EndForm.PipeTaper) => new(
+                first,
+                second,
+                JointVerdict.Seals,
+                JointTrap.DrysealAndPlainPipe,
+                "Dryseal and plain taper pipe thread share diameter, pitch and taper, but only two dryseal threads crush into each other. With sealant they seal like two plain ones.",
+                [.. Care(EndForm.PipeTaper), "Not without sealant."]
+            ),
+            (EndForm.Flare37, EndForm.ORingBoss) => Leaks(
+                first,
+                second,
+                JointTrap.FlareInORingBoss,
+                $"Both threads are {thread}, so the flare screws into the boss and feels right. But the flare seals on a cone of 37 degrees, and the boss has no cone: it seals by an O-ring in its chamfer, and the flare carries no O-ring. Nothing seals but the threads, which do not.",
+                "An adapter from O-ring boss to male flare belongs between: it is one piece."
+            ),
+            (EndForm.ORingBoss, EndForm.Flare37) => Leaks(
+                first,
+                second,
+                JointTrap.ORingStudInFlareNut,
+                $"Both threads are {thread}, so the nut runs onto the stud. But the nut's cone of 37 degrees finds no cone, and the stud's O-ring finds no chamfer: it is pinched at the rim of the nut."
+            ),
+            (EndForm.Flare37, EndForm.Flare45) or (EndForm.Flare45, EndForm.Flare37) => Leaks(
+                first,
+                second,
+                JointTrap.Flare37AndFlare45,
+                $"Both threads are {thread}, but the cones stand at 37 and at 45 degrees: they touch on a thin ring, which leaks, or cracks the flare when it is tightened until it does not."
+            ),
+            (EndForm.InvertedFlare, EndForm.BubbleFlare) or (EndForm.BubbleFlare, EndForm.InvertedFlare) => Leaks(
+                first,
+                second,
+                JointTrap.InvertedAndBubbleFlare,
+                $"Both nuts are {thread}, but an inverted flare sits on a raised seat and a bubble flare in a hollow one: each meets the other's seat on an edge."
+            ),
+            _ => Leaks(
+                first,
+                second,
+                JointTrap.SameThreadOtherSeal,
+                $"Both threads are {thread}, but {male} seals {EndWords.Place(male.Form)}, and {female} seals {EndWords.Place(female.Form)}: neither finds its seat."
+            ),
+        };
+    }
+
+    private static string[] Care(EndForm form) =>
+        form switch
+        {
+            EndForm.Flare37 or EndForm.Flare45 =>
+            [
+                "Cones clean and without scratches; no sealant on a flare: it keeps the cones apart.",
+            ],
+            EndForm.ORingBoss or EndForm.MetricORingPort =>
+            [
+                "Its O-ring must be there, whole, oiled and of a rubber that suits the fuel: ask the maker.",
+            ],
+            EndForm.PipeTaper or EndForm.PipeTaperWhitworth =>
+            [
+                "Sealant that suits the fuel, none on the first thread; a taper splits a housing that is over-tightened.",
+            ],
+            EndForm.PipeTaperDryseal => ["Once opened, a dryseal thread needs sealant."],
+            EndForm.Banjo => ["New washers each time, one on either side of the ring; faces flat and clean."],
+            EndForm.PipeParallelBonded =>
+            [
+                "A bonded washer of the right size, whose rubber suits the fuel: ask the maker.",
+            ],
+            EndForm.InvertedFlare or EndForm.BubbleFlare =>
+            [
+                "One kind of flare on the tube, the one that the seat is made for.",
+            ],
+            _ => [],
+        };
+
+    private static bool IsAmericanWithWhitworth(FittingEnd first, FittingEnd second)
+    {
+        (ThreadForm a, ThreadForm b) = (first.Thread!.Form, second.Thread!.Form);
+        return (a == ThreadForm.AmericanPipeTaper && IsWhitworth(b))
+            || (b == ThreadForm.AmericanPipeTaper && IsWhitworth(a));
+
+        static bool IsWhitworth(ThreadForm form) =>
+            form is ThreadForm.WhitworthPipeParallel or ThreadForm.WhitworthPipeTaper;
+    }
+
+    private static Joint Tight(FittingEnd a, FittingEnd b, string reason, params string[] cautions) =>
+        new(a, b, JointVerdict.Seals, JointTrap.None, reason, [.. cautions]);
+
+    private static Joint Leaks(FittingEnd a, FittingEnd b, JointTrap trap, string reason, params string[] cautions) =>
+        new(
+            a,
+            b,
+            JointVerdict.ThreadsButDoesNotSeal,
+            trap,
+            reason,
+            [.. cautions, "It can hold for a while and then spray. Do not run it."]
+        );
+
+    private static Joint Apart(FittingEnd a, FittingEnd b, JointTrap trap, string reason, params string[] cautions) =>
+        new(a, b, JointVerdict.DoesNotGoTogether, trap, reason, [.. cautions]);
+
+    private static string Capital(FittingEnd end)
+    {
+        string text = end.ToString();
+        return char.ToUpperInvariant(text[0]) + text[1..];
+    }
+}

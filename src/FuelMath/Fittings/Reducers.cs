@@ -1,0 +1,110 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fittings;
+
+/// <summary>Changes of bore: steps and cones, narrowing and widening.</summary>
+/// <remarks>
+/// Each coefficient is for the smaller of the two bores. A step out is not the mirror of a step in: from half the
+/// diameter to the whole it loses 0.56, back again 0.38 of the velocity head in the narrow bore.
+/// </remarks>
+public static class Reducers
+{
+    /// <summary>A step to a wider bore, after Borda and Carnot.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="bore">The smaller bore; greater than zero.</param>
+    /// <param name="widerBore">The wider bore; that or more.</param>
+    /// <returns>The fitting, for the smaller bore.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static Fitting SuddenExpansion(string name, Length bore, Length widerBore) =>
+        new(
+            name,
+            bore,
+            SiUnits.Ratio(MinorLoss.SuddenExpansion(Areas(bore, widerBore)).Value),
+            LossBasis.Published,
+            new DataSource("White-2003", "section 6.9, sudden expansion")
+        );
+
+    /// <summary>A step to a narrower bore, with a sharp edge.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="bore">The smaller bore; greater than zero.</param>
+    /// <param name="widerBore">The wider bore; that or more.</param>
+    /// <returns>The fitting, for the smaller bore.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static Fitting SuddenContraction(string name, Length bore, Length widerBore) =>
+        new(
+            name,
+            bore,
+            SiUnits.Ratio(MinorLoss.SuddenContraction(Areas(bore, widerBore)).Value),
+            LossBasis.Published,
+            new DataSource("Crane-TP410", "appendix A, sudden contraction")
+        );
+
+    /// <summary>A cone to a wider bore.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="bore">The smaller bore; greater than zero.</param>
+    /// <param name="widerBore">The wider bore; that or more.</param>
+    /// <param name="included">Included angle of the cone; greater than zero to 180 degrees.</param>
+    /// <returns>The fitting, for the smaller bore.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static Fitting GradualExpansion(string name, Length bore, Length widerBore, Angle included) =>
+        new(
+            name,
+            bore,
+            SiUnits.Ratio(BendLoss.GradualExpansion(SineOfHalf(included), Areas(bore, widerBore)).Value),
+            LossBasis.Published,
+            new DataSource("Crane-TP410", "appendix A, gradual enlargement")
+        );
+
+    /// <summary>A cone to a narrower bore.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="bore">The smaller bore; greater than zero.</param>
+    /// <param name="widerBore">The wider bore; that or more.</param>
+    /// <param name="included">Included angle of the cone; greater than zero to 180 degrees.</param>
+    /// <returns>The fitting, for the smaller bore.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static Fitting GradualContraction(string name, Length bore, Length widerBore, Angle included) =>
+        new(
+            name,
+            bore,
+            SiUnits.Ratio(BendLoss.GradualContraction(SineOfHalf(included), Areas(bore, widerBore)).Value),
+            LossBasis.Published,
+            new DataSource("Crane-TP410", "appendix A, gradual contraction")
+        );
+
+    /// <summary>Smaller over larger area of two bores, of which the second must not be the narrower.</summary>
+    internal static double AreaRatio(Length bore, Length widerBore, string boreName, string widerName)
+    {
+        double small = Guard.Positive(bore, bore.InSi(), boreName);
+        double large = widerBore.InSi();
+        return large >= small * (1 - Guard.EdgeTolerance) && double.IsFinite(large)
+            ? Math.Min(1, small / large * (small / large))
+            : throw Guard.OutOfRange(
+                widerBore,
+                $"finite and at least {Guard.Show(bore, widerBore.Unit)}, the narrower bore",
+                widerName
+            );
+    }
+
+    private static Real Areas(Length bore, Length widerBore) =>
+        new(AreaRatio(bore, widerBore, nameof(bore), nameof(widerBore)));
+
+    private static Real SineOfHalf(Angle included)
+    {
+        double angle = included.InSi();
+        return angle > 0 && angle <= Math.PI * (1 + Guard.EdgeTolerance)
+            ? new(Math.Sin(Math.Min(angle, Math.PI) / 2))
+            : throw Guard.OutOfRange(
+                included,
+                $"greater than zero and up to {Guard.Show(SiUnits.Angle(Math.PI), included.Unit)}",
+                nameof(included)
+            );
+    }
+}

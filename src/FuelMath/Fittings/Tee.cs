@@ -1,0 +1,145 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fittings;
+
+/// <summary>A tee or a wye: what it loses depends on the way taken and on how the flow is shared.</summary>
+/// <remarks>
+/// <para>
+/// The coefficient is for the <em>combined</em> velocity in the run's bore. It may be negative: a faster stream drags the
+/// slower one along, whose pressure rises. <see cref="ToFitting"/> gives the same loss for a leg's own flow and bore, as
+/// a network needs it, at one share of the flow; a share that differs from the solved one needs another look.
+/// </para>
+/// <para>
+/// A y-block whose two outlets leave at equal angles is not in the handbook: take the branch path for both, which is on
+/// the safe side. Between 60 and 75 degrees the published formulas change over with a jump.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class Tee
+{
+    private const double NarrowestDegrees = 30;
+    private const double WidestDegrees = 90;
+    private static readonly DataSource Book = new("Crane-TP410", "chapter 2, tees and wyes, with errata");
+
+    private readonly double bore;
+    private readonly double branchBore;
+    private readonly double areaRatio;
+    private readonly double degrees;
+
+    /// <summary>Describes a tee or wye.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="bore">Bore of the run and of the combined leg; greater than zero.</param>
+    /// <param name="branchBore">Bore of the branch; greater than zero, not wider than the run.</param>
+    /// <param name="branchAngle">Angle between branch and run; 90 degrees for a tee, 30 to 90 allowed.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Tee(string name, Length bore, Length branchBore, Angle branchAngle)
+    {
+        Name = Guard.Name(name, nameof(name));
+        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        this.branchBore = Guard.Positive(branchBore, branchBore.InSi(), nameof(branchBore));
+        if (this.branchBore > this.bore * (1 + Guard.EdgeTolerance))
+        {
+            throw Guard.OutOfRange(
+                branchBore,
+                $"not wider than the run, {Guard.Show(bore, branchBore.Unit)}",
+                nameof(branchBore)
+            );
+        }
+
+        areaRatio = Math.Min(1, this.branchBore / this.bore * (this.branchBore / this.bore));
+        degrees =
+            Guard.InRange(
+                branchAngle,
+                branchAngle.InSi(),
+                NarrowestDegrees * Math.PI / 180,
+                WidestDegrees * Math.PI / 180,
+                SiUnits.Angle,
+                nameof(branchAngle)
+            )
+            * 180
+            / Math.PI;
+        (Bore, BranchBore, BranchAngle) = (bore, branchBore, branchAngle);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Bore of the run and of the combined leg.</summary>
+    public Length Bore { get; }
+
+    /// <summary>Bore of the branch.</summary>
+    public Length BranchBore { get; }
+
+    /// <summary>Angle between branch and run.</summary>
+    public Angle BranchAngle { get; }
+
+    /// <summary>The loss coefficient of a way through it, for the combined velocity in the run's bore.</summary>
+    /// <param name="path">The way.</param>
+    /// <param name="branchShare">Flow of the branch over combined flow; 0 to 1.</param>
+    /// <returns>The coefficient; negative where the other stream lends pressure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Ratio CoefficientAt(TeePath path, Ratio branchShare)
+    {
+        Guard.Known(path, nameof(path));
+        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio, nameof(branchShare));
+        return SiUnits.Ratio(Combined(path, share));
+    }
+
+    /// <summary>A way through it as a fitting for the flow of that leg alone, at one share of the flow.</summary>
+    /// <param name="path">The way; the leg is the run for the run paths and the branch for the branch paths.</param>
+    /// <param name="branchShare">Flow of the branch over combined flow; 0 to 1, and the leg must carry some.</param>
+    /// <returns>The fitting, for the bore of the leg.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside what is allowed, no flow goes this way, or the coefficient is negative there.
+    /// </exception>
+    public Fitting ToFitting(TeePath path, Ratio branchShare)
+    {
+        Guard.Known(path, nameof(path));
+        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio, nameof(branchShare));
+        bool branch = path is TeePath.DividingBranch or TeePath.CombiningBranch;
+        double legShare = branch ? share : 1 - share;
+        if (legShare <= 0)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(branchShare),
+                $"Some flow must go the way {path}; at a branch share of {Guard.Show(branchShare, branchShare.Unit)} none does."
+            );
+        }
+
+        double combined = Combined(path, share);
+        if (combined < 0)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(branchShare),
+                FormattableString.Invariant(
+                    $"The way {path} must lose pressure to be a fitting; at this share its coefficient is {combined:0.####}. Leave it out, which is on the safe side."
+                )
+            );
+        }
+
+        double legBore = branch ? branchBore : bore;
+        double ofLeg =
+            MinorLoss.CarriedCoefficient(new Real(combined), new Real(bore), new Real(legBore)).Value
+            / (legShare * legShare);
+        return new($"{Name}, {path}", branch ? BranchBore : Bore, SiUnits.Ratio(ofLeg), LossBasis.Published, Book);
+    }
+
+    private double Combined(TeePath path, double share)
+    {
+        Real q = new(share);
+        Real a = new(areaRatio);
+        Real coefficient = path switch
+        {
+            TeePath.DividingRun => TeeLoss.DividingRun(q, a),
+            TeePath.DividingBranch => TeeLoss.DividingBranch(q, a, degrees),
+            TeePath.CombiningRun => TeeLoss.CombiningRun(q, a, degrees),
+            _ => TeeLoss.CombiningBranch(q, a, degrees),
+        };
+        return coefficient.Value;
+    }
+}

@@ -1,0 +1,17 @@
+namespace FuelMath.Fittings;
+
+/// <summary>How two threads go together.</summary>
+public enum ThreadFit
+{
+    /// <summary>The same thread.</summary>
+    Same,
+
+    /// <summary>Same pitch and nearly the same diameter, but another profile or taper: they go together.</summary>
+    SameSizeOtherForm,
+
+    /// <summary>Near enough to start by hand and to strip under a wrench.</summary>
+    StartsThenBinds,
+
+    /// <summary>They do not start.</summary>
+    Different,
+}

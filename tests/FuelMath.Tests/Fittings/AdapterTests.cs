@@ -1,0 +1,112 @@
+using FsCheck.Xunit;
+using FuelMath.Fittings;
+
+namespace FuelMath.Tests.Fittings;
+
+[Properties(Arbitrary = [typeof(FittingArbitraries)])]
+public sealed class AdapterTests
+{
+    private const EndGender Male = EndGender.Male;
+    private const EndGender Female = EndGender.Female;
+    private static readonly FittingEnd Port = FittingEnd.ORingBoss(6, Female);
+    private static readonly FittingEnd Hose = FittingEnd.Flare37(6, Female);
+    private static readonly Adapter Usual = new(
+        "boss to flare",
+        FittingEnd.ORingBoss(6, Male),
+        FittingEnd.Flare37(6, Male)
+    );
+
+    [Fact]
+    public void Shortest_FlareHoseToBoss_IsOneAdapter()
+    {
+        AdapterPath path = Assert.Single(AdapterSearch.Shortest(Port, Hose, [Usual], 10));
+
+        Assert.Same(Usual, Assert.Single(path.Adapters));
+        Assert.Equal(2, path.Joints.Length);
+        Assert.StartsWith("O-ring boss port -6", path.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shortest_EndsThatSeal_NeedNone()
+    {
+        AdapterPath path = Assert.Single(AdapterSearch.Shortest(Port, Port.Mate, [Usual], 10));
+
+        Assert.Empty(path.Adapters);
+        Assert.Equal("O-ring boss port -6 (9/16-18 UNF) seals with O-ring boss stud -6 (9/16-18 UNF)", path.ToString());
+    }
+
+    [Fact]
+    public void Shortest_NothingThatJoins_IsEmpty() =>
+        Assert.Empty(AdapterSearch.Shortest(Port, FittingEnd.Flare37(8, Female), [Usual], 10));
+
+    /// <summary>Two equal pieces give two chains in the order of the list; the limit holds.</summary>
+    [Fact]
+    public void Shortest_EqualPieces_GiveEachChain()
+    {
+        Adapter twin = new("the other maker's", Usual.Second, Usual.First);
+
+        Assert.Equal(
+            ["boss to flare", "the other maker's"],
+            AdapterSearch.Shortest(Port, Hose, [Usual, twin], 10).Select(p => p.Adapters[0].Name)
+        );
+        Assert.Single(AdapterSearch.Shortest(Port, Hose, [Usual, twin], 1));
+    }
+
+    [Fact]
+    public void Shortest_BadArguments_AreRefused()
+    {
+        Words.Refused<ArgumentOutOfRangeException>(
+            "mostPaths",
+            "Must be from 1 to 1000; it was 0.",
+            () => AdapterSearch.Shortest(Port, Hose, [Usual], 0)
+        );
+        Assert.Throws<ArgumentNullException>("available", () => AdapterSearch.Shortest(Port, Hose, [null!], 1));
+        Words.Refused<ArgumentException>("name", "Must be a name, not blank.", () => new Adapter("", Port, Hose));
+    }
+
+    /// <summary>Any two ends are one generic adapter apart.</summary>
+    [Property]
+    public void Generic_BetweenAnyEnds_JoinsThem(AnyEnd from, AnyEnd to)
+    {
+        Adapter adapter = AdapterSearch.Generic(from.End, to.End);
+
+        Assert.Equal(JointVerdict.Seals, Joint.Between(from.End, adapter.First).Verdict);
+        Assert.Equal(JointVerdict.Seals, Joint.Between(adapter.Second, to.End).Verdict);
+    }
+
+    /// <summary>Against a search of all chains by brute force: as short, as many, and sealed at every joint.</summary>
+    [Property(MaxTest = 60)]
+    public void Shortest_AgainstBruteForce_IsAsShortAndComplete(Shelf shelf)
+    {
+        var found = AdapterSearch.Shortest(shelf.From, shelf.To, shelf.Adapters, 1000);
+
+        int? fewest = null;
+        int count = 0;
+        for (int pieces = 0; pieces <= 4 && fewest is null; pieces++)
+        {
+            count = Chains(shelf.From, shelf.To, shelf.Adapters, pieces);
+            fewest = count > 0 ? pieces : null;
+        }
+
+        if (fewest is { } length)
+        {
+            Assert.All(found, p => Assert.Equal(length, p.Adapters.Length));
+            Assert.Equal(count, found.Length);
+            Assert.All(found.SelectMany(p => p.Joints), j => Assert.Equal(JointVerdict.Seals, j.Verdict));
+        }
+        else
+        {
+            Assert.All(found, p => Assert.True(p.Adapters.Length > 4));
+        }
+    }
+
+    private static int Chains(FittingEnd end, FittingEnd to, IReadOnlyList<Adapter> adapters, int pieces) =>
+        pieces == 0
+            ? Joint.Between(end, to).Verdict == JointVerdict.Seals
+                ? 1
+                : 0
+            : adapters
+                .SelectMany(a => new[] { (In: a.First, Out: a.Second), (In: a.Second, Out: a.First) })
+                .Where(s => Joint.Between(end, s.In).Verdict == JointVerdict.Seals)
+                .Sum(s => Chains(s.Out, to, adapters, pieces - 1));
+}
