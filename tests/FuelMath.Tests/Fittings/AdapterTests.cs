@@ -61,7 +61,7 @@ public sealed class AdapterTests
             () => AdapterSearch.Shortest(Port, Hose, [Usual], 0)
         );
         Assert.Throws<ArgumentNullException>("available", () => AdapterSearch.Shortest(Port, Hose, [null!], 1));
-        Words.Refused<ArgumentException>("name", "Must be a name, not blank.", () => new Adapter("", Port, Hose));
+        Words.Refused<ArgumentException>("name", "Must be a name, not blank.", () => _ = new Adapter("", Port, Hose));
     }
 
     /// <summary>Any two ends are one generic adapter apart.</summary>

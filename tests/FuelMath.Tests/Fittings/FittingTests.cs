@@ -198,12 +198,12 @@ public sealed class FittingTests
         Words.Refused<ArgumentOutOfRangeException>(
             "basis",
             "Must be one of Published, Supplied, Estimate; it was 9.",
-            () => new Fitting("f", Mm(8), R(1), (LossBasis)9, FittingMeasures.Source)
+            () => _ = new Fitting("f", Mm(8), R(1), (LossBasis)9, FittingMeasures.Source)
         );
         Words.Refused<ArgumentException>(
             "name",
             "Must be a name, not blank.",
-            () => new Fitting(" ", Mm(8), R(1), LossBasis.Supplied, FittingMeasures.Source)
+            () => _ = new Fitting(" ", Mm(8), R(1), LossBasis.Supplied, FittingMeasures.Source)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "otherBore",
