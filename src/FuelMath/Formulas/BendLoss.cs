@@ -48,8 +48,8 @@ public static class BendLoss
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
     /// Two formulas, for narrow cones and for wide ones. The book changes over at 45 degrees of included angle, where they
-    /// differ by 1 %; here the smaller of the two is taken, which changes over at 46 degrees without a jump. Source:
-    /// [Crane-TP410] appendix A, formulas 1 and 2.
+    /// differ by 1 %; here the smaller of the two is taken, which changes over at 46 degrees without a jump.
+    /// Source: [Crane-TP410] appendix A, formulas 1 and 2.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T GradualContraction<T>(T sineOfHalf, T areaRatio)
@@ -62,8 +62,8 @@ public static class BendLoss
     /// <param name="areaRatio">Smaller area over larger area, 0 to 1.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
-    /// From 45 degrees of included angle on it is the sudden expansion of Borda and Carnot. Source: [Crane-TP410] appendix A,
-    /// formulas 3 and 4.
+    /// From 45 degrees of included angle on it is the sudden expansion of Borda and Carnot.
+    /// Source: [Crane-TP410] appendix A, formulas 3 and 4.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T GradualExpansion<T>(T sineOfHalf, T areaRatio)
