@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using FuelMath.Filters;
+using FuelMath.Fittings;
 using FuelMath.Hoses;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
@@ -33,6 +35,21 @@ internal static class LineShape
 
     private static readonly ValueProperty<FuelLine, Hose> Hose = Part("hose", HoseShape.Shape, l => l.Hose);
 
+    private static readonly ValueProperty<FuelLine, ImmutableArray<Fitting>> Fittings = new(
+        "fittings",
+        "The fittings on the hose, whose losses its own coefficient does not hold; none when left out.",
+        new ListShape<Fitting>(FittingShape.Shape, 1, 100),
+        l => l.Fittings,
+        l => !l.Fittings.IsEmpty,
+        []
+    );
+
+    private static readonly ValueProperty<FuelLine, Fitting> Fitting = Part(
+        "fitting",
+        FittingShape.Shape,
+        l => l.Fitting
+    );
+
     private static readonly ValueProperty<FuelLine, Filter> Filter = Part("filter", FilterShape.Shape, l => l.Filter);
 
     private static readonly ValueProperty<FuelLine, Pump> Pump = Part("pump", PumpShape.Shape, l => l.Pump);
@@ -44,15 +61,26 @@ internal static class LineShape
     );
 
     internal static ObjectShape<FuelLine> Shape { get; } =
-        new("line", "A part between two nodes.", [Name, From, To, Hose, Filter, Pump, Regulator], Make)
+        new(
+            "line",
+            "A part between two nodes.",
+            [Name, From, To, Hose, Fittings, Fitting, Filter, Pump, Regulator],
+            Make
+        )
         {
-            ExactlyOne = [Hose.Name, Filter.Name, Pump.Name, Regulator.Name],
+            ExactlyOne = [Hose.Name, Fitting.Name, Filter.Name, Pump.Name, Regulator.Name],
         };
 
     private static FuelLine Make(Fields<FuelLine> f)
     {
         (string name, string from, string to) = (f.Of(Name), f.Of(From), f.Of(To));
-        return f.Has(Hose) ? new(name, from, to, f.Of(Hose))
+        if (f.Has(Fittings) && !f.Has(Hose))
+        {
+            throw new ArgumentException($"Only a hose carries fittings; line '{name}' has no hose.");
+        }
+
+        return f.Has(Hose) ? new(name, from, to, f.Of(Hose), f.Of(Fittings))
+            : f.Has(Fitting) ? new(name, from, to, f.Of(Fitting))
             : f.Has(Filter) ? new(name, from, to, f.Of(Filter))
             : f.Has(Pump) ? new(name, from, to, f.Of(Pump))
             : new(name, from, to, f.Of(Regulator));

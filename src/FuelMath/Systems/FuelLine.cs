@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using FuelMath.Filters;
+using FuelMath.Fittings;
 using FuelMath.Hoses;
 using FuelMath.Internal;
 using FuelMath.Pumps;
@@ -36,6 +38,37 @@ public sealed class FuelLine
     {
         ArgumentNullException.ThrowIfNull(hose);
         Hose = hose;
+    }
+
+    /// <summary>Puts a hose with its fittings between two nodes.</summary>
+    /// <param name="name">The line's name; not blank.</param>
+    /// <param name="from">The node that it starts from.</param>
+    /// <param name="to">The node that it leads to.</param>
+    /// <param name="hose">The hose; what its own loss coefficient holds already is not to be given again.</param>
+    /// <param name="fittings">The fittings on it; their coefficients are carried to its bore and added to its own.</param>
+    /// <exception cref="ArgumentException">A name is blank, or both nodes are one.</exception>
+    /// <exception cref="ArgumentNullException">Hose, list or a fitting is null.</exception>
+    public FuelLine(string name, string from, string to, Hose hose, IEnumerable<Fitting> fittings)
+        : this(name, from, to, hose) => Fittings = new FittingSeries(fittings).Fittings;
+
+    /// <summary>Puts a fitting by itself between two nodes: an elbow, a reducer, a leg of a tee.</summary>
+    /// <param name="name">The line's name; not blank.</param>
+    /// <param name="from">The node that it starts from.</param>
+    /// <param name="to">The node that it leads to.</param>
+    /// <param name="fitting">The fitting; its coefficient must be greater than zero.</param>
+    /// <exception cref="ArgumentException">A name is blank, both nodes are one, or the fitting loses nothing.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="fitting"/> is null.</exception>
+    public FuelLine(string name, string from, string to, Fitting fitting)
+        : this(name, from, to)
+    {
+        ArgumentNullException.ThrowIfNull(fitting);
+        Fitting =
+            fitting.LossCoefficient.InSi() > 0
+                ? fitting
+                : throw new ArgumentException(
+                    $"A fitting by itself must lose something; the coefficient of '{fitting.Name}' is zero. Join its two nodes into one.",
+                    nameof(fitting)
+                );
     }
 
     /// <summary>Puts a filter between two nodes.</summary>
@@ -91,6 +124,12 @@ public sealed class FuelLine
 
     /// <summary>The hose, where the part is one.</summary>
     public Hose? Hose { get; }
+
+    /// <summary>The fittings on the hose, where the part is one; often none.</summary>
+    public ImmutableArray<Fitting> Fittings { get; } = [];
+
+    /// <summary>The fitting, where the part is one by itself.</summary>
+    public Fitting? Fitting { get; }
 
     /// <summary>The filter, where the part is one.</summary>
     public Filter? Filter { get; }

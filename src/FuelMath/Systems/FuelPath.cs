@@ -1,3 +1,4 @@
+using FuelMath.Fittings;
 using FuelMath.Hoses;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -151,7 +152,13 @@ internal sealed class FuelPath
     {
         if (line.Hose is { } hose)
         {
-            return new(line.Name, line.From, line.To, LinkKind.Pipe, Pipe(hose));
+            return new(line.Name, line.From, line.To, LinkKind.Pipe, Pipe(hose, new FittingSeries(line.Fittings)));
+        }
+
+        if (line.Fitting is { } fitting)
+        {
+            double square = PartMath.PerDensity(fitting.LossCoefficient.InSi(), fitting.Bore.InSi());
+            return new(line.Name, line.From, line.To, LinkKind.Fitting, new SquarePart { SquarePerDensity = square });
         }
 
         if (line.Filter is { } filter)
@@ -183,12 +190,12 @@ internal sealed class FuelPath
         return new(line.Name, line.From, line.To, LinkKind.BypassRegulator, valve);
     }
 
-    private static PipePart Pipe(Hose hose) =>
+    private static PipePart Pipe(Hose hose, FittingSeries fittings) =>
         new(
             hose.Length.InSi(),
             hose.Bore.InSi(),
             hose.Roughness.InSi(),
-            hose.LossCoefficient.InSi(),
+            hose.LossCoefficient.InSi() + fittings.CoefficientFor(hose.Bore).InSi(),
             FrictionLaw.ColebrookStraightPassage,
             false
         );

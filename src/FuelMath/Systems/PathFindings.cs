@@ -1,4 +1,5 @@
 using FuelMath.Findings;
+using FuelMath.Fittings;
 using FuelMath.Internal;
 using FuelMath.Regulators;
 
@@ -12,6 +13,7 @@ internal sealed class PathFindings(SolvedSystem solved)
         LookAtRegulators();
         LookAtPumps();
         LookAtHoses();
+        LookAtFittings();
         LookAtFilters();
     }
 
@@ -118,6 +120,33 @@ internal sealed class PathFindings(SolvedSystem solved)
                     ahead
                         ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
                         : "Pressure losses grow with its square; a larger bore costs little."
+                );
+            }
+        }
+    }
+
+    /// <summary>A coefficient that rests on assumptions is said, not hidden.</summary>
+    private void LookAtFittings()
+    {
+        foreach (FuelLine line in solved.System.Plan.Lines)
+        {
+            string[] guessed =
+            [
+                .. line
+                    .Fittings.Append(line.Fitting)
+                    .OfType<Fitting>()
+                    .Where(f => f.Basis == LossBasis.Estimate)
+                    .Select(f => f.Name),
+            ];
+            if (guessed.Length > 0)
+            {
+                solved.Add(
+                    Severity.Note,
+                    $"Loss coefficients on line '{line.Name}' are estimates",
+                    string.Join(", ", guessed),
+                    "none",
+                    "Measure the pressure across the line when it matters.",
+                    SolvedSystem.ByDefinition
                 );
             }
         }

@@ -35,6 +35,14 @@ public sealed class SystemDocumentRefusalTests
         "\"-8 mm\""
     )]
     [InlineData(
+        "\"pump\": {",
+        "\"fittings\": [{\"name\": \"elbow\", \"bore\": \"8 mm\", \"lossCoefficient\": 1.2, \"basis\": \"supplied\", "
+            + "\"source\": {\"key\": \"Workshop-class\", \"locator\": \"elbow\"}}], \"pump\": {",
+        "$.plan.lines[1]",
+        "Only a hose carries fittings; line 'pump' has no hose.",
+        "an object with \"name\", \"from\", \"to\", \"fittings\", \"pump\""
+    )]
+    [InlineData(
         "\"massFlow\": \"3.19 g/s\"",
         "\"massFlow\": \"3.19 cm3/min\"",
         "$.injectors[0].rating.massFlow",
@@ -90,7 +98,7 @@ public sealed class SystemDocumentRefusalTests
         "\"regulator\": {",
         "\"valve\": {",
         "$.plan.lines[4].valve",
-        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"filter\", \"pump\", \"regulator\".",
+        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\".",
         "\"valve\""
     )]
     [InlineData(

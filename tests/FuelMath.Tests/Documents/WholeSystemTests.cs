@@ -1,5 +1,6 @@
 using FuelMath.Documents;
 using FuelMath.Engines;
+using FuelMath.Fittings;
 using FuelMath.Fuels;
 using FuelMath.Internal;
 using FuelMath.Quantities;
@@ -117,6 +118,13 @@ public sealed class WholeSystemTests
                 power,
                 WithReference(RegulatorReference.Ambient)
             ),
+            ["fittings on a hose and by themselves"] = Of(
+                Car.Engine,
+                StandardFuels.Methanol,
+                limits,
+                power,
+                WithFittings()
+            ),
         };
     }
 
@@ -142,6 +150,28 @@ public sealed class WholeSystemTests
             limits,
             Source
         );
+
+    /// <summary>Fittings of each basis on every hose, and an elbow ahead of the pump.</summary>
+    private static FuelPlan WithFittings()
+    {
+        Fitting[] fittings =
+        [
+            .. Enum.GetValues<LossBasis>()
+                .Select(b => new Fitting($"{b}", SiUnits.Length(0.007), SiUnits.Ratio(1 / 3.0), b, Source)),
+        ];
+        FuelLine pump = Car.Plan.Lines.First(l => l.Pump is not null);
+        return new(
+            [.. Car.Plan.Nodes, PlanNode.Junction("elbow", SiUnits.Length(0))],
+            [
+                new FuelLine("elbow", pump.From, "elbow", fittings[0]),
+                .. Car.Plan.Lines.Select(l =>
+                    l == pump ? new FuelLine(l.Name, "elbow", l.To, l.Pump!)
+                    : l.Hose is { } hose ? new FuelLine(l.Name, l.From, l.To, hose, fittings)
+                    : l
+                ),
+            ]
+        );
+    }
 
     private static FuelPlan WithReference(RegulatorReference reference)
     {
