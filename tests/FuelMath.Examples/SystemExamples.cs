@@ -56,6 +56,32 @@ public sealed class SystemExamples
         Assert.InRange(dutyCycle.Percent, 40, 90);
     }
 
+    [Fact]
+    public void VoltageDrop()
+    {
+        FuelSystem system = Build();
+        var point = new OperatingPoint(
+            "cruise, uncorrected",
+            RotationalSpeed.FromRevolutionsPerMinute(3000),
+            manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            charge: Temperature.FromDegreesCelsius(30),
+            fuel: Temperature.FromDegreesCelsius(30),
+            supply: ElectricPotential.FromVolts(13.8),
+            FuelCommand.OpenLoop(Lambda.FromRatio(1))
+        );
+
+        #region VoltageDrop
+        VoltageDropEffect effect = VoltageDropEffect.Of(system, point);
+        Console.WriteLine(effect); // "0.41 V lost to the pumps change their flow by -4.0 %; ..."
+        Ratio leaner = effect.LambdaChange!.Value;
+        #endregion
+
+        Assert.True(effect.PumpFlowChange.Percent < -1);
+        Assert.True(leaner.Percent > 0);
+        Assert.StartsWith("0.41 V lost to the pumps change their flow by -4.0 %; ", effect.ToString());
+    }
+
     private static FuelSystem Build()
     {
         #region Build

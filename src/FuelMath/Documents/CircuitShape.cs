@@ -8,7 +8,7 @@ namespace FuelMath.Documents;
 /// <summary>A circuit: wires there and back, and the contacts between them.</summary>
 internal static class CircuitShape
 {
-    private const int MostWires = 100;
+    internal const int MostWires = 100;
 
     private static readonly ValueProperty<Conductor, WireSize> Size = new(
         "size",
@@ -40,12 +40,13 @@ internal static class CircuitShape
         c => c.Temperature
     );
 
-    private static readonly ObjectShape<Conductor> Wire = new(
-        "conductor",
-        "A length of copper wire.",
-        [Size, Wires, Length, Temperature],
-        f => Conductor.FromParallel(f.Of(Wires), f.Of(Size), f.Of(Length), f.Of(Temperature))
-    );
+    internal static ObjectShape<Conductor> Wire { get; } =
+        new(
+            "conductor",
+            "A length of copper wire.",
+            [Size, Wires, Length, Temperature],
+            f => Conductor.FromParallel(f.Of(Wires), f.Of(Size), f.Of(Length), f.Of(Temperature))
+        );
 
     private static readonly ValueProperty<Circuit, string> Name = new("name", "Its name.", TextShape.Name, c => c.Name);
 

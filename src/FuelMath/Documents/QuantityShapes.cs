@@ -45,6 +45,8 @@ internal static class QuantityShapes
 
     internal static Shape<ElectricResistance> SmallResistance { get; } = Of(QuantityKinds.Resistance, "mohm");
 
+    internal static Shape<Power> Power { get; } = Of(QuantityKinds.Power, "W");
+
     internal static Shape<Duration> Duration { get; } = Of(QuantityKinds.Duration, "ms");
 
     internal static Shape<RotationalSpeed> RotationalSpeed { get; } = Of(QuantityKinds.RotationalSpeed, "rpm");

@@ -6,7 +6,6 @@ using FuelMath.Injectors;
 using FuelMath.Shapes;
 using FuelMath.Sources;
 using FuelMath.Systems;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Documents;
@@ -26,27 +25,6 @@ internal static class SystemShape
         "How primaries and secondaries share the fuel.",
         [Transition],
         f => new(f.Of(Transition))
-    );
-
-    private static readonly ValueProperty<PowerSupply, Circuit> Pumps = new(
-        "pumps",
-        "Feeds all pumps together.",
-        CircuitShape.Shape,
-        p => p.Pumps
-    );
-
-    private static readonly ValueProperty<PowerSupply, Circuit> InjectorCircuit = new(
-        "injectors",
-        "Feeds all injectors together.",
-        CircuitShape.Shape,
-        p => p.Injectors
-    );
-
-    private static readonly ObjectShape<PowerSupply> Supply = new(
-        "power-supply",
-        "The circuits that feed pumps and injectors.",
-        [Pumps, InjectorCircuit],
-        f => new(f.Of(Pumps), f.Of(InjectorCircuit))
     );
 
     private static readonly ValueProperty<FuelSystem, string> Name = new(
@@ -113,8 +91,8 @@ internal static class SystemShape
 
     private static readonly ValueProperty<FuelSystem, PowerSupply> Power = new(
         "power",
-        "The circuits that feed pumps and injectors.",
-        Supply,
+        "What feeds pumps and injectors.",
+        PowerSupplyShape.Shape,
         s => s.Power
     );
 

@@ -139,6 +139,12 @@ public sealed class FuelSystem
     /// <returns>A new system.</returns>
     public FuelSystem WithFuel(Fuel fuel) => new(Name, fuel, Engine, Plan, Stages, Staging, Power, Limits, Source);
 
+    /// <summary>The same system fed by other wiring.</summary>
+    /// <param name="power">The other wiring.</param>
+    /// <returns>A new system.</returns>
+    public FuelSystem WithPower(PowerSupply power) =>
+        new(Name, Fuel, Engine, Plan, Stages, Staging, power, Limits, Source);
+
     private void CheckStages()
     {
         if (Stages.Length is < 1 or > 2)

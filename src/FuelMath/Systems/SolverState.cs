@@ -113,6 +113,12 @@ internal sealed class SolverState
 
     internal double InjectorVolts { get; set; }
 
+    /// <summary>Current of all pumps in the last round, A.</summary>
+    internal double PumpAmperesInAll { get; set; }
+
+    /// <summary>Duty cycle over coil resistance, summed over all injectors, in the last round, S.</summary>
+    internal double InjectorConductance { get; set; }
+
     /// <summary>The largest relative change of the round.</summary>
     internal double Change { get; private set; } = double.PositiveInfinity;
 

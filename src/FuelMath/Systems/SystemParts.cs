@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FuelMath.Beliefs;
 using FuelMath.Quantities;
+using FuelMath.Wiring;
 
 namespace FuelMath.Systems;
 
@@ -20,4 +21,6 @@ internal sealed class SystemParts
     internal required Lambda? Lambda { get; init; }
 
     internal required Lambda? Target { get; init; }
+
+    internal required WiringState? Wiring { get; init; }
 }

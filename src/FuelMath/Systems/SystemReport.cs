@@ -29,6 +29,9 @@ internal static class SystemReport
             Chambers = chambers,
             Lambda = lambda,
             Target = state.Point.Command.Lambda,
+            Wiring = system.Power.Mesh is null
+                ? null
+                : system.Power.StateAt(state.Point.Supply, state.PumpAmperesInAll, state.InjectorConductance),
         };
         var evidence = new SolutionEvidence(
             rounds,

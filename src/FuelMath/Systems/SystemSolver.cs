@@ -200,13 +200,6 @@ internal sealed class SystemSolver
             amperes += state.PumpAmperes[p];
         }
 
-        double supply = state.Point.Supply.InSi();
-        double pumpVolts = system
-            .Power.Pumps.VoltageAtLoad(state.Point.Supply, SiUnits.ElectricCurrent(amperes))
-            .InSi();
-        state.Note(pumpVolts, state.PumpVolts, supply, "pump voltage");
-        state.MovePumpVolts(pumpVolts);
-
         // Mean injector current: each coil is a resistor that is connected for its duty cycle.
         double conductance = 0;
         for (int s = 0; s < system.Stages.Length; s++)
@@ -218,9 +211,13 @@ internal sealed class SystemSolver
             }
         }
 
-        double injectorVolts = supply / (1 + (system.Power.Injectors.Resistance.InSi() * conductance));
+        (double pumpVolts, double injectorVolts) = system.Power.VoltsAt(state.Point.Supply, amperes, conductance);
+        double supply = state.Point.Supply.InSi();
+        state.Note(pumpVolts, state.PumpVolts, supply, "pump voltage");
+        state.MovePumpVolts(pumpVolts);
         state.Note(injectorVolts, state.InjectorVolts, supply, "injector voltage");
         state.InjectorVolts = injectorVolts;
+        (state.PumpAmperesInAll, state.InjectorConductance) = (amperes, conductance);
 
         for (int seat = 0; seat < state.Seats.Length; seat++)
         {

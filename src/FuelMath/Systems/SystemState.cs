@@ -3,6 +3,7 @@ using FuelMath.Beliefs;
 using FuelMath.Findings;
 using FuelMath.Internal;
 using FuelMath.Quantities;
+using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Systems;
@@ -39,6 +40,7 @@ public sealed class SystemState
         Chambers = parts.Chambers;
         Lambda = parts.Lambda;
         TargetLambda = parts.Target;
+        Wiring = parts.Wiring;
         Evidence = evidence;
         Findings = findings;
     }
@@ -69,6 +71,9 @@ public sealed class SystemState
 
     /// <summary>The lambda that was asked for; null when the command asks for none.</summary>
     public Lambda? TargetLambda { get; }
+
+    /// <summary>Voltages and currents in the mesh that feeds pumps and injectors; null where two circuits do.</summary>
+    public WiringState? Wiring { get; }
 
     /// <summary>How well the equations are satisfied, and which values are estimates.</summary>
     public SolutionEvidence Evidence { get; }

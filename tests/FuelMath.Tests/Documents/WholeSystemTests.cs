@@ -95,7 +95,7 @@ public sealed class WholeSystemTests
                 [],
                 SiUnits.ElectricResistance(0)
             ),
-            Car.Power.Injectors
+            Car.Power.Injectors!
         );
         Fuel mass = FuelBlend.ByMass(
             "mass blend",
@@ -111,6 +111,7 @@ public sealed class WholeSystemTests
                 Car.Power,
                 WithReference(RegulatorReference.Tank)
             ),
+            ["fed by a mesh"] = Car.WithPower(FedByAMesh()),
             ["ambient reference"] = Of(
                 Car.Engine,
                 StandardFuels.Methanol,
@@ -126,6 +127,50 @@ public sealed class WholeSystemTests
                 WithFittings()
             ),
         };
+    }
+
+    /// <summary>Every kind of source and load.</summary>
+    private static PowerSupply FedByAMesh()
+    {
+        ElectricResistance some = SiUnits.ElectricResistance(0.01);
+        return PowerSupply.FromMesh(
+            new WiringMesh(
+                "all kinds",
+                "post",
+                [
+                    new WiringBranch(
+                        "feed",
+                        "plus",
+                        "pump",
+                        [new Conductor(WireSize.FromAwg(10), SiUnits.Length(3), SiUnits.Temperature(320))],
+                        some
+                    ),
+                    WiringBranch.FromResistance("rail", "plus", "coils", some),
+                    WiringBranch.FromResistance("lead", "alternator", "plus", some),
+                    WiringBranch.FromResistance("strap", "block", "post", some),
+                ],
+                [
+                    WiringSource.Battery("battery", "plus", "post", SiUnits.ElectricPotential(12.6), some),
+                    WiringSource.Alternator(
+                        "generator",
+                        "alternator",
+                        "block",
+                        SiUnits.ElectricPotential(14),
+                        SiUnits.ElectricCurrent(60)
+                    ),
+                    WiringSource.Held("bench supply", "bench", "block", SiUnits.ElectricPotential(5)),
+                ],
+                [
+                    WiringLoad.ConstantCurrent("pumps", "pump", "block", default),
+                    WiringLoad.ConstantCurrent("injectors", "coils", "block", default),
+                    WiringLoad.FromResistance("lamps", "plus", "post", SiUnits.ElectricResistance(2)),
+                    WiringLoad.ConstantPower("fan driver", "plus", "post", SiUnits.Power(90)),
+                ]
+            ),
+            "battery",
+            "pumps",
+            "injectors"
+        );
     }
 
     private static FuelSystem Of(Engine engine, Fuel fuel, Limits limits, PowerSupply power, FuelPlan plan) =>
