@@ -117,4 +117,43 @@ public sealed class BeliefExamples
         Assert.Equal(980 / 800.0, leftIn.DecimalFractions, 1e-9);
         Assert.Equal(800 / 980.0, shown.ToRatio(), 1e-9);
     }
+
+    [Fact]
+    public void Diagnose()
+    {
+        #region Diagnose
+        // Effective width, manifold pressure and correction at four points; the dead time entered is 1 ms.
+        (string Name, double Milliseconds, double Bar, double Rpm, double Correction)[] log =
+        [
+            ("idle", 1.2, 0.35, 900, 1.143),
+            ("cruise", 2.4, 0.50, 2500, 1.066),
+            ("hill", 5.0, 0.95, 2500, 1.030),
+            ("peak", 9.0, 1.80, 6000, 1.018),
+        ];
+        var diagnosis = new BeliefDiagnosis(
+            log.Select(row =>
+                MixtureObservation.FromCorrection(
+                    row.Name,
+                    Duration.FromMilliseconds(row.Milliseconds + 1),
+                    Duration.FromMilliseconds(1),
+                    Pressure.FromBars(3),
+                    new AbsolutePressure(Pressure.FromBars(row.Bar)),
+                    new AbsolutePressure(Pressure.FromBars(1)),
+                    RotationalSpeed.FromRevolutionsPerMinute(row.Rpm),
+                    Ratio.FromDecimalFractions(row.Correction),
+                    Ratio.FromPercent(0.5)
+                )
+            )
+        );
+
+        // Dead time, about 0.15 ms longer than entered, and what else would look like it.
+        RankedCause first = diagnosis.Causes[0];
+        CauseEstimate deadTime = first.Estimates[0];
+        IEnumerable<BeliefCause> rivals = first.CannotBeToldFrom.Select(c => c.Cause);
+        #endregion
+
+        Assert.Equal(BeliefCause.DeadTime, first.Cause);
+        Assert.Equal(0.15, ((Duration)deadTime.Value).Milliseconds, 0.01);
+        Assert.Empty(rivals);
+    }
 }

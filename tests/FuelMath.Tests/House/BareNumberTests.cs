@@ -29,6 +29,8 @@ public sealed class BareNumberTests
         ["Interval"] = "statistics: in the unit of what it was made from",
         ["AdditiveLayout"] = "statistics: its readings may have any unit",
         ["FTest"] = "statistics: squares in the unit of what was tested, and their ratio",
+        ["RankedCause.ChiSquared"] = "statistics: a sum of squares in units of their variances",
+        ["RankedCause.Criterion"] = "statistics: a pure number that only differences of mean something",
         ["Student.TwoSided"] = "a pure number",
         ["Student.TwoSidedPValue"] = "a pure number",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",

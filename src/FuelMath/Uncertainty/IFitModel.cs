@@ -1,0 +1,17 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>A model with parameters, one value for each reading, that can be read in any scalar.</summary>
+internal interface IFitModel
+{
+    /// <summary>How many parameters it has.</summary>
+    int ParameterCount { get; }
+
+    /// <summary>What the model says of a reading.</summary>
+    T At<T>(T[] parameters, int reading)
+        where T : struct, IScalar<T>;
+
+    /// <summary>Whether the model has a value for all readings at these parameters.</summary>
+    bool IsDefined(double[] parameters);
+}

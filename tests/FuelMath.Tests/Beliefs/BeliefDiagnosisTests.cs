@@ -1,0 +1,350 @@
+using FuelMath.Beliefs;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Tests.Beliefs;
+
+/// <summary>From a known truth to observations, and back.</summary>
+public sealed class BeliefDiagnosisTests
+{
+    [Fact]
+    public void Causes_NothingWrong_PutsNothingFirst()
+    {
+        var diagnosis = new BeliefDiagnosis(Observed.Of());
+
+        Assert.Equal(BeliefCause.Nothing, diagnosis.Causes[0].Cause);
+        Assert.All(diagnosis.Causes, c => Assert.True(c.Fits));
+    }
+
+    [Theory]
+    [InlineData(0.6)]
+    [InlineData(0.93)]
+    [InlineData(1.2)]
+    public void Causes_FlowError_IsFoundAndSized(double flow)
+    {
+        var diagnosis = new BeliefDiagnosis(Observed.Of(flow: flow));
+        RankedCause first = diagnosis.Causes[0];
+
+        Assert.Equal(BeliefCause.Flow, first.Cause);
+        Close.Within(1e-9, flow, Observed.Share(first.Estimates[0]));
+
+        // Five equal observations of 0.5 %: the mean is known to 0.5 % over root 5.
+        Close.Within(1e-9, flow * 0.005 / Math.Sqrt(5), ((Ratio)first.Estimates[0].StandardError).DecimalFractions);
+        Assert.False(diagnosis.Of(BeliefCause.DeadTime).Fits);
+    }
+
+    [Theory]
+    [InlineData(0.15)]
+    [InlineData(-0.2)]
+    [InlineData(0.5)]
+    public void Causes_DeadTimeError_IsFoundAndSized(double milliseconds)
+    {
+        RankedCause first = new BeliefDiagnosis(Observed.Of(deadMilliseconds: milliseconds)).Causes[0];
+
+        Assert.Equal(BeliefCause.DeadTime, first.Cause);
+        Close.Within(1e-9, milliseconds, Observed.Milliseconds(first.Estimates[0]));
+    }
+
+    [Fact]
+    public void Causes_FlowAndDeadTime_AreFoundTogether()
+    {
+        RankedCause first = new BeliefDiagnosis(Observed.Of(flow: 0.9, deadMilliseconds: 0.2)).Causes[0];
+
+        Assert.Equal(BeliefCause.FlowAndDeadTime, first.Cause);
+        Close.Within(1e-9, 0.9, Observed.Share(first.Estimates[0]));
+        Close.Within(1e-9, 0.2, Observed.Milliseconds(first.Estimates[1]));
+    }
+
+    /// <summary>A fixed rail: the error is another share of the difference at each manifold pressure.</summary>
+    [Theory]
+    [InlineData(-0.6)]
+    [InlineData(0.5)]
+    public void Causes_PressureErrorOfAFixedRail_IsFoundAndSized(double bar)
+    {
+        RankedCause first = new BeliefDiagnosis(
+            Observed.Of(pressureBar: bar, fixedRail: true, uncertainty: 0.002)
+        ).Causes[0];
+
+        Assert.Equal(BeliefCause.Pressure, first.Cause);
+        Close.Within(1e-8, bar, Observed.Bar(first.Estimates[0]));
+        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == BeliefCause.Flow);
+    }
+
+    /// <summary>A regulator that was believed to follow the manifold, and does not.</summary>
+    [Fact]
+    public void Causes_ReferenceHoseOff_IsFoundAndSized()
+    {
+        RankedCause first = new BeliefDiagnosis(Observed.Of(boostShare: 1)).Causes[0];
+
+        Assert.Equal(BeliefCause.PressureReference, first.Cause);
+        Close.Within(1e-9, 1, Observed.Share(first.Estimates[0]));
+    }
+
+    [Fact]
+    public void Causes_AirModelOverSpeed_IsFoundAndSized()
+    {
+        RankedCause first = new BeliefDiagnosis(
+            Observed.Of(air: p => 0.9 * Math.Pow(1.2 / 0.9, (p.Rpm - 900) / 5100), uncertainty: 0.002)
+        ).Causes[0];
+
+        Assert.Equal(BeliefCause.AirOverSpeed, first.Cause);
+        Close.Within(1e-9, 0.9, Observed.Share(first.Estimates[0]));
+        Close.Within(1e-9, 1.2, Observed.Share(first.Estimates[1]));
+    }
+
+    [Fact]
+    public void Causes_AirModelOverLoad_IsFoundAndSized()
+    {
+        RankedCause first = new BeliefDiagnosis(
+            Observed.Of(air: p => 1.1 * Math.Pow(0.8 / 1.1, (p.ManifoldBar - 0.35) / 1.55), uncertainty: 0.002)
+        ).Causes[0];
+
+        Assert.Equal(BeliefCause.AirOverLoad, first.Cause);
+        Close.Within(1e-9, 1.1, Observed.Share(first.Estimates[0]));
+        Close.Within(1e-9, 0.8, Observed.Share(first.Estimates[1]));
+    }
+
+    /// <summary>
+    /// With a referenced regulator a pressure error is a flow error: f = sqrt(1 + d/p) has the same factor everywhere.
+    /// </summary>
+    [Fact]
+    public void CannotBeToldFrom_ReferencedRegulator_PressureIsExactlyFlow()
+    {
+        var diagnosis = new BeliefDiagnosis(Observed.Of(pressureBar: -0.6));
+        IndistinguishableCause pressure = diagnosis
+            .Of(BeliefCause.Flow)
+            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Pressure);
+
+        Assert.Null(pressure.ConditionIndex);
+        Assert.Equal("exactly the same shape at these points", pressure.Why);
+        Assert.True(pressure.Separation.DecimalFractions < 1e-6);
+        Close.Within(1e-8, -0.6, Observed.Bar(diagnosis.Of(BeliefCause.Pressure).Estimates[0]));
+        Close.Within(1e-9, Math.Sqrt(2.4 / 3), Observed.Share(diagnosis.Of(BeliefCause.Flow).Estimates[0]));
+        Close.Within(1e-9, diagnosis.Of(BeliefCause.Flow).Criterion, diagnosis.Of(BeliefCause.Pressure).Criterion);
+    }
+
+    /// <summary>
+    /// The deciding tests for that pair: a gauge, a bench, and a step of a third of the pressure. A flow error keeps its
+    /// factor sqrt(3/2.4); a pressure error of -0.6 bar shrinks to sqrt(4/3.4).
+    /// </summary>
+    [Fact]
+    public void DecidingTests_PressureAgainstFlow_GiveWhatEitherPredicts()
+    {
+        IndistinguishableCause flow = new BeliefDiagnosis(Observed.Of(pressureBar: -0.6))
+            .Of(BeliefCause.Pressure)
+            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Flow);
+        DecidingTest step = flow.DecidingTests.Single(t => t.Kind == DecidingTestKind.PressureStep);
+
+        Assert.Equal(
+            [DecidingTestKind.Gauge, DecidingTestKind.Bench, DecidingTestKind.PressureStep],
+            flow.DecidingTests.Select(t => t.Kind)
+        );
+        Close.Within(1e-8, Math.Sqrt(4 / 3.4), step.FactorIfThis!.Value.DecimalFractions);
+        Close.Within(1e-8, Math.Sqrt(3 / 2.4), step.FactorIfOther!.Value.DecimalFractions);
+        Close.Within(
+            1e-6,
+            Math.Log(Math.Sqrt(3 / 2.4) / Math.Sqrt(4 / 3.4)) / 0.005,
+            step.Separation!.Value.DecimalFractions
+        );
+        Assert.Equal(
+            "Raise the base pressure by 1.00 bar, within what every part allows, tell the controller, and repeat the "
+                + "observation 'idle': the factor becomes 1.085 by pressure, 1.118 by flow.",
+            step.What
+        );
+    }
+
+    /// <summary>A constant air error is exactly a flow error, and only a bench tells.</summary>
+    [Fact]
+    public void CannotBeToldFrom_ConstantAirError_IsExactlyFlow()
+    {
+        IndistinguishableCause air = new BeliefDiagnosis(Observed.Of(air: _ => 1.1, fixedRail: true))
+            .Of(BeliefCause.Flow)
+            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Air);
+
+        Assert.Null(air.ConditionIndex);
+        Assert.Equal([DecidingTestKind.Bench], air.DecidingTests.Select(t => t.Kind));
+    }
+
+    /// <summary>
+    /// With two observations an air model over load explains a dead time completely; half the width in twice the pulses
+    /// tells: 1.1/(1.1 - 0.2) becomes 0.55/(0.55 - 0.2), and an air error stays.
+    /// </summary>
+    [Fact]
+    public void DecidingTests_AirAgainstDeadTime_HalvesThePulses()
+    {
+        IndistinguishableCause air = new BeliefDiagnosis(
+            Observed.Of(deadMilliseconds: 0.2, places: [Place.Five[0], Place.Five[4]])
+        )
+            .Of(BeliefCause.DeadTime)
+            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.AirOverLoad);
+        DecidingTest twice = air.DecidingTests.Single(t => t.Kind == DecidingTestKind.TwicePulses);
+
+        Assert.Equal("idle", twice.Point);
+        Close.Within(1e-8, 0.55 / 0.35, twice.FactorIfThis!.Value.DecimalFractions);
+        Close.Within(1e-8, 1.1 / 0.9, twice.FactorIfOther!.Value.DecimalFractions);
+    }
+
+    /// <summary>Coarse observations cannot tell a small dead time from a small flow error; fine ones can.</summary>
+    [Theory]
+    [InlineData(0.05, true)]
+    [InlineData(0.002, false)]
+    public void CannotBeToldFrom_Scatter_Decides(double uncertainty, bool listed)
+    {
+        RankedCause dead = new BeliefDiagnosis(Observed.Of(deadMilliseconds: 0.05, uncertainty: uncertainty)).Of(
+            BeliefCause.DeadTime
+        );
+
+        Assert.Equal(listed, dead.CannotBeToldFrom.Any(c => c.Cause == BeliefCause.Flow));
+    }
+
+    /// <summary>
+    /// Referenced regulator: flow, pressure and air are one thing. Of five single causes three shapes are left, and two
+    /// singular values are nothing.
+    /// </summary>
+    [Fact]
+    public void SingularValues_ReferencedRegulator_CountWhatIsIndependent()
+    {
+        var diagnosis = new BeliefDiagnosis(Observed.Of(flow: 0.9));
+
+        Assert.Equal(
+            [
+                BeliefCause.Flow,
+                BeliefCause.DeadTime,
+                BeliefCause.Pressure,
+                BeliefCause.PressureReference,
+                BeliefCause.Air,
+            ],
+            diagnosis.Compared.ToArray()
+        );
+        Assert.Equal(3, diagnosis.SingularValues.Count(v => v.DecimalFractions > 1e-9));
+
+        // Columns of unit length: their squares sum to the number of columns.
+        Close.Within(1e-12, 5, diagnosis.SingularValues.Sum(v => v.DecimalFractions * v.DecimalFractions));
+    }
+
+    [Fact]
+    public void NotTried_OneObservation_SaysWhatIsMissing()
+    {
+        var diagnosis = new BeliefDiagnosis(Observed.Of(flow: 0.9, places: [Place.Five[0]]));
+
+        Assert.Equal(
+            [
+                "flow and dead time: needs 2 observations or more",
+                "air model over load: needs 2 observations or more",
+                "air model over speed: needs 2 observations or more",
+            ],
+            diagnosis.NotTried.ToArray()
+        );
+        Assert.Null(diagnosis.Of(BeliefCause.Flow).Probability);
+        Words.Refused<ArgumentException>(
+            "cause",
+            "Not tried: flow and dead time: needs 2 observations",
+            () => diagnosis.Of(BeliefCause.FlowAndDeadTime)
+        );
+    }
+
+    [Fact]
+    public void NotTried_AllAtAmbientAndOneSpeedAndWidth_SaysWhatIsMissing()
+    {
+        Place one = new("a", 3, 1, 2000);
+
+        Assert.Equal(
+            [
+                "flow and dead time: needs observations at different pulse widths",
+                "reference of the regulator: needs observations at a manifold pressure other than ambient",
+                "air model over load: needs observations at different manifold pressures",
+                "air model over speed: needs observations at different speeds",
+            ],
+            new BeliefDiagnosis(Observed.Of(places: [one, one, one])).NotTried.ToArray()
+        );
+    }
+
+    /// <summary>
+    /// Intervals of 95 % over 500 seeds of normal scatter: a count has a standard deviation of 1 %, and four of them are
+    /// allowed.
+    /// </summary>
+    [Fact]
+    public void Estimates_NormalScatter_AreHeldByTheirIntervals()
+    {
+        (int flow, int dead, int first) = (0, 0, 0);
+        for (int seed = 0; seed < 500; seed++)
+        {
+            var random = new Random(seed);
+            RankedCause cause = new BeliefDiagnosis(
+                Observed.Of(flow: 0.85, deadMilliseconds: 0.2, uncertainty: 0.01, scatter: _ => 0.01 * Normal(random))
+            ).Of(BeliefCause.FlowAndDeadTime);
+            flow += Holds(cause.Estimates[0], Trade.Share(0.85).DecimalFractions, q => ((Ratio)q).DecimalFractions);
+            dead += Holds(cause.Estimates[1], 0.2, q => ((Duration)q).Milliseconds);
+            first += cause.Fits ? 1 : 0;
+        }
+
+        Assert.InRange(flow / 500.0, 0.95 - 0.04, 0.95 + 0.04);
+        Assert.InRange(dead / 500.0, 0.95 - 0.04, 0.95 + 0.04);
+
+        // Scatter alone leaves more than the limit over in 1 % of cases, 0.45 % standard deviation.
+        Assert.InRange(first / 500.0, 0.99 - 0.018, 1);
+    }
+
+    /// <summary>Half of what a sensor holds and half of what it shows: the same truth.</summary>
+    [Fact]
+    public void Factor_LambdaOrCorrection_IsTheSame()
+    {
+        var observation = new MixtureObservation(
+            "both",
+            Trade.Milliseconds(5),
+            Trade.Milliseconds(1),
+            Pressure.FromBars(3),
+            new AbsolutePressure(Pressure.FromBars(0.5)),
+            new AbsolutePressure(Pressure.FromBars(1)),
+            RotationalSpeed.FromRevolutionsPerMinute(2000),
+            Trade.Share(1.1),
+            Trade.Lambda(0.99),
+            Trade.Lambda(0.9),
+            Trade.Share(0.01)
+        );
+
+        Close.Within(1e-12, 1.21, observation.Factor.DecimalFractions);
+        Close.Within(1e-12, 4, observation.EffectiveWidth.Milliseconds);
+    }
+
+    [Fact]
+    public void New_NoObservation_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "observations",
+            "A diagnosis (its observations) needs 1 or more points; 0 given.",
+            () => _ = new BeliefDiagnosis([])
+        );
+
+    [Fact]
+    public void Observation_PulseInsideTheDeadTime_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "pulseWidth",
+            "Must be longer than the dead time that was added, 1 ms; it was 1 ms.",
+            () =>
+                MixtureObservation.FromCorrection(
+                    "a",
+                    Trade.Milliseconds(1),
+                    Trade.Milliseconds(1),
+                    Pressure.FromBars(3),
+                    new AbsolutePressure(Pressure.FromBars(0.5)),
+                    new AbsolutePressure(Pressure.FromBars(1)),
+                    RotationalSpeed.FromRevolutionsPerMinute(2000),
+                    Trade.Share(1.1),
+                    Trade.Share(0.01)
+                )
+        );
+
+    [Fact]
+    public void Observation_NoUncertainty_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "relativeUncertainty",
+            "Must be finite and greater than zero; it was 0",
+            () => Observed.Of(uncertainty: 0)
+        );
+
+    private static int Holds(CauseEstimate estimate, double truth, Func<IQuantity, double> number) =>
+        number(estimate.Low) <= truth && truth <= number(estimate.High) ? 1 : 0;
+
+    private static double Normal(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+}
