@@ -11,6 +11,15 @@ internal static class LaneSettings
     /// <param name="link">The pump.</param>
     /// <param name="curves">Each with as many pieces as the pump has, or fewer; the last one serves further numbers.</param>
     internal static void SetPump<T>(this NetworkWork<T> work, int link, ReadOnlySpan<Piece[]> curves)
+        where T : struct, ILane<T> => work.SetPump(link, curves, static pieces => pieces);
+
+    /// <summary>The same, of whatever holds the curves' pieces.</summary>
+    internal static void SetPump<T, TCurve>(
+        this NetworkWork<T> work,
+        int link,
+        ReadOnlySpan<TCurve> curves,
+        Func<TCurve, ReadOnlySpan<Piece>> piecesOf
+    )
         where T : struct, ILane<T>
     {
         ref PumpTableLaw<T> law = ref work.Law<PumpTableLaw<T>>(link);
@@ -19,7 +28,7 @@ internal static class LaneSettings
         {
             for (int n = 0; n < T.Count; n++)
             {
-                Piece p = law.PieceOf(curves[Math.Min(n, curves.Length - 1)], i);
+                Piece p = law.PieceOf(piecesOf(curves[Math.Min(n, curves.Length - 1)]), i);
                 numbers[n] = p.X0;
                 numbers[T.Count + n] = p.C0;
                 numbers[(2 * T.Count) + n] = p.C1;
@@ -56,6 +65,22 @@ internal static class LaneSettings
         double iterations = numbers[number];
         T.Store(work.StartScale, numbers);
         one.TakeOver(new Real(iterations), new Real(numbers[number]));
+    }
+
+    /// <summary>Puts one number of a lane in the place of another, so that a warm start begins there as it does at the first.</summary>
+    internal static void Repeat<T>(this NetworkWork<T> work, int number, int inPlaceOf)
+        where T : struct, ILane<T>
+    {
+        Span<double> numbers = stackalloc double[T.Count];
+        foreach (T[] all in (ReadOnlySpan<T[]>)[work.Pressure, work.Flow, work.Memory])
+        {
+            for (int i = 0; i < all.Length; i++)
+            {
+                T.Store(all[i], numbers);
+                numbers[inPlaceOf] = numbers[number];
+                all[i] = T.Load(numbers);
+            }
+        }
     }
 
     private static void Take<T>(T[] from, Real[] to, Span<double> numbers, int number)

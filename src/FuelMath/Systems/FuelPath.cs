@@ -22,6 +22,7 @@ internal sealed class FuelPath
     private readonly int[] seats;
     private readonly int manifold;
     private readonly int ambient;
+    private readonly int[] regulators;
 
     internal FuelPath(FuelSystem system)
     {
@@ -70,6 +71,7 @@ internal sealed class FuelPath
         seats = [.. Enumerable.Range(lines.Length, links.Length - lines.Length)];
         manifold = network.Node(manifoldName);
         ambient = network.Node(ambientName);
+        regulators = [.. lines.Where(i => system.Plan.Lines[i].Regulator is not null)];
         PumpLines = [.. lines.Where(i => system.Plan.Lines[i].Pump is not null)];
         Pumps = [.. PumpLines.Select(i => system.Plan.Lines[i].Pump!)];
     }
@@ -89,58 +91,94 @@ internal sealed class FuelPath
             _ => 0,
         };
 
-    /// <summary>A workspace for one solve; give it back by disposing of it.</summary>
-    internal NetworkWork<Real> Rent() => network.Rent<Real>();
+    /// <summary>A workspace; give it back by disposing of it.</summary>
+    internal NetworkWork<T> Rent<T>()
+        where T : struct, ILane<T> => network.Rent<T>();
 
-    /// <summary>Sets what stays the same in all rounds of a solve.</summary>
-    internal void Prepare(NetworkWork<Real> work, SolverState state)
+    /// <summary>Sets what stays the same in all rounds of some points, one for each number of the scalar.</summary>
+    internal void Prepare<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points)
+        where T : struct, ILane<T>
     {
-        work.SetFluid(new Real(state.Density), new Real(state.Viscosity));
-        work.SetPressure(manifold, new Real(state.ManifoldGauge));
-        work.SetPressure(ambient, new Real(0));
-        for (int i = 0; i < lines.Length; i++)
+        work.SetFluid(Pack<T>(points, static (s, _) => s.Density, 0), Pack<T>(points, static (s, _) => s.Viscosity, 0));
+        work.SetPressure(manifold, Pack<T>(points, static (s, _) => s.ManifoldGauge, 0));
+        work.SetPressure(ambient, T.Of(0));
+        Span<double> references = stackalloc double[T.Count];
+        foreach (int line in regulators)
         {
-            if (system.Plan.Lines[i].Regulator is not null)
+            for (int n = 0; n < T.Count; n++)
             {
-                work.SetReference(i, new Real(ReferencePressure(system.Plan, system.Plan.Lines[i], state)));
+                references[n] = ReferencePressure(system.Plan, system.Plan.Lines[line], points[n]);
             }
+
+            work.SetReference(line, T.Load(references));
         }
     }
 
-    /// <summary>Solves one round.</summary>
-    /// <param name="work">The workspace.</param>
-    /// <param name="state">Pump curves and draws of the round.</param>
-    /// <param name="warm">Whether to start from the last round.</param>
-    /// <returns>Newton iterations.</returns>
-    /// <exception cref="NoSolutionException">No state satisfies the equations.</exception>
-    internal int Solve(NetworkWork<Real> work, SolverState state, bool warm)
+    /// <summary>Sets pump curves and draws of a round.</summary>
+    internal void Ask<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points)
+        where T : struct, ILane<T>
     {
         for (int p = 0; p < PumpLines.Length; p++)
         {
-            work.SetPump(PumpLines[p], state.PumpCurves[p].RiseOverFlow);
+            int pump = p;
+            work.SetPump(PumpLines[p], points, s => s.PumpCurves[pump].RiseOverFlow.Pieces);
         }
 
         for (int i = 0; i < seats.Length; i++)
         {
-            work.SetInjector(seats[i], new Real(state.Coefficients[i]), new Real(state.Commanded[i]));
+            work.SetInjector(
+                seats[i],
+                Pack<T>(points, static (s, seat) => s.Coefficients[seat], i),
+                Pack<T>(points, static (s, seat) => s.Commanded[seat], i)
+            );
         }
-
-        Mask<Real> solved = work.Solve(warm);
-        if (!Real.All(solved) || !Real.All(work.Sound()))
-        {
-            // Says why, with its numbers.
-            _ = NetworkVerdict.State(work, Real.All(solved));
-        }
-
-        return (int)work.Iterations.Value;
     }
 
-    /// <summary>The gauge pressure at a node of the plan, Pa.</summary>
-    internal double PressureAt(NetworkWork<Real> work, int node) => work.PressureAt(nodes[node]).Value;
+    /// <summary>Hands the pressures that were found to the points.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="points">The points.</param>
+    /// <param name="live">Which of them are still sought.</param>
+    internal void Answer<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points, ReadOnlySpan<bool> live)
+        where T : struct, ILane<T>
+    {
+        Span<double> numbers = stackalloc double[T.Count];
+        for (int i = 0; i < seats.Length; i++)
+        {
+            T.Store(work.PressureAt(nodes[points[0].Map.Nodes[i]]), numbers);
+            for (int n = 0; n < T.Count; n++)
+            {
+                if (live[n])
+                {
+                    points[n].SeatPressures[i] = numbers[n];
+                }
+            }
+        }
 
-    /// <summary>Outlet less inlet pressure of a pump, both at its own height, Pa.</summary>
-    internal double PumpRise(NetworkWork<Real> work, int pump) =>
-        work.Pressure[network.To[PumpLines[pump]]].Value - work.Pressure[network.From[PumpLines[pump]]].Value;
+        for (int p = 0; p < PumpLines.Length; p++)
+        {
+            // Outlet less inlet, both at the pump's own height.
+            T.Store(work.Pressure[network.To[PumpLines[p]]] - work.Pressure[network.From[PumpLines[p]]], numbers);
+            for (int n = 0; n < T.Count; n++)
+            {
+                if (live[n])
+                {
+                    points[n].PumpRises[p] = numbers[n];
+                }
+            }
+        }
+    }
+
+    private static T Pack<T>(ReadOnlySpan<SolverState> points, Func<SolverState, int, double> number, int index)
+        where T : struct, ILane<T>
+    {
+        Span<double> numbers = stackalloc double[T.Count];
+        for (int n = 0; n < T.Count; n++)
+        {
+            numbers[n] = number(points[n], index);
+        }
+
+        return T.Load(numbers);
+    }
 
     /// <summary>What a settled round says, with its evidence.</summary>
     /// <exception cref="NoSolutionException">It is not a state that the path can be in.</exception>

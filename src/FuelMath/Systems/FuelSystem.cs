@@ -66,10 +66,10 @@ public sealed class FuelSystem
         Limits = limits;
         Source = source;
         CheckStages();
-        solver = new SystemSolver(this);
+        Solver = new SystemSolver(this);
     }
 
-    private readonly SystemSolver solver;
+    internal SystemSolver Solver { get; }
 
     /// <summary>What it is called.</summary>
     public string Name { get; }
@@ -108,7 +108,7 @@ public sealed class FuelSystem
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return solver.Solve(point);
+        return Solver.Solve(point);
     }
 
     /// <summary>The same system with other injectors in a stage; what the controller believes stays.</summary>

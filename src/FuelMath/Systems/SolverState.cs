@@ -12,55 +12,50 @@ internal sealed class SolverState
     private double lastMiss = double.NaN;
     private double lastPumpVolts = double.NaN;
 
-    internal SolverState(FuelSystem system, OperatingPoint point)
+    internal SolverState(FuelSystem system, SeatMap map, OperatingPoint point)
     {
         this.system = system;
+        Map = map;
         Point = point;
         Density = system.Fuel.DensityAt(point.Fuel).InSi();
         Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
         bool turns = point.Speed.InSi() > 0;
         AirMass = turns ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi() : 0;
-        Seats = [.. system.Stages.SelectMany(s => s.Seats)];
-        FirstSeat = new int[system.Stages.Length];
-        Periods = new double[system.Stages.Length];
-        Widths = new double[system.Stages.Length];
-        Models = new StageModel[system.Stages.Length];
-        Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
-        SeatNodes = new int[Seats.Length];
-        DischargePressures = new double[Seats.Length];
-        DifferentialPressures = new double[Seats.Length];
-        TrueDifferences = new double[Seats.Length];
-        Coefficients = new double[Seats.Length];
-        Commanded = new double[Seats.Length];
-        int pumps = system.Plan.Lines.Count(l => l.Pump is not null);
-        PumpCurves = new PumpCurve[pumps];
-        PumpRises = new double[pumps];
-        PumpAmperes = new double[pumps];
+        int stages = system.Stages.Length;
+        int seats = map.Seats.Length;
+        Periods = new double[stages];
+        Widths = new double[stages];
+        Models = new StageModel[stages];
+        DischargePressures = new double[seats];
+        DifferentialPressures = new double[seats];
+        TrueDifferences = new double[seats];
+        SeatPressures = new double[seats];
+        Coefficients = new double[seats];
+        Commanded = new double[seats];
+        PumpCurves = new PumpCurve[map.Pumps];
+        PumpRises = new double[map.Pumps];
+        PumpAmperes = new double[map.Pumps];
         PumpVolts = InjectorVolts = point.Supply.InSi();
         ManifoldGauge = point.Manifold.Si - point.Ambient.Si;
-        fitted = new StageModel[system.Stages.Length];
-        int at = 0;
-        for (int s = 0; s < system.Stages.Length; s++)
+        fitted = new StageModel[stages];
+        for (int s = 0; s < stages; s++)
         {
             InjectorStage stage = system.Stages[s];
-            FirstSeat[s] = at;
 
             // An engine that stands still meters nothing; a period of one second serves the static test.
             Periods[s] = turns ? 1 / system.Engine.InjectionsPerSecond(point.Speed, stage.PulsesPerCycle).InSi() : 1;
-            fitted[s] = new StageModel(
-                [.. stage.Seats.Select(seat => seat.Injector)],
-                Periods[s],
-                PulsesPerChamber(stage)
-            );
-            foreach (InjectorSeat seat in stage.Seats)
-            {
-                SeatNodes[at] = NodeIndex(seat.Node);
-                DischargePressures[at] = stage.Discharge == InjectorDischarge.Manifold ? ManifoldGauge : 0;
-                DifferentialPressures[at] = stage.Belief.DifferentialPressure.InSi();
-                at++;
-            }
+            fitted[s] = new StageModel(map.Injectors[s], Periods[s], map.PulsesPerChamber[s]);
+        }
+
+        for (int seat = 0; seat < seats; seat++)
+        {
+            InjectorStage stage = system.Stages[map.Stages[seat]];
+            DischargePressures[seat] = stage.Discharge == InjectorDischarge.Manifold ? ManifoldGauge : 0;
+            DifferentialPressures[seat] = stage.Belief.DifferentialPressure.InSi();
         }
     }
+
+    internal SeatMap Map { get; }
 
     internal OperatingPoint Point { get; }
 
@@ -74,20 +69,11 @@ internal sealed class SolverState
     /// <summary>Manifold pressure counted from ambient, Pa.</summary>
     internal double ManifoldGauge { get; }
 
-    internal InjectorSeat[] Seats { get; }
-
-    internal int[] FirstSeat { get; }
-
-    internal int[] SeatNodes { get; }
-
     internal double[] Periods { get; }
 
     internal double[] Widths { get; }
 
     internal StageModel[] Models { get; }
-
-    /// <summary>The duty cycle at which each stage after the first joins.</summary>
-    internal double[] Transitions { get; }
 
     internal double[] DischargePressures { get; }
 
@@ -96,6 +82,9 @@ internal sealed class SolverState
 
     /// <summary>Pressure across each injector in the last solution; may be negative where it is shut.</summary>
     internal double[] TrueDifferences { get; }
+
+    /// <summary>Gauge pressure at the node of each injector in the last solution, Pa.</summary>
+    internal double[] SeatPressures { get; }
 
     /// <summary>Mean volume flow over root of pressure, m3/s/sqrt(Pa).</summary>
     internal double[] Coefficients { get; }
@@ -125,7 +114,17 @@ internal sealed class SolverState
     /// <summary>What changed most.</summary>
     internal string SlowestName { get; private set; } = "";
 
-    internal void StartRound() => Change = 0;
+    /// <summary>Rounds begun.</summary>
+    internal int Rounds { get; private set; }
+
+    /// <summary>Newton iterations on the fuel path over all rounds.</summary>
+    internal int Iterations { get; set; }
+
+    internal void StartRound()
+    {
+        Rounds++;
+        Change = 0;
+    }
 
     internal void Note(double now, double before, double scale, string name)
     {
@@ -154,7 +153,7 @@ internal sealed class SolverState
     /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>
     internal StageModel Fitted(int stage)
     {
-        int first = FirstSeat[stage];
+        int first = Map.First[stage];
         fitted[stage]
             .Set(
                 DifferentialPressures.AsSpan(first, system.Stages[stage].Seats.Length),
@@ -169,7 +168,7 @@ internal sealed class SolverState
     internal StageModel Believed(int stage)
     {
         InjectorStage s = system.Stages[stage];
-        var model = new StageModel([s.Belief.Injector], Periods[stage], PulsesPerChamber(s));
+        var model = new StageModel([s.Belief.Injector], Periods[stage], Map.PulsesPerChamber[stage]);
         model.Set(
             [s.Belief.DifferentialPressure.InSi()],
             s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(),
@@ -177,23 +176,5 @@ internal sealed class SolverState
             true
         );
         return model;
-    }
-
-    /// <summary>Pulses that a chamber gets from a stage in one cycle.</summary>
-    internal double PulsesPerChamber(InjectorStage stage) =>
-        stage.PulsesPerCycle * (stage.Seats.Length / (double)system.Engine.Chambers);
-
-    /// <summary>The place of a node in the plan.</summary>
-    internal int NodeIndex(string node)
-    {
-        for (int i = 0; i < system.Plan.Nodes.Length; i++)
-        {
-            if (system.Plan.Nodes[i].Name == node)
-            {
-                return i;
-            }
-        }
-
-        throw new ArgumentException($"There is no node '{node}'.", nameof(node));
     }
 }

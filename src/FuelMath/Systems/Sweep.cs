@@ -14,12 +14,12 @@ public sealed class Sweep
 {
     private readonly SweepPoint[] points;
 
-    /// <summary>Solves a system on a grid, on all cores.</summary>
+    /// <summary>Solves a system on a grid, several points at once, on all cores.</summary>
     /// <param name="system">The system.</param>
     /// <param name="conditions">Everything but speed and manifold pressure.</param>
     /// <param name="speeds">The speeds, at least one.</param>
     /// <param name="manifolds">The manifold absolute pressures, at least one.</param>
-    /// <param name="cancellation">Stops the sweep between two points.</param>
+    /// <param name="cancellation">Stops the sweep between some points.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">An axis is empty.</exception>
     /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
@@ -28,6 +28,26 @@ public sealed class Sweep
         OperatingPoint conditions,
         IEnumerable<RotationalSpeed> speeds,
         IEnumerable<AbsolutePressure> manifolds,
+        CancellationToken cancellation
+    )
+        : this(system, conditions, speeds, manifolds, null, cancellation) { }
+
+    /// <summary>The same, and tells how far it has come.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="conditions">Everything but speed and manifold pressure.</param>
+    /// <param name="speeds">The speeds, at least one.</param>
+    /// <param name="manifolds">The manifold absolute pressures, at least one.</param>
+    /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
+    /// <param name="cancellation">Stops the sweep between some points.</param>
+    /// <exception cref="ArgumentNullException">Another argument is null.</exception>
+    /// <exception cref="ArgumentException">An axis is empty.</exception>
+    /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
+    public Sweep(
+        FuelSystem system,
+        OperatingPoint conditions,
+        IEnumerable<RotationalSpeed> speeds,
+        IEnumerable<AbsolutePressure> manifolds,
+        IProgress<int>? progress,
         CancellationToken cancellation
     )
     {
@@ -46,12 +66,7 @@ public sealed class Sweep
         }
 
         points = new SweepPoint[Speeds.Length * Manifolds.Length];
-        Parallel.For(
-            0,
-            points.Length,
-            new ParallelOptions { CancellationToken = cancellation },
-            i => points[i] = PointAt(system, conditions, Speeds[i / Manifolds.Length], Manifolds[i % Manifolds.Length])
-        );
+        SystemBatch.Run(system.Solver, new Grid(this, system, conditions), points.Length, progress, cancellation);
     }
 
     /// <summary>The speeds.</summary>
@@ -75,20 +90,24 @@ public sealed class Sweep
         return points[(speed * Manifolds.Length) + manifold];
     }
 
-    private static SweepPoint PointAt(
-        FuelSystem system,
-        OperatingPoint conditions,
-        RotationalSpeed speed,
-        AbsolutePressure manifold
-    )
+    /// <summary>The grid as the solver works through it.</summary>
+    private sealed class Grid(Sweep sweep, FuelSystem system, OperatingPoint conditions) : ISystemPoints
     {
-        try
-        {
-            return new(speed, manifold, system.Solve(conditions.At(speed, manifold)), null);
-        }
-        catch (Exception refusal) when (refusal is NoSolutionException or ArgumentException)
-        {
-            return new(speed, manifold, null, refusal);
-        }
+        /// <inheritdoc />
+        public SolverState Begin(int point) => system.Solver.Begin(conditions.At(SpeedOf(point), ManifoldOf(point)));
+
+        /// <inheritdoc />
+        public void Solved(int point, SolverState state, FuelPathSolution solution) =>
+            Put(point, SystemReport.Of(system, state, solution), null);
+
+        /// <inheritdoc />
+        public void Refused(int point, Exception why) => Put(point, null, why);
+
+        private RotationalSpeed SpeedOf(int point) => sweep.Speeds[point / sweep.Manifolds.Length];
+
+        private AbsolutePressure ManifoldOf(int point) => sweep.Manifolds[point % sweep.Manifolds.Length];
+
+        private void Put(int point, SystemState? state, Exception? refusal) =>
+            sweep.points[point] = new(SpeedOf(point), ManifoldOf(point), state, refusal);
     }
 }

@@ -10,13 +10,7 @@ namespace FuelMath.Systems;
 /// <summary>Makes a <see cref="SystemState"/> of a settled solve.</summary>
 internal static class SystemReport
 {
-    internal static SystemState Of(
-        FuelSystem system,
-        SolverState state,
-        FuelPathSolution solution,
-        int rounds,
-        int iterations
-    )
+    internal static SystemState Of(FuelSystem system, SolverState state, FuelPathSolution solution)
     {
         ImmutableArray<InjectorResult> injectors = Injectors(system, state, solution);
         (ImmutableArray<ChamberMixture> chambers, Lambda? lambda) = Mixture(system, state, solution);
@@ -34,8 +28,8 @@ internal static class SystemReport
                 : system.Power.StateAt(state.Point.Supply, state.PumpAmperesInAll, state.InjectorConductance),
         };
         var evidence = new SolutionEvidence(
-            rounds,
-            iterations,
+            state.Rounds,
+            state.Iterations,
             SiUnits.VolumeFlow(solution.WorstImbalance),
             solution.WorstNode,
             SiUnits.Pressure(solution.WorstPressureError),
@@ -62,17 +56,17 @@ internal static class SystemReport
         FuelPathSolution solution
     )
     {
-        var results = ImmutableArray.CreateBuilder<InjectorResult>(state.Seats.Length);
+        var results = ImmutableArray.CreateBuilder<InjectorResult>(state.Map.Seats.Length);
         for (int s = 0; s < system.Stages.Length; s++)
         {
             StageModel model = state.Fitted(s);
             for (int i = 0; i < system.Stages[s].Seats.Length; i++)
             {
-                int seat = state.FirstSeat[s] + i;
+                int seat = state.Map.First[s] + i;
                 results.Add(
                     new InjectorResult(
                         system.Stages[s].Name,
-                        state.Seats[seat],
+                        state.Map.Seats[seat],
                         SiUnits.Pressure(state.TrueDifferences[seat]),
                         SiUnits.ElectricPotential(state.InjectorVolts),
                         model.Pulse(i, state.Widths[s]),
@@ -96,7 +90,7 @@ internal static class SystemReport
         var results = ImmutableArray.CreateBuilder<StageResult>(system.Stages.Length);
         for (int s = 0; s < system.Stages.Length; s++)
         {
-            int first = state.FirstSeat[s];
+            int first = state.Map.First[s];
             int count = system.Stages[s].Seats.Length;
             double flow = 0;
             double least = double.PositiveInfinity;
@@ -173,7 +167,7 @@ internal static class SystemReport
                 new RegulatorResult(
                     line.Name,
                     solution.RegulatorStateOf(i),
-                    new GaugePressure(solution.NodePressures[state.NodeIndex(line.From)]),
+                    new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.From)]),
                     new GaugePressure(FuelPath.ReferencePressure(system.Plan, line, state)),
                     SiUnits.VolumeFlow(Math.Max(solution.LineFlows[i], 0))
                 )
@@ -197,9 +191,9 @@ internal static class SystemReport
 
         double cycles = system.Engine.InjectionsPerSecond(state.Point.Speed, 1).InSi();
         double[] fuel = new double[system.Engine.Chambers];
-        for (int seat = 0; seat < state.Seats.Length; seat++)
+        for (int seat = 0; seat < state.Map.Seats.Length; seat++)
         {
-            fuel[state.Seats[seat].Chamber - 1] += solution.InjectorFlows[seat] * state.Density / cycles;
+            fuel[state.Map.Seats[seat].Chamber - 1] += solution.InjectorFlows[seat] * state.Density / cycles;
         }
 
         double stoichiometric = system.Fuel.StoichiometricRatio.Si;

@@ -25,59 +25,69 @@ internal sealed class SystemSolver
     private const double Settled = 1e-10;
 
     private readonly FuelSystem system;
-    private readonly FuelPath path;
+    private readonly SeatMap map;
 
     internal SystemSolver(FuelSystem system)
     {
         this.system = system;
-        path = new FuelPath(system);
+        map = new SeatMap(system);
+        Path = new FuelPath(system);
     }
+
+    internal FuelPath Path { get; }
 
     internal SystemState Solve(OperatingPoint point)
     {
-        if (
-            point.Command.Kind == FuelCommandKind.PulseWidths
-            && point.Command.PulseWidths.Length != system.Stages.Length
-        )
-        {
-            throw new ArgumentException(
+        var alone = new OnePoint(system, point);
+        using var lanes = new SystemLanes<Real>(this, alone);
+        lanes.Run(0, 1);
+        return alone.State!;
+    }
+
+    /// <summary>What a point begins with.</summary>
+    /// <exception cref="ArgumentException">The command does not fit the system, or the fuel or the engine the point.</exception>
+    internal SolverState Begin(OperatingPoint point) =>
+        point.Command.Kind == FuelCommandKind.PulseWidths && point.Command.PulseWidths.Length != system.Stages.Length
+            ? throw new ArgumentException(
                 $"The command must give a pulse width for each of {system.Stages.Length} stages; it gives {point.Command.PulseWidths.Length}.",
                 nameof(point)
+            )
+            : new SolverState(system, map, point);
+
+    /// <summary>First half of a round: pump curves and draws, by the voltages and pressures of the last round.</summary>
+    internal void Ask(SolverState state)
+    {
+        state.StartRound();
+        SetPumps(state);
+        SetWidths(state, state.Rounds);
+        SetDraws(state);
+    }
+
+    /// <summary>Second half of a round, after the path was solved: voltages and pressures that follow from the flows.</summary>
+    /// <returns>Whether nothing moves any more.</returns>
+    /// <exception cref="NoSolutionException">No fuel can pass an injector, or too many rounds have not settled.</exception>
+    internal bool Answer(SolverState state)
+    {
+        Update(state);
+        return state.Change <= Settled
+            || (
+                state.Rounds < MostRounds
+                    ? false
+                    : throw new NoSolutionException(
+                        $"'{system.Name}' at '{state.Point.Name}'",
+                        "pump voltage, injector pulses and rail pressure do not settle on one state.",
+                        state.SlowestName,
+                        state.Change,
+                        MostRounds
+                    )
             );
-        }
-
-        var state = new SolverState(system, point);
-        using NetworkWork<Real> work = path.Rent();
-        path.Prepare(work, state);
-        int iterations = 0;
-        for (int round = 1; round <= MostRounds; round++)
-        {
-            state.StartRound();
-            SetPumps(state);
-            SetWidths(state, round);
-            SetDraws(state);
-            iterations += path.Solve(work, state, round > 1);
-            Update(state, work);
-            if (state.Change <= Settled)
-            {
-                return SystemReport.Of(system, state, path.Solution(work), round, iterations);
-            }
-        }
-
-        throw new NoSolutionException(
-            $"'{system.Name}' at '{point.Name}'",
-            "pump voltage, injector pulses and rail pressure do not settle on one state.",
-            state.SlowestName,
-            state.Change,
-            MostRounds
-        );
     }
 
     private void SetPumps(SolverState state)
     {
         for (int i = 0; i < state.PumpCurves.Length; i++)
         {
-            state.PumpCurves[i] = path.Pumps[i].CurveAt(SiUnits.ElectricPotential(state.PumpVolts));
+            state.PumpCurves[i] = Path.Pumps[i].CurveAt(SiUnits.ElectricPotential(state.PumpVolts));
         }
     }
 
@@ -95,7 +105,7 @@ internal sealed class SystemSolver
 
                 StageSplit.Widths(
                     state.Models,
-                    state.Transitions,
+                    map.Transitions,
                     state.AirMass / (system.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
                     state.Widths
                 );
@@ -112,7 +122,7 @@ internal sealed class SystemSolver
                 // The primaries' belief about the fuel is what the air mass is divided by.
                 StageSplit.Widths(
                     state.Models,
-                    state.Transitions,
+                    map.Transitions,
                     state.AirMass / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
                     state.Widths
                 );
@@ -147,7 +157,7 @@ internal sealed class SystemSolver
             double width = state.Widths[s];
             for (int i = 0; i < system.Stages[s].Seats.Length; i++)
             {
-                int seat = state.FirstSeat[s] + i;
+                int seat = map.First[s] + i;
                 double pressure = state.DifferentialPressures[seat];
                 double open = model.StaticMassFlow(i) / state.Density;
                 double perRoot = open / Math.Sqrt(pressure);
@@ -189,26 +199,20 @@ internal sealed class SystemSolver
     }
 
     /// <summary>Pressures and voltages that follow from the flows.</summary>
-    private void Update(SolverState state, NetworkWork<Real> work)
+    private void Update(SolverState state)
     {
         double amperes = 0;
-        for (int p = 0; p < path.Pumps.Length; p++)
+        for (int p = 0; p < state.PumpCurves.Length; p++)
         {
-            PumpCurve curve = state.PumpCurves[p];
-            state.PumpRises[p] = path.PumpRise(work, p);
-            state.PumpAmperes[p] = curve.CurrentAt(SiUnits.Pressure(state.PumpRises[p])).InSi();
+            state.PumpAmperes[p] = state.PumpCurves[p].CurrentAt(SiUnits.Pressure(state.PumpRises[p])).InSi();
             amperes += state.PumpAmperes[p];
         }
 
         // Mean injector current: each coil is a resistor that is connected for its duty cycle.
         double conductance = 0;
-        for (int s = 0; s < system.Stages.Length; s++)
+        for (int s = 0; s < state.Widths.Length; s++)
         {
-            double duty = Math.Min(state.Widths[s] / state.Periods[s], 1);
-            foreach (InjectorSeat seat in system.Stages[s].Seats)
-            {
-                conductance += duty / seat.Injector.Coil.InSi();
-            }
+            conductance += Math.Min(state.Widths[s] / state.Periods[s], 1) * map.CoilConductances[s];
         }
 
         (double pumpVolts, double injectorVolts) = system.Power.VoltsAt(state.Point.Supply, amperes, conductance);
@@ -219,31 +223,33 @@ internal sealed class SystemSolver
         state.InjectorVolts = injectorVolts;
         (state.PumpAmperesInAll, state.InjectorConductance) = (amperes, conductance);
 
-        for (int seat = 0; seat < state.Seats.Length; seat++)
+        for (int seat = 0; seat < state.SeatPressures.Length; seat++)
         {
-            double node = path.PressureAt(work, state.SeatNodes[seat]);
-            double pressure = node - state.DischargePressures[seat];
-            if (pressure <= 0)
-            {
-                if (state.Commanded[seat] > 0)
-                {
-                    throw new NoSolutionException(
-                        $"'{system.Name}' at '{state.Point.Name}'",
-                        $"the pressure at node '{state.Seats[seat].Node}' ({Show.Bar(node)} gauge) "
-                            + $"is not above the pressure that its injector sprays against ({Show.Bar(state.DischargePressures[seat])} gauge): no fuel can pass.",
-                        state.Seats[seat].Node,
-                        double.NaN,
-                        0
-                    );
-                }
+            UpdateSeat(state, seat);
+        }
+    }
 
-                state.TrueDifferences[seat] = pressure;
-                continue;
-            }
-
-            state.TrueDifferences[seat] = pressure;
-            state.Note(pressure, state.DifferentialPressures[seat], pressure, state.Seats[seat].Node);
+    private void UpdateSeat(SolverState state, int seat)
+    {
+        double node = state.SeatPressures[seat];
+        double pressure = node - state.DischargePressures[seat];
+        state.TrueDifferences[seat] = pressure;
+        string name = map.Seats[seat].Node;
+        if (pressure > 0)
+        {
+            state.Note(pressure, state.DifferentialPressures[seat], pressure, name);
             state.DifferentialPressures[seat] = pressure;
+        }
+        else if (state.Commanded[seat] > 0)
+        {
+            throw new NoSolutionException(
+                $"'{system.Name}' at '{state.Point.Name}'",
+                $"the pressure at node '{name}' ({Show.Bar(node)} gauge) "
+                    + $"is not above the pressure that its injector sprays against ({Show.Bar(state.DischargePressures[seat])} gauge): no fuel can pass.",
+                name,
+                double.NaN,
+                0
+            );
         }
     }
 }

@@ -1,0 +1,65 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+
+namespace FuelMath.Systems;
+
+/// <summary>Where a system's injectors and pumps sit, found once. Immutable and safe to share between threads.</summary>
+internal sealed class SeatMap
+{
+    internal SeatMap(FuelSystem system)
+    {
+        Seats = [.. system.Stages.SelectMany(s => s.Seats)];
+        Nodes = [.. Seats.Select(seat => NodeIndex(system.Plan, seat.Node))];
+        Stages = [.. system.Stages.SelectMany((stage, s) => Enumerable.Repeat(s, stage.Seats.Length))];
+        First = [.. system.Stages.Select((_, s) => Array.IndexOf(Stages, s))];
+        Injectors = [.. system.Stages.Select(stage => stage.Seats.Select(seat => seat.Injector).ToArray())];
+        PulsesPerChamber =
+        [
+            .. system.Stages.Select(s => s.PulsesPerCycle * (s.Seats.Length / (double)system.Engine.Chambers)),
+        ];
+        CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
+        Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
+        Pumps = system.Plan.Lines.Count(l => l.Pump is not null);
+    }
+
+    /// <summary>All seats, stage by stage.</summary>
+    internal InjectorSeat[] Seats { get; }
+
+    /// <summary>The node of each seat, by its place in the plan.</summary>
+    internal int[] Nodes { get; }
+
+    /// <summary>The stage of each seat.</summary>
+    internal int[] Stages { get; }
+
+    /// <summary>The first seat of each stage.</summary>
+    internal int[] First { get; }
+
+    /// <summary>The injectors of each stage.</summary>
+    internal Injector[][] Injectors { get; }
+
+    /// <summary>Pulses that a chamber gets from each stage in one cycle.</summary>
+    internal double[] PulsesPerChamber { get; }
+
+    /// <summary>Conductance of all coils of each stage, S.</summary>
+    internal double[] CoilConductances { get; }
+
+    /// <summary>The duty cycle at which each stage after the first joins.</summary>
+    internal double[] Transitions { get; }
+
+    /// <summary>How many pumps there are.</summary>
+    internal int Pumps { get; }
+
+    /// <summary>The place of a node in a plan.</summary>
+    internal static int NodeIndex(FuelPlan plan, string node)
+    {
+        for (int i = 0; i < plan.Nodes.Length; i++)
+        {
+            if (plan.Nodes[i].Name == node)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"There is no node '{node}'.", nameof(node));
+    }
+}

@@ -1,0 +1,69 @@
+using System.Runtime.Intrinsics;
+using FuelMath.Scalars;
+
+namespace FuelMath.Systems;
+
+/// <summary>Solves many points of one system in the widest vectors of the machine, on all cores.</summary>
+internal static class SystemBatch
+{
+    /// <summary>Solves all points.</summary>
+    /// <param name="solver">The system.</param>
+    /// <param name="points">What to solve; called from several threads, for different points.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
+    /// <param name="cancellation">Stops between some points.</param>
+    internal static void Run(
+        SystemSolver solver,
+        ISystemPoints points,
+        int count,
+        IProgress<int>? progress,
+        CancellationToken cancellation
+    )
+    {
+        if (Vector512.IsHardwareAccelerated)
+        {
+            RunIn<WideLane>(solver, points, count, progress, cancellation);
+        }
+        else
+        {
+            RunIn<Lane>(solver, points, count, progress, cancellation);
+        }
+    }
+
+    /// <summary>The same in vectors of one width, whatever the machine.</summary>
+    internal static void RunIn<T>(
+        SystemSolver solver,
+        ISystemPoints points,
+        int count,
+        IProgress<int>? progress,
+        CancellationToken cancellation
+    )
+        where T : struct, ILane<T>
+    {
+        int done = 0;
+        Lock gate = new();
+        Parallel.For(
+            0,
+            (count + T.Count - 1) / T.Count,
+            new ParallelOptions { CancellationToken = cancellation },
+            () => new SystemLanes<T>(solver, points),
+            (group, _, lanes) =>
+            {
+                int first = group * T.Count;
+                int here = Math.Min(T.Count, count - first);
+                lanes.Run(first, here);
+                if (progress is not null)
+                {
+                    lock (gate)
+                    {
+                        done += here;
+                        progress.Report(done);
+                    }
+                }
+
+                return lanes;
+            },
+            lanes => lanes.Dispose()
+        );
+    }
+}
