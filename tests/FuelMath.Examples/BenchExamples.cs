@@ -2,6 +2,7 @@ using FuelMath.Bench;
 using FuelMath.Fuels;
 using FuelMath.Injectors;
 using FuelMath.Sources;
+using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;
@@ -90,5 +91,81 @@ public sealed class BenchExamples
         Assert.False(accepted);
         Assert.Equal(36.4, spread.Percent, 0.05);
         Assert.Equal(100 * ((948 / 1700.0) - 1), weakest.Percent, 1e-9);
+    }
+
+    [Fact]
+    public void MeasureAnExponent()
+    {
+        var label = new DataSource("Workshop-class", "bench report, injector A at several pressures");
+        #region Exponent
+        StaticFlowReading Read(double bar, double cubicCentimeters) =>
+            new(
+                CollectedFuel.FromVolume(Volume.FromCubicCentimeters(cubicCentimeters), Volume.FromCubicCentimeters(1)),
+                Duration.FromSeconds(30),
+                new BenchConditions(
+                    Pressure.FromBars(bar),
+                    StandardFuels.NHeptane,
+                    Temperature.FromDegreesCelsius(21),
+                    label
+                )
+            );
+        var fit = new PressureExponentFit(
+            [Read(2, 391), Read(3, 490), Read(4, 576), Read(5, 653), Read(6, 722)],
+            Ratio.FromPercent(95)
+        );
+
+        bool notTheRoot = fit.IsRootRejected;
+        Ratio exponent = fit.Exponent;
+        FlowRating rating = fit.ToRating(Pressure.FromBars(3), OutsideRange.Refuse);
+        #endregion
+
+        Assert.True(notTheRoot);
+        // By hand from the two ends alone: ln(722 / 391) / ln 3.
+        Assert.Equal(Math.Log(722.0 / 391) / Math.Log(3), exponent.DecimalFractions, 0.005);
+        Assert.Equal(980, rating.StaticVolumeFlow.CubicCentimetersPerMinute, 2.0);
+    }
+
+    [Fact]
+    public void CompareSlots()
+    {
+        var conditions = new BenchConditions(
+            Pressure.FromBars(3),
+            StandardFuels.NHeptane,
+            Temperature.FromDegreesCelsius(21),
+            new DataSource("Workshop-class", "bench report, three injectors in three slots")
+        );
+        #region Slots
+        SlotReading Read(string injector, string slot, double cubicCentimeters) =>
+            new(
+                injector,
+                slot,
+                new StaticFlowReading(
+                    CollectedFuel.FromVolume(
+                        Volume.FromCubicCentimeters(cubicCentimeters),
+                        Volume.FromCubicCentimeters(1)
+                    ),
+                    Duration.FromSeconds(30),
+                    conditions
+                )
+            );
+        SlotReading[] readings =
+        [
+            Read("A", "1", 275),
+            Read("A", "2", 281),
+            Read("B", "2", 276),
+            Read("B", "3", 270),
+            Read("C", "3", 262),
+            Read("C", "1", 263),
+        ];
+        var found = new SlotComparison(readings, readings[0].Reading.ToRating(), Ratio.FromPercent(95));
+
+        Ratio slotTwo = found.SlotFactor("2");
+        Ratio standardError = found.SlotFactorStandardError("2");
+        VolumeFlow injectorA = found.InjectorFlow("A");
+        #endregion
+
+        Assert.True(slotTwo.DecimalFractions > 1.01);
+        Assert.True(standardError.DecimalFractions > 0);
+        Assert.Equal(275 * 2, injectorA.CubicCentimetersPerMinute, 8.0);
     }
 }

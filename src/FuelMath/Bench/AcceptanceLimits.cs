@@ -8,21 +8,39 @@ namespace FuelMath.Bench;
 /// <remarks>Makers' data come first. Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class AcceptanceLimits
 {
-    /// <summary>Sets down limits.</summary>
+    /// <summary>Sets down limits of flow; leakage and coils are held against common practice until told otherwise.</summary>
     /// <param name="spread">Largest spread of a matched set, (largest - smallest) / mean; greater than zero.</param>
     /// <param name="fromRating">Largest departure of one injector from the rating, to either side; greater than zero.</param>
     /// <param name="source">Where the limits come from.</param>
     /// <exception cref="ArgumentOutOfRangeException">A limit is not greater than zero.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public AcceptanceLimits(Ratio spread, Ratio fromRating, DataSource source)
+        : this(spread, fromRating, source, LeakageLimit.CommonPractice, DropVolume.Estimate, null, SiUnits.Ratio(0.05))
+    { }
+
+    private AcceptanceLimits(
+        Ratio spread,
+        Ratio fromRating,
+        DataSource source,
+        LeakageLimit leakage,
+        DropVolume drop,
+        CoilBand? coil,
+        Ratio coilFromMedian
+    )
     {
         ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(leakage);
+        ArgumentNullException.ThrowIfNull(drop);
         Guard.Positive(spread, spread.InSi(), nameof(spread));
         Guard.Positive(fromRating, fromRating.InSi(), nameof(fromRating));
+        Guard.Positive(coilFromMedian, coilFromMedian.InSi(), nameof(coilFromMedian));
         (Spread, FromRating, Source) = (spread, fromRating, source);
+        (Leakage, Drop, Coil, CoilFromMedian) = (leakage, drop, coil, coilFromMedian);
     }
 
-    /// <summary>Spread 2 %, from rating 5 %. Source: [Common-practice] no single work.</summary>
+    /// <summary>
+    /// Spread 2 %, from rating 5 %, one drop a minute, coils 5 % from the median. Source: [Common-practice] no single work.
+    /// </summary>
     public static AcceptanceLimits CommonPractice { get; } =
         new(SiUnits.Ratio(0.02), SiUnits.Ratio(0.05), new DataSource("Common-practice", "rule of thumb"));
 
@@ -32,6 +50,43 @@ public sealed class AcceptanceLimits
     /// <summary>Largest departure of one injector from the rating.</summary>
     public Ratio FromRating { get; }
 
-    /// <summary>Where the limits come from.</summary>
+    /// <summary>Where the limits of flow come from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>How much a shut injector may let pass.</summary>
+    public LeakageLimit Leakage { get; }
+
+    /// <summary>The volume of a drop, where readings and limit differ in their measure.</summary>
+    public DropVolume Drop { get; }
+
+    /// <summary>Between which resistances a coil may lie; none where nobody says.</summary>
+    public CoilBand? Coil { get; }
+
+    /// <summary>Largest departure of a coil from the median of the set, which is a finding and no rejection.</summary>
+    public Ratio CoilFromMedian { get; }
+
+    /// <summary>The same limits with another one of leakage.</summary>
+    /// <param name="leakage">How much a shut injector may let pass.</param>
+    /// <param name="drop">The volume of a drop, where readings and limit differ in their measure.</param>
+    /// <returns>The limits.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public AcceptanceLimits WithLeakage(LeakageLimit leakage, DropVolume drop) =>
+        new(Spread, FromRating, Source, leakage, drop, Coil, CoilFromMedian);
+
+    /// <summary>The same limits with a band for coils.</summary>
+    /// <param name="coil">Between which resistances a coil may lie.</param>
+    /// <returns>The limits.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="coil"/> is null.</exception>
+    public AcceptanceLimits WithCoil(CoilBand coil)
+    {
+        ArgumentNullException.ThrowIfNull(coil);
+        return new(Spread, FromRating, Source, Leakage, Drop, coil, CoilFromMedian);
+    }
+
+    /// <summary>The same limits with another departure of a coil from the median.</summary>
+    /// <param name="coilFromMedian">The largest departure; greater than zero.</param>
+    /// <returns>The limits.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coilFromMedian"/> is not greater than zero.</exception>
+    public AcceptanceLimits WithCoilFromMedian(Ratio coilFromMedian) =>
+        new(Spread, FromRating, Source, Leakage, Drop, Coil, coilFromMedian);
 }

@@ -1,11 +1,15 @@
 using FuelMath.Fuels;
+using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What a bench held while it took readings: differential pressure, fluid and its temperature.</summary>
+/// <summary>
+/// What a bench held while it took readings: differential pressure, fluid and its temperature, the driver of the coil, and
+/// what was already put into the widths.
+/// </summary>
 /// <remarks>
 /// Caution: bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand. Instances are
 /// immutable and safe to share between threads. Equality is by reference.
@@ -29,6 +33,10 @@ public sealed class BenchConditions
         Source = source;
     }
 
+    private BenchConditions(BenchConditions from, InjectorDriver? driver, WidthCorrections widths)
+        : this(from.DifferentialPressure, from.Fluid, from.FluidTemperature, from.Source) =>
+        (Driver, Widths) = (driver, widths);
+
     /// <summary>Inlet less discharge pressure.</summary>
     public Pressure DifferentialPressure { get; }
 
@@ -44,6 +52,34 @@ public sealed class BenchConditions
     /// <summary>Which report the readings come from.</summary>
     public DataSource Source { get; }
 
+    /// <summary>What drove the coil; none where the report does not say.</summary>
+    public InjectorDriver? Driver { get; }
+
+    /// <summary>What was already put into the widths; nothing unless stated.</summary>
+    public WidthCorrections Widths { get; }
+
+    /// <summary>The same conditions with what drove the coil.</summary>
+    /// <param name="driver">The driver.</param>
+    /// <returns>The conditions.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="driver"/> is null.</exception>
+    public BenchConditions WithDriver(InjectorDriver driver)
+    {
+        ArgumentNullException.ThrowIfNull(driver);
+        return new(this, driver, Widths);
+    }
+
+    /// <summary>The same conditions for widths that something was already put into.</summary>
+    /// <param name="widths">What.</param>
+    /// <returns>The conditions.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the known ones.</exception>
+    public BenchConditions WithWidths(WidthCorrections widths) =>
+        (widths & ~(WidthCorrections.Voltage | WidthCorrections.Pressure)) == 0
+            ? new(this, Driver, widths)
+            : throw new ArgumentOutOfRangeException(
+                nameof(widths),
+                $"Must be None, Voltage, Pressure or both; it was {widths}."
+            );
+
     internal double PressureSi { get; }
 
     internal double DensitySi { get; }
@@ -52,7 +88,14 @@ public sealed class BenchConditions
     internal bool Match(BenchConditions other) =>
         Fluid.Name == other.Fluid.Name
         && Same(PressureSi, other.PressureSi)
+        && Widths == other.Widths
+        && (Driver is null ? other.Driver is null : other.Driver is not null && Driver.Matches(other.Driver))
         && Same(FluidTemperature.InSi(), other.FluidTemperature.InSi());
+
+    /// <summary>The driver and what is in the widths, in words.</summary>
+    internal string Driven =>
+        $"{(Driver is null ? "driver not stated" : Driver.ToString())}, "
+        + (Widths == WidthCorrections.None ? "plain widths" : $"widths corrected for {CorrectionWords.Of(Widths)}");
 
     internal static bool Same(double one, double other) => Math.Abs(one - other) <= Guard.EdgeTolerance * Math.Abs(one);
 }

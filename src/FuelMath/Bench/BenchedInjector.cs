@@ -1,46 +1,64 @@
 using System.Collections.Immutable;
 using FuelMath.Injectors;
 using FuelMath.Internal;
-using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>One injector of a set with its static-flow readings, and those from before it was cleaned if there are.</summary>
+/// <summary>One injector of a set with its readings, and those from before it was cleaned if there are.</summary>
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class BenchedInjector
 {
-    /// <summary>Sets down an injector.</summary>
+    /// <summary>Sets down an injector by its static flow alone.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="readings">One or more readings, as it is now. Copied.</param>
     /// <exception cref="ArgumentException">The name is blank, or there is no reading.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     public BenchedInjector(string name, IEnumerable<StaticFlowReading> readings)
-    {
-        ArgumentNullException.ThrowIfNull(readings);
-        Name = Guard.Name(name, nameof(name));
-        Readings = [.. readings];
-        Guard.AtLeast(1, Readings.Length, "A benched injector", nameof(readings));
-        BeforeCleaning = [];
-    }
+        : this(name, Static(readings, nameof(readings)), null) { }
 
-    private BenchedInjector(string name, IEnumerable<StaticFlowReading> before, IEnumerable<StaticFlowReading> after)
-        : this(name, after)
+    private BenchedInjector(string name, BenchSeries now, BenchSeries? before)
     {
-        ArgumentNullException.ThrowIfNull(before);
-        BeforeCleaning = [.. before];
-        Guard.AtLeast(1, BeforeCleaning.Length, "A benched injector", nameof(before));
+        ArgumentNullException.ThrowIfNull(now);
+        (Name, Now, Before) = (Guard.Name(name, nameof(name)), now, before);
     }
 
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>Readings as it is now.</summary>
-    public ImmutableArray<StaticFlowReading> Readings { get; }
+    /// <summary>All readings as it is now.</summary>
+    public BenchSeries Now { get; }
 
-    /// <summary>Readings from before it was cleaned; empty when there are none.</summary>
-    public ImmutableArray<StaticFlowReading> BeforeCleaning { get; }
+    /// <summary>All readings from before it was cleaned; none when there are none.</summary>
+    public BenchSeries? Before { get; }
 
-    /// <summary>An injector that was read before and after cleaning.</summary>
+    /// <summary>Readings of static flow as it is now.</summary>
+    public ImmutableArray<StaticFlowReading> Readings => Now.StaticFlow;
+
+    /// <summary>Readings of static flow from before it was cleaned; empty when there are none.</summary>
+    public ImmutableArray<StaticFlowReading> BeforeCleaning => Before?.StaticFlow ?? [];
+
+    /// <summary>An injector with readings of every kind.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="now">Its readings as it is now.</param>
+    /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="now"/> is null.</exception>
+    public static BenchedInjector FromSeries(string name, BenchSeries now) => new(name, now, null);
+
+    /// <summary>An injector with readings of every kind, before and after cleaning.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="before">Its readings from before.</param>
+    /// <param name="after">Its readings from after.</param>
+    /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static BenchedInjector FromCleaning(string name, BenchSeries before, BenchSeries after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        return new(name, after, before);
+    }
+
+    /// <summary>An injector whose static flow was read before and after cleaning.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="before">One or more readings from before. Copied.</param>
     /// <param name="after">One or more readings from after. Copied.</param>
@@ -51,9 +69,17 @@ public sealed class BenchedInjector
         string name,
         IEnumerable<StaticFlowReading> before,
         IEnumerable<StaticFlowReading> after
-    ) => new(name, before, after);
+    ) => new(name, Static(after, nameof(after)), Static(before, nameof(before)));
 
     /// <summary>Volume flows carried to the conditions of a rating, m³/s.</summary>
     internal static double[] FlowsSi(ImmutableArray<StaticFlowReading> readings, FlowRating rating) =>
         [.. readings.Select(r => r.ToRating().VolumeFlowAt(rating.DifferentialPressure, rating.FluidDensity).InSi())];
+
+    private static BenchSeries Static(IEnumerable<StaticFlowReading> readings, string paramName)
+    {
+        ArgumentNullException.ThrowIfNull(readings, paramName);
+        StaticFlowReading[] all = [.. readings];
+        Guard.AtLeast(1, all.Length, "A benched injector", paramName);
+        return BenchSeries.FromStaticFlow(all);
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FuelMath.Findings;
+using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Sources;
 using UnitsNet.Units;
@@ -10,6 +11,8 @@ namespace FuelMath.Bench;
 internal static class CharacterizationFindings
 {
     private static readonly DataSource Model = new("SAE-J1832", "straight line with a time offset");
+
+    private static readonly DataSource LackOfFit = new("Draper-Smith-1998", "test for lack of fit");
 
     internal static ImmutableArray<Finding> Of(PulseCharacterization of)
     {
@@ -39,6 +42,34 @@ internal static class CharacterizationFindings
                     $"longer than the dead time of {dead}",
                     Model,
                     "They are left out of the short-pulse correction: do not command such pulses."
+                )
+            );
+        }
+
+        if (of.Conditions.Widths != WidthCorrections.None)
+        {
+            findings.Add(
+                new(
+                    Severity.Warning,
+                    $"The widths were already corrected for {CorrectionWords.Of(of.Conditions.Widths)}",
+                    of.Conditions.Driven,
+                    "plain widths",
+                    Model,
+                    "Do not enter this dead time or flow where that correction is made: it would be made twice."
+                )
+            );
+        }
+
+        if (of.LinearityTest is { } test && test.PValue.InSi() < 1 - of.Confidence.InSi())
+        {
+            findings.Add(
+                new(
+                    Severity.Warning,
+                    "Repeats scatter less than the means depart from the line",
+                    FormattableString.Invariant($"probability {test.PValue.InSi():0.####}"),
+                    FormattableString.Invariant($"at least {1 - of.Confidence.InSi():0.####}"),
+                    LackOfFit,
+                    "The line is bent or the widths are not what they say; the intervals are too short. Take a smaller tolerance."
                 )
             );
         }

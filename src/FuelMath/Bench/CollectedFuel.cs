@@ -15,11 +15,22 @@ public readonly struct CollectedFuel
     private readonly double amount;
     private readonly double resolution;
 
-    private CollectedFuel(double amount, double resolution, bool isByVolume) =>
-        (this.amount, this.resolution, IsByVolume) = (amount, resolution, isByVolume);
+    private CollectedFuel(double amount, double resolution) => (this.amount, this.resolution) = (amount, resolution);
 
     /// <summary>Whether a volume was read; else a mass.</summary>
-    public bool IsByVolume { get; }
+    public bool IsByVolume => Volume.HasValue;
+
+    /// <summary>The volume in the unit it was read in; none when a mass was read.</summary>
+    public Volume? Volume { get; private init; }
+
+    /// <summary>The step of the graduated glass; none when a mass was read.</summary>
+    public Volume? VolumeResolution { get; private init; }
+
+    /// <summary>The mass in the unit it was read in; none when a volume was read.</summary>
+    public Mass? Mass { get; private init; }
+
+    /// <summary>The step of the scale; none when a volume was read.</summary>
+    public Mass? MassResolution { get; private init; }
 
     /// <summary>The step of the instrument as a share of what was collected.</summary>
     public Ratio ResolutionShare => SiUnits.Ratio(resolution / amount);
@@ -35,7 +46,11 @@ public readonly struct CollectedFuel
     {
         double amount = Guard.Positive(collected, collected.InSi(), nameof(collected));
         double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
-        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Volume, nameof(resolution)), true);
+        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Volume, nameof(resolution)))
+        {
+            Volume = collected,
+            VolumeResolution = resolution,
+        };
     }
 
     /// <summary>A collected mass.</summary>
@@ -47,7 +62,11 @@ public readonly struct CollectedFuel
     {
         double amount = Guard.Positive(collected, collected.InSi(), nameof(collected));
         double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
-        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Mass, nameof(resolution)), false);
+        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Mass, nameof(resolution)))
+        {
+            Mass = collected,
+            MassResolution = resolution,
+        };
     }
 
     internal double MassSi(double density) => IsByVolume ? amount * density : amount;

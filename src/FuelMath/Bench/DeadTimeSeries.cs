@@ -6,17 +6,18 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>Characterizations at several voltages, and pressures if there are, as a table of dead time.</summary>
+/// <summary>Dead times at several voltages, and pressures if there are, as a table.</summary>
 public static class DeadTimeSeries
 {
-    /// <summary>The table.</summary>
+    /// <summary>The table of characterizations.</summary>
     /// <param name="series">One characterization for each voltage and pressure, at two or more voltages.</param>
     /// <param name="outside">What happens beyond the edges.</param>
     /// <param name="source">Where the readings come from.</param>
     /// <returns>The table; nothing in it is estimated.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A pair of voltage and pressure is missing or there twice, or a dead time is negative or rises with voltage.
+    /// A pair of voltage and pressure is missing or there twice, widths were corrected, drivers differ, or a dead time is
+    /// negative or rises with voltage.
     /// </exception>
     public static DeadTimeTable ToTable(
         IEnumerable<PulseCharacterization> series,
@@ -25,48 +26,56 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(series);
-        PulseCharacterization[] all = [.. series];
-        double[] volts = [.. all.Select(c => c.AtInjector.InSi()).Distinct().Order()];
-        double[] pascals = [.. all.Select(c => c.Conditions.PressureSi).Distinct().Order()];
-        var values = new Duration[volts.Length, pascals.Length];
-        for (int i = 0; i < volts.Length; i++)
-        {
-            for (int j = 0; j < pascals.Length; j++)
-            {
-                values[i, j] = Only(all, SiUnits.ElectricPotential(volts[i]), SiUnits.Pressure(pascals[j]));
-            }
-        }
-
-        return pascals.Length == 1
-            ? DeadTimeTable.FromVoltage(
-                volts.Select(SiUnits.ElectricPotential),
-                SiUnits.Pressure(pascals[0]),
-                values.Cast<Duration>(),
-                outside,
-                source
-            )
-            : new(volts.Select(SiUnits.ElectricPotential), pascals.Select(SiUnits.Pressure), values, outside, source);
+        ArgumentNullException.ThrowIfNull(source);
+        var grid = new DeadTimeGrid([.. series.Select(c => c.ToDeadTimeReading())], nameof(series));
+        grid.RefuseMissing(true, nameof(series));
+        return grid.ToTable(grid.Means(), outside, source);
     }
 
-    private static Duration Only(
-        PulseCharacterization[] series,
-        ElectricPotential voltage,
-        Pressure differentialPressure
+    /// <summary>The table of readings; repeats of a pair count by their mean.</summary>
+    /// <param name="readings">One or more readings for each voltage and pressure, at two or more voltages.</param>
+    /// <param name="outside">What happens beyond the edges.</param>
+    /// <param name="source">Where the readings come from.</param>
+    /// <returns>The table; nothing in it is estimated.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// A pair of voltage and pressure is missing, widths were corrected, drivers differ, or a dead time is negative or rises
+    /// with voltage.
+    /// </exception>
+    public static DeadTimeTable FromReadings(
+        IEnumerable<DeadTimeReading> readings,
+        OutsideRange outside,
+        DataSource source
     )
     {
-        PulseCharacterization[] found =
-        [
-            .. series.Where(c =>
-                c.AtInjector.InSi() == voltage.InSi() && c.Conditions.PressureSi == differentialPressure.InSi()
-            ),
-        ];
-        return found.Length == 1
-            ? found[0].DeadTime
-            : throw new ArgumentException(
-                FormattableString.Invariant(
-                    $"Must hold one characterization for each voltage and pressure; {found.Length} at {Guard.Show(voltage, voltage.Unit)} and {Guard.Show(differentialPressure, differentialPressure.Unit)}."
-                ),
-                nameof(series)
-            );
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(source);
+        var grid = new DeadTimeGrid([.. readings], nameof(readings));
+        grid.RefuseMissing(false, nameof(readings));
+        return grid.ToTable(grid.Means(), outside, source);
+    }
+
+    /// <summary>The table of a sparse set, its missing pairs estimated from the others.</summary>
+    /// <param name="readings">Readings at two or more voltages and two or more pressures, with some pairs missing.</param>
+    /// <param name="pattern">How dead time is taken to change with voltage and pressure.</param>
+    /// <param name="outside">What happens beyond the edges.</param>
+    /// <param name="source">Where the readings come from.</param>
+    /// <returns>The table, with its estimates marked. Pairs that were read keep what was read.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// No pair is missing; the readings do not hang together; widths were corrected; drivers differ; a dead time is not greater
+    /// than zero; or the table would rise with voltage.
+    /// </exception>
+    /// <exception cref="NoSolutionException">An estimate would be negative.</exception>
+    public static FilledDeadTimes Fill(
+        IEnumerable<DeadTimeReading> readings,
+        DeadTimePattern pattern,
+        OutsideRange outside,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(source);
+        return new(new DeadTimeGrid([.. readings], nameof(readings)), pattern, outside, source, nameof(readings));
     }
 }

@@ -67,6 +67,7 @@ public sealed class PulseCharacterization
 
         zero = Line.ZeroInterval(confidence);
         LinearReadings = [.. Readings.AsSpan()[first..end]];
+        LinearityTest = Repeats(LinearReadings) ? Line.LackOfFitTest() : null;
         Correction = ShortPulses.Of(Readings.AsSpan()[..first], Readings[first].WidthSi, Line, Conditions.Source);
         Findings = CharacterizationFindings.Of(this);
     }
@@ -122,6 +123,12 @@ public sealed class PulseCharacterization
     /// <summary>The largest departure of a mean mass from the line inside the range, as a share of the line.</summary>
     public Ratio LargestDeviation => SiUnits.Ratio(worst);
 
+    /// <summary>
+    /// Whether the means depart from the line by more than repeats scatter: a small probability speaks against it. None where
+    /// no width of the range was read twice with different results.
+    /// </summary>
+    public FTest? LinearityTest { get; }
+
     /// <summary>The departure of the readings below the linear range, as a time at static flow.</summary>
     public ShortPulseCorrection Correction { get; }
 
@@ -141,6 +148,17 @@ public sealed class PulseCharacterization
             Conditions.Source
         );
 
+    /// <summary>The dead time as a reading, for a series over voltages and pressures.</summary>
+    /// <returns>The reading; its step is the standard error of the dead time, or the picosecond where that is less.</returns>
+    public DeadTimeReading ToDeadTimeReading() =>
+        new(AtInjector, DeadTime, SiUnits.Duration(Math.Max(Line.ZeroStandardError(), 1e-12)), Conditions);
+
+    /// <summary>What comes of entering these data in a controller that corrects widths itself.</summary>
+    /// <param name="controller">What it corrects for.</param>
+    /// <returns>Corrections that would be made twice, and those that nobody makes; empty when each is made once.</returns>
+    public ImmutableArray<Finding> FindingsFor(WidthCorrections controller) =>
+        ControllerFindings.Of(Conditions, controller);
+
     /// <summary>The injector with this static flow, this short-pulse correction and a dead time given beside it.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="deadTime">Its dead time over voltage, for example by <see cref="DeadTimeSeries"/>.</param>
@@ -156,4 +174,7 @@ public sealed class PulseCharacterization
         Duration closingTime,
         ElectricResistance coil
     ) => new(name, ToRating(), deadTime, Correction, smallestRepeatableWidth, closingTime, coil);
+
+    private static bool Repeats(ImmutableArray<DynamicFlowReading> readings) =>
+        readings.GroupBy(r => r.WidthSi).Any(g => g.Select(r => r.MassSi).Distinct().Count() > 1);
 }

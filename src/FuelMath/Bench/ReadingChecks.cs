@@ -33,8 +33,8 @@ internal static class ReadingChecks
         return other is null
             ? all
             : throw new ArgumentException(
-                "All readings of a line must share pressure, fluid, temperature and voltage; one has "
-                    + $"{Show(other)}, another {Show(first)}.",
+                "All readings of a line must share pressure, fluid, temperature, voltage, driver and width corrections; one has "
+                    + $"{Show(other)}; another {Show(first)}.",
                 paramName
             );
     }
@@ -43,5 +43,5 @@ internal static class ReadingChecks
         $"{Guard.Show(reading.Conditions.DifferentialPressure, reading.Conditions.DifferentialPressure.Unit)}, "
         + $"{reading.Conditions.Fluid.Name}, "
         + $"{Guard.Show(reading.Conditions.FluidTemperature, reading.Conditions.FluidTemperature.Unit)}, "
-        + Guard.Show(reading.AtInjector, reading.AtInjector.Unit);
+        + $"{Guard.Show(reading.AtInjector, reading.AtInjector.Unit)}, {reading.Conditions.Driven}";
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Findings;
 using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Uncertainty;
@@ -10,7 +11,8 @@ namespace FuelMath.Bench;
 /// <remarks>
 /// <para>
 /// Judged by limits, never by standard scores: in a set of n none can exceed (n - 1) / sqrt(n), so that a rule of three
-/// standard deviations can't flag any one of ten or fewer. Source: [Shiffler-1988].
+/// standard deviations can't flag any one of ten or fewer. Source: [Shiffler-1988]. What the repeats can't show is a finding,
+/// not a verdict.
 /// </para>
 /// <para>
 /// Caution: never run an engine leaner than intended to test a set. Instances are immutable and safe to share between
@@ -22,7 +24,7 @@ namespace FuelMath.Bench;
 /// </example>
 public sealed class SetReport
 {
-    private readonly double mean;
+    private readonly SetFlows flows;
 
     /// <summary>Reports on a set.</summary>
     /// <param name="rating">What each of them is rated at; readings are carried to its conditions.</param>
@@ -30,7 +32,9 @@ public sealed class SetReport
     /// <param name="limits">What they are held against.</param>
     /// <param name="confidence">How often the interval of a flow holds the truth; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There are fewer than two injectors.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are fewer than two injectors, a name is there twice, or one has no reading of static flow.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public SetReport(
         FlowRating rating,
@@ -44,34 +48,16 @@ public sealed class SetReport
         ArgumentNullException.ThrowIfNull(limits);
         _ = Student.TwoSided(1, confidence);
         (Rating, Limits) = (rating, limits);
-        BenchedInjector[] all = [.. injectors];
+        ImmutableArray<BenchedInjector> all = [.. injectors];
         Guard.AtLeast(2, all.Length, "A set", nameof(injectors));
-        double[] flows = [.. all.Select(i => BenchedInjector.FlowsSi(i.Readings, rating).Average())];
-        var sample = new Sample(flows);
-        mean = sample.Mean;
-        Spread = SiUnits.Ratio((flows.Max() - flows.Min()) / mean);
-        CoefficientOfVariation = SiUnits.Ratio(sample.StandardDeviation / mean);
-        double rated = rating.StaticVolumeFlow.InSi();
-        double reach = limits.FromRating.InSi() + Guard.EdgeTolerance;
+        Guard.DifferentNames(all.Select(i => i.Name), nameof(injectors));
+        flows = new(all, rating, limits, confidence);
+        ImmutableArray<SetCoil?> coils = Coils(all, limits);
         Members =
         [
-            .. all.Select(
-                (one, i) =>
-                    new SetMember(
-                        one.Name,
-                        flows[i],
-                        HalfWidth(one, rating, confidence),
-                        one.BeforeCleaning.IsEmpty
-                            ? null
-                            : BenchedInjector.FlowsSi(one.BeforeCleaning, rating).Average(),
-                        rated,
-                        mean,
-                        sample.StandardDeviation,
-                        1 + flows.Count(f => f > flows[i]),
-                        Math.Abs((flows[i] / rated) - 1) <= reach
-                    )
-            ),
+            .. all.Select((one, i) => new SetMember(one.Name, flows.All[i], flows, Leakage(one, limits), coils[i])),
         ];
+        Findings = SetFindings.Of(this);
     }
 
     /// <summary>What each of them is rated at.</summary>
@@ -84,13 +70,28 @@ public sealed class SetReport
     public ImmutableArray<SetMember> Members { get; }
 
     /// <summary>Mean flow under the conditions of the rating, in m³/s.</summary>
-    public VolumeFlow MeanFlow => SiUnits.VolumeFlow(mean);
+    public VolumeFlow MeanFlow => SiUnits.VolumeFlow(flows.Mean);
 
     /// <summary>(largest - smallest) / mean.</summary>
-    public Ratio Spread { get; }
+    public Ratio Spread => SiUnits.Ratio(flows.Spread);
 
     /// <summary>Standard deviation, with n - 1, over mean.</summary>
-    public Ratio CoefficientOfVariation { get; }
+    public Ratio CoefficientOfVariation => SiUnits.Ratio(flows.Deviation / flows.Mean);
+
+    /// <summary>
+    /// How well the bench repeats: the standard deviation of repeats about each injector's own mean, all together, as a share
+    /// of the mean flow; none where nothing was read twice.
+    /// </summary>
+    public Ratio? Repeatability => flows.Repeatability is { } value ? SiUnits.Ratio(value) : null;
+
+    /// <summary>
+    /// The least difference between two injectors that these repeats can show, as a share of the mean flow; none where
+    /// nothing was read twice.
+    /// </summary>
+    public Ratio? LeastDifference => flows.LeastDifference is { } value ? SiUnits.Ratio(value) : null;
+
+    /// <summary>What a reader should act on, injector by injector.</summary>
+    public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>The largest standard score that is possible in a set of this size: (n - 1) / sqrt(n).</summary>
     public Ratio LargestPossibleScore => SiUnits.Ratio((Members.Length - 1) / Math.Sqrt(Members.Length));
@@ -101,9 +102,26 @@ public sealed class SetReport
     /// <summary>Whether the set is matched and every injector accepted.</summary>
     public bool IsAccepted => IsMatched && Members.All(m => m.IsAccepted);
 
-    private static double? HalfWidth(BenchedInjector one, FlowRating rating, Ratio confidence) =>
-        one.Readings.Length < 2
-            ? null
-            : new Sample(BenchedInjector.FlowsSi(one.Readings, rating)).StandardError
-                * Student.TwoSided(one.Readings.Length - 1, confidence);
+    private static LeakageVerdict? Leakage(BenchedInjector one, AcceptanceLimits limits) =>
+        one.Now.Leakage.IsEmpty ? null : new(one.Now.Leakage, limits.Leakage, limits.Drop);
+
+    private static ImmutableArray<SetCoil?> Coils(ImmutableArray<BenchedInjector> all, AcceptanceLimits limits)
+    {
+        double?[] ohms = [.. all.Select(i => i.Now.Coil.IsEmpty ? (double?)null : CoilVerdict.MeanSi(i.Now.Coil))];
+        double[] known = [.. ohms.OfType<double>()];
+        double? median = known.Length < 3 ? null : Averages.Median(known);
+        return
+        [
+            .. all.Select(
+                (one, i) =>
+                    ohms[i] is { } value
+                        ? new SetCoil(
+                            value,
+                            (value / median) - 1,
+                            limits.Coil is { } band ? new CoilVerdict(one.Now.Coil, band) : null
+                        )
+                        : null
+            ),
+        ];
+    }
 }

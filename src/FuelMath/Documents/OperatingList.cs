@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Internal;
 using FuelMath.Systems;
 
 namespace FuelMath.Documents;
@@ -9,10 +10,7 @@ internal sealed class OperatingList
     internal OperatingList(IEnumerable<OperatingPoint> points)
     {
         Points = [.. points];
-        if (Points.CountBy(p => p.Name).FirstOrDefault(n => n.Value > 1) is { Key: { } twice })
-        {
-            throw new ArgumentException($"Names must differ; '{twice}' is there twice.", nameof(points));
-        }
+        Guard.DifferentNames(Points.Select(p => p.Name), nameof(points));
     }
 
     internal ImmutableArray<OperatingPoint> Points { get; }

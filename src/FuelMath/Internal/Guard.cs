@@ -115,6 +115,15 @@ internal static class Guard
     internal static string Name(string value, string paramName) =>
         string.IsNullOrWhiteSpace(value) ? throw new ArgumentException("Must be a name, not blank.", paramName) : value;
 
+    /// <summary>Names that are to tell things apart.</summary>
+    internal static void DifferentNames(IEnumerable<string> names, string paramName)
+    {
+        if (names.CountBy(n => n).FirstOrDefault(n => n.Value > 1) is { Key: { } twice })
+        {
+            throw new ArgumentException($"Names must differ; '{twice}' is there twice.", paramName);
+        }
+    }
+
     internal static void AtLeast(int minimum, int count, string what, string paramName)
     {
         if (count < minimum)

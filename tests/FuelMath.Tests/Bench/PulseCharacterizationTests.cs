@@ -97,8 +97,9 @@ public sealed class PulseCharacterizationTests(ITestOutputHelper output)
     public void Characterization_TwoVoltages_IsRefused() =>
         Words.Refused<ArgumentException>(
             "readings",
-            "All readings of a line must share pressure, fluid, temperature and voltage; one has "
-                + "300 kPa, n-heptane, 21 °C, 12 V, another 300 kPa, n-heptane, 21 °C, 13.5 V.",
+            "All readings of a line must share pressure, fluid, temperature, voltage, driver and width corrections; one has "
+                + "300 kPa, n-heptane, 21 °C, 12 V, driver not stated, plain widths; "
+                + "another 300 kPa, n-heptane, 21 °C, 13.5 V, driver not stated, plain widths.",
             () => Of([TestBench.Pulse(3, 10), TestBench.Pulse(5, 20), TestBench.Pulse(8, 30, 12, TestBench.Conditions)])
         );
 
@@ -118,7 +119,7 @@ public sealed class PulseCharacterizationTests(ITestOutputHelper output)
     public void ToTable_MissingPair_IsRefused() =>
         Words.Refused<ArgumentException>(
             "series",
-            "Must hold one characterization for each voltage and pressure; 0 at",
+            "Must hold one for each voltage and pressure; 0 at 12 V and 400 kPa.",
             () =>
                 DeadTimeSeries.ToTable(
                     [

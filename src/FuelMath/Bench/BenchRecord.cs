@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+
+namespace FuelMath.Bench;
+
+/// <summary>The raw readings of a set of injectors, as a bench gave them.</summary>
+/// <remarks>
+/// What a document of readings holds. Each reading keeps its unit, the step of its instrument and its conditions, so that
+/// whatever is concluded can be concluded again. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class BenchRecord
+{
+    /// <summary>Sets down a record.</summary>
+    /// <param name="name">What the set is; not blank.</param>
+    /// <param name="injectors">One or more injectors, with different names. Copied.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="injectors"/> is null.</exception>
+    /// <exception cref="ArgumentException">A name is blank or there twice, or there is no injector.</exception>
+    public BenchRecord(string name, IEnumerable<BenchedInjector> injectors)
+    {
+        ArgumentNullException.ThrowIfNull(injectors);
+        (Name, Injectors) = (Guard.Name(name, nameof(name)), [.. injectors]);
+        Guard.AtLeast(1, Injectors.Length, "A bench record (its injectors)", nameof(injectors));
+        Guard.DifferentNames(Injectors.Select(i => i.Name), nameof(injectors));
+    }
+
+    /// <summary>What the set is.</summary>
+    public string Name { get; }
+
+    /// <summary>The injectors, in the order given.</summary>
+    public ImmutableArray<BenchedInjector> Injectors { get; }
+
+    /// <summary>An injector by its name.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentException">There is no such injector.</exception>
+    public BenchedInjector Injector(string name) =>
+        Injectors.FirstOrDefault(i => i.Name == name)
+        ?? throw new ArgumentException(
+            $"Must be one of {string.Join(", ", Injectors.Select(i => i.Name))}; it was '{name}'.",
+            nameof(name)
+        );
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+
+namespace FuelMath.Bench;
+
+/// <summary>All readings of one injector in one state: before it was cleaned, or as it is now.</summary>
+/// <remarks>
+/// Raw, each with its unit, the step of its instrument and its conditions; repeats stand side by side. Instances are
+/// immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class BenchSeries
+{
+    /// <summary>Sets down readings; one or more of any kind. Copied.</summary>
+    /// <param name="staticFlow">Held open.</param>
+    /// <param name="pulses">Pulsed.</param>
+    /// <param name="deadTimes">Dead times that a report gives.</param>
+    /// <param name="leakage">Shut.</param>
+    /// <param name="coil">Resistance of the coil.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no reading at all.</exception>
+    public BenchSeries(
+        IEnumerable<StaticFlowReading> staticFlow,
+        IEnumerable<DynamicFlowReading> pulses,
+        IEnumerable<DeadTimeReading> deadTimes,
+        IEnumerable<LeakageReading> leakage,
+        IEnumerable<CoilReading> coil
+    )
+    {
+        ArgumentNullException.ThrowIfNull(staticFlow);
+        ArgumentNullException.ThrowIfNull(pulses);
+        ArgumentNullException.ThrowIfNull(deadTimes);
+        ArgumentNullException.ThrowIfNull(leakage);
+        ArgumentNullException.ThrowIfNull(coil);
+        (StaticFlow, Pulses, DeadTimes) = ([.. staticFlow], [.. pulses], [.. deadTimes]);
+        (Leakage, Coil) = ([.. leakage], [.. coil]);
+        Guard.AtLeast(
+            1,
+            StaticFlow.Length + Pulses.Length + DeadTimes.Length + Leakage.Length + Coil.Length,
+            "A series of readings",
+            nameof(staticFlow)
+        );
+    }
+
+    /// <summary>Held open.</summary>
+    public ImmutableArray<StaticFlowReading> StaticFlow { get; }
+
+    /// <summary>Pulsed.</summary>
+    public ImmutableArray<DynamicFlowReading> Pulses { get; }
+
+    /// <summary>Dead times that a report gives.</summary>
+    public ImmutableArray<DeadTimeReading> DeadTimes { get; }
+
+    /// <summary>Shut.</summary>
+    public ImmutableArray<LeakageReading> Leakage { get; }
+
+    /// <summary>Resistance of the coil.</summary>
+    public ImmutableArray<CoilReading> Coil { get; }
+
+    /// <summary>Readings of static flow alone.</summary>
+    /// <param name="readings">One or more readings. Copied.</param>
+    /// <returns>The series.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
+    /// <exception cref="ArgumentException">There is no reading.</exception>
+    public static BenchSeries FromStaticFlow(IEnumerable<StaticFlowReading> readings) => new(readings, [], [], [], []);
+}

@@ -1,0 +1,38 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>Between which resistances a coil may lie, at 20 °C.</summary>
+/// <remarks>A maker's or the caller's. Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class CoilBand
+{
+    /// <summary>Sets down a band.</summary>
+    /// <param name="least">The least resistance at 20 °C; greater than zero.</param>
+    /// <param name="most">The largest; above the least.</param>
+    /// <param name="source">Where it comes from.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public CoilBand(ElectricResistance least, ElectricResistance most, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        double low = Guard.Positive(least, least.InSi(), nameof(least));
+        double high = Guard.Positive(most, most.InSi(), nameof(most));
+        if (high <= low)
+        {
+            throw Guard.OutOfRange(most, $"above the least of {Guard.Show(least, least.Unit)}", nameof(most));
+        }
+
+        (Least, Most, Source) = (least, most, source);
+    }
+
+    /// <summary>The least resistance at 20 °C.</summary>
+    public ElectricResistance Least { get; }
+
+    /// <summary>The largest resistance at 20 °C.</summary>
+    public ElectricResistance Most { get; }
+
+    /// <summary>Where it comes from.</summary>
+    public DataSource Source { get; }
+}

@@ -1,0 +1,32 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>One reading of a coil's resistance, with the step of the meter and the temperature of the coil.</summary>
+/// <remarks>Kept as read. Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class CoilReading
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="coil">The resistance, less that of the leads, with the temperature of the coil.</param>
+    /// <param name="resolution">The smallest step that can be read; greater than zero, at most the resistance.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="coil"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is outside what is allowed.</exception>
+    public CoilReading(CoilResistance coil, ElectricResistance resolution)
+    {
+        ArgumentNullException.ThrowIfNull(coil);
+        double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        double ohms = coil.Measured.InSi();
+        StepShare = Guard.InRange(resolution, step, 0, ohms, SiUnits.ElectricResistance, nameof(resolution)) / ohms;
+        (Coil, Resolution) = (coil, resolution);
+    }
+
+    /// <summary>The resistance with the temperature of the coil.</summary>
+    public CoilResistance Coil { get; }
+
+    /// <summary>The smallest step that can be read.</summary>
+    public ElectricResistance Resolution { get; }
+
+    internal double StepShare { get; }
+}

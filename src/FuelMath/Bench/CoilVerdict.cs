@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>What readings of one coil say against a band.</summary>
+/// <remarks>
+/// Each reading is carried to 20 °C; they count by their mean. Undecided within half a step of the meter from an edge.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class CoilVerdict
+{
+    private readonly double ohms;
+
+    /// <summary>Judges a coil.</summary>
+    /// <param name="readings">One or more readings. Copied.</param>
+    /// <param name="band">Between which resistances it may lie.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no reading.</exception>
+    public CoilVerdict(IEnumerable<CoilReading> readings, CoilBand band)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(band);
+        (Readings, Band) = ([.. readings], band);
+        Guard.AtLeast(1, Readings.Length, "A verdict on a coil", nameof(readings));
+        ohms = MeanSi(Readings);
+        double half = ohms * Readings.Max(r => r.StepShare) / 2;
+        double inside = Math.Min(ohms - band.Least.InSi(), band.Most.InSi() - ohms);
+        Verdict =
+            inside >= half ? BenchVerdict.Accepted
+            : inside <= -half ? BenchVerdict.Rejected
+            : BenchVerdict.Undecided;
+    }
+
+    /// <summary>The readings.</summary>
+    public ImmutableArray<CoilReading> Readings { get; }
+
+    /// <summary>Between which resistances it may lie.</summary>
+    public CoilBand Band { get; }
+
+    /// <summary>What the readings say.</summary>
+    public BenchVerdict Verdict { get; }
+
+    /// <summary>Its resistance at 20 °C, in ohm.</summary>
+    public ElectricResistance AtTwentyCelsius => SiUnits.ElectricResistance(ohms);
+
+    internal static double MeanSi(ImmutableArray<CoilReading> readings) =>
+        readings.Average(r => r.Coil.AtTwentyCelsius.InSi());
+}

@@ -1,0 +1,47 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>A dead time at one voltage and pressure, as a report gives it or a characterization found it.</summary>
+/// <remarks>
+/// Kept as read, even a negative one; a table refuses that. Instances are immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class DeadTimeReading
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <param name="deadTime">The dead time; finite.</param>
+    /// <param name="resolution">The smallest step it is given in; greater than zero.</param>
+    /// <param name="conditions">What the bench held.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public DeadTimeReading(
+        ElectricPotential atInjector,
+        Duration deadTime,
+        Duration resolution,
+        BenchConditions conditions
+    )
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        VoltageSi = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        Guard.Finite(deadTime, deadTime.InSi(), nameof(deadTime));
+        Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        (AtInjector, DeadTime, Resolution, Conditions) = (atInjector, deadTime, resolution, conditions);
+    }
+
+    /// <summary>Voltage at the injector.</summary>
+    public ElectricPotential AtInjector { get; }
+
+    /// <summary>The dead time.</summary>
+    public Duration DeadTime { get; }
+
+    /// <summary>The smallest step it is given in.</summary>
+    public Duration Resolution { get; }
+
+    /// <summary>What the bench held.</summary>
+    public BenchConditions Conditions { get; }
+
+    internal double VoltageSi { get; }
+}

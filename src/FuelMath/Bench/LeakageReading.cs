@@ -1,0 +1,78 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>What a shut injector let pass in a time: drops that were counted, or a volume that was collected.</summary>
+/// <remarks>
+/// Kept as read; none at all is a reading too. Caution: a leaking injector can fill a cylinder or the sump with fuel.
+/// Instances are immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class LeakageReading
+{
+    private const int MostDrops = 1_000_000;
+
+    private LeakageReading(int? drops, Volume? collected, Volume? resolution, Duration over, BenchConditions conditions)
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        OverSi = Guard.Positive(over, over.InSi(), nameof(over));
+        (Drops, Collected, Resolution, Over, Conditions) = (drops, collected, resolution, over, conditions);
+    }
+
+    /// <summary>How many drops fell; none when a volume was collected.</summary>
+    public int? Drops { get; }
+
+    /// <summary>What was collected; none when drops were counted.</summary>
+    public Volume? Collected { get; }
+
+    /// <summary>The smallest step that the glass can be read in; none when drops were counted.</summary>
+    public Volume? Resolution { get; }
+
+    /// <summary>In which time.</summary>
+    public Duration Over { get; }
+
+    /// <summary>What the bench held.</summary>
+    public BenchConditions Conditions { get; }
+
+    internal double OverSi { get; }
+
+    /// <summary>Drops that were counted.</summary>
+    /// <param name="drops">How many fell; 0 to 1,000,000.</param>
+    /// <param name="over">In which time; greater than zero.</param>
+    /// <param name="conditions">What the bench held.</param>
+    /// <returns>The reading.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static LeakageReading FromDrops(int drops, Duration over, BenchConditions conditions) =>
+        new(Guard.InRange(drops, 0, MostDrops, nameof(drops)), null, null, over, conditions);
+
+    /// <summary>A volume that was collected.</summary>
+    /// <param name="collected">The volume; not negative.</param>
+    /// <param name="resolution">The smallest step that can be read; greater than zero.</param>
+    /// <param name="over">In which time; greater than zero.</param>
+    /// <param name="conditions">What the bench held.</param>
+    /// <returns>The reading.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static LeakageReading FromVolume(
+        Volume collected,
+        Volume resolution,
+        Duration over,
+        BenchConditions conditions
+    )
+    {
+        Guard.NotNegative(collected, collected.InSi(), nameof(collected));
+        Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        return new(null, collected, resolution, over, conditions);
+    }
+
+    /// <summary>The amount and its step, in drops or in m³.</summary>
+    internal (double Amount, double Step) In(bool drops, double dropVolume) =>
+        (Drops, drops) switch
+        {
+            ({ } count, true) => (count, 1),
+            ({ } count, false) => (count * dropVolume, dropVolume),
+            (null, false) => (Collected!.Value.InSi(), Resolution!.Value.InSi()),
+            (null, true) => (Collected!.Value.InSi() / dropVolume, Resolution!.Value.InSi() / dropVolume),
+        };
+}

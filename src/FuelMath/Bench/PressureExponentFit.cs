@@ -1,0 +1,159 @@
+using System.Collections.Immutable;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Tables;
+using FuelMath.Uncertainty;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>
+/// Static flow read at several pressures: the power of pressure that it follows, and whether that differs from the square
+/// root by more than the readings scatter.
+/// </summary>
+/// <remarks>
+/// <para>
+/// A straight line through the logarithms of flow and pressure. Student's test of its slope against one half decides: only
+/// when scatter alone would give such a slope more rarely than the rest to the confidence does the measured power replace
+/// the root. Readings over a narrow range decide little; see the interval.
+/// </para>
+/// <para>
+/// Source: [Draper-Smith-1998] chapter 1. Each reading counts alike, which suits scatter that is a share of the reading.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Exponent" />
+/// </example>
+public sealed class PressureExponentFit
+{
+    private const double RootExponent = 0.5;
+
+    private readonly FittedLine line;
+    private readonly Interval interval;
+    private readonly double rootHeight;
+
+    /// <summary>Fits a power.</summary>
+    /// <param name="readings">Readings at three or more pressures, all with one fluid. Copied.</param>
+    /// <param name="confidence">How sure the departure from the root must be; 50 % to 99.99 %.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
+    /// <exception cref="ArgumentException">There are too few pressures, or fluids differ.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    /// <exception cref="NoSolutionException">All readings lie on one power, so that nothing measures their scatter.</exception>
+    public PressureExponentFit(IEnumerable<StaticFlowReading> readings, Ratio confidence)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        Readings = [.. readings.OrderBy(r => r.Conditions.PressureSi)];
+        int pressures = Readings.Select(r => r.Conditions.PressureSi).Distinct().Count();
+        if (pressures < 3)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant(
+                    $"A power of pressure needs readings at 3 or more different pressures; {Readings.Length} readings at {pressures} given."
+                ),
+                nameof(readings)
+            );
+        }
+
+        if (Readings.FirstOrDefault(r => r.Conditions.Fluid.Name != Readings[0].Conditions.Fluid.Name) is { } other)
+        {
+            throw new ArgumentException(
+                $"Must share one fluid; one has {other.Conditions.Fluid.Name}, another {Readings[0].Conditions.Fluid.Name}.",
+                nameof(readings)
+            );
+        }
+
+        double[] x = [.. Readings.Select(r => Math.Log(r.Conditions.PressureSi))];
+        double[] y = [.. Readings.Select(r => Math.Log(r.MassFlow.InSi() / Math.Sqrt(r.Conditions.DensitySi)))];
+        line = FittedLine.FromPoints(x, y);
+        interval = line.SlopeInterval(confidence);
+        (Confidence, PValue) = (confidence, line.SlopePValue(RootExponent));
+        double[] rest = [.. x.Select((at, i) => y[i] - (RootExponent * at))];
+        rootHeight = Averages.Mean(rest);
+        RootScatter = SiUnits.Ratio(new Sample(rest).StandardDeviation);
+    }
+
+    /// <summary>The readings, by rising pressure.</summary>
+    public ImmutableArray<StaticFlowReading> Readings { get; }
+
+    /// <summary>How sure the departure from the root must be.</summary>
+    public Ratio Confidence { get; }
+
+    /// <summary>The fitted power, as a pure number.</summary>
+    public Ratio Exponent => SiUnits.Ratio(line.Slope);
+
+    /// <summary>Its standard error.</summary>
+    public Ratio ExponentStandardError => SiUnits.Ratio(line.SlopeStandardError);
+
+    /// <summary>The lower end of its interval.</summary>
+    public Ratio ExponentLow => SiUnits.Ratio(interval.Low);
+
+    /// <summary>The upper end of its interval.</summary>
+    public Ratio ExponentHigh => SiUnits.Ratio(interval.High);
+
+    /// <summary>How often scatter alone would put the power this far from one half, were the root true.</summary>
+    public Ratio PValue { get; }
+
+    /// <summary>Whether the readings speak against the square root: the measured power is then taken.</summary>
+    public bool IsRootRejected => PValue.InSi() < 1 - Confidence.InSi();
+
+    /// <summary>How far readings lie off the fitted power, one standard deviation, as a share of them.</summary>
+    public Ratio FittedScatter => SiUnits.Ratio(line.ResidualStandardDeviation);
+
+    /// <summary>How far readings lie off the best square root, one standard deviation, as a share of them.</summary>
+    public Ratio RootScatter { get; }
+
+    /// <summary>The lowest pressure of the readings.</summary>
+    public Pressure LowestDifferentialPressure => Readings[0].Conditions.DifferentialPressure;
+
+    /// <summary>The highest pressure of the readings.</summary>
+    public Pressure HighestDifferentialPressure => Readings[^1].Conditions.DifferentialPressure;
+
+    /// <summary>
+    /// The flow as a rating: by the measured power where the test decided for it, else by the square root through all readings.
+    /// </summary>
+    /// <param name="differentialPressure">The pressure of the rating; within that of the readings.</param>
+    /// <param name="outside">What a measured power does beyond the readings: refuse or extend.</param>
+    /// <returns>The rating, with the fluid and temperature of the first reading.</returns>
+    /// <exception cref="ArgumentException"><paramref name="outside"/> is neither refuse nor extend.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="differentialPressure"/> is outside its range.</exception>
+    /// <exception cref="NoSolutionException">The measured power is none that an opening follows.</exception>
+    public FlowRating ToRating(Pressure differentialPressure, OutsideRange outside)
+    {
+        BenchConditions first = Readings[0].Conditions;
+        double pascals = Guard.InRange(
+            differentialPressure,
+            differentialPressure.InSi(),
+            first.PressureSi,
+            Readings[^1].Conditions.PressureSi,
+            SiUnits.Pressure,
+            nameof(differentialPressure)
+        );
+        double height = IsRootRejected ? line.At(Math.Log(pascals)) : rootHeight + (RootExponent * Math.Log(pascals));
+        FlowRating root = FlowRating.FromMass(
+            SiUnits.MassFlow(Math.Exp(height) * Math.Sqrt(first.DensitySi)),
+            differentialPressure,
+            first.Fluid,
+            first.FluidTemperature,
+            first.Source
+        );
+        return IsRootRejected ? root.WithExponent(Measured(outside, first)) : root;
+    }
+
+    private MeasuredExponent Measured(OutsideRange outside, BenchConditions first)
+    {
+        try
+        {
+            return new(Exponent, LowestDifferentialPressure, HighestDifferentialPressure, outside, first.Source);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            throw Guard.NoSolution(
+                "a measured power of pressure",
+                FormattableString.Invariant(
+                    $"The readings give {line.Slope:0.###}, and an opening follows 0.3 to 1: look for a reading that is off."
+                )
+            );
+        }
+    }
+}

@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FuelMath.Bench;
+
+/// <summary>What a reader of a set report should act on.</summary>
+internal static class SetFindings
+{
+    private static readonly DataSource Median = new("Common-practice", "coil against the median of its set");
+
+    internal static ImmutableArray<Finding> Of(SetReport report) =>
+        [.. Set(report), .. report.Members.SelectMany(m => Member(m, report.Limits))];
+
+    private static IEnumerable<Finding> Set(SetReport report)
+    {
+        AcceptanceLimits limits = report.Limits;
+        if (!report.IsMatched)
+        {
+            yield return new(
+                Severity.Warning,
+                "The set is not matched: (largest - smallest) / mean",
+                Percent(report.Spread),
+                Percent(limits.Spread),
+                limits.Source,
+                "Clean or replace the injectors that stand apart, or place them where they even each other out."
+            );
+        }
+
+        if (report.LeastDifference is { } least && least.InSi() > limits.Spread.InSi())
+        {
+            yield return new(
+                Severity.Warning,
+                "The bench repeats too poorly to judge the spread: the least difference that it can show",
+                Percent(least),
+                Percent(limits.Spread),
+                limits.Source,
+                "Collect for longer, or take more repeats."
+            );
+        }
+    }
+
+    private static IEnumerable<Finding> Member(SetMember one, AcceptanceLimits limits)
+    {
+        if (!one.IsFlowAccepted)
+        {
+            yield return new(
+                Severity.Warning,
+                $"Injector '{one.Name}' is off its rating",
+                Percent(one.FromRating),
+                $"±{Percent(limits.FromRating)}",
+                limits.Source,
+                "Clean and read it again, or replace it."
+            );
+        }
+
+        if (one.IsFlowClear == false)
+        {
+            yield return new(
+                Severity.Note,
+                $"The readings of injector '{one.Name}' do not settle whether it is within the limit",
+                Percent(one.FromRating),
+                $"±{Percent(limits.FromRating)}",
+                limits.Source,
+                "Take more repeats before accepting or rejecting it."
+            );
+        }
+
+        if (one.Leakage is { Verdict: not BenchVerdict.Accepted } leak)
+        {
+            bool rejected = leak.Verdict == BenchVerdict.Rejected;
+            yield return new(
+                rejected ? Severity.Danger : Severity.Note,
+                rejected
+                    ? $"Injector '{one.Name}' leaks"
+                    : $"The leakage of injector '{one.Name}' was not watched for long enough",
+                leak + (leak is { RestsOnDropVolume: true, Drop.IsEstimate: true } ? " (drop volume estimated)" : ""),
+                leak.Limit.ToString(),
+                leak.Limit.Source,
+                rejected ? "Do not fit it: it can fill a cylinder with fuel." : "Read for longer."
+            );
+        }
+
+        if (one.Coil is { Verdict: not BenchVerdict.Accepted } coil)
+        {
+            yield return new(
+                coil.Verdict == BenchVerdict.Rejected ? Severity.Warning : Severity.Note,
+                coil.Verdict == BenchVerdict.Rejected
+                    ? $"The coil of injector '{one.Name}' is outside its band at 20 °C"
+                    : $"The meter is too coarse to place the coil of injector '{one.Name}' in its band",
+                Ohms(coil.AtTwentyCelsius),
+                $"{Ohms(coil.Band.Least)} to {Ohms(coil.Band.Most)}",
+                coil.Band.Source,
+                "Measure it again, leads subtracted and rested; then replace it."
+            );
+        }
+
+        if (one.CoilFromMedian is { } away && Math.Abs(away.InSi()) > limits.CoilFromMedian.InSi())
+        {
+            yield return new(
+                Severity.Warning,
+                $"The coil of injector '{one.Name}' differs from the median of the set",
+                Percent(away),
+                $"±{Percent(limits.CoilFromMedian)}",
+                Median,
+                "Look for another type among the set, shorted turns, or a coil that was still hot."
+            );
+        }
+    }
+
+    private static string Percent(Ratio ratio) => FormattableString.Invariant($"{100 * ratio.InSi():0.##} %");
+
+    private static string Ohms(ElectricResistance value) => Guard.Show(value, ElectricResistanceUnit.Ohm);
+}

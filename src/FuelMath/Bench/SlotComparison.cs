@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Uncertainty;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>
+/// The same injectors read in several slots of a bench: what the slots add is told apart from what the injectors flow.
+/// </summary>
+/// <remarks>
+/// <para>
+/// By least squares on the logarithms of the flows, which are carried to the rating first: each is an injector's flow times
+/// a slot's factor, and the factors have the mean one. Not every injector needs to sit in every slot, but a chain of shared
+/// readings must join them all; else the names that share nothing are refused. A bench that reads high in all its slots is
+/// not found this way.
+/// </para>
+/// <para>
+/// Source: [Scheffe-1959] section 4.4, two-way layout. Immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Slots" />
+/// </example>
+public sealed class SlotComparison
+{
+    private static readonly DataSource Rule = new("Scheffe-1959", "test of columns in a two-way layout");
+
+    private readonly AdditiveLayout layout;
+
+    /// <summary>Compares slots.</summary>
+    /// <param name="readings">More readings than injectors and slots together less one. Copied.</param>
+    /// <param name="rating">The conditions that flows are carried to.</param>
+    /// <param name="confidence">How sure a difference between slots must be; 50 % to 99.99 %.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There are too few injectors or slots, or they do not hang together.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    /// <exception cref="NoSolutionException">There are just as many readings as effects.</exception>
+    public SlotComparison(IEnumerable<SlotReading> readings, FlowRating rating, Ratio confidence)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(rating);
+        _ = Student.TwoSided(1, confidence);
+        (Readings, Rating, Confidence) = ([.. readings], rating, confidence);
+        layout = new(
+            Readings.Select(r => r.Injector),
+            Readings.Select(r => r.Slot),
+            Readings.Select(r => Math.Log(BenchedInjector.FlowsSi([r.Reading], rating)[0]))
+        );
+        (SlotTest, InjectorTest) = (layout.ColumnTest(), layout.RowTest());
+        Findings = AreSlotsAlike ? [] : [Differ()];
+    }
+
+    /// <summary>The readings.</summary>
+    public ImmutableArray<SlotReading> Readings { get; }
+
+    /// <summary>The conditions that flows are carried to.</summary>
+    public FlowRating Rating { get; }
+
+    /// <summary>How sure a difference between slots must be.</summary>
+    public Ratio Confidence { get; }
+
+    /// <summary>The injectors, in the order of their first reading.</summary>
+    public ImmutableArray<string> Injectors => layout.Rows;
+
+    /// <summary>The slots, in the order of their first reading.</summary>
+    public ImmutableArray<string> Slots => layout.Columns;
+
+    /// <summary>Whether slots differ by more than readings scatter, injectors being allowed for.</summary>
+    public FTest SlotTest { get; }
+
+    /// <summary>Whether injectors differ by more than readings scatter, slots being allowed for.</summary>
+    public FTest InjectorTest { get; }
+
+    /// <summary>Whether nothing speaks for a difference between slots.</summary>
+    public bool AreSlotsAlike => SlotTest.PValue.InSi() >= 1 - Confidence.InSi();
+
+    /// <summary>How far a reading lies off the product of injector and slot, one standard deviation, as a share of it.</summary>
+    public Ratio Repeatability => SiUnits.Ratio(layout.ErrorStandardDeviation());
+
+    /// <summary>What a reader should act on: slots that differ.</summary>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>What a slot reads, as a share of the mean of the slots.</summary>
+    /// <param name="slot">The slot.</param>
+    /// <returns>The factor; divide a reading by it.</returns>
+    /// <exception cref="ArgumentException">There is no such slot.</exception>
+    public Ratio SlotFactor(string slot) => SiUnits.Ratio(Math.Exp(Effect(slot)));
+
+    /// <summary>The standard error of the factor of a slot.</summary>
+    /// <param name="slot">The slot.</param>
+    /// <returns>The standard error, as a share of the mean of the slots.</returns>
+    /// <exception cref="ArgumentException">There is no such slot.</exception>
+    public Ratio SlotFactorStandardError(string slot) =>
+        SiUnits.Ratio(Math.Exp(Effect(slot)) * layout.ColumnEffectStandardError(slot));
+
+    /// <summary>The flow of an injector with the slots allowed for, under the conditions of the rating.</summary>
+    /// <param name="injector">The injector.</param>
+    /// <returns>The flow, in m³/s.</returns>
+    /// <exception cref="ArgumentException">There is no such injector.</exception>
+    public VolumeFlow InjectorFlow(string injector) =>
+        SiUnits.VolumeFlow(Math.Exp(layout.Mean + layout.RowEffect(Checked(Injectors, injector, nameof(injector)))));
+
+    private double Effect(string slot) => layout.ColumnEffect(Checked(Slots, slot, nameof(slot)));
+
+    private Finding Differ()
+    {
+        string high = Slots.MaxBy(layout.ColumnEffect)!;
+        string low = Slots.MinBy(layout.ColumnEffect)!;
+        return new(
+            Severity.Warning,
+            $"Slots of the bench differ: '{high}' reads most, '{low}' least",
+            FormattableString.Invariant(
+                $"{100 * (Math.Exp(Effect(high) - Effect(low)) - 1):0.##} %, probability {SlotTest.PValue.InSi():0.####}"
+            ),
+            FormattableString.Invariant($"probability at least {1 - Confidence.InSi():0.####}"),
+            Rule,
+            "Divide each reading by the factor of its slot, or read every injector in one slot."
+        );
+    }
+
+    private static string Checked(ImmutableArray<string> names, string name, string paramName) =>
+        names.Contains(name)
+            ? name
+            : throw new ArgumentException($"Must be one of {string.Join(", ", names)}; it was '{name}'.", paramName);
+}

@@ -1,0 +1,30 @@
+using FuelMath.Internal;
+
+namespace FuelMath.Bench;
+
+/// <summary>A static flow of one injector, with the slot of the bench that it sat in.</summary>
+/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class SlotReading
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="injector">The name of the injector; not blank.</param>
+    /// <param name="slot">The name of the slot; not blank.</param>
+    /// <param name="reading">What was read.</param>
+    /// <exception cref="ArgumentException">A name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="reading"/> is null.</exception>
+    public SlotReading(string injector, string slot, StaticFlowReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        (Injector, Slot) = (Guard.Name(injector, nameof(injector)), Guard.Name(slot, nameof(slot)));
+        Reading = reading;
+    }
+
+    /// <summary>The name of the injector.</summary>
+    public string Injector { get; }
+
+    /// <summary>The name of the slot.</summary>
+    public string Slot { get; }
+
+    /// <summary>What was read.</summary>
+    public StaticFlowReading Reading { get; }
+}

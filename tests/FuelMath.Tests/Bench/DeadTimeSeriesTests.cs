@@ -1,0 +1,213 @@
+using FuelMath.Bench;
+using FuelMath.Injectors;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Tests.Bench;
+
+/// <summary>Dead times over voltage and pressure, all read or some of them estimated.</summary>
+public sealed class DeadTimeSeriesTests
+{
+    private static readonly double[] Volts = [10, 12, 14];
+    private static readonly double[] Kilopascals = [200, 300, 400];
+
+    /// <summary>Two repeats count by their mean; the rest as read.</summary>
+    [Fact]
+    public void FromReadings_Repeats_CountByTheirMean()
+    {
+        DeadTimeTable table = DeadTimeSeries.FromReadings(
+            [Read(10, 300, 1.8), Read(10, 300, 1.82), Read(14, 300, 1.0)],
+            OutsideRange.Refuse,
+            TestBench.Source
+        );
+
+        Close.Within(1e-12, 1.81, table.ValueAt(0, 0).Milliseconds);
+        Assert.False(table.HoldsEstimates);
+        Assert.False(table.DependsOnPressure);
+    }
+
+    /// <summary>
+    /// Readings that add: 1.8, 1.3, 1.0 ms by voltage and 0, 0.1, 0.25 by pressure. Whichever pair is missing is found again.
+    /// </summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(1, 2)]
+    [InlineData(2, 1)]
+    public void Fill_ReadingsThatAdd_FindsTheMissingPair(int volt, int pressure)
+    {
+        double[] byVoltage = [1.8, 1.3, 1.0];
+        double[] byPressure = [0, 0.1, 0.25];
+        FilledDeadTimes filled = Fill(
+            DeadTimePattern.Additive,
+            (i, j) => (i, j) == (volt, pressure) ? null : byVoltage[i] + byPressure[j]
+        );
+
+        Close.Within(1e-10, byVoltage[volt] + byPressure[pressure], filled.Table.ValueAt(volt, pressure).Milliseconds);
+        Assert.Equal(1, filled.Estimates);
+        Assert.True(filled.Scatter!.Value.Milliseconds < 1e-10);
+        for (int i = 0; i < 3; i++)
+        {
+            for (int j = 0; j < 3; j++)
+            {
+                Assert.Equal((i, j) == (volt, pressure), filled.Table.IsEstimated(i, j));
+            }
+        }
+    }
+
+    /// <summary>Readings that multiply: 1.8, 1.3, 1.0 ms times 1, 1.1, 1.25. An L of five readings has four pairs missing.</summary>
+    [Fact]
+    public void Fill_ReadingsThatMultiply_FindsFourMissingPairs()
+    {
+        double[] byVoltage = [1.8, 1.3, 1.0];
+        double[] byPressure = [1, 1.1, 1.25];
+        FilledDeadTimes filled = Fill(
+            DeadTimePattern.Proportional,
+            (i, j) => i > 0 && j > 0 ? null : byVoltage[i] * byPressure[j]
+        );
+
+        Assert.Equal(4, filled.Estimates);
+        Assert.Null(filled.Scatter);
+        Close.Within(1e-10, 1.0 * 1.25, filled.Table.ValueAt(2, 2).Milliseconds);
+        Close.Within(1e-10, 1.3 * 1.1, filled.Table.ValueAt(1, 1).Milliseconds);
+    }
+
+    /// <summary>Pairs that were read keep what was read, though it lies off the pattern; the scatter says how far.</summary>
+    [Fact]
+    public void Fill_OffThePattern_KeepsTheReadings()
+    {
+        double[,] read =
+        {
+            { 1.8, 1.92, 2.05 },
+            { 1.3, 1.38, 1.52 },
+            { 1.0, 1.13, double.NaN },
+        };
+        FilledDeadTimes filled = Fill(DeadTimePattern.Additive, (i, j) => double.IsNaN(read[i, j]) ? null : read[i, j]);
+
+        Close.Within(1e-12, 1.92, filled.Table.ValueAt(0, 1).Milliseconds);
+        Assert.True(filled.Scatter!.Value.Milliseconds is > 0.005 and < 0.05);
+        Assert.True(filled.Table.ValueAt(2, 2).Milliseconds is > 1.1 and < 1.4);
+    }
+
+    [Fact]
+    public void Fill_NothingMissing_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "readings",
+            "Must have a pair that was not read; all of them were.",
+            () => Fill(DeadTimePattern.Additive, (i, j) => 2 - (0.3 * i) + (0.1 * j))
+        );
+
+    [Fact]
+    public void Fill_ReadingsThatDoNotHangTogether_AreRefusedByName() =>
+        Words.Refused<ArgumentException>(
+            "columns",
+            "Rows and columns must hang together through shared readings, else their effects can't be told apart; "
+                + "'14 V' in '400 kPa' share nothing with '10 V' in '300 kPa'.",
+            () =>
+                DeadTimeSeries.Fill(
+                    [Read(10, 300, 1.8), Read(14, 400, 1.2)],
+                    DeadTimePattern.Additive,
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+
+    [Fact]
+    public void Fill_ANegativeEstimate_IsRefused() =>
+        Assert.Contains(
+            "At 14 V and 400 kPa it would be -0.4 ms: read that pair.",
+            Assert
+                .Throws<NoSolutionException>(() =>
+                    DeadTimeSeries.Fill(
+                        [Read(10, 300, 1.8), Read(10, 400, 1.0), Read(14, 300, 0.4)],
+                        DeadTimePattern.Additive,
+                        OutsideRange.Refuse,
+                        TestBench.Source
+                    )
+                )
+                .Message,
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void Fill_NegativeReadingThatMultiplies_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "readings",
+            "Must be greater than zero, each of them, for a pattern that multiplies.",
+            () =>
+                DeadTimeSeries.Fill(
+                    [Read(10, 300, -0.1), Read(10, 400, 1.0), Read(14, 300, 0.4)],
+                    DeadTimePattern.Proportional,
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+
+    [Fact]
+    public void FromReadings_Negative_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "values",
+            "Must be finite and not negative; it was -0.0001 s.",
+            () =>
+                DeadTimeSeries.FromReadings(
+                    [Read(10, 300, 1.8), Read(14, 300, -0.1)],
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+
+    [Fact]
+    public void FromReadings_CorrectedWidths_AreRefused()
+    {
+        BenchConditions corrected = TestBench.Conditions.WithWidths(WidthCorrections.Voltage);
+        Words.Refused<ArgumentException>(
+            "readings",
+            "Must come from widths that were not corrected for voltage, else it is what the correction leaves over; "
+                + "one has 14 V, driver not stated, widths corrected for voltage.",
+            () =>
+                DeadTimeSeries.FromReadings(
+                    [Read(10, 300, 1.8), Read(14, 1.0, corrected)],
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+    }
+
+    [Fact]
+    public void FromReadings_TwoDrivers_AreRefused()
+    {
+        BenchConditions driven = TestBench.Conditions.WithDriver(InjectorDriver.PlainSaturated);
+        Words.Refused<ArgumentException>(
+            "readings",
+            "Must share one driver; one has saturated, plain widths; another driver not stated, plain widths.",
+            () =>
+                DeadTimeSeries.FromReadings(
+                    [Read(10, 300, 1.8), Read(14, 1.0, driven)],
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+    }
+
+    private static FilledDeadTimes Fill(DeadTimePattern pattern, Func<int, int, double?> milliseconds) =>
+        DeadTimeSeries.Fill(
+            from i in Enumerable.Range(0, 3)
+            from j in Enumerable.Range(0, 3)
+            let value = milliseconds(i, j)
+            where value.HasValue
+            select Read(Volts[i], Kilopascals[j], value.Value),
+            pattern,
+            OutsideRange.Refuse,
+            TestBench.Source
+        );
+
+    private static DeadTimeReading Read(double volts, double kilopascals, double milliseconds) =>
+        Read(volts, milliseconds, TestBench.At(kilopascals));
+
+    private static DeadTimeReading Read(double volts, double milliseconds, BenchConditions conditions) =>
+        new(
+            ElectricPotential.FromVolts(volts),
+            Duration.FromMilliseconds(milliseconds),
+            Duration.FromMilliseconds(0.001),
+            conditions
+        );
+}

@@ -1,0 +1,225 @@
+using FuelMath.Bench;
+using FuelMath.Findings;
+using FuelMath.Injectors;
+using UnitsNet;
+
+namespace FuelMath.Tests.Bench;
+
+/// <summary>What leakage, coils and repeats add to the report on a set.</summary>
+public sealed class SetVerdictTests
+{
+    /// <summary>By hand: 13.2511 ohm at 35 degrees are 13.2511 / 1.05895 = 12.513 at 20, between 12 and 13.</summary>
+    [Theory]
+    [InlineData(13.2511, 35, 0.01, BenchVerdict.Accepted)]
+    [InlineData(13.2511, 20, 0.01, BenchVerdict.Rejected)]
+    [InlineData(12.97, 20, 0.1, BenchVerdict.Undecided)]
+    [InlineData(13.02, 20, 0.1, BenchVerdict.Undecided)]
+    public void CoilVerdict_AtATemperature_IsCarriedToTwenty(
+        double ohms,
+        double celsius,
+        double step,
+        BenchVerdict expected
+    )
+    {
+        var verdict = new CoilVerdict([Coil(ohms, celsius, step)], Band);
+
+        Assert.Equal(expected, verdict.Verdict);
+        Close.Within(1e-12, ohms / (1 + (0.00393 * (celsius - 20))), verdict.AtTwentyCelsius.Ohms);
+    }
+
+    [Fact]
+    public void Report_LeakingInjector_IsRejected()
+    {
+        SetReport report = Of(Good("A"), With("B", [Drops(5)], []), Good("C"));
+
+        Assert.Equal([true, false, true], report.Members.Select(m => m.IsAccepted));
+        Assert.True(report.Members[1].IsFlowAccepted);
+        Assert.False(report.IsAccepted);
+        Finding finding = Assert.Single(report.Findings);
+        Assert.Equal(
+            (Severity.Danger, "Injector 'B' leaks", "5 drops/min", "1 drops/min"),
+            (finding.Severity, finding.What, finding.Value, finding.Limit)
+        );
+    }
+
+    [Fact]
+    public void Report_LeakageWatchedTooBriefly_IsANote()
+    {
+        LeakageReading brief = LeakageReading.FromDrops(0, Duration.FromSeconds(20), TestBench.Conditions);
+        SetReport report = Of(Good("A"), With("B", [brief], []));
+
+        Assert.True(report.IsAccepted);
+        Assert.Equal(
+            "The leakage of injector 'B' was not watched for long enough",
+            Assert.Single(report.Findings).What
+        );
+    }
+
+    /// <summary>By hand: of 12.5, 12.6, 12.4 and 11.2 the median is 12.45; 11.2 lies 10.04 % below.</summary>
+    [Fact]
+    public void Report_CoilApartFromTheSet_IsAFinding()
+    {
+        SetReport report = Of(
+            With("A", [], [Coil(12.5, 20, 0.1)]),
+            With("B", [], [Coil(12.6, 20, 0.1)]),
+            With("C", [], [Coil(12.4, 20, 0.1)]),
+            With("D", [], [Coil(11.2, 20, 0.1)])
+        );
+
+        Finding finding = Assert.Single(report.Findings);
+        Assert.Equal("The coil of injector 'D' differs from the median of the set", finding.What);
+        Assert.Equal(("-10.04 %", "±5 %"), (finding.Value, finding.Limit));
+        Assert.True(report.IsAccepted);
+        Close.Within(1e-11, (11.2 / 12.45) - 1, report.Members[3].CoilFromMedian!.Value.DecimalFractions);
+        Assert.Null(report.Members[3].Coil);
+    }
+
+    [Fact]
+    public void Report_CoilOutsideItsBand_IsRejected()
+    {
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice.WithCoil(Band),
+            Good("A"),
+            With("B", [], [Coil(14, 20, 0.1)])
+        );
+
+        Assert.False(report.Members[1].IsAccepted);
+        Finding finding = Assert.Single(report.Findings);
+        Assert.Equal("The coil of injector 'B' is outside its band at 20 °C", finding.What);
+        Assert.Equal(("14 Ω", "12 Ω to 13 Ω"), (finding.Value, finding.Limit));
+        Assert.Null(report.Members[1].CoilFromMedian);
+    }
+
+    /// <summary>
+    /// By hand: repeats 990 and 1010, 995 and 1005: squares 200 + 50 with two degrees of freedom, s = 11.18 of 1000; the least
+    /// difference is t(2) 4.303 x 0.01118 x sqrt(2/2) = 4.81 %, more than the limit of 2 %.
+    /// </summary>
+    [Fact]
+    public void Report_PoorRepeats_CannotJudgeTheSpread()
+    {
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice,
+            1000,
+            new BenchedInjector("A", [Flow(990), Flow(1010)]),
+            new BenchedInjector("B", [Flow(995), Flow(1005)])
+        );
+
+        Close.Within(1e-9, Math.Sqrt(125) / 1000, report.Repeatability!.Value.DecimalFractions);
+        Close.WithinOf(1, 5e-5, 0.0481, report.LeastDifference!.Value.DecimalFractions);
+        Assert.Contains(
+            report.Findings,
+            f => f.What.StartsWith("The bench repeats too poorly", StringComparison.Ordinal)
+        );
+    }
+
+    /// <summary>4 % below with repeats that scatter by 2 %: the limit of 5 % is within the interval.</summary>
+    [Fact]
+    public void Report_NearTheLimit_IsNotClear()
+    {
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice,
+            1000,
+            new BenchedInjector("A", [Flow(940), Flow(980)]),
+            new BenchedInjector("B", [Flow(1000), Flow(1000.1), Flow(999.9)]),
+            new BenchedInjector("C", [Flow(1000)])
+        );
+
+        Assert.Equal([false, true, null], report.Members.Select(m => m.IsFlowClear));
+        Assert.True(report.Members[0].IsAccepted);
+        Assert.Contains(
+            report.Findings,
+            f => f.What == "The readings of injector 'A' do not settle whether it is within the limit"
+        );
+    }
+
+    /// <summary>The trade's set of three: each off its rating, and the set not matched.</summary>
+    [Fact]
+    [Trait("Source", "Common-practice")]
+    public void Report_OfAWeakSet_SaysWhy()
+    {
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice,
+            1700,
+            new BenchedInjector("A", [Flow(948)]),
+            new BenchedInjector("B", [Flow(1380)]),
+            new BenchedInjector("C", [Flow(1400)])
+        );
+
+        Assert.Equal(["36.37 %", "-44.24 %", "-18.82 %", "-17.65 %"], report.Findings.Select(f => f.Value));
+    }
+
+    [Fact]
+    public void Report_NameTwice_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "injectors",
+            "Names must differ; 'A' is there twice.",
+            () => Of(Good("A"), Good("A"))
+        );
+
+    [Fact]
+    public void Report_WithoutStaticFlow_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "injectors",
+            "Must have readings of static flow, each of them; 'B' has none.",
+            () => Of(Good("A"), BenchedInjector.FromSeries("B", new BenchSeries([], [], [], [Drops(0)], [])))
+        );
+
+    [Fact]
+    public void Series_WithoutAnyReading_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "staticFlow",
+            "A series of readings needs 1 or more points; 0 given.",
+            () => _ = new BenchSeries([], [], [], [], [])
+        );
+
+    [Fact]
+    public void Band_UpsideDown_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "most",
+            "Must be above the least of 13 Ω; it was 12 Ω.",
+            () => _ = new CoilBand(ElectricResistance.FromOhms(13), ElectricResistance.FromOhms(12), TestBench.Source)
+        );
+
+    private static CoilBand Band { get; } =
+        new(ElectricResistance.FromOhms(12), ElectricResistance.FromOhms(13), TestBench.Source);
+
+    private static SetReport Of(params BenchedInjector[] injectors) => Of(AcceptanceLimits.CommonPractice, injectors);
+
+    private static SetReport Of(AcceptanceLimits limits, params BenchedInjector[] injectors) =>
+        Of(limits, 1000, injectors);
+
+    private static SetReport Of(AcceptanceLimits limits, double rated, params BenchedInjector[] injectors) =>
+        new(
+            FlowRating.FromVolume(
+                VolumeFlow.FromCubicCentimetersPerMinute(rated),
+                TestBench.Conditions.DifferentialPressure,
+                TestBench.Conditions.Fluid,
+                TestBench.Conditions.FluidTemperature,
+                TestBench.Source
+            ),
+            injectors,
+            limits,
+            TestBench.NinetyFive
+        );
+
+    private static BenchedInjector Good(string name) => new(name, [Flow(1000)]);
+
+    private static BenchedInjector With(string name, LeakageReading[] leakage, CoilReading[] coil) =>
+        BenchedInjector.FromSeries(name, new BenchSeries([Flow(1000)], [], [], leakage, coil));
+
+    private static StaticFlowReading Flow(double cubicCentimeters) =>
+        new(
+            CollectedFuel.FromVolume(Volume.FromCubicCentimeters(cubicCentimeters), Volume.FromCubicCentimeters(1)),
+            Duration.FromMinutes(1),
+            TestBench.Conditions
+        );
+
+    private static LeakageReading Drops(int drops) =>
+        LeakageReading.FromDrops(drops, Duration.FromMinutes(1), TestBench.Conditions);
+
+    private static CoilReading Coil(double ohms, double celsius, double step) =>
+        new(
+            new CoilResistance(ElectricResistance.FromOhms(ohms), Temperature.FromDegreesCelsius(celsius)),
+            ElectricResistance.FromOhms(step)
+        );
+}
