@@ -1,11 +1,58 @@
 using FuelMath.Networks;
 using FuelMath.Quantities;
+using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;
 
 public sealed class NetworkExamples
 {
+    [Fact]
+    public void Hump()
+    {
+        NetworkPump humped = NetworkPump.Straight(
+            [Point(0, 300), Point(100, 500), Point(200, 100)],
+            OutsideRange.Refuse
+        );
+        var network = FuelMath.Networks.Network.FromDynamicViscosity(
+            Density.FromKilogramsPerCubicMeter(740),
+            DynamicViscosity.FromMillipascalSeconds(0.5),
+            [
+                NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
+                NetworkNode.Junction("outlet", Length.Zero),
+                NetworkNode.FixedPressure("high tank", new GaugePressure(Pressure.FromKilopascals(320)), Length.Zero),
+            ],
+            [
+                NetworkLink.Pump("pump", "tank", "outlet", humped),
+                NetworkLink.Filter(
+                    "line",
+                    "outlet",
+                    "high tank",
+                    VolumeFlow.FromLitersPerHour(100),
+                    linearLoss: Pressure.Zero,
+                    quadraticLoss: Pressure.FromKilopascals(100)
+                ),
+            ]
+        );
+
+        #region Hump
+        foreach (NetworkSolution solution in network.SolveAll())
+        {
+            VolumeFlow flow = solution.State.FlowIn("pump"); // 0, 10.6 and 113 L/h
+            bool stays = solution.IsStable; // true, false, true
+        }
+
+        NetworkState running = network.Solve(ComingFrom.FreeFlow); // 113 L/h
+        #endregion
+
+        Assert.Equal([true, false, true], network.SolveAll().Select(s => s.IsStable));
+        Assert.Equal(100 * (1 - Math.Sqrt(0.8)), network.SolveAll()[1].State.FlowIn("pump").LitersPerHour, 1e-6);
+        Assert.Equal(100 * (Math.Sqrt(9.8) - 2), running.FlowIn("pump").LitersPerHour, 1e-6);
+
+        static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+            new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
+    }
+
     [Fact]
     public void Network()
     {

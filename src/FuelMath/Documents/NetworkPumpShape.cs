@@ -33,7 +33,7 @@ internal static class NetworkPumpShape
 
     private static readonly ValueProperty<NetworkPump, ImmutableArray<NetworkPumpPoint>> Points = new(
         "points",
-        "Two or more points, flow rising and pressure rise falling.",
+        "Two or more points, flow rising, pressure rise falling at last; a hump before that may give several states.",
         TableShapes.Knots(PointShape),
         p => p.Given.Points
     );

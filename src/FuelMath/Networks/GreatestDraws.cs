@@ -9,12 +9,12 @@ internal static class GreatestDraws
 
     /// <summary>
     /// The end of a sentence: what the pumps give at most when the draws shrink together until no drawing node is below
-    /// ambient pressure. A full stop where that can't be said: no pumps, nothing drawn, or outside a pump's data.
+    /// ambient pressure. A full stop where that can't be said: no pumps, nothing drawn, a hump, or outside a pump's data.
     /// </summary>
     internal static string Words(NetworkWork<Real> work)
     {
         string[] pumps = [.. work.Plan.Links.Where(l => l.Kind == LinkKind.Pump).Select(l => $"'{l.Name}'")];
-        double most = pumps.Length == 0 ? 0 : Most(work);
+        double most = pumps.Length == 0 || work.Plan.Hump >= 0 ? 0 : Most(work);
         return most > 0
             ? $"; {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "gives" : "give")} at most {NetworkVerdict.LitersPerHour(most)} at zero pressure."
             : ".";

@@ -125,6 +125,10 @@ internal sealed class PumpCurveGiven(
 
     internal bool IsSmooth { get; } = isSmooth;
 
+    /// <summary>Whether the rise does not fall from each point to the next.</summary>
+    internal bool HasHump { get; } =
+        points.Skip(1).Zip(points, (next, last) => next.RiseSi >= last.RiseSi).Contains(true);
+
     internal ImmutableArray<NetworkPumpPoint> Points { get; } = points;
 
     internal OutsideRange Outside { get; } = outside;

@@ -93,6 +93,12 @@ internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : 
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
     internal readonly Piece[] Pieces = pieces;
     internal readonly bool Extend = extend;
+
+    /// <summary>Whether the rise does not fall from each point to the next.</summary>
+    internal readonly bool HasHump = pieces
+        .Skip(2)
+        .Zip(pieces.Skip(1), (next, last) => next.C0 >= last.C0)
+        .Contains(true);
 }
 
 /// <summary>A pump whose rise is shutoff - factor q^exponent.</summary>

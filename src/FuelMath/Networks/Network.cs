@@ -106,14 +106,44 @@ public sealed class Network
     internal NetworkPlan Plan => plan;
 
     /// <summary>Finds the steady state.</summary>
-    /// <returns>The state, which satisfies every equation within what it reports.</returns>
+    /// <returns>
+    /// The state, which satisfies every equation within what it reports. Where a pump's curve has a hump, the only stable one.
+    /// </returns>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState Solve()
     {
+        if (plan.Hump >= 0)
+        {
+            return NetworkStates.One(plan, side: null);
+        }
+
         using NetworkWork<Real> work = plan.Rent<Real>();
         return NetworkVerdict.State(work, Real.All(work.Solve(warm: false)));
     }
+
+    /// <summary>Finds the steady state that a pump whose curve has a hump comes to from a side.</summary>
+    /// <param name="side">From where its flow changes, slowly.</param>
+    /// <returns>The state; without a hump there is no choice. A side leads to a stable one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="side"/> is none of the choices.</exception>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    public NetworkState Solve(ComingFrom side) =>
+        Enum.IsDefined(side)
+            ? NetworkStates.One(plan, side)
+            : throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}.");
+
+    /// <summary>Finds all steady states, stable or not: more than one only where a pump's curve has a hump.</summary>
+    /// <returns>The states, the flow of that pump rising; every other one is stable, the first and the last among them.</returns>
+    /// <remarks>
+    /// Two states are told apart where the pump's flows or pressures differ by more than a millionth of the range of its curve.
+    /// Where a curve touches without clearly crossing, it is refused with numbers.
+    /// </remarks>
+    /// <exception cref="NoSolutionException">
+    /// There is none, or one is not a state that can be, or they can't be told apart; the message says which and why.
+    /// </exception>
+    /// <exception cref="OutsideTableException">A pump would run outside its data in one and was not allowed to.</exception>
+    public ImmutableArray<NetworkSolution> SolveAll() => NetworkStates.All(plan);
 
     /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
     /// <param name="start">Where to start.</param>
@@ -124,6 +154,11 @@ public sealed class Network
     public NetworkState Solve(NetworkState start)
     {
         _ = plan.Like(start);
+        if (plan.Hump >= 0)
+        {
+            return NetworkStates.One(plan, side: null);
+        }
+
         using NetworkWork<Real> work = plan.Rent<Real>();
         start.CopyTo(work);
         Mask<Real> solved = work.Solve(warm: true);

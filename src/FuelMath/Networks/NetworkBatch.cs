@@ -22,13 +22,14 @@ public sealed class NetworkBatch
     /// <summary>A batch whose points are all as the network is described.</summary>
     /// <param name="network">The network.</param>
     /// <param name="count">The number of points, 1 to 100 million.</param>
+    /// <exception cref="ArgumentException">The network may have several states.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of points is outside what is allowed.</exception>
     public NetworkBatch(Network network, int count)
         : this(network, Guard.InRange(count, 1, 100_000_000, nameof(count)), []) { }
 
     private NetworkBatch(Network network, int count, ImmutableArray<BatchColumn> columns)
     {
-        ArgumentNullException.ThrowIfNull(network);
+        NetworkChecks.OneState(network);
         (Network, Count, this.columns) = (network, count, columns);
     }
 

@@ -23,9 +23,10 @@ public sealed class NetworkBuffer
 
     /// <summary>Makes a buffer, without a state.</summary>
     /// <param name="network">The network that it belongs to.</param>
+    /// <exception cref="ArgumentException">The network may have several states.</exception>
     public NetworkBuffer(Network network)
     {
-        ArgumentNullException.ThrowIfNull(network);
+        NetworkChecks.OneState(network);
         Network = network;
         work = network.Plan.Rent<Real>();
     }

@@ -11,6 +11,52 @@ internal static class NetworkChecks
         EndsExist(nodes, links);
         SpacesAreFixed(nodes, links);
         EveryNodeIsReached(nodes, links);
+        HumpsCanBeSearched(nodes, links);
+    }
+
+    /// <summary>Refuses a network that one solve is not enough for.</summary>
+    /// <exception cref="ArgumentException">It may have several states.</exception>
+    internal static void OneState(Network network)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        if (network.Plan.Hump >= 0)
+        {
+            throw new ArgumentException(
+                $"Must have one state by its laws; the curve of '{network.Plan.Links[network.Plan.Hump].Name}' has a hump. Solve such a network by itself.",
+                nameof(network)
+            );
+        }
+    }
+
+    /// <summary>
+    /// One hump at most, and around it only parts by which the rest never asks for less at a greater flow. With no weight of
+    /// a link negative, the nodes' conductances make a matrix whose columns add up to nothing or more and which is positive
+    /// on its diagonal only. By the maximum principle flow pushed in at a node then moves no pressure more than the one
+    /// there. A regulator that return pressure opens has a negative weight.
+    /// </summary>
+    private static void HumpsCanBeSearched(NetworkNode[] nodes, NetworkLink[] links)
+    {
+        string[] humps = [.. links.Where(l => l.Part is PumpTablePart { HasHump: true }).Select(l => l.Name)];
+        if (humps.Length > 1)
+        {
+            throw new ArgumentException(
+                $"At most one pump may have a curve with a hump; {string.Join(" and ", humps.Select(h => $"'{h}'"))} have. Where nodes of fixed pressure part them, make a network of each.",
+                nameof(links)
+            );
+        }
+
+        HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
+        NetworkLink? pushed = Array.Find(
+            links,
+            l => l.Part is RegulatorPart { Influence: > 0 } && !given.Contains(l.To)
+        );
+        if (humps.Length == 1 && pushed is not null)
+        {
+            throw new ArgumentException(
+                $"The curve of '{humps[0]}' has a hump, and return pressure at '{pushed.To}' lowers what '{pushed.Name}' holds: the network may ask less of the pump at a greater flow, so that its states can't be searched for.",
+                nameof(links)
+            );
+        }
     }
 
     private static void NotEmpty(NetworkNode[] nodes, NetworkLink[] links)

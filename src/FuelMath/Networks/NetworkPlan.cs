@@ -34,6 +34,7 @@ internal sealed class NetworkPlan
         Nodes = [.. nodes.Where(n => !n.IsFixed), .. nodes.Where(n => n.IsFixed)];
         Links = [.. links];
         Unknown = nodes.Count(n => !n.IsFixed);
+        Hump = Array.FindIndex(Links, l => l.Part is PumpTablePart { HasHump: true });
         foreach ((int i, NetworkNode node) in Nodes.Index())
         {
             nodeIndex.Add(node.Name, i);
@@ -85,6 +86,9 @@ internal sealed class NetworkPlan
 
     /// <summary>How many pressures are unknown: nodes 0 to Unknown - 1.</summary>
     internal int Unknown { get; }
+
+    /// <summary>The pump whose curve has a hump; -1 where none has.</summary>
+    internal int Hump { get; }
 
     /// <summary>The upstream node of each link.</summary>
     internal int[] From { get; }

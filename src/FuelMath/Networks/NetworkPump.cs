@@ -7,8 +7,8 @@ namespace FuelMath.Networks;
 
 /// <summary>How a pump's pressure rise depends on its flow. Every pump has a check valve: nothing flows backwards.</summary>
 /// <remarks>
-/// The rise must fall as flow rises: a curve with a hump can meet a system at several flows, so it is refused. Immutable
-/// and safe to share between threads. Equality is by reference.
+/// A curve may have a hump, where the rise does not fall as flow rises. Then it can meet a system at several flows: see
+/// <see cref="Network.SolveAll"/>. Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class NetworkPump
 {
@@ -39,19 +39,25 @@ public sealed class NetworkPump
     /// <summary>How many equal pumps each of those is a chain of.</summary>
     public int CountInSeries { get; }
 
+    /// <summary>Whether its rise does not fall everywhere as flow rises.</summary>
+    public bool HasHump => Given.HasHump;
+
     /// <summary>What the curve was made from.</summary>
     internal PumpCurveGiven Given { get; }
 
     /// <summary>A table, straight between its points.</summary>
-    /// <param name="points">Two or more points; flow rises and pressure rise falls from point to point.</param>
+    /// <param name="points">
+    /// Two or more points; flow rises from point to point, and pressure rise falls at last. Where it does not fall from the
+    /// first point on, that one is at no flow, or the ends go on straight.
+    /// </param>
     /// <param name="outside">Beyond the ends, refuse or go on straight; ends can't be held.</param>
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
     public static NetworkPump Straight(IEnumerable<NetworkPumpPoint> points, OutsideRange outside) =>
         Tabulated(points, outside, false, StraightPieces);
 
-    /// <summary>A table with a smooth falling curve through its points: see <see cref="Curve"/>.</summary>
-    /// <param name="points">Two or more points; flow rises and pressure rise falls from point to point.</param>
+    /// <summary>A table with a smooth curve through its points, without bumps of its own: see <see cref="Curve"/>.</summary>
+    /// <param name="points">Two or more points, as for <see cref="Straight"/>.</param>
     /// <param name="outside">Beyond the ends, refuse or go on straight with the end slope; ends can't be held.</param>
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
@@ -122,9 +128,15 @@ public sealed class NetworkPump
     /// <param name="pumps">How many, 1 to 16. One that stands still is held shut by its check valve: count those that run.</param>
     /// <returns>The bank. Pumps that differ are links of their own between the same two nodes.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
+    /// <exception cref="ArgumentException">The curve has a hump: side by side such pumps need not share alike.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
     public NetworkPump InParallel(int pumps) =>
-        new(Speed, Given, part, Guard.InRange(pumps, 1, MostPumps, nameof(pumps)), CountInSeries);
+        Guard.InRange(pumps, 1, MostPumps, nameof(pumps)) > 1 && HasHump
+            ? throw new ArgumentException(
+                $"Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was {pumps}.",
+                nameof(pumps)
+            )
+            : new(Speed, Given, part, pumps, CountInSeries);
 
     /// <summary>A chain of equal pumps, one feeding the next: at an equal flow rises add up.</summary>
     /// <param name="pumps">How many, 1 to 16; all of them run.</param>
@@ -176,18 +188,17 @@ public sealed class NetworkPump
         double[] flow = [.. all.Select(p => p.FlowSi)];
         double[] rise = [.. all.Select(p => p.RiseSi)];
         Guard.StrictlyRising(flow, "The flow of a pump curve", nameof(points));
-        for (int i = 1; i < rise.Length; i++)
+        if (!(rise[^1] < rise[^2]))
         {
-            if (!(rise[i] < rise[i - 1]))
-            {
-                throw new ArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"The rise of a pump curve must fall from point to point; at index {i} it does not. A curve with a hump can meet a system at several flows."
-                    ),
-                    nameof(points)
-                );
-            }
+            throw new ArgumentException("The rise of a pump curve must fall to its last point.", nameof(points));
+        }
+
+        if (!(rise[1] < rise[0]) && flow[0] > 0 && outside == OutsideRange.Refuse)
+        {
+            throw new ArgumentException(
+                $"A pump curve that does not fall from its first point must begin at no flow; it begins at {NetworkVerdict.LitersPerHour(flow[0])}. Before that the data do not say whether it stalls.",
+                nameof(points)
+            );
         }
 
         return new(

@@ -77,6 +77,7 @@ internal static class NetworkSettings
             (PumpPowerPart old, PumpPowerPart now) when !old.Exponent.Equals(now.Exponent) => throw Unfit(
                 "have the exponent"
             ),
+            (PumpTablePart, PumpTablePart { HasHump: true }) => throw Unfit("have a curve that falls throughout"),
             (PumpTablePart, PumpTablePart) or (PumpPowerPart, PumpPowerPart) => part,
             _ => throw Unfit("be a table or a power law"),
         };

@@ -41,6 +41,18 @@ public sealed class NetworkState
         }
     }
 
+    private NetworkState(NetworkState other, ImmutableArray<string> remarks)
+    {
+        (plan, pressure, flow, memory) = (other.plan, other.pressure, other.flow, other.memory);
+        (conditions, known, evidence) = (other.conditions, other.known, other.evidence);
+        Remarks = remarks;
+    }
+
+    /// <summary>
+    /// Sentences on how it was chosen where that was a question; empty where the laws leave one state only.
+    /// </summary>
+    public ImmutableArray<string> Remarks { get; } = [];
+
     /// <summary>The names of the nodes whose pressure is sought.</summary>
     public ImmutableArray<string> Junctions => [.. plan.Nodes.Take(plan.Unknown).Select(n => n.Name)];
 
@@ -112,6 +124,9 @@ public sealed class NetworkState
     }
 
     internal NetworkPlan Plan => plan;
+
+    /// <summary>The same state with one more remark.</summary>
+    internal NetworkState With(string remark) => new(this, Remarks.Add(remark));
 
     internal double FlowSi(int link) => Shown(conditions[link], flow[link]);
 

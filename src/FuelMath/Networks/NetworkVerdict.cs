@@ -10,7 +10,7 @@ internal static class NetworkVerdict
     /// <summary>No gauge pressure lies below this at sea level, Pa. Source: [ISO-2533] sea-level pressure.</summary>
     internal const double Vacuum = -101325;
 
-    private const string Sought = "the steady state of the network";
+    internal const string Sought = "the steady state of the network";
 
     /// <summary>The state that a solved workspace holds.</summary>
     /// <inheritdoc cref="Judge" />

@@ -60,6 +60,21 @@ public sealed class NetworkDocumentTests
     }
 
     [Fact]
+    public void WriteThenRead_Hump_HasTheSameStates()
+    {
+        NetworkPump pump = Make.Straight(OutsideRange.Refuse, (0, 300), (50, 310), (100, 500), (200, 100));
+        Network given = HumpTests.Lifted(pump, 250, 150, 0);
+        string text = NetworkDocument.Write(given);
+        Network back = NetworkDocument.Read(text);
+
+        Assert.Equal(text, NetworkDocument.Write(back));
+        Assert.Equal(
+            given.SolveAll().Select(s => (s.State.FlowIn("pump").InSi(), s.IsStable)),
+            back.SolveAll().Select(s => (s.State.FlowIn("pump").InSi(), s.IsStable))
+        );
+    }
+
+    [Fact]
     public void WriteThenRead_EveryKindOfLink_GivesTheSameText()
     {
         Length z = SiUnits.Length(0);

@@ -169,12 +169,31 @@ public sealed class LinkRefusalTests
     }
 
     [Fact]
-    public void Pump_HumpedCurve_IsRefusedWithTheReason() =>
+    public void Pump_RisingToItsEnd_IsRefused() =>
         Words.Refused<ArgumentException>(
             "points",
-            "The rise of a pump curve must fall from point to point; at index 1 it does not. A curve with a hump can meet a "
-                + "system at several flows.",
-            () => Straight(OutsideRange.Refuse, (0, 500), (50, 520), (100, 400))
+            "The rise of a pump curve must fall to its last point.",
+            () => Straight(OutsideRange.Refuse, (0, 500), (50, 400), (100, 400))
+        );
+
+    [Fact]
+    public void Pump_HumpWithoutAPointAtNoFlow_IsRefused()
+    {
+        Words.Refused<ArgumentException>(
+            "points",
+            "A pump curve that does not fall from its first point must begin at no flow; it begins at 20 L/h. Before that the "
+                + "data do not say whether it stalls.",
+            () => Straight(OutsideRange.Refuse, (20, 500), (50, 520), (100, 400))
+        );
+        Assert.True(Straight(OutsideRange.Extend, (20, 500), (50, 520), (100, 400)).HasHump);
+    }
+
+    [Fact]
+    public void Pump_BankOfHumps_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "pumps",
+            "Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was 2.",
+            () => Straight(OutsideRange.Refuse, (0, 500), (50, 520), (100, 400)).InParallel(2)
         );
 
     [Fact]
