@@ -204,4 +204,20 @@ public static class Symbols
     /// <summary>A result: a property per mass of a blend. Source: [Definition] mean by mass.</summary>
     public static Symbol MeanByMass { get; } =
         new("qb", "", "property of the blend, its mean by mass", new DataSource("Definition", "mean by mass"));
+
+    /// <summary>A result: stretch of a ring. Source: [SAE-AS4716] appendix A.</summary>
+    public static Symbol Stretch { get; } =
+        new("X", "", "stretch of the ring", new DataSource("SAE-AS4716", "appendix A"));
+
+    /// <summary>A result: thinning of a stretched section. Source: [SAE-AS4716] appendix A.</summary>
+    public static Symbol SectionReduction { get; } =
+        new("R", "", "thinning of the stretched section", new DataSource("SAE-AS4716", "appendix A"));
+
+    /// <summary>A result: squeeze of a section. Source: [SAE-AS4716] appendix A.</summary>
+    public static Symbol Squeeze { get; } =
+        new("S", "", "squeeze of the section", new DataSource("SAE-AS4716", "appendix A"));
+
+    /// <summary>A result: fill of a groove. Source: [Definition] areas of a circle and a rectangle.</summary>
+    public static Symbol GrooveFill { get; } =
+        new("F", "", "fill of the groove", new DataSource("Definition", "areas of a circle and a rectangle"));
 }

@@ -15,6 +15,10 @@ internal static class FittingFormulaCases
         new DividingRun(),
         new CombiningBranch(),
         new CombiningRun(),
+        new Stretch(),
+        new Reduction(),
+        new Squeeze(),
+        new Fill(),
     ];
 
     // An exponent of up to 4 ln 20 = 12, from a logarithm that is right to a few units: 12 times as many in the result.
@@ -60,5 +64,28 @@ internal static class FittingFormulaCases
     private sealed class CombiningRun() : FormulaCase("TeeLoss.CombiningRun", 0, (0, 1), (0.4, 1))
     {
         internal override T At<T>(T[] a) => TeeLoss.CombiningRun(a[0], a[1], 45);
+    }
+
+    private sealed class Stretch() : FormulaCase("SealFit.Stretch", 0, (5e-3, 0.03), (5e-3, 0.03))
+    {
+        internal override T At<T>(T[] a) => SealFit.Stretch(a[0], a[1]);
+    }
+
+    // Slender rings; at no stretch and at 3 % the standard changes over with a small step.
+    private sealed class Reduction() : FormulaCase("SealFit.SectionReduction", 64, (-0.05, 0.25), (3, 20))
+    {
+        internal override double[] Jumps => [0, 0.03];
+
+        internal override T At<T>(T[] a) => SealFit.SectionReduction(a[0], a[1]);
+    }
+
+    private sealed class Squeeze() : FormulaCase("SealFit.Squeeze", 0, (5e-4, 5e-3), (1e-3, 6e-3))
+    {
+        internal override T At<T>(T[] a) => SealFit.Squeeze(a[0], a[1]);
+    }
+
+    private sealed class Fill() : FormulaCase("SealFit.Fill", 0, (1e-3, 6e-3), (5e-4, 5e-3), (1e-3, 1e-2))
+    {
+        internal override T At<T>(T[] a) => SealFit.Fill(a[0], a[1], a[2]);
     }
 }

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Seals;
+
+/// <summary>Lengths along one axis that leave a gap, such as an injector between rail and port.</summary>
+/// <remarks>
+/// <para>
+/// The gap is what opens less what fills: the play of an injector, and how far its O-rings may slide. Too little clamps
+/// the injector or holds the rail off; too much lets a ring leave its land, or the clip lose its hold. The stack is
+/// axial; whether the rings seal is a radial question, for <see cref="ORingFit"/>.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="Stack" />
+/// </example>
+public sealed class AxialClosure
+{
+    private const int MostParts = 12;
+
+    /// <summary>Puts lengths together.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="parts">Its parts: 2 to 12, at least one that opens and one that fills.</param>
+    /// <exception cref="ArgumentException">The name is blank or the parts do not make a stack.</exception>
+    /// <exception cref="ArgumentNullException">The list or a part is null.</exception>
+    public AxialClosure(string name, IEnumerable<StackPart> parts)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(parts);
+        Parts = [.. parts];
+        foreach (StackPart part in Parts)
+        {
+            ArgumentNullException.ThrowIfNull(part, nameof(parts));
+        }
+
+        if (Parts.Length > MostParts || !Parts.Any(p => p.Opens) || Parts.All(p => p.Opens))
+        {
+            throw new ArgumentException(
+                $"A stack must have at most {MostParts} parts, one or more that open and one or more that fill; {Parts.Count(p => p.Opens)} open and {Parts.Count(p => !p.Opens)} fill.",
+                nameof(parts)
+            );
+        }
+
+        Gap = new(
+            Spread.Of(
+                lengths => lengths.Select((l, i) => Parts[i].Opens ? l : -l).Sum(),
+                [.. Parts.Select(p => p.Length)]
+            )
+        );
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Its parts, in the order given.</summary>
+    public ImmutableArray<StackPart> Parts { get; }
+
+    /// <summary>The gap that is left; negative where the parts do not fit.</summary>
+    public LengthBand Gap { get; }
+
+    /// <summary>Holds the gap against what is allowed.</summary>
+    /// <param name="least">The least gap that is allowed; finite.</param>
+    /// <param name="greatest">The most; more than the least.</param>
+    /// <param name="source">Where the limits come from: the drawing, the clip, the land of the ring.</param>
+    /// <returns>What there is to act on; nothing when the gap keeps within limits at its worst.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public ImmutableArray<Finding> Check(Length least, Length greatest, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        double low = Guard.Finite(least, least.InSi(), nameof(least));
+        double high = greatest.InSi();
+        if (!(high > low) || !double.IsFinite(high))
+        {
+            throw Guard.OutOfRange(
+                greatest,
+                $"finite and more than {Guard.Show(least, greatest.Unit)}",
+                nameof(greatest)
+            );
+        }
+
+        var found = ImmutableArray.CreateBuilder<Finding>();
+        string limit = $"{LengthBand.Show(low)} to {LengthBand.Show(high)}";
+        Spread gap = Gap.Si;
+        if (gap.WorstLeast < low)
+        {
+            Add(
+                gap.LikelyLeast < low,
+                gap.WorstLeast < 0 ? "can be clamped: its parts are longer than the room" : "can have too little play",
+                "A shorter adapter, or a spacer under the rail; never pull the rail down on an injector."
+            );
+        }
+
+        if (gap.WorstGreatest > high)
+        {
+            Add(
+                gap.LikelyGreatest > high,
+                "can have too much play",
+                "A longer adapter or a lower rail: an O-ring that leaves its land sprays fuel on the engine."
+            );
+        }
+
+        return found.ToImmutable();
+
+        void Add(bool likely, string what, string action) =>
+            found.Add(
+                new(
+                    likely ? Severity.Danger : Severity.Warning,
+                    $"Stack '{Name}' {what}",
+                    Gap.ToString(),
+                    limit,
+                    source,
+                    action
+                )
+            );
+    }
+}

@@ -1,0 +1,39 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Seals;
+
+/// <summary>A length, such as a gap, with what tolerances make of it.</summary>
+/// <remarks>
+/// Worst: every part at its worst limit at once. Likely: root-sum-square, which presumes many independent parts, each
+/// centered on its nominal; few parts, or a maker who works to one limit, break that. Instances are immutable and safe
+/// to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class LengthBand
+{
+    internal LengthBand(Spread spread) => Si = spread;
+
+    /// <summary>With every part at its nominal.</summary>
+    public Length Nominal => SiUnits.Length(Si.Nominal);
+
+    /// <summary>The least, with every part at its worst.</summary>
+    public Length WorstLeast => SiUnits.Length(Si.WorstLeast);
+
+    /// <summary>The most, with every part at its worst.</summary>
+    public Length WorstGreatest => SiUnits.Length(Si.WorstGreatest);
+
+    /// <summary>The least by root-sum-square.</summary>
+    public Length LikelyLeast => SiUnits.Length(Si.LikelyLeast);
+
+    /// <summary>The most by root-sum-square.</summary>
+    public Length LikelyGreatest => SiUnits.Length(Si.LikelyGreatest);
+
+    internal Spread Si { get; }
+
+    /// <summary>Formats nominal, likely and worst.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Show(Si.Nominal)} (likely {Show(Si.LikelyLeast)} to {Show(Si.LikelyGreatest)}, at worst {Show(Si.WorstLeast)} to {Show(Si.WorstGreatest)})";
+
+    internal static string Show(double value) => FormattableString.Invariant($"{value * 1e3:0.00} mm");
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Seals;
+
+/// <summary>An O-ring in its groove: squeeze, stretch and fill, with what tolerances make of them.</summary>
+/// <remarks>
+/// <para>
+/// Squeeze is what seals before there is any pressure: a ring that only pressure presses against its walls leaks at
+/// start and at hot soak. Stretching thins the section, which is counted here. The axial stack that holds the parts
+/// together is another check: <see cref="AxialClosure"/>.
+/// </para>
+/// <para>
+/// Caution: a fit on paper is no proof of tightness, and no rubber stands every fuel. Ask the maker, and prove the joint.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="RailSeal" />
+/// </example>
+public sealed class ORingFit
+{
+    /// <summary>Puts a ring into a groove.</summary>
+    /// <param name="ring">The ring.</param>
+    /// <param name="gland">The groove.</param>
+    /// <param name="state">How both have changed since they were measured.</param>
+    /// <exception cref="ArgumentNullException">Ring or groove is null.</exception>
+    public ORingFit(ORing ring, Gland gland, SealState state)
+    {
+        ArgumentNullException.ThrowIfNull(ring);
+        ArgumentNullException.ThrowIfNull(gland);
+        (Ring, Gland, State) = (ring, gland, state);
+        Squeeze = new(Of(m => SealFit.Squeeze(new Real(Room(m)), Section(m)).Value));
+        Stretch = new(Of(m => StretchOf(m).Value));
+        Fill = new(Of(m => SealFit.Fill(Section(m), new Real(Room(m)), new Real(m[4] * State.MetalFactor)).Value));
+    }
+
+    /// <summary>The ring.</summary>
+    public ORing Ring { get; }
+
+    /// <summary>The groove.</summary>
+    public Gland Gland { get; }
+
+    /// <summary>How both have changed since they were measured.</summary>
+    public SealState State { get; }
+
+    /// <summary>By how much the section is pressed together, over what it is as it sits.</summary>
+    public RatioBand Squeeze { get; }
+
+    /// <summary>By how much the ring is stretched on what it sits on; negative where it sits loose.</summary>
+    public RatioBand Stretch { get; }
+
+    /// <summary>How much of the groove it fills.</summary>
+    public RatioBand Fill { get; }
+
+    /// <summary>Holds the fit against limits.</summary>
+    /// <param name="limits">The limits.</param>
+    /// <returns>What there is to act on; always the question about the rubber.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limits"/> is null.</exception>
+    public ImmutableArray<Finding> Check(SealLimits limits)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        return SealFindings.Of(this, limits);
+    }
+
+    private Spread Of(Func<double[], double> result) =>
+        Spread.Of(result, Ring.InsideDiameter, Ring.CrossSection, Gland.Inner, Gland.Outer, Gland.Width);
+
+    private double Room(double[] m) => Gland.Room(m[2], m[3]) * State.MetalFactor;
+
+    private Real StretchOf(double[] m) =>
+        SealFit.Stretch(new Real(m[2] * State.MetalFactor), new Real(m[0] * State.RingFactor));
+
+    /// <summary>The section as it sits: changed with the ring, thinned by stretch. A face groove does not stretch its ring.</summary>
+    private Real Section(double[] m)
+    {
+        Real free = new(m[1] * State.RingFactor);
+        return Gland.Kind == GlandKind.Face
+            ? free
+            : free * (1 - SealFit.SectionReduction(StretchOf(m), new Real(m[0] / m[1])));
+    }
+}

@@ -1,0 +1,39 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Seals;
+
+/// <summary>A fraction, such as a squeeze, with what tolerances make of it.</summary>
+/// <remarks>
+/// Worst: every part at its worst limit at once. Likely: root-sum-square, which presumes many independent parts, each
+/// centered on its nominal; few parts, or a maker who works to one limit, break that. Instances are immutable and safe
+/// to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class RatioBand
+{
+    internal RatioBand(Spread spread) => Si = spread;
+
+    /// <summary>With every part at its nominal.</summary>
+    public Ratio Nominal => SiUnits.Ratio(Si.Nominal);
+
+    /// <summary>The least, with every part at its worst.</summary>
+    public Ratio WorstLeast => SiUnits.Ratio(Si.WorstLeast);
+
+    /// <summary>The most, with every part at its worst.</summary>
+    public Ratio WorstGreatest => SiUnits.Ratio(Si.WorstGreatest);
+
+    /// <summary>The least by root-sum-square.</summary>
+    public Ratio LikelyLeast => SiUnits.Ratio(Si.LikelyLeast);
+
+    /// <summary>The most by root-sum-square.</summary>
+    public Ratio LikelyGreatest => SiUnits.Ratio(Si.LikelyGreatest);
+
+    internal Spread Si { get; }
+
+    /// <summary>Formats nominal, likely and worst.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Show(Si.Nominal)} (likely {Show(Si.LikelyLeast)} to {Show(Si.LikelyGreatest)}, at worst {Show(Si.WorstLeast)} to {Show(Si.WorstGreatest)})";
+
+    internal static string Show(double value) => FormattableString.Invariant($"{value * 100:0.0} %");
+}

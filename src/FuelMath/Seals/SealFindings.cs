@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+
+namespace FuelMath.Seals;
+
+/// <summary>What there is to say of an O-ring in its groove.</summary>
+internal static class SealFindings
+{
+    internal static ImmutableArray<Finding> Of(ORingFit fit, SealLimits limits)
+    {
+        var found = ImmutableArray.CreateBuilder<Finding>();
+        string ring = fit.Ring.Name;
+        double least = limits.LeastSqueeze.InSi();
+        double most = limits.GreatestSqueeze.InSi();
+        if (fit.Squeeze.Si.WorstLeast <= 0)
+        {
+            Add(
+                Severity.Danger,
+                $"{ring} does not touch both walls at its worst",
+                fit.Squeeze,
+                $"at least {RatioBand.Show(least)}",
+                "It leaks before pressure presses it: squeeze must seal at no pressure. Another ring or another groove."
+            );
+        }
+        else if (fit.Squeeze.Si.WorstLeast < least)
+        {
+            Add(
+                fit.Squeeze.Si.LikelyLeast < least ? Severity.Danger : Severity.Warning,
+                $"{ring} is squeezed too little",
+                fit.Squeeze,
+                $"at least {RatioBand.Show(least)}",
+                "Squeeze must seal at no pressure, in the cold and after the rubber has set. Measure the parts, or take a thicker ring."
+            );
+        }
+
+        if (fit.Squeeze.Si.WorstGreatest > most)
+        {
+            Add(
+                fit.Squeeze.Si.LikelyGreatest > most ? Severity.Warning : Severity.Note,
+                $"{ring} is squeezed too much",
+                fit.Squeeze,
+                $"at most {RatioBand.Show(most)}",
+                "It is cut or rolls on assembly, and sets sooner. Oil it, chamfer the edge, or take a thinner ring."
+            );
+        }
+
+        if (fit.Fill.Si.WorstGreatest > limits.GreatestFill.InSi())
+        {
+            Add(
+                fit.Fill.Si.WorstGreatest >= 1 ? Severity.Danger : Severity.Warning,
+                $"{ring} fills its groove",
+                fit.Fill,
+                $"at most {RatioBand.Show(limits.GreatestFill.InSi())}",
+                "Rubber does not compress: when it swells or warms it bends or breaks what holds it. A wider groove."
+            );
+        }
+
+        if (fit.Stretch.Si.WorstGreatest > limits.GreatestStretch.InSi())
+        {
+            Add(
+                Severity.Warning,
+                $"{ring} is stretched much",
+                fit.Stretch,
+                $"at most {RatioBand.Show(limits.GreatestStretch.InSi())}",
+                "It thins and ages sooner. A ring of the next larger inside diameter."
+            );
+        }
+
+        found.Add(
+            new(
+                Severity.Note,
+                $"Which rubber {ring} is of is not known here",
+                "a question to its maker",
+                "none",
+                limits.Source,
+                "Ask the maker whether it stands this fuel, with its alcohol and additives, at the least and greatest temperature, and how far it swells."
+            )
+        );
+        return found.ToImmutable();
+
+        void Add(Severity severity, string what, RatioBand value, string limit, string action) =>
+            found.Add(new(severity, what, value.ToString(), limit, limits.Source, action));
+    }
+}

@@ -1,0 +1,80 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Seals;
+
+/// <summary>What a static seal should keep to.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class SealLimits
+{
+    /// <summary>Sets limits.</summary>
+    /// <param name="leastSqueeze">The least squeeze; greater than zero, because it alone seals at no pressure.</param>
+    /// <param name="greatestSqueeze">The most squeeze; more than the least, and less than 100 %.</param>
+    /// <param name="greatestStretch">The most stretch; not negative, up to 25 %.</param>
+    /// <param name="greatestFill">The most that the ring may fill of its groove; greater than zero, up to 100 %.</param>
+    /// <param name="source">Where the limits come from.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public SealLimits(
+        Ratio leastSqueeze,
+        Ratio greatestSqueeze,
+        Ratio greatestStretch,
+        Ratio greatestFill,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        double least = Guard.Positive(leastSqueeze, leastSqueeze.InSi(), nameof(leastSqueeze));
+        double most = greatestSqueeze.InSi();
+        if (!(most > least && most < 1))
+        {
+            throw Guard.OutOfRange(
+                greatestSqueeze,
+                $"more than {Guard.Show(leastSqueeze, greatestSqueeze.Unit)} and less than {Guard.Show(SiUnits.Ratio(1), greatestSqueeze.Unit)}",
+                nameof(greatestSqueeze)
+            );
+        }
+
+        Guard.InRange(greatestStretch, greatestStretch.InSi(), 0, 0.25, SiUnits.Ratio, nameof(greatestStretch));
+        double fill = Guard.Positive(greatestFill, greatestFill.InSi(), nameof(greatestFill));
+        Guard.InRange(greatestFill, fill, 0, 1, SiUnits.Ratio, nameof(greatestFill));
+        (LeastSqueeze, GreatestSqueeze, GreatestStretch, GreatestFill, Source) = (
+            leastSqueeze,
+            greatestSqueeze,
+            greatestStretch,
+            greatestFill,
+            source
+        );
+    }
+
+    /// <summary>Static radial seals: squeeze 10 to 30 %, stretch to 5 %, fill to 85 %. Common practice.</summary>
+    public static SealLimits RadialStatic { get; } = Of(0.10, 0.30, "static radial seals of O-ring design guides");
+
+    /// <summary>Static face seals: squeeze 10 to 35 %, stretch to 5 %, fill to 85 %. Common practice.</summary>
+    public static SealLimits FaceStatic { get; } = Of(0.10, 0.35, "static face seals of O-ring design guides");
+
+    /// <summary>The least squeeze.</summary>
+    public Ratio LeastSqueeze { get; }
+
+    /// <summary>The most squeeze.</summary>
+    public Ratio GreatestSqueeze { get; }
+
+    /// <summary>The most stretch.</summary>
+    public Ratio GreatestStretch { get; }
+
+    /// <summary>The most fill.</summary>
+    public Ratio GreatestFill { get; }
+
+    /// <summary>Where the limits come from.</summary>
+    public DataSource Source { get; }
+
+    private static SealLimits Of(double least, double most, string locator) =>
+        new(
+            SiUnits.Ratio(least),
+            SiUnits.Ratio(most),
+            SiUnits.Ratio(0.05),
+            SiUnits.Ratio(0.85),
+            new DataSource("Common-practice", locator)
+        );
+}

@@ -1,0 +1,71 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Seals;
+
+/// <summary>How far ring and metal have changed in size since they were measured: swelling, heat, cold.</summary>
+/// <remarks>
+/// The numbers are the caller's: swelling of a rubber in a fuel from its maker's data, thermal strain from coefficient
+/// times temperature difference. Rubber shrinks about ten times as much as steel in the cold, which is when a seal lets
+/// go. The default is as made. Immutable and safe to share between threads.
+/// </remarks>
+public readonly struct SealState : IEquatable<SealState>
+{
+    private const double Most = 0.5;
+    private readonly double ring;
+    private readonly double metal;
+
+    /// <summary>Gives both changes.</summary>
+    /// <param name="ringChange">Linear change of the ring; from -50 % to 50 %.</param>
+    /// <param name="metalChange">Linear change of the metal; from -50 % to 50 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public SealState(Ratio ringChange, Ratio metalChange)
+    {
+        ring = Guard.InRange(ringChange, ringChange.InSi(), -Most, Most, SiUnits.Ratio, nameof(ringChange));
+        metal = Guard.InRange(metalChange, metalChange.InSi(), -Most, Most, SiUnits.Ratio, nameof(metalChange));
+    }
+
+    /// <summary>As made and measured.</summary>
+    public static SealState AsMade => default;
+
+    /// <summary>Linear change of the ring.</summary>
+    public Ratio RingChange => SiUnits.Ratio(ring);
+
+    /// <summary>Linear change of the metal.</summary>
+    public Ratio MetalChange => SiUnits.Ratio(metal);
+
+    internal double RingFactor => 1 + ring;
+
+    internal double MetalFactor => 1 + metal;
+
+    /// <summary>A ring that swelled in fuel, metal as made.</summary>
+    /// <param name="volumeSwell">Growth of its volume, as its maker states it for that fuel; from -50 % to 200 %.</param>
+    /// <returns>The state: swelling is the same in all directions.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The swell is outside what is allowed.</exception>
+    public static SealState FromSwell(Ratio volumeSwell)
+    {
+        double swell = Guard.InRange(volumeSwell, volumeSwell.InSi(), -0.5, 2, SiUnits.Ratio, nameof(volumeSwell));
+        return new(SiUnits.Ratio(Math.Cbrt(1 + swell) - 1), SiUnits.Ratio(0));
+    }
+
+    /// <summary>Compares for equality.</summary>
+    /// <param name="left">One state.</param>
+    /// <param name="right">The other.</param>
+    /// <returns>Whether both changes are the same numbers.</returns>
+    public static bool operator ==(SealState left, SealState right) => left.Equals(right);
+
+    /// <summary>Compares for inequality.</summary>
+    /// <param name="left">One state.</param>
+    /// <param name="right">The other.</param>
+    /// <returns>Whether a change differs.</returns>
+    public static bool operator !=(SealState left, SealState right) => !left.Equals(right);
+
+    /// <inheritdoc />
+    public bool Equals(SealState other) => ring.Equals(other.ring) && metal.Equals(other.metal);
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => obj is SealState other && Equals(other);
+
+    /// <inheritdoc />
+    public override int GetHashCode() => HashCode.Combine(ring, metal);
+}

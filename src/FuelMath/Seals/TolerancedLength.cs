@@ -1,0 +1,73 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Seals;
+
+/// <summary>A length with the tolerance that its drawing gives it, the same to both sides.</summary>
+/// <remarks>
+/// A drawing that allows more to one side is given by its limits: the nominal is then their middle. Instances are
+/// immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class TolerancedLength
+{
+    /// <summary>Gives a length and its tolerance.</summary>
+    /// <param name="nominal">The nominal length; greater than zero.</param>
+    /// <param name="tolerance">How far it may be off to either side; not negative, and less than the length.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public TolerancedLength(Length nominal, Length tolerance)
+    {
+        NominalSi = Guard.Positive(nominal, nominal.InSi(), nameof(nominal));
+        ToleranceSi = Guard.NotNegative(tolerance, tolerance.InSi(), nameof(tolerance));
+        if (ToleranceSi >= NominalSi)
+        {
+            throw Guard.OutOfRange(
+                tolerance,
+                $"less than the length, {Guard.Show(nominal, tolerance.Unit)}",
+                nameof(tolerance)
+            );
+        }
+
+        (Nominal, Tolerance) = (nominal, tolerance);
+    }
+
+    /// <summary>The nominal length, or the middle of the limits.</summary>
+    public Length Nominal { get; }
+
+    /// <summary>How far it may be off to either side.</summary>
+    public Length Tolerance { get; }
+
+    /// <summary>The least that the drawing allows, in m.</summary>
+    public Length Least => SiUnits.Length(NominalSi - ToleranceSi);
+
+    /// <summary>The most that the drawing allows, in m.</summary>
+    public Length Greatest => SiUnits.Length(NominalSi + ToleranceSi);
+
+    internal double NominalSi { get; }
+
+    internal double ToleranceSi { get; }
+
+    /// <summary>A length between two limits.</summary>
+    /// <param name="least">The least; greater than zero.</param>
+    /// <param name="greatest">The most; that or more.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static TolerancedLength FromLimits(Length least, Length greatest)
+    {
+        double low = Guard.Positive(least, least.InSi(), nameof(least));
+        double high = Guard.Positive(greatest, greatest.InSi(), nameof(greatest));
+        return high >= low
+            ? new(SiUnits.Length((low + high) / 2), SiUnits.Length((high - low) / 2))
+            : throw Guard.OutOfRange(greatest, $"at least {Guard.Show(least, greatest.Unit)}", nameof(greatest));
+    }
+
+    /// <summary>A length as measured on the part, taken without tolerance.</summary>
+    /// <param name="length">The length; greater than zero.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside what is allowed.</exception>
+    public static TolerancedLength Measured(Length length) => new(length, SiUnits.Length(0));
+
+    /// <summary>Formats length and tolerance in millimeters.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        FormattableString.Invariant($"{NominalSi * 1e3:0.###} ± {ToleranceSi * 1e3:0.###} mm");
+}

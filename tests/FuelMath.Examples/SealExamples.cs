@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Seals;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Examples;
+
+public sealed class SealExamples
+{
+    private static readonly DataSource Drawing = new("Workshop-class", "rail of the time-trial car");
+
+    [Fact]
+    public void InjectorPlay()
+    {
+        #region Stack
+        AxialClosure stack = new(
+            "injector 1",
+            [
+                StackPart.Opening("rail seat to port seat", Mm(60, 0.2)),
+                StackPart.Filling("body between its seats", Mm(48, 0.15)),
+                StackPart.Filling("adapter", Mm(11.2, 0.05)),
+            ]
+        );
+
+        LengthBand play = stack.Gap;
+        ImmutableArray<Finding> findings = stack.Check(
+            Length.FromMillimeters(0.3),
+            Length.FromMillimeters(1.1),
+            Drawing
+        );
+        #endregion
+
+        Assert.Equal(0.8, play.Nominal.Millimeters, 1e-9);
+        Assert.Equal("Stack 'injector 1' can have too much play", Assert.Single(findings).What);
+    }
+
+    [Fact]
+    public void InjectorTopSeal()
+    {
+        #region RailSeal
+        ORing ring = new("top ring of the injector", Mm(7.5, 0.1), Mm(3.5, 0.09), Drawing);
+        Gland cup = Gland.Piston(Mm(7.7, 0.05), Mm(13.5, 0.05), Mm(4.6, 0.1));
+
+        ORingFit asMade = new(ring, cup, SealState.AsMade);
+        ORingFit swollen = new(ring, cup, SealState.FromSwell(Ratio.FromPercent(12)));
+
+        RatioBand squeeze = asMade.Squeeze;
+        ImmutableArray<Finding> findings = swollen.Check(SealLimits.RadialStatic);
+        #endregion
+
+        Assert.InRange(squeeze.WorstLeast.Percent, 9, 15);
+        Assert.Contains(findings, f => f.What == "top ring of the injector fills its groove");
+    }
+
+    private static TolerancedLength Mm(double nominal, double tolerance) =>
+        new(Length.FromMillimeters(nominal), Length.FromMillimeters(tolerance));
+}
