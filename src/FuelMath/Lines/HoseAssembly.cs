@@ -1,0 +1,82 @@
+using FuelMath.Fittings;
+using FuelMath.Hoses;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Lines;
+
+/// <summary>A hose cut to length with a fitting on either end.</summary>
+/// <remarks>
+/// Its length is that from seat to seat. The hose itself is cut shorter by the allowances of both fittings. Immutable
+/// and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class HoseAssembly
+{
+    private readonly double cut;
+
+    /// <summary>Describes a hose made up with its fittings.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="stock">What the hose is cut from, as it is bought; not blank.</param>
+    /// <param name="length">Length from seat to seat; more than both allowances together.</param>
+    /// <param name="bore">Inside diameter of the hose; greater than zero.</param>
+    /// <param name="roughness">Roughness of its wall; from zero to 5 % of the bore.</param>
+    /// <param name="first">The fitting at its start.</param>
+    /// <param name="second">The fitting at its end.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">A name is blank.</exception>
+    /// <exception cref="ArgumentNullException">A fitting or the source is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public HoseAssembly(
+        string name,
+        string stock,
+        Length length,
+        Length bore,
+        Length roughness,
+        EndFitting first,
+        EndFitting second,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        Name = Guard.Name(name, nameof(name));
+        Stock = Guard.Name(stock, nameof(stock));
+        double allowances = first.CutAllowance.InSi() + second.CutAllowance.InSi();
+        cut = length.InSi() - allowances;
+        if (!(cut > 0) || !double.IsFinite(cut))
+        {
+            throw Guard.OutOfRange(
+                length,
+                $"finite and more than the allowances of both fittings, {Guard.Show(SiUnits.Length(allowances), length.Unit)}",
+                nameof(length)
+            );
+        }
+
+        Guard.Positive(bore, bore.InSi(), nameof(bore));
+        Ratio ends = new FittingSeries([first.Loss, second.Loss]).CoefficientFor(bore);
+        Hose = new(name, SiUnits.Length(cut), bore, roughness, ends, source);
+        (Length, First, Second) = (length, first, second);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>What the hose is cut from.</summary>
+    public string Stock { get; }
+
+    /// <summary>Length from seat to seat.</summary>
+    public Length Length { get; }
+
+    /// <summary>The fitting at its start.</summary>
+    public EndFitting First { get; }
+
+    /// <summary>The fitting at its end.</summary>
+    public EndFitting Second { get; }
+
+    /// <summary>Length that the hose is cut to, in m.</summary>
+    public Length CutLength => SiUnits.Length(cut);
+
+    /// <summary>The hose as the flow feels it: cut length, with the coefficients of both fittings carried to its bore.</summary>
+    public Hose Hose { get; }
+}

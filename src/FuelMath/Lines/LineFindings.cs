@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Fittings;
+using FuelMath.Sources;
+
+namespace FuelMath.Lines;
+
+/// <summary>What there is to say of a line.</summary>
+internal static class LineFindings
+{
+    private static readonly DataSource Forms = new("Definition", "forms and sizes of the two ends");
+
+    internal static ImmutableArray<Finding> Of(LinePlan line)
+    {
+        var found = ImmutableArray.CreateBuilder<Finding>();
+        for (int i = 0; i < line.Joints.Length; i++)
+        {
+            Look(found, line.Joints[i], $"'{line.Pieces[i].Name}' to '{line.Pieces[i + 1].Name}'");
+        }
+
+        string[] guessed =
+        [
+            .. line
+                .Pieces.SelectMany(p => new[] { p.AdapterLoss, p.Hose?.First.Loss, p.Hose?.Second.Loss })
+                .OfType<Fitting>()
+                .Where(f => f.Basis == LossBasis.Estimate)
+                .Select(f => f.Name)
+                .Distinct(StringComparer.Ordinal),
+        ];
+        if (guessed.Length > 0)
+        {
+            found.Add(
+                new(
+                    Severity.Note,
+                    $"Loss coefficients of line '{line.Name}' are estimates",
+                    string.Join(", ", guessed),
+                    "none",
+                    Forms,
+                    "Measure the pressure across the line when it matters."
+                )
+            );
+        }
+
+        return found.ToImmutable();
+    }
+
+    private static void Look(ImmutableArray<Finding>.Builder found, Joint joint, string place)
+    {
+        string ends = $"{joint.First} with {joint.Second}";
+        if (joint.Verdict != JointVerdict.Seals)
+        {
+            bool leaks = joint.Verdict == JointVerdict.ThreadsButDoesNotSeal;
+            found.Add(
+                new(
+                    Severity.Danger,
+                    leaks ? $"Joint {place} threads together and does not seal" : $"Joint {place} does not go together",
+                    ends,
+                    "seals",
+                    Forms,
+                    $"{joint.Reason} Between them goes: {AdapterSearch.Generic(joint.First, joint.Second).Name}."
+                )
+            );
+        }
+
+        foreach (string caution in joint.Cautions)
+        {
+            found.Add(new(Severity.Note, $"Joint {place}", ends, "none", Forms, caution));
+        }
+    }
+}

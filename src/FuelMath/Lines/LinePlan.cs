@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Fittings;
+using FuelMath.Hoses;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Lines;
+
+/// <summary>A whole line, piece by piece: checked joint by joint, listed to buy and cut, and as the flow feels it.</summary>
+/// <remarks>
+/// Caution: a line that this finds no fault with is a plan, not a proof. Relieve the pressure before opening a line, and
+/// prove it for tightness before the first start. Immutable and safe to share between threads. Equality is by
+/// reference.
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/LineExamples.cs" region="Line" />
+/// </example>
+public sealed class LinePlan
+{
+    /// <summary>Lays out a line.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="pieces">Its pieces from start to end, two or more; ports only at its ends.</param>
+    /// <exception cref="ArgumentException">The name is blank or the pieces do not make a line.</exception>
+    /// <exception cref="ArgumentNullException">The list or a piece is null.</exception>
+    public LinePlan(string name, IEnumerable<LinePiece> pieces)
+    {
+        ArgumentNullException.ThrowIfNull(pieces);
+        Name = Guard.Name(name, nameof(name));
+        Pieces = [.. pieces];
+        if (Pieces.Length < 2)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"A line must have two pieces or more; {Pieces.Length} given."),
+                nameof(pieces)
+            );
+        }
+
+        var joints = ImmutableArray.CreateBuilder<Joint>(Pieces.Length - 1);
+        for (int i = 0; i + 1 < Pieces.Length; i++)
+        {
+            ArgumentNullException.ThrowIfNull(Pieces[i], nameof(pieces));
+            ArgumentNullException.ThrowIfNull(Pieces[i + 1], nameof(pieces));
+            joints.Add(
+                Pieces[i].End is { } end && Pieces[i + 1].Start is { } start
+                    ? Joint.Between(end, start)
+                    : throw new ArgumentException(
+                        $"A port must stand at an end of the line and face inwards; '{(Pieces[i].End is null ? Pieces[i] : Pieces[i + 1]).Name}' does not.",
+                        nameof(pieces)
+                    )
+            );
+        }
+
+        Joints = joints.ToImmutable();
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>Its pieces, from start to end.</summary>
+    public ImmutableArray<LinePiece> Pieces { get; }
+
+    /// <summary>The joints between them, one less than pieces.</summary>
+    public ImmutableArray<Joint> Joints { get; }
+
+    /// <summary>Whether every joint seals.</summary>
+    public bool AllSeal => Joints.All(j => j.Verdict == JointVerdict.Seals);
+
+    /// <summary>What to buy and cut: hoses by stock and length, the fittings on them, adapters. Ports are there already.</summary>
+    public ImmutableArray<BillRow> Bill =>
+        [
+            .. Hoses
+                // Equal to a micrometer is equal: lengths that came from other units differ in their last bits.
+                .GroupBy(h => (h.Stock, Cut: Math.Round(h.CutLength.InSi(), 6)))
+                .Select(g => new BillRow(g.Key.Stock, g.Count(), g.First().CutLength)),
+            .. Hoses
+                .SelectMany(h => new[] { h.First.Loss.Name, h.Second.Loss.Name })
+                .Concat(Pieces.Where(p => p.Adapter is not null).Select(p => p.Name))
+                .GroupBy(n => n, StringComparer.Ordinal)
+                .Select(g => new BillRow(g.Key, g.Count(), null)),
+        ];
+
+    /// <summary>What its hoses hold: what priming fills and flushing must replace. In m³.</summary>
+    public Volume EnclosedVolume => SiUnits.Volume(Hoses.Sum(h => h.Hose.EnclosedVolume.InSi()));
+
+    private IEnumerable<HoseAssembly> Hoses => Pieces.Select(p => p.Hose).OfType<HoseAssembly>();
+
+    private IEnumerable<Fitting> Adapters => Pieces.Select(p => p.AdapterLoss).OfType<Fitting>();
+
+    /// <summary>Looks at every joint, and at what the loss rests on.</summary>
+    /// <returns>What there is to act on, in the order of the line.</returns>
+    public ImmutableArray<Finding> Check() => LineFindings.Of(this);
+
+    /// <summary>The pressure lost from its start to its end, on the level: friction of the hoses and all fittings.</summary>
+    /// <param name="flow">Volume flow; the loss has its sign.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
+    /// <returns>The loss, in Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity) =>
+        SiUnits.Pressure(
+            Hoses.Sum(h => h.Hose.LossAt(flow, density, viscosity).InSi())
+                + Adapters.Sum(a => a.LossAt(flow, density).InSi())
+        );
+
+    /// <summary>The whole line as one hose, for a fuel path: all lengths, and all coefficients carried to its bore.</summary>
+    /// <param name="source">Where it comes from, for the hose.</param>
+    /// <returns>The hose.</returns>
+    /// <exception cref="InvalidOperationException">It has no hose, or hoses of different bores or walls.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public Hose ToHose(DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        if (!Hoses.Any())
+        {
+            throw new InvalidOperationException(
+                $"Line '{Name}' has no hose, so that it can't be one: use its fittings."
+            );
+        }
+
+        Hose like = Hoses.First().Hose;
+        if (Hoses.Select(h => (h.Hose.Bore.InSi(), h.Hose.Roughness.InSi())).Distinct().Skip(1).Any())
+        {
+            throw new InvalidOperationException(
+                $"Line '{Name}' has hoses of different bores or walls, whose friction does not add up to that of one: give them as lines of their own."
+            );
+        }
+
+        double coefficient =
+            Hoses.Sum(h => h.Hose.LossCoefficient.InSi())
+            + new FittingSeries(Adapters).CoefficientFor(like.Bore).InSi();
+        return new(
+            Name,
+            SiUnits.Length(Hoses.Sum(h => h.Hose.Length.InSi())),
+            like.Bore,
+            like.Roughness,
+            SiUnits.Ratio(coefficient),
+            source
+        );
+    }
+
+    /// <summary>The whole line as one link of a network: the sum of friction and coefficients.</summary>
+    /// <param name="from">The node it comes from; not blank.</param>
+    /// <param name="to">The node it goes to; not blank, another.</param>
+    /// <param name="friction">How its friction factor is found.</param>
+    /// <returns>The link, called as the line.</returns>
+    /// <exception cref="InvalidOperationException">It has hoses of different bores or walls, or loses nothing.</exception>
+    /// <exception cref="ArgumentException">A node is blank, or both are one.</exception>
+    public NetworkLink ToLink(string from, string to, FrictionLaw friction)
+    {
+        if (Hoses.Any())
+        {
+            Hose one = ToHose(Hoses.First().Hose.Source);
+            return NetworkLink.Pipe(Name, from, to, one.Length, one.Bore, one.Roughness, one.LossCoefficient, friction);
+        }
+
+        Fitting? widest = Adapters.MaxBy(a => a.Bore.InSi());
+        Ratio sum = widest is null ? SiUnits.Ratio(0) : new FittingSeries(Adapters).CoefficientFor(widest.Bore);
+        return sum.InSi() > 0
+            ? NetworkLink.Fitting(Name, from, to, widest!.Bore, sum)
+            : throw new InvalidOperationException(
+                $"Line '{Name}' loses nothing, so that it is no link: join its two nodes into one."
+            );
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Fittings;
+using FuelMath.Fuels;
+using FuelMath.Lines;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Examples;
+
+public sealed class LineExamples
+{
+    [Fact]
+    public void FeedLine()
+    {
+        #region Line
+        DataSource plan = new("Workshop-class", "feed line of the time-trial car");
+        var endBore = Length.FromMillimeters(7.2);
+        var hoseBore = Length.FromInches(5.0 / 16);
+        FittingEnd nut = FittingEnd.Flare37(6, EndGender.Female);
+        FittingEnd stud = FittingEnd.ORingBoss(6, EndGender.Male);
+        FittingEnd flare = FittingEnd.Flare37(6, EndGender.Male);
+
+        var hose = new HoseAssembly(
+            "feed hose",
+            "100R14 -6 hose, sized by tube",
+            Length.FromMillimeters(1400),
+            hoseBore,
+            Length.FromMicrometers(1.5),
+            new EndFitting(nut, HoseEnds.Straight("straight end -6", endBore, hoseBore), Length.FromMillimeters(22)),
+            new EndFitting(
+                nut,
+                HoseEnds.FullFlow("90 degree end -6", Angle.FromDegrees(90), endBore, hoseBore),
+                Length.FromMillimeters(38)
+            ),
+            plan
+        );
+        var adapter = new Adapter("boss to flare -6", stud, flare);
+        Fitting passage = Reducers.SuddenContraction("passage of the adapter", endBore, hoseBore);
+
+        var line = new LinePlan(
+            "feed",
+            [
+                LinePiece.FromPort("pump outlet", FittingEnd.ORingBoss(6, EndGender.Female)),
+                LinePiece.Between(adapter, passage),
+                LinePiece.Along(hose),
+                LinePiece.ToPort("rail inlet", FittingEnd.ORingBoss(6, EndGender.Female)),
+            ]
+        );
+
+        ImmutableArray<Finding> findings = line.Check();
+        ImmutableArray<BillRow> bill = line.Bill;
+        Temperature warm = Temperature.FromDegreesCelsius(40);
+        Pressure loss = line.LossAt(
+            VolumeFlow.FromLitersPerHour(200),
+            StandardFuels.PumpGasoline.DensityAt(warm),
+            StandardFuels.PumpGasoline.ViscosityAt(warm)
+        );
+        #endregion
+
+        Assert.False(line.AllSeal);
+        Assert.Contains(findings, f => f.What == "Joint 'feed hose' to 'rail inlet' does not go together");
+        Assert.Equal("1 x 100R14 -6 hose, sized by tube, cut to 1340 mm", bill[0].ToString());
+        Assert.InRange(loss.Kilopascals, 1, 20);
+    }
+}

@@ -1,0 +1,67 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FuelMath.Fittings;
+using FuelMath.Lines;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Tests.Lines;
+
+/// <summary>A line of hoses and adapters of one bore, as plain numbers: lengths in mm from seat to seat, and coefficients.</summary>
+public sealed record LineMeasures(IReadOnlyList<int> LengthsMillimeters, double Loss, double Allowance)
+{
+    public static DataSource Source { get; } = new("Definition", "generated");
+
+    public static Fitting Fitting(string name, double loss) =>
+        new(name, Length.FromMillimeters(7), Ratio.FromDecimalFractions(loss), LossBasis.Supplied, Source);
+
+    public LinePlan ToLine() =>
+        new(
+            "generated",
+            [
+                LinePiece.FromPort("pump", FittingEnd.Flare37(6, EndGender.Male)),
+                .. LengthsMillimeters.SelectMany(
+                    (length, i) =>
+                        new[]
+                        {
+                            LinePiece.Along(Hose($"hose {i}", length)),
+                            LinePiece.Between(
+                                new(
+                                    "union",
+                                    FittingEnd.Flare37(6, EndGender.Male),
+                                    FittingEnd.Flare37(6, EndGender.Male)
+                                ),
+                                Fitting("union", Loss)
+                            ),
+                        }
+                ),
+            ]
+        );
+
+    public HoseAssembly Hose(string name, double millimeters) =>
+        new(
+            name,
+            "stock",
+            Length.FromMillimeters(millimeters),
+            Length.FromMillimeters(8.7),
+            Length.FromMicrometers(1.5),
+            End("straight"),
+            End("elbow"),
+            Source
+        );
+
+    private EndFitting End(string name) =>
+        new(FittingEnd.Flare37(6, EndGender.Female), Fitting(name, Loss), Length.FromMillimeters(Allowance));
+}
+
+public static class LineArbitraries
+{
+    public static Arbitrary<LineMeasures> Lines() =>
+        (
+            from count in Gen.Choose(1, 5)
+            from lengths in Gen.Choose(120, 2000).ListOf(count)
+            from loss in Gen.Choose(0, 40)
+            from allowance in Gen.Choose(0, 50)
+            select new LineMeasures([.. lengths], loss / 10.0, allowance)
+        ).ToArbitrary();
+}

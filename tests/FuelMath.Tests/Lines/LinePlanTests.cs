@@ -1,0 +1,269 @@
+using FsCheck.Xunit;
+using FuelMath.Findings;
+using FuelMath.Fittings;
+using FuelMath.Hoses;
+using FuelMath.Lines;
+using FuelMath.Networks;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Tests.Lines;
+
+[Properties(Arbitrary = [typeof(LineArbitraries)])]
+public sealed class LinePlanTests
+{
+    private const EndGender Male = EndGender.Male;
+    private const EndGender Female = EndGender.Female;
+    private static readonly Density Petrol = Density.FromKilogramsPerCubicMeter(740);
+    private static readonly DynamicViscosity Thin = DynamicViscosity.FromMillipascalSeconds(0.5);
+    private static readonly VolumeFlow Flow = VolumeFlow.FromLitersPerHour(220);
+    private static readonly LineMeasures One = new([1000], 1, 30);
+
+    // ---- Joints -------------------------------------------------------------------------------------------
+
+    /// <summary>A flare hose straight into an O-ring boss: the trap, found in a whole line, with the piece that is missing.</summary>
+    [Fact]
+    public void Check_FlareIntoBoss_NamesTheTrapAndTheAdapter()
+    {
+        LinePlan line = new(
+            "feed",
+            [
+                LinePiece.FromPort("pump outlet", FittingEnd.ORingBoss(6, Female)),
+                LinePiece.Between(
+                    new("flare union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male)),
+                    LineMeasures.Fitting("union", 0.5)
+                ),
+                LinePiece.Along(One.Hose("hose", 1000)),
+            ]
+        );
+
+        Finding finding = Assert.Single(line.Check(), f => f.Severity == Severity.Danger);
+        Assert.False(line.AllSeal);
+        Assert.Equal(JointTrap.FlareInORingBoss, line.Joints[0].Trap);
+        Assert.Equal("Joint 'pump outlet' to 'flare union' threads together and does not seal", finding.What);
+        Assert.EndsWith(
+            "Between them goes: adapter O-ring boss stud -6 (9/16-18 UNF) to female 37 degree flare -6 (9/16-18 UNF).",
+            finding.Action,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Check_SoundLine_HasNotesOnly()
+    {
+        LinePlan line = One.ToLine();
+
+        Assert.True(line.AllSeal);
+        Assert.All(line.Check(), f => Assert.Equal(Severity.Note, f.Severity));
+        Assert.Contains(line.Check(), f => f.Action.StartsWith("Cones clean", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Check_Estimates_AreNamed()
+    {
+        Fitting guess = HoseEnds.FullFlow("90 degree end", Angle.FromDegrees(90), Mm(7), Mm(8.7));
+        LinePlan line = new(
+            "feed",
+            [
+                LinePiece.FromPort("pump", FittingEnd.Flare37(6, Male)),
+                LinePiece.Between(new("swivel", FittingEnd.Flare37(6, Female), FittingEnd.Flare37(6, Male)), guess),
+            ]
+        );
+
+        Assert.Equal(
+            "90 degree end",
+            Assert.Single(line.Check(), f => f.What == "Loss coefficients of line 'feed' are estimates").Value
+        );
+    }
+
+    // ---- Bill of materials --------------------------------------------------------------------------------
+
+    [Fact]
+    public void Bill_TwoEqualHoses_IsOneRowWithItsCutLength() =>
+        Assert.Equal(
+            ["2 x stock, cut to 940 mm", "1 x stock, cut to 240 mm", "3 x straight", "3 x elbow", "3 x union"],
+            new LineMeasures([1000, 300, 1000], 1, 30).ToLine().Bill.Select(r => r.ToString())
+        );
+
+    /// <summary>Nothing is lost or doubled: each hose, each of its two fittings and each adapter is in one row.</summary>
+    [Property]
+    public void Bill_KeepsEveryPart(LineMeasures measures)
+    {
+        LinePlan line = measures.ToLine();
+        int hoses = measures.LengthsMillimeters.Count;
+
+        Assert.Equal(hoses, line.Bill.Where(r => r.CutLength is not null).Sum(r => r.Quantity));
+        Assert.Equal(3 * hoses, line.Bill.Where(r => r.CutLength is null).Sum(r => r.Quantity));
+        Close.Within(
+            1e-12,
+            measures.LengthsMillimeters.Sum() - (2 * hoses * measures.Allowance),
+            line.Bill.Where(r => r.CutLength is not null).Sum(r => r.Quantity * r.CutLength!.Value.Millimeters)
+        );
+    }
+
+    // ---- Loss ---------------------------------------------------------------------------------------------
+
+    /// <summary>The line loses what its parts lose one by one; as one hose and as one link it loses the same.</summary>
+    [Property]
+    public void LossAt_IsTheSumAndTheSameAsOneHose(LineMeasures measures)
+    {
+        LinePlan line = measures.ToLine();
+        double parts = line.Pieces.Sum(p =>
+            (p.Hose?.Hose.LossAt(Flow, Petrol, Thin).Pascals ?? 0) + (p.AdapterLoss?.LossAt(Flow, Petrol).Pascals ?? 0)
+        );
+
+        Close.Within(1e-12, parts, line.LossAt(Flow, Petrol, Thin).Pascals);
+        Close.Within(1e-11, parts, line.ToHose(LineMeasures.Source).LossAt(Flow, Petrol, Thin).Pascals);
+        Close.Within(1e-12, line.EnclosedVolume.Liters, line.ToHose(LineMeasures.Source).EnclosedVolume.Liters);
+    }
+
+    /// <summary>
+    /// On a network, between two nodes of fixed pressure that stand apart by its loss, the link carries the flow of that loss.
+    /// The solver works to 1e-9 of flow.
+    /// </summary>
+    [Fact]
+    public void ToLink_OnANetwork_CarriesTheFlowOfItsLoss()
+    {
+        LinePlan line = new LineMeasures([900, 400], 0.8, 25).ToLine();
+        Pressure loss = line.LossAt(Flow, Petrol, Thin);
+
+        Close.Within(1e-7, Flow.LitersPerHour, Carried(line, loss));
+    }
+
+    /// <summary>A line of adapters alone is a fitting of the network.</summary>
+    [Fact]
+    public void ToLink_AdaptersAlone_IsAFitting()
+    {
+        LinePlan line = new(
+            "adapters",
+            [
+                LinePiece.FromPort("pump", FittingEnd.ORingBoss(6, Female)),
+                LinePiece.Between(
+                    new("adapter", FittingEnd.ORingBoss(6, Male), FittingEnd.Flare37(6, Male)),
+                    LineMeasures.Fitting("adapter", 1.5)
+                ),
+            ]
+        );
+
+        Assert.Equal(LinkKind.Fitting, line.ToLink("a", "b", FrictionLaw.ColebrookStraightPassage).Kind);
+        Close.Within(1e-7, Flow.LitersPerHour, Carried(line, line.LossAt(Flow, Petrol, Thin)));
+    }
+
+    [Fact]
+    public void CutLength_IsLengthLessBothAllowances() =>
+        Close.Within(1e-12, 0.94, One.Hose("hose", 1000).CutLength.Meters);
+
+    // ---- Refusals -----------------------------------------------------------------------------------------
+
+    [Fact]
+    public void BadLines_AreRefused()
+    {
+        LinePiece start = LinePiece.FromPort("pump", FittingEnd.Flare37(6, Male));
+        LinePiece end = LinePiece.ToPort("rail", FittingEnd.Flare37(6, Male));
+        LinePiece hose = LinePiece.Along(One.Hose("hose", 1000));
+        Words.Refused<ArgumentException>(
+            "pieces",
+            "A line must have two pieces or more; 1 given.",
+            () => _ = new LinePlan("line", [start])
+        );
+        Words.Refused<ArgumentException>(
+            "pieces",
+            "A port must stand at an end of the line and face inwards; 'rail' does not.",
+            () => _ = new LinePlan("line", [start, hose, end, hose])
+        );
+        Words.Refused<ArgumentException>(
+            "pieces",
+            "A port must stand at an end of the line and face inwards; 'pump' does not.",
+            () => _ = new LinePlan("line", [hose, start])
+        );
+        Words.Refused<ArgumentOutOfRangeException>(
+            "length",
+            "Must be finite and more than the allowances of both fittings, 60 mm; it was 60 mm.",
+            () => One.Hose("hose", 60)
+        );
+        Words.Refused<ArgumentOutOfRangeException>(
+            "cutAllowance",
+            "Must be finite and not negative; it was -1 mm.",
+            () => _ = new EndFitting(FittingEnd.Flare37(6, Male), LineMeasures.Fitting("f", 1), Mm(-1))
+        );
+    }
+
+    [Fact]
+    public void ToHose_OfDifferentBores_IsRefused()
+    {
+        HoseAssembly narrow = One.Hose("narrow", 500);
+        HoseAssembly wide = new(
+            "wide",
+            "other stock",
+            Mm(500),
+            Mm(10),
+            Length.FromMicrometers(1.5),
+            narrow.First,
+            narrow.Second,
+            LineMeasures.Source
+        );
+        LinePlan line = new(
+            "mixed",
+            [
+                LinePiece.Along(narrow),
+                LinePiece.Between(
+                    new("union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male)),
+                    LineMeasures.Fitting("union", 0)
+                ),
+                LinePiece.Along(wide),
+            ]
+        );
+
+        Assert.StartsWith(
+            "Line 'mixed' has hoses of different bores or walls, whose friction does not add up to that of one",
+            Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
+            StringComparison.Ordinal
+        );
+        Assert.True(line.LossAt(Flow, Petrol, Thin) > narrow.Hose.LossAt(Flow, Petrol, Thin));
+    }
+
+    [Fact]
+    public void ToLink_OfNothing_IsRefused()
+    {
+        LinePlan line = new(
+            "ports",
+            [
+                LinePiece.FromPort("pump", FittingEnd.Flare37(6, Male)),
+                LinePiece.ToPort("rail", FittingEnd.Flare37(6, Female)),
+            ]
+        );
+
+        Assert.Equal(
+            "Line 'ports' loses nothing, so that it is no link: join its two nodes into one.",
+            Assert
+                .Throws<InvalidOperationException>(() => line.ToLink("a", "b", FrictionLaw.ColebrookStraightPassage))
+                .Message
+        );
+        Assert.StartsWith(
+            "Line 'ports' has no hose",
+            Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>What the line carries between two nodes that stand apart by a loss, L/h.</summary>
+    private static double Carried(LinePlan line, Pressure loss)
+    {
+        var network = Network.FromDynamicViscosity(
+            Petrol,
+            Thin,
+            [
+                NetworkNode.FixedPressure("start", new GaugePressure(loss), Length.Zero),
+                NetworkNode.Junction("middle", Length.Zero),
+                NetworkNode.FixedPressure("end", default, Length.Zero),
+            ],
+            [
+                line.ToLink("start", "middle", FrictionLaw.ColebrookStraightPassage),
+                NetworkLink.Fitting("wide", "middle", "end", Mm(1000), Ratio.FromDecimalFractions(1e-6)),
+            ]
+        );
+        return network.Solve().FlowIn(line.Name).LitersPerHour;
+    }
+
+    private static Length Mm(double millimeters) => Length.FromMillimeters(millimeters);
+}
