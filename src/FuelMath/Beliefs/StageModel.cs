@@ -37,7 +37,10 @@ internal sealed class StageModel
 
     internal double Period { get; }
 
-    /// <summary>The smallest pulse that all of them repeat.</summary>
+    /// <summary>The smallest pulse that all of them repeat, whether the period has room for it or not.</summary>
+    internal double SmallestPulseSi { get; private set; }
+
+    /// <summary>The smallest pulse that all of them repeat; no longer than the period.</summary>
     internal double SmallestWidth { get; private set; }
 
     /// <summary>The longest pulse after which all of them still close.</summary>
@@ -62,6 +65,7 @@ internal sealed class StageModel
             closing = Math.Max(closing, injector.ClosingTime.InSi());
         }
 
+        SmallestPulseSi = smallest;
         SmallestWidth = Math.Min(smallest, Period);
         LargestWidth = Math.Max(Period - closing, SmallestWidth);
     }

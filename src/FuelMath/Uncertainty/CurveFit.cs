@@ -5,8 +5,9 @@ namespace FuelMath.Uncertainty;
 
 /// <summary>Kernel: the parameters of least weighted squares of any model, with exact slopes.</summary>
 /// <remarks>
-/// Gauss-Newton with halved steps; slopes are those of <see cref="Dual{T}"/>. The uncertainties of the readings are taken
-/// as known. Source: [Draper-Smith-1998] chapter 24 (nonlinear estimation).
+/// Newton's method with halved steps; slopes and curvatures are those of <see cref="Dual{T}"/>. Where the curvature does not
+/// lead down, a step of Gauss and Newton. The uncertainties of the readings are taken as known.
+/// Source: [Draper-Smith-1998] chapter 24 (nonlinear estimation).
 /// </remarks>
 internal sealed class CurveFit
 {
@@ -63,9 +64,8 @@ internal sealed class CurveFit
                 readings.Length,
                 i => (readings[i] - Value(model, at, i)) / uncertainties[i]
             );
-            Vector<double> move = design.QR().Solve(left);
-            Vector<double> promised = design * move;
-            double promise = promised * promised;
+            Vector<double> move = Step(model, uncertainties, at, design, left);
+            double promise = design.TransposeThisAndMultiply(left) * move;
             if (promise <= Math.Max(Settled * sum, Nothing))
             {
                 double[] last = [.. at.Select((p, j) => p + move[j])];
@@ -82,6 +82,55 @@ internal sealed class CurveFit
         }
 
         throw Unsettled(sum, MostSteps);
+    }
+
+    /// <summary>The step to where the sum of squares, taken as a parabola, is least.</summary>
+    private static Vector<double> Step<TModel>(
+        TModel model,
+        double[] uncertainties,
+        double[] at,
+        Matrix<double> design,
+        Vector<double> left
+    )
+        where TModel : IFitModel
+    {
+        Matrix<double> curvature = design.TransposeThisAndMultiply(design);
+        for (int j = 0; j < at.Length; j++)
+        {
+            for (int k = 0; k < at.Length; k++)
+            {
+                Dual<Dual<Real>>[] dual =
+                [
+                    .. at.Select(
+                        (p, i) =>
+                            new Dual<Dual<Real>>(
+                                new Dual<Real>(new Real(p), new Real(i == j ? 1 : 0)),
+                                Dual<Real>.Of(i == k ? 1 : 0)
+                            )
+                    ),
+                ];
+                for (int i = 0; i < left.Count; i++)
+                {
+                    curvature[j, k] -= left[i] / uncertainties[i] * model.At(dual, i).Slope.Slope.Value;
+                }
+            }
+        }
+
+        Vector<double> slope = design.TransposeThisAndMultiply(left);
+        try
+        {
+            Vector<double> newton = curvature.Cholesky().Solve(slope);
+            if (newton.All(double.IsFinite))
+            {
+                return newton;
+            }
+        }
+        catch (ArgumentException)
+        {
+            // Not positive: the parabola has no least.
+        }
+
+        return design.QR().Solve(left);
     }
 
     private static bool TryMove<TModel>(

@@ -1,0 +1,73 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The step in which a controller can set a pulse width, and the error that rounding to it makes.</summary>
+/// <remarks>
+/// Rounded to the nearest step, a width is off by half a step at most. In the linear range the mass is off by half a step
+/// over the effective width. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class ControllerTimer
+{
+    private readonly double step;
+
+    /// <summary>Sets down a timer.</summary>
+    /// <param name="step">Its step; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step is not greater than zero.</exception>
+    public ControllerTimer(Duration step) => this.step = Guard.Positive(step, step.InSi(), nameof(step));
+
+    /// <summary>Its step, in s.</summary>
+    public Duration Step => SiUnits.Duration(step);
+
+    /// <summary>A width as the controller can set it.</summary>
+    /// <param name="pulseWidth">The width wanted; not negative.</param>
+    /// <returns>The nearest whole number of steps, in s; halves go up.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The width is negative.</exception>
+    public Duration Rounded(Duration pulseWidth) =>
+        SiUnits.Duration(
+            Math.Floor((Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth)) / step) + 0.5) * step
+        );
+
+    /// <summary>The worst relative error of the mass.</summary>
+    /// <param name="effectiveWidth">Width less dead time; greater than half a step.</param>
+    /// <returns>The error, to either side.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The effective width is half a step or less.</exception>
+    public Ratio WorstMassErrorAt(Duration effectiveWidth) => SiUnits.Ratio(ErrorAt(effectiveWidth));
+
+    /// <summary>Lambda at the worst to the lean side, over the one intended.</summary>
+    /// <param name="effectiveWidth">Width less dead time; greater than half a step.</param>
+    /// <returns>The factor, above one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The effective width is half a step or less.</exception>
+    public Ratio LeanestFactorAt(Duration effectiveWidth) => SiUnits.Ratio(1 / (1 - ErrorAt(effectiveWidth)));
+
+    /// <summary>Lambda at the worst to the rich side, over the one intended.</summary>
+    /// <param name="effectiveWidth">Width less dead time; greater than half a step.</param>
+    /// <returns>The factor, below one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The effective width is half a step or less.</exception>
+    public Ratio RichestFactorAt(Duration effectiveWidth) => SiUnits.Ratio(1 / (1 + ErrorAt(effectiveWidth)));
+
+    /// <summary>The shortest effective width whose mass is off by no more than an error.</summary>
+    /// <param name="error">The relative error allowed; above 0 % and below 100 %.</param>
+    /// <returns>The effective width, in s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The error is outside its range.</exception>
+    public Duration ShortestWidthFor(Ratio error)
+    {
+        Guard.Positive(error, error.InSi(), nameof(error));
+        return SiUnits.Duration(step / (2 * Guard.InRange(error, error.InSi(), 0, 1, SiUnits.Ratio, nameof(error))));
+    }
+
+    private double ErrorAt(Duration effectiveWidth)
+    {
+        double width = effectiveWidth.InSi();
+        return width > step / 2 && double.IsFinite(width)
+            ? PulseTiming.WorstStepError(new Real(step), new Real(width)).Value
+            : throw Guard.OutOfRange(
+                effectiveWidth,
+                $"longer than half a step, {Guard.Show(SiUnits.Duration(step / 2), effectiveWidth.Unit)}",
+                nameof(effectiveWidth)
+            );
+    }
+}

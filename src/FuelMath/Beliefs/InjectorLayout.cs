@@ -1,0 +1,48 @@
+using FuelMath.Engines;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>How injectors are spread over an engine: how many feed a chamber, and how often each opens in a cycle.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class InjectorLayout
+{
+    /// <summary>Sets down a layout.</summary>
+    /// <param name="engine">The engine.</param>
+    /// <param name="injectorsPerChamber">Injectors that feed one cylinder or rotor, 1 to 8.</param>
+    /// <param name="pulsesPerCycle">
+    /// Pulses in one working cycle, 1 to 8: 1 when sequential, 2 in batch on a four-stroke. A two-stroke cylinder and a
+    /// rotor have a cycle in each turn of the shaft.
+    /// </param>
+    /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public InjectorLayout(Engine engine, int injectorsPerChamber, int pulsesPerCycle)
+    {
+        ArgumentNullException.ThrowIfNull(engine);
+        Engine = engine;
+        InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8, nameof(injectorsPerChamber));
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
+    }
+
+    /// <summary>The engine.</summary>
+    public Engine Engine { get; }
+
+    /// <summary>Injectors that feed one cylinder or rotor.</summary>
+    public int InjectorsPerChamber { get; }
+
+    /// <summary>Pulses of each in one working cycle.</summary>
+    public int PulsesPerCycle { get; }
+
+    /// <summary>Injectors of the whole engine.</summary>
+    public int Injectors => InjectorsPerChamber * Engine.Chambers;
+
+    /// <summary>Pulses that a chamber gets in one cycle, over all its injectors.</summary>
+    internal double PulsesPerChamber => (double)InjectorsPerChamber * PulsesPerCycle;
+
+    /// <summary>The time from one pulse of an injector to its next.</summary>
+    /// <param name="speed">Speed of the shaft; greater than zero.</param>
+    /// <returns>The period, in s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is not greater than zero.</exception>
+    public Duration PeriodAt(RotationalSpeed speed) => Engine.InjectionPeriod(speed, PulsesPerCycle);
+}

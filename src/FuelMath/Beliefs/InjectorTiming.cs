@@ -1,0 +1,288 @@
+using FuelMath.Engines;
+using FuelMath.Findings;
+using FuelMath.Formulas;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>An injector on an engine: width for a mass and mass for a width, duty cycle, and where it reaches a limit.</summary>
+/// <remarks>
+/// Injectors discharge into the manifold. A predicted mass is no clearance to load an engine: verify with a sensor at light
+/// load first. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Timing" />
+/// </example>
+public sealed class InjectorTiming
+{
+    /// <summary>Steps between two knots of the volumetric efficiency in which a crossing is looked for.</summary>
+    private const int Steps = 32;
+
+    /// <summary>Puts an injector on an engine.</summary>
+    /// <param name="injector">The injector; all are alike.</param>
+    /// <param name="layout">How many there are, and how often they open.</param>
+    /// <param name="supply">What they are fed with.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public InjectorTiming(Injector injector, InjectorLayout layout, InjectorSupply supply)
+    {
+        ArgumentNullException.ThrowIfNull(injector);
+        ArgumentNullException.ThrowIfNull(layout);
+        ArgumentNullException.ThrowIfNull(supply);
+        (Injector, Layout, Supply) = (injector, layout, supply);
+    }
+
+    /// <summary>The injector.</summary>
+    public Injector Injector { get; }
+
+    /// <summary>How many there are, and how often they open.</summary>
+    public InjectorLayout Layout { get; }
+
+    /// <summary>What they are fed with.</summary>
+    public InjectorSupply Supply { get; }
+
+    /// <summary>What a pulse width delivers.</summary>
+    /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
+    /// <param name="speed">Speed of the shaft; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <returns>The pulse of one injector.</returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public InjectorPulse Deliver(Duration pulseWidth, RotationalSpeed speed, AbsolutePressure manifold) =>
+        Injector.Deliver(
+            pulseWidth,
+            Layout.PeriodAt(speed),
+            Supply.DifferentialPressureAt(manifold),
+            Supply.Density,
+            Supply.AtInjector
+        );
+
+    /// <summary>The pulse for a mass.</summary>
+    /// <param name="perChamberCycle">Mass for one chamber in one cycle, shared by its injectors and their pulses.</param>
+    /// <param name="speed">Speed of the shaft; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <returns>The pulse of one injector.</returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The mass is more than the period leaves time for, or less than repeats.</exception>
+    public InjectorPulse WidthFor(Mass perChamberCycle, RotationalSpeed speed, AbsolutePressure manifold) =>
+        Injector.WidthFor(
+            perChamberCycle / Layout.PulsesPerChamber,
+            Layout.PeriodAt(speed),
+            Supply.DifferentialPressureAt(manifold),
+            Supply.Density,
+            Supply.AtInjector
+        );
+
+    /// <summary>The duty cycle that a mixture asks for; above 100 % the injector is too small.</summary>
+    /// <param name="lambda">The mixture.</param>
+    /// <param name="speed">Speed of the shaft; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <param name="charge">Temperature of the charge.</param>
+    /// <returns>Pulse width over period, dead time included.</returns>
+    /// <exception cref="OutsideTableException">Dead time or volumetric efficiency do not reach there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Ratio DutyCycleAt(Lambda lambda, RotationalSpeed speed, AbsolutePressure manifold, Temperature charge) =>
+        SiUnits.Ratio(Duty(Fuel(lambda, speed, manifold, charge), speed, manifold));
+
+    /// <summary>The speed at which a mass that stays the same reaches a duty cycle: the pulse no longer fits into its share.</summary>
+    /// <param name="limit">The duty cycle; above 0 % and up to 100 %.</param>
+    /// <param name="perChamberCycle">Mass for one chamber in one cycle; at least what the injectors repeat.</param>
+    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <returns>The speed, in rad/s.</returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public RotationalSpeed SpeedAtDutyCycle(Ratio limit, Mass perChamberCycle, AbsolutePressure manifold)
+    {
+        double mass = Guard.Positive(perChamberCycle, perChamberCycle.InSi(), nameof(perChamberCycle));
+        double least = LeastPulse(manifold) * Layout.PulsesPerChamber;
+        if (mass < least * (1 - Guard.EdgeTolerance))
+        {
+            throw Guard.OutOfRange(
+                perChamberCycle,
+                $"at least {Guard.Show(SiUnits.Mass(least), perChamberCycle.Unit)}, the least that the injectors repeat",
+                nameof(perChamberCycle)
+            );
+        }
+
+        double rate = PulseTiming.RateAtDutyCycle(new Real(Limit(limit)), new Real(PulseWidth(mass, manifold))).Value;
+        // Pulses per second of an injector at a speed of 1 rad/s.
+        double perRadian = 1 / Layout.PeriodAt(SiUnits.RotationalSpeed(1)).InSi();
+        return SiUnits.RotationalSpeed(rate / perRadian);
+    }
+
+    /// <summary>The first speed at which the duty cycle for a mixture reaches a limit, at one manifold pressure.</summary>
+    /// <param name="limit">The duty cycle; above 0 % and up to 100 %.</param>
+    /// <param name="lambda">The mixture.</param>
+    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <param name="charge">Temperature of the charge.</param>
+    /// <param name="from">Where to begin: a speed at which the limit is not reached.</param>
+    /// <param name="to">Where to end; above <paramref name="from"/>.</param>
+    /// <returns>The speed, in rad/s.</returns>
+    /// <remarks>Looked for in 32 steps between the knots of the volumetric efficiency, then halved to the last bit.</remarks>
+    /// <exception cref="NoSolutionException">The limit is not reached; the message says how far it comes.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The limit is reached at <paramref name="from"/> already, or a value is outside what is allowed.</exception>
+    public RotationalSpeed FirstSpeedAtDutyCycle(
+        Ratio limit,
+        Lambda lambda,
+        AbsolutePressure manifold,
+        Temperature charge,
+        RotationalSpeed from,
+        RotationalSpeed to
+    )
+    {
+        double aim = Limit(limit);
+        double start = Guard.Positive(from, from.InSi(), nameof(from));
+        double end = to.InSi();
+        if (!(end > start && double.IsFinite(end)))
+        {
+            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}", nameof(to));
+        }
+
+        double DutyAt(double speed)
+        {
+            RotationalSpeed at = SiUnits.RotationalSpeed(speed);
+            return Duty(Fuel(lambda, at, manifold, charge), at, manifold);
+        }
+
+        if (DutyAt(start) >= aim)
+        {
+            throw Guard.OutOfRange(from, $"a speed at which the duty cycle is below {Show.Percent(aim)}", nameof(from));
+        }
+
+        (double most, double mostAt, double before) = (0, start, start);
+        foreach (double speed in Grid(start, end))
+        {
+            double duty = DutyAt(speed);
+            if (duty >= aim)
+            {
+                return SiUnits.RotationalSpeed(Rising.Root(DutyAt, aim, before, speed));
+            }
+
+            (most, mostAt) = duty > most ? (duty, speed) : (most, mostAt);
+            before = speed;
+        }
+
+        throw new NoSolutionException(
+            $"the speed at which the duty cycle reaches {Show.Percent(aim)}",
+            $"up to {Guard.Show(to, to.Unit)} it comes to {Show.Percent(most)}, at {Guard.Show(SiUnits.RotationalSpeed(mostAt), to.Unit)}.",
+            "",
+            double.NaN,
+            0
+        );
+    }
+
+    /// <summary>How well the injector meters what idle asks for.</summary>
+    /// <param name="lambda">The mixture at idle.</param>
+    /// <param name="speed">Idle speed; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure at idle.</param>
+    /// <param name="charge">Temperature of the charge.</param>
+    /// <param name="timer">The timer that sets the width.</param>
+    /// <returns>Wanted and least mass, widths, resolution.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="timer"/> is null.</exception>
+    /// <exception cref="OutsideTableException">Dead time or volumetric efficiency do not reach there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public IdleControl IdleAt(
+        Lambda lambda,
+        RotationalSpeed speed,
+        AbsolutePressure manifold,
+        Temperature charge,
+        ControllerTimer timer
+    )
+    {
+        ArgumentNullException.ThrowIfNull(timer);
+        double wanted = Fuel(lambda, speed, manifold, charge);
+        double least = LeastPulse(manifold);
+        double dead = DeadTime(manifold);
+        return new(
+            wanted / Layout.PulsesPerChamber,
+            least,
+            PulseWidth(wanted, manifold) - dead,
+            dead,
+            Injector.LeastEffectiveWidthSi,
+            Lambda.FromRatio(lambda.Si * wanted / (least * Layout.PulsesPerChamber)),
+            timer
+        );
+    }
+
+    /// <summary>How a duty cycle was made: air, fuel, static flow, width, duty cycle, each with formula and numbers.</summary>
+    /// <param name="lambda">The mixture.</param>
+    /// <param name="speed">Speed of the shaft; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <param name="charge">Temperature of the charge.</param>
+    /// <returns>The working, in the linear range of the injector.</returns>
+    public Working WorkingAt(Lambda lambda, RotationalSpeed speed, AbsolutePressure manifold, Temperature charge)
+    {
+        double air = Layout.Engine.AirMassPerChamberCycle(speed, manifold, charge).InSi();
+        Traced fuel = EngineAir.FuelMass(
+            Traced.Input(BeliefSymbols.Air, air),
+            Traced.Input(BeliefSymbols.Stoichiometric, Supply.Fuel.StoichiometricRatio.Si),
+            Traced.Input(BeliefSymbols.Intended, lambda.Si)
+        );
+        Traced pulse = Traced.Step(fuel / Layout.PulsesPerChamber, Symbols.PulseMass);
+        Traced width = PulseTiming.PulseWidth(
+            pulse,
+            BeliefSymbols.StaticFlow(Injector.Rating, Supply.DifferentialPressureAt(manifold), Supply.Density),
+            Traced.Input(Symbols.DeadTime, DeadTime(manifold))
+        );
+        return Pulse.DutyCycle(width, Traced.Input(Symbols.Period, Layout.PeriodAt(speed).InSi())).ToWorking();
+    }
+
+    private static double Limit(Ratio limit)
+    {
+        Guard.Positive(limit, limit.InSi(), nameof(limit));
+        return Guard.InRange(limit, limit.InSi(), 0, 1, SiUnits.Ratio, nameof(limit));
+    }
+
+    /// <summary>Fuel for one chamber in one cycle, kg.</summary>
+    private double Fuel(Lambda lambda, RotationalSpeed speed, AbsolutePressure manifold, Temperature charge) =>
+        FuelDemand
+            .FromAir(
+                Layout.Engine.AirMassPerChamberCycle(speed, manifold, charge),
+                Supply.Fuel.StoichiometricRatio,
+                lambda
+            )
+            .InSi();
+
+    private double StaticFlow(AbsolutePressure manifold) =>
+        Injector.Rating.MassFlowSiAt(Supply.DifferentialPressureAt(manifold), Supply.Density);
+
+    private double DeadTime(AbsolutePressure manifold) =>
+        Injector.DeadTime.SiAt(Supply.AtInjector, Supply.DifferentialPressureAt(manifold));
+
+    private double LeastPulse(AbsolutePressure manifold) =>
+        Injector.LeastMass(Supply.DifferentialPressureAt(manifold), Supply.Density).InSi();
+
+    /// <summary>The width for a mass of a chamber and cycle, whether the period has room for it or not; never below the smallest.</summary>
+    private double PulseWidth(double perChamberCycle, AbsolutePressure manifold)
+    {
+        double pulse = Math.Max(perChamberCycle / Layout.PulsesPerChamber, LeastPulse(manifold));
+        double effective = Math.Max(
+            Injector.Correction.WidthFor(pulse / StaticFlow(manifold)),
+            Injector.LeastEffectiveWidthSi
+        );
+        return DeadTime(manifold) + effective;
+    }
+
+    private double Duty(double perChamberCycle, RotationalSpeed speed, AbsolutePressure manifold) =>
+        Pulse.DutyCycle(new Real(PulseWidth(perChamberCycle, manifold)), new Real(Layout.PeriodAt(speed).InSi())).Value;
+
+    private IEnumerable<double> Grid(double start, double end)
+    {
+        double[] knots =
+        [
+            start,
+            .. Layout.Engine.VolumetricEfficiency.Speeds.Select(s => s.InSi()).Where(s => s > start && s < end),
+            end,
+        ];
+        for (int i = 1; i < knots.Length; i++)
+        {
+            for (int step = 1; step <= Steps; step++)
+            {
+                yield return step == Steps ? knots[i] : knots[i - 1] + ((knots[i] - knots[i - 1]) * step / Steps);
+            }
+        }
+    }
+}

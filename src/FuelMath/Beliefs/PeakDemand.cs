@@ -1,0 +1,49 @@
+using FuelMath.Engines;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The power that injectors have to feed, and where.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class PeakDemand
+{
+    /// <summary>Sets down a demand.</summary>
+    /// <param name="crankPower">Power at the crankshaft, not at the wheels; greater than zero.</param>
+    /// <param name="consumption">
+    /// Brake specific fuel consumption of the same fuel, at the crankshaft; greater than zero. It holds the enrichment
+    /// already.
+    /// </param>
+    /// <param name="speed">Speed at that power; greater than zero.</param>
+    /// <param name="manifold">Absolute manifold pressure at that power; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
+    public PeakDemand(
+        Power crankPower,
+        BrakeSpecificFuelConsumption consumption,
+        RotationalSpeed speed,
+        AbsolutePressure manifold
+    )
+    {
+        Guard.Positive(crankPower, crankPower.InSi(), nameof(crankPower));
+        Guard.Positive(consumption, consumption.InSi(), nameof(consumption));
+        Guard.Positive(speed, speed.InSi(), nameof(speed));
+        Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
+        (CrankPower, Consumption, Speed, Manifold) = (crankPower, consumption, speed, manifold);
+    }
+
+    /// <summary>Power at the crankshaft.</summary>
+    public Power CrankPower { get; }
+
+    /// <summary>Brake specific fuel consumption.</summary>
+    public BrakeSpecificFuelConsumption Consumption { get; }
+
+    /// <summary>Speed at that power.</summary>
+    public RotationalSpeed Speed { get; }
+
+    /// <summary>Absolute manifold pressure at that power.</summary>
+    public AbsolutePressure Manifold { get; }
+
+    /// <summary>Fuel of the whole engine, in kg/s.</summary>
+    public MassFlow FuelFlow => FuelDemand.FromCrankPower(CrankPower, Consumption);
+}

@@ -1,0 +1,195 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>
+/// How stages of injectors share the fuel over the whole range of demand: the total is continuous, and each stage is shut or
+/// above its smallest repeatable pulse.
+/// </summary>
+/// <remarks>
+/// <para>
+/// The first stage works alone up to its transition. There the next one joins with its smallest pulse, and those before
+/// give back as much; it then grows alone up to the duty cycle of the transition, and beyond all rise with one duty cycle,
+/// up to the transition of the stage after. The total rises throughout; the width of an earlier stage steps back where one
+/// joins, because a pulse cannot begin at nothing.
+/// </para>
+/// <para>The same rule drives the stages of a whole fuel system. Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Stages" />
+/// </example>
+public sealed class StageSchedule
+{
+    private readonly StageModel[] models;
+    private readonly double[] duties;
+
+    /// <summary>Sets down a schedule, and checks that each stage has room to join.</summary>
+    /// <param name="stages">The stages in the order in which they join, one or more, with names of their own. Copied.</param>
+    /// <param name="transitions">When each stage after the first joins; not falling. Copied.</param>
+    /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// A name is there twice, the number of transitions is not that of the joins, or a stage has no room to join: the
+    /// message says from which duty cycle on it has.
+    /// </exception>
+    /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
+    public StageSchedule(IEnumerable<ScheduledStage> stages, IEnumerable<StagingRule> transitions, Duration cycle)
+    {
+        ArgumentNullException.ThrowIfNull(stages);
+        ArgumentNullException.ThrowIfNull(transitions);
+        (Stages, Transitions, Cycle) = ([.. stages], [.. transitions], cycle);
+        double seconds = Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
+        Guard.AtLeast(1, Stages.Length, "A schedule (its stages)", nameof(stages));
+        if (Stages.GroupBy(s => s.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        {
+            throw new ArgumentException($"Stage names must be unique; '{twice.Key}' is there twice.", nameof(stages));
+        }
+
+        StageChecks.Transitions(Stages.Length, Transitions, nameof(transitions));
+        models = [.. Stages.Select(s => s.ModelFor(seconds))];
+        duties = [.. Transitions.Select(t => t.TransitionDutyCycle.InSi())];
+        CheckCycle(nameof(cycle));
+        CheckClosing(nameof(transitions));
+        for (int joining = 1; joining < models.Length; joining++)
+        {
+            CheckRoom(joining, nameof(transitions));
+        }
+    }
+
+    /// <summary>The stages in the order in which they join.</summary>
+    public ImmutableArray<ScheduledStage> Stages { get; }
+
+    /// <summary>When each stage after the first joins.</summary>
+    public ImmutableArray<StagingRule> Transitions { get; }
+
+    /// <summary>Time of one working cycle of a chamber.</summary>
+    public Duration Cycle { get; }
+
+    /// <summary>The least that can be given to a chamber in a cycle: the smallest pulse of the first stage; in kg.</summary>
+    public Mass LeastMass => SiUnits.Mass(Least(0));
+
+    /// <summary>The most that can be metered: all stages at the highest duty cycle at which all of them still close; in kg.</summary>
+    public Mass MostMass => SiUnits.Mass(StageSplit.MassAt(models, StageSplit.HighestDuty(models)));
+
+    /// <summary>The demand beyond which a stage joins.</summary>
+    /// <param name="stage">The stage, counted from 1; 2 or more.</param>
+    /// <returns>The mass for a chamber in a cycle, in kg.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such stage, or it is the first.</exception>
+    public Mass JoinsBeyond(int stage)
+    {
+        Guard.InRange(stage, 2, models.Length, nameof(stage));
+        return SiUnits.Mass(StageSplit.MassAt(models.AsSpan(0, stage - 1), duties[stage - 2]));
+    }
+
+    /// <summary>How the stages share a demand.</summary>
+    /// <param name="demand">Mass for one chamber in one cycle, from <see cref="LeastMass"/> to <see cref="MostMass"/>.</param>
+    /// <returns>The pulse of each stage.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The demand is outside that range.</exception>
+    public StagedPulses At(Mass demand)
+    {
+        double mass = Guard.InRange(demand, demand.InSi(), Least(0), MostMass.InSi(), SiUnits.Mass, nameof(demand));
+        double[] widths = new double[models.Length];
+        StageSplit.Widths(models, duties, mass, widths);
+        return new(
+            demand,
+            [
+                .. models.Select(
+                    (m, i) =>
+                        new StagePulse(
+                            Stages[i].Name,
+                            m.Pulse(0, widths[i]),
+                            widths[i] == 0,
+                            widths[i] == 0 ? 0 : m.MassAt(widths[i])
+                        )
+                ),
+            ]
+        );
+    }
+
+    /// <summary>How the stages share evenly spaced demands, to see the transition.</summary>
+    /// <param name="from">The first demand.</param>
+    /// <param name="to">The last demand, above the first.</param>
+    /// <param name="rows">How many; 2 to 10,000.</param>
+    /// <returns>A row for each demand.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A demand is outside the range of the schedule, or the count is.</exception>
+    public ImmutableArray<StagedPulses> Over(Mass from, Mass to, int rows)
+    {
+        Guard.InRange(rows, 2, 10_000, nameof(rows));
+        (double first, double last) = (from.InSi(), to.InSi());
+        if (!(last > first))
+        {
+            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}", nameof(to));
+        }
+
+        return
+        [
+            .. Enumerable
+                .Range(0, rows)
+                .Select(i => At(i == rows - 1 ? to : SiUnits.Mass(first + ((last - first) * i / (rows - 1))))),
+        ];
+    }
+
+    private double Least(int stage) => models[stage].MassAt(models[stage].SmallestWidth);
+
+    /// <summary>The cycle leaves every injector time to open for its smallest pulse and to close.</summary>
+    private void CheckCycle(string paramName)
+    {
+        for (int i = 0; i < models.Length; i++)
+        {
+            double needed = models[i].SmallestPulseSi + Stages[i].Injector.ClosingTime.InSi();
+            if (needed > models[i].Period)
+            {
+                throw Guard.OutOfRange(
+                    Cycle,
+                    $"long enough for stage '{Stages[i].Name}', whose smallest pulse and closing time take {Show.Milliseconds(needed)} of {Show.Milliseconds(models[i].Period)}",
+                    paramName
+                );
+            }
+        }
+    }
+
+    /// <summary>At a transition the injectors before it still close.</summary>
+    private void CheckClosing(string paramName)
+    {
+        for (int t = 0; t < duties.Length; t++)
+        {
+            double highest = StageSplit.HighestDuty(models.AsSpan(0, t + 1));
+            if (duties[t] > highest)
+            {
+                throw new ArgumentException(
+                    $"Transition {t + 1} must be at most {Show.Percent(highest)}, so that the injectors before it still close; it was {Show.Percent(duties[t])}.",
+                    paramName
+                );
+            }
+        }
+    }
+
+    /// <summary>Where a stage joins, those before can give back its smallest pulse and still work at theirs.</summary>
+    private void CheckRoom(int joining, string paramName)
+    {
+        ReadOnlySpan<StageModel> before = models.AsSpan(0, joining);
+        double needed = Least(joining) + Least(0);
+        if (StageSplit.MassAt(before, duties[joining - 1]) >= needed)
+        {
+            return;
+        }
+
+        StageModel[] group = before.ToArray();
+        double highest = StageSplit.HighestDuty(group);
+        string way =
+            StageSplit.MassAt(group, highest) < needed
+                ? "no transition has room for it: fit smaller injectors in it"
+                : $"it has room from {Show.Percent(Rising.Root(d => StageSplit.MassAt(group, d), needed, 0, highest))} on";
+        throw new ArgumentException(
+            $"Stage '{Stages[joining].Name}' cannot join at {Show.Percent(duties[joining - 1])}: its smallest pulses give {Text(Least(joining))}, "
+                + $"and the stages before give {Text(StageSplit.MassAt(before, duties[joining - 1]))} there, no less than {Text(Least(0))} at all; {way}.",
+            paramName
+        );
+    }
+
+    private static string Text(double kilograms) => Guard.Show(SiUnits.Mass(kilograms), MassUnit.Milligram);
+}
