@@ -1,5 +1,6 @@
 using FuelMath.Fuels;
 using FuelMath.Pumps;
+using FuelMath.Quantities;
 using FuelMath.Sources;
 using UnitsNet;
 
@@ -59,5 +60,72 @@ public sealed class PumpExamples
         #endregion
 
         Assert.Equal(262.5, flow.LitersPerHour, 1e-9);
+    }
+
+    [Fact]
+    public void TiredAndChopped()
+    {
+        var workshop = new DataSource("Workshop-class", "pump of the time-trial car");
+        PumpCurve At(double volts, double flowAt2, double flowAt6) =>
+            new(
+                ElectricPotential.FromVolts(volts),
+                [
+                    new(Pressure.FromBars(2), VolumeFlow.FromLitersPerHour(flowAt2), ElectricCurrent.FromAmperes(9)),
+                    new(Pressure.FromBars(6), VolumeFlow.FromLitersPerHour(flowAt6), ElectricCurrent.FromAmperes(14)),
+                ],
+                workshop
+            );
+        var pump = new Pump("in-tank pump", [At(9, 220, 60), At(14, 350, 240)], StandardFuels.NHeptane, workshop);
+
+        #region PumpChanged
+        Pump tired = pump.Worn(
+            "the same after two seasons",
+            new PumpWear(Ratio.FromPercent(92), VolumeFlow.FromLitersPerHour(6), Pressure.FromBars(1))
+        );
+        Pump cruising = pump.WithDrive("the same at part duty", PumpDrive.ByDuty(Ratio.FromPercent(75)));
+
+        VolumeFlow worn = tired.CurveAt(ElectricPotential.FromVolts(14)).FlowAt(Pressure.FromBars(4));
+        PumpCurve chopped = cruising.CurveAt(ElectricPotential.FromVolts(14));
+        VolumeFlow less = chopped.FlowAt(Pressure.FromBars(4));
+        ElectricCurrent drawn = chopped.CurrentAt(Pressure.FromBars(4));
+
+        PumpCurve two = PumpBank.InParallel([At(14, 350, 240), At(14, 300, 180)], workshop);
+        VolumeFlow both = two.FlowAt(Pressure.FromBars(4));
+        #endregion
+
+        // 92 % of 295 less 4 x 6 L/h; the motor sees 10.5 V, between 140 L/h at 9 V and 295 L/h at 14 V; 75 % of 11.5 A.
+        Assert.Equal((0.92 * 295) - 24, worn.LitersPerHour, 1e-6);
+        Assert.Equal(140 + (155 * 1.5 / 5), less.LitersPerHour, 1e-6);
+        Assert.Equal(0.75 * 11.5, drawn.Amperes, 1e-6);
+        Assert.Equal(295 + 240, both.LitersPerHour, 1e-6);
+    }
+
+    [Fact]
+    public void WayBackAndSuctionSide()
+    {
+        #region Relief
+        var workshop = new DataSource("Workshop-class", "pump module of the time-trial car");
+        var relief = new ReliefValve(
+            "relief of the pump",
+            Pressure.FromBars(7.5),
+            Pressure.FromBars(1.2),
+            VolumeFlow.FromLitersPerHour(250),
+            Density.FromKilogramsPerCubicMeter(745),
+            workshop
+        );
+        VolumeFlow back = relief.FlowAt(Pressure.FromBars(8), Density.FromKilogramsPerCubicMeter(745));
+
+        var inlet = new PumpInlet(
+            StandardFuels.NHeptane,
+            Temperature.FromDegreesCelsius(45),
+            new AbsolutePressure(Pressure.FromKilopascals(95)),
+            Length.FromMeters(-0.15),
+            Pressure.FromKilopascals(3)
+        );
+        Length head = inlet.WithLoss(Pressure.FromKilopascals(8)).Margin.NetPositiveSuctionHead;
+        #endregion
+
+        Assert.Equal(250 * Math.Sqrt(0.5 / 1.2), back.LitersPerHour, 1e-6);
+        Assert.InRange(head.Meters, 8, 12);
     }
 }

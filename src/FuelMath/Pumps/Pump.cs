@@ -12,7 +12,8 @@ namespace FuelMath.Pumps;
 /// At a voltage between two measured ones, flow and current are taken linear in voltage at each pressure rise that
 /// either curve was measured at, as far as <em>both</em> curves reach: a pump measured to 8 bar at 14 V and to 6 bar at
 /// 12 V is known to 6 bar at 13 V. At a measured voltage its own curve is given, whole. Outside the measured voltages
-/// the pump does not exist: asking for it is an error.
+/// the pump does not exist: asking for it is an error. What feeds it, a plain circuit or a controller, is its
+/// <see cref="Drive"/>.
 /// </para>
 /// <para>
 /// Caution: a pump must stop when the engine stalls or crashes, is fused at the battery, and never runs dead-headed or
@@ -45,7 +46,7 @@ public sealed class Pump
         ArgumentNullException.ThrowIfNull(curves);
         ArgumentNullException.ThrowIfNull(fluid);
         ArgumentNullException.ThrowIfNull(source);
-        (Curves, Fluid, Source) = ([.. curves], fluid, source);
+        (Curves, Fluid, Source, Drive) = ([.. curves], fluid, source, PumpDrive.Direct);
         if (Curves.IsEmpty)
         {
             throw new ArgumentException("A pump needs one or more curves; none given.", nameof(curves));
@@ -61,6 +62,12 @@ public sealed class Pump
         intervals = [.. Curves.Zip(Curves.Skip(1), (low, high) => new PumpInterval(low, high, nameof(curves)))];
     }
 
+    private Pump(string name, Pump other, PumpDrive drive)
+    {
+        (Name, Curves, Fluid, Source, Drive) = (name, other.Curves, other.Fluid, other.Source, drive);
+        (volts, intervals) = (other.volts, other.intervals);
+    }
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -73,19 +80,77 @@ public sealed class Pump
     /// <summary>Where the curves come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>The least voltage measured.</summary>
-    public ElectricPotential LeastVoltage => Curves[0].Voltage;
+    /// <summary>What feeds it.</summary>
+    public PumpDrive Drive { get; }
 
-    /// <summary>The greatest voltage measured.</summary>
-    public ElectricPotential GreatestVoltage => Curves[^1].Voltage;
+    /// <summary>The least voltage at its terminals, or at its controller's.</summary>
+    public ElectricPotential LeastVoltage => Drive.Least(Curves[0].Voltage);
+
+    /// <summary>The greatest voltage at its terminals, or at its controller's.</summary>
+    public ElectricPotential GreatestVoltage => Drive.Greatest(Curves[^1].Voltage);
+
+    /// <summary>The same pump fed by a controller.</summary>
+    /// <param name="name">The name of the new one; not blank.</param>
+    /// <param name="drive">What feeds it.</param>
+    /// <returns>The pump.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="drive"/> is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// The name is blank, or the speed is controlled and there is more than one curve: it has one, at its full speed.
+    /// </exception>
+    public Pump WithDrive(string name, PumpDrive drive)
+    {
+        ArgumentNullException.ThrowIfNull(drive);
+        return drive.ControlsSpeed && Curves.Length > 1
+            ? throw new ArgumentException(
+                $"A pump of controlled speed has one curve, at its full speed; '{Name}' has {Curves.Length}.",
+                nameof(drive)
+            )
+            : new(Guard.Name(name, nameof(name)), this, drive);
+    }
+
+    /// <summary>The same pump after wear, as an estimate: results that rest on it say so.</summary>
+    /// <param name="name">The name of the worn one; not blank.</param>
+    /// <param name="wear">What wear takes.</param>
+    /// <returns>The pump; its curves end where nothing is delivered any more.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="wear"/> is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank, or nothing is left of a curve.</exception>
+    public Pump Worn(string name, PumpWear wear)
+    {
+        ArgumentNullException.ThrowIfNull(wear);
+        return new(name, new Pump(name, Curves.Select(wear.Of), Fluid, Source), Drive);
+    }
 
     /// <summary>The curve at a voltage.</summary>
-    /// <param name="atTerminals">Voltage at the pump's own terminals, within the measured voltages.</param>
-    /// <returns>The measured curve at a measured voltage, else one between the two neighbors.</returns>
+    /// <param name="atTerminals">
+    /// Voltage at the pump's own terminals, or at its controller's, from <see cref="LeastVoltage"/> to
+    /// <see cref="GreatestVoltage"/>.
+    /// </param>
+    /// <returns>
+    /// The measured curve at a measured voltage, else one between the two neighbors; with a controller the current is that
+    /// which the controller draws.
+    /// </returns>
     /// <exception cref="OutsideTableException">
     /// <paramref name="atTerminals"/> lies outside the measured voltages; with one curve only its own is inside.
     /// </exception>
-    public PumpCurve CurveAt(ElectricPotential atTerminals)
+    public PumpCurve CurveAt(ElectricPotential atTerminals) =>
+        Drive == PumpDrive.Direct
+            ? Measured(atTerminals)
+            : Drive.Fed(
+                $"Pump '{Name}'",
+                Guard.InTable(
+                    $"Pump '{Name}'",
+                    "voltage",
+                    atTerminals,
+                    atTerminals.InSi(),
+                    LeastVoltage.InSi(),
+                    GreatestVoltage.InSi(),
+                    SiUnits.ElectricPotential
+                ),
+                Measured,
+                Curves[0]
+            );
+
+    private PumpCurve Measured(ElectricPotential atTerminals)
     {
         double at = atTerminals.InSi();
         for (int i = 0; i < volts.Length; i++)

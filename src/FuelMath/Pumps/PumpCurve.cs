@@ -48,10 +48,20 @@ public sealed class PumpCurve
         : this(Copied(points), voltage, source) =>
         PumpCurveChecks.NoMorePowerOutThanIn(voltage, Points, nameof(points));
 
-    /// <summary>A curve between measured ones, whose power was checked where it was measured.</summary>
+    /// <summary>A curve made from measured ones, whose power was checked where it was measured.</summary>
     internal PumpCurve(ImmutableArray<PumpPoint> points, ElectricPotential voltage, DataSource source)
+        : this(points, voltage, source, null) { }
+
+    /// <summary>A curve made from measured ones, and what it rests on beyond them.</summary>
+    internal PumpCurve(
+        ImmutableArray<PumpPoint> points,
+        ElectricPotential voltage,
+        DataSource source,
+        string? estimateBasis
+    )
     {
         ArgumentNullException.ThrowIfNull(source);
+        EstimateBasis = estimateBasis;
         this.voltage = Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
         (Voltage, Points, Source) = (voltage, points, source);
 
@@ -81,6 +91,9 @@ public sealed class PumpCurve
     /// <summary>Where the points come from.</summary>
     public DataSource Source { get; }
 
+    /// <summary>What it rests on where it is an estimate, one clause; null when it was measured.</summary>
+    public string? EstimateBasis { get; }
+
     /// <summary>The least pressure rise of the points.</summary>
     public Pressure LeastPressureRise => Points[0].PressureRise;
 
@@ -100,6 +113,12 @@ public sealed class PumpCurve
     internal Curve CurrentOverRise { get; }
 
     private string Name { get; }
+
+    /// <summary>The same curve, said to be an estimate: results that rest on it say so.</summary>
+    /// <param name="basis">What it rests on, one clause; not blank.</param>
+    /// <returns>The curve.</returns>
+    /// <exception cref="ArgumentException"><paramref name="basis"/> is blank.</exception>
+    public PumpCurve AsEstimate(string basis) => new(Points, Voltage, Source, Guard.Name(basis, nameof(basis)));
 
     /// <summary>The flow delivered against a pressure rise.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
@@ -152,6 +171,21 @@ public sealed class PumpCurve
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
     public Power ElectricPowerAt(Pressure pressureRise) =>
         SiUnits.Power(PumpPower.Electric(new Real(voltage), new Real(CurrentOverRise.At(Rise(pressureRise)))).Value);
+
+    /// <summary>The share of the electric power that raises the fuel's pressure; the rest is heat at once.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
+    /// <returns>The efficiency of pump and motor together.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    /// <exception cref="InvalidOperationException">It draws no power there.</exception>
+    public Ratio EfficiencyAt(Pressure pressureRise)
+    {
+        double taken = ElectricPowerAt(pressureRise).InSi();
+        return taken > 0
+            ? SiUnits.Ratio(HydraulicPowerAt(pressureRise).InSi() / taken)
+            : throw new InvalidOperationException(
+                $"{Name} draws no power at {Guard.Show(pressureRise, pressureRise.Unit)}."
+            );
+    }
 
     private static ImmutableArray<PumpPoint> Copied(IEnumerable<PumpPoint> points)
     {

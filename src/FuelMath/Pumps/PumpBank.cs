@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>Several pumps seen as one: side by side their flows add up, one behind the other their pressure rises.</summary>
+/// <remarks>
+/// <para>
+/// For a look at the bank alone. In a system each pump is a line of its own, side by side between the same two nodes or with
+/// a junction between, and the network finds what each of them does, check valves included.
+/// </para>
+/// <para>Source: [White-2003] section 11.5 (pumps combined in parallel and in series).</para>
+/// </remarks>
+public static class PumpBank
+{
+    /// <summary>Pumps side by side, each with its check valve: at an equal pressure rise flows and currents add up.</summary>
+    /// <param name="curves">Two or more curves at one voltage.</param>
+    /// <param name="source">Where the bank comes from.</param>
+    /// <returns>The curve of the bank, over the pressure rises that all of them reach.</returns>
+    /// <exception cref="ArgumentNullException">Curves, a curve or source is null.</exception>
+    /// <exception cref="ArgumentException">Fewer than two, different voltages, or no pressure rise in common.</exception>
+    public static PumpCurve InParallel(IEnumerable<PumpCurve> curves, DataSource source)
+    {
+        PumpCurve[] all = Checked(curves, source);
+        double[] rises = Common(
+            [.. all.Select(c => c.Points.Select(p => p.PressureRise.InSi()).ToArray())],
+            "pressure rise",
+            SiUnits.Pressure,
+            nameof(curves)
+        );
+        return Made(
+            all,
+            source,
+            rises.Select(r => new PumpPoint(
+                SiUnits.Pressure(r),
+                SiUnits.VolumeFlow(all.Sum(c => c.FlowAt(SiUnits.Pressure(r)).InSi())),
+                SiUnits.ElectricCurrent(all.Sum(c => c.CurrentAt(SiUnits.Pressure(r)).InSi()))
+            ))
+        );
+    }
+
+    /// <summary>Pumps one behind the other: at an equal flow pressure rises and currents add up.</summary>
+    /// <param name="curves">Two or more curves at one voltage, all of pumps that run.</param>
+    /// <param name="source">Where the chain comes from.</param>
+    /// <returns>The curve of the chain, over the flows that all of them reach.</returns>
+    /// <exception cref="ArgumentNullException">Curves, a curve or source is null.</exception>
+    /// <exception cref="ArgumentException">Fewer than two, different voltages, or no flow in common.</exception>
+    public static PumpCurve InSeries(IEnumerable<PumpCurve> curves, DataSource source)
+    {
+        PumpCurve[] all = Checked(curves, source);
+        double[] flows = Common(
+            [.. all.Select(c => c.Points.Select(p => p.Flow.InSi()).Reverse().ToArray())],
+            "flow",
+            SiUnits.VolumeFlow,
+            nameof(curves)
+        );
+        return Made(
+            all,
+            source,
+            flows
+                .Reverse()
+                .Select(q =>
+                {
+                    double[] rises = [.. all.Select(c => c.RiseAt(SiUnits.VolumeFlow(q)).InSi())];
+                    double current = all.Zip(rises, (c, r) => c.CurrentAt(SiUnits.Pressure(r)).InSi()).Sum();
+                    return new PumpPoint(
+                        SiUnits.Pressure(rises.Sum()),
+                        SiUnits.VolumeFlow(q),
+                        SiUnits.ElectricCurrent(current)
+                    );
+                })
+        );
+    }
+
+    private static PumpCurve Made(PumpCurve[] all, DataSource source, IEnumerable<PumpPoint> points) =>
+        new(
+            points.ToImmutableArray(),
+            all[0].Voltage,
+            source,
+            all.Select(c => c.EstimateBasis).FirstOrDefault(b => b is not null)
+        );
+
+    private static PumpCurve[] Checked(IEnumerable<PumpCurve> curves, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(curves);
+        ArgumentNullException.ThrowIfNull(source);
+        PumpCurve[] all = [.. curves];
+        if (all.Length < 2)
+        {
+            throw new ArgumentException($"A bank needs two or more pumps; {all.Length} given.", nameof(curves));
+        }
+
+        foreach (PumpCurve curve in all)
+        {
+            ArgumentNullException.ThrowIfNull(curve, nameof(curves));
+            double volts = all[0].Voltage.InSi();
+            if (!(Math.Abs(curve.Voltage.InSi() - volts) <= Guard.EdgeTolerance * volts))
+            {
+                throw new ArgumentException(
+                    $"All curves of a bank must be at one voltage; they are at {Guard.Show(all[0].Voltage, all[0].Voltage.Unit)} and {Guard.Show(curve.Voltage, all[0].Voltage.Unit)}.",
+                    nameof(curves)
+                );
+            }
+        }
+
+        return all;
+    }
+
+    /// <summary>The points of all axes within the range that they share, those a rounding error apart taken once.</summary>
+    private static double[] Common<T>(double[][] axes, string what, Func<double, T> quantity, string paramName)
+        where T : struct, IQuantity
+    {
+        double least = axes.Max(a => a[0]);
+        double greatest = axes.Min(a => a[^1]);
+        double slack = Guard.EdgeTolerance * Math.Max(Math.Abs(greatest), Math.Abs(least));
+        if (!(greatest - least > slack))
+        {
+            T low = quantity(least);
+            T high = quantity(greatest);
+            throw new ArgumentException(
+                $"The curves of a bank must share a range of {what}; the highest start is {Guard.Show(low, low.Unit)} and the lowest end {Guard.Show(high, high.Unit)}.",
+                paramName
+            );
+        }
+
+        List<double> common = [least];
+        foreach (double x in axes.SelectMany(a => a).Where(x => x > least && x < greatest).Order())
+        {
+            if (x - common[^1] > slack && greatest - x > slack)
+            {
+                common.Add(x);
+            }
+        }
+
+        return [.. common, greatest];
+    }
+}

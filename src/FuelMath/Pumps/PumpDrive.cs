@@ -1,0 +1,118 @@
+using System.Globalization;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>What feeds a pump's motor: its circuit as it is, a chopped supply, or a controller that holds a speed.</summary>
+/// <remarks>
+/// <para>
+/// A chopped supply acts by its mean: a duty of 70 % at 13.5 V runs the motor as 9.45 V do, and draws 70 % of its current
+/// from the circuit, so that no power is lost. A held speed moves the curve by the affinity laws, whatever the voltage, and
+/// draws the power that it needs. A real controller loses some percent on the way.
+/// Source: [Common-practice] the mean of a chopped supply; [White-2003] section 11.3 (similarity rules).
+/// </para>
+/// <para>
+/// Both are estimates until the pump was measured that way, and results say so. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class PumpDrive
+{
+    private const double LeastSpeed = 0.3;
+
+    private readonly double duty = 1;
+    private readonly double speed = 1;
+    private readonly double least;
+    private readonly double greatest;
+
+    private PumpDrive() => (Duty, Speed) = (SiUnits.Ratio(1), SiUnits.Ratio(1));
+
+    private PumpDrive(double duty, Ratio given)
+        : this() => (this.duty, Duty) = (duty, given);
+
+    private PumpDrive(double speed, Ratio given, ElectricPotential least, ElectricPotential greatest)
+        : this()
+    {
+        (this.speed, Speed) = (speed, given);
+        (this.least, this.greatest) = (least.InSi(), greatest.InSi());
+        (LeastSupply, GreatestSupply) = (least, greatest);
+    }
+
+    /// <summary>No controller: the motor sees the voltage at the pump's terminals.</summary>
+    public static PumpDrive Direct { get; } = new();
+
+    /// <summary>The share of time that the motor is connected; one without chopping.</summary>
+    public Ratio Duty { get; }
+
+    /// <summary>Speed over the speed of the curve; one where it is not controlled.</summary>
+    public Ratio Speed { get; }
+
+    /// <summary>The least voltage at which a held speed is held; null where none is.</summary>
+    public ElectricPotential? LeastSupply { get; }
+
+    /// <summary>The greatest one.</summary>
+    public ElectricPotential? GreatestSupply { get; }
+
+    /// <summary>Whether the speed is held, whatever the voltage.</summary>
+    public bool ControlsSpeed => LeastSupply is not null;
+
+    /// <summary>A chopped supply.</summary>
+    /// <param name="duty">The share of time that the motor is connected; 5 % to 100 %.</param>
+    /// <returns>The drive.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The duty is outside what is allowed.</exception>
+    public static PumpDrive ByDuty(Ratio duty) =>
+        new(Guard.InRange(duty, duty.InSi(), 0.05, 1, SiUnits.Ratio, nameof(duty)), duty);
+
+    /// <summary>A controller that holds a speed.</summary>
+    /// <param name="speed">Speed over the speed that the pump's one curve was measured at; 30 % to 100 %.</param>
+    /// <param name="leastSupply">The least voltage at which it holds that speed; greater than zero.</param>
+    /// <param name="greatestSupply">The greatest one; greater than the least.</param>
+    /// <returns>The drive.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static PumpDrive BySpeed(Ratio speed, ElectricPotential leastSupply, ElectricPotential greatestSupply)
+    {
+        double n = Guard.InRange(speed, speed.InSi(), LeastSpeed, 1, SiUnits.Ratio, nameof(speed));
+        double low = Guard.Positive(leastSupply, leastSupply.InSi(), nameof(leastSupply));
+        return Guard.Positive(greatestSupply, greatestSupply.InSi(), nameof(greatestSupply)) > low
+            ? new(n, speed, leastSupply, greatestSupply)
+            : throw Guard.OutOfRange(
+                greatestSupply,
+                $"greater than the least, {Guard.Show(leastSupply, greatestSupply.Unit)}",
+                nameof(greatestSupply)
+            );
+    }
+
+    internal ElectricPotential Least(ElectricPotential ofCurves) =>
+        ControlsSpeed ? SiUnits.ElectricPotential(least) : SiUnits.ElectricPotential(ofCurves.InSi() / duty);
+
+    internal ElectricPotential Greatest(ElectricPotential ofCurves) =>
+        ControlsSpeed ? SiUnits.ElectricPotential(greatest) : SiUnits.ElectricPotential(ofCurves.InSi() / duty);
+
+    /// <summary>The curve at a supply voltage, with the current that the controller draws.</summary>
+    internal PumpCurve Fed(
+        string pump,
+        double volts,
+        Func<ElectricPotential, PumpCurve> measured,
+        PumpCurve atFullSpeed
+    )
+    {
+        ElectricPotential supply = SiUnits.ElectricPotential(volts);
+        if (!ControlsSpeed)
+        {
+            PumpCurve motor = measured(SiUnits.ElectricPotential(duty * volts));
+            string basis = string.Create(
+                CultureInfo.InvariantCulture,
+                $"{pump} at a duty of {100 * duty:0.#} %: a chopped supply taken by its mean"
+            );
+            return PumpEstimate.Relabeled(motor, supply, duty, basis);
+        }
+
+        PumpCurve turned = PumpEstimate.AtSpeed(atFullSpeed, Speed);
+        string held = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{pump} at {100 * speed:0.#} % of its speed: affinity laws and a controller without loss"
+        );
+        return PumpEstimate.Relabeled(turned, supply, atFullSpeed.Voltage.InSi() / volts, held);
+    }
+}

@@ -1,0 +1,104 @@
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>Curves that were not measured, made from one that was. Each says that it is an estimate and of what kind.</summary>
+/// <remarks>
+/// The affinity laws hold for pumps that sling the fuel (centrifugal, turbine). One that pushes it (gerotor, roller, vane)
+/// gives flow with speed, less a leak that goes with pressure: there they promise too little pressure at low speed and are
+/// no more than a first guess. Measure before relying on either.
+/// </remarks>
+public static class PumpEstimate
+{
+    private const double Least = 0.3;
+    private const double Greatest = 1.5;
+
+    /// <summary>The curve at another speed, by the affinity laws; the voltage is said to stay.</summary>
+    /// <param name="curve">The measured curve.</param>
+    /// <param name="speed">Other speed over that of the curve; 30 % to 150 %.</param>
+    /// <returns>The curve: flow with speed, rise with its square, power with its cube.</returns>
+    /// <remarks>Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is outside what is allowed.</exception>
+    public static PumpCurve AtSpeed(PumpCurve curve, Ratio speed)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        double n = Guard.InRange(speed, speed.InSi(), Least, Greatest, SiUnits.Ratio, nameof(speed));
+        return Scaled(
+            curve,
+            n,
+            curve.Voltage,
+            string.Create(CultureInfo.InvariantCulture, $"affinity laws from the curve to {100 * n:0.#} % of its speed")
+        );
+    }
+
+    /// <summary>The curve at a voltage without data: speed taken to go with voltage, the rest by the affinity laws.</summary>
+    /// <param name="curve">The measured curve.</param>
+    /// <param name="voltage">Another voltage at the terminals; 70 % to 130 % of that of the curve.</param>
+    /// <returns>The curve.</returns>
+    /// <remarks>
+    /// A motor under load turns slower than its voltage says, so that a pump at less voltage gives rather less than this.
+    /// Source: [Common-practice] speed with voltage; [White-2003] section 11.3 (similarity rules).
+    /// </remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is outside what is allowed.</exception>
+    public static PumpCurve AtVoltage(PumpCurve curve, ElectricPotential voltage)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        double known = curve.Voltage.InSi();
+        double volts = Guard.InRange(
+            voltage,
+            voltage.InSi(),
+            0.7 * known,
+            1.3 * known,
+            SiUnits.ElectricPotential,
+            nameof(voltage)
+        );
+        return Scaled(
+            curve,
+            volts / known,
+            voltage,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"curve at {volts:0.##} V scaled from {known:0.##} V: speed with voltage, affinity laws"
+            )
+        );
+    }
+
+    /// <summary>The same flows at a supply that differs from the motor's, with a share of the current.</summary>
+    internal static PumpCurve Relabeled(PumpCurve curve, ElectricPotential supply, double currentShare, string basis) =>
+        new(
+            [
+                .. curve.Points.Select(p => new PumpPoint(
+                    p.PressureRise,
+                    p.Flow,
+                    SiUnits.ElectricCurrent(currentShare * p.Current.InSi())
+                )),
+            ],
+            supply,
+            curve.Source,
+            basis
+        );
+
+    private static PumpCurve Scaled(PumpCurve curve, double ratio, ElectricPotential voltage, string basis)
+    {
+        Real n = new(ratio);
+        double perVolt = curve.Voltage.InSi() / voltage.InSi();
+        return new(
+            [
+                .. curve.Points.Select(p => new PumpPoint(
+                    SiUnits.Pressure(PumpScaling.PressureRise(new Real(p.PressureRise.InSi()), n).Value),
+                    SiUnits.VolumeFlow(PumpScaling.Flow(new Real(p.Flow.InSi()), n).Value),
+                    SiUnits.ElectricCurrent(perVolt * PumpScaling.Power(new Real(p.Current.InSi()), n).Value)
+                )),
+            ],
+            voltage,
+            curve.Source,
+            basis
+        );
+    }
+}

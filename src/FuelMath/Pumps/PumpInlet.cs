@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>The suction side of a pump: what keeps its fuel from boiling, against what the pump asks for.</summary>
+/// <remarks>
+/// <para>
+/// A filter ahead of the pump takes its loss from this margin and grows as it loads; behind the pump the same loss costs
+/// only pressure of the pump. <see cref="WithLoss"/> puts one there.
+/// </para>
+/// <para>Caution: a pump whose inlet boils loses flow and runs dry inside; it is cooled and greased by its fuel.</para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class PumpInlet
+{
+    /// <summary>Describes a suction side.</summary>
+    /// <param name="fuel">The fuel, whose vapor pressure is known.</param>
+    /// <param name="temperature">Its temperature.</param>
+    /// <param name="surface">Absolute pressure on the fuel in the tank.</param>
+    /// <param name="height">Height of the fuel above the pump inlet; negative below it.</param>
+    /// <param name="suctionLoss">Pressure lost between tank and pump; not negative.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed or known of the fuel.</exception>
+    public PumpInlet(Fuel fuel, Temperature temperature, AbsolutePressure surface, Length height, Pressure suctionLoss)
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        Guard.NotNegative(suctionLoss, suctionLoss.InSi(), nameof(suctionLoss));
+        (Fuel, Temperature, Surface, Height, SuctionLoss) = (fuel, temperature, surface, height, suctionLoss);
+        Margin = VaporMargin.AtPumpInlet(fuel, temperature, surface, height, suctionLoss);
+    }
+
+    /// <summary>The fuel.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>Its temperature.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>Absolute pressure on the fuel in the tank.</summary>
+    public AbsolutePressure Surface { get; }
+
+    /// <summary>Height of the fuel above the pump inlet.</summary>
+    public Length Height { get; }
+
+    /// <summary>Pressure lost between tank and pump.</summary>
+    public Pressure SuctionLoss { get; }
+
+    /// <summary>What is left above boiling at the inlet, as a pressure and as net positive suction head available.</summary>
+    public VaporMargin Margin { get; }
+
+    /// <summary>The same suction side with one more part in it.</summary>
+    /// <param name="addedLoss">What that part loses; not negative.</param>
+    /// <returns>The suction side.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The loss is negative or not finite.</exception>
+    public PumpInlet WithLoss(Pressure addedLoss) =>
+        new(
+            Fuel,
+            Temperature,
+            Surface,
+            Height,
+            SiUnits.Pressure(SuctionLoss.InSi() + Guard.NotNegative(addedLoss, addedLoss.InSi(), nameof(addedLoss)))
+        );
+
+    /// <summary>Holds the head available against what the pump asks for.</summary>
+    /// <param name="headRequired">Net positive suction head that the pump asks for at its flow; not negative.</param>
+    /// <param name="source">Where that comes from: the pump's maker or a test.</param>
+    /// <returns>One finding when it is not met, else none.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The head is negative or not finite.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public ImmutableArray<Finding> Check(Length headRequired, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        double required = Guard.NotNegative(headRequired, headRequired.InSi(), nameof(headRequired));
+        double available = Margin.NetPositiveSuctionHead.InSi();
+        return available >= required
+            ? []
+            :
+            [
+                new(
+                    Margin.Boils ? Severity.Danger : Severity.Warning,
+                    Margin.Boils
+                        ? "The fuel boils at the pump's inlet"
+                        : "The pump asks for more suction head than there is",
+                    Guard.Show(SiUnits.Length(available), headRequired.Unit),
+                    Guard.Show(headRequired, headRequired.Unit),
+                    source,
+                    "Flood the inlet, shorten and widen the suction side, move the fine filter behind the pump, or cool the fuel."
+                ),
+            ];
+    }
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>What wear takes from a pump: a share of its flow, and a leak from outlet to inlet that grows with pressure.</summary>
+/// <remarks>
+/// A plain picture of a worn gap, for asking what a system still does with a tired pump: an estimate, and results say so.
+/// The current is taken to stay. Source: [Common-practice] a share and a leak. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class PumpWear
+{
+    private readonly double share;
+    private readonly double leakPerPressure;
+
+    /// <summary>Sets down wear.</summary>
+    /// <param name="flowShare">What is left of the flow without pressure; 1 % to 100 %.</param>
+    /// <param name="leak">Flow that leaks back at a pressure rise; not negative.</param>
+    /// <param name="atPressureRise">That pressure rise; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public PumpWear(Ratio flowShare, VolumeFlow leak, Pressure atPressureRise)
+    {
+        share = Guard.InRange(flowShare, flowShare.InSi(), 0.01, 1, SiUnits.Ratio, nameof(flowShare));
+        leakPerPressure =
+            Guard.NotNegative(leak, leak.InSi(), nameof(leak))
+            / Guard.Positive(atPressureRise, atPressureRise.InSi(), nameof(atPressureRise));
+        (FlowShare, Leak, AtPressureRise) = (flowShare, leak, atPressureRise);
+    }
+
+    /// <summary>What is left of the flow without pressure.</summary>
+    public Ratio FlowShare { get; }
+
+    /// <summary>Flow that leaks back.</summary>
+    public VolumeFlow Leak { get; }
+
+    /// <summary>The pressure rise at which it leaks that much.</summary>
+    public Pressure AtPressureRise { get; }
+
+    /// <summary>A curve after wear.</summary>
+    /// <param name="curve">The curve of the new pump.</param>
+    /// <returns>The curve of the worn one; it ends where nothing is delivered any more.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
+    /// <exception cref="ArgumentException">Nothing is left of the curve.</exception>
+    public PumpCurve Of(PumpCurve curve)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        var points = ImmutableArray.CreateBuilder<PumpPoint>();
+        foreach (PumpPoint p in curve.Points)
+        {
+            double flow = Left(p.Flow, p.PressureRise.InSi());
+            if (flow < 0)
+            {
+                break;
+            }
+
+            points.Add(new(p.PressureRise, SiUnits.VolumeFlow(flow), p.Current));
+        }
+
+        if (points.Count == 0)
+        {
+            throw new ArgumentException(
+                $"So much wear leaves nothing of a curve that starts at {Guard.Show(curve.LeastPressureRise, curve.LeastPressureRise.Unit)}.",
+                nameof(curve)
+            );
+        }
+
+        if (points.Count < curve.Points.Length && points[^1].Flow.InSi() > 0)
+        {
+            points.Add(End(curve, points[^1].PressureRise.InSi(), curve.Points[points.Count].PressureRise.InSi()));
+        }
+
+        return new(
+            points.ToImmutable(),
+            curve.Voltage,
+            curve.Source,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"wear: {100 * share:0.#} % of the flow, less {Guard.Show(Leak, Leak.Unit)} for each {Guard.Show(AtPressureRise, AtPressureRise.Unit)}"
+            )
+        );
+    }
+
+    private double Left(VolumeFlow asNew, double rise) =>
+        PumpScaling.WornFlow(new Real(asNew.InSi()), new Real(share), new Real(leakPerPressure), new Real(rise)).Value;
+
+    /// <summary>Where the flow is used up by the leak, between a rise where some is left and one where none is.</summary>
+    private PumpPoint End(PumpCurve curve, double some, double none)
+    {
+        for (int halving = 0; halving < 60; halving++)
+        {
+            double middle = (some + none) / 2;
+            (some, none) = Left(curve.FlowAt(SiUnits.Pressure(middle)), middle) > 0 ? (middle, none) : (some, middle);
+        }
+
+        return new(SiUnits.Pressure(none), SiUnits.VolumeFlow(0), curve.CurrentAt(SiUnits.Pressure(none)));
+    }
+}

@@ -1,0 +1,186 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Pumps;
+
+/// <summary>A spring-loaded way back around a pump: shut below a pressure difference, a restriction above it.</summary>
+/// <remarks>
+/// <para>
+/// It opens by the difference between its two sides, so that a pressure behind it raises the one at which it opens. What it
+/// passes turns all of its pressure into heat.
+/// </para>
+/// <para>
+/// Caution: keep relief and return clear; a blocked relief lets a dead-headed pump reach whatever it can.
+/// </para>
+/// <para>Source: [Definition] balance of forces; [Common-practice] loss in a short passage with the square of flow.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Relief" />
+/// </example>
+public sealed class ReliefValve
+{
+    private readonly double opening;
+    private readonly double coefficient;
+
+    /// <summary>Describes a valve by two readings.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="openingDifferentialPressure">The difference at which it begins to open; greater than zero.</param>
+    /// <param name="addedLoss">By how much the difference rises above that until a flow passes; greater than zero.</param>
+    /// <param name="flow">That flow; greater than zero.</param>
+    /// <param name="density">Density of the fluid of that reading; greater than zero.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public ReliefValve(
+        string name,
+        Pressure openingDifferentialPressure,
+        Pressure addedLoss,
+        VolumeFlow flow,
+        Density density,
+        DataSource source
+    )
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(source);
+        opening = Guard.Positive(
+            openingDifferentialPressure,
+            openingDifferentialPressure.InSi(),
+            nameof(openingDifferentialPressure)
+        );
+        coefficient = BypassValve
+            .FullyOpenCoefficient(
+                new Real(Guard.Positive(addedLoss, addedLoss.InSi(), nameof(addedLoss))),
+                new Real(Guard.Positive(density, density.InSi(), nameof(density))),
+                new Real(Guard.Positive(flow, flow.InSi(), nameof(flow)))
+            )
+            .Value;
+        (OpeningDifferentialPressure, AddedLoss, Flow, Density, Source) = (
+            openingDifferentialPressure,
+            addedLoss,
+            flow,
+            density,
+            source
+        );
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The difference at which it begins to open.</summary>
+    public Pressure OpeningDifferentialPressure { get; }
+
+    /// <summary>By how much the difference rises above that until <see cref="Flow"/> passes.</summary>
+    public Pressure AddedLoss { get; }
+
+    /// <summary>The flow of that reading.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>Density of the fluid of that reading.</summary>
+    public Density Density { get; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>Loss above opening per density and flow squared, 1/m⁴.</summary>
+    internal double CoefficientSi => coefficient;
+
+    /// <summary>Describes a valve by its seat and spring.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="seat">Area of the seat; greater than zero.</param>
+    /// <param name="seated">Spring force where it is shut; greater than zero.</param>
+    /// <param name="lifted">Spring force where a flow passes; greater than where it is shut.</param>
+    /// <param name="flow">That flow; greater than zero.</param>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <returns>The valve.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static ReliefValve FromSpring(
+        string name,
+        Area seat,
+        Force seated,
+        Force lifted,
+        VolumeFlow flow,
+        Density density,
+        DataSource source
+    )
+    {
+        double area = Guard.Positive(seat, seat.InSi(), nameof(seat));
+        double shut = Guard.Positive(seated, seated.InSi(), nameof(seated));
+        double open = Guard.Positive(lifted, lifted.InSi(), nameof(lifted));
+        return open > shut
+            ? new(
+                name,
+                Held(shut, area),
+                SiUnits.Pressure(Held(open, area).InSi() - Held(shut, area).InSi()),
+                flow,
+                density,
+                source
+            )
+            : throw Guard.OutOfRange(
+                lifted,
+                $"greater than where it is shut, {Guard.Show(seated, lifted.Unit)}",
+                nameof(lifted)
+            );
+    }
+
+    /// <summary>The flow that passes at a difference of pressure.</summary>
+    /// <param name="differentialPressure">Pressure ahead less pressure behind; below the opening one nothing passes.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The volume flow, in m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public VolumeFlow FlowAt(Pressure differentialPressure, Density density)
+    {
+        double above =
+            Guard.Finite(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure)) - opening;
+        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        return SiUnits.VolumeFlow(Math.Sqrt(Math.Max(above, 0) / (coefficient * rho)));
+    }
+
+    /// <summary>The difference of pressure at which a flow passes.</summary>
+    /// <param name="flow">Volume flow; not negative.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>Pressure ahead less pressure behind, in Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Pressure DifferentialPressureAt(VolumeFlow flow, Density density) =>
+        SiUnits.Pressure(
+            opening
+                + BypassValve
+                    .FullyOpenLoss(
+                        new Real(coefficient),
+                        new Real(Guard.Positive(density, density.InSi(), nameof(density))),
+                        new Real(Guard.NotNegative(flow, flow.InSi(), nameof(flow)))
+                    )
+                    .Value
+        );
+
+    /// <summary>The power that what passes turns into heat.</summary>
+    /// <param name="flow">Volume flow; not negative.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The power, in W.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Power HeatAt(VolumeFlow flow, Density density) =>
+        SiUnits.Power(
+            PumpPower.Hydraulic(new Real(DifferentialPressureAt(flow, density).InSi()), new Real(flow.InSi())).Value
+        );
+
+    /// <summary>The pressure that carries a spring on the seat alone: the balance of a valve without a diaphragm.</summary>
+    private static Pressure Held(double force, double seat) =>
+        SiUnits.Pressure(
+            BypassValve
+                .HeldPressure(
+                    new Real(force),
+                    new Real(0),
+                    new Real(0),
+                    new Real(seat),
+                    new Real(0),
+                    new Real(0),
+                    new Real(0)
+                )
+                .Value
+        );
+}
