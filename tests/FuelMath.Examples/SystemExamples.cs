@@ -10,6 +10,7 @@ using FuelMath.Regulators;
 using FuelMath.Sources;
 using FuelMath.Systems;
 using FuelMath.Tables;
+using FuelMath.Uncertainty;
 using FuelMath.Wiring;
 using UnitsNet;
 using Conductor = FuelMath.Wiring.Conductor;
@@ -54,6 +55,60 @@ public sealed class SystemExamples
         Assert.InRange(rail.AboveAmbient.Bars, 2.9, 3.2);
         Assert.InRange(acrossInjector.Bars, 2.9, 3.2);
         Assert.InRange(dutyCycle.Percent, 40, 90);
+    }
+
+    [Fact]
+    public void MonteCarlo()
+    {
+        FuelSystem system = Build();
+        var point = new OperatingPoint(
+            "cruise, uncorrected",
+            RotationalSpeed.FromRevolutionsPerMinute(3000),
+            manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            charge: Temperature.FromDegreesCelsius(30),
+            fuel: Temperature.FromDegreesCelsius(30),
+            supply: ElectricPotential.FromVolts(13.8),
+            FuelCommand.OpenLoop(Lambda.FromRatio(1))
+        );
+
+        #region MonteCarlo
+        var run = new SystemMonteCarlo(
+            system,
+            point,
+            [
+                UncertainInput.EachInjectorFlow(
+                    Ratio.FromPercent(1.5),
+                    SpreadShape.Normal,
+                    new DataSource("Workshop-class", "spread of the set on the bench")
+                ),
+                UncertainInput.DeadTime(
+                    Duration.FromMilliseconds(0.04),
+                    SpreadShape.Rectangular,
+                    new DataSource("Workshop-class", "resolution of the dead-time test")
+                ),
+                UncertainInput.RegulatorSetPoint(
+                    Pressure.FromKilopascals(5),
+                    SpreadShape.Triangular,
+                    new DataSource("Workshop-class", "tolerance on the regulator's drawing")
+                ),
+            ],
+            trials: 2000,
+            seed: 1,
+            progress: null,
+            CancellationToken.None
+        );
+
+        TrialSpread<Lambda, Ratio> second = run.LambdaOf(2);
+        Ratio uncertainty = second.StandardDeviation;
+        Lambda rich = second.LowEnd(Ratio.FromPercent(95));
+        Lambda lean = second.HighEnd(Ratio.FromPercent(95));
+        #endregion
+
+        Assert.Equal(0, run.RefusedCount);
+        Assert.InRange(uncertainty.Percent, 1.5, 4);
+        Assert.InRange(rich.ToRatio(), 0.85, 1);
+        Assert.InRange(lean.ToRatio(), 1, 1.15);
     }
 
     [Fact]

@@ -22,6 +22,8 @@ internal sealed class StageModel
     private readonly double[] flows;
     private readonly double[] deadTimes;
     private readonly double pulsesPerChamber;
+    private double[]? scales;
+    private double longer;
 
     /// <param name="injectors">The injectors.</param>
     /// <param name="period">Time between two pulses of one injector, s.</param>
@@ -46,6 +48,12 @@ internal sealed class StageModel
     /// <summary>The longest pulse after which all of them still close.</summary>
     internal double LargestWidth { get; private set; }
 
+    /// <summary>Makes the injectors differ from their description.</summary>
+    /// <param name="flowScales">What the static flow of each is multiplied by.</param>
+    /// <param name="deadTime">What is added to the dead time of all, s.</param>
+    internal void Shift(ReadOnlySpan<double> flowScales, double deadTime) =>
+        (scales, longer) = (flowScales.ToArray(), deadTime);
+
     /// <summary>Takes the conditions.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
     /// <param name="density">Fuel density, kg/m3.</param>
@@ -59,8 +67,8 @@ internal sealed class StageModel
         {
             Injector injector = injectors[i];
             UnitsNet.Pressure pressure = SiUnits.Pressure(differentialPressures[i]);
-            deadTimes[i] = pulsed ? injector.DeadTime.SiAt(SiUnits.ElectricPotential(volts), pressure) : 0;
-            flows[i] = injector.Rating.MassFlowSiAt(pressure, SiUnits.Density(density));
+            deadTimes[i] = pulsed ? DeadTime(injector, SiUnits.ElectricPotential(volts), pressure) : 0;
+            flows[i] = injector.Rating.MassFlowSiAt(pressure, SiUnits.Density(density)) * (scales?[i] ?? 1);
             smallest = Math.Max(smallest, deadTimes[i] + injector.LeastEffectiveWidthSi);
             closing = Math.Max(closing, injector.ClosingTime.InSi());
         }
@@ -68,6 +76,12 @@ internal sealed class StageModel
         SmallestPulseSi = smallest;
         SmallestWidth = Math.Min(smallest, Period);
         LargestWidth = Math.Max(Period - closing, SmallestWidth);
+    }
+
+    private double DeadTime(Injector injector, UnitsNet.ElectricPotential volts, UnitsNet.Pressure pressure)
+    {
+        double dead = injector.DeadTime.SiAt(volts, pressure);
+        return longer == 0 ? dead : Guard.NotNegative(SiUnits.Duration(dead + longer), dead + longer, "dead time");
     }
 
     /// <summary>Mass flow of an injector that is held open, kg/s.</summary>

@@ -105,9 +105,14 @@ internal sealed class FuelPath
         Span<double> references = stackalloc double[T.Count];
         foreach (int line in regulators)
         {
+            FuelLine held = system.Plan.Lines[line];
+
+            // What is held moves with the reference by the share of the diaphragm.
+            double weight = 1 + held.Regulator!.ReturnInfluence.InSi();
             for (int n = 0; n < T.Count; n++)
             {
-                references[n] = ReferencePressure(system.Plan, system.Plan.Lines[line], points[n]);
+                double higher = points[n].Shifts?.SetPoint ?? 0;
+                references[n] = ReferencePressure(system.Plan, held, points[n]) + (higher / weight);
             }
 
             work.SetReference(line, T.Load(references));
@@ -121,7 +126,7 @@ internal sealed class FuelPath
         for (int p = 0; p < PumpLines.Length; p++)
         {
             int pump = p;
-            work.SetPump(PumpLines[p], points, s => s.PumpCurves[pump].RiseOverFlow.Pieces);
+            work.SetPump(PumpLines[p], points, s => s.PumpPieces(pump));
         }
 
         for (int i = 0; i < seats.Length; i++)

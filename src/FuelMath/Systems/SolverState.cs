@@ -1,6 +1,7 @@
 using FuelMath.Beliefs;
 using FuelMath.Internal;
 using FuelMath.Pumps;
+using FuelMath.Tables;
 
 namespace FuelMath.Systems;
 
@@ -9,15 +10,17 @@ internal sealed class SolverState
 {
     private readonly FuelSystem system;
     private readonly StageModel[] fitted;
+    private readonly Piece[]?[] scaledPumps;
     private double lastMiss = double.NaN;
     private double lastPumpVolts = double.NaN;
 
-    internal SolverState(FuelSystem system, SeatMap map, OperatingPoint point)
+    internal SolverState(FuelSystem system, SeatMap map, OperatingPoint point, InputShifts? shifts)
     {
         this.system = system;
         Map = map;
         Point = point;
-        Density = system.Fuel.DensityAt(point.Fuel).InSi();
+        Shifts = shifts;
+        Density = system.Fuel.DensityAt(point.Fuel).InSi() * (shifts?.Density ?? 1);
         Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
         bool turns = point.Speed.InSi() > 0;
         AirMass = turns ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi() : 0;
@@ -33,6 +36,7 @@ internal sealed class SolverState
         Coefficients = new double[seats];
         Commanded = new double[seats];
         PumpCurves = new PumpCurve[map.Pumps];
+        scaledPumps = new Piece[map.Pumps][];
         PumpRises = new double[map.Pumps];
         PumpAmperes = new double[map.Pumps];
         PumpVolts = InjectorVolts = point.Supply.InSi();
@@ -45,6 +49,10 @@ internal sealed class SolverState
             // An engine that stands still meters nothing; a period of one second serves the static test.
             Periods[s] = turns ? 1 / system.Engine.InjectionsPerSecond(point.Speed, stage.PulsesPerCycle).InSi() : 1;
             fitted[s] = new StageModel(map.Injectors[s], Periods[s], map.PulsesPerChamber[s]);
+            if (shifts is not null)
+            {
+                fitted[s].Shift(shifts.InjectorFlow.AsSpan(map.First[s], stage.Seats.Length), shifts.DeadTime);
+            }
         }
 
         for (int seat = 0; seat < seats; seat++)
@@ -56,6 +64,9 @@ internal sealed class SolverState
     }
 
     internal SeatMap Map { get; }
+
+    /// <summary>How this point's inputs differ from the description; null where they do not.</summary>
+    internal InputShifts? Shifts { get; }
 
     internal OperatingPoint Point { get; }
 
@@ -97,6 +108,31 @@ internal sealed class SolverState
     internal double[] PumpRises { get; }
 
     internal double[] PumpAmperes { get; }
+
+    /// <summary>A pump's rise over flow in this round, its flow as much greater as the inputs say.</summary>
+    internal ReadOnlySpan<Piece> PumpPieces(int pump)
+    {
+        ReadOnlySpan<Piece> pieces = PumpCurves[pump].RiseOverFlow.Pieces;
+        if (Shifts is not { PumpFlow: not 1 and double scale })
+        {
+            return pieces;
+        }
+
+        if (scaledPumps[pump] is not { } scaled || scaled.Length != pieces.Length)
+        {
+            scaledPumps[pump] = scaled = new Piece[pieces.Length];
+        }
+
+        for (int i = 0; i < scaled.Length; i++)
+        {
+            scaled[i] = pieces[i].Stretched(scale);
+        }
+
+        return scaled;
+    }
+
+    /// <summary>The share of the time that a stage's injectors are told to be open.</summary>
+    internal double DutyCycle(int stage) => Math.Min(Widths[stage] / Periods[stage], 1);
 
     internal double PumpVolts { get; private set; }
 

@@ -102,7 +102,7 @@ internal static class SystemReport
                 open |= injectors[seat].Pulse.IsHeldOpen;
             }
 
-            double duty = Math.Min(state.Widths[s] / state.Periods[s], 1);
+            double duty = state.DutyCycle(s);
             double factor = duty > 0 ? Pulse.QuadraticLossFactor(count, new Real(duty)).Value : 1;
             results.Add(
                 new StageResult(
@@ -178,7 +178,7 @@ internal static class SystemReport
     }
 
     /// <summary>Air and fuel of each chamber, and the mean that one sensor sees: total air over total fuel.</summary>
-    private static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean) Mixture(
+    internal static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean) Mixture(
         FuelSystem system,
         SolverState state,
         FuelPathSolution solution

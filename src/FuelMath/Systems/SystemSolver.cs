@@ -46,13 +46,16 @@ internal sealed class SystemSolver
 
     /// <summary>What a point begins with.</summary>
     /// <exception cref="ArgumentException">The command does not fit the system, or the fuel or the engine the point.</exception>
-    internal SolverState Begin(OperatingPoint point) =>
+    internal SolverState Begin(OperatingPoint point) => Begin(point, null);
+
+    /// <summary>The same, with inputs that differ from the description.</summary>
+    internal SolverState Begin(OperatingPoint point, InputShifts? shifts) =>
         point.Command.Kind == FuelCommandKind.PulseWidths && point.Command.PulseWidths.Length != system.Stages.Length
             ? throw new ArgumentException(
                 $"The command must give a pulse width for each of {system.Stages.Length} stages; it gives {point.Command.PulseWidths.Length}.",
                 nameof(point)
             )
-            : new SolverState(system, map, point);
+            : new SolverState(system, map, point, shifts);
 
     /// <summary>First half of a round: pump curves and draws, by the voltages and pressures of the last round.</summary>
     internal void Ask(SolverState state)
@@ -212,7 +215,7 @@ internal sealed class SystemSolver
         double conductance = 0;
         for (int s = 0; s < state.Widths.Length; s++)
         {
-            conductance += Math.Min(state.Widths[s] / state.Periods[s], 1) * map.CoilConductances[s];
+            conductance += state.DutyCycle(s) * map.CoilConductances[s];
         }
 
         (double pumpVolts, double injectorVolts) = system.Power.VoltsAt(state.Point.Supply, amperes, conductance);

@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Uncertainty;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>
+/// How well the state of a fuel system is known at an operating point, when some of its inputs are uncertain: many trials
+/// with inputs drawn at random, several solved at once, on all cores.
+/// </summary>
+/// <remarks>
+/// <para>
+/// A trial's draws follow from the seed, the trial and the input alone, so that a run gives the same numbers on any number
+/// of cores. Source: [JCGM-101] clauses 5 to 7.
+/// </para>
+/// <para>
+/// The scatter of the trials is that of the stated inputs and no more: what is not stated counts as exact. A predicted
+/// lambda is never clearance to load an engine: verify with a sensor at light load first.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class SystemMonteCarlo
+{
+    private readonly MonteCarloTrials trials;
+    private readonly bool onlySolved;
+
+    /// <summary>Runs the trials.</summary>
+    /// <param name="system">The system; its description holds the best estimates.</param>
+    /// <param name="point">The operating point.</param>
+    /// <param name="inputs">What is uncertain; at least one.</param>
+    /// <param name="trials">How many trials, 100 to 10 million.</param>
+    /// <param name="seed">Where the random numbers begin: another seed, another run.</param>
+    /// <param name="progress">Told how many trials are done, again and again, never twice at once; may be null.</param>
+    /// <param name="cancellation">Stops the run between some trials.</param>
+    /// <exception cref="ArgumentNullException">Another argument than <paramref name="progress"/> is null.</exception>
+    /// <exception cref="ArgumentException">No input is uncertain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of trials is outside what is allowed.</exception>
+    /// <exception cref="NoSolutionException">The best estimates themselves have no state.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public SystemMonteCarlo(
+        FuelSystem system,
+        OperatingPoint point,
+        IEnumerable<UncertainInput> inputs,
+        int trials,
+        long seed,
+        IProgress<int>? progress,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(point);
+        ArgumentNullException.ThrowIfNull(inputs);
+        Inputs = [.. inputs];
+        if (Inputs.IsEmpty)
+        {
+            throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+        }
+
+        Guard.InRange(trials, 100, 10_000_000, nameof(trials));
+        System = system;
+        Seed = seed;
+        BestEstimate = system.Solve(point);
+        this.trials = new MonteCarloTrials(system, point, Inputs, trials, unchecked((ulong)seed));
+        SystemBatch.Run(system.Solver, this.trials, trials, progress, cancellation);
+        RefusedCount = this.trials.Refusals.Count(r => r is not null);
+    }
+
+    private SystemMonteCarlo(SystemMonteCarlo other)
+    {
+        (System, Inputs, Seed, BestEstimate) = (other.System, other.Inputs, other.Seed, other.BestEstimate);
+        (trials, RefusedCount, onlySolved) = (other.trials, other.RefusedCount, true);
+    }
+
+    /// <summary>The system.</summary>
+    public FuelSystem System { get; }
+
+    /// <summary>What is uncertain.</summary>
+    public ImmutableArray<UncertainInput> Inputs { get; }
+
+    /// <summary>Where the random numbers begin.</summary>
+    public long Seed { get; }
+
+    /// <summary>The state with every input at its best estimate.</summary>
+    public SystemState BestEstimate { get; }
+
+    /// <summary>How many trials were run.</summary>
+    public int TrialCount => trials.Refusals.Length;
+
+    /// <summary>How many of them have no state.</summary>
+    public int RefusedCount { get; }
+
+    /// <summary>Why a trial has no state; null when it has one.</summary>
+    /// <param name="trial">Which, 0 to less than <see cref="TrialCount"/>.</param>
+    /// <returns>The refusal, with its numbers, or null.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such trial.</exception>
+    public Exception? RefusalAt(int trial) => trials.Refusals[Guard.InRange(trial, 0, TrialCount - 1, nameof(trial))];
+
+    /// <summary>
+    /// The same run, whose results are those of the trials that have a state. What the refused ones would add is then
+    /// missing: say how many there were.
+    /// </summary>
+    /// <returns>The run.</returns>
+    /// <exception cref="InvalidOperationException">Fewer than 100 trials have a state.</exception>
+    public SystemMonteCarlo OfSolvedTrials() =>
+        TrialCount - RefusedCount >= 100
+            ? new(this)
+            : throw new InvalidOperationException(
+                $"At least 100 trials must have a state; {TrialCount - RefusedCount} of {TrialCount} have one."
+            );
+
+    /// <summary>The pressure at a node.</summary>
+    /// <param name="node">A node of the plan.</param>
+    /// <returns>Its gauge pressure, and how it scatters.</returns>
+    /// <exception cref="ArgumentException">There is no such node.</exception>
+    /// <exception cref="InvalidOperationException">Some trials have no state: see <see cref="OfSolvedTrials"/>.</exception>
+    public TrialSpread<GaugePressure, Pressure> PressureAt(string node) =>
+        new(
+            Numbers(trials.Pressures, SeatMap.NodeIndex(System.Plan, node)),
+            pascals => new GaugePressure(pascals),
+            SiUnits.Pressure
+        );
+
+    /// <summary>The mixture of a cylinder or rotor.</summary>
+    /// <param name="chamber">Which, counted from 1.</param>
+    /// <returns>Its lambda, and how it scatters.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
+    /// <exception cref="InvalidOperationException">There is no mixture, or some trials have no state.</exception>
+    public TrialSpread<Lambda, Ratio> LambdaOf(int chamber) =>
+        Mixture(Guard.InRange(chamber, 1, System.Engine.Chambers, nameof(chamber)));
+
+    /// <summary>The mixture that one sensor behind all chambers sees.</summary>
+    /// <returns>Its lambda, and how it scatters.</returns>
+    /// <exception cref="InvalidOperationException">There is no mixture, or some trials have no state.</exception>
+    public TrialSpread<Lambda, Ratio> MeanLambda() => Mixture(0);
+
+    /// <summary>The duty cycle of a stage.</summary>
+    /// <param name="stage">The stage's name.</param>
+    /// <returns>Its duty cycle, and how it scatters.</returns>
+    /// <exception cref="ArgumentException">There is no such stage.</exception>
+    /// <exception cref="InvalidOperationException">Some trials have no state: see <see cref="OfSolvedTrials"/>.</exception>
+    public TrialSpread<Ratio, Ratio> DutyCycleOf(string stage)
+    {
+        for (int s = 0; s < System.Stages.Length; s++)
+        {
+            if (System.Stages[s].Name == stage)
+            {
+                return new(Numbers(trials.DutyCycles, s), SiUnits.Ratio, SiUnits.Ratio);
+            }
+        }
+
+        throw new ArgumentException(
+            $"Must be one of: {string.Join(", ", System.Stages.Select(s => s.Name))}; it was '{stage}'.",
+            nameof(stage)
+        );
+    }
+
+    private TrialSpread<Lambda, Ratio> Mixture(int row)
+    {
+        double[] lambdas = Numbers(trials.Lambdas, row);
+        return lambdas.All(double.IsFinite)
+            ? new(lambdas, Lambda.FromRatio, SiUnits.Ratio)
+            : throw new InvalidOperationException($"At '{BestEstimate.Point.Name}' not every trial has a mixture.");
+    }
+
+    private double[] Numbers(double[][] rows, int row)
+    {
+        if (RefusedCount == 0)
+        {
+            return [.. rows[row]];
+        }
+
+        if (!onlySolved)
+        {
+            int first = Array.FindIndex(trials.Refusals, r => r is not null);
+            throw new InvalidOperationException(
+                $"{RefusedCount} of {TrialCount} trials have no state, which the rest would hide. "
+                    + $"Trial {first}: {trials.Refusals[first]!.Message} Ask {nameof(OfSolvedTrials)} for the rest."
+            );
+        }
+
+        return [.. rows[row].Where((_, trial) => trials.Refusals[trial] is null)];
+    }
+}

@@ -1,0 +1,37 @@
+using MathNet.Numerics;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>Random numbers by their place: the same seed and place give the same number, whoever asks first.</summary>
+/// <remarks>Source: [Steele-Lea-Flood-2014] figure 17, and the constants of its 64-bit finalizer.</remarks>
+internal static class Draws
+{
+    private const ulong Step = 0x9E3779B97F4A7C15;
+
+    /// <summary>The number at a place of the sequence that a seed begins; the first place is 0.</summary>
+    internal static ulong Bits(ulong seed, ulong place)
+    {
+        unchecked
+        {
+            ulong z = seed + (Step * (place + 1));
+            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
+            z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
+            return z ^ (z >> 31);
+        }
+    }
+
+    /// <summary>A number between 0 and 1, neither included.</summary>
+    internal static double Share(ulong seed, ulong place) => ((Bits(seed, place) >> 11) + 0.5) / (1UL << 53);
+
+    /// <summary>The deviation below which a share of a spread lies, in standard deviations.</summary>
+    internal static double Deviation(SpreadShape shape, double share) =>
+        shape switch
+        {
+            SpreadShape.Normal => -Math.Sqrt(2) * SpecialFunctions.ErfcInv(2 * share),
+            SpreadShape.Rectangular => Math.Sqrt(3) * ((2 * share) - 1),
+            SpreadShape.Triangular => share < 0.5
+                ? Math.Sqrt(6) * (Math.Sqrt(2 * share) - 1)
+                : Math.Sqrt(6) * (1 - Math.Sqrt(2 * (1 - share))),
+            _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "Must be one of the shapes."),
+        };
+}
