@@ -9,13 +9,16 @@ namespace FuelMath.Bench;
 /// <remarks>
 /// <para>
 /// Least is the imbalance: the worst over all points of (largest - smallest) / mean of the chambers' fuel over air. The
-/// search is exact, and its bound certifies that; past two million steps it stops and says how far the bound is. More
+/// search is exact, and its bound certifies that; past two million steps it stops and says how far the bound lies below. More
 /// candidates than seats are chosen from, which moves the mean. Source: [Land-Doig-1960] branch and bound.
 /// </para>
 /// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class Placement
 {
+    /// <summary>How many beginnings are bounded unless the caller says otherwise.</summary>
+    private const int UsualSteps = 2_000_000;
+
     private readonly ImmutableArray<Injector> placed;
     private readonly int stages;
 
@@ -28,6 +31,15 @@ public sealed class Placement
     /// <exception cref="ArgumentOutOfRangeException">An air is not greater than zero.</exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>
     public Placement(IEnumerable<Injector> candidates, IEnumerable<Ratio> air, IEnumerable<PlacementPoint> points)
+        : this(candidates, null, air, points, UsualSteps) { }
+
+    private Placement(
+        IEnumerable<Injector> candidates,
+        PlacementCandidate[]? restricted,
+        IEnumerable<Ratio> air,
+        IEnumerable<PlacementPoint> points,
+        int mostSteps
+    )
     {
         ArgumentNullException.ThrowIfNull(candidates);
         ArgumentNullException.ThrowIfNull(air);
@@ -47,8 +59,13 @@ public sealed class Placement
         Guard.AtLeast(Chambers * stages, all.Length, "A placement (its seats)", nameof(candidates));
         double mean = airs.Average();
         bool equal = airs.All(a => Math.Abs(a - mean) <= Guard.EdgeTolerance * mean);
+        bool[,] allowed = PlacementStart.Allowed(stages, all.Length, restricted, nameof(candidates));
         double[,,] mass = Masses(all);
-        if (Enumerable.Range(0, Points.Length).Any(k => Enumerable.Range(0, all.Length).Any(i => mass[k, 0, i] == 0)))
+        if (
+            Enumerable
+                .Range(0, Points.Length)
+                .Any(k => Enumerable.Range(0, all.Length).Any(i => allowed[0, i] && mass[k, 0, i] == 0))
+        )
         {
             throw new ArgumentException(
                 "Every candidate must deliver in the first stage at every point.",
@@ -56,9 +73,23 @@ public sealed class Placement
             );
         }
 
+        int[] start =
+            PlacementStart.Find(allowed, Chambers)
+            ?? throw new ArgumentException(
+                "Must hold enough that may go to each stage; there is no way to fill all seats.",
+                nameof(candidates)
+            );
         EveryOrderIsEqual = equal && stages == 1 && all.Length == Chambers;
-        var search = new PlacementSearch(mass, [.. airs.Select(a => equal ? 1 : a / mean)], equal);
-        AsGiven = SiUnits.Ratio(search.BestValue);
+        var search = new PlacementSearch(
+            new PlacementGroups(mass, allowed, nameof(candidates)),
+            [.. airs.Select(a => equal ? 1 : a / mean)],
+            equal,
+            start,
+            mostSteps
+        );
+        AsGiven = PlacementStart.IsGivenAllowed(allowed, Chambers)
+            ? SiUnits.Ratio(search.Value([.. Enumerable.Range(0, start.Length)]))
+            : null;
         search.Run();
         placed = [.. search.Best.Select(i => all[i])];
         (Imbalance, LowerBound) = (SiUnits.Ratio(search.BestValue), SiUnits.Ratio(search.LowerBound));
@@ -75,8 +106,11 @@ public sealed class Placement
     /// <summary>The imbalance of this placement.</summary>
     public Ratio Imbalance { get; }
 
-    /// <summary>The imbalance of the order given: the first injectors to the first chamber, stage by stage.</summary>
-    public Ratio AsGiven { get; }
+    /// <summary>
+    /// The imbalance of the order given: the first injectors to the first chamber, stage by stage; none where one may not go
+    /// there.
+    /// </summary>
+    public Ratio? AsGiven { get; }
 
     /// <summary>What no placement can be better than.</summary>
     public Ratio LowerBound { get; }
@@ -89,6 +123,40 @@ public sealed class Placement
 
     /// <summary>How many beginnings of placements were bounded.</summary>
     public int Steps { get; }
+
+    /// <summary>How far the bound lies below the imbalance: zero when this is proven to be the best.</summary>
+    public Ratio Gap => SiUnits.Ratio(Math.Max(0, Imbalance.InSi() - LowerBound.InSi()));
+
+    /// <summary>Finds the placement of injectors that may not go everywhere, with a limit of one's own to the search.</summary>
+    /// <param name="candidates">At least one injector for each seat, with the stages that it may go to. Copied.</param>
+    /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
+    /// <param name="points">One or more points, all with the same number of stages. Copied.</param>
+    /// <param name="mostSteps">How many beginnings may be bounded; 1 to 1,000,000,000. Two million take half a minute.</param>
+    /// <returns>The placement; past the limit the best that was found, with its bound.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// The seats can't all be filled, stages differ, a candidate names a stage that there is not, or one would deliver nothing
+    /// in the first stage.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>
+    public static Placement FromCandidates(
+        IEnumerable<PlacementCandidate> candidates,
+        IEnumerable<Ratio> air,
+        IEnumerable<PlacementPoint> points,
+        int mostSteps
+    )
+    {
+        ArgumentNullException.ThrowIfNull(candidates);
+        PlacementCandidate[] all = [.. candidates];
+        return new(
+            all.Select(c => c.Injector),
+            all,
+            air,
+            points,
+            Guard.InRange(mostSteps, 1, 1_000_000_000, nameof(mostSteps))
+        );
+    }
 
     /// <summary>The injector of a seat.</summary>
     /// <param name="chamber">The chamber, from 1.</param>

@@ -1,42 +1,57 @@
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: depth-first branch and bound over chambers, each filled with one injector for every stage.</summary>
+/// <summary>Kernel: depth-first branch and bound over chambers, each filled with a group of one injector for every stage.</summary>
 /// <remarks>
-/// The bound of a beginning: the fuel per air of the chambers still empty has a mean that lies between what the least and
-/// what the most generous of the injectors left could give, and no range is smaller than one that holds the filled
-/// chambers and that mean. Chambers of equal air are filled in one order only. Source: [Land-Doig-1960].
+/// <para>
+/// It asks whether any placement is better than a target: first for small targets, which few groups can meet, then for larger
+/// ones, up to the best that is known. Each target that is searched to the end without success is a lower bound.
+/// </para>
+/// <para>
+/// At each step only groups count that lie, at every point, within the target's reach of the chambers already filled. Next
+/// comes whatever has the fewest groups left: an injector where all must be placed and chambers are alike, else a chamber.
+/// Source: [Land-Doig-1960].
+/// </para>
 /// </remarks>
 internal sealed class PlacementSearch
 {
-    internal const int MostSteps = 2_000_000;
     private const double Rounding = 1e-12;
 
-    private readonly double[,,] mass;
-    private readonly double[] air;
-    private readonly int[,][] rising;
-    private readonly bool equalAir;
-    private readonly bool[] used;
-    private readonly int[] seats;
-    private double open = double.PositiveInfinity;
+    private static readonly double[] Targets = [0.25, 0.5, 0.75, 0.9, 1];
 
-    /// <summary>Mass by point, stage and injector; air of each chamber with mean one; the seats to begin with.</summary>
-    internal PlacementSearch(double[,,] mass, double[] air, bool equalAir)
+    private readonly PlacementGroups groups;
+    private readonly double[] air;
+    private readonly bool equalAir;
+    private readonly bool allMustGo;
+    private readonly int mostSteps;
+    private readonly bool[] used;
+    private readonly bool[] isFilled;
+    private readonly int[] seats;
+    private readonly double[,] low;
+    private readonly double[,] high;
+    private readonly double[,] sum;
+    private double cutoff;
+    private double proven;
+    private bool stopped;
+
+    /// <summary>
+    /// The groups; air of each chamber with mean one; an allowed placement to begin with; how many groups may be tried.
+    /// </summary>
+    internal PlacementSearch(PlacementGroups groups, double[] air, bool equalAir, int[] start, int mostSteps)
     {
-        (this.mass, this.air, this.equalAir) = (mass, air, equalAir);
-        used = new bool[Injectors];
-        seats = new int[Chambers * Stages];
-        rising = new int[Points, Stages][];
-        for (int k = 0; k < Points; k++)
+        (this.groups, this.air, this.equalAir, this.mostSteps) = (groups, air, equalAir, mostSteps);
+        allMustGo = groups.Injectors == air.Length * groups.Stages;
+        (used, isFilled) = (new bool[groups.Injectors], new bool[air.Length]);
+        seats = new int[air.Length * groups.Stages];
+        (low, high) = (new double[air.Length + 1, groups.Points], new double[air.Length + 1, groups.Points]);
+        sum = new double[air.Length + 1, groups.Points];
+        for (int k = 0; k < groups.Points; k++)
         {
-            for (int s = 0; s < Stages; s++)
-            {
-                (int point, int stage) = (k, s);
-                rising[k, s] = [.. Enumerable.Range(0, Injectors).OrderBy(i => mass[point, stage, i])];
-            }
+            (low[0, k], high[0, k]) = (double.PositiveInfinity, double.NegativeInfinity);
         }
 
-        Best = [.. Enumerable.Range(0, seats.Length)];
-        BestValue = Value(Best);
+        int[] best = [.. start];
+        PlacementStart.Improve(best, groups.Allowed, Value);
+        (Best, BestValue) = (best, Value(best));
     }
 
     /// <summary>The injector of each seat, chamber by chamber and stage by stage.</summary>
@@ -47,162 +62,140 @@ internal sealed class PlacementSearch
     internal int Steps { get; private set; }
 
     /// <summary>What no placement can be better than.</summary>
-    internal double LowerBound => Math.Min(open, BestValue);
+    internal double LowerBound => Math.Min(proven, BestValue);
 
-    private int Points => mass.GetLength(0);
+    internal void Run()
+    {
+        int[] all = [.. Enumerable.Range(0, groups.Count)];
+        double known = BestValue;
+        foreach (double share in Targets)
+        {
+            cutoff = Math.Min(share * known, BestValue);
+            Fill(0, -1, all);
+            if (stopped)
+            {
+                return;
+            }
 
-    private int Stages => mass.GetLength(1);
-
-    private int Injectors => mass.GetLength(2);
-
-    private int Chambers => air.Length;
-
-    internal void Run() => Fill(0, -1);
+            // A placement that was found is the best one: the search went on below it to the end.
+            proven = cutoff;
+            if (proven >= BestValue)
+            {
+                return;
+            }
+        }
+    }
 
     /// <summary>The worst over the points of (largest - smallest) / mean of fuel over air.</summary>
     internal double Value(int[] placed)
     {
         double worst = 0;
-        for (int k = 0; k < Points; k++)
+        for (int k = 0; k < groups.Points; k++)
         {
-            (double low, double high, double sum) = Filled(placed, k, Chambers);
-            worst = Math.Max(worst, (high - low) / (sum / Chambers));
+            (double least, double most, double total) = (double.PositiveInfinity, double.NegativeInfinity, 0);
+            for (int c = 0; c < air.Length; c++)
+            {
+                double fuel = 0;
+                for (int s = 0; s < groups.Stages; s++)
+                {
+                    fuel += groups.Mass(k, s, placed[(c * groups.Stages) + s]);
+                }
+
+                total += fuel;
+                (least, most) = (Math.Min(least, fuel / air[c]), Math.Max(most, fuel / air[c]));
+            }
+
+            worst = Math.Max(worst, (most - least) / (total / air.Length));
         }
 
         return worst;
     }
 
-    private void Fill(int chamber, int last)
+    private void Fill(int filled, int last, int[] left)
     {
-        if (chamber == Chambers)
+        if (filled == air.Length)
         {
             double value = Value(seats);
-            if (value < BestValue)
+            if (value < cutoff)
             {
-                (BestValue, Best) = (value, [.. seats]);
+                (cutoff, BestValue, Best) = (value, value, [.. seats]);
             }
 
             return;
         }
 
-        var children = new List<(double Bound, int[] Placed)>();
-        Children(chamber, 0, last, children);
-        foreach ((double bound, int[] placed) in children.OrderBy(c => c.Bound))
+        var reach = new (double From, double To)[groups.Points];
+        if (!Reach(filled, reach))
         {
-            if (bound >= BestValue * (1 - Rounding))
-            {
-                return;
-            }
-
-            if (Steps >= MostSteps)
-            {
-                open = Math.Min(open, bound);
-                return;
-            }
-
-            placed.CopyTo(seats, chamber * Stages);
-            Mark(placed, true);
-            Fill(chamber + 1, placed.Min());
-            Mark(placed, false);
+            return;
         }
-    }
 
-    private void Children(int chamber, int stage, int last, List<(double, int[])> children)
-    {
-        if (stage == Stages)
+        var next = new PlacementChoice(groups, air, isFilled, used, reach, left);
+        (int chamber, int[] children) = next.Pick(equalAir, allMustGo, filled, last);
+        foreach (int group in children)
         {
-            int[] placed = seats[(chamber * Stages)..((chamber + 1) * Stages)];
-            // Chambers of equal air are alike: let each one's first injector come after that of the one before.
-            if (equalAir && placed.Min() < last)
+            if (stopped || Steps >= mostSteps)
             {
+                stopped = true;
                 return;
             }
 
             Steps++;
-            double bound = Bound(chamber + 1);
-            if (bound < BestValue * (1 - Rounding))
-            {
-                children.Add((bound, placed));
-            }
-
-            return;
-        }
-
-        for (int i = 0; i < Injectors; i++)
-        {
-            if (!used[i])
-            {
-                used[i] = true;
-                seats[(chamber * Stages) + stage] = i;
-                Children(chamber, stage + 1, last, children);
-                used[i] = false;
-            }
+            Place(filled, chamber, group);
+            Fill(filled + 1, groups.Least(group), next.Left);
+            Take(chamber, group);
         }
     }
 
-    private double Bound(int filled)
+    /// <summary>
+    /// Where the fuel over air of the chambers still empty must lie at each point; false when their mean can't.
+    /// </summary>
+    private bool Reach(int filled, (double From, double To)[] reach)
     {
-        double worst = 0;
-        int left = Chambers - filled;
-        double airLeft = air.AsSpan(filled).ToArray().Sum();
-        for (int k = 0; k < Points; k++)
+        double airLeft = 0;
+        for (int c = 0; c < air.Length; c++)
         {
-            (double low, double high, double sum) = Filled(seats, k, filled);
-            (double least, double most) = (0, 0);
-            for (int s = 0; s < Stages; s++)
-            {
-                least += Take(rising[k, s], left, k, s, false);
-                most += Take(rising[k, s], left, k, s, true);
-            }
-
-            if (left > 0)
-            {
-                (high, low) = (Math.Max(high, least / airLeft), Math.Min(low, most / airLeft));
-            }
-
-            worst = Math.Max(worst, (high - low) / ((sum + most) / Chambers));
+            airLeft += isFilled[c] ? 0 : air[c];
         }
 
-        return worst;
-    }
-
-    private (double Low, double High, double Sum) Filled(int[] placed, int point, int filled)
-    {
-        (double low, double high, double sum) = (double.PositiveInfinity, double.NegativeInfinity, 0);
-        for (int c = 0; c < filled; c++)
+        for (int k = 0; k < groups.Points; k++)
         {
-            double fuel = 0;
-            for (int s = 0; s < Stages; s++)
+            (double least, double most) = groups.Range(k, air.Length - filled, used);
+            double width = cutoff * (1 - Rounding) * (sum[filled, k] + most) / air.Length;
+            double lowest = Math.Min(low[filled, k], most / airLeft);
+            double highest = Math.Max(high[filled, k], least / airLeft);
+            // Too few injectors left for a stage make the range infinite.
+            if (!(highest - lowest < width))
             {
-                fuel += mass[point, s, placed[(c * Stages) + s]];
+                return false;
             }
 
-            sum += fuel;
-            (low, high) = (Math.Min(low, fuel / air[c]), Math.Max(high, fuel / air[c]));
+            reach[k] = (high[filled, k] - width, low[filled, k] + width);
         }
 
-        return (low, high, sum);
+        return true;
     }
 
-    private double Take(int[] order, int count, int point, int stage, bool most)
+    private void Place(int filled, int chamber, int group)
     {
-        double sum = 0;
-        for (int j = 0; j < order.Length && count > 0; j++)
+        for (int k = 0; k < groups.Points; k++)
         {
-            int i = order[most ? order.Length - 1 - j : j];
-            if (!used[i])
-            {
-                sum += mass[point, stage, i];
-                count--;
-            }
+            double fuel = groups.Fuel(group, k);
+            low[filled + 1, k] = Math.Min(low[filled, k], fuel / air[chamber]);
+            high[filled + 1, k] = Math.Max(high[filled, k], fuel / air[chamber]);
+            sum[filled + 1, k] = sum[filled, k] + fuel;
         }
 
-        return sum;
+        groups.Members(group).CopyTo(seats.AsSpan(chamber * groups.Stages));
+        Mark(chamber, group, true);
     }
 
-    private void Mark(int[] placed, bool value)
+    private void Take(int chamber, int group) => Mark(chamber, group, false);
+
+    private void Mark(int chamber, int group, bool value)
     {
-        foreach (int i in placed)
+        isFilled[chamber] = value;
+        foreach (int i in groups.Members(group))
         {
             used[i] = value;
         }

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+
+namespace FuelMath.Bench;
+
+/// <summary>An injector that may be placed, and the stages that it may go to.</summary>
+/// <remarks>
+/// Primaries and secondaries often differ in size, reach or connector, so that not every one fits everywhere. Immutable and
+/// safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class PlacementCandidate
+{
+    /// <summary>Sets down a candidate.</summary>
+    /// <param name="injector">The injector.</param>
+    /// <param name="stages">The stages that it may go to, from 1; one or more, each once. Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no stage, or one is there twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stage is less than 1.</exception>
+    public PlacementCandidate(Injector injector, IEnumerable<int> stages)
+    {
+        ArgumentNullException.ThrowIfNull(injector);
+        ArgumentNullException.ThrowIfNull(stages);
+        (Injector, Stages) = (injector, [.. stages.Select(s => Guard.InRange(s, 1, int.MaxValue, nameof(stages)))]);
+        Guard.AtLeast(1, Stages.Length, "A candidate (its stages)", nameof(stages));
+        if (Stages.Distinct().Count() < Stages.Length)
+        {
+            throw new ArgumentException($"Stages must differ; they were {string.Join(", ", Stages)}.", nameof(stages));
+        }
+    }
+
+    /// <summary>The injector.</summary>
+    public Injector Injector { get; }
+
+    /// <summary>The stages that it may go to, from 1.</summary>
+    public ImmutableArray<int> Stages { get; }
+}

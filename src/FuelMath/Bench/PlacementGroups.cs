@@ -1,0 +1,137 @@
+using FuelMath.Internal;
+
+namespace FuelMath.Bench;
+
+/// <summary>Kernel: every group of injectors that may fill a chamber, one for each stage, with its fuel at each point.</summary>
+internal sealed class PlacementGroups
+{
+    private const int Most = 2_000_000;
+
+    private readonly double[,,] mass;
+    private readonly int[][] members;
+    private readonly double[,] fuel;
+    private readonly int[,][] rising;
+
+    /// <summary>Mass by point, stage and injector; which injector may go to which stage.</summary>
+    internal PlacementGroups(double[,,] mass, bool[,] allowed, string paramName)
+    {
+        (this.mass, Allowed) = (mass, allowed);
+        double count = Enumerable.Range(0, Stages).Aggregate(1.0, (n, s) => n * (Injectors - s));
+        if (count > Most)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant(
+                    $"Must be so few that at most {Most} groups can fill a chamber; {Injectors} injectors in {Stages} stages make {count}."
+                ),
+                paramName
+            );
+        }
+
+        var all = new List<int[]>();
+        Build([], all);
+        members = [.. all];
+        fuel = new double[members.Length, Points];
+        rising = new int[Points, Stages][];
+        for (int k = 0; k < Points; k++)
+        {
+            for (int g = 0; g < members.Length; g++)
+            {
+                for (int s = 0; s < Stages; s++)
+                {
+                    fuel[g, k] += mass[k, s, members[g][s]];
+                }
+            }
+
+            for (int s = 0; s < Stages; s++)
+            {
+                (int point, int stage) = (k, s);
+                rising[k, s] =
+                [
+                    .. Enumerable.Range(0, Injectors).Where(i => allowed[stage, i]).OrderBy(i => mass[point, stage, i]),
+                ];
+            }
+        }
+    }
+
+    internal bool[,] Allowed { get; }
+
+    internal int Points => mass.GetLength(0);
+
+    internal int Stages => mass.GetLength(1);
+
+    internal int Injectors => mass.GetLength(2);
+
+    internal int Count => members.Length;
+
+    internal double Mass(int point, int stage, int injector) => mass[point, stage, injector];
+
+    internal ReadOnlySpan<int> Members(int group) => members[group];
+
+    /// <summary>The first injector of a group, by its number.</summary>
+    internal int Least(int group) => members[group].Min();
+
+    internal double Fuel(int group, int point) => fuel[group, point];
+
+    internal bool IsFree(int group, bool[] used)
+    {
+        foreach (int i in members[group])
+        {
+            if (used[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>
+    /// The least and the most fuel that so many chambers could get from the injectors left; infinite when too few may go to a
+    /// stage.
+    /// </summary>
+    internal (double Least, double Most) Range(int point, int chambers, bool[] used)
+    {
+        (double least, double most) = (0, 0);
+        for (int s = 0; s < Stages; s++)
+        {
+            int[] order = rising[point, s];
+            least += Sum(order, chambers, point, s, used, false);
+            most += Sum(order, chambers, point, s, used, true);
+        }
+
+        return (least, most);
+    }
+
+    private double Sum(int[] order, int count, int point, int stage, bool[] used, bool fromTheTop)
+    {
+        double sum = 0;
+        for (int j = 0; j < order.Length && count > 0; j++)
+        {
+            int i = order[fromTheTop ? order.Length - 1 - j : j];
+            if (!used[i])
+            {
+                sum += mass[point, stage, i];
+                count--;
+            }
+        }
+
+        return count > 0 ? double.PositiveInfinity : sum;
+    }
+
+    private void Build(int[] begun, List<int[]> all)
+    {
+        if (begun.Length == Stages)
+        {
+            all.Add(begun);
+            return;
+        }
+
+        for (int i = 0; i < Injectors; i++)
+        {
+            if (Allowed[begun.Length, i] && !begun.Contains(i))
+            {
+                Build([.. begun, i], all);
+            }
+        }
+    }
+}
