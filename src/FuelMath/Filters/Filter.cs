@@ -8,8 +8,8 @@ using UnitsNet;
 namespace FuelMath.Filters;
 
 /// <summary>
-/// A clean filter: the pressure it loses is one term with viscosity and flow (the medium) plus one with density and the
-/// square of flow (housing and ports).
+/// A filter: the pressure it loses is one term with viscosity and flow (the medium) plus one with density and the square of
+/// flow (housing and ports).
 /// </summary>
 /// <remarks>
 /// <para>
@@ -18,7 +18,7 @@ namespace FuelMath.Filters;
 /// </para>
 /// <para>
 /// It is asked within the tested flows only. Between no flow and the least tested flow the law holds by its form, which
-/// passes through zero. A loaded filter loses more: this is the clean one.
+/// passes through zero. The fitted one is clean; <see cref="Loaded"/> gives it with the dirt that it holds.
 /// </para>
 /// <para>
 /// Caution: relieve the pressure before opening a filter; fuel stays under pressure in it after switch-off.
@@ -32,6 +32,7 @@ namespace FuelMath.Filters;
 public sealed class Filter
 {
     private readonly double linear;
+    private readonly double cleanLinear;
     private readonly double quadratic;
     private readonly double greatestFlow;
 
@@ -59,6 +60,8 @@ public sealed class Filter
 
         (double perFlow, double perSquare) = FilterFit.Solve(flows, losses);
         (linear, quadratic) = (perFlow / mu, perSquare / rho);
+        cleanLinear = linear;
+        Retained = SiUnits.Mass(0);
 
         double worst = 0;
         for (int i = 0; i < flows.Length; i++)
@@ -68,6 +71,15 @@ public sealed class Filter
         }
 
         WorstMisfit = SiUnits.Ratio(worst);
+    }
+
+    private Filter(Filter clean, FilterLoading? loading, Mass retained, Pressure? collapse)
+    {
+        (Name, Points, Source) = (clean.Name, clean.Points, clean.Source);
+        (TestDensity, TestViscosity, WorstMisfit) = (clean.TestDensity, clean.TestViscosity, clean.WorstMisfit);
+        (cleanLinear, quadratic, greatestFlow) = (clean.cleanLinear, clean.quadratic, clean.greatestFlow);
+        linear = cleanLinear + (loading?.AddedSi(retained) ?? 0);
+        (Loading, Retained, CollapseDifferentialPressure) = (loading, retained, collapse);
     }
 
     /// <summary>Its name.</summary>
@@ -93,6 +105,15 @@ public sealed class Filter
 
     /// <summary>The greatest flow that was tested, in m³/s.</summary>
     public VolumeFlow GreatestFlow => SiUnits.VolumeFlow(greatestFlow);
+
+    /// <summary>How its element ages; null while it is taken as clean.</summary>
+    public FilterLoading? Loading { get; }
+
+    /// <summary>Mass of dirt that the element holds; zero while it is clean.</summary>
+    public Mass Retained { get; }
+
+    /// <summary>The loss at which the element collapses, as the caller knows it; null where nobody does.</summary>
+    public Pressure? CollapseDifferentialPressure { get; }
 
     /// <summary>Loss per viscosity and flow, 1/m³.</summary>
     internal double LinearSi => linear;
@@ -122,13 +143,41 @@ public sealed class Filter
         return new(name, [.. points], density, viscosity, source);
     }
 
-    /// <summary>The pressure lost by a clean filter.</summary>
+    /// <summary>The same filter with dirt in its element.</summary>
+    /// <param name="loading">How the element ages.</param>
+    /// <param name="retained">Mass of dirt that it holds, at most the greatest tested.</param>
+    /// <returns>The filter, with the dirt's part in the loss of its medium.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="loading"/> is null.</exception>
+    /// <exception cref="OutsideTableException">So much was not tested.</exception>
+    public Filter Loaded(FilterLoading loading, Mass retained)
+    {
+        ArgumentNullException.ThrowIfNull(loading);
+        return new(this, loading, retained, CollapseDifferentialPressure);
+    }
+
+    /// <summary>The same filter with the loss at which its element collapses.</summary>
+    /// <param name="collapseDifferentialPressure">Inlet less outlet pressure; greater than zero.</param>
+    /// <returns>The filter: it refuses to be asked beyond.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The difference is not greater than zero.</exception>
+    public Filter WithCollapseLimit(Pressure collapseDifferentialPressure)
+    {
+        Guard.Positive(
+            collapseDifferentialPressure,
+            collapseDifferentialPressure.InSi(),
+            nameof(collapseDifferentialPressure)
+        );
+        return new(this, Loading, Retained, collapseDifferentialPressure);
+    }
+
+    /// <summary>The pressure lost.</summary>
     /// <param name="flow">Volume flow, at most <see cref="GreatestFlow"/> in either direction; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
     /// <returns>Inlet less outlet pressure, in Pa.</returns>
     /// <exception cref="OutsideTableException">The flow is greater than any tested.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Density or viscosity is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Density or viscosity is outside what is allowed, or the element collapses at this flow.
+    /// </exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
         double cubicMetersPerSecond = Guard.InTable(
@@ -140,14 +189,23 @@ public sealed class Filter
             greatestFlow,
             SiUnits.VolumeFlow
         );
-        return SiUnits.Pressure(
-            Loss(
-                cubicMetersPerSecond,
-                Guard.Positive(density, density.InSi(), nameof(density)),
-                Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity))
-            )
+        double loss = Loss(
+            cubicMetersPerSecond,
+            Guard.Positive(density, density.InSi(), nameof(density)),
+            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity))
         );
+        return
+            CollapseDifferentialPressure is { } collapse && Math.Abs(loss) > collapse.InSi() * (1 + Guard.EdgeTolerance)
+            ? throw Guard.OutOfRange(
+                flow,
+                $"a flow at which it loses at most {Guard.Show(collapse, collapse.Unit)}, where its element collapses; it would lose {Guard.Show(SiUnits.Pressure(loss), collapse.Unit)}",
+                nameof(flow)
+            )
+            : SiUnits.Pressure(loss);
     }
+
+    /// <summary>The law itself, Pa, beyond the tested flow as well.</summary>
+    internal double LossSi(double flow, double density, double viscosity) => Loss(flow, density, viscosity);
 
     private double Loss(double flow, double density, double viscosity) =>
         PorousMedium

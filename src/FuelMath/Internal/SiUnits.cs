@@ -63,6 +63,8 @@ internal static class SiUnits
 
     internal static double InSi(this Force value) => value.Newtons;
 
+    internal static double InSi(this MassConcentration value) => value.KilogramsPerCubicMeter;
+
     internal static double InSi(this Compressibility value) => value.InversePascals;
 
     internal static double InSi(this Ratio value) => value.DecimalFractions;

@@ -1,0 +1,40 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Filters;
+
+/// <summary>The beta ratio of a filter at one particle size: particles of it and above, upstream over downstream.</summary>
+/// <remarks>
+/// The default value is refused where a point is asked for. Equality is not defined. Immutable and safe to share between
+/// threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct BetaPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one point.</summary>
+    /// <param name="size">The particle size; greater than zero.</param>
+    /// <param name="betaRatio">Particles of that size and above, upstream over downstream; 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public BetaPoint(Length size, Ratio betaRatio)
+    {
+        Guard.Positive(size, size.InSi(), nameof(size));
+        if (!(Guard.Finite(betaRatio, betaRatio.InSi(), nameof(betaRatio)) >= 1))
+        {
+            throw Guard.OutOfRange(betaRatio, "1 or more: no filter adds particles", nameof(betaRatio));
+        }
+
+        (Size, BetaRatio) = (size, betaRatio);
+    }
+
+    /// <summary>The particle size.</summary>
+    public Length Size { get; }
+
+    /// <summary>Particles of that size and above, upstream over downstream.</summary>
+    public Ratio BetaRatio { get; }
+
+    /// <summary>The share of such particles that is held back.</summary>
+    public Ratio Efficiency => SiUnits.Ratio(Filtration.Efficiency(new Real(BetaRatio.InSi())).Value);
+}

@@ -1,0 +1,81 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Filters;
+
+/// <summary>How much dirt reaches a filter, as the caller knows it: between two bounds.</summary>
+/// <remarks>
+/// Nobody can tell this from a drawing. The library has no default, and an answer is as wide as the bounds are. Immutable
+/// and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class DirtRate
+{
+    /// <summary>Sets down bounds.</summary>
+    /// <param name="least">The least mass of dirt in a time; not negative.</param>
+    /// <param name="greatest">The greatest; greater than zero and not below the least.</param>
+    /// <param name="source">Where the bounds come from.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public DirtRate(MassFlow least, MassFlow greatest, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        double low = Guard.NotNegative(least, least.InSi(), nameof(least));
+        if (!(Guard.Positive(greatest, greatest.InSi(), nameof(greatest)) >= low))
+        {
+            throw Guard.OutOfRange(
+                greatest,
+                $"at least the least, {Guard.Show(least, greatest.Unit)}",
+                nameof(greatest)
+            );
+        }
+
+        (Least, Greatest, Source) = (least, greatest, source);
+    }
+
+    /// <summary>The least mass of dirt in a time.</summary>
+    public MassFlow Least { get; }
+
+    /// <summary>The greatest.</summary>
+    public MassFlow Greatest { get; }
+
+    /// <summary>Where the bounds come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>Bounds from those of the flow and of what it carries.</summary>
+    /// <param name="leastFlow">The least flow; not negative.</param>
+    /// <param name="greatestFlow">The greatest flow.</param>
+    /// <param name="leastContent">The least mass of dirt in a volume; not negative.</param>
+    /// <param name="greatestContent">The greatest.</param>
+    /// <param name="source">Where the bounds come from.</param>
+    /// <returns>The rate: least times least to greatest times greatest.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static DirtRate FromContent(
+        VolumeFlow leastFlow,
+        VolumeFlow greatestFlow,
+        MassConcentration leastContent,
+        MassConcentration greatestContent,
+        DataSource source
+    )
+    {
+        double low = Guard.NotNegative(leastFlow, leastFlow.InSi(), nameof(leastFlow));
+        double high = Guard.Positive(greatestFlow, greatestFlow.InSi(), nameof(greatestFlow));
+        double clean = Guard.NotNegative(leastContent, leastContent.InSi(), nameof(leastContent));
+        double dirty = Guard.Positive(greatestContent, greatestContent.InSi(), nameof(greatestContent));
+        return new(SiUnits.MassFlow(low * clean), SiUnits.MassFlow(high * dirty), source);
+    }
+
+    /// <summary>How long a filter takes to hold a mass of dirt, all of which it retains.</summary>
+    /// <param name="mass">The mass; greater than zero.</param>
+    /// <returns>The shortest and the longest time.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The mass is not greater than zero.</exception>
+    public ServiceInterval TimeFor(Mass mass)
+    {
+        double kilograms = Guard.Positive(mass, mass.InSi(), nameof(mass));
+        return new(
+            SiUnits.Duration(kilograms / Greatest.InSi()),
+            Least.InSi() > 0 ? SiUnits.Duration(kilograms / Least.InSi()) : null,
+            Source
+        );
+    }
+}

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Filters;
+
+/// <summary>How an element ages: its loss at one flow over the mass of dirt that it holds, as a loading test gives it.</summary>
+/// <remarks>
+/// <para>
+/// A monotone curve through the points. What they lose above the clean element is counted to the medium, so that it goes
+/// with viscosity and flow when it is carried to another fuel. Dirt of another kind and size loads differently: a test dust
+/// is no promise for what a tank sheds.
+/// </para>
+/// <para>Source: [ISO-16889] the test; [Forchheimer-1901] the term of the medium.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class FilterLoading
+{
+    private readonly Curve losses;
+    private readonly double flow;
+    private readonly double viscosity;
+
+    /// <summary>Sets down a loading test.</summary>
+    /// <param name="testFlow">The flow of the test; greater than zero.</param>
+    /// <param name="testViscosity">Dynamic viscosity of the fluid of the test; greater than zero.</param>
+    /// <param name="points">Two or more points, the first without dirt; mass and loss rising from point to point. Copied.</param>
+    /// <param name="source">Where the points come from.</param>
+    /// <exception cref="ArgumentNullException">Points or source are null.</exception>
+    /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public FilterLoading(
+        VolumeFlow testFlow,
+        DynamicViscosity testViscosity,
+        IEnumerable<FilterLoadingPoint> points,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(source);
+        flow = Guard.Positive(testFlow, testFlow.InSi(), nameof(testFlow));
+        viscosity = Guard.Positive(testViscosity, testViscosity.InSi(), nameof(testViscosity));
+        (TestFlow, TestViscosity, Points, Source) = (testFlow, testViscosity, [.. points], source);
+        Guard.AtLeast(2, Points.Length, "A loading test", nameof(points));
+        double[] masses = [.. Points.Select(p => p.Retained.InSi())];
+        double[] pascals = [.. Points.Select(p => p.PressureLoss.InSi())];
+        if (masses[0] != 0)
+        {
+            throw new ArgumentException(
+                $"The first point must be the clean element; it holds {Guard.Show(Points[0].Retained, Points[0].Retained.Unit)}.",
+                nameof(points)
+            );
+        }
+
+        Guard.StrictlyRising(masses, "Retained mass", nameof(points));
+        Guard.StrictlyRising(pascals, "Pressure loss", nameof(points));
+        losses = new Curve("Loading test", "retained mass (kg)", masses, pascals, OutsideRange.Refuse);
+    }
+
+    /// <summary>The flow of the test.</summary>
+    public VolumeFlow TestFlow { get; }
+
+    /// <summary>Dynamic viscosity of the fluid of the test.</summary>
+    public DynamicViscosity TestViscosity { get; }
+
+    /// <summary>The points, mass ascending.</summary>
+    public ImmutableArray<FilterLoadingPoint> Points { get; }
+
+    /// <summary>Where the points come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>The greatest mass that was tested.</summary>
+    public Mass GreatestMass => Points[^1].Retained;
+
+    /// <summary>The loss at the flow and fluid of the test.</summary>
+    /// <param name="retained">Mass of dirt in the element, at most <see cref="GreatestMass"/>.</param>
+    /// <returns>Inlet less outlet pressure, in Pa.</returns>
+    /// <exception cref="OutsideTableException">So much was not tested.</exception>
+    public Pressure LossAt(Mass retained) => SiUnits.Pressure(losses.At(Place(retained)));
+
+    /// <summary>The mass that a filter may hold until it loses a limit, at a flow of a fuel.</summary>
+    /// <param name="clean">The clean filter of this element.</param>
+    /// <param name="limitLoss">The loss at which it is changed; greater than that of the clean one.</param>
+    /// <param name="atFlow">Volume flow; greater than zero.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <param name="dynamicViscosity">Dynamic viscosity of the fuel; greater than zero.</param>
+    /// <returns>The mass, in kg.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="clean"/> is null.</exception>
+    /// <exception cref="OutsideTableException">The test ended before that loss, or the flow was not tested.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Mass MassUntil(
+        Filter clean,
+        Pressure limitLoss,
+        VolumeFlow atFlow,
+        Density density,
+        DynamicViscosity dynamicViscosity
+    )
+    {
+        ArgumentNullException.ThrowIfNull(clean);
+        Guard.Positive(atFlow, atFlow.InSi(), nameof(atFlow));
+        double first = clean.LossAt(atFlow, density, dynamicViscosity).InSi();
+        double added = limitLoss.InSi() - first;
+        if (!(added > 0 && double.IsFinite(added)))
+        {
+            throw Guard.OutOfRange(
+                limitLoss,
+                $"greater than that of the clean filter, {Guard.Show(SiUnits.Pressure(first), limitLoss.Unit)}",
+                nameof(limitLoss)
+            );
+        }
+
+        double inTest = losses.Values[0] + (added * viscosity * flow / (dynamicViscosity.InSi() * atFlow.InSi()));
+        double reached = Guard.InTable(
+            "Loading test",
+            "loss at the flow and fluid of the test",
+            SiUnits.Pressure(inTest).ToUnit(limitLoss.Unit),
+            inTest,
+            losses.Values[0],
+            losses.Values[^1],
+            SiUnits.Pressure
+        );
+        return SiUnits.Mass(losses.Inverse(reached));
+    }
+
+    /// <summary>What the dirt adds to the coefficient of the medium, 1/m³.</summary>
+    internal double AddedSi(Mass retained) =>
+        Filtration
+            .AddedCoefficient(
+                new Real(losses.At(Place(retained)) - losses.Values[0]),
+                new Real(viscosity),
+                new Real(flow)
+            )
+            .Value;
+
+    private double Place(Mass retained) =>
+        Guard.InTable(
+            "Loading test",
+            "retained mass",
+            retained,
+            retained.InSi(),
+            losses.First,
+            losses.Last,
+            SiUnits.Mass
+        );
+}

@@ -1,0 +1,31 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Filters;
+
+/// <summary>One point of a loading test: what a filter loses once it holds a mass of dirt.</summary>
+/// <remarks>
+/// The default value is refused where a point is asked for. Equality is not defined. Immutable and safe to share between
+/// threads.
+/// </remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct FilterLoadingPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one point.</summary>
+    /// <param name="retained">Mass of dirt in the element; not negative.</param>
+    /// <param name="pressureLoss">Inlet less outlet pressure at the flow of the test; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public FilterLoadingPoint(Mass retained, Pressure pressureLoss)
+    {
+        Guard.NotNegative(retained, retained.InSi(), nameof(retained));
+        Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
+        (Retained, PressureLoss) = (retained, pressureLoss);
+    }
+
+    /// <summary>Mass of dirt in the element.</summary>
+    public Mass Retained { get; }
+
+    /// <summary>Inlet less outlet pressure at the flow of the test.</summary>
+    public Pressure PressureLoss { get; }
+}

@@ -1,0 +1,218 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Filters;
+
+/// <summary>What a filter holds back: beta ratios at particle sizes, or no more than a nominal size.</summary>
+/// <remarks>
+/// <para>
+/// A beta ratio means nothing without its size, and ratings at different sizes can't be compared. A nominal size without a
+/// ratio promises no efficiency at all; it is kept as what it is.
+/// </para>
+/// <para>Source: [ISO-16889] definition of the filtration ratio.</para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Rating" />
+/// </example>
+public sealed class FiltrationRating
+{
+    /// <summary>Sets down a rating by beta ratios.</summary>
+    /// <param name="name">The filter's name in messages; not blank.</param>
+    /// <param name="points">One or more points, size rising and beta ratio not falling. Copied.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <exception cref="ArgumentNullException">Points or source are null.</exception>
+    /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
+    public FiltrationRating(string name, IEnumerable<BetaPoint> points, DataSource source)
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(source);
+        (Points, Source) = ([.. points], source);
+        Guard.AtLeast(1, Points.Length, "A filtration rating", nameof(points));
+        Guard.StrictlyRising([.. Points.Select(p => p.Size.InSi())], "Particle size", nameof(points));
+        for (int i = 1; i < Points.Length; i++)
+        {
+            if (Points[i].BetaRatio.InSi() < Points[i - 1].BetaRatio.InSi())
+            {
+                throw new ArgumentException(
+                    $"A filter holds back coarse particles no worse than fine ones; at {Show(Points[i].Size)} its beta ratio falls.",
+                    nameof(points)
+                );
+            }
+        }
+    }
+
+    private FiltrationRating(string name, Length nominal, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        Guard.Positive(nominal, nominal.InSi(), nameof(nominal));
+        (Name, NominalSize, Points, Source) = (Guard.Name(name, nameof(name)), nominal, [], source);
+    }
+
+    /// <summary>The filter's name.</summary>
+    public string Name { get; }
+
+    /// <summary>The points, size ascending; none for a nominal rating.</summary>
+    public ImmutableArray<BetaPoint> Points { get; }
+
+    /// <summary>The nominal size, where that is all there is; else null.</summary>
+    public Length? NominalSize { get; }
+
+    /// <summary>Where the rating comes from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>A rating of which only a size is known, not what it holds back.</summary>
+    /// <param name="name">The filter's name in messages; not blank.</param>
+    /// <param name="nominal">The size; greater than zero.</param>
+    /// <param name="source">Where it comes from.</param>
+    /// <returns>The rating.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size is not greater than zero.</exception>
+    public static FiltrationRating Nominal(string name, Length nominal, DataSource source) =>
+        new(name, nominal, source);
+
+    /// <summary>Two filters one behind the other, at the sizes that both were tested at.</summary>
+    /// <param name="name">The name of both together; not blank.</param>
+    /// <param name="first">The first in the flow.</param>
+    /// <param name="second">The second.</param>
+    /// <param name="source">Where the combination comes from.</param>
+    /// <returns>The rating: at each shared size the product of the two beta ratios.</returns>
+    /// <remarks>
+    /// The bound of the best case: what passes the first is finer, within "this size and above", than a test dust, and the
+    /// second holds back a little less of it. Source: [Definition] the ratio of a ratio.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">A rating or the source is null.</exception>
+    /// <exception cref="ArgumentException">No size was tested on both.</exception>
+    public static FiltrationRating InSeries(
+        string name,
+        FiltrationRating first,
+        FiltrationRating second,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        List<BetaPoint> shared = [];
+        foreach (BetaPoint one in first.Points)
+        {
+            foreach (BetaPoint other in second.Points.Where(p => AreSame(p.Size, one.Size)))
+            {
+                Real both = Filtration.InSeries(new Real(one.BetaRatio.InSi()), new Real(other.BetaRatio.InSi()));
+                shared.Add(new(one.Size, SiUnits.Ratio(both.Value)));
+            }
+        }
+
+        return shared.Count > 0
+            ? new(name, shared, source)
+            : throw new ArgumentException(
+                $"Beta ratios multiply at one particle size only, and '{first.Name}' ({Sizes(first)}) shares none with '{second.Name}' ({Sizes(second)}).",
+                nameof(second)
+            );
+    }
+
+    /// <summary>The beta ratio at a size that was tested.</summary>
+    /// <param name="size">The size.</param>
+    /// <returns>Particles of it and above, upstream over downstream.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The size was not tested; nothing is drawn between sizes.</exception>
+    public Ratio BetaRatioAt(Length size)
+    {
+        foreach (BetaPoint point in Points.Where(p => AreSame(p.Size, size)))
+        {
+            return point.BetaRatio;
+        }
+
+        throw Guard.OutOfRange(size, $"a size that '{Name}' was tested at ({Sizes(this)})", nameof(size));
+    }
+
+    /// <summary>Holds the rating against the smallest passage behind the filter.</summary>
+    /// <param name="smallestPassage">The smallest passage that must not clog, as the caller knows it; greater than zero.</param>
+    /// <param name="leastEfficiency">The share of particles of that size and above to be held back; 0 % to less than 100 %.</param>
+    /// <returns>What speaks against it; empty when it holds back enough.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public ImmutableArray<Finding> Check(Length smallestPassage, Ratio leastEfficiency)
+    {
+        double passage = Guard.Positive(smallestPassage, smallestPassage.InSi(), nameof(smallestPassage));
+        double least = Guard.NotNegative(leastEfficiency, leastEfficiency.InSi(), nameof(leastEfficiency));
+        if (!(least < 1))
+        {
+            throw Guard.OutOfRange(
+                leastEfficiency,
+                "less than 100 %: no filter holds back all",
+                nameof(leastEfficiency)
+            );
+        }
+
+        if (NominalSize is { } nominal)
+        {
+            return nominal.InSi() > passage
+                ?
+                [
+                    Found(
+                        Severity.Warning,
+                        "is coarser than the passage behind it",
+                        Show(nominal),
+                        Show(smallestPassage)
+                    ),
+                ]
+                :
+                [
+                    Found(
+                        Severity.Note,
+                        "has a nominal rating, which promises no efficiency",
+                        Show(nominal),
+                        $"{Findings.Show.Percent(least)} at {Show(smallestPassage)}"
+                    ),
+                ];
+        }
+
+        // Of the tested sizes that the passage still lets through, the largest: what is coarser is held back no worse.
+        BetaPoint[] finer = [.. Points.Where(p => p.Size.InSi() <= passage * (1 + Guard.EdgeTolerance))];
+        if (finer.Length == 0)
+        {
+            return
+            [
+                Found(
+                    Severity.Warning,
+                    "was not tested at particles as fine as the passage behind it",
+                    $"from {Show(Points[0].Size)}",
+                    Show(smallestPassage)
+                ),
+            ];
+        }
+
+        BetaPoint point = finer[^1];
+        return point.Efficiency.InSi() >= least
+            ? []
+            :
+            [
+                Found(
+                    Severity.Warning,
+                    "holds back too little of what clogs the passage behind it",
+                    $"{Findings.Show.Percent(point.Efficiency.InSi())} at {Show(point.Size)}",
+                    $"{Findings.Show.Percent(least)} at {Show(smallestPassage)}"
+                ),
+            ];
+    }
+
+    private static bool AreSame(Length a, Length b) => Math.Abs(a.InSi() - b.InSi()) <= Guard.EdgeTolerance * a.InSi();
+
+    private static string Show(Length size) => Guard.Show(size, UnitsNet.Units.LengthUnit.Micrometer);
+
+    private static string Sizes(FiltrationRating rating) =>
+        rating.Points.IsEmpty ? "nominal" : string.Join(", ", rating.Points.Select(p => Show(p.Size)));
+
+    private Finding Found(Severity severity, string what, string value, string limit) =>
+        new(
+            severity,
+            $"Filter '{Name}' {what}",
+            value,
+            limit,
+            Source,
+            "Fit a filter that was tested at this size, ahead of the passage, and keep its loss in view."
+        );
+}
