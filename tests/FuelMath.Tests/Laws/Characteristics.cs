@@ -1,8 +1,10 @@
 using FuelMath.Filters;
+using FuelMath.Fittings;
 using FuelMath.Formulas;
 using FuelMath.Fuels;
 using FuelMath.Hoses;
 using FuelMath.Injectors;
+using FuelMath.Lines;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Scalars;
@@ -31,6 +33,8 @@ public static class Characteristics
         OfHose("smooth hose", roughness: 0, lossCoefficient: 0),
         OfHose("rough hose with bends", roughness: 5e-5, lossCoefficient: 3.2),
         OfCoil(),
+        OfFitting(),
+        OfLine(),
         OfFilter(),
         OfRegulator(),
         OfInjector(),
@@ -61,6 +65,69 @@ public static class Characteristics
                 Dual<Real> velocity = Friction.Velocity(q, Of(bore));
                 return Friction.PressureLoss(velocity, Of(bore), Of(length), Of(roughness), Of(Rho), Of(Mu))
                     + MinorLoss.PressureLoss(Of(lossCoefficient), Of(Rho), velocity);
+            }
+        );
+    }
+
+    /// <summary>A tight end of 90 degrees, of 7 mm in a hose of 8.7 mm.</summary>
+    private static Characteristic OfFitting()
+    {
+        const double bore = 7e-3;
+        Fitting end = HoseEnds.Tight(
+            "tight end",
+            Angle.FromDegrees(90),
+            Length.FromMeters(bore),
+            Length.FromMeters(8.7e-3)
+        );
+        double k = end.LossCoefficient.DecimalFractions;
+
+        return OverFlow(
+            "tight end",
+            VolumeFlow.FromLitersPerHour(400).CubicMetersPerSecond,
+            q => end.LossAt(q, Density),
+            q => MinorLoss.PressureLoss(Of(k), Of(Rho), Friction.Velocity(q, Of(bore)))
+        );
+    }
+
+    /// <summary>A line of one hose between two adapters.</summary>
+    private static Characteristic OfLine()
+    {
+        const double bore = 8.7e-3;
+        const double length = 1.4;
+        var flare = FittingEnd.Flare37(6, EndGender.Female);
+        var union = new Adapter("union", flare.Mate, flare.Mate);
+        var loss = new Fitting(
+            "union",
+            Length.FromMeters(bore),
+            Ratio.FromDecimalFractions(0.6),
+            LossBasis.Supplied,
+            Source
+        );
+        var end = new EndFitting(flare, loss, Length.FromMeters(0.025));
+        var hose = new HoseAssembly(
+            "hose",
+            "stock",
+            Length.FromMeters(length + 0.05),
+            Length.FromMeters(bore),
+            Length.FromMeters(1e-5),
+            end,
+            end,
+            Source
+        );
+        var line = new LinePlan(
+            "line",
+            [LinePiece.Between(union, loss), LinePiece.Along(hose), LinePiece.Between(union, loss)]
+        );
+
+        return OverFlow(
+            "line",
+            VolumeFlow.FromLitersPerHour(400).CubicMetersPerSecond,
+            q => line.LossAt(q, Density, Viscosity),
+            q =>
+            {
+                Dual<Real> velocity = Friction.Velocity(q, Of(bore));
+                return Friction.PressureLoss(velocity, Of(bore), Of(length), Of(1e-5), Of(Rho), Of(Mu))
+                    + MinorLoss.PressureLoss(Of(4 * 0.6), Of(Rho), velocity);
             }
         );
     }
