@@ -124,7 +124,7 @@ internal static class Charts
     private static OperatingPoint WithSupply(OperatingPoint point, ElectricPotential supply) =>
         new(point.Name, point.Speed, point.Manifold, point.Ambient, point.Charge, point.Fuel, supply, point.Command);
 
-    private static Plot New(string title, string horizontal, string vertical)
+    internal static Plot New(string title, string horizontal, string vertical)
     {
         var plot = new Plot();
         plot.Title(title);
@@ -133,7 +133,7 @@ internal static class Charts
         return plot;
     }
 
-    private static string Finish(Plot plot)
+    internal static string Finish(Plot plot)
     {
         plot.ShowLegend(Edge.Right);
         return plot.GetSvgXml(Width, Height);

@@ -58,6 +58,11 @@ internal static class HtmlPage
         if (measured is not null)
         {
             page.WriteLine("<h2>With the injectors as measured, if the controller keeps assuming the rating</h2>");
+            page.WriteLine("<h3>Lambda of each cylinder</h3>" + MixtureChart.Uncorrected(measured));
+            page.WriteLine(MixtureChart.UnderOneSensor(measured));
+            page.WriteLine(
+                "<p>A predicted lambda is no clearance to load an engine. Never run an engine leaner than intended to test a set.</p>"
+            );
             WriteGroups(page, FindingGroup.Of(measured.Uncorrected));
         }
 

@@ -32,6 +32,7 @@ internal sealed class MeasuredSet
     {
         Source = source;
         Injectors = injectors;
+        LeanLimit = fitted.Limits.MixtureDeviation.DecimalFractions;
         OpenLoop =
         [
             .. points
@@ -47,6 +48,9 @@ internal sealed class MeasuredSet
     }
 
     internal DataSource Source { get; }
+
+    /// <summary>By what share a cylinder may run leaner than asked for.</summary>
+    internal double LeanLimit { get; }
 
     internal IReadOnlyList<MeasuredInjector> Injectors { get; }
 

@@ -29,6 +29,8 @@ namespace FuelMath.Beliefs;
 /// </example>
 public sealed class BeliefDiagnosis
 {
+    private readonly CauseRanking ranking;
+
     /// <summary>Diagnoses observations.</summary>
     /// <param name="observations">One or more; several at different loads say more. Copied.</param>
     /// <exception cref="ArgumentNullException"><paramref name="observations"/> is null.</exception>
@@ -40,6 +42,7 @@ public sealed class BeliefDiagnosis
         Observations = [.. observations];
         Guard.AtLeast(1, Observations.Length, "A diagnosis (its observations)", nameof(observations));
         var ranking = new CauseRanking(Observations);
+        this.ranking = ranking;
         Causes = ranking.Causes;
         NotTried = ranking.NotTried;
         (SingularValues, Compared) = (ranking.SingularValues, ranking.Compared);
@@ -62,6 +65,18 @@ public sealed class BeliefDiagnosis
     /// zero, so many independent things do the observations say.
     /// </summary>
     public ImmutableArray<Ratio> SingularValues { get; }
+
+    /// <summary>The factor that a cause gives at an observation, with formula and numbers.</summary>
+    /// <param name="cause">The cause.</param>
+    /// <param name="observation">The observation, counted from 0.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentException">The observations could not show the cause.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such observation.</exception>
+    public Scalars.Working WorkingFor(BeliefCause cause, int observation)
+    {
+        _ = Of(cause);
+        return ranking.WorkingFor(cause, Guard.InRange(observation, 0, Observations.Length - 1, nameof(observation)));
+    }
 
     /// <summary>A cause by its name.</summary>
     /// <param name="cause">The cause.</param>

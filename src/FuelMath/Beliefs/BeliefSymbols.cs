@@ -11,6 +11,13 @@ internal static class BeliefSymbols
 {
     internal static Symbol Air { get; } = new("ma", "kg", "air of one chamber in one cycle", null);
 
+    internal static Symbol BelievedAir { get; } =
+        new("mab", "kg", "air of one chamber in one cycle that the controller reckons with", null);
+
+    internal static Symbol ShortPulse { get; } = new("c", "s", "short-pulse correction", null);
+
+    internal static Symbol ObservedWidth { get; } = new("w", "s", "effective width commanded", null);
+
     internal static Symbol Stoichiometric { get; } = new("AFRst", "", "stoichiometric air-fuel ratio by mass", null);
 
     internal static Symbol BelievedStoichiometric { get; } =
@@ -39,4 +46,33 @@ internal static class BeliefSymbols
         double flow = rating.MassFlowSiAt(differentialPressure, density);
         return Math.Abs(carried.Value - flow) <= 1e-12 * flow ? carried : Traced.Input(Symbols.MassFlow, flow);
     }
+
+    /// <summary>The symbol of a parameter of a cause, as its fit counts it.</summary>
+    internal static Symbol Parameter(BeliefCause cause, int index) =>
+        cause switch
+        {
+            BeliefCause.Flow => LogFlow,
+            BeliefCause.DeadTime => DeadTimeError,
+            BeliefCause.FlowAndDeadTime => index == 0 ? LogFlow : DeadTimeError,
+            BeliefCause.Pressure => PressureShare,
+            BeliefCause.PressureReference => ReferenceShare,
+            BeliefCause.Air => LogAir,
+            _ => index == 0 ? LogAirLow : LogAirHigh,
+        };
+
+    private static Symbol LogFlow { get; } = new("ln f", "", "logarithm of static flow over the flow believed", null);
+
+    private static Symbol DeadTimeError { get; } = new("dt", "ms", "dead time less the one believed", null);
+
+    private static Symbol PressureShare { get; } =
+        new("e", "", "pressure error over the least pressure believed", null);
+
+    private static Symbol ReferenceShare { get; } =
+        new("s", "", "share of the manifold's gauge pressure that the rail misses", null);
+
+    private static Symbol LogAir { get; } = new("ln a", "", "logarithm of air over the air believed", null);
+
+    private static Symbol LogAirLow { get; } = new("ln a0", "", "the same at the low end", null);
+
+    private static Symbol LogAirHigh { get; } = new("ln a1", "", "the same at the high end", null);
 }

@@ -72,6 +72,10 @@ internal sealed class CauseModel : IFitModel
 
     /// <inheritdoc />
     public T At<T>(T[] parameters, int reading)
+        where T : struct, IScalar<T> => T.Log(Factor(parameters, reading, T.Of(observations[reading].WidthSi)));
+
+    /// <summary>The factor at an observation, whose effective width is handed in so that a working can name it.</summary>
+    internal T Factor<T>(T[] parameters, int reading, T width)
         where T : struct, IScalar<T>
     {
         MixtureObservation o = observations[reading];
@@ -107,7 +111,7 @@ internal sealed class CauseModel : IFitModel
                 break;
         }
 
-        return T.Log(MixtureError.LambdaFactor(air, flow, pressure, T.Of(o.WidthSi), dead));
+        return MixtureError.LambdaFactor(air, flow, pressure, width, dead);
     }
 
     internal static double Speed(MixtureObservation observation) => Internal.SiUnits.InSi(observation.Speed);

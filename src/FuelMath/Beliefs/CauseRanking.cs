@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using FuelMath.Uncertainty;
 using MathNet.Numerics.LinearAlgebra;
 
@@ -20,12 +22,14 @@ internal sealed class CauseRanking
     /// <summary>Standard deviations that tell two causes apart.</summary>
     private const double Apart = 2;
 
+    private readonly ImmutableArray<MixtureObservation> observations;
     private readonly double[] factors;
     private readonly double[] uncertainties;
     private readonly List<(CauseModel Model, CurveFit Fit)> fits = [];
 
     internal CauseRanking(ImmutableArray<MixtureObservation> observations)
     {
+        this.observations = observations;
         factors = [.. observations.Select(o => Math.Log(o.FactorSi))];
         uncertainties = [.. observations.Select(o => o.UncertaintySi)];
         var notTried = ImmutableArray.CreateBuilder<string>();
@@ -45,11 +49,7 @@ internal sealed class CauseRanking
         NotTried = notTried.ToImmutable();
         double[] criteria = [.. fits.Select(f => ModelComparison.Criterion(f.Fit.ChiSquared, f.Model.ParameterCount))];
         double[] weights = ModelComparison.Weights(criteria);
-        Causes =
-        [
-            .. fits.Select((f, i) => Rank(f.Model, f.Fit, criteria[i], weights[i], observations))
-                .OrderBy(c => c.Criterion),
-        ];
+        Causes = [.. fits.Select((f, i) => Rank(f.Model, f.Fit, criteria[i], weights[i])).OrderBy(c => c.Criterion)];
 
         (CauseModel Model, CurveFit Fit)[] single = [.. fits.Where(f => f.Model.ParameterCount == 1)];
         Compared = [.. single.Select(f => f.Model.Cause)];
@@ -65,16 +65,18 @@ internal sealed class CauseRanking
 
     internal ImmutableArray<UnitsNet.Ratio> SingularValues { get; }
 
+    internal Working WorkingFor(BeliefCause cause, int observation)
+    {
+        (CauseModel model, CurveFit fit) = fits.Single(f => f.Model.Cause == cause);
+        Traced[] parameters = [.. fit.Parameters.Select((p, i) => Traced.Input(BeliefSymbols.Parameter(cause, i), p))];
+        Traced width = Traced.Input(BeliefSymbols.ObservedWidth, observations[observation].WidthSi);
+        return model.Factor(parameters, observation, width).ToWorking();
+    }
+
     private CurveFit Fit(CauseModel model, double[] to) =>
         CurveFit.Of(model, to, uncertainties, new double[model.ParameterCount]);
 
-    private RankedCause Rank(
-        CauseModel model,
-        CurveFit fit,
-        double criterion,
-        double weight,
-        ImmutableArray<MixtureObservation> observations
-    )
+    private RankedCause Rank(CauseModel model, CurveFit fit, double criterion, double weight)
     {
         int degrees = factors.Length - model.ParameterCount;
         double? probability = degrees > 0 ? ModelComparison.Probability(fit.ChiSquared, degrees) : null;
@@ -86,7 +88,7 @@ internal sealed class CauseRanking
                 continue;
             }
 
-            if (Compare(model, fit, other, otherFit, observations) is { } indistinguishable)
+            if (Compare(model, fit, other, otherFit) is { } indistinguishable)
             {
                 same.Add(indistinguishable);
             }
@@ -106,13 +108,7 @@ internal sealed class CauseRanking
     }
 
     /// <summary>How near another cause comes to what this one says; null when the observations tell them apart.</summary>
-    private IndistinguishableCause? Compare(
-        CauseModel model,
-        CurveFit fit,
-        CauseModel other,
-        CurveFit otherFit,
-        ImmutableArray<MixtureObservation> observations
-    )
+    private IndistinguishableCause? Compare(CauseModel model, CurveFit fit, CauseModel other, CurveFit otherFit)
     {
         double[] said =
         [
@@ -129,8 +125,8 @@ internal sealed class CauseRanking
         bool exact = index > ExactlySame;
         string why =
             exact ? "exactly the same shape at these points"
-            : index > NearlySame ? $"nearly the same shape at these points, condition index {Show.Number(index)}"
-            : $"no more than {Show.Number(separation)} standard deviations of these observations apart";
+            : index > NearlySame ? $"nearly the same shape at these points, condition index {Number(index)}"
+            : $"no more than {Number(separation)} standard deviations of these observations apart";
         return new(
             other.Cause,
             SiUnits.Ratio(separation),
@@ -140,10 +136,5 @@ internal sealed class CauseRanking
         );
     }
 
-    /// <summary>Pure numbers in words.</summary>
-    private static class Show
-    {
-        internal static string Number(double value) =>
-            value.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
-    }
+    private static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
 }

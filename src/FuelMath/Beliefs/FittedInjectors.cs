@@ -207,6 +207,23 @@ public sealed class FittedInjectors
         );
     }
 
+    /// <summary>How the lambda of a chamber comes about, uncorrected: every step with formula and numbers.</summary>
+    /// <param name="point">The place of operation.</param>
+    /// <param name="chamber">The chamber, counted from 1.</param>
+    /// <returns>The working, in the linear range of the injector believed in.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
+    /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
+    public Scalars.Working WorkingFor(MixturePoint point, int chamber)
+    {
+        StageChecks.Point(point, Stages.Length, ChamberCount);
+        Guard.InRange(chamber, 1, ChamberCount, nameof(chamber));
+        return Stages.Length == 1
+            ? MixtureWorking.Of(this, point, chamber - 1)
+            : throw new InvalidOperationException(
+                $"A working is for one stage; there are {Stages.Length}, which share the fuel by a schedule."
+            );
+    }
+
     /// <summary>The same set with other injectors in a stage; what the controller believes stays.</summary>
     /// <param name="stage">The name of the stage.</param>
     /// <param name="fitted">One for each chamber.</param>

@@ -307,6 +307,24 @@ public sealed class BeliefDiagnosisTests
         Close.Within(1e-12, 4, observation.EffectiveWidth.Milliseconds);
     }
 
+    /// <summary>Idle, 1.1 ms: a dead time 0.2 ms longer makes 1.1/0.9.</summary>
+    [Fact]
+    public void WorkingFor_ACause_EndsAtItsFactor()
+    {
+        var working = new BeliefDiagnosis(Observed.Of(deadMilliseconds: 0.2)).WorkingFor(BeliefCause.DeadTime, 0);
+
+        Close.Within(1e-9, 1.1 / 0.9, working.Value);
+        Assert.Equal(["w", "dt"], working.Inputs.Select(i => i.Symbol.Name));
+    }
+
+    [Fact]
+    public void WorkingFor_NoSuchObservation_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "observation",
+            "Must be from 0 to 4; it was 5.",
+            () => new BeliefDiagnosis(Observed.Of()).WorkingFor(BeliefCause.Flow, 5)
+        );
+
     [Fact]
     public void New_NoObservation_IsRefused() =>
         Words.Refused<ArgumentException>(

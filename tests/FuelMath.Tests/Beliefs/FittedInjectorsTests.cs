@@ -432,4 +432,26 @@ public sealed class FittedInjectorsTests
                     .Fixed(new(Pressure.FromBars(3)))
                     .DifferentialPressureAt(new(Pressure.FromBars(4.5)), new(Pressure.FromBars(1)))
         );
+
+    [Fact]
+    public void WorkingFor_AChamber_EndsAtItsLambda()
+    {
+        FittedInjectors set = Trade.Fitted(Rated, Trade.Injector(450, deadMilliseconds: 1.1), Rated);
+        MixturePoint point = Trade.Point(Rated, 4, bars: 2.8);
+        var working = set.WorkingFor(point, 1);
+
+        Close.Within(1e-12, Trade.Lambdas(set.OpenLoop(point, Trade.Share(1)))[0], working.Value);
+        Assert.Equal(
+            ["m_1", "mf_1", "mp_1", "m_2", "tp", "w", "mp_2", "mf_2", "lambda"],
+            working.Lines.Select(l => l.ToString().Split(' ')[0])
+        );
+    }
+
+    [Fact]
+    public void WorkingFor_NoSuchChamber_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "chamber",
+            "Must be from 1 to 1; it was 2.",
+            () => Trade.Fitted(Rated, Rated).WorkingFor(Trade.Point(Rated, 4), 2)
+        );
 }

@@ -1,0 +1,54 @@
+using FuelMath.Formulas;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The lambda of one chamber, worked out step by step.</summary>
+internal static class MixtureWorking
+{
+    /// <summary>From the air believed to the width, and from the width to the lambda; uncorrected, of one stage.</summary>
+    internal static Working Of(FittedInjectors set, MixturePoint point, int chamber)
+    {
+        FittedStage stage = set.Stages[0];
+        ControllerBelief belief = stage.Belief;
+        Injector fitted = stage.Fitted[chamber];
+        UnitsNet.Pressure pressure = point.DifferentialPressures[0];
+        double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();
+
+        Traced wanted = EngineAir.FuelMass(
+            Traced.Input(BeliefSymbols.BelievedAir, air),
+            Traced.Input(BeliefSymbols.BelievedStoichiometric, belief.Fuel.StoichiometricRatio.Si),
+            Traced.Input(BeliefSymbols.Intended, point.Target.Si)
+        );
+        Traced width = PulseTiming.PulseWidth(
+            Traced.Step(wanted / stage.PulsesPerCycle, Symbols.PulseMass),
+            BeliefSymbols.StaticFlow(
+                belief.Injector.Rating,
+                belief.DifferentialPressure,
+                belief.Fuel.DensityAt(belief.FuelTemperature)
+            ),
+            Traced.Input(
+                BeliefSymbols.BelievedDeadTime,
+                belief.Injector.DeadTime.SiAt(point.AtController, belief.DifferentialPressure)
+            )
+        );
+        Traced effective = Pulse.EffectiveWidth(
+            width,
+            Traced.Input(Symbols.DeadTime, fitted.DeadTime.SiAt(point.AtInjectors, pressure))
+        );
+        Traced mass = Pulse.Mass(
+            BeliefSymbols.StaticFlow(fitted.Rating, pressure, set.Fuel.DensityAt(point.FuelTemperature)),
+            effective,
+            Traced.Input(BeliefSymbols.ShortPulse, fitted.Correction.SiAt(effective.Value))
+        );
+        return Combustion
+            .Lambda(
+                Traced.Input(BeliefSymbols.Air, point.AirSi(chamber)),
+                Traced.Step(mass * stage.PulsesPerCycle, Symbols.FuelMass),
+                Traced.Input(BeliefSymbols.Stoichiometric, set.Fuel.StoichiometricRatio.Si)
+            )
+            .ToWorking();
+    }
+}
