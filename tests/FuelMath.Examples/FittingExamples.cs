@@ -26,6 +26,28 @@ public sealed class FittingExamples
     }
 
     [Fact]
+    public void SplitToTwoRails()
+    {
+        #region Tee
+        var tee = new Tee(
+            "split to the rails",
+            Length.FromMillimeters(9),
+            Length.FromMillimeters(7.2),
+            Angle.FromDegrees(90)
+        );
+        var half = Ratio.FromPercent(50);
+
+        Ratio intoBranch = tee.CoefficientAt(TeePath.DividingBranch, half);
+        Ratio straightOn = tee.CoefficientAt(TeePath.DividingRun, half);
+        Fitting branch = tee.ToFitting(TeePath.DividingBranch, half);
+        #endregion
+
+        Assert.Equal(1.1831, intoBranch.DecimalFractions, 0.0001);
+        Assert.Equal(0, straightOn.DecimalFractions, 1e-12);
+        Assert.Equal(7.2, branch.Bore.Millimeters, 1e-9);
+    }
+
+    [Fact]
     public void FlareInBoss()
     {
         #region Joint

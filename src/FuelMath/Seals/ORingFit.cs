@@ -3,6 +3,7 @@ using FuelMath.Findings;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
+using UnitsNet;
 
 namespace FuelMath.Seals;
 
@@ -55,6 +56,19 @@ public sealed class ORingFit
 
     /// <summary>How much of the groove it fills.</summary>
     public RatioBand Fill { get; }
+
+    /// <summary>The squeeze on the side where an inner part that stands off center leaves the most room.</summary>
+    /// <param name="offset">How far its axis stands from that of the outer part; not negative.</param>
+    /// <returns>The squeeze there.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The offset is outside what is allowed.</exception>
+    /// <exception cref="InvalidOperationException">It is a face gland, which has no center.</exception>
+    public RatioBand SqueezeOffCenter(Length offset)
+    {
+        double off = Guard.NotNegative(offset, offset.InSi(), nameof(offset));
+        return Gland.Kind == GlandKind.Face
+            ? throw new InvalidOperationException("A face gland has no center to stand off from.")
+            : new(Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value));
+    }
 
     /// <summary>Holds the fit against limits.</summary>
     /// <param name="limits">The limits.</param>

@@ -219,7 +219,7 @@ public sealed class LinePlanTests
             Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
             StringComparison.Ordinal
         );
-        Assert.True(line.LossAt(Flow, Petrol, Thin) > narrow.Hose.LossAt(Flow, Petrol, Thin));
+        Close.Within(1e-7, Flow.LitersPerHour, CarriedByLinks(line, line.LossAt(Flow, Petrol, Thin)));
     }
 
     [Fact]
@@ -239,11 +239,30 @@ public sealed class LinePlanTests
                 .Throws<InvalidOperationException>(() => line.ToLink("a", "b", FrictionLaw.ColebrookStraightPassage))
                 .Message
         );
+        Assert.Throws<InvalidOperationException>(() => line.ToLinks("a", "b", FrictionLaw.ColebrookStraightPassage));
         Assert.StartsWith(
             "Line 'ports' has no hose",
             Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>What the line's links one after the other carry between two nodes that stand apart by a loss, L/h.</summary>
+    private static double CarriedByLinks(LinePlan line, Pressure loss)
+    {
+        var links = line.ToLinks("start", "end", FrictionLaw.ColebrookStraightPassage);
+        Assert.Equal(2, links.Length);
+        var network = Network.FromDynamicViscosity(
+            Petrol,
+            Thin,
+            [
+                NetworkNode.FixedPressure("start", new GaugePressure(loss), Length.Zero),
+                .. links.SkipLast(1).Select(l => NetworkNode.Junction(l.To, Length.Zero)),
+                NetworkNode.FixedPressure("end", default, Length.Zero),
+            ],
+            links
+        );
+        return network.Solve().FlowIn(links[0].Name).LitersPerHour;
     }
 
     /// <summary>What the line carries between two nodes that stand apart by a loss, L/h.</summary>

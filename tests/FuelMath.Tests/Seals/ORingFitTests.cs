@@ -175,6 +175,34 @@ public sealed class ORingFitTests
         );
     }
 
+    /// <summary>Off center by a tenth, the wide side loses a tenth of room: by hand 1 - 1.7 / (2 x 0.9827).</summary>
+    [Fact]
+    public void SqueezeOffCenter_ByHand_Agrees()
+    {
+        ORingFit fit = new FitMeasures(10, 2, 0.02, 0.8, 0).ToFit();
+
+        Close.Within(
+            1e-12,
+            1 - (1.7 / (2 * 0.9827)),
+            fit.SqueezeOffCenter(Length.FromMillimeters(0.1)).Nominal.DecimalFractions
+        );
+        Assert.Equal(fit.Squeeze.Nominal.DecimalFractions, fit.SqueezeOffCenter(Length.Zero).Nominal.DecimalFractions);
+        Words.Refused<ArgumentOutOfRangeException>(
+            "offset",
+            "Must be finite and not negative; it was -0.1 mm.",
+            () => fit.SqueezeOffCenter(Length.FromMillimeters(-0.1))
+        );
+        Gland face = Gland.Face(FitMeasures.Mm(10, 0), FitMeasures.Mm(1.6, 0), FitMeasures.Mm(2.8, 0));
+        Assert.Equal(
+            "A face gland has no center to stand off from.",
+            Assert
+                .Throws<InvalidOperationException>(() =>
+                    new ORingFit(fit.Ring, face, SealState.AsMade).SqueezeOffCenter(Length.Zero)
+                )
+                .Message
+        );
+    }
+
     // ---- Findings -----------------------------------------------------------------------------------------
 
     [Fact]
