@@ -36,5 +36,70 @@ public sealed class RegulatorExamples
         // 2.96 bar at no flow, 0.05 bar for the slope, boost times 8/7.6, return line times 0.4/7.6.
         Assert.Equal(2.96 + 0.09 + (1.2 * 8 / 7.6) - (0.3 * 0.4 / 7.6), rail.AboveAmbient.Bars, 1e-9);
         Assert.Equal(RegulatorState.Regulating, state);
+
+        #region Crossovers
+        Density density = Density.FromKilogramsPerCubicMeter(745);
+        var returnPath = new RegulatorRestriction(Pressure.FromBars(0.15), VolumeFlow.FromLitersPerHour(200), density);
+        var crossovers = BypassCrossovers.Of(regulator, boost, default, returnPath, density);
+        VolumeFlow mostBypassed = crossovers.FullyOpenFlow;
+
+        // Hose off and plugged, at idle: 3.35 bar at the rail, 0.1 bar behind the seat, 200 L/h bypassed.
+        var seen = new RegulatorObservation(
+            new GaugePressure(Pressure.FromBars(3.35)),
+            new GaugePressure(Pressure.FromBars(0.1)),
+            VolumeFlow.FromLitersPerHour(200)
+        );
+        Pressure tooHigh = seen.DifferenceFrom(regulator, density);
+        BypassRegulator asFitted = seen.Corrected("rail regulator as fitted", regulator, density);
+        #endregion
+
+        // Described: 2.96 + 0.1 - 0.1 x 0.4/7.6 bar.
+        Assert.Equal(3.35 - (2.96 + 0.1 - (0.1 * 0.4 / 7.6)), tooHigh.Bars, 1e-9);
+        Assert.Equal(3.06 + tooHigh.Bars, asFitted.SetPoint.DifferentialPressure.Bars, 1e-9);
+        Assert.InRange(mostBypassed.LitersPerHour, 400, 700);
+    }
+
+    [Fact]
+    public void WithoutAReturn()
+    {
+        #region ReducingRegulator
+        var regulator = new ReducingRegulator(
+            "rail regulator without a return",
+            new ReducingReading(
+                Pressure.FromBars(3.5),
+                VolumeFlow.FromLitersPerHour(10),
+                new GaugePressure(Pressure.FromBars(6))
+            ),
+            new ReducingReading(
+                Pressure.FromBars(3.4),
+                VolumeFlow.FromLitersPerHour(110),
+                new GaugePressure(Pressure.FromBars(6))
+            ),
+            Area.FromSquareCentimeters(8),
+            Area.FromSquareCentimeters(0.3),
+            new RegulatorRestriction(
+                Pressure.FromBars(0.8),
+                VolumeFlow.FromLitersPerHour(250),
+                Density.FromKilogramsPerCubicMeter(745)
+            ),
+            RegulatorReference.Manifold,
+            new DataSource("Workshop-class", "dead-head regulator of the time-trial car")
+        );
+
+        GaugePressure rail = regulator.HeldPressure(
+            default,
+            new GaugePressure(Pressure.FromBars(5)),
+            VolumeFlow.FromLitersPerHour(60)
+        );
+        VolumeFlow starvedAbove = regulator.FullyOpenFlow(
+            default,
+            new GaugePressure(Pressure.FromBars(5)),
+            Density.FromKilogramsPerCubicMeter(745)
+        );
+        #endregion
+
+        // 50 L/h more take 0.05 bar; a supply of 1 bar less gives 0.3/7.7 bar back.
+        Assert.Equal(3.5 - 0.05 + (0.3 / 7.7), rail.AboveAmbient.Bars, 1e-9);
+        Assert.InRange(starvedAbove.LitersPerHour, 300, 500);
     }
 }

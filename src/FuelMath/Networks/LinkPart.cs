@@ -114,7 +114,7 @@ internal sealed class PumpPowerPart(double shutoff, double factor, double expone
 
 /// <summary>
 /// A regulator. Bypass: holds its upstream side at setting + reference (1 + influence) - influence x downstream + slope q.
-/// Reducing: holds its downstream side at setting + reference - slope q.
+/// Reducing: holds its downstream side at setting + reference (1 + influence) - influence x upstream - slope q.
 /// </summary>
 internal sealed class RegulatorPart : LinkPart
 {

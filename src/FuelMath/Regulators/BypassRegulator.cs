@@ -35,6 +35,7 @@ public sealed class BypassRegulator
     private readonly double seatArea;
     private readonly double slope;
     private readonly double openCoefficient;
+    private double referenceRatio = 1;
 
     /// <summary>Builds a regulator from two bench readings and its measures.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
@@ -66,34 +67,11 @@ public sealed class BypassRegulator
         Name = Guard.Name(name, nameof(name));
         ArgumentNullException.ThrowIfNull(source);
         Source = source;
-        diaphragmArea = Guard.Positive(diaphragm, diaphragm.InSi(), nameof(diaphragm));
-        seatArea = Guard.Positive(seat, seat.InSi(), nameof(seat));
-        if (seatArea >= diaphragmArea)
-        {
-            throw Guard.OutOfRange(
-                seat,
-                $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}",
-                nameof(seat)
-            );
-        }
-
-        Guard.Positive(fullyOpen.Flow, fullyOpen.Flow.InSi(), nameof(fullyOpen));
-        double density = fullyOpen.Density.InSi();
-        Reference = Enum.IsDefined(reference)
-            ? reference
-            : throw new ArgumentOutOfRangeException(
-                nameof(reference),
-                $"Must be a known reference; it was {reference}."
-            );
+        (diaphragmArea, seatArea) = ReadingChecks.Areas(diaphragm, seat);
+        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen, nameof(fullyOpen));
+        Reference = ReadingChecks.Known(reference, nameof(reference));
         (SetPoint, SecondReading, Diaphragm, Seat, FullyOpen) = (setPoint, second, diaphragm, seat, fullyOpen);
-
-        openCoefficient = BypassValve
-            .FullyOpenCoefficient(
-                new Real(fullyOpen.PressureLoss.InSi()),
-                new Real(density),
-                new Real(fullyOpen.Flow.InSi())
-            )
-            .Value;
+        double density = fullyOpen.Density.InSi();
         slope = ReadingChecks.Slope(setPoint, second, nameof(second));
         springForce = BypassValve
             .SpringForce(
@@ -132,6 +110,9 @@ public sealed class BypassRegulator
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
 
+    /// <summary>What the reference counts for: one where it acts on the diaphragm itself.</summary>
+    public Ratio ReferenceRatio => SiUnits.Ratio(referenceRatio);
+
     /// <summary>Upstream less reference pressure at which it begins to open, reference and return at ambient. In Pa.</summary>
     public Pressure OpeningDifferentialPressure => SiUnits.Pressure(springForce / (diaphragmArea - seatArea));
 
@@ -146,6 +127,19 @@ public sealed class BypassRegulator
     internal double SlopeSi => slope;
 
     internal double FullyOpenCoefficientSi => openCoefficient;
+
+    /// <summary>The same regulator with a reference that acts on another diaphragm, larger or smaller than its own.</summary>
+    /// <param name="name">The name of the new one; not blank.</param>
+    /// <param name="ratio">Area under the reference over that of the diaphragm, 0 to 20; the rail rises by as many times.</param>
+    /// <returns>The regulator.</returns>
+    /// <remarks>Source: [Definition] balance of forces.</remarks>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside what is allowed.</exception>
+    public BypassRegulator WithReferenceRatio(string name, Ratio ratio) =>
+        new(name, SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Reference, Source)
+        {
+            referenceRatio = Guard.InRange(ratio, ratio.InSi(), 0, 20, SiUnits.Ratio, nameof(ratio)),
+        };
 
     /// <summary>The pressure it holds upstream while it regulates.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
@@ -219,7 +213,7 @@ public sealed class BypassRegulator
             : RegulatorState.Regulating;
     }
 
-    /// <summary>The same regulator with its screw turned to another set point; the slope stays.</summary>
+    /// <summary>The same regulator with its screw turned to another set point; slope and reference ratio stay.</summary>
     /// <param name="name">The name of the new one; not blank.</param>
     /// <param name="setPoint">The new set point.</param>
     /// <returns>The regulator.</returns>
@@ -239,14 +233,17 @@ public sealed class BypassRegulator
             FullyOpen,
             Reference,
             Source
-        );
+        )
+        {
+            referenceRatio = referenceRatio,
+        };
     }
 
     private double Held(GaugePressure reference, GaugePressure returnLine, double flow) =>
         BypassValve
             .HeldPressure(
                 new Real(springForce),
-                new Real(reference.Si),
+                new Real(referenceRatio * reference.Si),
                 new Real(returnLine.Si),
                 new Real(diaphragmArea),
                 new Real(seatArea),

@@ -1,4 +1,6 @@
+using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Regulators;
@@ -6,6 +8,38 @@ namespace FuelMath.Regulators;
 /// <summary>What the bench readings of a regulator must satisfy together, with the reason in the message.</summary>
 internal static class ReadingChecks
 {
+    /// <summary>The areas in m2: a seat that is smaller than the diaphragm.</summary>
+    internal static (double Diaphragm, double Seat) Areas(Area diaphragm, Area seat)
+    {
+        double whole = Guard.Positive(diaphragm, diaphragm.InSi(), nameof(diaphragm));
+        double part = Guard.Positive(seat, seat.InSi(), nameof(seat));
+        return part < whole
+            ? (whole, part)
+            : throw Guard.OutOfRange(
+                seat,
+                $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}",
+                nameof(seat)
+            );
+    }
+
+    /// <summary>Loss per density and flow squared, 1/m4.</summary>
+    internal static double OpenCoefficient(RegulatorRestriction restriction, string paramName)
+    {
+        double flow = Guard.Positive(restriction.Flow, restriction.Flow.InSi(), paramName);
+        return BypassValve
+            .FullyOpenCoefficient(
+                new Real(restriction.PressureLoss.InSi()),
+                new Real(restriction.Density.InSi()),
+                new Real(flow)
+            )
+            .Value;
+    }
+
+    internal static RegulatorReference Known(RegulatorReference reference, string paramName) =>
+        Enum.IsDefined(reference)
+            ? reference
+            : throw new ArgumentOutOfRangeException(paramName, $"Must be a known reference; it was {reference}.");
+
     /// <summary>The rise of the held pressure with flow, Pa/(m3/s), from two readings.</summary>
     internal static double Slope(RegulatorReading first, RegulatorReading second, string paramName)
     {

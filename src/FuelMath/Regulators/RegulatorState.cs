@@ -1,14 +1,20 @@
 namespace FuelMath.Regulators;
 
-/// <summary>What a bypass regulator is doing.</summary>
+/// <summary>What a regulator is doing.</summary>
 public enum RegulatorState
 {
-    /// <summary>Shut: nothing is bypassed, and the pressure upstream is below its set point.</summary>
+    /// <summary>
+    /// Shut. A bypass regulator: nothing is bypassed, and the pressure upstream is below its set point. A reducing one:
+    /// satisfied, nothing is drawn.
+    /// </summary>
     Seated,
 
-    /// <summary>Holding the pressure upstream by bypassing what is not used.</summary>
+    /// <summary>Holding the pressure: upstream by bypassing what is not used, or downstream by throttling.</summary>
     Regulating,
 
-    /// <summary>Open to its stop: a fixed restriction, and the pressure upstream lies above its set point.</summary>
+    /// <summary>
+    /// Open to its stop, a fixed restriction. A bypass regulator: the pressure upstream lies above its set point. A reducing
+    /// one: starved, the pressure downstream lies below it.
+    /// </summary>
     FullyOpen,
 }

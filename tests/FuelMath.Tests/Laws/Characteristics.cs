@@ -37,6 +37,7 @@ public static class Characteristics
         OfLine(),
         OfFilter(),
         OfRegulator(),
+        OfRelief(),
         OfInjector(),
         OfPump(),
         OfCircuit(),
@@ -206,6 +207,31 @@ public static class Characteristics
                     Of(Rho),
                     q
                 )
+        );
+    }
+
+    /// <summary>Above its opening it is a restriction; the offset is in both.</summary>
+    private static Characteristic OfRelief()
+    {
+        const double opening = 7e5;
+        const double added = 9e4;
+        double flow = VolumeFlow.FromLitersPerHour(300).CubicMetersPerSecond;
+        var valve = new ReliefValve(
+            "relief valve",
+            Pressure.FromPascals(opening),
+            Pressure.FromPascals(added),
+            VolumeFlow.FromCubicMetersPerSecond(flow),
+            Density,
+            Source
+        );
+
+        return OverFlow(
+            "relief valve",
+            flow,
+            q => valve.DifferentialPressureAt(q, Density),
+            q =>
+                opening
+                + BypassValve.FullyOpenLoss(BypassValve.FullyOpenCoefficient(Of(added), Of(Rho), Of(flow)), Of(Rho), q)
         );
     }
 

@@ -1,0 +1,93 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Regulators;
+
+/// <summary>Where a bypass regulator changes its state: from seated to regulating, and from regulating to fully open.</summary>
+/// <remarks>
+/// A pump that gives no more than the engine draws leaves it seated. From there on it regulates, up to the bypassed flow at
+/// which its own passage and the return line ask for more than its set point: then the rail rises with the square of flow.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class BypassCrossovers
+{
+    private BypassCrossovers(double opening, double flow, double pressure) =>
+        (OpeningPressure, FullyOpenFlow, FullyOpenPressure) = (new(opening), SiUnits.VolumeFlow(flow), new(pressure));
+
+    /// <summary>The rail pressure at which it begins to open; below, it is seated.</summary>
+    public GaugePressure OpeningPressure { get; }
+
+    /// <summary>The bypassed flow at which it is open to its stop, in m³/s; with less it regulates.</summary>
+    public VolumeFlow FullyOpenFlow { get; }
+
+    /// <summary>The rail pressure at that flow; with more flow it rises above it by the restriction.</summary>
+    public GaugePressure FullyOpenPressure { get; }
+
+    /// <summary>With a return line at a pressure that does not depend on the flow.</summary>
+    /// <param name="regulator">The regulator.</param>
+    /// <param name="reference">Pressure on its reference port.</param>
+    /// <param name="returnLine">Pressure just behind the seat.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The crossovers.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The density is not greater than zero, or the return line alone holds it open.
+    /// </exception>
+    public static BypassCrossovers Of(
+        BypassRegulator regulator,
+        GaugePressure reference,
+        GaugePressure returnLine,
+        Density density
+    ) => At(regulator, reference, returnLine, 0, density);
+
+    /// <summary>With a return path to a tank, whose loss grows with the square of flow.</summary>
+    /// <param name="regulator">The regulator.</param>
+    /// <param name="reference">Pressure on its reference port.</param>
+    /// <param name="tank">Pressure where the return path ends.</param>
+    /// <param name="returnPath">What the return path loses at a flow.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The crossovers.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside what is allowed, or the tank's pressure alone holds it open.
+    /// </exception>
+    public static BypassCrossovers Of(
+        BypassRegulator regulator,
+        GaugePressure reference,
+        GaugePressure tank,
+        RegulatorRestriction returnPath,
+        Density density
+    ) => At(regulator, reference, tank, ReadingChecks.OpenCoefficient(returnPath, nameof(returnPath)), density);
+
+    private static BypassCrossovers At(
+        BypassRegulator regulator,
+        GaugePressure reference,
+        GaugePressure behind,
+        double returnCoefficient,
+        Density density
+    )
+    {
+        ArgumentNullException.ThrowIfNull(regulator);
+        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        double opening = regulator.OpeningPressure(reference, behind).Si;
+        if (!(opening >= behind.Si))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(behind),
+                $"Must be at most the pressure at which '{regulator.Name}' opens, {Findings.Show.Bar(opening)} gauge; it was {Findings.Show.Bar(behind.Si)} gauge."
+            );
+        }
+
+        // What the return path loses presses on the seat as well, and lowers the held pressure by its influence.
+        double influence = regulator.ReturnInfluence.InSi();
+        double restriction = rho * (regulator.FullyOpenCoefficientSi + (returnCoefficient * (1 + influence)));
+        double flow = BypassValve
+            .FullyOpenFlow(new Real(opening - behind.Si), new Real(regulator.SlopeSi), new Real(restriction))
+            .Value;
+        double pressure = behind.Si + (rho * (regulator.FullyOpenCoefficientSi + returnCoefficient) * flow * flow);
+        return new(opening, flow, pressure);
+    }
+}

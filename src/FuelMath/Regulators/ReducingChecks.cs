@@ -1,0 +1,50 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Regulators;
+
+/// <summary>What the bench readings of a reducing regulator must satisfy together, with the reason in the message.</summary>
+internal static class ReducingChecks
+{
+    /// <summary>The fall of the held pressure with flow, Pa/(m3/s), from two readings, each taken to one supply.</summary>
+    internal static double Droop(ReducingReading first, ReducingReading second, double influence, string paramName)
+    {
+        (double firstFlow, double secondFlow) = (first.Flow.InSi(), second.Flow.InSi());
+        if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
+        {
+            throw new ArgumentException(
+                $"Two readings at different flows are needed; both were at {Guard.Show(first.Flow, first.Flow.Unit)}.",
+                paramName
+            );
+        }
+
+        double AtNoSupply(ReducingReading reading) =>
+            reading.DifferentialPressure.InSi() + (influence * reading.Supply.Si);
+        double droop = (AtNoSupply(first) - AtNoSupply(second)) / (secondFlow - firstFlow);
+        return droop >= 0
+            ? droop
+            : throw new ArgumentException(
+                "At one supply the held pressure must not rise with flow, because such a regulator hunts; it was "
+                    + $"{Show(first)} and {Show(second)}.",
+                paramName
+            );
+    }
+
+    /// <summary>A reading below which the supply had already fallen was not taken while regulating.</summary>
+    internal static void NotStarved(ReducingReading reading, double openLoss, string paramName)
+    {
+        double left = reading.Supply.Si - openLoss;
+        if (!(left > reading.DifferentialPressure.InSi()))
+        {
+            throw new ArgumentException(
+                $"A reading of {Show(reading)} can't be, because open to its stop it would leave no more than "
+                    + $"{Guard.Show(SiUnits.Pressure(left), reading.DifferentialPressure.Unit)}.",
+                paramName
+            );
+        }
+    }
+
+    private static string Show(ReducingReading reading) =>
+        $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
+        + $"{Guard.Show(reading.Flow, reading.Flow.Unit)} from {Findings.Show.Bar(reading.Supply.Si)} gauge";
+}

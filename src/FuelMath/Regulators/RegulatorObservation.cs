@@ -1,0 +1,76 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Regulators;
+
+/// <summary>A rail pressure seen on a running engine with the reference hose off and plugged, and what it says of the set point.</summary>
+/// <remarks>
+/// With the hose off ambient pressure acts on the diaphragm, so that rail pressure is the set difference plus the slope at the
+/// flow that was bypassed, less what the return line takes. Plug the hose: the engine must not draw air through it.
+/// Caution: pressurised fuel; look at a gauge that is fitted before the engine runs.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class RegulatorObservation
+{
+    /// <summary>Sets down an observation.</summary>
+    /// <param name="rail">Gauge pressure at the regulator's inlet.</param>
+    /// <param name="returnLine">Gauge pressure just behind its seat.</param>
+    /// <param name="bypassedFlow">Volume flow through it, pump less engine; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The flow is not greater than zero, or the rail is not above the return line.
+    /// </exception>
+    public RegulatorObservation(GaugePressure rail, GaugePressure returnLine, VolumeFlow bypassedFlow)
+    {
+        Guard.Positive(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
+        if (!(rail > returnLine))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(rail),
+                $"Must be above the return line, {Findings.Show.Bar(returnLine.Si)} gauge; it was {Findings.Show.Bar(rail.Si)} gauge."
+            );
+        }
+
+        (Rail, ReturnLine, BypassedFlow) = (rail, returnLine, bypassedFlow);
+    }
+
+    /// <summary>Gauge pressure at the regulator's inlet.</summary>
+    public GaugePressure Rail { get; }
+
+    /// <summary>Gauge pressure just behind its seat.</summary>
+    public GaugePressure ReturnLine { get; }
+
+    /// <summary>Volume flow through it.</summary>
+    public VolumeFlow BypassedFlow { get; }
+
+    /// <summary>By how much the regulator holds more than its description says.</summary>
+    /// <param name="regulator">The regulator as described.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>Observed less described pressure, in Pa; turn the screw by as much to come back.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
+    /// <exception cref="InvalidOperationException">At this flow it is open to its stop: the set point does not show.</exception>
+    public Pressure DifferenceFrom(BypassRegulator regulator, Density density)
+    {
+        ArgumentNullException.ThrowIfNull(regulator);
+        double open = ReturnLine.Si + regulator.FullyOpenLoss(BypassedFlow, density).InSi();
+        return Rail.Si > open * (1 + Guard.EdgeTolerance)
+            ? SiUnits.Pressure(Rail.Si - regulator.HeldPressure(default, ReturnLine, BypassedFlow).Si)
+            : throw new InvalidOperationException(
+                $"'{regulator.Name}' is open to its stop at this flow, where it can't hold less than {Findings.Show.Bar(open)} gauge; bypass less to see its set point."
+            );
+    }
+
+    /// <summary>The regulator as it was seen: its set point corrected, its slope as described.</summary>
+    /// <param name="name">The name of the corrected one; not blank.</param>
+    /// <param name="regulator">The regulator as described.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <returns>The regulator, with the set point that it has at the observed flow, return line at ambient pressure.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
+    /// <exception cref="InvalidOperationException">At this flow it is open to its stop: the set point does not show.</exception>
+    public BypassRegulator Corrected(string name, BypassRegulator regulator, Density density)
+    {
+        Pressure off = DifferenceFrom(regulator, density);
+        double set = regulator.HeldPressure(default, default, BypassedFlow).Si + off.InSi();
+        return regulator.WithSetPoint(name, new(SiUnits.Pressure(set), BypassedFlow));
+    }
+}
