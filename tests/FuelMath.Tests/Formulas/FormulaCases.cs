@@ -88,6 +88,7 @@ internal static class FormulaCases
         new SaturatedLiquidViscosity(),
         .. CurvedFrictionCases.All,
         .. PlumbingFormulaCases.All,
+        .. TightnessFormulaCases.All,
         .. FittingFormulaCases.All,
         .. FuelFormulaCases.All,
         .. PulseFormulaCases.All,

@@ -1,0 +1,235 @@
+using FuelMath.Formulas;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>Fuel shut in between closed ends, with the walls that swell and the gas that is trapped with it.</summary>
+/// <remarks>
+/// <para>
+/// A little gas dominates: at 4 bar absolute one cubic centimeter of it yields as much as three liters of fuel. How much
+/// there is can be measured (<see cref="WithGasFromBleed"/>). Bulk modulus and density are taken at the temperature.
+/// </para>
+/// <para>
+/// Caution: pressurised fuel sprays and ignites. Test with the fuel that the pump brings, never with compressed air or
+/// oxygen on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
+/// </para>
+/// <para>Immutable and safe to share between threads; equality is by reference.</para>
+/// </remarks>
+public sealed class ClosedVolume
+{
+    /// <summary>Describes a closed volume.</summary>
+    /// <param name="fuel">The fuel; its bulk modulus must be known.</param>
+    /// <param name="temperature">Its temperature, which the gas shares.</param>
+    /// <param name="fuelVolume">Volume of fuel; greater than zero.</param>
+    /// <param name="swelling">
+    /// Relative increase of the enclosed volume for each unit of pressure, over all hoses and tubes; zero for rigid walls.
+    /// </param>
+    /// <param name="gas">Volume of trapped gas at ambient pressure; zero when it was bled.</param>
+    /// <param name="ambient">Ambient absolute pressure, from which gauge pressures count; greater than zero.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">Bulk modulus or density is not known at the temperature.</exception>
+    public ClosedVolume(
+        Fuel fuel,
+        Temperature temperature,
+        Volume fuelVolume,
+        Compressibility swelling,
+        Volume gas,
+        AbsolutePressure ambient
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        Fuel = fuel;
+        Temperature = temperature;
+        Kelvins = temperature.InSi();
+        Modulus = fuel.BulkModulus.Known.At(temperature);
+        Expansion = ExpansionAt(fuel, Kelvins);
+        Liquid = Guard.Positive(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
+        Swells = Guard.NotNegative(swelling, swelling.InSi(), nameof(swelling));
+        Guard.NotNegative(gas, gas.InSi(), nameof(gas));
+        Outside = Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
+        FuelVolume = fuelVolume;
+        Swelling = swelling;
+        GasAtAmbient = gas;
+        Ambient = ambient;
+        Gas = gas.InSi() * Outside;
+    }
+
+    /// <summary>The fuel.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>Its temperature.</summary>
+    public Temperature Temperature { get; }
+
+    /// <summary>Volume of fuel.</summary>
+    public Volume FuelVolume { get; }
+
+    /// <summary>Relative increase of the enclosed volume for each unit of pressure.</summary>
+    public Compressibility Swelling { get; }
+
+    /// <summary>Volume of trapped gas at ambient pressure.</summary>
+    public Volume GasAtAmbient { get; }
+
+    /// <summary>Ambient absolute pressure.</summary>
+    public AbsolutePressure Ambient { get; }
+
+    /// <summary>The gauge pressure below which it cannot fall: ambient, or the vapor pressure where that is higher and known.</summary>
+    public GaugePressure Floor => new(VaporPressure > Outside ? VaporPressure - Outside : 0);
+
+    internal double Kelvins { get; }
+
+    internal double Modulus { get; }
+
+    internal double Expansion { get; }
+
+    internal double Liquid { get; }
+
+    internal double Swells { get; }
+
+    internal double Outside { get; }
+
+    /// <summary>Pressure times volume of the gas, Pa m3.</summary>
+    internal double Gas { get; }
+
+    /// <summary>Pa absolute; NaN where it is not known at this temperature.</summary>
+    internal double VaporPressure =>
+        Fuel.HasVaporPressure
+        && Kelvins >= Fuel.VaporPressure.Known.Lowest
+        && Kelvins <= Fuel.VaporPressure.Known.Highest
+            ? Fuel.VaporPressure.Known.At(Temperature)
+            : double.NaN;
+
+    /// <summary>What it gives back when its pressure falls: what is caught or sprayed when a line is opened.</summary>
+    /// <param name="before">Gauge pressure before.</param>
+    /// <param name="after">Gauge pressure after.</param>
+    /// <returns>Volume of fuel, in m³; negative when pressure rises.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is not above vacuum.</exception>
+    public Volume ReleasedBetween(GaugePressure before, GaugePressure after) =>
+        SiUnits.Volume(Released(Absolute(before, nameof(before)), Absolute(after, nameof(after))));
+
+    /// <summary>How far its pressure falls when a volume of fuel leaves it.</summary>
+    /// <param name="before">Gauge pressure before; above ambient.</param>
+    /// <param name="volume">Volume that leaves; not negative.</param>
+    /// <returns>The pressure after.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="NoSolutionException">It does not hold that much above ambient.</exception>
+    public GaugePressure PressureAfterLosing(GaugePressure before, Volume volume)
+    {
+        double first = Absolute(before, nameof(before));
+        double lost = Guard.NotNegative(volume, volume.InSi(), nameof(volume));
+        double most = Released(first, Outside);
+        return lost <= most
+            ? new GaugePressure(Rising.Root(p => -Released(first, p), -lost, Outside, first) - Outside)
+            : throw new NoSolutionException(
+                "the pressure after a loss",
+                $"the volume gives back {Guard.Show(SiUnits.Volume(most), UnitsNet.Units.VolumeUnit.CubicCentimeter)} down to ambient pressure, and {Guard.Show(volume, UnitsNet.Units.VolumeUnit.CubicCentimeter)} were to leave.",
+                "",
+                double.NaN,
+                0
+            );
+    }
+
+    /// <summary>How far the pressure moves when the temperature does and nothing leaks.</summary>
+    /// <param name="before">Gauge pressure before; above ambient.</param>
+    /// <param name="warming">Change of temperature.</param>
+    /// <returns>The rise of pressure; a fall when it cools.</returns>
+    /// <remarks>A full line without gas moves by bars for each kelvin.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not above vacuum.</exception>
+    /// <exception cref="NoSolutionException">It would cool below vapor pressure, where it holds no liquid shut in.</exception>
+    public Pressure PressureRiseFor(GaugePressure before, TemperatureDelta warming)
+    {
+        double first = Absolute(before, nameof(before));
+        double kelvins = Guard.Finite(warming, warming.InSi(), nameof(warming));
+        double low = double.IsNaN(VaporPressure) ? first * 1e-3 : Math.Min(first, VaporPressure);
+        double high = first + (Math.Abs(kelvins) * 2 * Math.Max(Expansion * Modulus, first / Kelvins)) + 1;
+
+        // What would have leaked falls as the pressure after rises; at the true pressure it is nothing.
+        double Leaked(double after) => -LeakedTo(first, after, Kelvins + kelvins);
+        return Leaked(low) <= 0
+            ? SiUnits.Pressure(Rising.Root(Leaked, 0, low, high) - first)
+            : throw new NoSolutionException(
+                "the pressure after cooling",
+                $"it falls to {new AbsolutePressure(low)}, where the fuel boils.",
+                "",
+                double.NaN,
+                0
+            );
+    }
+
+    /// <summary>The same volume with as much gas as a bleed shows: fuel is let out, and the pressure falls.</summary>
+    /// <param name="drawn">Volume of fuel that was let out; greater than zero.</param>
+    /// <param name="before">Gauge pressure before.</param>
+    /// <param name="after">Gauge pressure after; below the one before.</param>
+    /// <returns>A new closed volume.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A number is outside its range, or fuel and walls alone would have given back more.
+    /// </exception>
+    public ClosedVolume WithGasFromBleed(Volume drawn, GaugePressure before, GaugePressure after)
+    {
+        double volume = Guard.Positive(drawn, drawn.InSi(), nameof(drawn));
+        double first = Absolute(before, nameof(before));
+        double last = Absolute(after, nameof(after));
+        if (last >= first)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(after),
+                $"Must be below {before}, the pressure before; it was {after}."
+            );
+        }
+
+        double stiff = Liquid * ((1 / Modulus) + Swells) * (first - last);
+        double gas = (volume - stiff) * first * last / (first - last);
+        return gas >= 0
+            ? new(Fuel, Temperature, FuelVolume, Swelling, SiUnits.Volume(gas / Outside), Ambient)
+            : throw Guard.OutOfRange(
+                drawn,
+                $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas",
+                nameof(drawn)
+            );
+    }
+
+    internal double Absolute(GaugePressure pressure, string paramName) =>
+        pressure.Si + Outside > 0
+            ? pressure.Si + Outside
+            : throw new ArgumentOutOfRangeException(paramName, $"Must be above vacuum; it was {pressure}.");
+
+    internal double Released(double before, double after) =>
+        PressureDecay
+            .ReleasedVolume(
+                new Real(Liquid),
+                new Real(Modulus),
+                new Real(Swells),
+                new Real(Gas),
+                new Real(before),
+                new Real(after)
+            )
+            .Value;
+
+    private double LeakedTo(double before, double after, double kelvinsAfter) =>
+        PressureDecay
+            .LeakedVolume(
+                new Real(Liquid),
+                new Real(Modulus),
+                new Real(Swells),
+                new Real(Expansion),
+                new Real(Gas),
+                new Real(before),
+                new Real(Kelvins),
+                new Real(after),
+                new Real(kelvinsAfter)
+            )
+            .Value;
+
+    /// <summary>The coefficient of volume expansion, from the slope of the density.</summary>
+    private static double ExpansionAt(Fuel fuel, double kelvins)
+    {
+        _ = fuel.DensityAt(SiUnits.Temperature(kelvins));
+        Dual<Real> density = fuel.Density.Law.Read(Dual<Real>.Variable(new Real(kelvins)));
+        return -density.Slope.Value / density.Value.Value;
+    }
+}

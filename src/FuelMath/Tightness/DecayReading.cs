@@ -1,0 +1,35 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>One reading of a pressure-decay test: when, gauge pressure, temperature of the fuel.</summary>
+/// <remarks>Immutable; equality is by reference.</remarks>
+public sealed class DecayReading
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="time">Since any moment that all readings share; finite.</param>
+    /// <param name="pressure">Gauge pressure.</param>
+    /// <param name="temperature">Temperature of the fuel, which the gas shares; greater than zero kelvin.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public DecayReading(Duration time, GaugePressure pressure, Temperature temperature)
+    {
+        Seconds = Guard.Finite(time, time.InSi(), nameof(time));
+        Kelvins = Guard.Positive(temperature, temperature.InSi(), nameof(temperature));
+        (Time, Pressure, Temperature) = (time, pressure, temperature);
+    }
+
+    /// <summary>When it was taken.</summary>
+    public Duration Time { get; }
+
+    /// <summary>The gauge pressure.</summary>
+    public GaugePressure Pressure { get; }
+
+    /// <summary>The temperature of the fuel.</summary>
+    public Temperature Temperature { get; }
+
+    internal double Seconds { get; }
+
+    internal double Kelvins { get; }
+}

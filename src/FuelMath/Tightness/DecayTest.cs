@@ -1,0 +1,181 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>What a pressure-decay test says: the leak rate between two readings, with its uncertainty.</summary>
+/// <remarks>
+/// <para>
+/// A gauge sees fuel leave and cannot see where: a check valve, an injector's seat or a regulator that bleeds looks like a
+/// leak outside (<see cref="LeakSuspects"/>). Rates are of liquid fuel at the conditions of the line.
+/// </para>
+/// <para>Caution: pressurised fuel sprays and ignites; see <see cref="ClosedVolume"/>. Immutable; equality is by reference.</para>
+/// </remarks>
+public sealed class DecayTest
+{
+    /// <summary>How near to its floor a pressure counts as standing on it, in standard uncertainties of a reading.</summary>
+    private const double FloorMargin = 3;
+
+    /// <summary>Expanded uncertainty over standard uncertainty, about 95 %. Source: [JCGM-100] section 6.3.3.</summary>
+    private const double Coverage = 2;
+
+    /// <summary>Least margin above the floor, Pa: a gauge without any uncertainty is not believed.</summary>
+    private const double LeastMargin = 1000;
+
+    private static readonly string[] Inputs =
+    [
+        "volume of fuel",
+        "bulk modulus",
+        "swelling of the walls",
+        "expansion of the fuel",
+        "trapped gas",
+        "pressure before",
+        "temperature before",
+        "pressure after",
+        "temperature after",
+    ];
+
+    /// <summary>Evaluates two readings.</summary>
+    /// <param name="volume">The closed volume, described at the temperature of the first reading.</param>
+    /// <param name="before">The first reading.</param>
+    /// <param name="after">The second one, later.</param>
+    /// <param name="uncertainty">Standard uncertainties of all that goes in, taken as independent.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The second reading is not later, or the temperatures do not fit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is not above vacuum.</exception>
+    public DecayTest(ClosedVolume volume, DecayReading before, DecayReading after, DecayUncertainty uncertainty)
+    {
+        ArgumentNullException.ThrowIfNull(volume);
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        ArgumentNullException.ThrowIfNull(uncertainty);
+        double seconds = after.Seconds - before.Seconds;
+        if (!(seconds > 0))
+        {
+            throw new ArgumentException(
+                $"Must be later than the first reading, at {Guard.Show(before.Time, before.Time.Unit)}; it was at {Guard.Show(after.Time, after.Time.Unit)}.",
+                nameof(after)
+            );
+        }
+
+        if (Math.Abs(before.Kelvins - volume.Kelvins) > 1e-6 * volume.Kelvins)
+        {
+            throw new ArgumentException(
+                $"Must be taken at the temperature that the volume is described at, {Guard.Show(volume.Temperature, before.Temperature.Unit)}; it was {Guard.Show(before.Temperature, before.Temperature.Unit)}.",
+                nameof(before)
+            );
+        }
+
+        Volume = volume;
+        Before = before;
+        After = after;
+        double[] at =
+        [
+            volume.Liquid,
+            volume.Modulus,
+            volume.Swells,
+            volume.Expansion,
+            volume.Gas,
+            volume.Absolute(before.Pressure, nameof(before)),
+            before.Kelvins,
+            volume.Absolute(after.Pressure, nameof(after)),
+            after.Kelvins,
+        ];
+        double[] u =
+        [
+            uncertainty.VolumeShare * volume.Liquid,
+            uncertainty.ModulusShare * volume.Modulus,
+            uncertainty.SwellingShare * volume.Swells,
+            0,
+            uncertainty.GasVolume * volume.Outside,
+            uncertainty.Pascals,
+            uncertainty.Kelvins,
+            uncertainty.Pascals,
+            uncertainty.Kelvins,
+        ];
+        double leaked = Leaked(at, -1).Value.Value;
+        double[] parts =
+        [
+            .. Enumerable.Range(0, at.Length).Select(i => Math.Abs(Leaked(at, i).Slope.Value) * u[i] / seconds),
+        ];
+        double clock = Math.Sqrt(2) * uncertainty.Seconds * Math.Abs(leaked) / (seconds * seconds);
+        double total = Math.Sqrt(parts.Sum(p => p * p) + (clock * clock));
+        LeakedVolume = SiUnits.Volume(leaked);
+        Rate = SiUnits.VolumeFlow(leaked / seconds);
+        StandardUncertainty = SiUnits.VolumeFlow(total);
+        Contributions =
+        [
+            .. Inputs
+                .Zip(parts, (input, part) => new LeakContribution(input, part, total))
+                .Append(new LeakContribution("time", clock, total))
+                .Where(c => c.Uncertainty.InSi() > 0)
+                .OrderByDescending(c => c.Uncertainty.InSi()),
+        ];
+        double margin = Math.Max(FloorMargin * uncertainty.Pascals, LeastMargin);
+        IsAtFloor = at[7] <= volume.Floor.Si + volume.Outside + margin;
+        Estimates =
+        [
+            .. volume.Fuel.BulkModulus.Estimates,
+            .. double.IsNaN(volume.VaporPressure)
+                ?
+                [
+                    $"The vapor pressure of '{volume.Fuel.Name}' is not known at this temperature: a pressure that stands still may be vapor, not tightness.",
+                ]
+                : Array.Empty<string>(),
+        ];
+    }
+
+    /// <summary>The closed volume.</summary>
+    public ClosedVolume Volume { get; }
+
+    /// <summary>The first reading.</summary>
+    public DecayReading Before { get; }
+
+    /// <summary>The second reading.</summary>
+    public DecayReading After { get; }
+
+    /// <summary>What left between them, corrected for temperature; negative when it seems to have grown.</summary>
+    public Volume LeakedVolume { get; }
+
+    /// <summary>The mean rate between them.</summary>
+    public VolumeFlow Rate { get; }
+
+    /// <summary>Standard uncertainty of the rate. Source: [JCGM-100] section 5.1.2.</summary>
+    public VolumeFlow StandardUncertainty { get; }
+
+    /// <summary>Twice the standard uncertainty, about 95 %. Source: [JCGM-100] section 6.3.3.</summary>
+    public VolumeFlow ExpandedUncertainty => SiUnits.VolumeFlow(Coverage * StandardUncertainty.InSi());
+
+    /// <summary>What each input adds to it, the largest first.</summary>
+    public ImmutableArray<LeakContribution> Contributions { get; }
+
+    /// <summary>Whether the pressure stands where it stays whether fuel leaks or not: at vapor pressure or at ambient.</summary>
+    public bool IsAtFloor { get; }
+
+    /// <summary>What about it is an estimate, or cannot be excluded, in sentences.</summary>
+    public ImmutableArray<string> Estimates { get; }
+
+    /// <summary>Holds the rate against a limit.</summary>
+    /// <param name="limit">The largest rate that is accepted, by whoever answers for the car; greater than zero.</param>
+    /// <returns>What the test says.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The limit is not greater than zero.</exception>
+    public TightnessVerdict Judge(VolumeFlow limit)
+    {
+        double most = Guard.Positive(limit, limit.InSi(), nameof(limit));
+        double rate = Rate.InSi();
+        double expanded = ExpandedUncertainty.InSi();
+        return rate - expanded > most ? TightnessVerdict.Fails
+            : IsAtFloor ? TightnessVerdict.NotATest
+            : rate + expanded <= most ? TightnessVerdict.Passes
+            : TightnessVerdict.Undecided;
+    }
+
+    private static Dual<Real> Leaked(double[] at, int by)
+    {
+        Dual<Real>[] a = [.. at.Select((x, i) => i == by ? Dual<Real>.Variable(new Real(x)) : Dual<Real>.Of(x))];
+        return PressureDecay.LeakedVolume(a[0], a[1], a[2], a[3], a[4], a[5], a[6], a[7], a[8]);
+    }
+}

@@ -1,0 +1,92 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>Standard uncertainties of what goes into a leak rate.</summary>
+/// <remarks>
+/// A gauge of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d (Source: [JCGM-100]
+/// section F.2.2.1). Immutable; equality is by reference.
+/// </remarks>
+public sealed class DecayUncertainty
+{
+    /// <summary>Sets them down.</summary>
+    /// <param name="pressureDifference">Of each pressure reading; not negative.</param>
+    /// <param name="temperature">Of each temperature reading; not negative.</param>
+    /// <param name="time">Of each time; not negative.</param>
+    /// <param name="fuelVolume">Of the volume of fuel, as a share of it; not negative.</param>
+    /// <param name="bulkModulus">Of the bulk modulus, as a share of it; not negative.</param>
+    /// <param name="swelling">Of the swelling of the walls, as a share of it; not negative.</param>
+    /// <param name="gas">Of the volume of gas at ambient pressure; not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
+    public DecayUncertainty(
+        Pressure pressureDifference,
+        TemperatureDelta temperature,
+        Duration time,
+        Ratio fuelVolume,
+        Ratio bulkModulus,
+        Ratio swelling,
+        Volume gas
+    )
+    {
+        Pascals = Guard.NotNegative(pressureDifference, pressureDifference.InSi(), nameof(pressureDifference));
+        Kelvins = Guard.NotNegative(temperature, temperature.InSi(), nameof(temperature));
+        Seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
+        VolumeShare = Guard.NotNegative(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
+        ModulusShare = Guard.NotNegative(bulkModulus, bulkModulus.InSi(), nameof(bulkModulus));
+        SwellingShare = Guard.NotNegative(swelling, swelling.InSi(), nameof(swelling));
+        GasVolume = Guard.NotNegative(gas, gas.InSi(), nameof(gas));
+        PressureDifference = pressureDifference;
+        Temperature = temperature;
+        Time = time;
+        FuelVolume = fuelVolume;
+        BulkModulus = bulkModulus;
+        Swelling = swelling;
+        Gas = gas;
+    }
+
+    /// <summary>Of each pressure reading.</summary>
+    public Pressure PressureDifference { get; }
+
+    /// <summary>Of each temperature reading.</summary>
+    public TemperatureDelta Temperature { get; }
+
+    /// <summary>Of each time.</summary>
+    public Duration Time { get; }
+
+    /// <summary>Of the volume of fuel.</summary>
+    public Ratio FuelVolume { get; }
+
+    /// <summary>Of the bulk modulus.</summary>
+    public Ratio BulkModulus { get; }
+
+    /// <summary>Of the swelling of the walls.</summary>
+    public Ratio Swelling { get; }
+
+    /// <summary>Of the volume of gas at ambient pressure.</summary>
+    public Volume Gas { get; }
+
+    internal double Pascals { get; }
+
+    internal double Kelvins { get; }
+
+    internal double Seconds { get; }
+
+    internal double VolumeShare { get; }
+
+    internal double ModulusShare { get; }
+
+    internal double SwellingShare { get; }
+
+    internal double GasVolume { get; }
+
+    /// <summary>The standard uncertainty of a reading that is rounded to a resolution. Source: [JCGM-100] section F.2.2.1.</summary>
+    /// <param name="resolutionDifference">The smallest step of the gauge; not negative.</param>
+    /// <returns>The resolution over the root of twelve.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The resolution is negative or not finite.</exception>
+    public static Pressure DifferenceOfResolution(Pressure resolutionDifference) =>
+        SiUnits.Pressure(
+            Guard.NotNegative(resolutionDifference, resolutionDifference.InSi(), nameof(resolutionDifference))
+                / Math.Sqrt(12)
+        );
+}

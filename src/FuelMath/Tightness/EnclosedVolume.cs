@@ -1,0 +1,36 @@
+using FuelMath.Internal;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>What the hoses of a plan hold.</summary>
+public static class EnclosedVolume
+{
+    /// <summary>Adds up the named hoses and what else is shut in with them.</summary>
+    /// <param name="plan">The fuel path.</param>
+    /// <param name="hoses">Names of lines that are hoses.</param>
+    /// <param name="others">Rails, filters, dampers and whatever is not a hose; not negative.</param>
+    /// <returns>The volume, in m³.</returns>
+    /// <exception cref="ArgumentNullException">Plan or names are null.</exception>
+    /// <exception cref="ArgumentException">There is no such hose; the message names those that are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The other volume is negative or not finite.</exception>
+    public static Volume Of(FuelPlan plan, IEnumerable<string> hoses, Volume others)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(hoses);
+        double sum = Guard.NotNegative(others, others.InSi(), nameof(others));
+        foreach (string name in hoses)
+        {
+            FuelLine line =
+                plan.Lines.FirstOrDefault(l => l.Name == name && l.Hose is not null)
+                ?? throw new ArgumentException(
+                    $"Must be one of: {string.Join(", ", plan.Lines.Where(l => l.Hose is not null).Select(l => l.Name))}; it was '{name}'.",
+                    nameof(hoses)
+                );
+            sum += line.Hose!.EnclosedVolume.InSi();
+        }
+
+        return SiUnits.Volume(sum);
+    }
+}

@@ -1,0 +1,61 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>How much fuel to pump through a line until little of the old one is left.</summary>
+/// <remarks>
+/// Two models bound it: in a line the new fuel pushes the old one ahead and one volume is enough; a volume that mixes at
+/// once (a surge tank, a filter) needs the logarithm of what may stay. Dead ends that nothing flows through take longer than
+/// either: open them. Immutable; equality is by reference.
+/// </remarks>
+public sealed class Flush
+{
+    private Flush(double volume, double exchanges, double flow)
+    {
+        LeastVolume = SiUnits.Volume(volume);
+        MixedVolume = SiUnits.Volume(volume * exchanges);
+        LeastTime = SiUnits.Duration(volume / flow);
+        MixedTime = SiUnits.Duration(volume * exchanges / flow);
+    }
+
+    /// <summary>Plug flow: the enclosed volume once.</summary>
+    public Volume LeastVolume { get; }
+
+    /// <summary>Well mixed; below the plug-flow volume when more than 1/e may stay.</summary>
+    public Volume MixedVolume { get; }
+
+    /// <summary>Time for the plug-flow volume, in s.</summary>
+    public Duration LeastTime { get; }
+
+    /// <summary>Time for the well-mixed volume, in s.</summary>
+    public Duration MixedTime { get; }
+
+    /// <summary>Works out a flush.</summary>
+    /// <param name="enclosed">Volume to flush; greater than zero.</param>
+    /// <param name="residue">Share of the old fuel that may stay; from 0.01 % to 99 %.</param>
+    /// <param name="flow">Flow through it; greater than zero.</param>
+    /// <returns>Volumes and times.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Flush Of(Volume enclosed, Ratio residue, VolumeFlow flow)
+    {
+        double volume = Guard.Positive(enclosed, enclosed.InSi(), nameof(enclosed));
+        double share = Guard.InRange(residue, residue.InSi(), 1e-4, 0.99, SiUnits.Ratio, nameof(residue));
+        double rate = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        return new(volume, PressureDecay.MixedExchanges(new Real(share)).Value, rate);
+    }
+
+    /// <summary>What is left of the old fuel after a volume was pumped through, well mixed.</summary>
+    /// <param name="enclosed">Volume that is flushed; greater than zero.</param>
+    /// <param name="pumped">Volume pumped through; not negative.</param>
+    /// <returns>Share of the old fuel.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Ratio ResidueAfter(Volume enclosed, Volume pumped)
+    {
+        double volume = Guard.Positive(enclosed, enclosed.InSi(), nameof(enclosed));
+        double through = Guard.NotNegative(pumped, pumped.InSi(), nameof(pumped));
+        return SiUnits.Ratio(PressureDecay.MixedResidue(new Real(through / volume)).Value);
+    }
+}

@@ -1,0 +1,25 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>What one input adds to the uncertainty of a leak rate.</summary>
+/// <remarks>Immutable; equality is by reference.</remarks>
+public sealed class LeakContribution
+{
+    internal LeakContribution(string input, double rate, double total)
+    {
+        Input = input;
+        Uncertainty = SiUnits.VolumeFlow(rate);
+        Share = SiUnits.Ratio(total == 0 ? 0 : rate * rate / (total * total));
+    }
+
+    /// <summary>The input.</summary>
+    public string Input { get; }
+
+    /// <summary>Its standard uncertainty carried into the rate.</summary>
+    public VolumeFlow Uncertainty { get; }
+
+    /// <summary>Its share of the variance.</summary>
+    public Ratio Share { get; }
+}

@@ -1,0 +1,179 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>How a leak's flow depends on the pressure behind it, and how the pressure of a closed volume then falls.</summary>
+/// <remarks>Into ambient air. Immutable; equality is by reference.</remarks>
+public sealed class LeakPath
+{
+    private readonly Kind kind;
+    private readonly double flow;
+    private readonly double coefficient;
+
+    private LeakPath(Kind kind, double flow, double coefficient)
+    {
+        this.kind = kind;
+        this.flow = flow;
+        this.coefficient = coefficient;
+    }
+
+    private enum Kind
+    {
+        Constant,
+        Narrow,
+        Hole,
+    }
+
+    /// <summary>The same flow at any pressure: a limit.</summary>
+    /// <param name="flow">The flow; greater than zero.</param>
+    /// <returns>The path.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The flow is not greater than zero.</exception>
+    public static LeakPath Constant(VolumeFlow flow) =>
+        new(Kind.Constant, Guard.Positive(flow, flow.InSi(), nameof(flow)), double.NaN);
+
+    /// <summary>Flow in proportion to pressure: a long narrow way, between threads or past a seat.</summary>
+    /// <param name="flow">The flow at the pressure; greater than zero.</param>
+    /// <param name="at">The gauge pressure; greater than zero.</param>
+    /// <returns>The path.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not greater than zero.</exception>
+    public static LeakPath Narrow(VolumeFlow flow, GaugePressure at)
+    {
+        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        return new(Kind.Narrow, q, q / Guard.Positive(at.AboveAmbient, at.Si, nameof(at)));
+    }
+
+    /// <summary>Flow in proportion to the root of the pressure: a hole.</summary>
+    /// <param name="flow">The flow at the pressure; greater than zero.</param>
+    /// <param name="at">The gauge pressure; greater than zero.</param>
+    /// <returns>The path.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not greater than zero.</exception>
+    public static LeakPath Hole(VolumeFlow flow, GaugePressure at)
+    {
+        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        return new(Kind.Hole, q, q / Math.Sqrt(Guard.Positive(at.AboveAmbient, at.Si, nameof(at))));
+    }
+
+    /// <summary>The flow at a pressure.</summary>
+    /// <param name="pressure">Gauge pressure; not negative.</param>
+    /// <returns>The flow, in m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is negative.</exception>
+    public VolumeFlow FlowAt(GaugePressure pressure)
+    {
+        double gauge = Guard.NotNegative(pressure.AboveAmbient, pressure.Si, nameof(pressure));
+        return SiUnits.VolumeFlow(
+            kind switch
+            {
+                Kind.Constant => flow,
+                Kind.Narrow => coefficient * gauge,
+                _ => coefficient * Math.Sqrt(gauge),
+            }
+        );
+    }
+
+    /// <summary>How long the pressure of a closed volume takes to fall, at a steady temperature.</summary>
+    /// <param name="volume">The closed volume.</param>
+    /// <param name="before">Gauge pressure before; above ambient.</param>
+    /// <param name="after">Gauge pressure after; below the one before, and above the volume's floor.</param>
+    /// <returns>The time, in s.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="volume"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The second pressure is not below the first.</exception>
+    /// <exception cref="NoSolutionException">The pressure never falls so far; the message says where it stops.</exception>
+    public Duration TimeToFall(ClosedVolume volume, GaugePressure before, GaugePressure after)
+    {
+        ArgumentNullException.ThrowIfNull(volume);
+        if (!(after.Si < before.Si))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(after),
+                $"Must be below {before}, the pressure before; it was {after}."
+            );
+        }
+
+        GaugePressure floor = volume.Floor;
+        return after.Si > floor.Si
+            ? SiUnits.Duration(Seconds(volume, before.Si + volume.Outside, after.Si + volume.Outside))
+            : throw new NoSolutionException(
+                "the time of a fall of pressure",
+                $"the pressure stops at {floor}, {(floor.Si > 0 ? "where the fuel boils" : "the ambient pressure")}, and {after} was asked for.",
+                "",
+                double.NaN,
+                0
+            );
+    }
+
+    /// <summary>The pressure of a closed volume after a time, at a steady temperature; it stops at the volume's floor.</summary>
+    /// <param name="volume">The closed volume.</param>
+    /// <param name="before">Gauge pressure at the start; above the floor.</param>
+    /// <param name="time">The time; not negative.</param>
+    /// <returns>The pressure.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="volume"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not above the floor or the time is negative.</exception>
+    public GaugePressure PressureAfter(ClosedVolume volume, GaugePressure before, Duration time)
+    {
+        ArgumentNullException.ThrowIfNull(volume);
+        double seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
+        double floor = volume.Floor.Si;
+        if (!(before.Si > floor))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(before),
+                $"Must be above {volume.Floor}, where the pressure stops; it was {before}."
+            );
+        }
+
+        double first = before.Si + volume.Outside;
+        double last = floor + volume.Outside;
+
+        // A leak in proportion to pressure takes for ever to reach ambient: stop a hair above.
+        double low = last + (1e-12 * first);
+        return seconds >= Seconds(volume, first, low)
+            ? new GaugePressure(floor)
+            : new GaugePressure(Rising.Root(p => -Seconds(volume, first, p), -seconds, low, first) - volume.Outside);
+    }
+
+    private double Seconds(ClosedVolume volume, double before, double after)
+    {
+        if (before == after)
+        {
+            return 0;
+        }
+
+        Real liquid = new(volume.Liquid);
+        Real modulus = new(volume.Modulus);
+        Real swelling = new(volume.Swells);
+        Real gas = new(volume.Gas);
+        Real outside = new(volume.Outside);
+        return kind switch
+        {
+            Kind.Constant => volume.Released(before, after) / flow,
+            Kind.Narrow => PressureDecay
+                .LaminarFallTime(
+                    liquid,
+                    modulus,
+                    swelling,
+                    gas,
+                    new Real(before),
+                    new Real(after),
+                    outside,
+                    new Real(coefficient)
+                )
+                .Value,
+            _ => PressureDecay
+                .OrificeFallTime(
+                    liquid,
+                    modulus,
+                    swelling,
+                    gas,
+                    new Real(before),
+                    new Real(after),
+                    outside,
+                    new Real(coefficient)
+                )
+                .Value,
+        };
+    }
+}

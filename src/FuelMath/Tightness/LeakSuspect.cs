@@ -1,0 +1,26 @@
+namespace FuelMath.Tightness;
+
+/// <summary>One place that may lose pressure, and the step that would tell it from the others.</summary>
+/// <remarks>Immutable; equality is by reference.</remarks>
+public sealed class LeakSuspect
+{
+    internal LeakSuspect(LeakSuspectKind kind, string part, string isolatingStep)
+    {
+        Kind = kind;
+        Part = part;
+        IsolatingStep = isolatingStep;
+    }
+
+    /// <summary>What kind of place it is.</summary>
+    public LeakSuspectKind Kind { get; }
+
+    /// <summary>The part, by the names of the plan.</summary>
+    public string Part { get; }
+
+    /// <summary>What to do to tell it from the others, a sentence.</summary>
+    public string IsolatingStep { get; }
+
+    /// <summary>Gives kind and part.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind}: {Part}";
+}

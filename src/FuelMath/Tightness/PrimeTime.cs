@@ -1,0 +1,64 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>How long a pump takes to fill a dry line and to bring it to pressure.</summary>
+/// <remarks>
+/// A dry pump that is not self-priming does not fill anything, and no pump should run dry: the time holds once its inlet is
+/// flooded. Immutable; equality is by reference.
+/// </remarks>
+public sealed class PrimeTime
+{
+    private PrimeTime(double fill, double least, double most)
+    {
+        FillTime = SiUnits.Duration(fill);
+        PressurizeAtLeast = SiUnits.Duration(least);
+        PressurizeAtMost = SiUnits.Duration(most);
+    }
+
+    /// <summary>Time until the line is full, in s.</summary>
+    public Duration FillTime { get; }
+
+    /// <summary>Time from full to pressure if the pump gave its free flow to the end, in s.</summary>
+    public Duration PressurizeAtLeast { get; }
+
+    /// <summary>Time from full to pressure if the pump gave only its flow at that pressure from the start, in s.</summary>
+    public Duration PressurizeAtMost { get; }
+
+    /// <summary>Works out the times.</summary>
+    /// <param name="empty">Volume to fill; not negative.</param>
+    /// <param name="volume">The line once full, with the gas that stays in it.</param>
+    /// <param name="target">The gauge pressure to reach; greater than zero.</param>
+    /// <param name="freeFlow">The pump's flow against no pressure; greater than zero.</param>
+    /// <param name="flowAtTarget">The pump's flow at that pressure; greater than zero, and not above the free flow.</param>
+    /// <returns>The times; a pump whose flow falls with pressure lies between the bounds.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="volume"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static PrimeTime Of(
+        Volume empty,
+        ClosedVolume volume,
+        GaugePressure target,
+        VolumeFlow freeFlow,
+        VolumeFlow flowAtTarget
+    )
+    {
+        ArgumentNullException.ThrowIfNull(volume);
+        double dry = Guard.NotNegative(empty, empty.InSi(), nameof(empty));
+        double free = Guard.Positive(freeFlow, freeFlow.InSi(), nameof(freeFlow));
+        double held = Guard.Positive(flowAtTarget, flowAtTarget.InSi(), nameof(flowAtTarget));
+        if (held > free)
+        {
+            throw Guard.OutOfRange(
+                flowAtTarget,
+                $"at most {Guard.Show(freeFlow, flowAtTarget.Unit)}, the free flow",
+                nameof(flowAtTarget)
+            );
+        }
+
+        Guard.Positive(target.AboveAmbient, target.Si, nameof(target));
+        double packed = volume.ReleasedBetween(target, default).InSi();
+        return new(dry / free, packed / free, packed / held);
+    }
+}

@@ -1,0 +1,20 @@
+namespace FuelMath.Tightness;
+
+/// <summary>What a pressure-decay test says against a limit.</summary>
+public enum TightnessVerdict
+{
+    /// <summary>The rate and its expanded uncertainty stay below the limit.</summary>
+    Passes,
+
+    /// <summary>The rate less its expanded uncertainty is above the limit.</summary>
+    Fails,
+
+    /// <summary>The limit lies within the uncertainty: wait longer, bleed the gas, or keep the temperature steadier.</summary>
+    Undecided,
+
+    /// <summary>
+    /// The pressure stands at vapor pressure or at ambient, where it stays whether fuel leaks or not: no pass, whatever the
+    /// rate looks like.
+    /// </summary>
+    NotATest,
+}

@@ -1,0 +1,85 @@
+using FuelMath.Fuels;
+using FuelMath.Quantities;
+using FuelMath.Tightness;
+using UnitsNet;
+
+namespace FuelMath.Examples;
+
+/// <summary>A line put under pressure and watched. The data are invented.</summary>
+public sealed class TightnessExamples
+{
+    private static readonly ClosedVolume Line = new(
+        StandardFuels.PumpGasoline,
+        Temperature.FromDegreesCelsius(20),
+        Volume.FromCubicCentimeters(450),
+        swelling: Compressibility.FromInversePascals(2e-9),
+        gas: Volume.FromCubicCentimeters(2),
+        ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
+    );
+
+    [Fact]
+    public void Judge()
+    {
+        #region Judge
+        var line = new ClosedVolume(
+            StandardFuels.PumpGasoline,
+            Temperature.FromDegreesCelsius(20),
+            Volume.FromCubicCentimeters(450),
+            swelling: Compressibility.FromInversePascals(2e-9),
+            gas: Volume.FromCubicCentimeters(2),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
+        );
+        var test = new DecayTest(
+            line,
+            new DecayReading(
+                Duration.FromMinutes(0),
+                new GaugePressure(Pressure.FromBars(4)),
+                Temperature.FromDegreesCelsius(20)
+            ),
+            new DecayReading(
+                Duration.FromMinutes(10),
+                new GaugePressure(Pressure.FromBars(3.6)),
+                Temperature.FromDegreesCelsius(20.2)
+            ),
+            new DecayUncertainty(
+                DecayUncertainty.DifferenceOfResolution(Pressure.FromBars(0.05)),
+                temperature: TemperatureDelta.FromKelvins(0.1),
+                time: Duration.FromSeconds(2),
+                fuelVolume: Ratio.FromPercent(5),
+                bulkModulus: Ratio.FromPercent(15),
+                swelling: Ratio.FromPercent(30),
+                gas: Volume.FromCubicCentimeters(0.5)
+            )
+        );
+
+        VolumeFlow rate = test.Rate; // 20 mm³/min, half of it told by the thermometer alone
+        VolumeFlow expanded = test.ExpandedUncertainty; // 16 mm³/min
+        string worst = test.Contributions[0].Input; // a temperature
+        TightnessVerdict verdict = test.Judge(VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0));
+        #endregion
+
+        Assert.Equal(20, rate.CubicMillimetersPerSecond * 60, 2.0);
+        Assert.Equal(16, expanded.CubicMillimetersPerSecond * 60, 2.0);
+        Assert.StartsWith("temperature", worst);
+        Assert.Equal(TightnessVerdict.Passes, verdict);
+    }
+
+    [Fact]
+    public void Wait()
+    {
+        #region Wait
+        DecayWait wait = DecayWait.ToSee(
+            Line,
+            start: new GaugePressure(Pressure.FromBars(4)),
+            LeakPath.Constant(VolumeFlow.FromCubicMillimetersPerSecond(10 / 60.0)),
+            resolutionDifference: Pressure.FromBars(0.05),
+            steps: 3
+        );
+        Duration time = wait.Time; // 3.3 min
+        TemperatureDelta hides = wait.HidingDrift; // 0.06 K of warming would hide it
+        #endregion
+
+        Assert.Equal(3.3, time.Minutes, 0.2);
+        Assert.Equal(0.06, hides.Kelvins, 0.01);
+    }
+}
