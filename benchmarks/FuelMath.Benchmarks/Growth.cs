@@ -82,7 +82,7 @@ internal static class Growth
     }
 
     /// <summary>To and fro between two pressures of the first given node, 2 kPa apart.</summary>
-    private static double Warm(Network network, NetworkWork<Real> work)
+    internal static double Warm(Network network, NetworkWork<Real> work)
     {
         NetworkPlan plan = network.Plan;
         int node = plan.Unknown;
@@ -97,7 +97,7 @@ internal static class Growth
     }
 
     /// <summary>Points within 2 kPa of the description, from its state, on one core.</summary>
-    private static double Batch(Network network)
+    internal static double Batch(Network network)
     {
         NetworkNode node = network.Plan.Nodes[network.Plan.Unknown];
         NetworkBatch batch = new NetworkBatch(network, Points).WithPressure(

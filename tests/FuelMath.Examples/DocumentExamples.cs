@@ -47,7 +47,7 @@ public sealed class DocumentExamples
     [Fact]
     public void SystemRoundTrip()
     {
-        string path = Path.Combine(RepoRoot, "docs/samples/Assessment/data/time-trial-car.json");
+        string path = Path.Combine(Checkout.Root, "docs/samples/Assessment/data/time-trial-car.json");
 
         #region SystemDocument
         FuelSystem car = SystemDocument.ReadFile(path);
@@ -115,10 +115,4 @@ public sealed class DocumentExamples
         // Colebrook by hand: f = 0.029848, loss 9.560 kPa.
         Assert.Equal(88.310, atTap.AboveAmbient.Kilopascals, 0.001);
     }
-
-    private static string RepoRoot =>
-        Enumerable
-            .Range(0, 10)
-            .Select(up => Path.GetFullPath(Path.Combine([AppContext.BaseDirectory, .. Enumerable.Repeat("..", up)])))
-            .First(d => File.Exists(Path.Combine(d, "FuelMath.sln")));
 }

@@ -1,10 +1,11 @@
-// Times the engine per solve, cold and warm, in this process: node time.mjs
+// Times the engine per solve, cold and warm, in this process: node time.mjs. With --json it prints the networks, their
+// solutions and the times as one JSON text, for the benchmark program to put beside its own.
 //
 // Three systems: two rails behind a Y with four commanded injectors and a return regulator (12 links, as in the tests'
 // TwoRails), and ladders of pipes with 40 and 400 links, a tank at one end and draws along them. Each is prepared once and
 // solved again and again, from its starting flows or from those of the last solve; the figure is the best of several rounds, as noise only ever adds.
 
-import { open, input } from "./engine.mjs";
+import { engineVersion, input, open, solve } from "./engine.mjs";
 
 export function twoRails() {
     const nodes = ["pump", "filter", "Y", "A0", "A1", "B0", "B1", "join", "regulator", "return"];
@@ -108,7 +109,7 @@ function time(network, start) {
             for (let i = 0; i < count; i++) solve();
             best = Math.min(best, Number(process.hrtime.bigint() - begin) / 1e3 / count);
         }
-        return `${best.toFixed(1)} (${project.getStatistic(0)} iterations)`;
+        return { microseconds: best, iterations: project.getStatistic(0) };
     } finally {
         project.closeH();
         project.close();
@@ -116,7 +117,19 @@ function time(network, start) {
 }
 
 if (process.argv[1] === new URL(import.meta.url).pathname) {
-    for (const network of [twoRails(), withDraws(twoRails()), ladder(40), ladder(400)]) {
-        console.log(`${network.name}: cold ${time(network, COLD)}, warm ${time(network, WARM)} microseconds`);
+    const timed = [twoRails(), withDraws(twoRails()), ladder(40), ladder(400)].map((network) => {
+        return { network, cold: time(network, COLD), warm: time(network, WARM) };
+    });
+    if (process.argv.includes("--json")) {
+        const networks = timed.map(({ network, cold, warm }) => {
+            const { pressures, flows } = solve(network);
+            return { ...network, engine: { pressure_kPa: pressures, flow_L_h: flows, cold, warm } };
+        });
+        console.log(JSON.stringify({ engine: engineVersion, node: process.version, networks }));
+    } else {
+        const text = ({ microseconds, iterations }) => `${microseconds.toFixed(1)} (${iterations} iterations)`;
+        for (const { network, cold, warm } of timed) {
+            console.log(`${network.name}: cold ${text(cold)}, warm ${text(warm)} microseconds`);
+        }
     }
 }

@@ -9,31 +9,32 @@ namespace FuelMath.Tests.Networks;
 /// <summary>One of the networks of Oracle/solved-networks.json, and what a general pipe-network engine found for it.</summary>
 internal sealed class OracleNetwork
 {
-    private static readonly JsonElement Root = JsonDocument
-        .Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Networks", "Oracle", "solved-networks.json")))
-        .RootElement;
-
     private readonly JsonElement root;
     private readonly FrictionLaw friction;
 
     internal OracleNetwork(string name, FrictionLaw friction)
+        : this(
+            Solved
+                .Root.GetProperty("networks")
+                .EnumerateArray()
+                .Concat(Solved.Root.GetProperty("unsettled").EnumerateArray())
+                .Single(n => Text(n, "name") == name),
+            friction
+        ) { }
+
+    /// <summary>A network that is described like those of the file.</summary>
+    internal OracleNetwork(JsonElement root, FrictionLaw friction)
     {
-        root = Root.GetProperty("networks")
-            .EnumerateArray()
-            .Concat(Root.GetProperty("unsettled").EnumerateArray())
-            .Single(n => Text(n, "name") == name);
-        this.friction = friction;
+        (this.root, this.friction) = (root, friction);
         Network = Build();
     }
 
     internal static IEnumerable<string> Names =>
-        Root.GetProperty("networks").EnumerateArray().Select(n => Text(n, "name"));
-
-    internal static TheoryData<string> All => [.. Names];
+        Solved.Root.GetProperty("networks").EnumerateArray().Select(n => Text(n, "name"));
 
     /// <summary>Networks that the engine went round in circles on, so that they have no answer of it.</summary>
-    internal static TheoryData<string> Unsettled =>
-        [.. Root.GetProperty("unsettled").EnumerateArray().Select(n => Text(n, "name"))];
+    internal static IEnumerable<string> UnsettledNames =>
+        Solved.Root.GetProperty("unsettled").EnumerateArray().Select(n => Text(n, "name"));
 
     internal Network Network { get; }
 
@@ -225,4 +226,13 @@ internal sealed class OracleNetwork
         of.TryGetProperty(name, out JsonElement given) ? given.GetDouble() : otherwise;
 
     private static string Text(JsonElement of, string name) => of.GetProperty(name).GetString()!;
+
+    private static class Solved
+    {
+        internal static readonly JsonElement Root = JsonDocument
+            .Parse(
+                File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Networks", "Oracle", "solved-networks.json"))
+            )
+            .RootElement;
+    }
 }

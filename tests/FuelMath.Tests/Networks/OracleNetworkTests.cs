@@ -38,9 +38,9 @@ public sealed class OracleNetworkTests
         "held open",
     ];
 
-    public static TheoryData<string> All => OracleNetwork.All;
+    public static TheoryData<string> All => [.. OracleNetwork.Names];
 
-    public static TheoryData<string> Unsettled => OracleNetwork.Unsettled;
+    public static TheoryData<string> Unsettled => [.. OracleNetwork.UnsettledNames];
 
     [Fact]
     public void Data_AreManyAndInEveryState()
