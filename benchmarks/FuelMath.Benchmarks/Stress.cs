@@ -58,10 +58,10 @@ internal static class Stress
             $"median {sorted[sorted.Length / 2]}, 95 % {sorted[^(sorted.Length / 20)]}, most {sorted[^1]} iterations"
         );
         int from = 0;
-        foreach (int to in (int[])[4, 5, 6, 7, 8, 10, 12, 16, 20, 30, 50, 100, 200, 300])
+        foreach (int to in (int[])[4, 5, 6, 7, 8, 10, 12, 16, 20, 30, 50, 100, 200, 300, 1000])
         {
             int count = sorted.Count(i => i > from && i <= to);
-            Write($"{from + 1, 4} to {to, 3}: {count, 6}");
+            Write($"{from + 1, 4} to {to, 4}: {count, 6}");
             from = to;
         }
     }

@@ -15,6 +15,9 @@ internal abstract class LinkGroup<T>
     /// <summary>Sets each flow to its law's own scale, unless warm, and gives the greatest scale so far.</summary>
     internal abstract T Start(NetworkWork<T> work, bool warm, T greatest);
 
+    /// <summary>The greatest usual flow over usual pressure so far, m3/s per Pa.</summary>
+    internal abstract T GreatestYield(T greatest);
+
     /// <summary>Writes the linearized links into the equations and gives the worst error of pressure so far, Pa.</summary>
     internal abstract T Linearize(NetworkWork<T> work, Mask<T> done, T worst);
 
@@ -81,6 +84,17 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     }
 
     /// <inheritdoc />
+    internal override T GreatestYield(T greatest)
+    {
+        for (int i = 0; i < laws.Length; i++)
+        {
+            greatest = T.Max(greatest, 1 / laws[i].UsualSlope);
+        }
+
+        return greatest;
+    }
+
+    /// <inheritdoc />
     internal override T Linearize(NetworkWork<T> work, Mask<T> done, T worst)
     {
         T[] pressure = work.Pressure;
@@ -88,7 +102,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         T[] matrix = work.Matrix;
         T[] right = work.Right;
         T drag = work.Drag;
-        T reverse = work.Reverse;
+        T reverse = T.Of(Stiff.Reverse);
         Ends[] all = ends;
         for (int i = 0; i < all.Length; i++)
         {

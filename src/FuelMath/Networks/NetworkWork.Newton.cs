@@ -5,11 +5,12 @@ namespace FuelMath.Networks;
 /// <content>
 /// The method: Newton on all links, flows eliminated, so that each iteration solves for one change of pressure a node.
 /// Source: [Todini-Pilati-1988] for the elimination of flows. A number that is done stands still, so that a lane's result
-/// does not depend on its neighbors. A number that is not done after some iterations is guided: see NetworkWork.Guide.cs.
+/// does not depend on its neighbors. A number that is not done after some iterations is guided, then its network is started
+/// up: see NetworkWork.Guide.cs and NetworkWork.StartUp.cs.
 /// </content>
 internal sealed partial class NetworkWork<T>
 {
-    internal const int MostIterations = 300;
+    internal const int MostIterations = 1000;
 
     /// <summary>Flows have settled when none changes by more than this part of the greatest.</summary>
     private const double Settled = 1e-7;
@@ -65,7 +66,13 @@ internal sealed partial class NetworkWork<T>
         WorstError = none;
         for (int iteration = 0; iteration <= MostIterations; iteration++)
         {
+            bool startingUp = iteration > GuidedSteps;
             T error = Linearize(done);
+            if (startingUp)
+            {
+                Yield();
+            }
+
             WorstError = T.Select(done, WorstError, error);
             done |= settled & T.Less(error, limit);
             if (T.All(done | lost))
@@ -86,21 +93,34 @@ internal sealed partial class NetworkWork<T>
 
             limit = PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
             (T change, T scale, T heave) = NextFlows();
-            double patience = iteration < FullSteps + Period ? 1 : Patience;
+            double patience = startingUp ? Patience : 1;
             settled =
                 T.Less(change, (Settled * scale) + (patience * startScale))
                 & T.Less(heave, (Heave * scale) + (HeaveOfStart * startScale));
             lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
-            if (iteration >= FullSteps)
+            if (startingUp)
             {
-                settled &= Guide(iteration, settled, T.Less(change, (Near * scale) + startScale), error, limit);
+                CalmStep(done, settled);
+                settled = EndStep(done, settled, change, scale, T.Less(error, FoundError * limit));
+            }
+            else if (iteration == GuidedSteps)
+            {
+                Rest(done);
+                settled = T.Less(one, none);
             }
             else
             {
-                errorBefore = error;
-            }
+                if (iteration < FullSteps)
+                {
+                    errorBefore = error;
+                }
+                else
+                {
+                    Guide(settled, error, limit);
+                }
 
-            Step(done, settled);
+                Step(done, settled);
+            }
         }
 
         return done;
@@ -135,7 +155,6 @@ internal sealed partial class NetworkWork<T>
 
         startScale = SettledOfStart * greatest;
         Drag = T.Of(0);
-        Reverse = T.Of(Stiff.Reverse);
         if (!warm)
         {
             Array.Fill(Memory, T.Of(UsualRoot));
@@ -172,11 +191,14 @@ internal sealed partial class NetworkWork<T>
     {
         for (int e = 0; e < Flow.Length; e++)
         {
-            T flow = Flow[e];
-            T next = Free[e];
-            T reach = T.Max(Reach * First[e], ReachOfLast * T.Abs(flow)) + startScale;
-            T kept = T.Max(-reach, T.Min(reach, next));
-            Flow[e] = T.Select(done, flow, T.Select(settled, next, kept));
+            Flow[e] = T.Select(done, Flow[e], T.Select(settled, Free[e], Kept(e, Free[e])));
         }
+    }
+
+    /// <summary>A flow no further than a step may go.</summary>
+    private T Kept(int link, T next)
+    {
+        T reach = T.Max(Reach * First[link], ReachOfLast * T.Abs(Flow[link])) + startScale;
+        return T.Max(-reach, T.Min(reach, next));
     }
 }

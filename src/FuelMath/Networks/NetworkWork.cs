@@ -45,7 +45,8 @@ internal sealed partial class NetworkWork<T> : IDisposable
         (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
         (head, given) = (new T[nodes], new T[nodes]);
         (Flow, Free, FromUp, ToDown, Memory) = (new T[links], new T[links], new T[links], new T[links], new T[links]);
-        (First, Error) = (new T[links], new T[links]);
+        (First, Error, lastChange) = (new T[links], new T[links], new T[links]);
+        (pressureBefore, flowBefore, memoryBefore) = (new T[nodes], new T[links], new T[links]);
         Matrix = new T[plan.Order.Slots + 1];
         Notes = new StateNotes(plan);
         set = true;

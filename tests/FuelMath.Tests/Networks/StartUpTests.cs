@@ -1,0 +1,87 @@
+using FuelMath.Networks;
+using FuelMath.Scalars;
+
+namespace FuelMath.Tests.Networks;
+
+/// <summary>Networks that full and guided Newton steps send round in a circle, so that they are started up.</summary>
+public sealed class StartUpTests
+{
+    /// <summary>More iterations than full and guided steps take.</summary>
+    private const int Guided = 25;
+
+    /// <summary>Of half a million random networks, each kind that a solver without a start-up did not settle.</summary>
+    [Theory]
+    [InlineData(4472, 1)] // Nothing flows; all junctions hang on parts that are shut, and steps open or shut them together.
+    [InlineData(117300, 1)]
+    [InlineData(375454, 1)]
+    [InlineData(59664, 1)] // Regulators in series and in loops, all wide open at a thousandth of the flow of their scale.
+    [InlineData(61188, 1)] // Two return regulators at nearly one pressure, one of which feels its return line.
+    [InlineData(153859, 1)]
+    [InlineData(77743, 1)] // Check valves around a region that a reducing regulator fills.
+    [InlineData(146321, 1)]
+    [InlineData(408353, 1)] // A loop without flow through a check valve, along which flow only creeps to nothing.
+    [InlineData(1935, 16)] // Sixteen times our bores: the last digit of a pressure opens and shuts a check valve.
+    public void Solve_WhereNewtonCircles_KeepsEveryLawAndMass(int seed, double scale)
+    {
+        var drawn = new RandomNetwork(seed, scale);
+
+        NetworkState state = drawn.Network.Solve();
+
+        Assert.True(state.Iterations > Guided, $"took {state.Iterations} iterations");
+        LinkBalance.Holds(drawn.Network, state, $"seed {seed}");
+        double most = drawn.Links.Max(l => Math.Abs(Flow(state, l)));
+        foreach (NetworkNode node in drawn.Nodes.Where(n => !n.IsFixed))
+        {
+            double gained =
+                drawn.Links.Where(l => l.To == node.Name).Sum(l => Flow(state, l))
+                - drawn.Links.Where(l => l.From == node.Name).Sum(l => Flow(state, l));
+            Close.WithinOf(Math.Max(most, 1e-3), 1e-9, node.Draw.CubicMetersPerSecond, gained);
+        }
+    }
+
+    /// <summary>The larger of two similar networks needs a start-up, the smaller does not: the pressures are the same.</summary>
+    [Fact]
+    public void Solve_StartedUp_EqualsTheSimilarNetworkThatIsNot()
+    {
+        NetworkState small = new RandomNetwork(1935).Network.Solve();
+        NetworkState large = new RandomNetwork(1935, 16).Network.Solve();
+
+        Assert.True(small.Iterations < Guided && large.Iterations > Guided);
+        string[] known = [.. small.Junctions.Except(small.CutOffNodes)];
+        Assert.Equal(known, large.Junctions.Except(large.CutOffNodes));
+        Assert.All(known, n => Close.WithinOf(200, 1e-6, small.KilopascalsAt(n), large.KilopascalsAt(n)));
+    }
+
+    /// <summary>Numbers of a lane that are started up, that are done already, and that are at another pressure.</summary>
+    [Theory]
+    [InlineData(59664)]
+    [InlineData(61188)]
+    public void Solve_InLanes_HasTheBitsThatEachNumberHasAlone(int seed)
+    {
+        NetworkPlan plan = new RandomNetwork(seed).Network.Plan;
+        double given = plan.Nodes[plan.Unknown].PressureSi;
+        double[] pressures = [.. Enumerable.Range(0, WideLane.Count).Select(i => given + (5e3 * i))];
+
+        double[][] together = InLanes(plan, pressures);
+
+        for (int i = 0; i < pressures.Length; i++)
+        {
+            Assert.Equal(InLanes(plan, [.. Enumerable.Repeat(pressures[i], WideLane.Count)])[i], together[i]);
+        }
+    }
+
+    private static double[][] InLanes(NetworkPlan plan, double[] pressures)
+    {
+        using NetworkWork<WideLane> work = plan.Rent<WideLane>();
+        work.SetPressure(plan.Unknown, WideLane.Load(pressures));
+        Assert.True(WideLane.All(work.Solve(warm: false)));
+        return
+        [
+            .. Enumerable
+                .Range(0, WideLane.Count)
+                .Select(i => work.Pressure.Concat(work.Flow).Append(work.Iterations).Select(x => x[i]).ToArray()),
+        ];
+    }
+
+    private static double Flow(NetworkState state, NetworkLink link) => state.FlowIn(link.Name).CubicMetersPerSecond;
+}
