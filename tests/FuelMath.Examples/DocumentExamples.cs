@@ -1,3 +1,4 @@
+using FuelMath.Bench;
 using FuelMath.Documents;
 using FuelMath.Networks;
 using FuelMath.Quantities;
@@ -114,5 +115,45 @@ public sealed class DocumentExamples
 
         // Colebrook by hand: f = 0.029848, loss 9.560 kPa.
         Assert.Equal(88.310, atTap.AboveAmbient.Kilopascals, 0.001);
+    }
+
+    [Fact]
+    public void ReadABenchRecord()
+    {
+        #region BenchDocument
+        const string json = """
+            {
+              "document": "bench record",
+              "version": "1",
+              "name": "training stand",
+              "injectors": [
+                {
+                  "name": "L",
+                  "now": {
+                    "staticFlow": [
+                      {
+                        "collected": {"kind": "volume", "amount": "280.9 cm3", "resolution": "0.1 cm3"},
+                        "collectionTime": "1 min",
+                        "conditions": {
+                          "differentialPressure": "3 bar",
+                          "fluid": "n-heptane",
+                          "fluidTemperature": "20.3 degC",
+                          "source": {"key": "Workshop-class", "locator": "training stand, bench report"}
+                        }
+                      }
+                    ]
+                  }
+                }
+              ]
+            }
+            """;
+
+        BenchRecord record = BenchDocument.Read(json);
+        StaticFlowReading reading = record.Injector("L").Now.StaticFlow[0];
+        string text = BenchDocument.Write(record);
+        #endregion
+
+        Assert.Equal(280.9, reading.VolumeFlow.CubicCentimetersPerMinute, 1e-9);
+        Assert.Contains("\"3 bar\"", text, StringComparison.Ordinal);
     }
 }

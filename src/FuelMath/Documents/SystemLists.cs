@@ -14,24 +14,31 @@ internal static class SystemLists
 
     internal static ImmutableArray<Fuel> Fuels(FuelSystem system)
     {
-        IEnumerable<Fuel> used =
-        [
-            system.Fuel,
-            .. system.Stages.Select(s => s.Belief.Fuel),
-            .. InjectorsUsed(system).Select(i => i.Rating.Fluid),
-            .. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.Pump!.Fluid),
-        ];
+        return Fuels(
+            [
+                system.Fuel,
+                .. system.Stages.Select(s => s.Belief.Fuel),
+                .. InjectorsUsed(system).Select(i => i.Rating.Fluid),
+                .. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.Pump!.Fluid),
+            ],
+            nameof(system)
+        );
+    }
+
+    /// <summary>Fuels that need an entry, each once; refuses two of one name that differ.</summary>
+    internal static ImmutableArray<Fuel> Fuels(IEnumerable<Fuel> used, string paramName)
+    {
         ImmutableArray<Fuel> listed = Distinct(
             "fuels",
             used.Where(f => !FuelShape.IsStandard(f)),
             f => f.Name,
             FuelShape.Full,
-            nameof(system)
+            paramName
         );
         return listed.FirstOrDefault(f => StandardFuelShapes.Words.Words.Contains(f.Name)) is { } taken
             ? throw new ArgumentException(
                 $"A fuel must not be called '{taken.Name}', which is the name of one that the library knows.",
-                nameof(system)
+                paramName
             )
             : listed;
     }

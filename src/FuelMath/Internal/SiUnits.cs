@@ -69,8 +69,12 @@ internal static class SiUnits
 
     internal static double InSi(this Ratio value) => value.DecimalFractions;
 
-    /// <summary>The number of a quantity in one of its units, for the words of a message only.</summary>
+    /// <summary>The number of a quantity in one of its units, for the words of a message and for raw readings.</summary>
     internal static double NumberIn(this IQuantity value, Enum unit) => value.As(unit);
+
+    /// <summary>A quantity from the number and unit that it was read in, for raw readings only.</summary>
+    internal static T FromNumber<T>(double number, Enum unit)
+        where T : struct, IQuantity => (T)Quantity.From(number, unit);
 
     internal static double KelvinsFromCelsius(double celsius) => celsius + ZeroCelsius;
 

@@ -17,12 +17,14 @@ public sealed class SchemaTests
     [InlineData("fuel-system")]
     [InlineData("operating-list")]
     [InlineData("network")]
+    [InlineData("bench-record")]
     public void PublishedSchema_IsThatOfTheLibrary(string name)
     {
         string schema = name switch
         {
             "fuel-system" => SystemDocument.Schema,
             "operating-list" => OperatingListDocument.Schema,
+            "bench-record" => BenchDocument.Schema,
             _ => NetworkDocument.Schema,
         };
         if (Environment.GetEnvironmentVariable("WRITE_SCHEMAS") is not null)
@@ -37,6 +39,7 @@ public sealed class SchemaTests
     [InlineData("fuel-system")]
     [InlineData("operating-list")]
     [InlineData("network")]
+    [InlineData("bench-record")]
     public void PublishedSchemas_AreValidSchemas(string name)
     {
         using var schema = JsonDocument.Parse(TestFiles.Schema(name));
@@ -58,6 +61,22 @@ public sealed class SchemaTests
     {
         var network = new ReferenceNetwork(id, FrictionLaw.ColebrookStraightPassage);
         Assert.True(IsValid(TestFiles.NetworkSchema, NetworkDocument.Write(network.Network)));
+    }
+
+    /// <summary>A record of every kind of reading, and the same with each property renamed: reader and schema agree.</summary>
+    [Fact]
+    public void BenchRecord_WithEachPropertyRenamed_IsRefusedByReaderAndSchemaAlike()
+    {
+        string text = BenchDocument.Write(BenchDocumentTests.Every);
+        Assert.True(IsValid(TestFiles.BenchSchema, text));
+        HashSet<string> names = [.. Names(JsonDocument.Parse(text).RootElement)];
+        Assert.True(names.Count > 30);
+        foreach (string property in names)
+        {
+            string changed = text.Replace($"\"{property}\":", $"\"{property}X\":", StringComparison.Ordinal);
+            Assert.Throws<DocumentException>(() => BenchDocument.Read(changed));
+            Assert.False(IsValid(TestFiles.BenchSchema, changed), property);
+        }
     }
 
     /// <summary>Takes every property of the bundled files away, one at a time: reader and schema agree on each.</summary>

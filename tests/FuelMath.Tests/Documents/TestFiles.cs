@@ -24,5 +24,7 @@ internal static class TestFiles
 
     internal static JsonSchema PointsSchema { get; } = JsonSchema.FromText(Schema("operating-list"));
 
+    internal static JsonSchema BenchSchema { get; } = JsonSchema.FromText(Schema("bench-record"));
+
     internal static JsonSchema NetworkSchema { get; } = JsonSchema.FromText(Schema("network"));
 }

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Internal;
+using FuelMath.Text;
+using UnitsNet;
+
+namespace FuelMath.Shapes;
+
+/// <summary>A quantity as it was read: number and unit come back as they went in, and are written as they are.</summary>
+internal sealed class RawQuantityShape<T> : Shape<T>
+    where T : struct, IQuantity
+{
+    private readonly QuantityKind<T> kind;
+    private readonly QuantityShape<T> plain;
+    private readonly ImmutableArray<(string Symbol, Enum Unit)> units;
+
+    /// <summary>The kind, the unit for values in any other, and the units that are kept.</summary>
+    internal RawQuantityShape(QuantityKind<T> kind, string otherwise, params ImmutableArray<(string, Enum)> units)
+    {
+        (this.kind, this.units) = (kind, units);
+        plain = new(kind, otherwise);
+    }
+
+    internal override string Wanted => plain.Wanted;
+
+    internal override T Read(JsonItem item)
+    {
+        T value = plain.Read(item);
+        ReadOnlySpan<char> text = item.Text.AsSpan().Trim();
+        foreach ((string symbol, Enum unit) in units)
+        {
+            foreach (string spelling in kind.Kind.Find(symbol)!.Spellings)
+            {
+                if (
+                    text.EndsWith(spelling, StringComparison.Ordinal)
+                    && double.TryParse(
+                        text[..^spelling.Length],
+                        NumberStyles.Float,
+                        CultureInfo.InvariantCulture,
+                        out double number
+                    )
+                )
+                {
+                    return SiUnits.FromNumber<T>(number, unit);
+                }
+            }
+        }
+
+        return value;
+    }
+
+    internal override JsonText Write(T value)
+    {
+        foreach ((string symbol, Enum unit) in units)
+        {
+            if (value.Unit.Equals(unit))
+            {
+                string number = value.NumberIn(unit).ToString("R", CultureInfo.InvariantCulture);
+                return JsonText.Of($"{number} {symbol}");
+            }
+        }
+
+        return plain.Write(value);
+    }
+
+    internal override JsonText Schema(SchemaDefinitions definitions) => plain.Schema(definitions);
+}
