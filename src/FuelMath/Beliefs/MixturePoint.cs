@@ -52,14 +52,20 @@ public sealed class MixturePoint
         (AtInjectors, AtController) = (atInjectors, atController);
         ChamberAir = [airPerChamber];
         BelievedAirRatio = SiUnits.Ratio(1);
+        BelievedDifferentialPressures = [];
     }
 
-    private MixturePoint(MixturePoint other, ImmutableArray<Mass> air, Ratio believedAir)
+    private MixturePoint(
+        MixturePoint other,
+        ImmutableArray<Mass> air,
+        Ratio believedAir,
+        ImmutableArray<Pressure> believedPressures
+    )
     {
         (Name, Cycle, Target, FuelTemperature) = (other.Name, other.Cycle, other.Target, other.FuelTemperature);
         (AtInjectors, AtController) = (other.AtInjectors, other.AtController);
         DifferentialPressures = other.DifferentialPressures;
-        (ChamberAir, BelievedAirRatio) = (air, believedAir);
+        (ChamberAir, BelievedAirRatio, BelievedDifferentialPressures) = (air, believedAir, believedPressures);
     }
 
     /// <summary>What it is called.</summary>
@@ -88,6 +94,12 @@ public sealed class MixturePoint
 
     /// <summary>The mean air that the controller reckons with, over the mean air that is there.</summary>
     public Ratio BelievedAirRatio { get; }
+
+    /// <summary>
+    /// The pressure across the injectors of each stage that the controller reckons with here; empty when it reckons with
+    /// the one that was entered, at every point.
+    /// </summary>
+    public ImmutableArray<Pressure> BelievedDifferentialPressures { get; }
 
     /// <summary>A point of an engine, with one stage that discharges into the manifold.</summary>
     /// <param name="name">What it is called; not blank.</param>
@@ -146,7 +158,7 @@ public sealed class MixturePoint
             Guard.Positive(mass, mass.InSi(), nameof(air));
         }
 
-        return new(this, masses, BelievedAirRatio);
+        return new(this, masses, BelievedAirRatio, BelievedDifferentialPressures);
     }
 
     /// <summary>The same point with a controller whose air model is off.</summary>
@@ -156,8 +168,37 @@ public sealed class MixturePoint
     public MixturePoint WithBelievedAir(Ratio ratio)
     {
         Guard.Positive(ratio, ratio.InSi(), nameof(ratio));
-        return new(this, ChamberAir, ratio);
+        return new(this, ChamberAir, ratio, BelievedDifferentialPressures);
     }
+
+    /// <summary>
+    /// The same point with a controller that reckons with another pressure here than the one that was entered: one that
+    /// measures the rail, or that knows a fixed rail and the manifold pressure.
+    /// </summary>
+    /// <param name="pressures">The pressure across the injectors of each stage that it reckons with; greater than zero. Copied.</param>
+    /// <returns>A new point.</returns>
+    /// <exception cref="ArgumentException">The number is not that of the stages.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
+    public MixturePoint WithBelievedPressures(IEnumerable<Pressure> pressures)
+    {
+        ArgumentNullException.ThrowIfNull(pressures);
+        ImmutableArray<Pressure> believed = [.. pressures];
+        foreach (Pressure pressure in believed)
+        {
+            Guard.Positive(pressure, pressure.InSi(), nameof(pressures));
+        }
+
+        return believed.Length == DifferentialPressures.Length
+            ? new(this, ChamberAir, BelievedAirRatio, believed)
+            : throw new ArgumentException(
+                $"Must be a pressure for each of {DifferentialPressures.Length} stages; {believed.Length} given.",
+                nameof(pressures)
+            );
+    }
+
+    /// <summary>The pressure that the controller reckons with for a stage, counted from 0.</summary>
+    internal Pressure BelievedPressure(int stage, ControllerBelief belief) =>
+        BelievedDifferentialPressures.IsEmpty ? belief.DifferentialPressure : BelievedDifferentialPressures[stage];
 
     /// <summary>Air of a chamber, counted from 0, kg.</summary>
     internal double AirSi(int chamber) => ChamberAir[ChamberAir.Length == 1 ? 0 : chamber].InSi();

@@ -14,6 +14,7 @@ internal static class MixtureWorking
         FittedStage stage = set.Stages[0];
         ControllerBelief belief = stage.Belief;
         Injector fitted = stage.Fitted[chamber];
+        UnitsNet.Pressure believed = point.BelievedPressure(0, belief);
         UnitsNet.Pressure pressure = point.DifferentialPressures[0];
         double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();
 
@@ -24,15 +25,8 @@ internal static class MixtureWorking
         );
         Traced width = PulseTiming.PulseWidth(
             Traced.Step(wanted / stage.PulsesPerCycle, Symbols.PulseMass),
-            BeliefSymbols.StaticFlow(
-                belief.Injector.Rating,
-                belief.DifferentialPressure,
-                belief.Fuel.DensityAt(belief.FuelTemperature)
-            ),
-            Traced.Input(
-                BeliefSymbols.BelievedDeadTime,
-                belief.Injector.DeadTime.SiAt(point.AtController, belief.DifferentialPressure)
-            )
+            BeliefSymbols.StaticFlow(belief.Injector.Rating, believed, belief.Fuel.DensityAt(belief.FuelTemperature)),
+            Traced.Input(BeliefSymbols.BelievedDeadTime, belief.Injector.DeadTime.SiAt(point.AtController, believed))
         );
         Traced effective = Pulse.EffectiveWidth(
             width,

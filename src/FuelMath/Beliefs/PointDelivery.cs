@@ -34,7 +34,7 @@ internal sealed class PointDelivery
             );
             believed[s]
                 .Set(
-                    [belief.DifferentialPressure.InSi()],
+                    [point.BelievedPressure(s, belief).InSi()],
                     belief.Fuel.DensityAt(belief.FuelTemperature).InSi(),
                     point.AtController.InSi(),
                     true

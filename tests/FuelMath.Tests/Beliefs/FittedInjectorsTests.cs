@@ -454,4 +454,25 @@ public sealed class FittedInjectorsTests
             "Must be from 1 to 1; it was 2.",
             () => Trade.Fitted(Rated, Rated).WorkingFor(Trade.Point(Rated, 4), 2)
         );
+
+    /// <summary>A fixed rail under boost: a controller that knows it meets the lambda, one that does not is lean by the root.</summary>
+    [Fact]
+    public void OpenLoop_ControllerThatMeasuresThePressure_MeetsTheTarget()
+    {
+        MixturePoint blind = Trade.Point(Rated, 4, bars: 1.5);
+        MixturePoint told = blind.WithBelievedPressures([Pressure.FromBars(1.5)]);
+        FittedInjectors set = Trade.Fitted(Rated, Rated);
+
+        Close.Within(1e-12, Math.Sqrt(2), Trade.Lambdas(set.OpenLoop(blind, Trade.Share(1)))[0]);
+        Close.Within(1e-12, 1, Trade.Lambdas(set.OpenLoop(told, Trade.Share(1)))[0]);
+        Close.Within(1e-12, 1, set.WorkingFor(told, 1).Value);
+    }
+
+    [Fact]
+    public void WithBelievedPressures_TwoForOne_SaysHowMany() =>
+        Words.Refused<ArgumentException>(
+            "pressures",
+            "Must be a pressure for each of 1 stages; 2 given.",
+            () => Trade.Point(Rated, 4).WithBelievedPressures([Pressure.FromBars(3), Pressure.FromBars(3)])
+        );
 }

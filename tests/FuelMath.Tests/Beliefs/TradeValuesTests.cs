@@ -1,8 +1,11 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using FuelMath.Beliefs;
 using FuelMath.Engines;
 using FuelMath.Injectors;
 using FuelMath.Quantities;
 using FuelMath.Tables;
+using FuelMath.Tests.House;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;
@@ -110,6 +113,28 @@ public sealed class TradeValuesTests
             milliseconds,
             engine.InjectionPeriod(RotationalSpeed.FromRevolutionsPerMinute(8000), 1).Milliseconds,
             1e-9
+        );
+    }
+
+    /// <summary>The figure of the page shows what the library computes.</summary>
+    [Fact]
+    public void Figure_OfThePage_ShowsTheseValues()
+    {
+        string figure = Repository.Read("docs/images/belief-lambda.svg");
+        FittedInjectors weak = Trade.Fitted(Rated, Measured);
+        SwapPoint swap = new InjectorSwap(weak, weak.WithInjectors("primary", [Rated, Rated, Rated]), [Point]).Points[
+            0
+        ];
+        IEnumerable<double> shown =
+        [
+            .. Trade.Lambdas(weak.OpenLoop(Point, Trade.Share(1))),
+            .. swap.Before.Select(c => c.Lambda!.Value.ToRatio()),
+            .. swap.After.Select(c => c.Lambda!.Value.ToRatio()),
+        ];
+
+        Assert.Equal(
+            shown.Select(v => v.ToString("0.000", CultureInfo.InvariantCulture)),
+            Regex.Matches(figure, @">(\d\.\d{3})<").Select(m => m.Groups[1].Value)
         );
     }
 }
