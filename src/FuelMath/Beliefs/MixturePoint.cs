@@ -175,24 +175,24 @@ public sealed class MixturePoint
     /// The same point with a controller that reckons with another pressure here than the one that was entered: one that
     /// measures the rail, or that knows a fixed rail and the manifold pressure.
     /// </summary>
-    /// <param name="pressures">The pressure across the injectors of each stage that it reckons with; greater than zero. Copied.</param>
+    /// <param name="differentialPressures">The pressure across the injectors of each stage that it reckons with; greater than zero. Copied.</param>
     /// <returns>A new point.</returns>
     /// <exception cref="ArgumentException">The number is not that of the stages.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
-    public MixturePoint WithBelievedPressures(IEnumerable<Pressure> pressures)
+    public MixturePoint WithBelievedPressures(IEnumerable<Pressure> differentialPressures)
     {
-        ArgumentNullException.ThrowIfNull(pressures);
-        ImmutableArray<Pressure> believed = [.. pressures];
+        ArgumentNullException.ThrowIfNull(differentialPressures);
+        ImmutableArray<Pressure> believed = [.. differentialPressures];
         foreach (Pressure pressure in believed)
         {
-            Guard.Positive(pressure, pressure.InSi(), nameof(pressures));
+            Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures));
         }
 
         return believed.Length == DifferentialPressures.Length
             ? new(this, ChamberAir, BelievedAirRatio, believed)
             : throw new ArgumentException(
                 $"Must be a pressure for each of {DifferentialPressures.Length} stages; {believed.Length} given.",
-                nameof(pressures)
+                nameof(differentialPressures)
             );
     }
 

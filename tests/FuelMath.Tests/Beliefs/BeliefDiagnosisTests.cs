@@ -198,6 +198,29 @@ public sealed class BeliefDiagnosisTests
     }
 
     /// <summary>
+    /// A fixed rail seen at nearly one manifold pressure: with fine enough observations the fits differ, and yet flow and
+    /// pressure have nearly the same shape, which any small error of a model would blur.
+    /// </summary>
+    [Fact]
+    public void CannotBeToldFrom_NearlyOnePressure_IsListedForItsShape()
+    {
+        Place[] places = [new("a", 2, 1.00, 2000), new("b", 3, 1.03, 3000), new("c", 4, 1.06, 4000)];
+        IndistinguishableCause flow = new BeliefDiagnosis(
+            Observed.Of(pressureBar: -0.6, fixedRail: true, uncertainty: 1e-5, places: places)
+        )
+            .Of(BeliefCause.Pressure)
+            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Flow);
+
+        Assert.True(flow.Separation.DecimalFractions > 2);
+        Assert.True(flow.ConditionIndex!.Value.DecimalFractions > 30);
+        Assert.StartsWith(
+            "nearly the same shape at these points, condition index ",
+            flow.Why,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>
     /// Referenced regulator: flow, pressure and air are one thing. Of five single causes three shapes are left, and two
     /// singular values are nothing.
     /// </summary>

@@ -155,6 +155,24 @@ public sealed class FittedInjectorsTests
         Assert.Contains(mixture.Findings, f => f.Action.Contains("misfires", StringComparison.Ordinal));
     }
 
+    /// <summary>
+    /// Batch: two pulses of half the fuel, each with a dead time of its own, so that 0.1 ms too little is 0.1 of 2 ms twice.
+    /// </summary>
+    [Fact]
+    public void OpenLoop_TwoPulsesPerCycle_LosesTheDeadTimeTwice()
+    {
+        var set = FittedInjectors.FromStage(
+            Trade.Fluid,
+            new FittedStage("primary", Trade.Belief(Rated), 2, [Trade.Injector(500, deadMilliseconds: 1.1)]),
+            MixtureLimits.CommonPractice
+        );
+        PredictedMixture mixture = set.OpenLoop(Trade.Point(Rated, 4), Trade.Share(1));
+
+        Close.Within(1e-12, 2 / 1.9, Trade.Lambdas(mixture)[0]);
+        Close.Within(1e-12, 3, mixture.Banks[0].PulseWidths[0].Milliseconds);
+        Close.Within(1e-12, 2 / 1.9, set.WorkingFor(Trade.Point(Rated, 4), 1).Value);
+    }
+
     [Fact]
     public void OpenLoop_PulseInsideTheDeadTime_IsDangerAndHasNoLambda()
     {
@@ -471,7 +489,7 @@ public sealed class FittedInjectorsTests
     [Fact]
     public void WithBelievedPressures_TwoForOne_SaysHowMany() =>
         Words.Refused<ArgumentException>(
-            "pressures",
+            "differentialPressures",
             "Must be a pressure for each of 1 stages; 2 given.",
             () => Trade.Point(Rated, 4).WithBelievedPressures([Pressure.FromBars(3), Pressure.FromBars(3)])
         );

@@ -53,7 +53,11 @@ public static class StagingArbitraries
 /// <summary>Stages that share a demand: the laws, and what is refused.</summary>
 public sealed class StageScheduleTests
 {
-    private const int Rows = 400;
+    private const int Rows = 150;
+
+    private static readonly Pressure Bar3 = Pressure.FromBars(3);
+
+    private static readonly ElectricPotential Volts14 = ElectricPotential.FromVolts(14);
 
     private static StageSchedule Two(double transition = 0.6, double second = 700, double smallest = 0.3) =>
         new Staging([500, second], [1, 1.2], [0.3, smallest], [transition], [1, 1]).ToSchedule();
@@ -158,6 +162,33 @@ public sealed class StageScheduleTests
         // At the very end all three close in 0.4 ms of 20 ms.
         StagedPulses most = schedule.At(schedule.MostMass);
         Assert.All(most.Stages, s => Close.Within(1e-9, 19.6, s.Pulse.PulseWidth.Milliseconds));
+    }
+
+    /// <summary>
+    /// A slow secondary in a short cycle: its smallest pulse of 3.5 ms is longer than the transition's 3 ms of 6 ms. It stays
+    /// at 3.5 ms until the primaries have come so far.
+    /// </summary>
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(0.4)]
+    [InlineData(1.2)]
+    public void At_SmallestPulseBeyondTheTransition_IsKept(double milligramsMore)
+    {
+        StageSchedule schedule = new(
+            [
+                new ScheduledStage("first", Trade.Injector(500), 1, 1, Bar3, Trade.Density, Volts14),
+                new ScheduledStage("slow", Trade.Injector(250, 1.5, 2), 1, 1, Bar3, Trade.Density, Volts14),
+            ],
+            [new StagingRule(Trade.Share(0.5))],
+            Trade.Milliseconds(6)
+        );
+        Mass least = Trade.Injector(250, 1.5, 2).LeastMass(Bar3, Trade.Density);
+        Mass demand = schedule.JoinsBeyond(2) + least + Mass.FromMilligrams(milligramsMore);
+        StagedPulses shared = schedule.At(demand);
+
+        Close.Within(1e-11, demand.Kilograms, shared.Total.Kilograms);
+        Assert.True(shared.Stages[1].Pulse.PulseWidth.Milliseconds >= 3.5 * (1 - 1e-12));
+        Assert.True(shared.Stages[0].Pulse.PulseWidth.Milliseconds > 3);
     }
 
     [Fact]
