@@ -14,6 +14,10 @@ namespace FuelMath.Fittings;
 /// tube; a tight one turns at a sharp corner, as holes drilled into a forging do. At 90 degrees the sharp corner loses
 /// four to five times as much as the tube.
 /// </para>
+/// <para>
+/// The handbooks' data are of pipes of an inch and more. One method, <see cref="TwoK"/>, raises coefficients for small
+/// bores: at 8 mm to four times. Take both as bounds, and measure what matters.
+/// </para>
 /// <para>Measure the bores: the end's bore is what counts, and it is not in the dash size.</para>
 /// </remarks>
 public static class HoseEnds
@@ -27,7 +31,7 @@ public static class HoseEnds
     /// <summary>The widest turn that the formula of a sharp corner was checked for.</summary>
     private const double WidestCheckedMiter = 150 * Math.PI / 180;
 
-    private const double Half = Math.PI;
+    private const double HalfTurn = Math.PI;
 
     /// <summary>A straight end: a step in and a step out.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -135,11 +139,11 @@ public static class HoseEnds
     private static double Turn(Angle turn)
     {
         double angle = turn.InSi();
-        return angle > 0 && angle <= Half * (1 + Guard.EdgeTolerance)
-            ? Math.Min(angle, Half)
+        return angle > 0 && angle <= HalfTurn * (1 + Guard.EdgeTolerance)
+            ? Math.Min(angle, HalfTurn)
             : throw Guard.OutOfRange(
                 turn,
-                $"greater than zero and up to {Guard.Show(SiUnits.Angle(Half), turn.Unit)}",
+                $"greater than zero and up to {Guard.Show(SiUnits.Angle(HalfTurn), turn.Unit)}",
                 nameof(turn)
             );
     }

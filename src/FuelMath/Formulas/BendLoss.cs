@@ -41,6 +41,19 @@ public static class BendLoss
         where T : struct, IScalar<T> =>
         T.Step(sineOfHalf * (0.42 + (2.56 * sineOfHalf * sineOfHalf)), Symbols.LossCoefficient);
 
+    /// <summary>A fitting by two constants: K = K1 / Re + K2 (1 + 1 in / D), for its bore.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="laminarConstant">K1, the coefficient at a Reynolds number of one.</param>
+    /// <param name="largeConstant">K2, the coefficient of a large fitting at a high Reynolds number.</param>
+    /// <param name="reynolds">Reynolds number, greater than zero.</param>
+    /// <param name="bore">Bore, m; greater than zero.</param>
+    /// <returns>The loss coefficient.</returns>
+    /// <remarks>Holds for laminar flow too. Source: [Hooper-1981] as the open library fluids states it.</remarks>
+    [MethodImpl(Inline)]
+    public static T TwoConstants<T>(T laminarConstant, T largeConstant, T reynolds, T bore)
+        where T : struct, IScalar<T> =>
+        T.Step((laminarConstant / reynolds) + (largeConstant * (1 + (0.0254 / bore))), Symbols.LossCoefficient);
+
     /// <summary>A conical contraction, for the smaller bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="sineOfHalf">Sine of half the included angle of the cone, 0 to 1 (a step).</param>

@@ -70,7 +70,7 @@ internal static class SealFindings
         found.Add(
             new(
                 Severity.Note,
-                $"Which rubber {ring} is of is not known here",
+                $"The rubber of {ring} is not known here",
                 "a question to its maker",
                 "none",
                 limits.Source,

@@ -93,6 +93,47 @@ public sealed class FittingTests
             0.43
         );
 
+    /// <summary>The table's constants, with nothing of the Reynolds number left and a bore of an inch: twice the second.</summary>
+    [Theory]
+    [Trait("Source", "Hooper-1981")]
+    [InlineData(TwoKShape.Elbow90Screwed, 0.80)]
+    [InlineData(TwoKShape.Elbow90Flanged, 0.50)]
+    [InlineData(TwoKShape.Elbow45, 0.40)]
+    [InlineData(TwoKShape.TeeRunScrewed, 0.20)]
+    public void TwoK_AtAnInch_IsTwiceTheLargeConstant(TwoKShape shape, double expected)
+    {
+        Fitting fitting = TwoK.At("f", shape, Mm(25.4), R(1e12));
+
+        Close.Within(1e-8, expected, fitting.LossCoefficient.DecimalFractions);
+        Assert.Equal(LossBasis.Published, fitting.Basis);
+        Assert.Equal(LossBasis.Estimate, TwoK.At("f", shape, Mm(8), R(1e5)).Basis);
+    }
+
+    /// <summary>The two methods are far apart at small bores: the bent tube lies below, the two constants above a tight corner.</summary>
+    [Fact]
+    public void TwoK_SmallBore_IsAnUpperEstimate()
+    {
+        double twoK = TwoK.At("f", TwoKShape.Elbow90Screwed, Mm(8), R(24_000)).LossCoefficient.DecimalFractions;
+
+        Close.Within(1e-12, (800 / 24_000.0) + (0.4 * (1 + (25.4 / 8))), twoK);
+        Assert.True(twoK > HoseEnds.Tight("t", Angle.FromDegrees(90), Mm(8), Mm(8)).LossCoefficient.DecimalFractions);
+    }
+
+    [Fact]
+    public void TwoK_BadArguments_AreRefused()
+    {
+        Words.Refused<ArgumentOutOfRangeException>(
+            "reynolds",
+            "Must be finite and greater than zero; it was 0.",
+            () => TwoK.At("f", TwoKShape.Elbow45, Mm(8), R(0))
+        );
+        Words.Refused<ArgumentOutOfRangeException>(
+            "shape",
+            "Must be one of Elbow90Screwed, Elbow90Flanged, Elbow45, TeeRunScrewed; it was 8.",
+            () => TwoK.At("f", (TwoKShape)8, Mm(8), R(1e4))
+        );
+    }
+
     [Fact]
     public void Basis_OfAssumedMeasures_IsAnEstimate()
     {

@@ -113,6 +113,18 @@ public sealed class BendLossTests
         Close.Within(1e-12, expected, small / (ratio * ratio));
     }
 
+    /// <summary>Hooper2K of the open library fluids, 2 in at 10 000: a globe valve (1500 and 4) 6.15; constants 900 and 4: 6.09.</summary>
+    [Theory]
+    [Trait("Source", "Hooper-1981")]
+    [InlineData(1500, 4, 6.15)]
+    [InlineData(900, 4, 6.09)]
+    public void TwoConstants_PublishedValues_Agrees(double first, double second, double expected) =>
+        Close.Within(
+            1e-14,
+            expected,
+            BendLoss.TwoConstants(new Real(first), new Real(second), new Real(10_000), new Real(0.0508)).Value
+        );
+
     /// <summary>A cone of 180 degrees is a step.</summary>
     [Theory]
     [InlineData(0.1)]

@@ -9,6 +9,7 @@ internal static class FittingFormulaCases
     [
         new Rounded(),
         new Miter(),
+        new Two(),
         new Contraction(),
         new Expansion(),
         new DividingBranch(),
@@ -31,6 +32,11 @@ internal static class FittingFormulaCases
     private sealed class Miter() : FormulaCase("BendLoss.MiterBend", 0, (0, 1))
     {
         internal override T At<T>(T[] a) => BendLoss.MiterBend(a[0]);
+    }
+
+    private sealed class Two() : FormulaCase("BendLoss.TwoConstants", 0, (100, 2000), (0.05, 5), (10, 1e6), (3e-3, 0.1))
+    {
+        internal override T At<T>(T[] a) => BendLoss.TwoConstants(a[0], a[1], a[2], a[3]);
     }
 
     private sealed class Contraction() : FormulaCase("BendLoss.GradualContraction", 0, (0.05, 1), (0.01, 0.99))

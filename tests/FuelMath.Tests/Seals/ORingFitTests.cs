@@ -211,7 +211,7 @@ public sealed class ORingFitTests
         Finding finding = Assert.Single(new FitMeasures(10, 2, 0.02, 0.8, 0.02).ToFit().Check(SealLimits.RadialStatic));
 
         Assert.Equal(Severity.Note, finding.Severity);
-        Assert.Equal("Which rubber generated is of is not known here", finding.What);
+        Assert.Equal("The rubber of generated is not known here", finding.What);
         Assert.StartsWith("Ask the maker whether it stands this fuel", finding.Action, StringComparison.Ordinal);
     }
 

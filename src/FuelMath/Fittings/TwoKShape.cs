@@ -1,0 +1,17 @@
+namespace FuelMath.Fittings;
+
+/// <summary>A shape whose two constants are published.</summary>
+public enum TwoKShape
+{
+    /// <summary>Elbow of 90 degrees over one diameter, screwed.</summary>
+    Elbow90Screwed,
+
+    /// <summary>Elbow of 90 degrees over one diameter, flanged or welded.</summary>
+    Elbow90Flanged,
+
+    /// <summary>Elbow of 45 degrees over one diameter.</summary>
+    Elbow45,
+
+    /// <summary>Tee of which the run is used and the branch is not, screwed.</summary>
+    TeeRunScrewed,
+}
