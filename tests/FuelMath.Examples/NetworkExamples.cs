@@ -10,6 +10,63 @@ namespace FuelMath.Examples;
 public sealed class NetworkExamples
 {
     [Fact]
+    public void Switch()
+    {
+        NetworkPump pump = NetworkPump.Straight([Point(0, 500), Point(500, 0)], OutsideRange.Refuse);
+        NetworkNode[] nodes =
+        [
+            NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
+            NetworkNode.Junction("rail", Length.Zero),
+        ];
+
+        #region Switch
+        NetworkPump second = pump.SwitchedBy(
+            PumpSwitch.PressureBelow(
+                "rail",
+                joinBelow: new GaugePressure(Pressure.FromKilopascals(280)),
+                leaveAbove: new GaugePressure(Pressure.FromKilopascals(410)),
+                wasRunning: false
+            )
+        );
+        FuelMath.Networks.Network Loaded(double kilopascals) =>
+            FuelMath.Networks.Network.FromDynamicViscosity(
+                Density.FromKilogramsPerCubicMeter(740),
+                DynamicViscosity.FromMillipascalSeconds(0.5),
+                nodes,
+                [
+                    NetworkLink.Pump("first", "tank", "rail", pump),
+                    NetworkLink.Pump("second", "tank", "rail", second),
+                    NetworkLink.Filter(
+                        "load",
+                        "rail",
+                        "tank",
+                        VolumeFlow.FromLitersPerHour(100),
+                        linearLoss: Pressure.FromKilopascals(kilopascals),
+                        quadraticLoss: Pressure.Zero
+                    ),
+                ]
+            );
+
+        NetworkState heavy = Loaded(100).Solve(); // 250 kPa with one pump: the second joins, 333 kPa
+        NetworkState lighter = Loaded(150).After(heavy).Solve(); // 375 kPa with both: it stays
+        NetworkState light = Loaded(300).After(lighter).Solve(); // 429 kPa with both: it leaves, 375 kPa
+        string why = lighter.Remarks[0]; // 'second' is running: the pressure at 'rail' is 375 kPa gauge; it joins ...
+        #endregion
+
+        Assert.Equal(1000.0 / 3, heavy.PressureAt("rail").AboveAmbient.Kilopascals, 1e-6);
+        Assert.Equal(375, lighter.PressureAt("rail").AboveAmbient.Kilopascals, 1e-6);
+        Assert.Equal(LinkCondition.Stopped, light.ConditionOf("second"));
+        Assert.StartsWith(
+            "'second' is running: the pressure at 'rail' is 375 kPa gauge; it joins",
+            why,
+            StringComparison.Ordinal
+        );
+    }
+
+    private static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+        new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
+
+    [Fact]
     public void Hump()
     {
         NetworkPump humped = NetworkPump.Straight(
@@ -50,9 +107,6 @@ public sealed class NetworkExamples
         Assert.Equal([true, false, true], network.SolveAll().Select(s => s.IsStable));
         Assert.Equal(100 * (1 - Math.Sqrt(0.8)), network.SolveAll()[1].State.FlowIn("pump").LitersPerHour, 1e-6);
         Assert.Equal(100 * (Math.Sqrt(9.8) - 2), running.FlowIn("pump").LitersPerHour, 1e-6);
-
-        static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
-            new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
     }
 
     /// <summary>The loop of docs/images/network-loop.svg: 240 L/h from "in" to "out" by two hoses.</summary>

@@ -84,6 +84,15 @@ internal static class NetworkPumpShape
         p => p.CountInSeries
     );
 
+    private static readonly ValueProperty<NetworkPump, PumpSwitch> Switch = new(
+        "switch",
+        "What lets it join and leave; it always runs when left out.",
+        PumpSwitchShape.Shape,
+        p => p.Switch!,
+        p => p.Switch is not null,
+        null!
+    );
+
     internal static UnionShape<NetworkPump> Shape { get; } =
         new(
             Case(
@@ -128,9 +137,16 @@ internal static class NetworkPumpShape
                     Speed,
                     InParallel,
                     InSeries,
+                    Switch,
                 ],
-                f => make(f).AtSpeed(f.Of(Speed)).InParallel(f.Of(InParallel)).InSeries(f.Of(InSeries))
+                f => Whole(f, make(f))
             ),
             holds
         );
+
+    private static NetworkPump Whole(Fields<NetworkPump> f, NetworkPump single)
+    {
+        NetworkPump bank = single.AtSpeed(f.Of(Speed)).InParallel(f.Of(InParallel)).InSeries(f.Of(InSeries));
+        return f.Has(Switch) ? bank.SwitchedBy(f.Of(Switch)) : bank;
+    }
 }

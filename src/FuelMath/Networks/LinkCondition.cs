@@ -15,6 +15,9 @@ public enum LinkCondition
     /// <summary>Pump: the pressure against it is above what it can give, and its check valve is shut.</summary>
     Stalled,
 
+    /// <summary>Pump: its switch lets it stand still.</summary>
+    Stopped,
+
     /// <summary>
     /// Regulator: shut. A bypass regulator because the pressure ahead of it is below its set point; a reducing one because
     /// the pressure behind it is above.

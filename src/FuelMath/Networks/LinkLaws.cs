@@ -16,6 +16,7 @@ internal enum LinkLawKind
     Capped,
     PumpTable,
     PumpPower,
+    Stopped,
     Bypass,
     Reducing,
 }
@@ -36,6 +37,7 @@ internal static class LinkLaws
             CappedPart => LinkLawKind.Capped,
             PumpTablePart => LinkLawKind.PumpTable,
             PumpPowerPart => LinkLawKind.PumpPower,
+            StoppedPart => LinkLawKind.Stopped,
             RegulatorPart { Bypass: true } => LinkLawKind.Bypass,
             RegulatorPart => LinkLawKind.Reducing,
             _ => throw new UnreachableException(),
@@ -55,6 +57,7 @@ internal static class LinkLaws
             LinkLawKind.Capped => new LinkGroup<T, CappedLaw<T>>(ends, parts),
             LinkLawKind.PumpTable => new LinkGroup<T, PumpTableLaw<T>>(ends, parts),
             LinkLawKind.PumpPower => new LinkGroup<T, PumpPowerLaw<T>>(ends, parts),
+            LinkLawKind.Stopped => new LinkGroup<T, StoppedLaw<T>>(ends, parts),
             LinkLawKind.Bypass => new LinkGroup<T, BypassLaw<T>>(ends, parts),
             LinkLawKind.Reducing => new LinkGroup<T, ReducingLaw<T>>(ends, parts),
             _ => throw new UnreachableException(),

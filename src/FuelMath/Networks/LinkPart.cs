@@ -85,6 +85,9 @@ internal sealed class CappedPart(double coefficient, double commanded) : LinkPar
     internal readonly double Commanded = commanded;
 }
 
+/// <summary>A pump that stands still.</summary>
+internal sealed class StoppedPart : LinkPart { }
+
 /// <summary>A pump whose rise is given by pieces over flow.</summary>
 internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : LinkPart
 {

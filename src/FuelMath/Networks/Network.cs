@@ -13,6 +13,7 @@ namespace FuelMath.Networks;
 public sealed class Network
 {
     private readonly NetworkPlan plan;
+    private readonly SwitchedNetwork? switched;
 
     /// <summary>Checks and prepares a network.</summary>
     /// <param name="density">Density of the fluid; greater than zero.</param>
@@ -51,12 +52,9 @@ public sealed class Network
         NetworkLink[] allLinks = [.. links];
         NetworkChecks.All(allNodes, allLinks);
         (Nodes, Links, Acceleration) = ([.. allNodes], [.. allLinks], acceleration);
-        plan = new NetworkPlan(
-            density,
-            viscosity,
-            acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration)),
-            allLinks
-        );
+        NetworkNode[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
+        plan = new NetworkPlan(density, viscosity, placed, allLinks);
+        switched = SwitchedNetwork.Of(allLinks, links => new NetworkPlan(density, viscosity, placed, links));
     }
 
     /// <summary>Checks and prepares a network whose fluid is given by its dynamic viscosity.</summary>
@@ -103,19 +101,37 @@ public sealed class Network
             ? this
             : new(plan.Density, plan.Viscosity, Nodes, Links, acceleration);
 
+    /// <summary>The same network later: each pump with a switch was running if it ran in a state.</summary>
+    /// <param name="last">The state: of this network, or of one with the same names.</param>
+    /// <returns>The network; this one if it has no such pumps.</returns>
+    /// <exception cref="ArgumentException"><paramref name="last"/> has other nodes or links.</exception>
+    public Network After(NetworkState last)
+    {
+        _ = plan.Like(last);
+        return switched is null
+            ? this
+            : new(plan.Density, plan.Viscosity, Nodes, Links.Select(l => SwitchedNetwork.After(l, last)), Acceleration);
+    }
+
     internal NetworkPlan Plan => plan;
+
+    /// <summary>Whether one solve is not enough.</summary>
+    private bool HasCases => switched is not null || plan.Hump >= 0;
+
+    private NetworkState Chosen(ComingFrom? side) => switched?.One(side) ?? NetworkStates.One(plan, side);
 
     /// <summary>Finds the steady state.</summary>
     /// <returns>
-    /// The state, which satisfies every equation within what it reports. Where a pump's curve has a hump, the only stable one.
+    /// The state, which satisfies every equation within what it reports. Where a pump's curve has a hump, the only stable
+    /// one; where pumps join and leave, the one that lasts, and of several that of the pumps that were running.
     /// </returns>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState Solve()
     {
-        if (plan.Hump >= 0)
+        if (HasCases)
         {
-            return NetworkStates.One(plan, side: null);
+            return Chosen(side: null);
         }
 
         using NetworkWork<Real> work = plan.Rent<Real>();
@@ -130,11 +146,16 @@ public sealed class Network
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState Solve(ComingFrom side) =>
         Enum.IsDefined(side)
-            ? NetworkStates.One(plan, side)
+            ? Chosen(side)
             : throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}.");
 
-    /// <summary>Finds all steady states, stable or not: more than one only where a pump's curve has a hump.</summary>
-    /// <returns>The states, the flow of that pump rising; every other one is stable, the first and the last among them.</returns>
+    /// <summary>
+    /// Finds all steady states, stable or not: more than one only where a pump's curve has a hump or where pumps join and leave.
+    /// </summary>
+    /// <returns>
+    /// The states for each set of running pumps that their switches leave alone. For each set the flow of the pump with the
+    /// hump rises; every other one is stable, the first and the last among them.
+    /// </returns>
     /// <remarks>
     /// Two states are told apart where the pump's flows or pressures differ by more than a millionth of the range of its curve.
     /// Where a curve touches without clearly crossing, it is refused with numbers.
@@ -143,7 +164,7 @@ public sealed class Network
     /// There is none, or one is not a state that can be, or they can't be told apart; the message says which and why.
     /// </exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data in one and was not allowed to.</exception>
-    public ImmutableArray<NetworkSolution> SolveAll() => NetworkStates.All(plan);
+    public ImmutableArray<NetworkSolution> SolveAll() => switched?.All() ?? NetworkStates.All(plan);
 
     /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
     /// <param name="start">Where to start.</param>
@@ -154,9 +175,9 @@ public sealed class Network
     public NetworkState Solve(NetworkState start)
     {
         _ = plan.Like(start);
-        if (plan.Hump >= 0)
+        if (HasCases)
         {
-            return NetworkStates.One(plan, side: null);
+            return Chosen(side: null);
         }
 
         using NetworkWork<Real> work = plan.Rent<Real>();

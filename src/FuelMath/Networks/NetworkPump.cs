@@ -15,29 +15,30 @@ public sealed class NetworkPump
     internal const int MostPumps = 16;
     private readonly Func<double, string, LinkPart> part;
 
-    private NetworkPump(Ratio speed, PumpCurveGiven given, Func<double, string, LinkPart> part)
-        : this(speed, given, part, 1, 1) { }
-
-    private NetworkPump(
-        Ratio speed,
-        PumpCurveGiven given,
-        Func<double, string, LinkPart> part,
-        int inParallel,
-        int inSeries
-    )
+    private NetworkPump(PumpCurveGiven given, Func<double, string, LinkPart> part)
     {
-        (Speed, Given, this.part) = (speed, given, part);
-        (CountInParallel, CountInSeries) = (inParallel, inSeries);
+        (Given, this.part) = (given, part);
+        (Speed, CountInParallel, CountInSeries) = (SiUnits.Ratio(1), 1, 1);
+    }
+
+    private NetworkPump(NetworkPump other)
+        : this(other.Given, other.part)
+    {
+        (Speed, Switch) = (other.Speed, other.Switch);
+        (CountInParallel, CountInSeries) = (other.CountInParallel, other.CountInSeries);
     }
 
     /// <summary>Its speed over that of the curve.</summary>
-    public Ratio Speed { get; }
+    public Ratio Speed { get; private init; }
 
     /// <summary>How many equal pumps work side by side, each with its check valve.</summary>
-    public int CountInParallel { get; }
+    public int CountInParallel { get; private init; }
 
     /// <summary>How many equal pumps each of those is a chain of.</summary>
-    public int CountInSeries { get; }
+    public int CountInSeries { get; private init; }
+
+    /// <summary>What lets it join and leave; null for a pump that always runs.</summary>
+    public PumpSwitch? Switch { get; private init; }
 
     /// <summary>Whether its rise does not fall everywhere as flow rises.</summary>
     public bool HasHump => Given.HasHump;
@@ -82,7 +83,6 @@ public sealed class NetworkPump
         Below(shutoffPressureRise, point, nameof(point));
         double b = (shutoff - point.RiseSi) / Math.Pow(point.FlowSi, c);
         return new(
-            SiUnits.Ratio(1),
             new(true, [point], OutsideRange.Extend, shutoffPressureRise, exponent),
             (n, _) => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c)
         );
@@ -121,12 +121,21 @@ public sealed class NetworkPump
     public NetworkPump AtSpeed(Ratio speed)
     {
         Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio, nameof(speed));
-        return new(speed, Given, part, CountInParallel, CountInSeries);
+        return new(this) { Speed = speed };
+    }
+
+    /// <summary>The same pump, which joins and leaves by a switch; a bank does so as one.</summary>
+    /// <param name="pumpSwitch">What it waits for.</param>
+    /// <returns>The pump. Stopped, it lets nothing through.</returns>
+    public NetworkPump SwitchedBy(PumpSwitch pumpSwitch)
+    {
+        ArgumentNullException.ThrowIfNull(pumpSwitch);
+        return new(this) { Switch = pumpSwitch };
     }
 
     /// <summary>A bank of equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
     /// <param name="pumps">How many, 1 to 16. One that stands still is held shut by its check valve: count those that run.</param>
-    /// <returns>The bank. Pumps that differ are links of their own between the same two nodes.</returns>
+    /// <returns>The bank. For pumps that differ see <see cref="PumpBank.Parallel"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
     /// <exception cref="ArgumentException">The curve has a hump: side by side such pumps need not share alike.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
@@ -136,15 +145,15 @@ public sealed class NetworkPump
                 $"Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was {pumps}.",
                 nameof(pumps)
             )
-            : new(Speed, Given, part, pumps, CountInSeries);
+            : new(this) { CountInParallel = pumps };
 
     /// <summary>A chain of equal pumps, one feeding the next: at an equal flow rises add up.</summary>
     /// <param name="pumps">How many, 1 to 16; all of them run.</param>
-    /// <returns>The chain. Pumps that differ are links of their own, with a junction between.</returns>
+    /// <returns>The chain. For pumps that differ see <see cref="PumpBank.Series"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
     public NetworkPump InSeries(int pumps) =>
-        new(Speed, Given, part, CountInParallel, Guard.InRange(pumps, 1, MostPumps, nameof(pumps)));
+        new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps, nameof(pumps)) };
 
     /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
     internal LinkPart PartFor(string name) =>
@@ -202,7 +211,6 @@ public sealed class NetworkPump
         }
 
         return new(
-            SiUnits.Ratio(1),
             new(isSmooth, [.. all], outside, default, default),
             (n, name) =>
                 new PumpTablePart(

@@ -134,7 +134,7 @@ internal static class NetworkReach
         {
             LinkKind.CheckPipe => ahead,
             LinkKind.CheckValve or LinkKind.ReliefValve => ahead - ((SquarePart)work.Plan.Links[e].Part).Opening,
-            LinkKind.Pump => ahead - LossAtNoFlow(work, e),
+            LinkKind.Pump when work.Plan.Links[e].Part is not StoppedPart => ahead - LossAtNoFlow(work, e),
             LinkKind.ReducingRegulator => Math.Min(ahead, work.Law<ReducingLaw<Real>>(e).Held.Value),
             _ => double.NegativeInfinity,
         };
@@ -153,6 +153,7 @@ internal static class NetworkReach
         double flow = work.Flow[e].Value;
         return link.Kind switch
         {
+            LinkKind.Pump when link.Part is StoppedPart => false,
             LinkKind.Pump => flow > 0 || -flow <= give * ClearlyShut,
             LinkKind.CappedOrifice => flow > noFlow && give > 1 / Stiff.JudgedByFlow,
             _ => !NetworkVerdict.IsOneWay(link) || flow > noFlow,

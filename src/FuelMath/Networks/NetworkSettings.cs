@@ -66,6 +66,11 @@ internal static class NetworkSettings
         LinkPart part = pump.PartFor(name);
         ArgumentException Unfit(string what) =>
             new($"The pump in the place of '{name}' must {what} as the network's own does.", nameof(pump));
+        if (pump.Switch is not null)
+        {
+            throw Unfit("always run");
+        }
+
         return (plan.Links[link].Part, part) switch
         {
             (PumpTablePart old, PumpTablePart now) when old.Extend != now.Extend => throw Unfit(

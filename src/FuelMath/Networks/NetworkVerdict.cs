@@ -89,7 +89,8 @@ internal static class NetworkVerdict
             }
 
             double excess =
-                work.Plan.Links[i].Part is CappedPart
+                work.Plan.Links[i].Part is StoppedPart ? Math.Abs(flow)
+                : work.Plan.Links[i].Part is CappedPart
                     ? Math.Max(-flow, flow - work.Law<CappedLaw<Real>>(i).Commanded.Value)
                 : IsOneWay(work.Plan.Links[i]) ? -flow
                 : 0;
@@ -158,6 +159,7 @@ internal static class NetworkVerdict
         bool shut = flow.Value <= noFlow;
         return link.Kind switch
         {
+            LinkKind.Pump when link.Part is StoppedPart => LinkCondition.Stopped,
             LinkKind.Pump => NetworkReach.IsOpen(work, i, noFlow) ? LinkCondition.Running : LinkCondition.Stalled,
             LinkKind.BypassRegulator => shut ? LinkCondition.Seated
             : Yes(work.Law<BypassLaw<Real>>(i).Holds(flow, work.Pressure[work.Plan.To[i]])) ? LinkCondition.Regulating

@@ -74,6 +74,46 @@ public sealed class NetworkDocumentTests
         );
     }
 
+    public static TheoryData<PumpSwitch> Switches =>
+        [
+            PumpSwitch.PressureBelow("rail", Make.Gauge(290), Make.Gauge(400), true),
+            PumpSwitch.PressureAbove("manifold", Make.Gauge(100), Make.Gauge(50), false),
+            PumpSwitch.FlowAbove("line", Make.LitersPerHour(240), Make.LitersPerHour(230), true),
+            PumpSwitch.TotalDrawAbove(Make.LitersPerHour(100), Make.LitersPerHour(90), false),
+        ];
+
+    [Theory]
+    [MemberData(nameof(Switches))]
+    public void WriteThenRead_SwitchedPump_DoesTheSame(PumpSwitch by)
+    {
+        Network given = PumpSwitchTests.Rail(150, by);
+        string text = NetworkDocument.Write(given);
+        Network back = NetworkDocument.Read(text);
+
+        Assert.Equal(text, NetworkDocument.Write(back));
+        Assert.Contains(
+            by.WasRunning ? "\"was\": \"running\"" : "\"was\": \"stopped\"",
+            text,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(given.Solve().Remarks.ToArray(), back.Solve().Remarks.ToArray());
+    }
+
+    [Fact]
+    public void Read_SwitchThatWouldLeaveFirst_IsRefusedWithItsPlace()
+    {
+        string text = NetworkDocument
+            .Write(PumpSwitchTests.Rail(150, PumpSwitch.PressureBelow("rail", Make.Gauge(290), Make.Gauge(400), true)))
+            .Replace("\"leaveAbove\": \"400", "\"leaveAbove\": \"200", StringComparison.Ordinal);
+
+        DocumentException error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(text));
+        Assert.EndsWith("pump.switch.leaveAbove", error.Path, StringComparison.Ordinal);
+        Assert.Equal(
+            "A pump must leave at or above where it joins, 290 kPa gauge; it was 200 kPa gauge.",
+            error.Allowed
+        );
+    }
+
     [Fact]
     public void WriteThenRead_EveryKindOfLink_GivesTheSameText()
     {

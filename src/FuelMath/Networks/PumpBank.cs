@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>Pumps that differ, side by side or one behind the other: the links and nodes that they are in a network.</summary>
+/// <remarks>
+/// Each has its check valve, so that a weak one is held shut by its neighbors. Each finds its own share: nothing about the
+/// bank's curve is assumed. Equal pumps are simpler as <see cref="NetworkPump.InParallel"/> and
+/// <see cref="NetworkPump.InSeries"/>. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class PumpBank
+{
+    private readonly bool isSeries;
+    private readonly string from;
+    private readonly string to;
+
+    private PumpBank(
+        string name,
+        string from,
+        string to,
+        bool isSeries,
+        ImmutableArray<NetworkNode> nodes,
+        ImmutableArray<NetworkLink> links
+    )
+    {
+        (Name, this.from, this.to, this.isSeries) = (name, from, to, isSeries);
+        (Nodes, Links) = (nodes, links);
+    }
+
+    /// <summary>Its name; its pumps are called by it and their number, "lift 1", "lift 2".</summary>
+    public string Name { get; }
+
+    /// <summary>The junctions between pumps in series, "lift 1-2"; none side by side.</summary>
+    public ImmutableArray<NetworkNode> Nodes { get; }
+
+    /// <summary>The pumps.</summary>
+    public ImmutableArray<NetworkLink> Links { get; }
+
+    /// <summary>Pumps side by side: at an equal rise flows add up.</summary>
+    /// <param name="name">What its pumps are called by; not blank.</param>
+    /// <param name="from">The node that all draw from.</param>
+    /// <param name="to">The node that all deliver to.</param>
+    /// <param name="pumps">The pumps, 1 to 16.</param>
+    /// <returns>The bank.</returns>
+    /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps.</exception>
+    /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
+    public static PumpBank Parallel(string name, string from, string to, IEnumerable<NetworkPump> pumps)
+    {
+        NetworkPump[] all = Checked(name, pumps);
+        return new(
+            name,
+            from,
+            to,
+            false,
+            [],
+            [.. all.Select((p, i) => NetworkLink.Pump($"{name} {i + 1}", from, to, p))]
+        );
+    }
+
+    /// <summary>Pumps in a chain, one feeding the next: at an equal flow rises add up.</summary>
+    /// <param name="name">What its pumps are called by; not blank.</param>
+    /// <param name="from">The node that the first draws from.</param>
+    /// <param name="to">The node that the last delivers to.</param>
+    /// <param name="elevation">The height of the places between them.</param>
+    /// <param name="pumps">The pumps in their order, 1 to 16.</param>
+    /// <returns>The bank.</returns>
+    /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are one node.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps, or the height is not finite.</exception>
+    /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
+    public static PumpBank Series(string name, string from, string to, Length elevation, IEnumerable<NetworkPump> pumps)
+    {
+        NetworkPump[] all = Checked(name, pumps);
+        string[] places = [from, .. Enumerable.Range(1, all.Length - 1).Select(i => $"{name} {i}-{i + 1}"), to];
+        return new(
+            name,
+            from,
+            to,
+            true,
+            [.. places[1..^1].Select(place => NetworkNode.Junction(place, elevation))],
+            [.. all.Select((p, i) => NetworkLink.Pump($"{name} {i + 1}", places[i], places[i + 1], p))]
+        );
+    }
+
+    /// <summary>What the bank delivers in a state.</summary>
+    /// <param name="state">A state of a network that holds the bank.</param>
+    /// <returns>The volume flow, in m³/s.</returns>
+    /// <exception cref="ArgumentException">The network does not hold the bank.</exception>
+    public VolumeFlow FlowIn(NetworkState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        double[] flows = [.. Links.Select(l => state.FlowIn(l.Name).InSi())];
+        return SiUnits.VolumeFlow(isSeries ? flows[0] : flows.Sum());
+    }
+
+    /// <summary>Pressure behind the bank less that ahead of it, as gauges there show it: height counts.</summary>
+    /// <param name="state">A state of a network that holds the bank.</param>
+    /// <returns>The rise, in Pa.</returns>
+    /// <exception cref="ArgumentException">The network does not hold the bank.</exception>
+    /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
+    public Pressure RiseIn(NetworkState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        return state.PressureAt(to) - state.PressureAt(from);
+    }
+
+    private static NetworkPump[] Checked(string name, IEnumerable<NetworkPump> pumps)
+    {
+        Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(pumps);
+        NetworkPump[] all = [.. pumps];
+        Guard.InRange(all.Length, 1, NetworkPump.MostPumps, nameof(pumps));
+        foreach (NetworkPump pump in all)
+        {
+            ArgumentNullException.ThrowIfNull(pump, nameof(pumps));
+        }
+
+        return all;
+    }
+}

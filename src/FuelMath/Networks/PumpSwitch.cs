@@ -1,0 +1,146 @@
+using System.Globalization;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// A switch that lets a pump join at one value of what it watches and leave at another. Between the two it stays as it was.
+/// </summary>
+/// <remarks>
+/// It acts at the steady state only: how fast it acts is not looked at. A switch of a fuel pump is no safety device: a pump
+/// must stop when the engine stalls or crashes, whatever else it waits for. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class PumpSwitch
+{
+    private PumpSwitch(PumpSwitchKind kind, string watched, double join, double leave, bool wasRunning)
+    {
+        (Kind, Watched, JoinSi, LeaveSi, WasRunning) = (kind, watched, join, leave, wasRunning);
+        if (JoinsBelow ? leave < join : leave > join)
+        {
+            string words = JoinsBelow ? "at or above" : "at or below";
+            throw new ArgumentException(
+                $"A pump must leave {words} where it joins, {Show(join)}; it was {Show(leave)}.",
+                JoinsBelow ? "leaveAbove" : "leaveBelow"
+            );
+        }
+    }
+
+    /// <summary>Joins when a pressure is too low, as that of a rail that sags.</summary>
+    /// <param name="node">The node whose pressure it watches.</param>
+    /// <param name="joinBelow">Below this a stopped pump joins.</param>
+    /// <param name="leaveAbove">Above this a running pump leaves; not below the other.</param>
+    /// <param name="wasRunning">Whether it was running.</param>
+    /// <returns>The switch.</returns>
+    /// <exception cref="ArgumentException">The name is blank, or the pump would leave before it joined.</exception>
+    public static PumpSwitch PressureBelow(
+        string node,
+        GaugePressure joinBelow,
+        GaugePressure leaveAbove,
+        bool wasRunning
+    ) => new(PumpSwitchKind.PressureBelow, Guard.Name(node, nameof(node)), joinBelow.Si, leaveAbove.Si, wasRunning);
+
+    /// <summary>Joins when a pressure is high, as that of a manifold under boost.</summary>
+    /// <param name="node">The node whose pressure it watches.</param>
+    /// <param name="joinAbove">Above this a stopped pump joins.</param>
+    /// <param name="leaveBelow">Below this a running pump leaves; not above the other.</param>
+    /// <param name="wasRunning">Whether it was running.</param>
+    /// <returns>The switch.</returns>
+    /// <exception cref="ArgumentException">The name is blank, or the pump would leave before it joined.</exception>
+    public static PumpSwitch PressureAbove(
+        string node,
+        GaugePressure joinAbove,
+        GaugePressure leaveBelow,
+        bool wasRunning
+    ) => new(PumpSwitchKind.PressureAbove, Guard.Name(node, nameof(node)), joinAbove.Si, leaveBelow.Si, wasRunning);
+
+    /// <summary>Joins when much flows through a link.</summary>
+    /// <param name="link">The link whose flow it watches, positive in its direction.</param>
+    /// <param name="joinAbove">Above this a stopped pump joins; finite.</param>
+    /// <param name="leaveBelow">Below this a running pump leaves; finite, not above the other.</param>
+    /// <param name="wasRunning">Whether it was running.</param>
+    /// <returns>The switch.</returns>
+    /// <exception cref="ArgumentException">
+    /// The name is blank, a flow is not finite, or the pump would leave before it joined.
+    /// </exception>
+    public static PumpSwitch FlowAbove(string link, VolumeFlow joinAbove, VolumeFlow leaveBelow, bool wasRunning) =>
+        new(
+            PumpSwitchKind.FlowAbove,
+            Guard.Name(link, nameof(link)),
+            Guard.Finite(joinAbove, joinAbove.InSi(), nameof(joinAbove)),
+            Guard.Finite(leaveBelow, leaveBelow.InSi(), nameof(leaveBelow)),
+            wasRunning
+        );
+
+    /// <summary>Joins when much is drawn: at all junctions and through all openings together.</summary>
+    /// <param name="joinAbove">Above this a stopped pump joins; finite.</param>
+    /// <param name="leaveBelow">Below this a running pump leaves; finite, not above the other.</param>
+    /// <param name="wasRunning">Whether it was running.</param>
+    /// <returns>The switch.</returns>
+    /// <exception cref="ArgumentException">A flow is not finite, or the pump would leave before it joined.</exception>
+    public static PumpSwitch TotalDrawAbove(VolumeFlow joinAbove, VolumeFlow leaveBelow, bool wasRunning) =>
+        new(
+            PumpSwitchKind.TotalDrawAbove,
+            "",
+            Guard.Finite(joinAbove, joinAbove.InSi(), nameof(joinAbove)),
+            Guard.Finite(leaveBelow, leaveBelow.InSi(), nameof(leaveBelow)),
+            wasRunning
+        );
+
+    /// <summary>The name of the node or link that it watches; empty for the total draw.</summary>
+    public string Watched { get; }
+
+    /// <summary>Whether the pump was running: it decides where running and stopped would both last.</summary>
+    public bool WasRunning { get; }
+
+    internal PumpSwitchKind Kind { get; }
+
+    /// <summary>Pa gauge or m3/s.</summary>
+    internal double JoinSi { get; }
+
+    /// <summary>Pa gauge or m3/s.</summary>
+    internal double LeaveSi { get; }
+
+    /// <summary>Whether it watches a pressure rather than a flow.</summary>
+    internal bool WatchesPressure => Kind is PumpSwitchKind.PressureBelow or PumpSwitchKind.PressureAbove;
+
+    private bool JoinsBelow => Kind == PumpSwitchKind.PressureBelow;
+
+    /// <summary>The same switch of a pump that was running, or not.</summary>
+    /// <param name="wasRunning">Whether it was running.</param>
+    /// <returns>The switch.</returns>
+    public PumpSwitch After(bool wasRunning) => new(Kind, Watched, JoinSi, LeaveSi, wasRunning);
+
+    /// <summary>Whether a pump that runs, or stands still, goes on doing so at a value of what is watched.</summary>
+    internal bool Agrees(bool running, double value) =>
+        (running, JoinsBelow) switch
+        {
+            (true, true) => value <= LeaveSi,
+            (true, false) => value >= LeaveSi,
+            (false, true) => value >= JoinSi,
+            (false, false) => value <= JoinSi,
+        };
+
+    /// <summary>What it watches, as a noun.</summary>
+    internal string Subject =>
+        Kind switch
+        {
+            PumpSwitchKind.FlowAbove => $"the flow in '{Watched}'",
+            PumpSwitchKind.TotalDrawAbove => "the total draw",
+            _ => $"the pressure at '{Watched}'",
+        };
+
+    /// <summary>When it acts, as a clause.</summary>
+    internal string Thresholds =>
+        JoinsBelow
+            ? $"it joins below {Show(JoinSi)} and leaves above {Show(LeaveSi)}"
+            : $"it joins above {Show(JoinSi)} and leaves below {Show(LeaveSi)}";
+
+    /// <summary>A value of what it watches, with its unit.</summary>
+    internal string Show(double value) =>
+        WatchesPressure
+            ? string.Create(CultureInfo.InvariantCulture, $"{value / 1000:0.###} kPa gauge")
+            : NetworkVerdict.LitersPerHour(value);
+}

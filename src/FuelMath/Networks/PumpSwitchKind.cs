@@ -1,0 +1,10 @@
+namespace FuelMath.Networks;
+
+/// <summary>What a pump's switch watches.</summary>
+internal enum PumpSwitchKind
+{
+    PressureBelow,
+    PressureAbove,
+    FlowAbove,
+    TotalDrawAbove,
+}

@@ -1,0 +1,29 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A pump that stands still: nothing flows either way.</summary>
+internal struct StoppedLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => T.Of(0);
+
+    /// <inheritdoc />
+    public readonly T UsualSlope => T.Of(Stiff.JudgedByFlow);
+
+    /// <inheritdoc />
+    public void Load(LinkPart part) { }
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around) { }
+
+    /// <inheritdoc />
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory) => new(reverse * flow);
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Abs(flow);
+}
