@@ -258,12 +258,9 @@ public sealed class InjectorTiming
     /// <summary>The width for a mass of a chamber and cycle, whether the period has room for it or not; never below the smallest.</summary>
     private double PulseWidth(double perChamberCycle, AbsolutePressure manifold)
     {
-        double pulse = Math.Max(perChamberCycle / Layout.PulsesPerChamber, LeastPulse(manifold));
-        double effective = Math.Max(
-            Injector.Correction.WidthFor(pulse / StaticFlow(manifold)),
-            Injector.LeastEffectiveWidthSi
-        );
-        return DeadTime(manifold) + effective;
+        double pulse = perChamberCycle / Layout.PulsesPerChamber;
+        double effective = Injector.Correction.WidthFor(pulse / StaticFlow(manifold));
+        return DeadTime(manifold) + Math.Max(effective, Injector.LeastEffectiveWidthSi);
     }
 
     private double Duty(double perChamberCycle, RotationalSpeed speed, AbsolutePressure manifold) =>

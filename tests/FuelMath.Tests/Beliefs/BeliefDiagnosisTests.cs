@@ -182,6 +182,13 @@ public sealed class BeliefDiagnosisTests
         Assert.Equal("idle", twice.Point);
         Close.Within(1e-8, 0.55 / 0.35, twice.FactorIfThis!.Value.DecimalFractions);
         Close.Within(1e-8, 1.1 / 0.9, twice.FactorIfOther!.Value.DecimalFractions);
+
+        // A third more pressure, which the controller is told of: the pulse shrinks by the root.
+        DecidingTest step = air.DecidingTests.Single(t => t.Kind == DecidingTestKind.PressureStep);
+        double width = 1.1 * Math.Sqrt(3.0 / 4);
+        Close.Within(1e-8, width / (width - 0.2), step.FactorIfThis!.Value.DecimalFractions);
+        Close.Within(1e-8, 1.1 / 0.9, step.FactorIfOther!.Value.DecimalFractions);
+        Assert.True(twice.Separation!.Value.DecimalFractions > step.Separation!.Value.DecimalFractions);
     }
 
     /// <summary>Coarse observations cannot tell a small dead time from a small flow error; fine ones can.</summary>
