@@ -66,20 +66,22 @@ public sealed class PumpCurve
         (Voltage, Points, Source) = (voltage, points, source);
 
         Guard.AtLeast(2, Points.Length, "A pump curve", nameof(points));
-        double[] rises = [.. Points.Select(p => p.PressureRise.InSi())];
-        double[] flows = [.. Points.Select(p => p.Flow.InSi())];
+        int last = Points.Length - 1;
+        double[] rises = new double[last + 1];
+        double[] currents = new double[last + 1];
+        double[] risesByFlow = new double[last + 1];
+        double[] flows = new double[last + 1];
+        for (int i = 0; i <= last; i++)
+        {
+            rises[i] = risesByFlow[last - i] = Points[i].PressureRise.InSi();
+            flows[last - i] = Points[i].Flow.InSi();
+            currents[i] = Points[i].Current.InSi();
+        }
+
         Guard.StrictlyRising(rises, "Pressure rise", nameof(points));
         PumpCurveChecks.FlowFalls(Points, nameof(points));
-
-        Name = string.Create(CultureInfo.InvariantCulture, $"Pump curve at {this.voltage:0.######} V");
-        CurrentOverRise = new Curve(
-            $"{Name}, current",
-            "pressure rise (Pa)",
-            rises,
-            Points.Select(p => p.Current.InSi()),
-            OutsideRange.Refuse
-        );
-        RiseOverFlow = new Curve(Name, "flow (m3/s)", flows.Reverse(), rises.Reverse(), OutsideRange.Refuse);
+        CurrentOverRise = new Curve("Pump curve, current", "pressure rise (Pa)", rises, currents, OutsideRange.Refuse);
+        RiseOverFlow = new Curve("Pump curve", "flow (m3/s)", flows, risesByFlow, OutsideRange.Refuse);
     }
 
     /// <summary>Voltage at the pump's terminals during the test.</summary>
@@ -112,7 +114,8 @@ public sealed class PumpCurve
     /// <summary>Current in A over pressure rise in Pa.</summary>
     internal Curve CurrentOverRise { get; }
 
-    private string Name { get; }
+    /// <summary>What refusals call it.</summary>
+    private string Name => string.Create(CultureInfo.InvariantCulture, $"Pump curve at {voltage:0.######} V");
 
     /// <summary>The same curve, said to be an estimate: results that rest on it say so.</summary>
     /// <param name="basis">What it rests on, one clause; not blank.</param>
@@ -195,14 +198,20 @@ public sealed class PumpCurve
 
     private double Flow(double rise) => RiseOverFlow.Inverse(rise);
 
-    private double Rise(Pressure pressureRise) =>
-        Guard.InTable(
-            Name,
-            "pressure rise",
-            pressureRise,
-            pressureRise.InSi(),
-            CurrentOverRise.First,
-            CurrentOverRise.Last,
-            SiUnits.Pressure
-        );
+    /// <summary>A pressure rise within the points, in Pa.</summary>
+    private double Rise(Pressure pressureRise)
+    {
+        double rise = pressureRise.InSi();
+        return rise >= CurrentOverRise.First && rise <= CurrentOverRise.Last
+            ? rise
+            : Guard.InTable(
+                Name,
+                "pressure rise",
+                pressureRise,
+                rise,
+                CurrentOverRise.First,
+                CurrentOverRise.Last,
+                SiUnits.Pressure
+            );
+    }
 }

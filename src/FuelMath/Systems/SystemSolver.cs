@@ -156,7 +156,7 @@ internal sealed class SystemSolver
         bool holds = state.Point.Command.Kind == FuelCommandKind.HoldLambda;
         for (int s = 0; s < system.Stages.Length; s++)
         {
-            StageModel model = state.Fitted(s);
+            StageModel model = holds ? state.Models[s] : state.Fitted(s);
             double width = state.Widths[s];
             for (int i = 0; i < system.Stages[s].Seats.Length; i++)
             {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 
@@ -44,11 +45,14 @@ public sealed class Curve
         Outside = TableChecks.Known(outside, nameof(outside));
         this.x = [.. x];
         this.y = [.. y];
-        TableChecks.Axis(this.x, 2, $"{name}: {axis}", nameof(x));
-        TableChecks.Same(this.x.Length, this.y.Length, name, nameof(y));
-        Guard.AllFinite(this.y, $"{name}: the values", nameof(y));
-        Knots = [.. this.x];
-        Values = [.. this.y];
+        if (!TableChecks.MakeACurve(this.x, this.y))
+        {
+            // Says which of them, and where.
+            TableChecks.Axis(this.x, 2, $"{name}: {axis}", nameof(x));
+            TableChecks.Same(this.x.Length, this.y.Length, name, nameof(y));
+            Guard.AllFinite(this.y, $"{name}: the values", nameof(y));
+        }
+
         pieces = MonotoneCubic.Pieces(this.x, this.y);
         TableChecks.Drawable(pieces, name, nameof(y));
     }
@@ -63,10 +67,10 @@ public sealed class Curve
     public OutsideRange Outside { get; }
 
     /// <summary>Where the points are.</summary>
-    public ImmutableArray<double> Knots { get; }
+    public ImmutableArray<double> Knots => ImmutableCollectionsMarshal.AsImmutableArray(x);
 
     /// <summary>The values at the points.</summary>
-    public ImmutableArray<double> Values { get; }
+    public ImmutableArray<double> Values => ImmutableCollectionsMarshal.AsImmutableArray(y);
 
     /// <summary>The first point's place on the axis.</summary>
     public double First => x[0];

@@ -8,11 +8,15 @@ internal static class MonotoneCubic
 {
     private const int MaximumSteps = 200;
 
+    /// <summary>Points whose slopes are kept on the stack.</summary>
+    private const int OnStack = 64;
+
     /// <summary>One straight piece before the first point, a cubic for each interval, one straight piece after the last.</summary>
     internal static Piece[] Pieces(double[] x, double[] y)
     {
         int n = x.Length;
-        double[] slope = Slopes(x, y);
+        Span<double> slope = n <= OnStack ? stackalloc double[n] : new double[n];
+        Slopes(x, y, slope);
         var pieces = new Piece[n + 1];
         pieces[0] = new Piece(x[0], y[0], slope[0], 0, 0);
         pieces[n] = new Piece(x[n - 1], y[n - 1], slope[n - 1], 0, 0);
@@ -105,31 +109,29 @@ internal static class MonotoneCubic
         return x;
     }
 
-    private static double[] Slopes(double[] x, double[] y)
+    private static void Slopes(ReadOnlySpan<double> x, ReadOnlySpan<double> y, Span<double> slope)
     {
         int n = x.Length;
-        var h = new double[n - 1];
-        var chord = new double[n - 1];
-        for (int i = 0; i < n - 1; i++)
-        {
-            h[i] = x[i + 1] - x[i];
-            chord[i] = (y[i + 1] - y[i]) / h[i];
-        }
-
-        if (n == 2)
-        {
-            return [chord[0], chord[0]];
-        }
-
-        var slope = new double[n];
-        slope[0] = End(h[0], h[1], chord[0], chord[1]);
-        slope[n - 1] = End(h[^1], h[^2], chord[^1], chord[^2]);
+        double hBefore = x[1] - x[0];
+        double before = (y[1] - y[0]) / hBefore;
+        slope.Fill(before);
         for (int i = 1; i < n - 1; i++)
         {
-            slope[i] = Inside(h[i - 1], h[i], chord[i - 1], chord[i]);
-        }
+            double h = x[i + 1] - x[i];
+            double chord = (y[i + 1] - y[i]) / h;
+            slope[i] = Inside(hBefore, h, before, chord);
+            if (i == 1)
+            {
+                slope[0] = End(hBefore, h, before, chord);
+            }
 
-        return slope;
+            if (i == n - 2)
+            {
+                slope[n - 1] = End(h, hBefore, chord, before);
+            }
+
+            (hBefore, before) = (h, chord);
+        }
     }
 
     private static double Inside(double hBefore, double hAfter, double before, double after)

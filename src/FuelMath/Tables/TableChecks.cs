@@ -17,6 +17,18 @@ internal static class TableChecks
                 )
             );
 
+    /// <summary>Whether points pass all the checks of a curve: its messages are then not needed.</summary>
+    internal static bool MakeACurve(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
+    {
+        bool fine = x.Length >= 2 && x.Length == y.Length && double.IsFinite(x[0]) && double.IsFinite(x[^1]);
+        for (int i = 0; fine && i < x.Length; i++)
+        {
+            fine = double.IsFinite(y[i]) && (i == 0 || x[i] > x[i - 1]);
+        }
+
+        return fine;
+    }
+
     internal static void Axis(double[] values, int minimum, string what, string paramName)
     {
         Guard.AtLeast(minimum, values.Length, what, paramName);
