@@ -38,13 +38,28 @@ internal static class HoseShape
         h => h.LossCoefficient
     );
 
+    private static readonly ValueProperty<Hose, Length> Coil = new(
+        "coilDiameter",
+        "Diameter of the curve of its center line, where it is bent all along; left out for a straight one.",
+        QuantityShapes.SmallLength,
+        h => h.CoilDiameter!.Value,
+        h => h.CoilDiameter is not null,
+        default
+    );
+
     private static readonly ValueProperty<Hose, DataSource> Source = SourceShape.Of<Hose>(h => h.Source);
 
     internal static ObjectShape<Hose> Shape { get; } =
         new(
             "hose",
             "A hose with its end fittings.",
-            [Name, Length, Bore, Roughness, LossCoefficient, Source],
-            f => new(f.Of(Name), f.Of(Length), f.Of(Bore), f.Of(Roughness), f.Of(LossCoefficient), f.Of(Source))
+            [Name, Length, Bore, Roughness, LossCoefficient, Coil, Source],
+            Make
         );
+
+    private static Hose Make(Fields<Hose> f)
+    {
+        Hose hose = new(f.Of(Name), f.Of(Length), f.Of(Bore), f.Of(Roughness), f.Of(LossCoefficient), f.Of(Source));
+        return f.Has(Coil) ? hose.WithCoil(f.Of(Coil)) : hose;
+    }
 }

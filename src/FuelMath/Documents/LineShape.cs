@@ -60,15 +60,27 @@ internal static class LineShape
         l => l.Regulator
     );
 
+    private static readonly ValueProperty<FuelLine, ReducingRegulator> Reducing = Part(
+        "reducingRegulator",
+        ReducingRegulatorShape.Shape,
+        l => l.ReducingRegulator
+    );
+
+    private static readonly ValueProperty<FuelLine, ReliefValve> Relief = Part(
+        "reliefValve",
+        ReliefValveShape.Shape,
+        l => l.Relief
+    );
+
     internal static ObjectShape<FuelLine> Shape { get; } =
         new(
             "line",
             "A part between two nodes.",
-            [Name, From, To, Hose, Fittings, Fitting, Filter, Pump, Regulator],
+            [Name, From, To, Hose, Fittings, Fitting, Filter, Pump, Regulator, Reducing, Relief],
             Make
         )
         {
-            ExactlyOne = [Hose.Name, Fitting.Name, Filter.Name, Pump.Name, Regulator.Name],
+            ExactlyOne = [Hose.Name, Fitting.Name, Filter.Name, Pump.Name, Regulator.Name, Reducing.Name, Relief.Name],
         };
 
     private static FuelLine Make(Fields<FuelLine> f)
@@ -83,6 +95,8 @@ internal static class LineShape
             : f.Has(Fitting) ? new(name, from, to, f.Of(Fitting))
             : f.Has(Filter) ? new(name, from, to, f.Of(Filter))
             : f.Has(Pump) ? new(name, from, to, f.Of(Pump))
+            : f.Has(Reducing) ? new(name, from, to, f.Of(Reducing))
+            : f.Has(Relief) ? new(name, from, to, f.Of(Relief))
             : new(name, from, to, f.Of(Regulator));
     }
 

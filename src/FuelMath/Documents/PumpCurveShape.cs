@@ -51,13 +51,29 @@ internal static class PumpCurveShape
         c => c.Points
     );
 
+    private static readonly ValueProperty<PumpCurve, string> Estimate = new(
+        "estimate",
+        "What it rests on where it was not measured; left out for a measured one.",
+        TextShape.Note,
+        c => c.EstimateBasis!,
+        c => c.EstimateBasis is not null,
+        null!
+    )
+    {
+        Parameter = "basis",
+    };
+
     private static readonly ValueProperty<PumpCurve, DataSource> Source = SourceShape.Of<PumpCurve>(c => c.Source);
 
     internal static ObjectShape<PumpCurve> Shape { get; } =
         new(
             "pump-curve",
             "What a pump delivers and draws at one voltage.",
-            [Voltage, Points, Source],
-            f => new(f.Of(Voltage), f.Of(Points), f.Of(Source))
+            [Voltage, Points, Estimate, Source],
+            f =>
+            {
+                PumpCurve curve = new(f.Of(Voltage), f.Of(Points), f.Of(Source));
+                return f.Has(Estimate) ? curve.AsEstimate(f.Of(Estimate)) : curve;
+            }
         );
 }

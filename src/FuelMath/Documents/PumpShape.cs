@@ -25,13 +25,26 @@ internal static class PumpShape
         p => p.Fluid
     );
 
+    private static readonly ValueProperty<Pump, PumpDrive> Drive = new(
+        "drive",
+        "The controller that feeds it; left out where the circuit feeds it as it is.",
+        PumpDriveShape.Shape,
+        p => p.Drive,
+        p => p.Drive != PumpDrive.Direct,
+        PumpDrive.Direct
+    );
+
     private static readonly ValueProperty<Pump, DataSource> Source = SourceShape.Of<Pump>(p => p.Source);
 
     internal static ObjectShape<Pump> Shape { get; } =
         new(
             "pump",
             "A pump measured at one or more voltages.",
-            [Name, Curves, Fluid, Source],
-            f => new(f.Of(Name), f.Of(Curves), f.Of(Fluid), f.Of(Source))
+            [Name, Curves, Fluid, Drive, Source],
+            f =>
+            {
+                Pump pump = new(f.Of(Name), f.Of(Curves), f.Of(Fluid), f.Of(Source));
+                return f.Has(Drive) ? pump.WithDrive(pump.Name, f.Of(Drive)) : pump;
+            }
         );
 }

@@ -20,6 +20,8 @@ internal static class QuantityShapes
 
     internal static Shape<MassFlow> MassFlow { get; } = Of(QuantityKinds.MassFlow, "g/s");
 
+    internal static Shape<Mass> Mass { get; } = Of(QuantityKinds.Mass, "g");
+
     internal static Shape<Volume> Volume { get; } = Of(QuantityKinds.Volume, "cm3");
 
     internal static Shape<Length> Length { get; } = Of(QuantityKinds.Length, "m");

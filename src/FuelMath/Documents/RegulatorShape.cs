@@ -1,3 +1,4 @@
+using FuelMath.Internal;
 using FuelMath.Regulators;
 using FuelMath.Shapes;
 using FuelMath.Sources;
@@ -27,34 +28,6 @@ internal static class RegulatorShape
         "Pressure held at a bypassed flow.",
         [Difference, Bypassed],
         f => new(f.Of(Difference), f.Of(Bypassed))
-    );
-
-    private static readonly ValueProperty<RegulatorRestriction, Pressure> Loss = new(
-        "pressureLoss",
-        "Upstream less return-line pressure.",
-        QuantityShapes.PressureDifference,
-        r => r.PressureLoss
-    );
-
-    private static readonly ValueProperty<RegulatorRestriction, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow at that loss.",
-        QuantityShapes.VolumeFlow,
-        r => r.Flow
-    );
-
-    private static readonly ValueProperty<RegulatorRestriction, Density> FluidDensity = new(
-        "density",
-        "Density of the fluid.",
-        QuantityShapes.Density,
-        r => r.Density
-    );
-
-    private static readonly ObjectShape<RegulatorRestriction> Restriction = new(
-        "regulator-restriction",
-        "What a regulator loses when open to its stop.",
-        [Loss, Flow, FluidDensity],
-        f => new(f.Of(Loss), f.Of(Flow), f.Of(FluidDensity))
     );
 
     private static readonly ValueProperty<BypassRegulator, string> Name = new(
@@ -98,20 +71,28 @@ internal static class RegulatorShape
     private static readonly ValueProperty<BypassRegulator, RegulatorRestriction> FullyOpen = new(
         "fullyOpen",
         "What it loses when open to its stop.",
-        Restriction,
+        RegulatorPartShapes.Restriction,
         r => r.FullyOpen
     );
 
     private static readonly ValueProperty<BypassRegulator, RegulatorReference> Reference = new(
         "reference",
         "What acts on the spring side of the diaphragm.",
-        new ChoiceShape<RegulatorReference>(
-            ("manifold", RegulatorReference.Manifold),
-            ("ambient", RegulatorReference.Ambient),
-            ("tank", RegulatorReference.Tank)
-        ),
+        RegulatorPartShapes.ReferenceWords,
         r => r.Reference
     );
+
+    private static readonly ValueProperty<BypassRegulator, Ratio> ReferenceRatio = new(
+        "referenceRatio",
+        "Area under the reference over that of the diaphragm; one when left out.",
+        PureRatioShape.Instance,
+        r => r.ReferenceRatio,
+        r => r.ReferenceRatio.InSi() != 1,
+        SiUnits.Ratio(1)
+    )
+    {
+        Parameter = "ratio",
+    };
 
     private static readonly ValueProperty<BypassRegulator, DataSource> Source = SourceShape.Of<BypassRegulator>(r =>
         r.Source
@@ -121,17 +102,22 @@ internal static class RegulatorShape
         new(
             "bypass-regulator",
             "A return-style regulator.",
-            [Name, SetPoint, Second, Diaphragm, Seat, FullyOpen, Reference, Source],
-            f =>
-                new(
-                    f.Of(Name),
-                    f.Of(SetPoint),
-                    f.Of(Second),
-                    f.Of(Diaphragm),
-                    f.Of(Seat),
-                    f.Of(FullyOpen),
-                    f.Of(Reference),
-                    f.Of(Source)
-                )
+            [Name, SetPoint, Second, Diaphragm, Seat, FullyOpen, Reference, ReferenceRatio, Source],
+            Make
         );
+
+    private static BypassRegulator Make(Fields<BypassRegulator> f)
+    {
+        BypassRegulator regulator = new(
+            f.Of(Name),
+            f.Of(SetPoint),
+            f.Of(Second),
+            f.Of(Diaphragm),
+            f.Of(Seat),
+            f.Of(FullyOpen),
+            f.Of(Reference),
+            f.Of(Source)
+        );
+        return f.Has(ReferenceRatio) ? regulator.WithReferenceRatio(regulator.Name, f.Of(ReferenceRatio)) : regulator;
+    }
 }

@@ -114,6 +114,9 @@ public sealed class PumpCurve
     /// <summary>Current in A over pressure rise in Pa.</summary>
     internal Curve CurrentOverRise { get; }
 
+    /// <summary>What an estimate made of this curve rests on: its own basis, and this curve's.</summary>
+    internal string BasisWith(string basis) => EstimateBasis is null ? basis : $"{basis}; {EstimateBasis}";
+
     /// <summary>What refusals call it.</summary>
     private string Name => string.Create(CultureInfo.InvariantCulture, $"Pump curve at {voltage:0.######} V");
 

@@ -81,7 +81,7 @@ public static class PumpEstimate
             ],
             supply,
             curve.Source,
-            basis
+            curve.BasisWith(basis)
         );
 
     private static PumpCurve Scaled(PumpCurve curve, double ratio, ElectricPotential voltage, string basis)
@@ -98,7 +98,7 @@ public static class PumpEstimate
             ],
             voltage,
             curve.Source,
-            basis
+            curve.BasisWith(basis)
         );
     }
 }

@@ -10,6 +10,7 @@ internal sealed class PumpInterval
 {
     private readonly double lowVolts;
     private readonly double span;
+    private readonly string? estimateBasis;
     private readonly double[] rises;
     private readonly double[] lowFlows;
     private readonly double[] highFlows;
@@ -20,6 +21,7 @@ internal sealed class PumpInterval
     internal PumpInterval(PumpCurve low, PumpCurve high, string paramName)
     {
         (lowVolts, span) = (low.Voltage.InSi(), high.Voltage.InSi() - low.Voltage.InSi());
+        estimateBasis = low.EstimateBasis ?? high.EstimateBasis;
         rises = CommonRises(low, high, paramName);
         lowFlows = [.. rises.Select(r => low.RiseOverFlow.Inverse(r))];
         highFlows = [.. rises.Select(r => high.RiseOverFlow.Inverse(r))];
@@ -58,7 +60,7 @@ internal sealed class PumpInterval
             );
         }
 
-        return new PumpCurve(points.MoveToImmutable(), SiUnits.ElectricPotential(volts), source);
+        return new PumpCurve(points.MoveToImmutable(), SiUnits.ElectricPotential(volts), source, estimateBasis);
     }
 
     private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName)

@@ -78,9 +78,11 @@ public sealed class PumpWear
             points.ToImmutable(),
             curve.Voltage,
             curve.Source,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"wear: {100 * share:0.#} % of the flow, less {Guard.Show(Leak, Leak.Unit)} for each {Guard.Show(AtPressureRise, AtPressureRise.Unit)}"
+            curve.BasisWith(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"wear: {100 * share:0.#} % of the flow, less {Guard.Show(Leak, Leak.Unit)} for each {Guard.Show(AtPressureRise, AtPressureRise.Unit)}"
+                )
             )
         );
     }

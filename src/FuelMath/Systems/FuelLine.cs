@@ -113,6 +113,34 @@ public sealed class FuelLine
         Regulator = regulator;
     }
 
+    /// <summary>Puts a reducing regulator between a supply and what it feeds; nothing returns from it.</summary>
+    /// <param name="name">The line's name; not blank.</param>
+    /// <param name="from">The node that supplies it.</param>
+    /// <param name="to">The node whose pressure it holds.</param>
+    /// <param name="regulator">The regulator.</param>
+    /// <exception cref="ArgumentException">A name is blank, or both nodes are one.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
+    public FuelLine(string name, string from, string to, ReducingRegulator regulator)
+        : this(name, from, to)
+    {
+        ArgumentNullException.ThrowIfNull(regulator);
+        ReducingRegulator = regulator;
+    }
+
+    /// <summary>Puts a relief valve as a way back, from a pump's outlet to its inlet or to a tank.</summary>
+    /// <param name="name">The line's name; not blank.</param>
+    /// <param name="from">The node whose pressure it limits.</param>
+    /// <param name="to">The node that it opens to.</param>
+    /// <param name="relief">The valve.</param>
+    /// <exception cref="ArgumentException">A name is blank, or both nodes are one.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="relief"/> is null.</exception>
+    public FuelLine(string name, string from, string to, ReliefValve relief)
+        : this(name, from, to)
+    {
+        ArgumentNullException.ThrowIfNull(relief);
+        Relief = relief;
+    }
+
     /// <summary>The line's name.</summary>
     public string Name { get; }
 
@@ -137,6 +165,21 @@ public sealed class FuelLine
     /// <summary>The pump, where the part is one.</summary>
     public Pump? Pump { get; }
 
-    /// <summary>The regulator, where the part is one.</summary>
+    /// <summary>The bypass regulator, where the part is one.</summary>
     public BypassRegulator? Regulator { get; }
+
+    /// <summary>The reducing regulator, where the part is one.</summary>
+    public ReducingRegulator? ReducingRegulator { get; }
+
+    /// <summary>The relief valve, where the part is one.</summary>
+    public ReliefValve? Relief { get; }
+
+    /// <summary>What a regulator of either type refers to; null where the part is none.</summary>
+    internal RegulatorReference? Reference => Regulator?.Reference ?? ReducingRegulator?.Reference;
+
+    /// <summary>Seat over diaphragm less seat of a regulator: what the reference counts above one.</summary>
+    internal double SeatInfluence => (Regulator?.ReturnInfluence ?? ReducingRegulator!.SupplyInfluence).InSi();
+
+    /// <summary>How many times the pressure on a regulator's reference port counts.</summary>
+    internal double ReferenceRatio => Regulator?.ReferenceRatio.InSi() ?? 1;
 }

@@ -1,18 +1,15 @@
-using FuelMath.Fittings;
-using FuelMath.Hoses;
 using FuelMath.Internal;
 using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Scalars;
-using FuelMath.Tables;
 
 namespace FuelMath.Systems;
 
 /// <summary>
 /// A plan and its injectors as a network: prepared once, solved for the draws, voltages and pressures of each round.
 /// </summary>
-/// <remarks>The one place where parts become link laws. Immutable and safe to share between threads.</remarks>
+/// <remarks>Parts become link laws in <see cref="LineLinks"/>. Immutable and safe to share between threads.</remarks>
 internal sealed class FuelPath
 {
     private readonly FuelSystem system;
@@ -39,7 +36,7 @@ internal sealed class FuelPath
             NetworkNode.FixedPressure(manifoldName, default, default),
             NetworkNode.FixedPressure(ambientName, default, default),
         ];
-        var allLinks = system.Plan.Lines.Select(Link).ToList();
+        var allLinks = system.Plan.Lines.Select(LineLinks.Of).ToList();
         foreach (InjectorStage stage in system.Stages)
         {
             for (int i = 0; i < stage.Seats.Length; i++)
@@ -71,7 +68,7 @@ internal sealed class FuelPath
         seats = [.. Enumerable.Range(lines.Length, links.Length - lines.Length)];
         manifold = network.Node(manifoldName);
         ambient = network.Node(ambientName);
-        regulators = [.. lines.Where(i => system.Plan.Lines[i].Regulator is not null)];
+        regulators = [.. lines.Where(i => system.Plan.Lines[i].Reference is not null)];
         PumpLines = [.. lines.Where(i => system.Plan.Lines[i].Pump is not null)];
         Pumps = [.. PumpLines.Select(i => system.Plan.Lines[i].Pump!)];
     }
@@ -84,7 +81,7 @@ internal sealed class FuelPath
 
     /// <summary>The pressure on a regulator's reference port, Pa gauge.</summary>
     internal static double ReferencePressure(FuelPlan plan, FuelLine line, SolverState state) =>
-        line.Regulator!.Reference switch
+        line.Reference switch
         {
             RegulatorReference.Manifold => state.ManifoldGauge,
             RegulatorReference.Tank => plan.TankOf(line).TankPressure.Si,
@@ -108,11 +105,12 @@ internal sealed class FuelPath
             FuelLine held = system.Plan.Lines[line];
 
             // What is held moves with the reference by the share of the diaphragm.
-            double weight = 1 + held.Regulator!.ReturnInfluence.InSi();
+            double weight = 1 + held.SeatInfluence;
             for (int n = 0; n < T.Count; n++)
             {
                 double higher = points[n].Shifts?.SetPoint ?? 0;
-                references[n] = ReferencePressure(system.Plan, held, points[n]) + (higher / weight);
+                references[n] =
+                    (held.ReferenceRatio * ReferencePressure(system.Plan, held, points[n])) + (higher / weight);
             }
 
             work.SetReference(line, T.Load(references));
@@ -190,68 +188,6 @@ internal sealed class FuelPath
     /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>
     internal FuelPathSolution Solution(NetworkWork<Real> work) =>
         new(NetworkVerdict.State(work, true), system.Plan, nodes, seats);
-
-    private static NetworkLink Link(FuelLine line)
-    {
-        if (line.Hose is { } hose)
-        {
-            return new(line.Name, line.From, line.To, LinkKind.Pipe, Pipe(hose, new FittingSeries(line.Fittings)));
-        }
-
-        if (line.Fitting is { } fitting)
-        {
-            double square = PartMath.PerDensity(fitting.LossCoefficient.InSi(), fitting.Bore.InSi());
-            return new(line.Name, line.From, line.To, LinkKind.Fitting, new SquarePart { SquarePerDensity = square });
-        }
-
-        if (line.Filter is { } filter)
-        {
-            var part = new SquarePart { LinearPerViscosity = filter.LinearSi, SquarePerDensity = filter.QuadraticSi };
-            return new(line.Name, line.From, line.To, LinkKind.Filter, part);
-        }
-
-        if (line.Pump is { } pump)
-        {
-            return new(
-                line.Name,
-                line.From,
-                line.To,
-                LinkKind.Pump,
-                new PumpTablePart(pump.Name, Longest(pump), false)
-            );
-        }
-
-        BypassRegulator regulator = line.Regulator!;
-        var valve = new RegulatorPart
-        {
-            Bypass = true,
-            Setting = regulator.OpeningDifferentialPressure.InSi(),
-            Slope = regulator.SlopeSi,
-            Influence = regulator.ReturnInfluence.InSi(),
-            SquarePerDensity = regulator.FullyOpenCoefficientSi,
-        };
-        return new(line.Name, line.From, line.To, LinkKind.BypassRegulator, valve);
-    }
-
-    private static PipePart Pipe(Hose hose, FittingSeries fittings) =>
-        new(
-            hose.Length.InSi(),
-            hose.Bore.InSi(),
-            hose.Roughness.InSi(),
-            hose.LossCoefficient.InSi() + fittings.CoefficientFor(hose.Bore).InSi(),
-            FrictionLaw.ColebrookStraightPassage,
-            false
-        );
-
-    /// <summary>The most pieces that the pump's curve has at any voltage.</summary>
-    private static Piece[] Longest(Pump pump)
-    {
-        double[] volts = [.. pump.Curves.Select(c => c.Voltage.InSi())];
-        return volts
-            .Concat(volts.Zip(volts.Skip(1), (low, high) => (low + high) / 2))
-            .Select(v => pump.CurveAt(SiUnits.ElectricPotential(v)).RiseOverFlow.Pieces.ToArray())
-            .MaxBy(pieces => pieces.Length)!;
-    }
 
     /// <summary>A first value of static flow over root of pressure; every solve sets its own.</summary>
     private static double PerRootPressure(InjectorSeat seat) =>

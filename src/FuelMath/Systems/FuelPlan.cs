@@ -50,13 +50,14 @@ public sealed class FuelPlan
         foreach (FuelLine line in Lines)
         {
             if (
-                line.Regulator?.Reference == RegulatorReference.Tank
+                line.Reference == RegulatorReference.Tank
                 && Nodes.Count(n => n.IsTank) > 1
-                && !Nodes.Any(n => n.IsTank && n.Name == line.To)
+                && !Nodes.Any(n => n.IsTank && IsAt(n, line))
             )
             {
+                string where = line.Regulator is null ? "stand at one of them" : "return into one of them";
                 throw new ArgumentException(
-                    $"Regulator '{line.Name}' refers to tank pressure, and with several tanks it must return into one of them.",
+                    $"Regulator '{line.Name}' refers to tank pressure, and with several tanks it must {where}.",
                     nameof(lines)
                 );
             }
@@ -85,7 +86,10 @@ public sealed class FuelPlan
     /// <summary>The lines, in the order given.</summary>
     public ImmutableArray<FuelLine> Lines { get; }
 
-    /// <summary>The tank that a regulator sits in: where it returns to, or the only one.</summary>
+    /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
     internal PlanNode TankOf(FuelLine line) =>
-        Nodes.FirstOrDefault(n => n.IsTank && n.Name == line.To) ?? Nodes.Single(n => n.IsTank);
+        Nodes.FirstOrDefault(n => n.IsTank && IsAt(n, line)) ?? Nodes.Single(n => n.IsTank);
+
+    private static bool IsAt(PlanNode node, FuelLine line) =>
+        node.Name == line.To || (line.ReducingRegulator is not null && node.Name == line.From);
 }

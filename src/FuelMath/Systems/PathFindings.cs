@@ -11,6 +11,7 @@ internal sealed class PathFindings(SolvedSystem solved)
     internal void Look()
     {
         LookAtRegulators();
+        LookAtReliefs();
         LookAtPumps();
         LookAtHoses();
         LookAtFittings();
@@ -21,7 +22,11 @@ internal sealed class PathFindings(SolvedSystem solved)
     {
         foreach (RegulatorResult regulator in solved.Parts.Regulators)
         {
-            if (regulator.State == RegulatorState.Seated)
+            if (regulator.IsReducing)
+            {
+                LookAtReducing(regulator);
+            }
+            else if (regulator.State == RegulatorState.Seated)
             {
                 solved.Add(
                     Severity.Danger,
@@ -41,6 +46,41 @@ internal sealed class PathFindings(SolvedSystem solved)
                     "regulating",
                     "Widen the return line or pump less: the rail pressure is no longer set by the regulator.",
                     SolvedSystem.ByDefinition
+                );
+            }
+        }
+    }
+
+    /// <summary>Seated is satisfied and worth no word; starved is not.</summary>
+    private void LookAtReducing(RegulatorResult regulator)
+    {
+        if (regulator.State == RegulatorState.FullyOpen)
+        {
+            solved.Add(
+                Severity.Danger,
+                $"Regulator '{regulator.Line}' is starved: its supply does not reach what it should hold",
+                $"outlet {Show.Bar(regulator.Outlet.Si)} gauge from {Show.Bar(regulator.Inlet.Si)} gauge",
+                "regulating",
+                "Rail pressure has fallen below its set point: more pump, less restriction ahead of it, more voltage at the pump, or less demand.",
+                SolvedSystem.ByDefinition
+            );
+        }
+    }
+
+    /// <summary>A valve that is there for the worst should be shut.</summary>
+    private void LookAtReliefs()
+    {
+        for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
+        {
+            if (solved.System.Plan.Lines[i] is { Relief: { } relief } line && solved.Flows[i] > 0)
+            {
+                solved.Add(
+                    Severity.Warning,
+                    $"Relief valve '{line.Name}' is open",
+                    Show.LitersPerHour(solved.Flows[i]),
+                    "shut",
+                    "What passes it heats the fuel in a circle: find what lifts the pressure, and keep its way back clear.",
+                    relief.Source
                 );
             }
         }
@@ -86,6 +126,30 @@ internal sealed class PathFindings(SolvedSystem solved)
                     Show.Volts(drop),
                     Show.Volts(allowed),
                     "Thicker or shorter conductors, a relay near the pump, clean grounds; fuse at the battery as the wire demands."
+                );
+            }
+        }
+    }
+
+    private void LookAtCollapse()
+    {
+        double density = solved.System.Fuel.DensityAt(solved.Point.Fuel).InSi();
+        double viscosity = solved.System.Fuel.ViscosityAt(solved.Point.Fuel).InSi();
+        for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
+        {
+            if (
+                solved.System.Plan.Lines[i] is { Filter: { CollapseDifferentialPressure: { } limit } filter } line
+                && Math.Abs(filter.LossSi(solved.Flows[i], density, viscosity)) is { } loss
+                && loss > limit.InSi()
+            )
+            {
+                solved.Add(
+                    Severity.Danger,
+                    $"Filter '{line.Name}' loses more than its element stands",
+                    Show.Bar(loss),
+                    Show.Bar(limit.InSi()),
+                    "Change the element: a collapsed one sends its dirt to the injectors, all at once.",
+                    filter.Source
                 );
             }
         }
@@ -155,6 +219,7 @@ internal sealed class PathFindings(SolvedSystem solved)
     /// <summary>Beyond the tested flow a filter's loss is its fitted law carried on: said, not hidden.</summary>
     private void LookAtFilters()
     {
+        LookAtCollapse();
         for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
         {
             FuelLine line = solved.System.Plan.Lines[i];

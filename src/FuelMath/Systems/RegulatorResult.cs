@@ -1,40 +1,57 @@
+using FuelMath.Internal;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
 using UnitsNet;
 
 namespace FuelMath.Systems;
 
-/// <summary>What one bypass regulator does at an operating point.</summary>
+/// <summary>What one regulator does at an operating point.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class RegulatorResult
 {
     internal RegulatorResult(
         string line,
         RegulatorState state,
+        bool isReducing,
         GaugePressure inlet,
+        GaugePressure outlet,
         GaugePressure reference,
-        VolumeFlow bypassedFlow
+        VolumeFlow flow
     )
     {
         Line = line;
         State = state;
+        IsReducing = isReducing;
         Inlet = inlet;
+        Outlet = outlet;
         Reference = reference;
-        BypassedFlow = bypassedFlow;
+        Flow = flow;
     }
 
     /// <summary>The line that the regulator is in.</summary>
     public string Line { get; }
 
-    /// <summary>Seated: the pump can't supply the demand. Regulating. Fully open: a fixed restriction above the return line.</summary>
+    /// <summary>
+    /// Of a bypass regulator: seated, the pump can't supply the demand; regulating; fully open, a fixed restriction above the
+    /// return line. Of a reducing one: seated, satisfied; regulating; fully open, starved.
+    /// </summary>
     public RegulatorState State { get; }
 
-    /// <summary>The pressure that it holds, or that stands at its inlet.</summary>
+    /// <summary>Whether it holds the pressure at its outlet by throttling, instead of that at its inlet by bypassing.</summary>
+    public bool IsReducing { get; }
+
+    /// <summary>The pressure at its inlet: what a bypass regulator holds, or what supplies a reducing one.</summary>
     public GaugePressure Inlet { get; }
+
+    /// <summary>The pressure at its outlet: that of the return line, or what a reducing regulator holds.</summary>
+    public GaugePressure Outlet { get; }
 
     /// <summary>The pressure on its reference port.</summary>
     public GaugePressure Reference { get; }
 
-    /// <summary>The flow that it sends back.</summary>
-    public VolumeFlow BypassedFlow { get; }
+    /// <summary>The flow through it.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>The flow that it sends back: none from a reducing one.</summary>
+    public VolumeFlow BypassedFlow => IsReducing ? SiUnits.VolumeFlow(0) : Flow;
 }

@@ -37,6 +37,10 @@ internal static class SystemReport
             [
                 "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
                 $"Limits of the findings: {system.Limits.Source}.",
+                .. state
+                    .PumpCurves.Select(c => c.EstimateBasis)
+                    .OfType<string>()
+                    .Select(b => $"A pump curve is an estimate: {b}."),
             ]
         );
         return new SystemState(
@@ -158,7 +162,7 @@ internal static class SystemReport
         for (int i = 0; i < system.Plan.Lines.Length; i++)
         {
             FuelLine line = system.Plan.Lines[i];
-            if (line.Regulator is null)
+            if (line.Reference is null)
             {
                 continue;
             }
@@ -167,7 +171,9 @@ internal static class SystemReport
                 new RegulatorResult(
                     line.Name,
                     solution.RegulatorStateOf(i),
+                    line.ReducingRegulator is not null,
                     new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.From)]),
+                    new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.To)]),
                     new GaugePressure(FuelPath.ReferencePressure(system.Plan, line, state)),
                     SiUnits.VolumeFlow(Math.Max(solution.LineFlows[i], 0))
                 )
