@@ -98,7 +98,8 @@ public sealed class SystemDocumentRefusalTests
         "\"regulator\": {",
         "\"valve\": {",
         "$.plan.lines[4].valve",
-        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\".",
+        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\", "
+            + "\"reducingRegulator\", \"reliefValve\".",
         "\"valve\""
     )]
     [InlineData(
