@@ -1,3 +1,4 @@
+using FsCheck.Xunit;
 using FuelMath.Networks;
 using FuelMath.Tables;
 using static FuelMath.Tests.Networks.Make;
@@ -247,6 +248,36 @@ public sealed class PumpSwitchTests
         const LinkCondition On = LinkCondition.Running;
         const LinkCondition Off = LinkCondition.Stopped;
         Assert.Equal([Off, Off, On, On, On, Off, Off], seen);
+    }
+
+    /// <summary>Any load and thresholds: of the four cases of the room's page the right one comes about.</summary>
+    [Property]
+    public void Solve_AnySwitch_DoesWhatTheThresholdsSay(byte load, ushort join, byte gap, bool wasRunning)
+    {
+        double k = 50 + load;
+        (double joins, double leaves) = (150 + (join % 300) + 0.5, 150 + (join % 300) + 0.5 + gap);
+        bool staysOff = 500 * k / (100 + k) >= joins;
+        bool staysOn = 500 * k / (50 + k) <= leaves;
+        Network network = Rail(k, PumpSwitch.PressureBelow("rail", Gauge(joins), Gauge(leaves), wasRunning));
+        if (Edge(100) || Edge(50))
+        {
+            return;
+        }
+
+        if (!staysOff && !staysOn)
+        {
+            Assert.Throws<NoSolutionException>(network.Solve);
+            return;
+        }
+
+        NetworkState state = network.Solve();
+        bool running = staysOn && (wasRunning || !staysOff);
+        Assert.Equal(running ? LinkCondition.Running : LinkCondition.Stopped, state.ConditionOf("second"));
+        Close.Within(Exact, 500 * k / ((running ? 50 : 100) + k), state.KilopascalsAt("rail"));
+        Assert.Equal((staysOff ? 1 : 0) + (staysOn ? 1 : 0), network.SolveAll().Length);
+
+        bool Edge(double slope) =>
+            Math.Abs((500 * k / (slope + k)) - joins) < 1e-6 || Math.Abs((500 * k / (slope + k)) - leaves) < 1e-6;
     }
 
     /// <summary>
