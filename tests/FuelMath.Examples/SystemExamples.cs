@@ -137,7 +137,43 @@ public sealed class SystemExamples
         Assert.StartsWith("0.41 V lost to the pumps change their flow by -4.0 %; ", effect.ToString());
     }
 
-    private static FuelSystem Build()
+    [Fact]
+    public void TankWarming()
+    {
+        FuelSystem system = Build().WithFuel(StandardFuels.Ethanol);
+        SystemState state = system.Solve(Standing());
+
+        #region TankWarming
+        TankWarming tank = FuelMath.Systems.TankWarming.FromState(
+            system,
+            state,
+            fuelMass: Mass.FromKilograms(8),
+            air: Temperature.FromDegreesCelsius(20),
+            lossAtExcess: Power.FromWatts(30),
+            excess: TemperatureDelta.FromKelvins(10)
+        );
+        Temperature afterAnHour = tank.TemperatureAfter(Duration.FromHours(1)); // 33 °C
+        Temperature settled = tank.SettledTemperature; // 49 °C
+        #endregion
+
+        Assert.Equal(32.6, afterAnHour.DegreesCelsius, 0.1);
+        Assert.Equal(49.3, settled.DegreesCelsius, 0.1);
+    }
+
+    /// <summary>Key on, engine standing, on the battery.</summary>
+    internal static OperatingPoint Standing() =>
+        new(
+            "key on",
+            RotationalSpeed.FromRevolutionsPerMinute(0),
+            manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            charge: Temperature.FromDegreesCelsius(20),
+            fuel: Temperature.FromDegreesCelsius(20),
+            supply: ElectricPotential.FromVolts(12.2),
+            FuelCommand.Cut
+        );
+
+    internal static FuelSystem Build()
     {
         #region Build
         var injector = new Injector(

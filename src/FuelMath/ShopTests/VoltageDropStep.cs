@@ -1,0 +1,32 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.ShopTests;
+
+/// <summary>One place to put a meter's leads, and what it should show there.</summary>
+/// <remarks>Immutable; equality is by reference.</remarks>
+public sealed class VoltageDropStep
+{
+    internal VoltageDropStep(string place, double ohms, double amperes)
+    {
+        Place = place;
+        Ohms = ohms;
+        Amperes = amperes;
+    }
+
+    /// <summary>Where the leads are.</summary>
+    public string Place { get; }
+
+    /// <summary>The resistance between them.</summary>
+    public ElectricResistance Resistance => SiUnits.ElectricResistance(Ohms);
+
+    /// <summary>The current that flows there; positive from the first lead to the second.</summary>
+    public ElectricCurrent Current => SiUnits.ElectricCurrent(Amperes);
+
+    /// <summary>What the meter should show.</summary>
+    public ElectricPotential ExpectedDrop => SiUnits.ElectricPotential(Ohms * Amperes);
+
+    internal double Ohms { get; }
+
+    internal double Amperes { get; }
+}

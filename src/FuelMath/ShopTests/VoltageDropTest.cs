@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Systems;
+using FuelMath.Wiring;
+using UnitsNet;
+
+namespace FuelMath.ShopTests;
+
+/// <summary>The voltage-drop test: a meter across each piece of wiring while the current flows.</summary>
+/// <remarks>
+/// Caution: probe, do not bridge; a battery drives hundreds of amperes through a slipped lead. Without current there is no
+/// drop and nothing is tested. Immutable; equality is by reference.
+/// </remarks>
+public sealed class VoltageDropTest
+{
+    private VoltageDropTest(SystemState state, ImmutableArray<VoltageDropStep> steps)
+    {
+        State = state;
+        Steps = steps;
+    }
+
+    /// <summary>The state that the test runs in.</summary>
+    public SystemState State { get; }
+
+    /// <summary>Where to measure: supply, ground and contacts of the pump circuit, or every branch of the mesh.</summary>
+    public ImmutableArray<VoltageDropStep> Steps { get; }
+
+    /// <summary>Predicts the test at an operating point.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="point">The conditions.</param>
+    /// <returns>The prediction.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
+    public static VoltageDropTest Of(FuelSystem system, OperatingPoint point)
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        SystemState state = system.Solve(point);
+        if (state.Wiring is { } wiring)
+        {
+            return new(
+                state,
+                [
+                    .. wiring.Mesh.Branches.Select(b => new VoltageDropStep(
+                        b.Name,
+                        b.Resistance.InSi(),
+                        wiring.CurrentThrough(b.Name).InSi()
+                    )),
+                ]
+            );
+        }
+
+        Circuit circuit = system.Power.Pumps!;
+        double amperes = state.Pumps.Sum(p => p.Current.InSi());
+        return new(
+            state,
+            [
+                new("pump supply wires", circuit.Supply.Sum(c => c.Resistance.InSi()), amperes),
+                new("pump ground wires", circuit.Ground.Sum(c => c.Resistance.InSi()), amperes),
+                new("pump contacts, all together", circuit.Contacts.InSi(), amperes),
+            ]
+        );
+    }
+
+    /// <summary>Compares a reading of voltage alone.</summary>
+    /// <param name="place">One of the steps.</param>
+    /// <param name="measuredDrop">What the meter showed; finite.</param>
+    /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
+    /// <returns>The comparison, with what would explain a difference.</returns>
+    /// <exception cref="ArgumentException">There is no such step, or no drop is expected there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public ShopComparison Compare(string place, ElectricPotential measuredDrop, Ratio tolerance)
+    {
+        VoltageDropStep step = Step(place);
+        double volts = Guard.Finite(measuredDrop, measuredDrop.InSi(), nameof(measuredDrop));
+        return Comparison(
+            step,
+            volts,
+            tolerance,
+            [
+                Resistance(step, volts / step.Amperes, "Measure the current at the same time: it is right."),
+                new(
+                    volts > step.Ohms * step.Amperes ? "More current than expected" : "Less current than expected",
+                    $"{Amperes(volts / step.Ohms)} instead of {Amperes(step.Amperes)}",
+                    Math.Abs((volts / (step.Ohms * step.Amperes)) - 1),
+                    "Measure the current at the same time; a pump that binds or is dead-headed draws more."
+                ),
+            ]
+        );
+    }
+
+    /// <summary>Compares a reading of voltage with the current that flowed: what is left is the resistance.</summary>
+    /// <param name="place">One of the steps.</param>
+    /// <param name="measuredDrop">What the meter showed; finite.</param>
+    /// <param name="measuredCurrent">The current through it, in the same direction; not zero.</param>
+    /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
+    /// <returns>The comparison, at the current that flowed.</returns>
+    /// <exception cref="ArgumentException">There is no such step, or no drop is expected there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public ShopComparison CompareAt(
+        string place,
+        ElectricPotential measuredDrop,
+        ElectricCurrent measuredCurrent,
+        Ratio tolerance
+    )
+    {
+        VoltageDropStep step = Step(place);
+        double volts = Guard.Finite(measuredDrop, measuredDrop.InSi(), nameof(measuredDrop));
+        double amperes = Guard.Finite(measuredCurrent, measuredCurrent.InSi(), nameof(measuredCurrent));
+        return amperes == 0
+            ? throw Guard.OutOfRange(measuredCurrent, "other than zero", nameof(measuredCurrent))
+            : Comparison(
+                new(step.Place, step.Ohms, amperes),
+                volts,
+                tolerance,
+                [
+                    Resistance(
+                        step,
+                        volts / amperes,
+                        "Halve the way with a third lead until one contact or wire is found."
+                    ),
+                ]
+            );
+    }
+
+    private static ShopCause Resistance(VoltageDropStep step, double ohms, string howToTell) =>
+        new(
+            ohms > step.Ohms ? "A contact or wire of more resistance" : "Less resistance than described",
+            $"{Milliohms(ohms)} instead of {Milliohms(step.Ohms)}",
+            Math.Abs((ohms / step.Ohms) - 1),
+            howToTell
+        );
+
+    private static ShopComparison Comparison(
+        VoltageDropStep step,
+        double volts,
+        Ratio tolerance,
+        IEnumerable<ShopCause> causes
+    )
+    {
+        double expected = step.Ohms * step.Amperes;
+        return new(
+            Millivolts(expected),
+            Millivolts(volts),
+            (volts / expected) - 1,
+            Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance)),
+            causes
+        );
+    }
+
+    private VoltageDropStep Step(string place)
+    {
+        VoltageDropStep step =
+            Steps.FirstOrDefault(s => s.Place == place)
+            ?? throw new ArgumentException(
+                $"Must be one of: {string.Join(", ", Steps.Select(s => s.Place))}; it was '{place}'.",
+                nameof(place)
+            );
+        return step.Ohms * step.Amperes != 0
+            ? step
+            : throw new ArgumentException(
+                $"No drop is expected across '{place}', so that nothing can be compared.",
+                nameof(place)
+            );
+    }
+
+    private static string Amperes(double value) =>
+        Guard.Show(SiUnits.ElectricCurrent(Math.Round(value, 2)), UnitsNet.Units.ElectricCurrentUnit.Ampere);
+
+    private static string Milliohms(double ohms) =>
+        Guard.Show(SiUnits.ElectricResistance(Math.Round(ohms, 5)), UnitsNet.Units.ElectricResistanceUnit.Milliohm);
+
+    private static string Millivolts(double volts) =>
+        Guard.Show(SiUnits.ElectricPotential(Math.Round(volts, 4)), UnitsNet.Units.ElectricPotentialUnit.Millivolt);
+}

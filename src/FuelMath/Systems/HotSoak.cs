@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>At which temperature the fuel at a node would boil under the pressure there: the margin of a hot soak.</summary>
+/// <remarks>
+/// After switch-off the engine warms what stands in the rail while its pressure leaks away: both the pressure of the state and
+/// ambient pressure are told. Gasoline gives off bubbles before it boils: keep a margin. Immutable; equality is by reference.
+/// </remarks>
+public sealed class HotSoak
+{
+    private HotSoak(
+        string node,
+        AbsolutePressure pressure,
+        Temperature fuel,
+        Temperature? boils,
+        Temperature? whenRelieved
+    )
+    {
+        Node = node;
+        Pressure = pressure;
+        BoilingTemperature = boils;
+        BoilingTemperatureAtAmbient = whenRelieved;
+        Margin = boils is { } t ? SiUnits.TemperatureDelta(t.InSi() - fuel.InSi()) : null;
+    }
+
+    /// <summary>The node.</summary>
+    public string Node { get; }
+
+    /// <summary>The absolute pressure there.</summary>
+    public AbsolutePressure Pressure { get; }
+
+    /// <summary>Where the fuel boils under it; null outside the range in which the vapor pressure is known.</summary>
+    public Temperature? BoilingTemperature { get; }
+
+    /// <summary>Where it boils once the pressure has leaked away; null outside that range.</summary>
+    public Temperature? BoilingTemperatureAtAmbient { get; }
+
+    /// <summary>Boiling temperature less the fuel's temperature in the state; null where the former is.</summary>
+    public TemperatureDelta? Margin { get; }
+
+    /// <summary>Looks at every node of a solved system.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="state">A state of it.</param>
+    /// <returns>One for each node of the plan, in its order.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">The vapor pressure is not known at the fuel's temperature.</exception>
+    public static ImmutableArray<HotSoak> Of(FuelSystem system, SystemState state)
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(state);
+        AbsolutePressure ambient = state.Point.Ambient;
+        Temperature? relieved = Boils(system.Fuel, state.Point.Fuel, ambient);
+        return
+        [
+            .. system.Plan.Nodes.Select(n =>
+            {
+                AbsolutePressure pressure = state.PressureAt(n.Name).ToAbsolute(ambient);
+                return new HotSoak(
+                    n.Name,
+                    pressure,
+                    state.Point.Fuel,
+                    Boils(system.Fuel, state.Point.Fuel, pressure),
+                    relieved
+                );
+            }),
+        ];
+    }
+
+    private static Temperature? Boils(Fuel fuel, Temperature now, AbsolutePressure pressure)
+    {
+        try
+        {
+            return VaporMargin.At(fuel, now, pressure).BoilingTemperature();
+        }
+        catch (NoSolutionException)
+        {
+            return null;
+        }
+    }
+}

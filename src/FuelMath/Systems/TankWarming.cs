@@ -1,0 +1,186 @@
+using FuelMath.Formulas;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>How pumps and the return loop warm the tank, and how the air cools it.</summary>
+/// <remarks>
+/// <para>
+/// With the pump in the tank and a return line nearly all electrical power ends as heat in the fuel, hydraulic power
+/// included: what the pump puts into pressure becomes heat where the regulator takes it out. One temperature for the whole
+/// tank; its metal and what the return picks up from the engine bay are not counted, and neither is the sun. How far a hose
+/// must stay from an exhaust is out of scope.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class TankWarming
+{
+    private readonly double start;
+    private readonly double ambient;
+    private readonly double watts;
+    private readonly double loss;
+    private readonly double capacity;
+    private readonly double drain;
+
+    /// <summary>Describes a tank that is warmed.</summary>
+    /// <param name="fuel">The fuel; its heat capacity must be known.</param>
+    /// <param name="fuelMass">Mass in the tank at the start; greater than zero.</param>
+    /// <param name="temperature">Temperature at the start, inside the range of the heat capacity, which is taken there.</param>
+    /// <param name="air">Temperature of the air around.</param>
+    /// <param name="power">Heat that comes in; not negative.</param>
+    /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
+    /// <param name="excess">That excess; greater than zero.</param>
+    /// <param name="burned">Fuel that leaves for the engine, with its own heat; not negative.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The heat capacity is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">The heat capacity is not known at the temperature.</exception>
+    public TankWarming(
+        Fuel fuel,
+        Mass fuelMass,
+        Temperature temperature,
+        Temperature air,
+        Power power,
+        Power lossAtExcess,
+        TemperatureDelta excess,
+        MassFlow burned
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        double specific = fuel.HeatCapacity.Known.At(temperature);
+        start = temperature.InSi();
+        ambient = Guard.Positive(air, air.InSi(), nameof(air));
+        watts = Guard.NotNegative(power, power.InSi(), nameof(power));
+        loss =
+            Guard.Positive(lossAtExcess, lossAtExcess.InSi(), nameof(lossAtExcess))
+            / Guard.Positive(excess, excess.InSi(), nameof(excess));
+        capacity = specific * Guard.Positive(fuelMass, fuelMass.InSi(), nameof(fuelMass));
+        drain = specific * Guard.NotNegative(burned, burned.InSi(), nameof(burned));
+        Fuel = fuel;
+        Power = power;
+        Burned = burned;
+    }
+
+    /// <summary>The fuel.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>Heat that comes in.</summary>
+    public Power Power { get; }
+
+    /// <summary>Fuel that leaves for the engine.</summary>
+    public MassFlow Burned { get; }
+
+    /// <summary>How fast it warms at the start, for each minute.</summary>
+    public TemperatureDelta RisePerMinute =>
+        SiUnits.TemperatureDelta((watts - (loss * (start - ambient))) / capacity * 60);
+
+    /// <summary>Where it would settle: what is lost then equals what comes in.</summary>
+    public Temperature SettledTemperature =>
+        SiUnits.Temperature(TankHeating.SettledTemperature(new Real(ambient), new Real(watts), new Real(loss)).Value);
+
+    /// <summary>Time until the engine has burned all of it; null when it burns none.</summary>
+    public Duration? TimeToEmpty => drain == 0 ? null : SiUnits.Duration(capacity / drain);
+
+    /// <summary>A tank warmed by the pumps of a solved system: all their electrical power ends in the fuel.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="state">A state of it.</param>
+    /// <param name="fuelMass">Mass in the tank at the start; greater than zero.</param>
+    /// <param name="air">Temperature of the air around.</param>
+    /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
+    /// <param name="excess">That excess; greater than zero.</param>
+    /// <returns>The tank; it starts at the fuel temperature of the state.</returns>
+    /// <exception cref="ArgumentNullException">System or state are null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The heat capacity is not known; the message says why.</exception>
+    public static TankWarming FromState(
+        FuelSystem system,
+        SystemState state,
+        Mass fuelMass,
+        Temperature air,
+        Power lossAtExcess,
+        TemperatureDelta excess
+    )
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(state);
+        double electric = state.Pumps.Sum(p =>
+            PumpPower.Electric(new Real(p.Voltage.InSi()), new Real(p.Current.InSi())).Value
+        );
+        return new(
+            system.Fuel,
+            fuelMass,
+            state.Point.Fuel,
+            air,
+            SiUnits.Power(electric),
+            lossAtExcess,
+            excess,
+            SiUnits.MassFlow(state.Stages.Sum(s => s.MeanFlow.InSi()))
+        );
+    }
+
+    /// <summary>The temperature after a time.</summary>
+    /// <param name="time">Not negative, and before the tank is empty.</param>
+    /// <returns>The temperature, in K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The time is negative, or the tank is empty by then.</exception>
+    public Temperature TemperatureAfter(Duration time)
+    {
+        double seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
+        return drain * seconds < capacity
+            ? SiUnits.Temperature(Kelvins(seconds))
+            : throw Guard.OutOfRange(
+                time,
+                $"below {Guard.Show(TimeToEmpty!.Value, time.Unit)}, when the tank is empty",
+                nameof(time)
+            );
+    }
+
+    /// <summary>How long it takes to a temperature.</summary>
+    /// <param name="temperature">Between the start and where it settles.</param>
+    /// <returns>The time, in s.</returns>
+    /// <exception cref="NoSolutionException">It does not come there, or the tank is empty before; the message says where it stops.</exception>
+    public Duration TimeTo(Temperature temperature)
+    {
+        double target = temperature.InSi();
+        double settled = SettledTemperature.InSi();
+        double way = settled - start;
+        double part = way == 0 ? double.NaN : (target - start) / way;
+        if (!(part >= 0 && part < 1))
+        {
+            throw new NoSolutionException(
+                "the time to a temperature",
+                $"the tank goes from {Celsius(start)} to {Celsius(settled)} and does not come to {Celsius(target)}.",
+                "",
+                double.NaN,
+                0
+            );
+        }
+
+        // Both closed forms fall towards where they settle: (1 - part) = exp(-U t/C), or (1 - d t/C)^(U/d).
+        double seconds =
+            drain == 0
+                ? -Math.Log(1 - part) * capacity / loss
+                : capacity / drain * (1 - Math.Pow(1 - part, drain / loss));
+        return SiUnits.Duration(seconds);
+    }
+
+    private double Kelvins(double seconds)
+    {
+        (Real t0, Real ta, Real p, Real u, Real c, Real t) = (
+            new(start),
+            new(ambient),
+            new(watts),
+            new(loss),
+            new(capacity),
+            new(seconds)
+        );
+        return drain == 0
+            ? TankHeating.TemperatureAfter(t0, ta, p, u, c, t).Value
+            : TankHeating.DrainingTemperature(t0, ta, p, u, c, new Real(drain), t).Value;
+    }
+
+    private static string Celsius(double kelvins) =>
+        Guard.Show(SiUnits.Temperature(kelvins), UnitsNet.Units.TemperatureUnit.DegreeCelsius);
+}

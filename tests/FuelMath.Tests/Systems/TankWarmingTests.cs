@@ -1,0 +1,155 @@
+using FuelMath.Fuels;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Tests.Systems;
+
+/// <summary>Pumps that warm the tank, and fuel that may boil once the engine stands.</summary>
+public sealed class TankWarmingTests
+{
+    private static readonly FuelSystem OnEthanol = Workshop.Four().WithFuel(StandardFuels.Ethanol);
+
+    private static readonly SystemState Running = OnEthanol.Solve(Workshop.Point(3000, 80, Workshop.Hold(1)));
+
+    [Fact]
+    public void FromState_TakesAllElectricalPowerAndWhatIsBurned()
+    {
+        TankWarming tank = TankWarming.FromState(
+            OnEthanol,
+            Running,
+            Mass.FromKilograms(20),
+            Workshop.Celsius(20),
+            Power.FromWatts(10),
+            TemperatureDelta.FromKelvins(5)
+        );
+
+        Close.Within(
+            1e-12,
+            Running.Pumps[0].Voltage.Volts * Running.Pumps[0].Current.Amperes,
+            (double)tank.Power.Watts
+        );
+        Close.Within(1e-12, Running.Stages[0].MeanFlow.KilogramsPerSecond, tank.Burned.KilogramsPerSecond);
+
+        // At the temperature of the air nothing is lost yet: P/(m c) a minute.
+        double specific = StandardFuels.Ethanol.HeatCapacity.At(Workshop.Celsius(20)).JoulesPerKilogramKelvin;
+        Close.Within(1e-9, (double)tank.Power.Watts * 60 / (20 * specific), tank.RisePerMinute.Kelvins);
+        Close.Within(1e-9, 293.15 + ((double)tank.Power.Watts / 2), tank.SettledTemperature.Kelvins);
+    }
+
+    /// <summary>There and back, with and without a draining tank; the settled temperature is approached and not passed.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(2)]
+    [InlineData(30)]
+    public void TimeTo_OfATemperatureAfter_IsThatTime(double gramsPerSecond)
+    {
+        TankWarming tank = Tank(gramsPerSecond);
+        double last = 293.15;
+        foreach (double minutes in new[] { 1.0, 5, 9 })
+        {
+            Temperature later = tank.TemperatureAfter(Duration.FromMinutes(minutes));
+
+            Assert.InRange(later.Kelvins, last, tank.SettledTemperature.Kelvins);
+            Close.Within(1e-8, minutes, tank.TimeTo(later).Minutes);
+            last = later.Kelvins;
+        }
+    }
+
+    /// <summary>The less is left in the tank, the faster it warms.</summary>
+    [Fact]
+    public void TemperatureAfter_ADrainingTank_IsWarmer() =>
+        Assert.True(
+            Tank(30).TemperatureAfter(Duration.FromMinutes(9)) > Tank(0).TemperatureAfter(Duration.FromMinutes(9))
+        );
+
+    [Fact]
+    public void TemperatureAfter_AnEmptyTank_IsRefused()
+    {
+        TankWarming tank = Tank(30);
+
+        Close.Within(1e-12, 20 / 0.03, tank.TimeToEmpty!.Value.Seconds);
+        Words.Refused<ArgumentOutOfRangeException>(
+            "time",
+            "Must be below 11.111111 m, when the tank is empty; it was 12 m.",
+            () => tank.TemperatureAfter(Duration.FromMinutes(12))
+        );
+        Assert.Null(Tank(0).TimeToEmpty);
+    }
+
+    [Fact]
+    public void TimeTo_WhereItDoesNotCome_SaysWhereItStops()
+    {
+        var error = Assert.Throws<NoSolutionException>(() => Tank(0).TimeTo(Workshop.Celsius(200)));
+
+        Assert.Contains("the tank goes from 20 °C to 95 °C and does not come to 200 °C.", error.Message);
+    }
+
+    [Fact]
+    public void Constructor_UnknownHeatCapacity_SaysWhy() =>
+        Assert.Throws<InvalidOperationException>(() =>
+            new TankWarming(
+                StandardFuels.PumpGasoline,
+                Mass.FromKilograms(20),
+                Workshop.Celsius(20),
+                Workshop.Celsius(20),
+                Power.FromWatts(150),
+                Power.FromWatts(10),
+                TemperatureDelta.FromKelvins(5),
+                default
+            )
+        );
+
+    /// <summary>At the temperature that is told, the fuel's vapor pressure is the pressure.</summary>
+    [Fact]
+    public void HotSoak_BoilingTemperature_HasThatVaporPressure()
+    {
+        FuelSystem hot = Workshop.Four().WithFuel(Tightness.ClosedLine.Hot);
+        SystemState state = hot.Solve(Workshop.Point(0, 100, FuelCommand.Cut, fuelCelsius: 20));
+
+        HotSoak[] nodes = [.. HotSoak.Of(hot, state)];
+
+        Assert.Equal(hot.Plan.Nodes.Select(n => n.Name), nodes.Select(n => n.Node));
+        HotSoak tank = nodes[0];
+        Close.Within(1e-9, 100, hot.Fuel.VaporPressureAt(tank.BoilingTemperature!.Value).AboveVacuum.Kilopascals);
+        Assert.Equal(tank.BoilingTemperature, tank.BoilingTemperatureAtAmbient);
+        Close.Within(1e-9, tank.BoilingTemperature.Value.Kelvins - 293.15, tank.Margin!.Value.Kelvins);
+
+        // The rail, at 4 bar absolute, is above what the vapor pressure is known for: it is not guessed at.
+        HotSoak rail = nodes.Single(n => n.Node == "rail end");
+        Assert.Null(rail.BoilingTemperature);
+        Assert.Null(rail.Margin);
+        Assert.Equal(tank.BoilingTemperature, rail.BoilingTemperatureAtAmbient);
+    }
+
+    [Fact]
+    public void HotSoak_UnknownVaporPressure_SaysWhy()
+    {
+        FuelSystem unknown = Workshop
+            .Four()
+            .WithFuel(
+                StandardFuels.PumpGasoline.WithVaporPressure(
+                    "secret",
+                    LiquidVaporPressure.Unknown("nobody measured it.")
+                )
+            );
+        SystemState state = unknown.Solve(Workshop.Point(0, 100, FuelCommand.Cut));
+
+        Assert.Contains(
+            "nobody measured it.",
+            Assert.Throws<InvalidOperationException>(() => HotSoak.Of(unknown, state)).Message
+        );
+    }
+
+    // 20 kg of ethanol with 150 W, and 2 W lost for each kelvin: settles 75 K above the air.
+    private static TankWarming Tank(double gramsPerSecond) =>
+        new(
+            StandardFuels.Ethanol,
+            Mass.FromKilograms(20),
+            Workshop.Celsius(20),
+            Workshop.Celsius(20),
+            Power.FromWatts(150),
+            Power.FromWatts(10),
+            TemperatureDelta.FromKelvins(5),
+            MassFlow.FromGramsPerSecond(gramsPerSecond)
+        );
+}
