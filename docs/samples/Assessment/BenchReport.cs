@@ -1,5 +1,7 @@
 using System.Globalization;
+using FuelMath.Bench;
 using FuelMath.Fuels;
+using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;
@@ -9,11 +11,8 @@ internal sealed record BenchReading(
     string Stage,
     int Chamber,
     string Injector,
-    Fuel Fluid,
-    Pressure DifferentialPressure,
-    Temperature FluidTemperature,
-    VolumeFlow? StaticFlow,
-    (ElectricPotential Voltage, Duration Value)? DeadTime
+    StaticFlowReading? StaticFlow,
+    DeadTimeReading? DeadTime
 );
 
 /// <summary>Reads a bench report: comma-separated, one header line, <c>#</c> for remarks, numbers in the header's units.</summary>
@@ -21,6 +20,10 @@ internal static class BenchReport
 {
     private const string Header =
         "stage,chamber,injector,reading,fluid,differential pressure (kPa),fluid temperature (degC),collected volume (cm3),collection time (s),voltage (V),dead time (ms)";
+
+    /// <summary>The steps that the remarks of the reports state.</summary>
+    private static readonly Volume GlassStep = Volume.FromCubicCentimeters(0.1);
+    private static readonly Duration DeadTimeStep = Duration.FromMicroseconds(1);
 
     private static readonly Fuel[] Fluids =
     [
@@ -81,33 +84,44 @@ internal static class BenchReport
             Fuel fluid =
                 Fluids.FirstOrDefault(f => f.Name == cells[4])
                 ?? throw Wrong(4, $"one of: {string.Join(", ", Fluids.Select(f => f.Name))}");
+            var held = new BenchConditions(
+                Pressure.FromKilopascals(Positive(5)),
+                fluid,
+                Temperature.FromDegreesCelsius(Number(6)),
+                new DataSource("Workshop-class", $"bench report {Path.GetFileName(path)}")
+            );
+            int chamber =
+                int.TryParse(cells[1], NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number > 0
+                    ? number
+                    : throw Wrong(1, "a whole number from 1");
             return cells[3] switch
             {
-                "static flow" => Common(fluid) with
-                {
-                    StaticFlow = Volume.FromCubicCentimeters(Positive(7)) / Duration.FromSeconds(Positive(8)),
-                },
-                "dead time" => Common(fluid) with
-                {
-                    DeadTime = (ElectricPotential.FromVolts(Positive(9)), Duration.FromMilliseconds(Positive(10))),
-                },
+                "static flow" => new(
+                    cells[0],
+                    chamber,
+                    cells[2],
+                    new(
+                        CollectedFuel.FromVolume(Volume.FromCubicCentimeters(Positive(7)), GlassStep),
+                        Duration.FromSeconds(Positive(8)),
+                        held
+                    ),
+                    null
+                ),
+                "dead time" => new(
+                    cells[0],
+                    chamber,
+                    cells[2],
+                    null,
+                    new(
+                        ElectricPotential.FromVolts(Positive(9)),
+                        Duration.FromMilliseconds(Positive(10)),
+                        DeadTimeStep,
+                        held
+                    )
+                ),
                 _ => throw Wrong(3, "'static flow' or 'dead time'"),
             };
         }
-
-        private BenchReading Common(Fuel fluid) =>
-            new(
-                cells[0],
-                int.TryParse(cells[1], NumberStyles.None, CultureInfo.InvariantCulture, out int chamber) && chamber > 0
-                    ? chamber
-                    : throw Wrong(1, "a whole number from 1"),
-                cells[2],
-                fluid,
-                Pressure.FromKilopascals(Positive(5)),
-                Temperature.FromDegreesCelsius(Number(6)),
-                null,
-                null
-            );
 
         private double Positive(int column) =>
             Number(column) is > 0 and var value ? value : throw Wrong(column, "greater than zero");

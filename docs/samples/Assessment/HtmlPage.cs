@@ -22,6 +22,7 @@ internal static class HtmlPage
         FuelSystem system,
         IReadOnlyList<SolvedPoint> points,
         MeasuredSet? measured,
+        PulsedReport? pulsed,
         string sheet
     )
     {
@@ -57,6 +58,15 @@ internal static class HtmlPage
         WriteGroups(page, FindingGroup.Of(points));
         if (measured is not null)
         {
+            page.WriteLine("<h2>Injectors on the bench</h2>" + BenchCharts.Spread(measured));
+            foreach (string chart in pulsed?.Charts ?? [])
+            {
+                page.WriteLine(chart);
+            }
+
+            page.WriteLine(
+                "<p>Bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.</p>"
+            );
             page.WriteLine("<h2>With the injectors as measured, if the controller keeps assuming the rating</h2>");
             page.WriteLine("<h3>Lambda of each cylinder</h3>" + MixtureChart.Uncorrected(measured));
             page.WriteLine(MixtureChart.UnderOneSensor(measured));

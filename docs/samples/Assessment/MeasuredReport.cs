@@ -1,3 +1,4 @@
+using FuelMath.Bench;
 using FuelMath.Findings;
 using FuelMath.Systems;
 
@@ -28,17 +29,29 @@ internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWri
                 Say.Number(one.Flow.CubicCentimetersPerMinute, "0.0"),
                 Say.Number(one.FlowUncertainty.CubicCentimetersPerMinute, "0.0"),
                 Say.Number(100 * one.ShareOfRating, "0.0"),
-                Say.Number(100 * set.ShareOfStageMean(one), "0.0")
+                Say.Number(100 * (1 + one.Member.FromMean.DecimalFractions), "0.0")
             );
         }
 
         table.Print(to);
         foreach (InjectorStage stage in system.Stages)
         {
+            SetReport report = set.Reports[stage.Name];
             to.WriteLine(
-                $"  {stage.Name}: spread (largest - smallest) / mean = {Say.Number(100 * set.Spread(stage.Name), "0.0")} % "
-                    + "(common practice, no source: within 2 % for a matched set)"
+                $"  {stage.Name}: {(report.IsAccepted ? "accepted" : "not accepted")}; spread (largest - smallest) / mean = {Say.Percent(report.Spread)} %, "
+                    + $"coefficient of variation {Say.Percent(report.CoefficientOfVariation)} %"
             );
+            if (report is { Repeatability: { } repeats, LeastDifference: { } least })
+            {
+                to.WriteLine(
+                    $"    the bench repeats to {Say.Number(repeats.Percent, "0.00")} % and can show a difference of {Say.Number(least.Percent, "0.00")} %"
+                );
+            }
+
+            foreach (Finding finding in report.Findings)
+            {
+                to.WriteLine($"    {finding}");
+            }
         }
 
         to.Heading("Lambda of each cylinder with the measured injectors, if the controller keeps assuming the rating");

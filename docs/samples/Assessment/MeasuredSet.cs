@@ -1,24 +1,30 @@
+using FuelMath.Bench;
 using FuelMath.Injectors;
 using FuelMath.Sources;
 using FuelMath.Systems;
 using FuelMath.Tables;
-using MathNet.Numerics.Distributions;
-using MathNet.Numerics.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>One injector as the bench saw it, carried to the conditions of its rating.</summary>
 internal sealed record MeasuredInjector(
-    string Name,
     string Stage,
     int Chamber,
-    VolumeFlow Flow,
-    VolumeFlow FlowUncertainty,
-    double ShareOfRating,
+    SetMember Member,
     IReadOnlyList<(ElectricPotential Voltage, Duration Value)> DeadTimes,
     Injector Injector
-);
+)
+{
+    internal string Name => Member.Name;
+
+    internal VolumeFlow Flow => Member.Flow;
+
+    /// <summary>Half of Student's interval; the report asks for two readings or more.</summary>
+    internal VolumeFlow FlowUncertainty => Member.FlowHalfWidth!.Value;
+
+    internal double ShareOfRating => 1 + Member.FromRating.DecimalFractions;
+}
 
 /// <summary>A bench report turned into fitted injectors, and what they do to a controller that keeps assuming the rating.</summary>
 internal sealed class MeasuredSet
@@ -26,12 +32,14 @@ internal sealed class MeasuredSet
     private MeasuredSet(
         DataSource source,
         IReadOnlyList<MeasuredInjector> injectors,
+        IReadOnlyDictionary<string, SetReport> reports,
         FuelSystem fitted,
         IReadOnlyList<SolvedPoint> points
     )
     {
         Source = source;
         Injectors = injectors;
+        Reports = reports;
         LeanLimit = fitted.Limits.MixtureDeviation.DecimalFractions;
         OpenLoop =
         [
@@ -54,6 +62,9 @@ internal sealed class MeasuredSet
 
     internal IReadOnlyList<MeasuredInjector> Injectors { get; }
 
+    /// <summary>What the bench says of each stage's set, by the name of the stage.</summary>
+    internal IReadOnlyDictionary<string, SetReport> Reports { get; }
+
     /// <summary>Every point that asks for a lambda, uncorrected, with the measured injectors and the old belief.</summary>
     internal IReadOnlyList<(SolvedPoint Point, SystemState? State, Exception? Refusal)> OpenLoop { get; }
 
@@ -70,88 +81,78 @@ internal sealed class MeasuredSet
     {
         var source = new DataSource("Workshop-class", $"bench report {file}");
         var all = new List<MeasuredInjector>();
+        var reports = new Dictionary<string, SetReport>();
         FuelSystem fitted = system;
         foreach (InjectorStage stage in system.Stages)
         {
-            MeasuredInjector[] set = [.. stage.Seats.Select(seat => Measure(stage, seat, readings, source))];
+            BenchReading[][] own =
+            [
+                .. stage.Seats.Select(seat =>
+                    readings.Where(r => r.Stage == stage.Name && r.Chamber == seat.Chamber).ToArray()
+                ),
+            ];
+            var report = new SetReport(
+                stage.Belief.Injector.Rating,
+                own.Select((r, i) => Benched(stage, stage.Seats[i], r)),
+                AcceptanceLimits.CommonPractice,
+                Ratio.FromPercent(95)
+            );
+            MeasuredInjector[] set =
+            [
+                .. stage.Seats.Select((seat, i) => Fit(stage, seat, report.Members[i], own[i], source)),
+            ];
             all.AddRange(set);
+            reports.Add(stage.Name, report);
             fitted = fitted.WithInjectors(stage.Name, set.Select(m => m.Injector));
         }
 
-        return new(source, all, fitted, points);
+        return new(source, all, reports, fitted, points);
     }
 
-    internal double ShareOfStageMean(MeasuredInjector one) =>
-        one.Flow.CubicMetersPerSecond
-        / Injectors.Where(i => i.Stage == one.Stage).Average(i => i.Flow.CubicMetersPerSecond);
-
-    internal double Spread(string stage)
+    private static BenchedInjector Benched(InjectorStage stage, InjectorSeat seat, BenchReading[] own)
     {
-        double[] flows = [.. Injectors.Where(i => i.Stage == stage).Select(i => i.Flow.CubicMetersPerSecond)];
-        return (flows.Max() - flows.Min()) / flows.Average();
+        StaticFlowReading[] flows = [.. own.Select(r => r.StaticFlow).OfType<StaticFlowReading>()];
+        return flows.Length < 2
+            ? throw new FormatException(
+                $"The bench report has {flows.Length} static-flow readings for chamber {seat.Chamber} of stage '{stage.Name}'; at least 2 are needed."
+            )
+            : BenchedInjector.FromSeries(
+                own[0].Injector,
+                new BenchSeries(flows, [], own.Select(r => r.DeadTime).OfType<DeadTimeReading>(), [], [])
+            );
     }
 
-    private static MeasuredInjector Measure(
+    private static MeasuredInjector Fit(
         InjectorStage stage,
         InjectorSeat seat,
-        IReadOnlyList<BenchReading> readings,
+        SetMember member,
+        BenchReading[] own,
         DataSource source
     )
     {
-        BenchReading[] own = [.. readings.Where(r => r.Stage == stage.Name && r.Chamber == seat.Chamber)];
         FlowRating rating = stage.Belief.Injector.Rating;
-
-        // Each collected volume, carried from its own pressure, fluid and temperature to those of the rating.
-        double[] flows =
-        [
-            .. own.Where(r => r.StaticFlow is not null)
-                .Select(r =>
-                    FlowRating
-                        .FromVolume(r.StaticFlow!.Value, r.DifferentialPressure, r.Fluid, r.FluidTemperature, source)
-                        .VolumeFlowAt(rating.DifferentialPressure, rating.FluidDensity)
-                        .CubicCentimetersPerMinute
-                ),
-        ];
-        if (flows.Length < 2)
-        {
-            throw new FormatException(
-                $"The bench report has {flows.Length} static-flow readings for chamber {seat.Chamber} of stage '{stage.Name}'; at least 2 are needed."
-            );
-        }
-
-        VolumeFlow mean = VolumeFlow.FromCubicCentimetersPerMinute(flows.Mean());
-        double student = StudentT.InvCDF(0, 1, flows.Length - 1, 0.975);
-        VolumeFlow uncertainty = VolumeFlow.FromCubicCentimetersPerMinute(
-            student * flows.StandardDeviation() / Math.Sqrt(flows.Length)
-        );
         Injector injector = seat.Injector.WithRating(
-            own[0].Injector,
-            FlowRating.FromVolume(mean, rating.DifferentialPressure, rating.Fluid, rating.FluidTemperature, source)
+            member.Name,
+            FlowRating.FromVolume(
+                member.Flow,
+                rating.DifferentialPressure,
+                rating.Fluid,
+                rating.FluidTemperature,
+                source
+            )
         );
-        BenchReading[] dead = [.. own.Where(r => r.DeadTime is not null).OrderBy(r => r.DeadTime!.Value.Voltage.Volts)];
+        DeadTimeReading[] dead =
+        [
+            .. own.Select(r => r.DeadTime).OfType<DeadTimeReading>().OrderBy(r => r.AtInjector.Volts),
+        ];
         if (dead.Length >= 2)
         {
             injector = injector.WithDeadTime(
-                own[0].Injector,
-                DeadTimeTable.FromVoltage(
-                    dead.Select(r => r.DeadTime!.Value.Voltage),
-                    dead[0].DifferentialPressure,
-                    dead.Select(r => r.DeadTime!.Value.Value),
-                    OutsideRange.Refuse,
-                    source
-                )
+                member.Name,
+                DeadTimeSeries.FromReadings(dead, OutsideRange.Refuse, source)
             );
         }
 
-        return new(
-            own[0].Injector,
-            stage.Name,
-            seat.Chamber,
-            mean,
-            uncertainty,
-            mean.CubicMetersPerSecond / rating.StaticVolumeFlow.CubicMetersPerSecond,
-            [.. dead.Select(r => r.DeadTime!.Value)],
-            injector
-        );
+        return new(stage.Name, seat.Chamber, member, [.. dead.Select(r => (r.AtInjector, r.DeadTime))], injector);
     }
 }

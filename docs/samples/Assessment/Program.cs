@@ -5,7 +5,7 @@ using FuelMath.Systems;
 
 // Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder]
 // Without arguments it assesses the bundled time-trial car. Beside "name.json" it looks for "name-points.json" and
-// "name-bench.csv"; a system without a bench report is assessed without one.
+// "name-bench.csv", and for raw pulses in "name-pulses.json"; a system without them is assessed without them.
 string? folder = null;
 var files = new List<string>();
 for (int i = 0; i < args.Length; i++)
@@ -24,6 +24,7 @@ string file = files.Count > 0 ? files[0] : Path.Combine(AppContext.BaseDirectory
 string stem = Path.Combine(Path.GetDirectoryName(file) ?? "", Path.GetFileNameWithoutExtension(file));
 string pointsFile = files.Count > 1 ? files[1] : stem + "-points.json";
 string benchFile = files.Count > 2 ? files[2] : stem + "-bench.csv";
+string pulsesFile = stem + "-pulses.json";
 try
 {
     FuelSystem system = SystemDocument.ReadFile(file);
@@ -32,7 +33,10 @@ try
         ? MeasuredSet.Of(system, BenchReport.Read(benchFile), Path.GetFileName(benchFile), points)
         : null;
 
+    PulsedReport? pulsed = File.Exists(pulsesFile) ? new PulsedReport(BenchDocument.ReadFile(pulsesFile)) : null;
+
     new AssessmentReport(system, points, measured, Console.Out).Print();
+    pulsed?.Print(Console.Out);
     string sheet = HandoverSheet.Text(system, points, measured);
     Console.WriteLine();
     Console.Write(sheet);
@@ -40,7 +44,7 @@ try
     folder ??= Path.Combine("out", Path.GetFileName(stem));
     Directory.CreateDirectory(folder);
     File.WriteAllText(Path.Combine(folder, "sheet.txt"), sheet);
-    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, points, measured, sheet);
+    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, points, measured, pulsed, sheet);
     Console.WriteLine();
     Console.WriteLine($"Written: {Path.Combine(folder, "assessment.html")} and {Path.Combine(folder, "sheet.txt")}");
     return 0;

@@ -137,6 +137,24 @@ public sealed class PulseCharacterization
 
     internal FittedLine Line { get; }
 
+    /// <summary>The mass that the line gives a pulse; below the linear range pulses depart from it.</summary>
+    /// <param name="pulseWidth">Commanded width; finite.</param>
+    /// <returns>The mass, in kg; negative below the dead time.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulseWidth"/> is not finite.</exception>
+    public Mass LineAt(Duration pulseWidth) =>
+        SiUnits.Mass(Line.At(Guard.Finite(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth))));
+
+    /// <summary>How far the confidence band reaches to either side of the line; that of the line, not of one reading.</summary>
+    /// <param name="pulseWidth">Commanded width; finite.</param>
+    /// <returns>Half the width of the band, in kg.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulseWidth"/> is not finite.</exception>
+    public Mass BandHalfWidthAt(Duration pulseWidth)
+    {
+        double at = Guard.Finite(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth));
+        Interval band = Line.BandAt(at, Confidence);
+        return SiUnits.Mass((band.High - band.Low) / 2);
+    }
+
     /// <summary>The static flow as a rating under the conditions of the bench.</summary>
     /// <returns>The rating.</returns>
     public FlowRating ToRating() =>

@@ -130,11 +130,7 @@ public sealed class BenchLaws
                 PulseCharacterization one = Of(Pulses(given.Slope, given.Dead, given.Scatter, 1));
                 PulseCharacterization scaled = Of(Pulses(given.Slope, given.Dead, given.Scatter, scale));
 
-                Close.Within(
-                    1e-11,
-                    scale * one.StaticMassFlow.GramsPerSecond,
-                    scaled.StaticMassFlow.GramsPerSecond
-                );
+                Close.Within(1e-11, scale * one.StaticMassFlow.GramsPerSecond, scaled.StaticMassFlow.GramsPerSecond);
                 Close.WithinOf(1, 1e-10, one.DeadTime.Milliseconds, scaled.DeadTime.Milliseconds);
                 Close.WithinOf(1, 1e-9, one.DeadTimeLow.Milliseconds, scaled.DeadTimeLow.Milliseconds);
                 Close.WithinOf(1, 1e-9, one.DeadTimeHigh.Milliseconds, scaled.DeadTimeHigh.Milliseconds);
@@ -231,11 +227,7 @@ public sealed class BenchLaws
         Of(Named(flows, scale), 1000 * rated);
 
     private static BenchedInjector[] Named(double[][] flows, double scale) =>
-        [
-            .. flows.Select(
-                (repeats, i) => new BenchedInjector($"injector {i}", repeats.Select(f => Read(f * scale)))
-            ),
-        ];
+        [.. flows.Select((repeats, i) => new BenchedInjector($"injector {i}", repeats.Select(f => Read(f * scale))))];
 
     private static SetReport Of(IEnumerable<BenchedInjector> injectors, double rated) =>
         new(Read(rated).ToRating(), injectors, AcceptanceLimits.CommonPractice, TestBench.NinetyFive);
@@ -248,11 +240,7 @@ public sealed class BenchLaws
         );
 
     private static DynamicFlowReading[] Pulses(double slope, double dead, int[] scatter, double scale) =>
-        [
-            .. scatter.Select(
-                (s, i) => TestBench.Pulse(4 + i, scale * slope * (4 + i - dead) * (1 + (s / 1000.0)))
-            ),
-        ];
+        [.. scatter.Select((s, i) => TestBench.Pulse(4 + i, scale * slope * (4 + i - dead) * (1 + (s / 1000.0))))];
 
     private static PulseCharacterization Of(IEnumerable<DynamicFlowReading> readings) =>
         new(readings, Ratio.FromPercent(5), TestBench.NinetyFive);

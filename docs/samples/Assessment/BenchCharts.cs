@@ -1,0 +1,112 @@
+using FuelMath.Bench;
+using ScottPlot;
+using UnitsNet;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>What the bench found, as SVG text.</summary>
+internal static class BenchCharts
+{
+    private const int Steps = 60;
+
+    /// <summary>Each injector's departure from its rating with its interval, and the limits.</summary>
+    internal static string Spread(MeasuredSet set)
+    {
+        Plot plot = Charts.New("Injectors against their rating", "", "departure from the rating, %");
+        double place = 0;
+        var names = new List<string>();
+        foreach ((string stage, SetReport report) in set.Reports)
+        {
+            double[] places = [.. report.Members.Select((_, i) => place + i)];
+            double[] values = [.. report.Members.Select(m => m.FromRating.Percent)];
+            double rated = report.Rating.StaticVolumeFlow.LitersPerHour;
+            var points = plot.Add.ScatterPoints(places, values);
+            (points.LegendText, points.MarkerSize) = (stage, 8);
+            var bars = plot.Add.ErrorBar(
+                places,
+                values,
+                report.Members.Select(m => 100 * (m.FlowHalfWidth?.LitersPerHour ?? 0) / rated).ToArray()
+            );
+            bars.Color = points.Color;
+            names.AddRange(report.Members.Select(m => m.Name));
+            place += report.Members.Length;
+        }
+
+        double limit = set.Reports.Values.First().Limits.FromRating.Percent;
+        plot.Add.HorizontalLine(0, 1.5f, Colors.Black, LinePattern.Dashed).LegendText = "rating";
+        plot.Add.HorizontalLine(limit, 1.5f, Colors.Red, LinePattern.Dashed).LegendText =
+            $"limits ±{Say.Number(limit, "0.#")} %";
+        plot.Add.HorizontalLine(-limit, 1.5f, Colors.Red, LinePattern.Dashed);
+        plot.Axes.Bottom.SetTicks([.. Enumerable.Range(0, names.Count).Select(i => (double)i)], [.. names]);
+        plot.Axes.SetLimitsX(-0.5, names.Count - 0.5);
+        return Charts.Finish(plot);
+    }
+
+    /// <summary>Departure of each reading from the line, in percent of it, with the confidence band of the line.</summary>
+    internal static string Departure(string injector, PulseCharacterization found)
+    {
+        Plot plot = Charts.New(
+            $"Pulses of {injector} about their line",
+            "pulse width, ms",
+            "departure from the line, % of it"
+        );
+        double from = found.Readings[0].PulseWidth.Milliseconds;
+        double to = found.Readings[^1].PulseWidth.Milliseconds;
+        double[] widths = [.. Enumerable.Range(0, Steps + 1).Select(i => from + ((to - from) * i / Steps))];
+        double[] half = [.. widths.Select(w => Share(found, w, found.BandHalfWidthAt(Duration.FromMilliseconds(w))))];
+        var band = plot.Add.FillY(widths, [.. half.Select(h => -h)], half);
+        (band.FillColor, band.LineColor) = (Colors.SteelBlue.WithAlpha(.25), Colors.SteelBlue);
+        band.LegendText = $"band of the line, {Say.Number(found.Confidence.Percent, "0")} %";
+        Add(plot, found, found.LinearReadings, "readings in the linear range");
+        Add(
+            plot,
+            found,
+            [.. found.Readings.Where(r => r.PulseWidth.Milliseconds < found.LinearFrom.Milliseconds)],
+            "readings below it"
+        );
+        double tolerance = found.LinearityTolerance.Percent;
+        plot.Add.HorizontalLine(tolerance, 1.5f, Colors.Red, LinePattern.Dashed).LegendText =
+            $"tolerance ±{Say.Number(tolerance, "0.#")} %";
+        plot.Add.HorizontalLine(-tolerance, 1.5f, Colors.Red, LinePattern.Dashed);
+        return Charts.Finish(plot);
+    }
+
+    /// <summary>Mass over pulse width with the line, and where it meets no mass: the dead time.</summary>
+    internal static string Line(string injector, PulseCharacterization found)
+    {
+        Plot plot = Charts.New($"Pulses of {injector}", "pulse width, ms", "mass of a pulse, mg");
+        double dead = found.DeadTime.Milliseconds;
+        double to = found.Readings[^1].PulseWidth.Milliseconds;
+        var line = plot.Add.Scatter(
+            new[] { dead, to },
+            new[] { 0, found.LineAt(Duration.FromMilliseconds(to)).Milligrams }
+        );
+        (line.LegendText, line.LineWidth, line.MarkerSize) = ($"line, dead time {Say.Number(dead, "0.000")} ms", 2, 0);
+        var points = plot.Add.ScatterPoints(
+            found.Readings.Select(r => r.PulseWidth.Milliseconds).ToArray(),
+            found.Readings.Select(r => r.MassPerPulse.Milligrams).ToArray()
+        );
+        (points.LegendText, points.MarkerSize) = ("readings", 6);
+        plot.Axes.SetLimitsX(0, to * 1.03);
+        return Charts.Finish(plot);
+    }
+
+    private static void Add(
+        Plot plot,
+        PulseCharacterization found,
+        IReadOnlyList<DynamicFlowReading> readings,
+        string text
+    )
+    {
+        var points = plot.Add.ScatterPoints(
+            readings.Select(r => r.PulseWidth.Milliseconds).ToArray(),
+            readings
+                .Select(r => Share(found, r.PulseWidth.Milliseconds, r.MassPerPulse - found.LineAt(r.PulseWidth)))
+                .ToArray()
+        );
+        (points.LegendText, points.MarkerSize) = (text, 7);
+    }
+
+    private static double Share(PulseCharacterization found, double milliseconds, Mass part) =>
+        100 * part.Milligrams / found.LineAt(Duration.FromMilliseconds(milliseconds)).Milligrams;
+}

@@ -1,0 +1,76 @@
+using FuelMath.Bench;
+using FuelMath.Findings;
+using UnitsNet;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>Injectors that were pulsed on the bench, from a document of raw readings, and what each reading says.</summary>
+internal sealed class PulsedReport
+{
+    private readonly List<(BenchedInjector Injector, PulseCharacterization Found)> all;
+
+    internal PulsedReport(BenchRecord record)
+    {
+        Name = record.Name;
+        all =
+        [
+            .. record
+                .Injectors.Where(i => !i.Now.Pulses.IsEmpty)
+                .Select(i => (i, new PulseCharacterization(i.Now.Pulses, Ratio.FromPercent(1), Ratio.FromPercent(95)))),
+        ];
+    }
+
+    internal string Name { get; }
+
+    internal IEnumerable<string> Charts =>
+        all.SelectMany(a =>
+            new[] { BenchCharts.Line(a.Injector.Name, a.Found), BenchCharts.Departure(a.Injector.Name, a.Found) }
+        );
+
+    internal void Print(TextWriter to)
+    {
+        to.Heading($"Pulses on the bench: {Name}");
+        foreach ((BenchedInjector injector, PulseCharacterization found) in all)
+        {
+            to.WriteLine(
+                $"  {injector.Name} at {Say.Volts(found.AtInjector)} V and {Say.Bar(found.Conditions.DifferentialPressure)} bar, {found.Readings.Length} readings"
+            );
+            to.WriteLine(
+                $"    static flow {Say.Number(found.StaticMassFlow.GramsPerSecond, "0.000")} g/s, dead time {Say.Milliseconds(found.DeadTime)} ms "
+                    + $"({Say.Milliseconds(found.DeadTimeLow)} to {Say.Milliseconds(found.DeadTimeHigh)} ms, 95 %)"
+            );
+            to.WriteLine(
+                $"    linear from {Say.Milliseconds(found.LinearFrom)} to {Say.Milliseconds(found.LinearTo)} ms within {Say.Percent(found.LinearityTolerance)} %"
+                    + (
+                        found.LinearityTest is { } test
+                            ? $"; scatter alone would bend it so with probability {Say.Number(test.PValue.DecimalFractions, "0.00")}"
+                            : ""
+                    )
+            );
+            for (int i = 0; i < found.Correction.EffectiveWidths.Length; i++)
+            {
+                to.WriteLine(
+                    $"    {Say.Milliseconds(found.Correction.EffectiveWidths[i])} ms beyond the dead time: add {Say.Milliseconds(found.Correction.Corrections[i])} ms"
+                );
+            }
+
+            if (!injector.Now.Leakage.IsEmpty)
+            {
+                var leak = new LeakageVerdict(injector.Now.Leakage, LeakageLimit.CommonPractice, DropVolume.Estimate);
+                to.WriteLine($"    leakage {leak} (common practice: at most {leak.Limit}): {leak.Verdict}");
+            }
+
+            foreach (CoilReading coil in injector.Now.Coil)
+            {
+                to.WriteLine(
+                    $"    coil {Say.Number(coil.Coil.AtTwentyCelsius.Ohms, "0.00")} ohm at 20 degC, {coil.Coil.Impedance} impedance (common practice)"
+                );
+            }
+
+            foreach (Finding finding in found.Findings)
+            {
+                to.WriteLine($"    {finding}");
+            }
+        }
+    }
+}
