@@ -78,6 +78,50 @@ public sealed class HoseTests
         );
 
     /// <summary>
+    /// Example 8-3: water at 60 degrees Fahrenheit (62.36 lbm/ft3, 7.536e-4 lbm/(ft s)), 0.2 ft3/s through 200 ft of 2 in
+    /// stainless steel of 0.000007 ft. Printed: 1700 lbf/ft2, 11.8 psi, 27.3 ft. Three digits, half of the last: 0.5 %.
+    /// </summary>
+    [Fact]
+    [Trait("Source", "Cengel-Cimbala-2006")]
+    public void LossAt_WaterInStainlessSteel_GivesThePublishedLoss()
+    {
+        const double foot = 0.3048;
+        Hose pipe = Pipe(200 * foot, foot / 6, 0.000007 * foot);
+        Density water = Density.FromPoundsPerCubicFoot(62.36);
+        var viscosity = DynamicViscosity.FromPascalSeconds(7.536e-4 * 0.45359237 / foot);
+
+        Pressure loss = pipe.LossAt(VolumeFlow.FromCubicFeetPerSecond(0.2), water, viscosity);
+
+        Close.Within(0.005, 1700, loss.PoundsForcePerSquareFoot);
+        Close.Within(0.005, 11.8, loss.PoundsForcePerSquareInch);
+        Close.Within(0.005, 27.3, loss.PoundsForcePerSquareFoot / 62.36);
+    }
+
+    /// <summary>
+    /// Example 8-7: 8 kW at 70 % lift water by 8 m through 36 m of 4 cm and 36 m of 8 cm side by side, commercial steel of
+    /// 0.045 mm. Printed flows 0.0300, 0.00415 and 0.0259 m3/s. The head left for friction is 5600 W over the weight of the
+    /// flow less 8 m; half the last digit of a flow is 0.4 % of it at most, and 1 % of head.
+    /// </summary>
+    [Theory]
+    [Trait("Source", "Cengel-Cimbala-2006")]
+    [InlineData(0.04, 0.00415)]
+    [InlineData(0.08, 0.0259)]
+    public void LossAt_TwoPipesBehindAPump_GiveTheSharedHead(double bore, double flow)
+    {
+        double head = (5600 / (998 * Gravity * 0.0300)) - 8;
+
+        double lost = Pipe(36, bore, 0.045e-3)
+            .LossAt(
+                VolumeFlow.FromCubicMetersPerSecond(flow),
+                Density.FromKilogramsPerCubicMeter(998),
+                DynamicViscosity.FromPascalSeconds(1.002e-3)
+            )
+            .Pascals;
+
+        Close.Within(0.01, head, lost / (998 * Gravity));
+    }
+
+    /// <summary>
     /// Example 7.13: fuel oil of specific gravity 0.815 and 2.7 cSt, 2 gal/s through 100 ft of 2.067 in. Printed 66 500 Pa and
     /// 9.65 psi with a factor of 0.0230 read from a chart; the implicit law at 0.0018 in gives 0.0227, hence 1.5 %.
     /// </summary>

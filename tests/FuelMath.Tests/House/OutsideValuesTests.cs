@@ -25,6 +25,8 @@ public sealed class OutsideValuesTests(ITestOutputHelper output)
         "Tables",
         "Formulas",
         "Hoses",
+        "Filters",
+        "Pumps",
         "Fittings",
         "Seals",
     ];
