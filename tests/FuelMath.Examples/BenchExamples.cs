@@ -168,4 +168,74 @@ public sealed class BenchExamples
         Assert.True(standardError.DecimalFractions > 0);
         Assert.Equal(275 * 2, injectorA.CubicCentimetersPerMinute, 8.0);
     }
+
+    [Fact]
+    public void PlaceInjectors()
+    {
+        var source = new DataSource("Workshop-class", "bench report of eight injectors");
+        DeadTimeTable deadTime = DeadTimeTable.FromVoltage(
+            [ElectricPotential.FromVolts(10), ElectricPotential.FromVolts(16)],
+            Pressure.FromBars(3),
+            [Duration.FromMilliseconds(1.6), Duration.FromMilliseconds(0.8)],
+            OutsideRange.Refuse,
+            source
+        );
+        #region Placement
+        PlacementCandidate Candidate(string name, double cubicCentimetersPerMinute, int stage) =>
+            new(
+                new Injector(
+                    name,
+                    FlowRating.FromVolume(
+                        VolumeFlow.FromCubicCentimetersPerMinute(cubicCentimetersPerMinute),
+                        Pressure.FromBars(3),
+                        StandardFuels.NHeptane,
+                        Temperature.FromDegreesCelsius(21),
+                        source
+                    ),
+                    deadTime,
+                    ShortPulseCorrection.None,
+                    Duration.Zero,
+                    Duration.Zero,
+                    ElectricResistance.FromOhms(12.5)
+                ),
+                [stage]
+            );
+        Placement found = Placement.FromCandidates(
+            [
+                Candidate("P1", 553, 1),
+                Candidate("S1", 1002, 2),
+                Candidate("P2", 545, 1),
+                Candidate("S2", 992, 2),
+                Candidate("P3", 501, 1),
+                Candidate("S3", 1009, 2),
+                Candidate("P4", 549, 1),
+                Candidate("S4", 996, 2),
+            ],
+            Enumerable.Repeat(Ratio.FromPercent(25), 4),
+            [
+                new PlacementPoint(
+                    "peak power",
+                    [Duration.FromMilliseconds(11), Duration.FromMilliseconds(9)],
+                    Duration.FromMilliseconds(17),
+                    Pressure.FromBars(3),
+                    Density.FromKilogramsPerCubicMeter(740),
+                    ElectricPotential.FromVolts(13.5)
+                ),
+            ],
+            2_000_000
+        );
+
+        string besideP3 = Enumerable
+            .Range(1, 4)
+            .Where(c => found.At(c, 1).Name == "P3")
+            .Select(c => found.At(c, 2).Name)
+            .Single();
+        (Ratio before, Ratio after, bool proven) = (found.AsGiven!.Value, found.Imbalance, found.IsProvenBest);
+        #endregion
+
+        // The weakest primary goes with the strongest secondary.
+        Assert.Equal("S3", besideP3);
+        Assert.True(proven);
+        Assert.True(after < before);
+    }
 }

@@ -14,6 +14,9 @@ namespace FuelMath.Bench;
 /// </para>
 /// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Placement" />
+/// </example>
 public sealed class Placement
 {
     /// <summary>How many beginnings are bounded unless the caller says otherwise.</summary>
