@@ -95,7 +95,10 @@ public static class BypassValve
     /// <param name="restriction">Loss over the square of flow of the open valve, and of what follows it, Pa s²/m⁶.</param>
     /// <returns>The flow, m³/s: the greater root of restriction q² - slope q - margin.</returns>
     /// <remarks>
-    /// <para>Below it the valve regulates, above it is fully open.</para>
+    /// <para>
+    /// Below it the valve regulates, above it is fully open. With neither margin nor slope the flow is zero and has no
+    /// derivative.
+    /// </para>
     /// <para>Source: [Definition] the flow at which both laws of the valve give one pressure.</para>
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -134,7 +134,9 @@ internal static class PlumbingFormulaCases
         internal override T At<T>(T[] a) => ReducingValve.SpringForce(a[0], a[1], a[2], a[3], a[4], a[5]);
     }
 
-    private sealed class FullyOpenFlow() : FormulaCase("BypassValve.FullyOpenFlow", 0, (0, 5e5), (0, 1e9), (1e11, 1e13))
+    /// <summary>Some slope always: with no margin and no slope the flow is a root of zero, and has no derivative.</summary>
+    private sealed class FullyOpenFlow()
+        : FormulaCase("BypassValve.FullyOpenFlow", 0, (0, 5e5), (1e5, 1e9), (1e11, 1e13))
     {
         internal override T At<T>(T[] a) => BypassValve.FullyOpenFlow(a[0], a[1], a[2]);
     }
