@@ -115,7 +115,7 @@ public sealed class PressureRiseTest
     private IEnumerable<ShopCause> PressureCauses(double change, double departure)
     {
         string amount = $"{Show.Bar(Math.Abs(change))} {(change < 0 ? "below" : "above")} what was expected";
-        if (State.Regulators.Any(r => r.State == RegulatorState.Regulating))
+        if (State.Regulators.Any(r => r.IsReducing || r.State == RegulatorState.Regulating))
         {
             yield return new(
                 change < 0
@@ -131,13 +131,13 @@ public sealed class PressureRiseTest
         {
             double volts = State.Pumps[0].Voltage.InSi();
             yield return new(
-                "A pump that does not bring the flow that opens the regulator",
+                "A pump that does not bring the pressure that the regulator holds",
                 $"less than it should at {Show.Volts(volts)} and {Show.Bar(State.Pumps[0].PressureRise.InSi())}",
                 departure,
-                "Nothing comes out of the return: see the bucket test."
+                "Nothing comes out of a return: see the bucket test."
             );
         }
-        else
+        else if (State.Regulators.Any(r => !r.IsReducing))
         {
             yield return new(
                 "A return that is choked",

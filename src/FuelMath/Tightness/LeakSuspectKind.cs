@@ -12,7 +12,10 @@ public enum LeakSuspectKind
     /// <summary>An injector's seat lets fuel into the engine: it fills a cylinder or the sump.</summary>
     InjectorSeat,
 
-    /// <summary>A regulator's seat lets fuel into the return.</summary>
+    /// <summary>A relief valve's seat lets fuel back into the tank.</summary>
+    ReliefSeat,
+
+    /// <summary>A bypass regulator's seat lets fuel into the return.</summary>
     RegulatorSeat,
 
     /// <summary>A regulator's diaphragm lets fuel into its reference hose, and so into the engine.</summary>

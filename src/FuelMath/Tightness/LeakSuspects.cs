@@ -47,11 +47,20 @@ public sealed class LeakSuspects
                         $"Shut the return right after regulator '{line.Name}' once the pump has stopped, never while it runs."
                     )
                 );
+                found.Add(Diaphragm(line));
+            }
+            else if (line.ReducingRegulator is not null)
+            {
+                // Its seat that leaks lifts the rail instead of letting it fall.
+                found.Add(Diaphragm(line));
+            }
+            else if (line.Relief is not null)
+            {
                 found.Add(
                     new(
-                        LeakSuspectKind.RegulatorDiaphragm,
+                        LeakSuspectKind.ReliefSeat,
                         line.Name,
-                        $"Pull the reference hose off regulator '{line.Name}': a drop of fuel in it is the proof."
+                        $"Shut the way back from relief valve '{line.Name}' once the pump has stopped, never while it runs."
                     )
                 );
             }
@@ -78,6 +87,13 @@ public sealed class LeakSuspects
         );
         return new(found.ToImmutable());
     }
+
+    private static LeakSuspect Diaphragm(FuelLine line) =>
+        new(
+            LeakSuspectKind.RegulatorDiaphragm,
+            line.Name,
+            $"Pull the reference hose off regulator '{line.Name}': a drop of fuel in it is the proof."
+        );
 
     /// <summary>What is left after a kind of suspect was shut off and the test repeated.</summary>
     /// <param name="isolated">The kind that was shut off.</param>

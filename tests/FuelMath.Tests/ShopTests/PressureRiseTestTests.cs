@@ -85,7 +85,7 @@ public sealed class PressureRiseTestTests
     [InlineData(
         0.8,
         "A regulator set too low or that does not close",
-        "A pump that does not bring the flow that opens the regulator"
+        "A pump that does not bring the pressure that the regulator holds"
     )]
     [InlineData(1.3, "A regulator set too high, or a reference port under pressure", "A return that is choked")]
     public void ComparePressure_Off_NamesWhatCanBe(double share, string first, string second)
@@ -111,6 +111,21 @@ public sealed class PressureRiseTestTests
             "No pressure builds at 'tank'",
             () => PressureRiseTest.Of(System, KeyOn, "tank", Test.Line)
         );
+
+    /// <summary>A rail without a return has none to be choked.</summary>
+    [Fact]
+    public void ComparePressure_WithoutAReturn_BlamesTheRegulatorAlone()
+    {
+        OperatingPoint charging = Workshop.Point(0, 100, FuelCommand.Cut, volts: 13.8);
+        PressureRiseTest deadHead = PressureRiseTest.Of(PlumbingRig.WithoutReturn(), charging, "rail end", Test.Line);
+
+        ShopComparison comparison = deadHead.ComparePressure(
+            new GaugePressure(deadHead.ExpectedPressure.AboveAmbient * 1.2),
+            FivePercent
+        );
+
+        Assert.StartsWith("A regulator set too high", Assert.Single(comparison.Causes).What);
+    }
 
     private static PressureRiseTest With(double gas) =>
         PressureRiseTest.Of(System, KeyOn, "rail end", new ClosedLine(0.4, 20, gas, 3, 1).Volume);

@@ -26,6 +26,17 @@ public sealed class LeakSuspectsTests
         Assert.False(All.IsOneKind);
     }
 
+    /// <summary>A reducing regulator cannot bleed into a return that is not there; a relief valve can.</summary>
+    [Fact]
+    public void Of_ASystemWithoutReturn_NamesItsReliefValve()
+    {
+        LeakSuspects all = LeakSuspects.Of(PlumbingRig.WithoutReturn());
+
+        Assert.Equal("relief", all.All.Single(s => s.Kind == LeakSuspectKind.ReliefSeat).Part);
+        Assert.Equal("regulator", all.All.Single(s => s.Kind == LeakSuspectKind.RegulatorDiaphragm).Part);
+        Assert.DoesNotContain(all.All, s => s.Kind == LeakSuspectKind.RegulatorSeat);
+    }
+
     [Fact]
     public void After_StandsStill_LeavesThatKindAlone()
     {
