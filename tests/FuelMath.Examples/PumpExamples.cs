@@ -89,7 +89,7 @@ public sealed class PumpExamples
         VolumeFlow less = chopped.FlowAt(Pressure.FromBars(4));
         ElectricCurrent drawn = chopped.CurrentAt(Pressure.FromBars(4));
 
-        PumpCurve two = PumpBank.InParallel([At(14, 350, 240), At(14, 300, 180)], workshop);
+        PumpCurve two = PumpCombination.InParallel([At(14, 350, 240), At(14, 300, 180)], workshop);
         VolumeFlow both = two.FlowAt(Pressure.FromBars(4));
         #endregion
 

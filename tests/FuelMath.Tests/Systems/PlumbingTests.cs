@@ -269,7 +269,7 @@ public sealed class PlumbingTests
         SystemState state = system.Solve(Cruise);
         ElectricPotential volts = state.Pumps[0].Voltage;
 
-        PumpCurve bank = PumpBank.InParallel(
+        PumpCurve bank = PumpCombination.InParallel(
             [Workshop.Pump(1).CurveAt(volts), Workshop.Pump(0.6).CurveAt(volts)],
             Workshop.Invented
         );

@@ -13,7 +13,7 @@ namespace FuelMath.Pumps;
 /// </para>
 /// <para>Source: [White-2003] section 11.5 (pumps combined in parallel and in series).</para>
 /// </remarks>
-public static class PumpBank
+public static class PumpCombination
 {
     /// <summary>Pumps side by side, each with its check valve: at an equal pressure rise flows and currents add up.</summary>
     /// <param name="curves">Two or more curves at one voltage.</param>

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace FuelMath.Tests.Pumps;
 
 [Properties(Arbitrary = [typeof(PumpArbitraries)])]
-public sealed class PumpBankTests
+public sealed class PumpCombinationTests
 {
     // The engine's acceleration of free fall, 32.2 ft/s2, and its water: 1.1e-5 ft2/s.
     private const double EngineGravity = 9.81456;
@@ -75,8 +75,8 @@ public sealed class PumpBankTests
     public void Bank_OfTwoEqualPumps_IsTheCurveStretched(PumpKnots knots, Along place)
     {
         PumpCurve one = knots.ToCurve();
-        PumpCurve beside = PumpBank.InParallel([one, one], Source);
-        PumpCurve behind = PumpBank.InSeries([one, one], Source);
+        PumpCurve beside = PumpCombination.InParallel([one, one], Source);
+        PumpCurve behind = PumpCombination.InSeries([one, one], Source);
         Pressure rise = Pressure.FromBars(place.Between(knots.Bar[0], knots.Bar[^1]));
         double greatest = one.GreatestFlow.CubicMetersPerSecond;
 
@@ -106,7 +106,7 @@ public sealed class PumpBankTests
             return;
         }
 
-        PumpCurve bank = PumpBank.InParallel([a.ToCurve(), b.ToCurve()], Source);
+        PumpCurve bank = PumpCombination.InParallel([a.ToCurve(), b.ToCurve()], Source);
         Assert.All(
             bank.Points,
             p =>
@@ -123,7 +123,7 @@ public sealed class PumpBankTests
     {
         PumpCurve one = Curve(50, 0.1, 20, 1, 12, 1);
         var refused = Assert.Throws<ArgumentException>(() =>
-            PumpBank.InParallel([one, Curve(50, 0.1, 20, 1, 14, 1)], Source)
+            PumpCombination.InParallel([one, Curve(50, 0.1, 20, 1, 14, 1)], Source)
         );
 
         Assert.Contains(
@@ -136,7 +136,9 @@ public sealed class PumpBankTests
     [Fact]
     public void Bank_OfOne_IsRefused()
     {
-        var refused = Assert.Throws<ArgumentException>(() => PumpBank.InSeries([Curve(50, 0.1, 20, 1, 12, 1)], Source));
+        var refused = Assert.Throws<ArgumentException>(() =>
+            PumpCombination.InSeries([Curve(50, 0.1, 20, 1, 12, 1)], Source)
+        );
 
         Assert.Contains("A bank needs two or more pumps; 1 given.", refused.Message, StringComparison.Ordinal);
     }
@@ -161,14 +163,14 @@ public sealed class PumpBankTests
             Source
         );
 
-        var refused = Assert.Throws<ArgumentException>(() => PumpBank.InSeries([small, large], Source));
+        var refused = Assert.Throws<ArgumentException>(() => PumpCombination.InSeries([small, large], Source));
 
         Assert.Contains("must share a range of flow", refused.Message, StringComparison.Ordinal);
     }
 
     private static PumpCurve Bank(PumpCurve one, int parallel, int series) =>
-        parallel == 2 ? PumpBank.InParallel([one, one], Source)
-        : series == 2 ? PumpBank.InSeries([one, one], Source)
+        parallel == 2 ? PumpCombination.InParallel([one, one], Source)
+        : series == 2 ? PumpCombination.InSeries([one, one], Source)
         : one;
 
     /// <summary>A parabola through 200 points, in whatever units; the current only needs to be enough.</summary>
