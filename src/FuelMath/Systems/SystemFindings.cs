@@ -20,6 +20,7 @@ internal static class SystemFindings
         new MixtureFindings(solved).Look();
         new PathFindings(solved).Look();
         new VaporFindings(solved).Look();
+        new WiringFindings(solved).Look();
         return [.. solved.Found.OrderByDescending(f => f.Severity)];
     }
 }

@@ -137,6 +137,49 @@ public sealed class PowerSupplyTests
         }
     }
 
+    /// <summary>An alternator that is too small is told, with the voltage that it has fallen to; one that will do is not.</summary>
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(90, false)]
+    public void Findings_AlternatorAtItsLimit_IsTold(double limitAmperes, bool told)
+    {
+        var mesh = new WiringMesh(
+            "rig",
+            "post",
+            [
+                WiringBranch.FromResistance("pump wire", "plus", "pump", EachWay),
+                WiringBranch.FromResistance("coil wire", "plus", "coils", EachWay),
+            ],
+            [
+                WiringSource.Battery(
+                    "battery",
+                    "plus",
+                    "post",
+                    ElectricPotential.FromVolts(13),
+                    ElectricResistance.FromMilliohms(20)
+                ),
+                WiringSource.Alternator(
+                    "alternator",
+                    "plus",
+                    "post",
+                    ElectricPotential.FromVolts(14),
+                    ElectricCurrent.FromAmperes(limitAmperes)
+                ),
+            ],
+            [
+                WiringLoad.ConstantCurrent("pumps", "pump", "post", default),
+                WiringLoad.ConstantCurrent("injectors", "coils", "post", default),
+            ]
+        );
+
+        SystemState state = Workshop
+            .Four()
+            .WithPower(PowerSupply.FromMesh(mesh, "alternator", "pumps", "injectors"))
+            .Solve(Workshop.Point(2500, 60, Workshop.Hold(1)));
+
+        Assert.Equal(told, state.Findings.Any(f => f.What == "Alternator 'alternator' gives all it can"));
+    }
+
     [Fact]
     public void FromMesh_UnknownNames_AreRefused()
     {
