@@ -143,6 +143,7 @@ internal sealed class BatchRunner
         if (warm)
         {
             start!.CopyTo(work);
+            work.StartsAt(start);
         }
 
         return work.Solve(warm);

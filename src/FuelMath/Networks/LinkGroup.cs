@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
 
 namespace FuelMath.Networks;
@@ -34,12 +35,20 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     private readonly LinkPart[] parts;
     private readonly TLaw[] laws;
 
+    // What costly laws say at a state that many points start from.
+    private readonly (Dual<T> Loss, T Memory)[] known;
+    private object? knownAt;
+
     internal LinkGroup(Ends[] ends, LinkPart[] parts)
     {
         this.ends = ends;
         this.parts = parts;
         laws = new TLaw[ends.Length];
+        known = IsCostly ? new (Dual<T>, T)[ends.Length] : [];
     }
+
+    /// <summary>Whether a law costs more to find than to look up, and has no settings but the fluid.</summary>
+    private static bool IsCostly => typeof(TLaw) == typeof(PipeLaw<T>);
 
     /// <summary>The law of one link, to set it.</summary>
     internal ref TLaw Law(int index) => ref laws[index];
@@ -56,6 +65,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     /// <inheritdoc />
     internal override void Carry(NetworkWork<T> work)
     {
+        knownAt = null;
         for (int i = 0; i < laws.Length; i++)
         {
             laws[i].Carry(parts[i], work.Around(ends[i]));
@@ -97,12 +107,16 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     /// <inheritdoc />
     internal override T Linearize(NetworkWork<T> work, Mask<T> done, T worst)
     {
+        if (IsCostly && work.Origin is { } origin)
+        {
+            Know(work, origin);
+            return LinearizeKnown(work, worst);
+        }
+
         T[] pressure = work.Pressure;
         T[] flows = work.Flow;
-        T[] matrix = work.Matrix;
-        T[] right = work.Right;
-        T drag = work.Drag;
         T reverse = T.Of(Stiff.Reverse);
+        T plain = work.WorstPlain;
         Ends[] all = ends;
         for (int i = 0; i < all.Length; i++)
         {
@@ -113,27 +127,94 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
             T memory = work.Memory[e.Link];
             Balance<T> balance = laws[i].At(Dual<T>.Variable(flow), up, down, reverse, ref memory);
             work.Memory[e.Link] = typeof(T) == typeof(Real) ? memory : T.Select(done, work.Memory[e.Link], memory);
-            T usual = laws[i].UsualSlope;
-            T give = 1 / (T.Max(balance.Loss.Rate, TLaw.LeastSlope * usual) + (drag * usual));
-            T error = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
-            T counts = T.Abs(error) * T.Min(T.Of(1), Stiff.JudgedByFlow * give);
-            worst = T.Max(worst, counts);
-            work.Error[e.Link] = counts;
-            T free = flow + (give * error);
-            T fromUp = give * balance.Up;
-            T toDown = give * balance.Down;
-            work.Free[e.Link] = free;
-            work.FromUp[e.Link] = fromUp;
-            work.ToDown[e.Link] = toDown;
-
-            // Mass balance of both ends in the change of pressure; a given pressure does not change.
-            right[e.From] -= free;
-            right[e.To] += free;
-            matrix[e.Up] += fromUp;
-            matrix[e.Down] += toDown;
+            Write(work, in e, laws[i].UsualSlope, flow, up, down, in balance, ref worst, ref plain);
         }
 
+        work.WorstPlain = plain;
         return worst;
+    }
+
+    /// <summary>The same at the state that the workspace starts from, with what the laws are known to say there.</summary>
+    private T LinearizeKnown(NetworkWork<T> work, T worst)
+    {
+        T plain = work.WorstPlain;
+        for (int i = 0; i < ends.Length; i++)
+        {
+            ref readonly Ends e = ref ends[i];
+            work.Memory[e.Link] = known[i].Memory;
+            Balance<T> balance = new(known[i].Loss);
+            Write(
+                work,
+                in e,
+                laws[i].UsualSlope,
+                work.Flow[e.Link],
+                work.Pressure[e.From],
+                work.Pressure[e.To],
+                in balance,
+                ref worst,
+                ref plain
+            );
+        }
+
+        work.WorstPlain = plain;
+        return worst;
+    }
+
+    /// <summary>Finds what the laws say at the state that the workspace starts from, unless that is known.</summary>
+    private void Know(NetworkWork<T> work, object origin)
+    {
+        if (ReferenceEquals(origin, knownAt))
+        {
+            return;
+        }
+
+        T none = T.Of(0);
+        for (int i = 0; i < ends.Length; i++)
+        {
+            T memory = work.Memory[ends[i].Link];
+            Dual<T> flow = Dual<T>.Variable(work.Flow[ends[i].Link]);
+            known[i] = (laws[i].At(flow, none, none, none, ref memory).Loss, memory);
+        }
+
+        knownAt = origin;
+    }
+
+    /// <summary>Writes a linearized link into the equations.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Write(
+        NetworkWork<T> work,
+        in Ends e,
+        T usual,
+        T flow,
+        T up,
+        T down,
+        in Balance<T> balance,
+        ref T worst,
+        ref T plain
+    )
+    {
+        T[] matrix = work.Matrix;
+        T[] right = work.Right;
+        T slope = T.Max(balance.Loss.Rate, TLaw.LeastSlope * usual) + (work.Drag * usual);
+        T give = 1 / slope;
+        T error = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
+        T size = T.Abs(error);
+        T counts = size * T.Min(T.Of(1), Stiff.JudgedByFlow * give);
+        worst = T.Max(worst, counts);
+        plain = T.Max(plain, size - (Stiff.LastDigit * slope * T.Abs(flow)));
+        work.Error[e.Link] = counts;
+        T free = flow + (give * error);
+        T fromUp = give * balance.Up;
+        T toDown = give * balance.Down;
+        work.Free[e.Link] = free;
+        work.FromUp[e.Link] = fromUp;
+        work.ToDown[e.Link] = toDown;
+
+        // Mass balance of both ends in the change of pressure; a given pressure does not change.
+        right[e.From] -= free;
+        right[e.To] += free;
+        matrix[e.Up] += fromUp;
+        matrix[e.Down] += toDown;
     }
 
     /// <inheritdoc />

@@ -31,6 +31,12 @@ internal sealed partial class NetworkWork<T>
     private const double Reach = 5;
     private const double ReachOfLast = 4;
 
+    /// <summary>
+    /// Flows that balance and keep their laws are an answer when a further step would change none by this part of the
+    /// greatest: that step is not taken, and so need not be looked at.
+    /// </summary>
+    private const double NextChange = 0.5 * MassTolerance;
+
     /// <summary>A link's pressure is right within this, Pa, ...</summary>
     internal const double PressureTolerance = 1e-3;
 
@@ -62,12 +68,14 @@ internal sealed partial class NetworkWork<T>
         Mask<T> done = T.Less(one, none);
         Mask<T> lost = done;
         Mask<T> settled = done;
+        Mask<T> balanced = done;
         Iterations = none;
         WorstError = none;
         for (int iteration = 0; iteration <= MostIterations; iteration++)
         {
             bool startingUp = iteration > GuidedSteps;
             T error = Linearize(done);
+            origin = null;
             if (startingUp)
             {
                 Yield();
@@ -83,6 +91,13 @@ internal sealed partial class NetworkWork<T>
             Iterations = T.Select(done, Iterations, Iterations + 1);
             Plan.Order.Solve(Matrix, right);
             Array.Clear(right, unknown, right.Length - unknown);
+            (T change, T scale, T heave, T sway) = NextFlows();
+            done |= balanced & T.Less(WorstPlain, limit) & T.Less(change, NextChange * scale);
+            if (T.All(done | lost))
+            {
+                break;
+            }
+
             T greatest = none;
             for (int i = 0; i < unknown; i++)
             {
@@ -92,11 +107,10 @@ internal sealed partial class NetworkWork<T>
             }
 
             limit = PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
-            (T change, T scale, T heave) = NextFlows();
             double patience = startingUp ? Patience : 1;
-            settled =
-                T.Less(change, (Settled * scale) + (patience * startScale))
-                & T.Less(heave, (Heave * scale) + (HeaveOfStart * startScale));
+            T steadily = (Heave * scale) + (HeaveOfStart * startScale);
+            settled = T.Less(change, (Settled * scale) + (patience * startScale)) & T.Less(heave, steadily);
+            balanced = T.Less(one, none);
             lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
             if (startingUp)
             {
@@ -119,7 +133,11 @@ internal sealed partial class NetworkWork<T>
                     Guide(settled, error, limit);
                 }
 
-                Step(done, settled);
+                Mask<T> full = Step(done, settled);
+                if (iteration < FullSteps)
+                {
+                    balanced = full & T.Less(T.Max(heave, sway), steadily);
+                }
             }
         }
 
@@ -136,6 +154,7 @@ internal sealed partial class NetworkWork<T>
         }
 
         T error = T.Of(0);
+        WorstPlain = error;
         foreach (LinkGroup<T> group in groups)
         {
             error = group.Linearize(this, done, error);
@@ -163,36 +182,49 @@ internal sealed partial class NetworkWork<T>
     }
 
     /// <summary>The flows that a full step would give, into Free.</summary>
-    /// <returns>The greatest change, the greatest flow, and the greatest number that a flow was the difference of.</returns>
-    private (T Change, T Scale, T Heave) NextFlows()
+    /// <returns>
+    /// The greatest change, the greatest flow, and the greatest numbers that a flow was the difference of: what a link would
+    /// do on its own, and what a change of pressure does to it.
+    /// </returns>
+    private (T Change, T Scale, T Heave, T Sway) NextFlows()
     {
         T change = T.Of(0);
         T scale = T.Of(0);
         T heave = T.Of(0);
+        T sway = T.Of(0);
         int[] from = Plan.From;
         int[] to = Plan.To;
         for (int e = 0; e < Flow.Length; e++)
         {
             heave = T.Max(heave, T.Abs(Free[e]));
-            T next = Free[e] + (FromUp[e] * Right[from[e]]) - (ToDown[e] * Right[to[e]]);
+            T rise = FromUp[e] * Right[from[e]];
+            T next = Free[e] + rise - (ToDown[e] * Right[to[e]]);
+            sway = T.Max(sway, T.Abs(rise));
             change = T.Max(change, T.Abs(next - Flow[e]));
             scale = T.Max(scale, T.Abs(next));
             Free[e] = next;
         }
 
-        return (change, scale, heave);
+        return (change, scale, heave, sway);
     }
 
     /// <summary>
     /// A settled step takes the new flows themselves, so that mass balances to the last digit. Before that no flow goes
     /// far beyond its law's scale at once: it is only where the law is looked at next.
     /// </summary>
-    private void Step(Mask<T> done, Mask<T> settled)
+    /// <returns>Where every flow is the new one.</returns>
+    private Mask<T> Step(Mask<T> done, Mask<T> settled)
     {
+        T missed = T.Of(0);
         for (int e = 0; e < Flow.Length; e++)
         {
-            Flow[e] = T.Select(done, Flow[e], T.Select(settled, Free[e], Kept(e, Free[e])));
+            T next = Free[e];
+            T kept = Kept(e, next);
+            missed = T.Max(missed, T.Abs(next - kept));
+            Flow[e] = T.Select(done, Flow[e], T.Select(settled, next, kept));
         }
+
+        return T.Less(missed, T.Of(double.Epsilon));
     }
 
     /// <summary>A flow no further than a step may go.</summary>

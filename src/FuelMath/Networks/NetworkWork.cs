@@ -25,6 +25,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     private T viscosity;
     private T startScale;
     private bool set;
+    private object? origin;
 
     internal NetworkWork(NetworkPlan plan, WorkPool<T> pool)
     {
@@ -75,6 +76,18 @@ internal sealed partial class NetworkWork<T> : IDisposable
 
     /// <summary>What each link counts for in <see cref="WorstError"/>.</summary>
     internal readonly T[] Error;
+
+    /// <summary>The worst error of pressure of the present linearization, however little a shut part lets through, Pa.</summary>
+    internal T WorstPlain;
+
+    /// <summary>
+    /// The state that all flows and roots were just taken from, until something is done with them; else null. What a law
+    /// says there need not be found again for the next points that start there.
+    /// </summary>
+    internal object? Origin => origin;
+
+    /// <summary>Says that all flows and roots were just taken from a state.</summary>
+    internal void StartsAt(object state) => origin = state;
 
     /// <summary>What the last verdict found.</summary>
     internal StateNotes Notes { get; }

@@ -21,6 +21,9 @@ internal static class Stiff
     /// <summary>Above this slope, Pa s/m3, a link is judged by its flow: 1e-15 m3/s count as 1 mPa.</summary>
     internal const double JudgedByFlow = 1e12;
 
+    /// <summary>A steep law at a flow, as at a commanded one, is only as exact as the last digit of the flow.</summary>
+    internal const double LastDigit = 2.3e-16;
+
     /// <summary>The least slope that Newton uses, as a part of a law's usual one: a square law has none at no flow.</summary>
     internal const double Least = 1e-5;
 
