@@ -4,6 +4,7 @@ using FuelMath.Filters;
 using FuelMath.Fuels;
 using FuelMath.Hoses;
 using FuelMath.Injectors;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -159,6 +160,46 @@ public sealed class SystemExamples
         Assert.Equal(32.6, afterAnHour.DegreesCelsius, 0.1);
         Assert.Equal(49.3, settled.DegreesCelsius, 0.1);
     }
+
+    [Fact]
+    public void StagedPump()
+    {
+        FuelSystem built = Build();
+        FuelSystem both = built.WithPlan(
+            new(built.Plan.Nodes, [.. built.Plan.Lines, new FuelLine("second pump", "tank", "pump outlet", MakePump())])
+        );
+
+        #region StagedPump
+        var staged = new StagedPump(
+            both,
+            line: "second pump",
+            PumpSwitch.TotalDrawAbove(
+                joinAbove: VolumeFlow.FromLitersPerHour(30),
+                leaveBelow: VolumeFlow.FromLitersPerHour(15),
+                wasRunning: false
+            )
+        );
+
+        StagedPumpState key = staged.Solve(Standing()); // fuel cut: one pump is enough
+        StagedPumpState cruise = staged.After(key.IsRunning).Solve(AtFullThrottle(3000)); // 19 L/h: stays as it was
+        StagedPumpState peak = staged.After(cruise.IsRunning).Solve(AtFullThrottle(6500)); // 44 L/h: joins
+        StagedPumpState back = staged.After(peak.IsRunning).Solve(AtFullThrottle(3000)); // 19 L/h: goes on
+        #endregion
+
+        Assert.Equal([false, false, true, true], new[] { key, cruise, peak, back }.Select(s => s.IsRunning));
+    }
+
+    private static OperatingPoint AtFullThrottle(double revolutionsPerMinute) =>
+        new(
+            "full throttle",
+            RotationalSpeed.FromRevolutionsPerMinute(revolutionsPerMinute),
+            manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            charge: Temperature.FromDegreesCelsius(30),
+            fuel: Temperature.FromDegreesCelsius(30),
+            supply: ElectricPotential.FromVolts(13.8),
+            FuelCommand.HoldLambda(Lambda.FromRatio(0.88))
+        );
 
     /// <summary>Key on, engine standing, on the battery.</summary>
     internal static OperatingPoint Standing() =>

@@ -139,6 +139,12 @@ public sealed class FuelSystem
     /// <returns>A new system.</returns>
     public FuelSystem WithFuel(Fuel fuel) => new(Name, fuel, Engine, Plan, Stages, Staging, Power, Limits, Source);
 
+    /// <summary>The same system with another fuel path.</summary>
+    /// <param name="plan">The other path; it has the nodes that the injectors sit at.</param>
+    /// <returns>A new system.</returns>
+    /// <exception cref="ArgumentException">An injector sits at a node that the path does not have.</exception>
+    public FuelSystem WithPlan(FuelPlan plan) => new(Name, Fuel, Engine, plan, Stages, Staging, Power, Limits, Source);
+
     /// <summary>The same system fed by other wiring.</summary>
     /// <param name="power">The other wiring.</param>
     /// <returns>A new system.</returns>
