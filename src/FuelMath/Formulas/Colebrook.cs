@@ -20,7 +20,7 @@ public readonly struct Colebrook : IImplicitLaw
     public static T Near<T>(T a, T b)
         where T : struct, IScalar<T>
     {
-        T x = -C * T.Log(b + (6.5 * a));
+        T x = -C * T.Log(b + (6.1 * a));
         T inside = b + (a * x);
         T f = x + (C * T.Log(inside));
         T r = a / inside;
