@@ -62,16 +62,7 @@ public sealed class SystemExamples
     public void MonteCarlo()
     {
         FuelSystem system = Build();
-        var point = new OperatingPoint(
-            "cruise, uncorrected",
-            RotationalSpeed.FromRevolutionsPerMinute(3000),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
-            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            charge: Temperature.FromDegreesCelsius(30),
-            fuel: Temperature.FromDegreesCelsius(30),
-            supply: ElectricPotential.FromVolts(13.8),
-            FuelCommand.OpenLoop(Lambda.FromRatio(1))
-        );
+        OperatingPoint point = Cruise();
 
         #region MonteCarlo
         var run = new SystemMonteCarlo(
@@ -116,16 +107,7 @@ public sealed class SystemExamples
     public void VoltageDrop()
     {
         FuelSystem system = Build();
-        var point = new OperatingPoint(
-            "cruise, uncorrected",
-            RotationalSpeed.FromRevolutionsPerMinute(3000),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
-            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            charge: Temperature.FromDegreesCelsius(30),
-            fuel: Temperature.FromDegreesCelsius(30),
-            supply: ElectricPotential.FromVolts(13.8),
-            FuelCommand.OpenLoop(Lambda.FromRatio(1))
-        );
+        OperatingPoint point = Cruise();
 
         #region VoltageDrop
         VoltageDropEffect effect = VoltageDropEffect.Of(system, point);
@@ -188,6 +170,18 @@ public sealed class SystemExamples
 
         Assert.Equal([false, false, true, true], new[] { key, cruise, peak, back }.Select(s => s.IsRunning));
     }
+
+    private static OperatingPoint Cruise() =>
+        new(
+            "cruise, uncorrected",
+            RotationalSpeed.FromRevolutionsPerMinute(3000),
+            manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
+            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+            charge: Temperature.FromDegreesCelsius(30),
+            fuel: Temperature.FromDegreesCelsius(30),
+            supply: ElectricPotential.FromVolts(13.8),
+            FuelCommand.OpenLoop(Lambda.FromRatio(1))
+        );
 
     private static OperatingPoint AtFullThrottle(double revolutionsPerMinute) =>
         new(
