@@ -8,6 +8,9 @@ namespace FuelMath.Injectors;
 /// </summary>
 internal static class RisingBranch
 {
+    /// <summary>Slopes are of order one and round at 1e-16; less than this is level.</summary>
+    private const double Level = 1e-13;
+
     /// <summary>The width from which t rises throughout; zero when it never falls.</summary>
     internal static double Start(Curve correction)
     {
@@ -15,15 +18,8 @@ internal static class RisingBranch
         {
             (double x0, double x1) = (correction.Knots[i - 1], correction.Knots[i]);
             double h = x1 - x0;
-            double rise = h + correction.Values[i] - correction.Values[i - 1];
-            double start = h * (1 + correction.Slope(x0));
-            double end = h * (1 + correction.Slope(x1));
-            if (end <= 0)
-            {
-                return x1;
-            }
-
-            if (LastZero(start, end, rise) is { } u)
+            double mean = Slope((correction.Values[i] - correction.Values[i - 1]) / h);
+            if (LastFall(Slope(correction.Slope(x0)), Slope(correction.Slope(x1)), mean) is { } u)
             {
                 return x0 + (u * h);
             }
@@ -59,15 +55,28 @@ internal static class RisingBranch
         }
     }
 
+    private static double Slope(double ofCorrection) => Math.Abs(1 + ofCorrection) <= Level ? 0 : 1 + ofCorrection;
+
     /// <summary>
-    /// The last zero in [0, 1) of the derivative of a cubic with these end slopes and this rise; none when it stays
-    /// above zero. The slope at the end is greater than zero.
+    /// Where in (0, 1] a cubic with these slopes at its ends and on the mean falls, or is level, for the last time; none when
+    /// it rises throughout, be it level at a point. Whether it fell before 0 is for the piece before to say.
     /// </summary>
-    private static double? LastZero(double start, double end, double rise)
+    private static double? LastFall(double start, double end, double mean)
     {
         // p'(u) = a u² + b u + start.
-        double a = 3 * (start + end - (2 * rise));
-        double b = 2 * ((3 * rise) - (2 * start) - end);
+        double a = 3 * (start + end - (2 * mean));
+        if (end < 0 || (end == 0 && (start < a || (start == 0 && a == 0))))
+        {
+            return 1;
+        }
+
+        if (end == 0)
+        {
+            // p'(u) = (1 - u) (start - a u).
+            return start < 0 ? start / a : null;
+        }
+
+        double b = 2 * ((3 * mean) - (2 * start) - end);
         double discriminant = (b * b) - (4 * a * start);
         if (discriminant < 0)
         {
@@ -78,7 +87,7 @@ internal static class RisingBranch
         double last = double.NegativeInfinity;
         foreach (double root in (ReadOnlySpan<double>)[q / a, start / q])
         {
-            last = root >= 0 && root < 1 && root > last ? root : last;
+            last = root > 0 && root < 1 && root > last ? root : last;
         }
 
         return double.IsNegativeInfinity(last) ? null : last;

@@ -58,6 +58,20 @@ public sealed class ShortPulseCorrectionTests
     }
 
     /// <summary>
+    /// By hand. Of points 0, 0.02, 0 ms at 0, 0.02, 0.08 ms the curve leaves the last one at three times the mean slope of
+    /// -1/3: the total is level there and nowhere else, and rises before.
+    /// </summary>
+    [Fact]
+    [Trait("Source", "Fritsch-Butland-1984")]
+    public void RisesFrom_LevelAtTheLinearRangeOnly_IsZero() =>
+        Assert.Equal(0, new Bumps([0.02, 0.08], [0.02, 0]).ToCorrection().RisesFrom.Milliseconds);
+
+    /// <summary>By hand: from 0.1 to 0.3 ms the correction falls as fast as the width grows, so that no pulse delivers more.</summary>
+    [Fact]
+    public void RisesFrom_LevelForAWhile_IsWhereThatEnds() =>
+        Assert.Equal(0.3, new Bumps([0.1, 0.2, 0.3], [0.2, 0.1, 0]).ToCorrection().RisesFrom.Milliseconds, 1e-12);
+
+    /// <summary>
     /// By hand. Points 0, 0, -0.9, 0 ms at 0, 1, 2, 3 ms: the slopes at 1 and 2 ms are zero (level, and turning), so from 1 to
     /// 2 ms the correction is -0.9 (3 u2 - 2 u3), and the total 1 + u - 0.9 (3 u2 - 2 u3) stops falling where
     /// 1 = 5.4 u (1 - u), at u = (1 + sqrt(1 - 2/2.7))/2. From 2 to 3 ms the correction is -0.9 (1 - u2), which rises.
