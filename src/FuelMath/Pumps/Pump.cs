@@ -150,27 +150,37 @@ public sealed class Pump
                 Curves[0]
             );
 
-    private PumpCurve Measured(ElectricPotential atTerminals)
+    /// <summary>The two curves that a voltage at the motor lies strictly between; null at a measured voltage.</summary>
+    /// <exception cref="OutsideTableException">It lies outside the measured voltages.</exception>
+    internal PumpInterval? Between(ElectricPotential atMotor) =>
+        Place(atMotor) is (int above, false) ? intervals[above - 1] : null;
+
+    private PumpCurve Measured(ElectricPotential atMotor)
     {
-        double at = atTerminals.InSi();
-        for (int i = 0; i < volts.Length; i++)
+        (int at, bool measured) = Place(atMotor);
+        return measured ? Curves[at] : intervals[at - 1].CurveAt(atMotor.InSi(), Source);
+    }
+
+    /// <summary>The curve measured at a voltage, or else the first one at a higher voltage.</summary>
+    private (int Index, bool Measured) Place(ElectricPotential atMotor)
+    {
+        double at = atMotor.InSi();
+        int above = volts.Length;
+        for (int i = volts.Length - 1; i >= 0; i--)
         {
             if (Math.Abs(at - volts[i]) <= Guard.EdgeTolerance * volts[i])
             {
-                return Curves[i];
+                return (i, true);
             }
+
+            above = at < volts[i] ? i : above;
         }
 
-        at = Guard.InTable(
-            $"Pump '{Name}'",
-            "voltage",
-            atTerminals,
-            at,
-            volts[0],
-            volts[^1],
-            SiUnits.ElectricPotential
-        );
-        int above = Array.FindIndex(volts, v => v > at);
-        return intervals[above - 1].CurveAt(at, Source);
+        if (above == 0 || above == volts.Length)
+        {
+            _ = Guard.InTable($"Pump '{Name}'", "voltage", atMotor, at, volts[0], volts[^1], SiUnits.ElectricPotential);
+        }
+
+        return (above, false);
     }
 }

@@ -10,7 +10,6 @@ internal sealed class PumpInterval
 {
     private readonly double lowVolts;
     private readonly double span;
-    private readonly string? estimateBasis;
     private readonly double[] rises;
     private readonly double[] lowFlows;
     private readonly double[] highFlows;
@@ -21,7 +20,7 @@ internal sealed class PumpInterval
     internal PumpInterval(PumpCurve low, PumpCurve high, string paramName)
     {
         (lowVolts, span) = (low.Voltage.InSi(), high.Voltage.InSi() - low.Voltage.InSi());
-        estimateBasis = low.EstimateBasis ?? high.EstimateBasis;
+        EstimateBasis = low.EstimateBasis ?? high.EstimateBasis;
         rises = CommonRises(low, high, paramName);
         lowFlows = [.. rises.Select(r => low.RiseOverFlow.Inverse(r))];
         highFlows = [.. rises.Select(r => high.RiseOverFlow.Inverse(r))];
@@ -44,23 +43,42 @@ internal sealed class PumpInterval
         }
     }
 
+    /// <summary>What the curves between the two rest on where they are estimates; null when both were measured.</summary>
+    internal string? EstimateBasis { get; }
+
+    /// <summary>The common pressure rises, Pa, ascending.</summary>
+    internal ReadOnlySpan<double> Rises => rises;
+
+    /// <summary>Flow, m3/s, and current, A, at each of the rises, at a voltage strictly between the two.</summary>
+    internal void Read(double volts, Span<double> flows, Span<double> currents)
+    {
+        double part = (volts - lowVolts) / span;
+        for (int i = 0; i < rises.Length; i++)
+        {
+            flows[i] = lowFlows[i] + (part * (highFlows[i] - lowFlows[i]));
+            currents[i] = lowCurrents[i] + (part * (highCurrents[i] - lowCurrents[i]));
+        }
+    }
+
     /// <summary>The curve at a voltage strictly between the two.</summary>
     internal PumpCurve CurveAt(double volts, DataSource source)
     {
-        double part = (volts - lowVolts) / span;
+        double[] flows = new double[rises.Length];
+        double[] currents = new double[rises.Length];
+        Read(volts, flows, currents);
         var points = ImmutableArray.CreateBuilder<PumpPoint>(rises.Length);
         for (int i = 0; i < rises.Length; i++)
         {
             points.Add(
                 new PumpPoint(
                     SiUnits.Pressure(rises[i]),
-                    SiUnits.VolumeFlow(lowFlows[i] + (part * (highFlows[i] - lowFlows[i]))),
-                    SiUnits.ElectricCurrent(lowCurrents[i] + (part * (highCurrents[i] - lowCurrents[i])))
+                    SiUnits.VolumeFlow(flows[i]),
+                    SiUnits.ElectricCurrent(currents[i])
                 )
             );
         }
 
-        return new PumpCurve(points.MoveToImmutable(), SiUnits.ElectricPotential(volts), source, estimateBasis);
+        return new PumpCurve(points.MoveToImmutable(), SiUnits.ElectricPotential(volts), source, EstimateBasis);
     }
 
     private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName)

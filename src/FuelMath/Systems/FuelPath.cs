@@ -1,6 +1,5 @@
 using FuelMath.Internal;
 using FuelMath.Networks;
-using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Scalars;
 
@@ -70,11 +69,7 @@ internal sealed class FuelPath
         ambient = network.Node(ambientName);
         regulators = [.. lines.Where(i => system.Plan.Lines[i].Reference is not null)];
         PumpLines = [.. lines.Where(i => system.Plan.Lines[i].Pump is not null)];
-        Pumps = [.. PumpLines.Select(i => system.Plan.Lines[i].Pump!)];
     }
-
-    /// <summary>The pumps, in the order of the lines.</summary>
-    internal Pump[] Pumps { get; }
 
     /// <summary>The lines that the pumps are in.</summary>
     internal int[] PumpLines { get; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Fittings;
 using FuelMath.Regulators;
 
 namespace FuelMath.Systems;
@@ -10,6 +11,9 @@ namespace FuelMath.Systems;
 /// </remarks>
 public sealed class FuelPlan
 {
+    private readonly bool[] ahead;
+    private readonly string?[] estimated;
+
     /// <summary>Lays out a fuel path.</summary>
     /// <param name="nodes">Its nodes, at least one of them a tank; names unique.</param>
     /// <param name="lines">Its lines, at least one; names unique, each between two of the nodes.</param>
@@ -78,6 +82,9 @@ public sealed class FuelPlan
                 }
             }
         }
+
+        ahead = Ahead(Nodes, Lines);
+        estimated = [.. Lines.Select(Estimated)];
     }
 
     /// <summary>The nodes, in the order given.</summary>
@@ -89,6 +96,36 @@ public sealed class FuelPlan
     /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
     internal PlanNode TankOf(FuelLine line) =>
         Nodes.FirstOrDefault(n => n.IsTank && IsAt(n, line)) ?? Nodes.Single(n => n.IsTank);
+
+    /// <summary>Whether a line leads to where a pump draws from.</summary>
+    internal bool IsAheadOfAPump(int line) => ahead[line];
+
+    /// <summary>The fittings of a line whose loss coefficients are estimates; null when there are none.</summary>
+    internal string? EstimatedFittings(int line) => estimated[line];
+
+    private static bool[] Ahead(ImmutableArray<PlanNode> nodes, ImmutableArray<FuelLine> lines)
+    {
+        // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
+        var drawnFrom = lines
+            .Where(l => l.Pump is not null)
+            .Select(l => l.From)
+            .Except(nodes.Where(n => n.IsTank).Select(n => n.Name))
+            .ToHashSet(StringComparer.Ordinal);
+        return [.. lines.Select(l => drawnFrom.Contains(l.To))];
+    }
+
+    private static string? Estimated(FuelLine line)
+    {
+        string[] guessed =
+        [
+            .. line
+                .Fittings.Append(line.Fitting)
+                .OfType<Fitting>()
+                .Where(f => f.Basis == LossBasis.Estimate)
+                .Select(f => f.Name),
+        ];
+        return guessed.Length > 0 ? string.Join(", ", guessed) : null;
+    }
 
     private static bool IsAt(PlanNode node, FuelLine line) =>
         node.Name == line.To || (line.ReducingRegulator is not null && node.Name == line.From);

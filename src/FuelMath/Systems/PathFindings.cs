@@ -1,5 +1,4 @@
 using FuelMath.Findings;
-using FuelMath.Fittings;
 using FuelMath.Internal;
 using FuelMath.Regulators;
 
@@ -157,12 +156,6 @@ internal sealed class PathFindings(SolvedSystem solved)
 
     private void LookAtHoses()
     {
-        // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
-        var suction = solved
-            .System.Plan.Lines.Where(l => l.Pump is not null)
-            .Select(l => l.From)
-            .Except(solved.System.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name))
-            .ToHashSet(StringComparer.Ordinal);
         for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
         {
             FuelLine line = solved.System.Plan.Lines[i];
@@ -171,7 +164,7 @@ internal sealed class PathFindings(SolvedSystem solved)
                 continue;
             }
 
-            bool ahead = suction.Contains(line.To);
+            bool ahead = solved.System.Plan.IsAheadOfAPump(i);
             double speed = hose.VelocityAt(SiUnits.VolumeFlow(Math.Abs(solved.Flows[i]))).InSi();
             double limit = (ahead ? solved.System.Limits.SuctionVelocity : solved.System.Limits.FeedVelocity).InSi();
             if (speed > limit)
@@ -192,22 +185,14 @@ internal sealed class PathFindings(SolvedSystem solved)
     /// <summary>A coefficient that rests on assumptions is said, not hidden.</summary>
     private void LookAtFittings()
     {
-        foreach (FuelLine line in solved.System.Plan.Lines)
+        for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
         {
-            string[] guessed =
-            [
-                .. line
-                    .Fittings.Append(line.Fitting)
-                    .OfType<Fitting>()
-                    .Where(f => f.Basis == LossBasis.Estimate)
-                    .Select(f => f.Name),
-            ];
-            if (guessed.Length > 0)
+            if (solved.System.Plan.EstimatedFittings(i) is { } guessed)
             {
                 solved.Add(
                     Severity.Note,
-                    $"Loss coefficients on line '{line.Name}' are estimates",
-                    string.Join(", ", guessed),
+                    $"Loss coefficients on line '{solved.System.Plan.Lines[i].Name}' are estimates",
+                    guessed,
                     "none",
                     "Measure the pressure across the line when it matters.",
                     SolvedSystem.ByDefinition

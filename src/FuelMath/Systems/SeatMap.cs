@@ -1,5 +1,6 @@
 using FuelMath.Injectors;
 using FuelMath.Internal;
+using FuelMath.Pumps;
 
 namespace FuelMath.Systems;
 
@@ -19,7 +20,7 @@ internal sealed class SeatMap
         ];
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
-        Pumps = system.Plan.Lines.Count(l => l.Pump is not null);
+        Pumps = [.. system.Plan.Lines.Select(l => l.Pump).OfType<Pump>()];
     }
 
     /// <summary>All seats, stage by stage.</summary>
@@ -46,8 +47,8 @@ internal sealed class SeatMap
     /// <summary>The duty cycle at which each stage after the first joins.</summary>
     internal double[] Transitions { get; }
 
-    /// <summary>How many pumps there are.</summary>
-    internal int Pumps { get; }
+    /// <summary>The pumps, in the order of the lines.</summary>
+    internal Pump[] Pumps { get; }
 
     /// <summary>The place of a node in a plan.</summary>
     internal static int NodeIndex(FuelPlan plan, string node)

@@ -35,10 +35,10 @@ internal sealed class SolverState
         SeatPressures = new double[seats];
         Coefficients = new double[seats];
         Commanded = new double[seats];
-        PumpCurves = new PumpCurve[map.Pumps];
-        scaledPumps = new Piece[map.Pumps][];
-        PumpRises = new double[map.Pumps];
-        PumpAmperes = new double[map.Pumps];
+        Pumps = [.. map.Pumps.Select(p => new PumpReading(p))];
+        scaledPumps = new Piece[map.Pumps.Length][];
+        PumpRises = new double[map.Pumps.Length];
+        PumpAmperes = new double[map.Pumps.Length];
         PumpVolts = InjectorVolts = point.Supply.InSi();
         ManifoldGauge = point.Manifold.Si - point.Ambient.Si;
         fitted = new StageModel[stages];
@@ -103,7 +103,7 @@ internal sealed class SolverState
     /// <summary>The mean flow at which each is held; infinite where only the pressure limits it.</summary>
     internal double[] Commanded { get; }
 
-    internal PumpCurve[] PumpCurves { get; }
+    internal PumpReading[] Pumps { get; }
 
     internal double[] PumpRises { get; }
 
@@ -112,7 +112,7 @@ internal sealed class SolverState
     /// <summary>A pump's rise over flow in this round, its flow as much greater as the inputs say.</summary>
     internal ReadOnlySpan<Piece> PumpPieces(int pump)
     {
-        ReadOnlySpan<Piece> pieces = PumpCurves[pump].RiseOverFlow.Pieces;
+        ReadOnlySpan<Piece> pieces = Pumps[pump].RiseOverFlow;
         if (Shifts is not { PumpFlow: not 1 and double scale })
         {
             return pieces;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FuelMath.Beliefs;
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Scalars;
 
@@ -34,14 +35,7 @@ internal static class SystemReport
             solution.WorstNode,
             SiUnits.Pressure(solution.WorstPressureError),
             solution.WorstLine,
-            [
-                "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
-                $"Limits of the findings: {system.Limits.Source}.",
-                .. state
-                    .PumpCurves.Select(c => c.EstimateBasis)
-                    .OfType<string>()
-                    .Select(b => $"A pump curve is an estimate: {b}."),
-            ]
+            Estimates(system, state)
         );
         return new SystemState(
             system.Plan,
@@ -52,6 +46,20 @@ internal static class SystemReport
             evidence,
             SystemFindings.Of(system, state.Point, parts, solution.NodePressures, solution.LineFlows)
         );
+    }
+
+    private static ImmutableArray<string> Estimates(FuelSystem system, SolverState state)
+    {
+        ImmutableArray<string> estimates = system.Solver.Estimates;
+        foreach (PumpReading pump in state.Pumps)
+        {
+            if (pump.EstimateBasis is { } basis)
+            {
+                estimates = estimates.Add($"A pump curve is an estimate: {basis}.");
+            }
+        }
+
+        return estimates;
     }
 
     private static ImmutableArray<InjectorResult> Injectors(

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FuelMath.Beliefs;
 using FuelMath.Findings;
 using FuelMath.Injectors;
@@ -32,9 +33,17 @@ internal sealed class SystemSolver
         this.system = system;
         map = new SeatMap(system);
         Path = new FuelPath(system);
+        Estimates =
+        [
+            "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
+            $"Limits of the findings: {system.Limits.Source}.",
+        ];
     }
 
     internal FuelPath Path { get; }
+
+    /// <summary>What every state rests on as an estimate or a rule of thumb, one sentence each.</summary>
+    internal ImmutableArray<string> Estimates { get; }
 
     internal SystemState Solve(OperatingPoint point)
     {
@@ -86,11 +95,11 @@ internal sealed class SystemSolver
             );
     }
 
-    private void SetPumps(SolverState state)
+    private static void SetPumps(SolverState state)
     {
-        for (int i = 0; i < state.PumpCurves.Length; i++)
+        foreach (PumpReading pump in state.Pumps)
         {
-            state.PumpCurves[i] = Path.Pumps[i].CurveAt(SiUnits.ElectricPotential(state.PumpVolts));
+            pump.Set(state.PumpVolts);
         }
     }
 
@@ -205,9 +214,9 @@ internal sealed class SystemSolver
     private void Update(SolverState state)
     {
         double amperes = 0;
-        for (int p = 0; p < state.PumpCurves.Length; p++)
+        for (int p = 0; p < state.Pumps.Length; p++)
         {
-            state.PumpAmperes[p] = state.PumpCurves[p].CurrentAt(SiUnits.Pressure(state.PumpRises[p])).InSi();
+            state.PumpAmperes[p] = state.Pumps[p].CurrentAt(state.PumpRises[p]);
             amperes += state.PumpAmperes[p];
         }
 

@@ -14,10 +14,17 @@ internal static class MonotoneCubic
     /// <summary>One straight piece before the first point, a cubic for each interval, one straight piece after the last.</summary>
     internal static Piece[] Pieces(double[] x, double[] y)
     {
+        var pieces = new Piece[x.Length + 1];
+        Fill(x, y, pieces);
+        return pieces;
+    }
+
+    /// <summary>The same, into room for one piece more than there are points.</summary>
+    internal static void Fill(ReadOnlySpan<double> x, ReadOnlySpan<double> y, Span<Piece> pieces)
+    {
         int n = x.Length;
         Span<double> slope = n <= OnStack ? stackalloc double[n] : new double[n];
         Slopes(x, y, slope);
-        var pieces = new Piece[n + 1];
         pieces[0] = new Piece(x[0], y[0], slope[0], 0, 0);
         pieces[n] = new Piece(x[n - 1], y[n - 1], slope[n - 1], 0, 0);
         for (int i = 1; i < n; i++)
@@ -28,19 +35,17 @@ internal static class MonotoneCubic
             double c3 = (slope[i - 1] + slope[i] - (2 * chord)) / h / h;
             pieces[i] = new Piece(x[i - 1], y[i - 1], slope[i - 1], c2, c3);
         }
-
-        return pieces;
     }
 
     /// <summary>The piece that holds <paramref name="at"/>; an inner point belongs to the piece on its right.</summary>
-    internal static int PieceAt(double[] x, double at)
+    internal static int PieceAt(ReadOnlySpan<double> x, double at)
     {
         if (at == x[^1])
         {
             return x.Length;
         }
 
-        int found = Array.BinarySearch(x, at);
+        int found = x.BinarySearch(at);
         return found >= 0 ? found + 1 : ~found;
     }
 

@@ -1,0 +1,76 @@
+using FuelMath.Internal;
+using FuelMath.Tables;
+
+namespace FuelMath.Pumps;
+
+/// <summary>
+/// What a solver reads of a pump at one voltage after another, in room that is used again: the same bits as
+/// <see cref="Pump.CurveAt"/>, without a curve for each.
+/// </summary>
+/// <remarks>Mutable: belongs to one solve.</remarks>
+internal sealed class PumpReading(Pump pump)
+{
+    private PumpCurve? whole;
+    private double volts;
+    private int count;
+    private double[] rises = [];
+    private double[] flows = [];
+    private double[] currents = [];
+    private Piece[] riseOverFlow = [];
+    private Piece[] currentOverRise = [];
+
+    /// <summary>What the curve rests on where it is an estimate; null when it was measured.</summary>
+    internal string? EstimateBasis { get; private set; }
+
+    /// <summary>Pressure rise in Pa over flow in m3/s, piece by piece.</summary>
+    internal ReadOnlySpan<Piece> RiseOverFlow =>
+        whole is null ? riseOverFlow.AsSpan(0, count + 1) : whole.RiseOverFlow.Pieces;
+
+    private PumpCurve Curve => whole ?? pump.CurveAt(SiUnits.ElectricPotential(volts));
+
+    /// <summary>Goes to a voltage.</summary>
+    /// <param name="atTerminals">Voltage at the terminals of the pump or its controller, V.</param>
+    /// <exception cref="OutsideTableException">The pump has no curve there.</exception>
+    internal void Set(double atTerminals)
+    {
+        volts = atTerminals;
+        if (pump.Drive != PumpDrive.Direct || pump.Between(SiUnits.ElectricPotential(volts)) is not { } interval)
+        {
+            whole = pump.CurveAt(SiUnits.ElectricPotential(volts));
+            EstimateBasis = whole.EstimateBasis;
+            return;
+        }
+
+        (whole, EstimateBasis) = (null, interval.EstimateBasis);
+        count = interval.Rises.Length;
+        if (flows.Length < count)
+        {
+            (rises, flows, currents) = (new double[count], new double[count], new double[count]);
+            (riseOverFlow, currentOverRise) = (new Piece[count + 1], new Piece[count + 1]);
+        }
+
+        Span<double> rise = rises.AsSpan(0, count);
+        Span<double> flow = flows.AsSpan(0, count);
+        Span<double> current = currents.AsSpan(0, count);
+        interval.Rises.CopyTo(rise);
+        interval.Read(volts, flow, current);
+        MonotoneCubic.Fill(rise, current, currentOverRise);
+
+        // Flow falls as the rise grows: over flow the points stand the other way round.
+        flow.Reverse();
+        rise.Reverse();
+        MonotoneCubic.Fill(flow, rise, riseOverFlow);
+        rise.Reverse();
+    }
+
+    /// <summary>The current drawn, A.</summary>
+    /// <param name="rise">Outlet minus inlet pressure, Pa.</param>
+    /// <exception cref="OutsideTableException">It lies outside the curve.</exception>
+    internal double CurrentAt(double rise)
+    {
+        ReadOnlySpan<double> known = rises.AsSpan(0, count);
+        return whole is null && rise >= known[0] && rise <= known[^1]
+            ? currentOverRise[MonotoneCubic.PieceAt(known, rise)].At(rise)
+            : Curve.CurrentAt(SiUnits.Pressure(rise)).InSi();
+    }
+}

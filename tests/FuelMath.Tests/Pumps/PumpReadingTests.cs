@@ -1,0 +1,103 @@
+using FsCheck.Xunit;
+using FuelMath.Fuels;
+using FuelMath.Pumps;
+using UnitsNet;
+
+namespace FuelMath.Tests.Pumps;
+
+/// <summary>The room that a solver reads pumps in says what the pump's own curves say, to the last bit.</summary>
+[Properties(Arbitrary = [typeof(PumpArbitraries)])]
+public sealed class PumpReadingTests
+{
+    /// <summary>Up and down between curves of unlike numbers of points, at measured voltages too, in the same room.</summary>
+    [Property]
+    public void Set_VoltageAfterVoltage_ReadsWhatTheCurvesSay(PumpKnots knots, Along first, Along second, Along rise)
+    {
+        Pump pump = Pump(knots);
+        var reading = new PumpReading(pump);
+        foreach (double volts in new[] { 13, first.Between(9, 14), second.Between(9, 14), 9, first.Between(9, 12), 12 })
+        {
+            PumpCurve curve = pump.CurveAt(ElectricPotential.FromVolts(volts));
+            reading.Set(volts);
+
+            Assert.Equal(curve.RiseOverFlow.Pieces.ToArray(), reading.RiseOverFlow.ToArray());
+            Assert.Equal(curve.EstimateBasis, reading.EstimateBasis);
+            double at = rise.Between(curve.LeastPressureRise.Pascals, curve.GreatestPressureRise.Pascals);
+            foreach (
+                double pascals in new[] { at, curve.LeastPressureRise.Pascals, curve.GreatestPressureRise.Pascals }
+            )
+            {
+                Assert.Equal(curve.CurrentAt(Pressure.FromPascals(pascals)).Amperes, reading.CurrentAt(pascals));
+            }
+        }
+    }
+
+    [Property]
+    public void Set_ADrivenPump_ReadsWhatItsCurvesSay(PumpKnots knots, Along along)
+    {
+        Pump pump = Pump(knots).WithDrive("chopped", PumpDrive.ByDuty(Ratio.FromPercent(60)));
+        var reading = new PumpReading(pump);
+        double volts = along.Between(15, 23);
+        PumpCurve curve = pump.CurveAt(ElectricPotential.FromVolts(volts));
+        reading.Set(volts);
+
+        Assert.Equal(curve.RiseOverFlow.Pieces.ToArray(), reading.RiseOverFlow.ToArray());
+        Assert.NotNull(reading.EstimateBasis);
+        Assert.Equal(
+            curve.CurrentAt(curve.LeastPressureRise).Amperes,
+            reading.CurrentAt(curve.LeastPressureRise.Pascals)
+        );
+    }
+
+    [Fact]
+    public void Set_TheSamePumpAgain_AllocatesNothing()
+    {
+        var reading = new PumpReading(Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9])));
+        reading.Set(10.5);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 100; i++)
+        {
+            reading.Set(10 + (i / 100.0));
+            _ = reading.CurrentAt(2e5);
+        }
+
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+
+    [Fact]
+    public void Set_OutsideTheVoltages_IsRefusedInWords()
+    {
+        var reading = new PumpReading(Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9])));
+
+        OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.Set(14.1));
+        Assert.Equal((9, 14), (refusal.Minimum, refusal.Maximum));
+    }
+
+    [Fact]
+    public void CurrentAt_OutsideThePoints_IsRefusedInWords()
+    {
+        var reading = new PumpReading(Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9])));
+        reading.Set(11);
+
+        OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.CurrentAt(5.1e5));
+        Assert.StartsWith("Pump curve at 11 V", refusal.Table, StringComparison.Ordinal);
+    }
+
+    /// <summary>Three curves, the last with a point less.</summary>
+    private static Pump Pump(PumpKnots knots)
+    {
+        PumpCurve last = knots.ToCurve(14, 1, 1.4);
+        return new(
+            "reading",
+            [
+                knots.ToCurve(9, 0.4, 0.8),
+                knots.ToCurve(12, 0.8, 1.1),
+                last.Points.Length > 2
+                    ? new PumpCurve(last.Voltage, last.Points.RemoveAt(last.Points.Length - 1), last.Source)
+                    : last,
+            ],
+            StandardFuels.NHeptane,
+            PumpKnots.Source
+        );
+    }
+}
