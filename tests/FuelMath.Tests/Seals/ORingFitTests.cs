@@ -137,6 +137,18 @@ public sealed class ORingFitTests
         Close.WithinOf(1, 1e-12, made.Fill.WorstGreatest.DecimalFractions, grown.Fill.WorstGreatest.DecimalFractions);
     }
 
+    /// <summary>Cases on a seam of the thinning law, where the last digit of a stretch once moved the squeeze by 1e-5 to 1e-4.</summary>
+    [Theory]
+    [InlineData(23.1, 3.8, 0.03, 0.8, 0)]
+    [InlineData(10, 2, 0.004, 0.8, 0.02)]
+    public void Fit_StretchOnASeam_StaysTheSame(
+        double inside,
+        double section,
+        double stretch,
+        double room,
+        double off
+    ) => Fit_RingAndMetalGrowAlike_StaysTheSame(new(inside, section, stretch, room, off));
+
     /// <summary>A ring that swells is squeezed more and fills more; one that shrinks in the cold, less.</summary>
     [Property]
     public void State_SwellAndCold_MoveTheSqueeze(FitMeasures measures)
