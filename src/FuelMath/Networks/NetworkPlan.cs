@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using FuelMath.Scalars;
 
 namespace FuelMath.Networks;
@@ -34,6 +35,8 @@ internal sealed class NetworkPlan
         Nodes = [.. nodes.Where(n => !n.IsFixed), .. nodes.Where(n => n.IsFixed)];
         Links = [.. links];
         Unknown = nodes.Count(n => !n.IsFixed);
+        JunctionNames = [.. Nodes.Take(Unknown).Select(n => n.Name)];
+        LinkNames = [.. Links.Select(l => l.Name)];
         Hump = Array.FindIndex(Links, l => l.Part is PumpTablePart { HasHump: true });
         foreach ((int i, NetworkNode node) in Nodes.Index())
         {
@@ -83,6 +86,10 @@ internal sealed class NetworkPlan
 
     /// <summary>In the order they were given.</summary>
     internal NetworkLink[] Links { get; }
+
+    internal ImmutableArray<string> JunctionNames { get; }
+
+    internal ImmutableArray<string> LinkNames { get; }
 
     /// <summary>How many pressures are unknown: nodes 0 to Unknown - 1.</summary>
     internal int Unknown { get; }

@@ -54,10 +54,10 @@ public sealed class NetworkState
     public ImmutableArray<string> Remarks { get; } = [];
 
     /// <summary>The names of the nodes whose pressure is sought.</summary>
-    public ImmutableArray<string> Junctions => [.. plan.Nodes.Take(plan.Unknown).Select(n => n.Name)];
+    public ImmutableArray<string> Junctions => plan.JunctionNames;
 
     /// <summary>The names of the links, in the order they were given.</summary>
-    public ImmutableArray<string> Links => [.. plan.Links.Select(l => l.Name)];
+    public ImmutableArray<string> Links => plan.LinkNames;
 
     /// <summary>
     /// Junctions that no open way joins to a given pressure, and that nothing can fill. Theirs is what it was when the last

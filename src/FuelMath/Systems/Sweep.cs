@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using FuelMath.Quantities;
 using UnitsNet;
 
@@ -76,7 +77,7 @@ public sealed class Sweep
     public ImmutableArray<AbsolutePressure> Manifolds { get; }
 
     /// <summary>All points, manifold pressure changing fastest.</summary>
-    public ImmutableArray<SweepPoint> Points => [.. points];
+    public ImmutableArray<SweepPoint> Points => ImmutableCollectionsMarshal.AsImmutableArray(points);
 
     /// <summary>One point of the grid.</summary>
     /// <param name="speed">The index of the speed.</param>
