@@ -17,7 +17,10 @@ public static class AdapterSearch
     /// </returns>
     /// <exception cref="ArgumentNullException">An end, the list or an adapter is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="mostPaths"/> is outside what is allowed.</exception>
-    /// <remarks>A search in breadth: all chains of one piece, then of two, until some join.</remarks>
+    /// <remarks>
+    /// A search in breadth from either end. Ends of one form and size are looked at once, so that it takes a list of ten
+    /// thousand adapters in a fraction of a second. An adapter with two equal ends stands in a chain in one way only.
+    /// </remarks>
     public static ImmutableArray<AdapterPath> Shortest(
         FittingEnd from,
         FittingEnd to,
@@ -29,48 +32,18 @@ public static class AdapterSearch
         ArgumentNullException.ThrowIfNull(to);
         ArgumentNullException.ThrowIfNull(available);
         Guard.InRange(mostPaths, 1, 1000, nameof(mostPaths));
-        ImmutableArray<Piece> pieces = [.. available.SelectMany(Sides)];
+        AdapterSide[] sides = [.. available.SelectMany(AdapterSide.Of)];
         Joint direct = Joint.Between(from, to);
         if (direct.Verdict == JointVerdict.Seals)
         {
             return [new([], [direct])];
         }
 
-        int[] distance = Distances(from, pieces);
-        int fewest = int.MaxValue;
-        for (int i = 0; i < pieces.Length; i++)
-        {
-            if (distance[i] < fewest && Seals(pieces[i].Out, to))
-            {
-                fewest = distance[i];
-            }
-        }
-
-        if (fewest == int.MaxValue)
-        {
-            return [];
-        }
-
-        var found = ImmutableArray.CreateBuilder<AdapterPath>();
-        Walk([], from);
-        return found.ToImmutable();
-
-        void Walk(ImmutableArray<Piece> chain, FittingEnd end)
-        {
-            if (chain.Length == fewest && Seals(end, to))
-            {
-                found.Add(Path(from, chain, to));
-            }
-
-            for (int i = 0; i < pieces.Length && chain.Length < fewest && found.Count < mostPaths; i++)
-            {
-                // A chain is as short as can be only if each piece is reached as early as can be.
-                if (distance[i] == chain.Length + 1 && Seals(end, pieces[i].In))
-                {
-                    Walk(chain.Add(pieces[i]), pieces[i].Out);
-                }
-            }
-        }
+        var ways = new AdapterWays(sides);
+        int[] ahead = ways.Distances(from);
+        int[] behind = ways.Distances(to);
+        ImmutableArray<ImmutableArray<AdapterSide>> steps = Steps(sides, ahead, behind);
+        return steps.IsEmpty ? [] : Chains(from, to, steps, mostPaths);
     }
 
     /// <summary>The one adapter that would join two ends, whether or not anybody makes it.</summary>
@@ -85,44 +58,93 @@ public static class AdapterSearch
         return new($"adapter {from.Mate} to {to.Mate}", from.Mate, to.Mate);
     }
 
-    private static IEnumerable<Piece> Sides(Adapter adapter)
+    /// <summary>
+    /// By place in the chain, the sides that stand there in some shortest chain, in the order of the list; none where none
+    /// joins. The distance of a side from the far end is that of its adapter turned round.
+    /// </summary>
+    private static ImmutableArray<ImmutableArray<AdapterSide>> Steps(AdapterSide[] sides, int[] ahead, int[] behind)
     {
-        ArgumentNullException.ThrowIfNull(adapter, "available");
-        return [new(adapter, adapter.First, adapter.Second), new(adapter, adapter.Second, adapter.First)];
-    }
-
-    /// <summary>By piece, how many pieces a chain from the start to it has, itself counted; the greatest number if none.</summary>
-    private static int[] Distances(FittingEnd from, ImmutableArray<Piece> pieces)
-    {
-        var distance = new int[pieces.Length];
-        Array.Fill(distance, int.MaxValue);
-        Queue<int> open = new();
-        Reach(from, 1);
-        while (open.TryDequeue(out int next))
+        int fewest = int.MaxValue;
+        for (int i = 0; i < sides.Length; i++)
         {
-            Reach(pieces[next].Out, distance[next] + 1);
-        }
-
-        return distance;
-
-        void Reach(FittingEnd end, int pieceCount)
-        {
-            for (int i = 0; i < pieces.Length; i++)
+            int back = behind[sides[i].TurnedFrom(i)];
+            if (ahead[i] != int.MaxValue && back != int.MaxValue)
             {
-                if (distance[i] == int.MaxValue && Seals(end, pieces[i].In))
-                {
-                    distance[i] = pieceCount;
-                    open.Enqueue(i);
-                }
+                fewest = Math.Min(fewest, ahead[i] + back - 1);
             }
         }
+
+        if (fewest == int.MaxValue)
+        {
+            return [];
+        }
+
+        var steps = new ImmutableArray<AdapterSide>.Builder[fewest];
+        for (int step = 0; step < fewest; step++)
+        {
+            steps[step] = ImmutableArray.CreateBuilder<AdapterSide>();
+        }
+
+        for (int i = 0; i < sides.Length; i++)
+        {
+            int back = behind[sides[i].TurnedFrom(i)];
+            if (ahead[i] <= fewest && back <= fewest && ahead[i] + back - 1 == fewest)
+            {
+                steps[ahead[i] - 1].Add(sides[i]);
+            }
+        }
+
+        return [.. steps.Select(s => s.ToImmutable())];
     }
 
-    private static AdapterPath Path(FittingEnd from, ImmutableArray<Piece> chain, FittingEnd to)
+    /// <summary>
+    /// Every chain, in the order of the list, like the figures of a counter: no side leads nowhere, because all of them stand
+    /// in a shortest chain.
+    /// </summary>
+    private static ImmutableArray<AdapterPath> Chains(
+        FittingEnd from,
+        FittingEnd to,
+        ImmutableArray<ImmutableArray<AdapterSide>> steps,
+        int mostPaths
+    )
+    {
+        var found = ImmutableArray.CreateBuilder<AdapterPath>();
+        var chosen = new AdapterSide[steps.Length];
+        var next = new int[steps.Length];
+        int step = 0;
+        while (step >= 0 && found.Count < mostPaths)
+        {
+            if (next[step] == steps[step].Length)
+            {
+                next[step--] = 0;
+                continue;
+            }
+
+            AdapterSide side = steps[step][next[step]++];
+            if (!JointRules.Seals(step == 0 ? from : chosen[step - 1].Out, side.In))
+            {
+                continue;
+            }
+
+            chosen[step] = side;
+            if (step + 1 < steps.Length)
+            {
+                step++;
+            }
+            else
+            {
+                found.Add(Path(from, chosen, to));
+            }
+        }
+
+        return found.ToImmutable();
+    }
+
+    private static AdapterPath Path(FittingEnd from, AdapterSide[] chain, FittingEnd to)
     {
         var joints = ImmutableArray.CreateBuilder<Joint>();
         FittingEnd end = from;
-        foreach (Piece piece in chain)
+        foreach (AdapterSide piece in chain)
         {
             joints.Add(Joint.Between(end, piece.In));
             end = piece.Out;
@@ -131,8 +153,4 @@ public static class AdapterSearch
         joints.Add(Joint.Between(end, to));
         return new([.. chain.Select(p => p.Adapter)], joints.ToImmutable());
     }
-
-    private static bool Seals(FittingEnd a, FittingEnd b) => Joint.Between(a, b).Verdict == JointVerdict.Seals;
-
-    private readonly record struct Piece(Adapter Adapter, FittingEnd In, FittingEnd Out);
 }

@@ -34,6 +34,31 @@ internal static class JointRules
             );
     }
 
+    /// <summary>Whether the verdict is that they seal, without its words: a search asks it a great many times.</summary>
+    internal static bool Seals(FittingEnd first, FittingEnd second) =>
+        first.Gender != second.Gender
+        && SealForm(first.Form) == SealForm(second.Form)
+        && (
+            (first.Thread, second.Thread) switch
+            {
+                ({ } one, { } other) => one.FitWith(other) == ThreadFit.Same,
+                (null, null) => SameDiameter(first, second),
+                _ => false,
+            }
+        );
+
+    /// <summary>The form, of those that seal with each other the first: dryseal seals with plain taper pipe, with sealant.</summary>
+    internal static EndForm SealForm(EndForm form) => form == EndForm.PipeTaperDryseal ? EndForm.PipeTaper : form;
+
+    /// <summary>By no more than this do the diameters of two ends that seal differ, as a part of the greater.</summary>
+    internal const double WidestApart = SameHose;
+
+    private static bool SameDiameter(FittingEnd first, FittingEnd second)
+    {
+        (double a, double b) = (first.Diameter.InSi(), second.Diameter.InSi());
+        return Math.Abs(a - b) / Math.Max(a, b) <= (first.Form == EndForm.HoseBarb ? SameHose : SameTube);
+    }
+
     private static Joint Plain(FittingEnd first, FittingEnd second)
     {
         if (first.Form != second.Form)
@@ -46,12 +71,9 @@ internal static class JointRules
             );
         }
 
-        (double a, double b) = (first.Diameter.InSi(), second.Diameter.InSi());
-        double apart = Math.Abs(a - b) / Math.Max(a, b);
-        bool isHose = first.Form == EndForm.HoseBarb;
-        return apart > (isHose ? SameHose : SameTube)
+        return !SameDiameter(first, second)
                 ? Apart(first, second, JointTrap.None, $"Same form, other size: {first.Size} and {second.Size}.")
-            : isHose
+            : first.Form == EndForm.HoseBarb
                 ? Tight(
                     first,
                     second,

@@ -64,6 +64,82 @@ public sealed class AdapterTests
         Words.Refused<ArgumentException>("name", "Must be a name, not blank.", () => _ = new Adapter("", Port, Hose));
     }
 
+    /// <summary>A union that joins the same either way round is one chain, not two.</summary>
+    [Fact]
+    public void Shortest_PieceOfTwoEqualEnds_StandsInOneWay()
+    {
+        Adapter union = new("union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male));
+
+        Assert.Single(AdapterSearch.Shortest(Hose, FittingEnd.Flare37(6, Female), [union], 10));
+    }
+
+    /// <summary>What the search asks without words is the verdict with words.</summary>
+    [Property]
+    public void Seals_AnyEnds_IsTheVerdict(AnyEnd one, AnyEnd other)
+    {
+        foreach (FittingEnd second in new[] { other.End, one.End, one.End.Mate })
+        {
+            Assert.Equal(
+                Joint.Between(one.End, second).Verdict == JointVerdict.Seals,
+                JointRules.Seals(one.End, second)
+            );
+        }
+    }
+
+    /// <summary>
+    /// Ten thousand equal adapters, and as many that differ by their bore, with a chain of 200 pieces through them. A look at
+    /// every pair took hours; the limit is a thousand times what it takes now, for slow machines.
+    /// </summary>
+    [Fact]
+    public void Shortest_LongLists_AreSearchedAtOnce()
+    {
+        Adapter[] alike =
+        [
+            .. Enumerable.Range(0, 10_000).Select(i => new Adapter($"piece {i}", Usual.First, Usual.Second)),
+        ];
+        Adapter[] ladder =
+        [
+            .. Enumerable.Range(0, 10_000).Select(i => new Adapter($"rung {i}", Tube(i, Female), Tube(i + 1, Male))),
+        ];
+        long start = Environment.TickCount64;
+
+        Assert.Equal(
+            Enumerable.Range(0, 1000).Select(i => $"piece {i}"),
+            AdapterSearch.Shortest(Port, Hose, alike, 1000).Select(p => p.Adapters[0].Name)
+        );
+        Assert.Empty(AdapterSearch.Shortest(Port, FittingEnd.Flare37(8, Female), alike, 1000));
+        Assert.Equal(
+            Enumerable.Range(300, 200).Select(i => $"rung {i}"),
+            Assert
+                .Single(AdapterSearch.Shortest(Tube(300, Male), Tube(500, Female), ladder, 10))
+                .Adapters.Select(a => a.Name)
+        );
+        Assert.InRange(Environment.TickCount64 - start, 0, 60_000);
+    }
+
+    /// <summary>Fifty ways at each of eight steps, half of them into dead ends that come first: 50^8 if they were walked.</summary>
+    [Fact]
+    public void Shortest_ManyDeadEnds_DoNotMultiply()
+    {
+        Adapter[] maze =
+        [
+            .. Enumerable.Range(0, 400).Select(i => Step(i / 50, 0, i < 50 ? 0 : 10, 10)),
+            .. Enumerable.Range(0, 400).Select(i => Step(i / 50, 1, 0, 0)),
+        ];
+
+        var found = AdapterSearch.Shortest(Tube(0, Male), Tube(160, Female), maze, 5);
+
+        Assert.Equal(5, found.Length);
+        Assert.All(found, p => Assert.All(p.Adapters, a => Assert.Equal("way 1", a.Name)));
+
+        static Adapter Step(int level, int way, int here, int there) =>
+            new($"way {way}", Tube((20 * level) + here, Female), Tube((20 * (level + 1)) + there, Male));
+    }
+
+    /// <summary>Two per cent from size to size, where one is allowed: the next does not seal.</summary>
+    private static FittingEnd Tube(int step, EndGender gender) =>
+        FittingEnd.QuickConnect(UnitsNet.Length.FromMillimeters(Math.Pow(1.02, step)), gender);
+
     /// <summary>Any two ends are one generic adapter apart.</summary>
     [Property]
     public void Generic_BetweenAnyEnds_JoinsThem(AnyEnd from, AnyEnd to)
@@ -106,7 +182,7 @@ public sealed class AdapterTests
                 ? 1
                 : 0
             : adapters
-                .SelectMany(a => new[] { (In: a.First, Out: a.Second), (In: a.Second, Out: a.First) })
+                .SelectMany(a => new[] { (In: a.First, Out: a.Second), (In: a.Second, Out: a.First) }.Distinct())
                 .Where(s => Joint.Between(end, s.In).Verdict == JointVerdict.Seals)
                 .Sum(s => Chains(s.Out, to, adapters, pieces - 1));
 }

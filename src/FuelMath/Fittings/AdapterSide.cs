@@ -1,0 +1,22 @@
+namespace FuelMath.Fittings;
+
+/// <summary>An adapter as a chain goes through it: in at one end, out at the other.</summary>
+/// <param name="Adapter">The adapter.</param>
+/// <param name="In">The end towards the start of the chain.</param>
+/// <param name="Out">The end towards its end.</param>
+/// <param name="Turn">How much further on in the list the same adapter stands turned round; zero if that is the same.</param>
+internal readonly record struct AdapterSide(Adapter Adapter, FittingEnd In, FittingEnd Out, int Turn)
+{
+    /// <summary>Both ways through an adapter; only one where its ends are equal.</summary>
+    internal static IEnumerable<AdapterSide> Of(Adapter adapter)
+    {
+        ArgumentNullException.ThrowIfNull(adapter, "available");
+        (FittingEnd first, FittingEnd second) = (adapter.First, adapter.Second);
+        return EndSize.Of(first) == EndSize.Of(second)
+            ? [new(adapter, first, second, 0)]
+            : [new(adapter, first, second, 1), new(adapter, second, first, -1)];
+    }
+
+    /// <summary>Where the same adapter stands turned round, when this stands at a place.</summary>
+    internal int TurnedFrom(int place) => place + Turn;
+}

@@ -1,0 +1,22 @@
+using FuelMath.Internal;
+
+namespace FuelMath.Fittings;
+
+/// <summary>All of an end that decides what it seals with.</summary>
+internal readonly record struct EndSize(
+    EndForm Form,
+    EndGender Gender,
+    double Diameter,
+    ThreadForm? Profile,
+    double Pitch
+)
+{
+    internal static EndSize Of(FittingEnd end) =>
+        new(
+            JointRules.SealForm(end.Form),
+            end.Gender,
+            end.Diameter.InSi(),
+            end.Thread?.Form,
+            end.Thread?.Pitch.InSi() ?? 0
+        );
+}
