@@ -145,9 +145,10 @@ public sealed class Network
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState Solve(ComingFrom side) =>
-        Enum.IsDefined(side)
-            ? Chosen(side)
-            : throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}.");
+        !Enum.IsDefined(side)
+            ? throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}.")
+        : HasCases ? Chosen(side)
+        : Solve();
 
     /// <summary>
     /// Finds all steady states, stable or not: more than one only where a pump's curve has a hump or where pumps join and leave.
