@@ -86,7 +86,6 @@ public sealed class Placement
         var search = new PlacementSearch(
             new PlacementGroups(mass, allowed, nameof(candidates)),
             [.. airs.Select(a => equal ? 1 : a / mean)],
-            equal,
             start,
             mostSteps
         );
@@ -134,7 +133,7 @@ public sealed class Placement
     /// <param name="candidates">At least one injector for each seat, with the stages that it may go to. Copied.</param>
     /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
     /// <param name="points">One or more points, all with the same number of stages. Copied.</param>
-    /// <param name="mostSteps">How many beginnings may be bounded; 1 to 1,000,000,000. Two million take half a minute.</param>
+    /// <param name="mostSteps">How many beginnings may be bounded; 1 to 1,000,000,000. Two million take some seconds, in hard cases half a minute.</param>
     /// <returns>The placement; past the limit the best that was found, with its bound.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">

@@ -1,148 +1,225 @@
 namespace FuelMath.Bench;
 
 /// <summary>Kernel: which groups are left for the chambers still empty, and what to fill next.</summary>
-internal readonly struct PlacementChoice
+/// <remarks>
+/// All chambers' fuel over air lie in one window at each point, whose lower end is only known to lie between two bounds. What
+/// an empty chamber, or an injector that must be placed, can reach at best narrows these bounds, and they in turn the groups
+/// left, until nothing changes much. Source: [Land-Doig-1960] for the search; the narrowing is arithmetic.
+/// </remarks>
+internal sealed class PlacementChoice
 {
-    private readonly PlacementGroups groups;
-    private readonly double[] air;
-    private readonly bool[] isFilled;
-    private readonly (double From, double To)[] reach;
-    private readonly bool[] used;
+    /// <summary>How often the bounds are narrowed at most; more is never wrong, only slower.</summary>
+    private const int MostRounds = 4;
 
+    private readonly PlacementGroups groups;
+    private readonly PlacementChambers chambers;
+    private readonly bool[] used;
+    private readonly bool allMustGo;
+    private readonly (double From, double To)[] reach;
+    private readonly double[] widths;
+    private readonly int[] chamberCounts;
+    private readonly int[] injectorCounts;
+
+    /// <summary>Narrows the groups that were left before.</summary>
+    /// <param name="groups">All groups.</param>
+    /// <param name="chambers">The chambers.</param>
+    /// <param name="used">Which injectors are placed.</param>
+    /// <param name="allMustGo">Whether no injector is to spare.</param>
+    /// <param name="reach">Between which fuel over air the empty chambers must lie at each point; narrowed here.</param>
+    /// <param name="widths">How wide the window of all chambers may be at each point.</param>
+    /// <param name="before">The groups that were left a step before.</param>
     internal PlacementChoice(
         PlacementGroups groups,
-        double[] air,
-        bool[] isFilled,
+        PlacementChambers chambers,
         bool[] used,
+        bool allMustGo,
         (double From, double To)[] reach,
+        double[] widths,
         int[] before
     )
     {
-        (this.groups, this.air, this.isFilled, this.used, this.reach) = (groups, air, isFilled, used, reach);
-        var left = new List<int>(before.Length);
-        foreach (int group in before)
+        (this.groups, this.chambers, this.used, this.allMustGo) = (groups, chambers, used, allMustGo);
+        (this.reach, this.widths) = (reach, widths);
+        (chamberCounts, injectorCounts) = (new int[chambers.Count], new int[used.Length]);
+        Left = Array.FindAll(before, g => groups.IsFree(g, used));
+        for (int round = 0; round < MostRounds && IsPossible; round++)
         {
-            if (groups.IsFree(group, used) && FitsSome(group))
+            Keep();
+            if (!Narrow())
+            {
+                break;
+            }
+        }
+    }
+
+    /// <summary>Groups of injectors not yet used that some empty chamber could take.</summary>
+    internal int[] Left { get; private set; }
+
+    /// <summary>Whether every empty chamber, and every injector that must be placed, still has a group.</summary>
+    internal bool IsPossible { get; private set; } = true;
+
+    /// <summary>
+    /// Chambers with the groups to try in them: all of one chamber, or all that hold one injector, whichever are fewest.
+    /// </summary>
+    internal List<(int Chamber, int Group)> Pick()
+    {
+        (int chamber, int fewest) = (-1, int.MaxValue);
+        for (int c = 0; c < chambers.Count; c++)
+        {
+            // Alike chambers count as one. Where all injectors must go, an injector decides between them.
+            if (chambers.IsFirstAlike(c) && !(allMustGo && chambers.HasAlike(c)) && chamberCounts[c] < fewest)
+            {
+                (chamber, fewest) = (c, chamberCounts[c]);
+            }
+        }
+
+        int injector = -1;
+        for (int i = 0; allMustGo && i < used.Length; i++)
+        {
+            if (!used[i] && injectorCounts[i] < fewest)
+            {
+                (injector, fewest) = (i, injectorCounts[i]);
+            }
+        }
+
+        var all = new List<(int Chamber, int Group)>();
+        for (int c = 0; c < chambers.Count; c++)
+        {
+            if (!chambers.IsFirstAlike(c) || (injector < 0 && c != chamber))
+            {
+                continue;
+            }
+
+            foreach (int group in Left)
+            {
+                if (
+                    Fits(group, c)
+                    && (injector < 0 || groups.Holds(group, injector))
+                    && (allMustGo || groups.Least(group) > chambers.LastAlike(c))
+                    && !groups.HasTwinBefore(group, used)
+                )
+                {
+                    all.Add((c, group));
+                }
+            }
+        }
+
+        // What lies near the middle of the reach comes first.
+        double middle = (reach[0].From + reach[0].To) / 2;
+        return [.. all.OrderBy(p => Math.Abs((groups.Fuel(p.Group, 0) / chambers.Air(p.Chamber)) - middle))];
+    }
+
+    private void Keep()
+    {
+        Array.Clear(chamberCounts);
+        Array.Clear(injectorCounts);
+        var left = new List<int>(Left.Length);
+        foreach (int group in Left)
+        {
+            int places = 0;
+            for (int c = 0; c < chambers.Count; c++)
+            {
+                if (!chambers.IsFilled(c) && Fits(group, c))
+                {
+                    chamberCounts[c]++;
+                    places += chambers.IsFirstAlike(c) ? 1 : 0;
+                }
+            }
+
+            if (places > 0)
             {
                 left.Add(group);
+                foreach (int i in groups.Members(group))
+                {
+                    injectorCounts[i] += places;
+                }
             }
         }
 
         Left = [.. left];
-    }
-
-    /// <summary>Groups of injectors not yet used that some empty chamber could take.</summary>
-    internal int[] Left { get; }
-
-    /// <summary>A chamber, and the groups to try in it, the most usual first; none where something can't be placed any more.</summary>
-    internal (int Chamber, int[] Groups) Pick(bool equalAir, bool allMustGo, int filled, int last)
-    {
-        int rarest = -1;
-        if (allMustGo)
+        for (int c = 0; c < chambers.Count; c++)
         {
-            int[] counts = Counts();
-            for (int i = 0; i < counts.Length; i++)
-            {
-                if (!used[i] && counts[i] == 0)
-                {
-                    return (filled, []);
-                }
-
-                if (!used[i] && (rarest < 0 || counts[i] < counts[rarest]))
-                {
-                    rarest = i;
-                }
-            }
+            IsPossible &= chambers.IsFilled(c) || chamberCounts[c] > 0;
         }
 
-        // Chambers of equal air are alike: each holds the injector that is rarest, or else one with a number above that of
-        // the chamber before.
-        return equalAir
-            ? (filled, Ordered(filled, rarest >= 0 ? [.. Left.Where(Holds(rarest))] : [.. Left.Where(Above(last))]))
-            : Chamber();
-    }
-
-    private Func<int, bool> Holds(int injector)
-    {
-        PlacementGroups all = groups;
-        return g => all.Members(g).Contains(injector);
-    }
-
-    private Func<int, bool> Above(int last)
-    {
-        PlacementGroups all = groups;
-        return g => all.Least(g) > last;
-    }
-
-    /// <summary>The empty chamber with the fewest groups.</summary>
-    private (int Chamber, int[] Groups) Chamber()
-    {
-        (int chamber, int[]? fewest) = (0, null);
-        for (int c = 0; c < air.Length; c++)
+        for (int i = 0; allMustGo && i < used.Length; i++)
         {
-            if (!isFilled[c])
-            {
-                var fit = new List<int>();
-                foreach (int group in Left)
-                {
-                    if (Fits(group, c))
-                    {
-                        fit.Add(group);
-                    }
-                }
+            IsPossible &= used[i] || injectorCounts[i] > 0;
+        }
+    }
 
-                if (fewest is null || fit.Count < fewest.Length)
-                {
-                    (chamber, fewest) = (c, [.. fit]);
-                }
+    /// <summary>Narrows the reach at each point; true when that may shut out more groups.</summary>
+    private bool Narrow()
+    {
+        bool narrower = false;
+        for (int k = 0; k < reach.Length && IsPossible; k++)
+        {
+            (double from, double to) = reach[k];
+            (double least, double most) = Ends(k);
+            // The window must begin no higher than the least of what each reaches at most, and end no lower than the most of
+            // what each reaches at least.
+            double begin = Math.Max(from, most - widths[k]);
+            double end = Math.Min(to, least + widths[k]);
+            if (!(end - begin >= 0) || !(begin <= least) || !(end >= most))
+            {
+                IsPossible = false;
+                return false;
             }
+
+            narrower |= begin > from || end < to;
+            reach[k] = (begin, end);
         }
 
-        return (chamber, Ordered(chamber, fewest ?? []));
+        return narrower;
     }
 
-    /// <summary>Groups near the middle of all that are left come first.</summary>
-    private int[] Ordered(int chamber, int[] some)
+    /// <summary>The least of what any chamber or injector reaches at most, and the most of what any reaches at least.</summary>
+    private (double Least, double Most) Ends(int point)
     {
-        PlacementGroups all = groups;
-        double share = air[chamber];
-        double middle = Left.Length == 0 ? 0 : Left.Average(g => all.Fuel(g, 0));
-        return [.. some.OrderBy(g => Math.Abs((all.Fuel(g, 0) / share) - middle))];
-    }
-
-    private int[] Counts()
-    {
-        var counts = new int[used.Length];
+        Span<double> lows = stackalloc double[chambers.Count + used.Length];
+        Span<double> highs = stackalloc double[chambers.Count + used.Length];
+        lows.Fill(double.PositiveInfinity);
+        highs.Fill(double.NegativeInfinity);
         foreach (int group in Left)
         {
-            foreach (int i in groups.Members(group))
+            for (int c = 0; c < chambers.Count; c++)
             {
-                counts[i]++;
+                if (chambers.IsFilled(c) || !Fits(group, c))
+                {
+                    continue;
+                }
+
+                double value = groups.Fuel(group, point) / chambers.Air(c);
+                (lows[c], highs[c]) = (Math.Min(lows[c], value), Math.Max(highs[c], value));
+                foreach (int i in groups.Members(group))
+                {
+                    ref double low = ref lows[chambers.Count + i];
+                    ref double high = ref highs[chambers.Count + i];
+                    (low, high) = (Math.Min(low, value), Math.Max(high, value));
+                }
             }
         }
 
-        return counts;
-    }
-
-    private bool FitsSome(int group)
-    {
-        for (int c = 0; c < air.Length; c++)
+        (double least, double most) = (double.PositiveInfinity, double.NegativeInfinity);
+        int counted = allMustGo ? lows.Length : chambers.Count;
+        for (int j = 0; j < counted; j++)
         {
-            if (!isFilled[c] && Fits(group, c))
+            bool placed = j < chambers.Count ? chambers.IsFilled(j) : used[j - chambers.Count];
+            if (!placed)
             {
-                return true;
+                (least, most) = (Math.Min(least, highs[j]), Math.Max(most, lows[j]));
             }
         }
 
-        return false;
+        return (least, most);
     }
 
     private bool Fits(int group, int chamber)
     {
         for (int k = 0; k < reach.Length; k++)
         {
-            double value = groups.Fuel(group, k) / air[chamber];
-            if (!(value > reach[k].From && value < reach[k].To))
+            double value = groups.Fuel(group, k) / chambers.Air(chamber);
+            if (!(value >= reach[k].From && value <= reach[k].To))
             {
                 return false;
             }

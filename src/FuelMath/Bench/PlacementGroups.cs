@@ -11,6 +11,8 @@ internal sealed class PlacementGroups
     private readonly int[][] members;
     private readonly double[,] fuel;
     private readonly int[,][] rising;
+    private readonly int[] twinBefore;
+    private readonly int[][] byDifference;
 
     /// <summary>Mass by point, stage and injector; which injector may go to which stage.</summary>
     internal PlacementGroups(double[,,] mass, bool[,] allowed, string paramName)
@@ -27,6 +29,11 @@ internal sealed class PlacementGroups
             );
         }
 
+        byDifference =
+            Stages == 2 && allowed.Cast<bool>().All(a => a)
+                ? [.. Enumerable.Range(0, Points).Select(ByDifference)]
+                : [];
+        twinBefore = [.. Enumerable.Range(0, Injectors).Select(TwinBefore)];
         var all = new List<int[]>();
         Build([], all);
         members = [.. all];
@@ -70,6 +77,30 @@ internal sealed class PlacementGroups
     /// <summary>The first injector of a group, by its number.</summary>
     internal int Least(int group) => members[group].Min();
 
+    internal bool Holds(int group, int injector) => Array.IndexOf(members[group], injector) >= 0;
+
+    /// <summary>
+    /// Whether the same fuel comes of a group earlier in the order: with an injector that delivers alike, has a lower number
+    /// and is not used, or with two such in the other order.
+    /// </summary>
+    internal bool HasTwinBefore(int group, bool[] used)
+    {
+        int[] all = members[group];
+        for (int s = 0; s < all.Length; s++)
+        {
+            for (int twin = twinBefore[all[s]]; twin >= 0; twin = twinBefore[twin])
+            {
+                int at = Array.IndexOf(all, twin);
+                if (at > s || (at < 0 && !used[twin]))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
     internal double Fuel(int group, int point) => fuel[group, point];
 
     internal bool IsFree(int group, bool[] used)
@@ -89,9 +120,14 @@ internal sealed class PlacementGroups
     /// The least and the most fuel that so many chambers could get from the injectors left; infinite when too few may go to a
     /// stage.
     /// </summary>
-    internal (double Least, double Most) Range(int point, int chambers, bool[] used)
+    internal (double Least, double Most) Range(int point, int chambers, bool[] used, bool allMustGo)
     {
         (double least, double most) = (0, 0);
+        if (allMustGo && byDifference.Length > 0)
+        {
+            return (Split(point, chambers, used, false), Split(point, chambers, used, true));
+        }
+
         for (int s = 0; s < Stages; s++)
         {
             int[] order = rising[point, s];
@@ -100,6 +136,28 @@ internal sealed class PlacementGroups
         }
 
         return (least, most);
+    }
+
+    /// <summary>Injectors by what they give more in the first stage than in the second.</summary>
+    private int[] ByDifference(int point) =>
+        [.. Enumerable.Range(0, Injectors).OrderBy(i => mass[point, 0, i] - mass[point, 1, i])];
+
+    /// <summary>The fuel of all injectors left, when those go to the first stage that give most, or least, more there.</summary>
+    private double Split(int point, int chambers, bool[] used, bool most)
+    {
+        (double sum, int count) = (0, chambers);
+        int[] order = byDifference[point];
+        for (int j = 0; j < order.Length; j++)
+        {
+            int i = order[most ? order.Length - 1 - j : j];
+            if (!used[i])
+            {
+                sum += mass[point, count > 0 ? 0 : 1, i];
+                count--;
+            }
+        }
+
+        return sum;
     }
 
     private double Sum(int[] order, int count, int point, int stage, bool[] used, bool fromTheTop)
@@ -116,6 +174,30 @@ internal sealed class PlacementGroups
         }
 
         return count > 0 ? double.PositiveInfinity : sum;
+    }
+
+    /// <summary>The injector before this one that delivers the same everywhere and may go to the same stages; -1 without one.</summary>
+    private int TwinBefore(int injector)
+    {
+        for (int other = injector - 1; other >= 0; other--)
+        {
+            bool same = true;
+            for (int s = 0; s < Stages; s++)
+            {
+                same &= Allowed[s, other] == Allowed[s, injector];
+                for (int k = 0; k < Points; k++)
+                {
+                    same &= mass[k, s, other] == mass[k, s, injector];
+                }
+            }
+
+            if (same)
+            {
+                return other;
+            }
+        }
+
+        return -1;
     }
 
     private void Build(int[] begun, List<int[]> all)

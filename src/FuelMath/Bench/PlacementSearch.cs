@@ -7,8 +7,9 @@ namespace FuelMath.Bench;
 /// ones, up to the best that is known. Each target that is searched to the end without success is a lower bound.
 /// </para>
 /// <para>
-/// At each step only groups count that lie, at every point, within the target's reach of the chambers already filled. Next
-/// comes whatever has the fewest groups left: an injector where all must be placed and chambers are alike, else a chamber.
+/// At each step only groups count that lie, at every point, within the target's reach of the chambers already filled and of
+/// what those still empty can get. Next comes whatever has the fewest groups left, a chamber or an injector that must be
+/// placed. Of injectors that deliver alike, and of chambers with the same air, only one order is tried.
 /// Source: [Land-Doig-1960].
 /// </para>
 /// </remarks>
@@ -20,11 +21,10 @@ internal sealed class PlacementSearch
 
     private readonly PlacementGroups groups;
     private readonly double[] air;
-    private readonly bool equalAir;
+    private readonly PlacementChambers chambers;
     private readonly bool allMustGo;
     private readonly int mostSteps;
     private readonly bool[] used;
-    private readonly bool[] isFilled;
     private readonly int[] seats;
     private readonly double[,] low;
     private readonly double[,] high;
@@ -36,11 +36,12 @@ internal sealed class PlacementSearch
     /// <summary>
     /// The groups; air of each chamber with mean one; an allowed placement to begin with; how many groups may be tried.
     /// </summary>
-    internal PlacementSearch(PlacementGroups groups, double[] air, bool equalAir, int[] start, int mostSteps)
+    internal PlacementSearch(PlacementGroups groups, double[] air, int[] start, int mostSteps)
     {
-        (this.groups, this.air, this.equalAir, this.mostSteps) = (groups, air, equalAir, mostSteps);
+        (this.groups, this.air, this.mostSteps) = (groups, air, mostSteps);
+        chambers = new(air);
         allMustGo = groups.Injectors == air.Length * groups.Stages;
-        (used, isFilled) = (new bool[groups.Injectors], new bool[air.Length]);
+        used = new bool[groups.Injectors];
         seats = new int[air.Length * groups.Stages];
         (low, high) = (new double[air.Length + 1, groups.Points], new double[air.Length + 1, groups.Points]);
         sum = new double[air.Length + 1, groups.Points];
@@ -71,7 +72,7 @@ internal sealed class PlacementSearch
         foreach (double share in Targets)
         {
             cutoff = Math.Min(share * known, BestValue);
-            Fill(0, -1, all);
+            Fill(0, all);
             if (stopped)
             {
                 return;
@@ -111,28 +112,36 @@ internal sealed class PlacementSearch
         return worst;
     }
 
-    private void Fill(int filled, int last, int[] left)
+    private void Fill(int filled, int[] left)
     {
         if (filled == air.Length)
         {
             double value = Value(seats);
             if (value < cutoff)
             {
-                (cutoff, BestValue, Best) = (value, value, [.. seats]);
+                int[] better = [.. seats];
+                PlacementStart.Improve(better, groups.Allowed, Value);
+                value = Value(better);
+                (cutoff, BestValue, Best) = (value, value, better);
             }
 
             return;
         }
 
         var reach = new (double From, double To)[groups.Points];
-        if (!Reach(filled, reach))
+        var widths = new double[groups.Points];
+        if (!Reach(filled, reach, widths))
         {
             return;
         }
 
-        var next = new PlacementChoice(groups, air, isFilled, used, reach, left);
-        (int chamber, int[] children) = next.Pick(equalAir, allMustGo, filled, last);
-        foreach (int group in children)
+        var next = new PlacementChoice(groups, chambers, used, allMustGo, reach, widths, left);
+        if (!next.IsPossible)
+        {
+            return;
+        }
+
+        foreach ((int chamber, int group) in next.Pick())
         {
             if (stopped || Steps >= mostSteps)
             {
@@ -142,7 +151,7 @@ internal sealed class PlacementSearch
 
             Steps++;
             Place(filled, chamber, group);
-            Fill(filled + 1, groups.Least(group), next.Left);
+            Fill(filled + 1, next.Left);
             Take(chamber, group);
         }
     }
@@ -150,17 +159,17 @@ internal sealed class PlacementSearch
     /// <summary>
     /// Where the fuel over air of the chambers still empty must lie at each point; false when their mean can't.
     /// </summary>
-    private bool Reach(int filled, (double From, double To)[] reach)
+    private bool Reach(int filled, (double From, double To)[] reach, double[] widths)
     {
         double airLeft = 0;
         for (int c = 0; c < air.Length; c++)
         {
-            airLeft += isFilled[c] ? 0 : air[c];
+            airLeft += chambers.IsFilled(c) ? 0 : air[c];
         }
 
         for (int k = 0; k < groups.Points; k++)
         {
-            (double least, double most) = groups.Range(k, air.Length - filled, used);
+            (double least, double most) = groups.Range(k, air.Length - filled, used, allMustGo);
             double width = cutoff * (1 - Rounding) * (sum[filled, k] + most) / air.Length;
             double lowest = Math.Min(low[filled, k], most / airLeft);
             double highest = Math.Max(high[filled, k], least / airLeft);
@@ -170,7 +179,9 @@ internal sealed class PlacementSearch
                 return false;
             }
 
-            reach[k] = (high[filled, k] - width, low[filled, k] + width);
+            // The window begins no higher than the lowest and ends no lower than the highest that are known.
+            reach[k] = (highest - width, lowest + width);
+            widths[k] = width;
         }
 
         return true;
@@ -194,7 +205,15 @@ internal sealed class PlacementSearch
 
     private void Mark(int chamber, int group, bool value)
     {
-        isFilled[chamber] = value;
+        if (value)
+        {
+            chambers.Fill(chamber, groups.Least(group));
+        }
+        else
+        {
+            chambers.Empty(chamber);
+        }
+
         foreach (int i in groups.Members(group))
         {
             used[i] = value;
