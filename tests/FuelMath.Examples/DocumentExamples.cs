@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using FuelMath.Bench;
 using FuelMath.Documents;
+using FuelMath.Lines;
 using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Systems;
@@ -155,5 +157,42 @@ public sealed class DocumentExamples
 
         Assert.Equal(280.9, reading.VolumeFlow.CubicCentimetersPerMinute, 1e-9);
         Assert.Contains("\"3 bar\"", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LinePlanFile()
+    {
+        #region LinePlanDocument
+        LinePlan plan = LinePlanDocument.Read(
+            """
+            {
+              "document": "line plan",
+              "version": "1",
+              "name": "feed",
+              "pieces": [
+                {"kind": "from port", "name": "pump outlet", "end": {"kind": "O-ring boss", "dash": 6, "gender": "female"}},
+                {
+                  "kind": "adapter",
+                  "name": "boss to flare -6",
+                  "first": {"kind": "O-ring boss", "dash": 6, "gender": "male"},
+                  "second": {"kind": "37 degree flare", "dash": 6, "gender": "male"},
+                  "loss": {
+                    "name": "its passage",
+                    "bore": "7.2 mm",
+                    "lossCoefficient": 0.1,
+                    "basis": "supplied",
+                    "source": {"key": "Workshop-class", "locator": "invented"}
+                  }
+                },
+                {"kind": "to port", "name": "rail inlet", "end": {"kind": "37 degree flare", "dash": 6, "gender": "female"}}
+              ]
+            }
+            """
+        );
+        ImmutableArray<BillRow> toBuy = plan.Bill;
+        #endregion
+
+        Assert.True(plan.AllSeal);
+        Assert.Equal("1 x boss to flare -6", Assert.Single(toBuy).ToString());
     }
 }

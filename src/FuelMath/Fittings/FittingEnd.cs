@@ -1,3 +1,4 @@
+using System.Globalization;
 using FuelMath.Internal;
 using FuelMath.Sources;
 using UnitsNet;
@@ -23,9 +24,11 @@ public sealed class FittingEnd
         string size,
         ScrewThread? thread,
         Length diameter,
-        DataSource source
+        DataSource source,
+        string? tableSize
     )
     {
+        TableSize = tableSize;
         Form = form;
         Gender = Guard.Known(gender, nameof(gender));
         Size = size;
@@ -49,6 +52,9 @@ public sealed class FittingEnd
     /// <summary>Diameter of the tube end or bore of the hose where it has no thread; else that of the thread.</summary>
     public Length Diameter { get; }
 
+    /// <summary>Its size in the table of its form, as text; null where it is described by its thread or diameter.</summary>
+    internal string? TableSize { get; }
+
     /// <summary>What seals it.</summary>
     public SealKind Seal => EndWords.SealOf(Form);
 
@@ -57,7 +63,15 @@ public sealed class FittingEnd
 
     /// <summary>The end that it is made for: same form and size, other gender.</summary>
     public FittingEnd Mate =>
-        new(Form, Gender == EndGender.Male ? EndGender.Female : EndGender.Male, Size, Thread, Diameter, Source);
+        new(
+            Form,
+            Gender == EndGender.Male ? EndGender.Female : EndGender.Male,
+            Size,
+            Thread,
+            Diameter,
+            Source,
+            TableSize
+        );
 
     /// <summary>An end of a flare of 37 degrees. Male is the cone outside; female the nut with the flared seat.</summary>
     /// <param name="dash">The dash size without its dash.</param>
@@ -94,11 +108,12 @@ public sealed class FittingEnd
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The standard does not have this size.</exception>
     public static FittingEnd MetricORingPort(int threadMillimeters, EndGender gender) =>
-        FromThread(
+        Table(
             EndForm.MetricORingPort,
             gender,
             EndTables.Of(EndTables.MetricPort, "Metric O-ring port", threadMillimeters, nameof(threadMillimeters)),
-            EndTables.MetricPortSource
+            EndTables.MetricPortSource,
+            threadMillimeters.ToString(CultureInfo.InvariantCulture)
         );
 
     /// <summary>An end with American taper pipe thread, sealed with sealant.</summary>
@@ -107,11 +122,12 @@ public sealed class FittingEnd
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
     public static FittingEnd PipeTaper(string size, EndGender gender) =>
-        Pipe(
+        Table(
             EndForm.PipeTaper,
             gender,
             EndTables.Of(EndTables.Npt, "NPT", size ?? "", nameof(size)),
-            EndTables.NptSource
+            EndTables.NptSource,
+            size!
         );
 
     /// <summary>An end with American dryseal taper pipe thread.</summary>
@@ -120,11 +136,12 @@ public sealed class FittingEnd
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
     public static FittingEnd PipeTaperDryseal(string size, EndGender gender) =>
-        Pipe(
+        Table(
             EndForm.PipeTaperDryseal,
             gender,
             EndTables.Of(EndTables.Nptf, "NPTF", size ?? "", nameof(size)),
-            EndTables.NptfSource
+            EndTables.NptfSource,
+            size!
         );
 
     /// <summary>An end with parallel Whitworth pipe thread, for a bonded washer.</summary>
@@ -133,11 +150,12 @@ public sealed class FittingEnd
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
     public static FittingEnd PipeParallelBonded(string size, EndGender gender) =>
-        Pipe(
+        Table(
             EndForm.PipeParallelBonded,
             gender,
             EndTables.Of(EndTables.ParallelPipe, "ISO 228 thread", size ?? "", nameof(size)),
-            EndTables.ParallelPipeSource
+            EndTables.ParallelPipeSource,
+            size!
         );
 
     /// <summary>An end with taper Whitworth pipe thread, sealed with sealant.</summary>
@@ -146,11 +164,12 @@ public sealed class FittingEnd
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The table does not have this size.</exception>
     public static FittingEnd PipeTaperWhitworth(string size, EndGender gender) =>
-        Pipe(
+        Table(
             EndForm.PipeTaperWhitworth,
             gender,
             EndTables.Of(EndTables.TaperPipe, "ISO 7 thread", size ?? "", nameof(size)),
-            EndTables.TaperPipeSource
+            EndTables.TaperPipeSource,
+            size!
         );
 
     /// <summary>A threaded end of a size that no table here has, or a banjo or brake-type flare.</summary>
@@ -167,7 +186,7 @@ public sealed class FittingEnd
         ArgumentNullException.ThrowIfNull(source);
         Guard.Known(form, nameof(form));
         return EndWords.HasThread(form)
-            ? new(form, gender, thread.Designation, thread, thread.MajorDiameter, source)
+            ? new(form, gender, thread.Designation, thread, thread.MajorDiameter, source, null)
             : throw new ArgumentOutOfRangeException(nameof(form), $"Must be a form with a thread; it was {form}.");
     }
 
@@ -212,11 +231,17 @@ public sealed class FittingEnd
                 EndForm.Flare37 => EndTables.Flare37Source,
                 EndForm.Flare45 => EndTables.Flare45Source,
                 _ => EndTables.ORingBossSource,
-            }
+            },
+            dash.ToString(CultureInfo.InvariantCulture)
         );
 
-    private static FittingEnd Pipe(EndForm form, EndGender gender, ScrewThread thread, DataSource source) =>
-        new(form, gender, thread.Designation, thread, thread.MajorDiameter, source);
+    private static FittingEnd Table(
+        EndForm form,
+        EndGender gender,
+        ScrewThread thread,
+        DataSource source,
+        string tableSize
+    ) => new(form, gender, thread.Designation, thread, thread.MajorDiameter, source, tableSize);
 
     private static FittingEnd Plain(EndForm form, EndGender gender, Length diameter, string paramName)
     {
@@ -227,7 +252,8 @@ public sealed class FittingEnd
             FormattableString.Invariant($"{d * 1e3:0.##} mm"),
             null,
             diameter,
-            EndTables.CallerSource
+            EndTables.CallerSource,
+            null
         );
     }
 }

@@ -18,6 +18,7 @@ public sealed class SchemaTests
     [InlineData("operating-list")]
     [InlineData("network")]
     [InlineData("bench-record")]
+    [InlineData("line-plan")]
     public void PublishedSchema_IsThatOfTheLibrary(string name)
     {
         string schema = name switch
@@ -25,6 +26,7 @@ public sealed class SchemaTests
             "fuel-system" => SystemDocument.Schema,
             "operating-list" => OperatingListDocument.Schema,
             "bench-record" => BenchDocument.Schema,
+            "line-plan" => LinePlanDocument.Schema,
             _ => NetworkDocument.Schema,
         };
         if (Environment.GetEnvironmentVariable("WRITE_SCHEMAS") is not null)
@@ -40,6 +42,7 @@ public sealed class SchemaTests
     [InlineData("operating-list")]
     [InlineData("network")]
     [InlineData("bench-record")]
+    [InlineData("line-plan")]
     public void PublishedSchemas_AreValidSchemas(string name)
     {
         using var schema = JsonDocument.Parse(TestFiles.Schema(name));
@@ -76,6 +79,19 @@ public sealed class SchemaTests
             string changed = text.Replace($"\"{property}\":", $"\"{property}X\":", StringComparison.Ordinal);
             Assert.Throws<DocumentException>(() => BenchDocument.Read(changed));
             Assert.False(IsValid(TestFiles.BenchSchema, changed), property);
+        }
+    }
+
+    [Fact]
+    public void LinePlan_WithEachPropertyRenamed_IsRefusedByReaderAndSchemaAlike()
+    {
+        string text = LinePlanDocument.Write(LinePlanDocumentTests.Every());
+        Assert.True(IsValid(TestFiles.LinePlanSchema, text));
+        foreach (string property in Names(JsonDocument.Parse(text).RootElement).ToHashSet())
+        {
+            string changed = text.Replace($"\"{property}\":", $"\"{property}X\":", StringComparison.Ordinal);
+            Assert.Throws<DocumentException>(() => LinePlanDocument.Read(changed));
+            Assert.False(IsValid(TestFiles.LinePlanSchema, changed), property);
         }
     }
 

@@ -27,4 +27,6 @@ internal static class TestFiles
     internal static JsonSchema BenchSchema { get; } = JsonSchema.FromText(Schema("bench-record"));
 
     internal static JsonSchema NetworkSchema { get; } = JsonSchema.FromText(Schema("network"));
+
+    internal static JsonSchema LinePlanSchema { get; } = JsonSchema.FromText(Schema("line-plan"));
 }
