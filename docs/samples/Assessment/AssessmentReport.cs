@@ -32,7 +32,7 @@ internal sealed class AssessmentReport(
         Findings();
         if (measured is not null)
         {
-            new MeasuredReport(system, measured, to).Print();
+            new MeasuredReport(system, points, measured, to).Print();
         }
 
         Cautions();
@@ -148,6 +148,13 @@ internal sealed class AssessmentReport(
         }
 
         table.Print(to);
+        if (system.Plan.Nodes.Select(n => n.Elevation.Meters).Distinct().Count() > 1)
+        {
+            to.WriteLine(
+                "  Nodes stand at different heights: a lower one shows more than the one before it, a higher one less, down to below zero."
+            );
+        }
+
         to.Heading("Flow through each part, L/h");
         table = new Table(["part", .. solved.Select(p => p.Point.Name)]);
         foreach (FuelLine line in system.Plan.Lines)
@@ -167,7 +174,7 @@ internal sealed class AssessmentReport(
             "bypassed L/h",
             "reserve %",
             "regulator",
-            "pump L/h at bar",
+            "pump L/h at bar rise",
             "pump A",
             "pulsing bound"
         );
@@ -198,6 +205,9 @@ internal sealed class AssessmentReport(
         }
 
         table.Print(to);
+        to.WriteLine(
+            "  Reserve: bypassed over drawn, a share of what the engine uses. Pump: flow at its pressure rise."
+        );
         to.WriteLine(
             "  Pulsing bound: factor on quadratic losses if nothing damped the pulses; the truth lies between 1 and it."
         );

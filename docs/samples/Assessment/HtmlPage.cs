@@ -68,12 +68,13 @@ internal static class HtmlPage
                 "<p>Bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.</p>"
             );
             page.WriteLine("<h2>With the injectors as measured, if the controller keeps assuming the rating</h2>");
+            page.WriteLine("<p>Findings above hold here too; below stands what the measured injectors add.</p>");
             page.WriteLine("<h3>Lambda of each cylinder</h3>" + MixtureChart.Uncorrected(measured));
             page.WriteLine(MixtureChart.UnderOneSensor(measured));
             page.WriteLine(
                 "<p>A predicted lambda is no clearance to load an engine. Never run an engine leaner than intended to test a set.</p>"
             );
-            WriteGroups(page, FindingGroup.Of(measured.Uncorrected));
+            WriteGroups(page, FindingGroup.Added(measured, points));
         }
 
         page.WriteLine($"<h2>Sheet to hand over</h2><pre>{Html.Escape(sheet)}</pre><h2>Cautions</h2><ul>");
@@ -98,7 +99,7 @@ internal static class HtmlPage
 
         if (groups.Count == 0)
         {
-            page.WriteLine("<p>none</p>");
+            page.WriteLine("<p>No finding.</p>");
         }
     }
 }

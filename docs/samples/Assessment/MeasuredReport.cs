@@ -5,7 +5,12 @@ using FuelMath.Systems;
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>Prints what the bench found, and what it does to a controller that keeps assuming the rating.</summary>
-internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWriter to)
+internal sealed class MeasuredReport(
+    FuelSystem system,
+    IReadOnlyList<SolvedPoint> points,
+    MeasuredSet set,
+    TextWriter to
+)
 {
     internal void Print()
     {
@@ -88,15 +93,21 @@ internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWri
         }
 
         lambdas.Print(to);
-        foreach (FindingGroup danger in FindingGroup.Of(set.Uncorrected).Where(g => g.Severity == Severity.Danger))
+        to.WriteLine(
+            "  Uncorrected at every point, also where a sensor would hold the mean: the sensor takes away what it sees,"
+        );
+        to.WriteLine(
+            "  within its limits, but not what one cylinder differs from the others. A sensor that fails leaves all of it."
+        );
+        foreach (FindingGroup group in FindingGroup.Added(set, points))
         {
-            to.WriteLine($"  DANGER   {danger.What}");
-            foreach (string value in danger.Values)
+            to.WriteLine($"  {group.Severity.ToString().ToUpperInvariant(), -8} {group.What}");
+            foreach (string value in group.Values)
             {
                 to.WriteLine($"           {value}");
             }
 
-            to.WriteLine($"           {danger.Action}");
+            to.WriteLine($"           {group.Action} {group.Source}");
         }
 
         to.WriteLine(

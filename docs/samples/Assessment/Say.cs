@@ -23,5 +23,12 @@ internal static class Say
 
     internal static string Mixture(Lambda? lambda) => lambda is { } value ? value.ToString() : "-";
 
-    internal static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    /// <summary>A number that rounds to nothing carries no sign.</summary>
+    internal static string Number(double value, string format)
+    {
+        string text = value.ToString(format, CultureInfo.InvariantCulture);
+        return text.AsSpan().IndexOfAnyInRange('1', '9') < 0
+            ? 0.0.ToString(format, CultureInfo.InvariantCulture)
+            : text;
+    }
 }

@@ -22,6 +22,9 @@ internal sealed class PumpReading(Pump pump)
     /// <summary>What the curve rests on where it is an estimate; null when it was measured.</summary>
     internal string? EstimateBasis { get; private set; }
 
+    /// <summary>Whether it is read between two measured voltages.</summary>
+    internal bool IsBetweenVoltages => whole is null;
+
     /// <summary>Pressure rise in Pa over flow in m3/s, piece by piece.</summary>
     internal ReadOnlySpan<Piece> RiseOverFlow =>
         whole is null ? riseOverFlow.AsSpan(0, count + 1) : whole.RiseOverFlow.Pieces;

@@ -11,6 +11,9 @@ namespace FuelMath.Systems;
 /// <summary>Makes a <see cref="SystemState"/> of a settled solve.</summary>
 internal static class SystemReport
 {
+    private const string BetweenVoltages =
+        "A pump runs between two measured voltages, where flow and current are taken as linear in voltage: not proven.";
+
     internal static SystemState Of(FuelSystem system, SolverState state, FuelPathSolution solution)
     {
         ImmutableArray<InjectorResult> injectors = Injectors(system, state, solution);
@@ -51,6 +54,11 @@ internal static class SystemReport
     private static ImmutableArray<string> Estimates(FuelSystem system, SolverState state)
     {
         ImmutableArray<string> estimates = system.Solver.Estimates;
+        if (Array.Exists(state.Pumps, p => p.IsBetweenVoltages))
+        {
+            estimates = estimates.Add(BetweenVoltages);
+        }
+
         foreach (PumpReading pump in state.Pumps)
         {
             if (pump.EstimateBasis is { } basis)
