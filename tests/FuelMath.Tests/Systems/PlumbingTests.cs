@@ -314,7 +314,25 @@ public sealed class PlumbingTests
             "A pump curve is an estimate: Pump 'chopped' at a duty of 80 %: a chopped supply taken by its mean.",
             part.Evidence.Estimates
         );
-        Assert.DoesNotContain(full.Evidence.Estimates, e => e.StartsWith("A pump", StringComparison.Ordinal));
+        Assert.DoesNotContain(full.Evidence.Estimates, e => e.StartsWith("A pump curve", StringComparison.Ordinal));
+    }
+
+    /// <summary>The usual pump was measured at two voltages and runs between them; one of a single curve does not.</summary>
+    [Fact]
+    public void Pump_BetweenMeasuredVoltages_IsSaidToBeUnproven()
+    {
+        const string unproven =
+            "A pump runs between two measured voltages, where flow and current are taken as linear in voltage: not proven.";
+        Pump single = new Pump("single", [Workshop.Pump(1).Curves[1]], Workshop.Gasoline, Workshop.Invented).WithDrive(
+            "held",
+            PumpDrive.BySpeed(Ratio.FromPercent(95), ElectricPotential.FromVolts(8), ElectricPotential.FromVolts(16))
+        );
+
+        Assert.Contains(unproven, PlumbingRig.With(PlumbingRig.Usual()).Solve(Cruise).Evidence.Estimates);
+        Assert.DoesNotContain(
+            unproven,
+            PlumbingRig.With(PlumbingRig.Usual(pump: single)).Solve(Cruise).Evidence.Estimates
+        );
     }
 
     /// <summary>A held speed does not care for the voltage: with half of it lost, the flow stays.</summary>
