@@ -87,8 +87,8 @@ public sealed class AdapterTests
     }
 
     /// <summary>
-    /// Ten thousand equal adapters, and as many that differ by their bore, with a chain of 200 pieces through them. A look at
-    /// every pair took hours; the limit is a thousand times what it takes now, for slow machines.
+    /// Ten thousand equal adapters, and as many that differ by their bore, with a chain of 200 pieces through them: a
+    /// look at every pair of them would not end in reasonable time.
     /// </summary>
     [Fact]
     public void Shortest_LongLists_AreSearchedAtOnce()
@@ -101,7 +101,6 @@ public sealed class AdapterTests
         [
             .. Enumerable.Range(0, 10_000).Select(i => new Adapter($"rung {i}", Tube(i, Female), Tube(i + 1, Male))),
         ];
-        long start = Environment.TickCount64;
 
         Assert.Equal(
             Enumerable.Range(0, 1000).Select(i => $"piece {i}"),
@@ -114,7 +113,6 @@ public sealed class AdapterTests
                 .Single(AdapterSearch.Shortest(Tube(300, Male), Tube(500, Female), ladder, 10))
                 .Adapters.Select(a => a.Name)
         );
-        Assert.InRange(Environment.TickCount64 - start, 0, 60_000);
     }
 
     /// <summary>Fifty ways at each of eight steps, half of them into dead ends that come first: 50^8 if they were walked.</summary>
