@@ -7,14 +7,8 @@ namespace FuelMath.Networks;
 /// <summary>What a link was made from, as it was given, so that it can be written down. Immutable.</summary>
 internal abstract class LinkGiven { }
 
-/// <summary>A pipe, with or without a check valve.</summary>
-internal sealed class PipeGiven(
-    Length length,
-    Length bore,
-    Length roughness,
-    Ratio lossCoefficient,
-    FrictionLaw friction
-) : LinkGiven
+/// <summary>A round passage.</summary>
+internal abstract class RoundGiven(Length length, Length bore, Length roughness, Ratio lossCoefficient) : LinkGiven
 {
     internal Length Length { get; } = length;
 
@@ -23,7 +17,17 @@ internal sealed class PipeGiven(
     internal Length Roughness { get; } = roughness;
 
     internal Ratio LossCoefficient { get; } = lossCoefficient;
+}
 
+/// <summary>A pipe, with or without a check valve.</summary>
+internal sealed class PipeGiven(
+    Length length,
+    Length bore,
+    Length roughness,
+    Ratio lossCoefficient,
+    FrictionLaw friction
+) : RoundGiven(length, bore, roughness, lossCoefficient)
+{
     internal FrictionLaw Friction { get; } = friction;
 
     internal PipePart Part(bool oneWay) => PartMath.Pipe(Length, Bore, Roughness, LossCoefficient, Friction, oneWay);
@@ -36,16 +40,8 @@ internal sealed class CurvedPipeGiven(
     Length roughness,
     Ratio lossCoefficient,
     Length coilDiameter
-) : LinkGiven
+) : RoundGiven(length, bore, roughness, lossCoefficient)
 {
-    internal Length Length { get; } = length;
-
-    internal Length Bore { get; } = bore;
-
-    internal Length Roughness { get; } = roughness;
-
-    internal Ratio LossCoefficient { get; } = lossCoefficient;
-
     internal Length CoilDiameter { get; } = coilDiameter;
 
     internal CurvedPart Part() => PartMath.CurvedPipe(Length, Bore, Roughness, LossCoefficient, CoilDiameter);

@@ -6,6 +6,15 @@ namespace FuelMath.Networks;
 /// <summary>What a link is made of, in plain SI numbers. Immutable.</summary>
 internal abstract class LinkPart { }
 
+/// <summary>A round passage.</summary>
+internal abstract class RoundPart(double length, double bore, double roughness, double lossCoefficient) : LinkPart
+{
+    internal readonly double Length = length;
+    internal readonly double Bore = bore;
+    internal readonly double Roughness = roughness;
+    internal readonly double LossCoefficient = lossCoefficient;
+}
+
 /// <summary>A straight round passage.</summary>
 internal sealed class PipePart(
     double length,
@@ -14,12 +23,8 @@ internal sealed class PipePart(
     double lossCoefficient,
     FrictionLaw friction,
     bool oneWay
-) : LinkPart
+) : RoundPart(length, bore, roughness, lossCoefficient)
 {
-    internal readonly double Length = length;
-    internal readonly double Bore = bore;
-    internal readonly double Roughness = roughness;
-    internal readonly double LossCoefficient = lossCoefficient;
     internal readonly FrictionLaw Friction = friction;
     internal readonly bool OneWay = oneWay;
 }
@@ -31,13 +36,8 @@ internal sealed class CurvedPart(
     double roughness,
     double lossCoefficient,
     double coilDiameter
-) : LinkPart
+) : RoundPart(length, bore, roughness, lossCoefficient)
 {
-    internal readonly double Length = length;
-    internal readonly double Bore = bore;
-    internal readonly double Roughness = roughness;
-    internal readonly double LossCoefficient = lossCoefficient;
-
     /// <summary>Bore over the diameter of the curve of the center line.</summary>
     internal readonly double Curvature = bore / coilDiameter;
 

@@ -12,51 +12,36 @@ namespace FuelMath.Networks;
 internal struct PipeLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {
-    private T laminar;
-    private T dynamic;
-    private T reynoldsPerFlow;
+    private RoundPassage<T> passage;
     private T rough;
-    private double slender;
-    private double minor;
-    private T first;
-    private T usual;
 
     /// <inheritdoc />
     public static double LeastSlope => Stiff.Least;
 
     /// <inheritdoc />
-    public readonly T FirstFlow => first;
+    public readonly T FirstFlow => passage.First;
 
     /// <inheritdoc />
-    public readonly T UsualSlope => usual;
+    public readonly T UsualSlope => passage.Usual;
 
     /// <inheritdoc />
     public void Load(LinkPart part)
     {
         var pipe = (PipePart)part;
-        (slender, minor) = (pipe.Length / pipe.Bore, pipe.LossCoefficient);
+        passage.Load(pipe);
         rough = T.Of(pipe.Roughness / pipe.Bore / 3.7);
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around)
-    {
-        T bore = T.Of(((PipePart)part).Bore);
-        T velocity = Friction.Velocity(T.Of(1), bore);
-        dynamic = MinorLoss.PressureLoss(T.Of(1), around.Density, velocity);
-        reynoldsPerFlow = Friction.Reynolds(velocity, bore, around.Density, around.Viscosity);
-        laminar = Friction.LaminarFactor(reynoldsPerFlow) * slender * dynamic;
-        first = PipeScale.Velocity / velocity;
-        usual = PipeScale.UsualSlope(dynamic, slender, minor, first);
-    }
+    public void Carry(LinkPart part, in Surroundings<T> around) => passage.Carry((PipePart)part, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
         Dual<T> size = Dual<T>.Abs(flow);
-        Dual<T> square = dynamic * (flow * size);
-        Dual<T> reynolds = reynoldsPerFlow * size;
+        Dual<T> square = passage.Dynamic * (flow * size);
+        Dual<T> reynolds = passage.ReynoldsPerFlow * size;
         Dual<T> viscous = 2.51 / Dual<T>.Max(reynolds, Dual<T>.Of(Friction.TurbulentFrom));
         Dual<T> x = Colebrook.Polish<Dual<T>>(memory, viscous, rough);
         memory = x.Number;
@@ -68,10 +53,10 @@ internal struct PipeLaw<T> : ILinkLaw<T>
         Dual<T> factor = Dual<T>.Select(Dual<T>.Less(reynolds, Dual<T>.Of(Friction.TurbulentFrom)), between, turbulent);
         Dual<T> friction = Dual<T>.Select(
             Dual<T>.Less(reynolds, Dual<T>.Of(Friction.LaminarUpTo)),
-            laminar * flow,
-            slender * (factor * square)
+            passage.Laminar * flow,
+            passage.Slender * (factor * square)
         );
-        return new(friction + (minor * square));
+        return new(friction + (passage.Minor * square));
     }
 
     /// <inheritdoc />

@@ -1,0 +1,74 @@
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>What the laws of both types of regulator work out alike from their settings and the fluid.</summary>
+/// <remarks>
+/// The held side lies at held - influence x other side, and slope q further: up for a bypass regulator, down for a
+/// reducing one.
+/// </remarks>
+internal struct RegulatorBalance<T>
+    where T : struct, IScalar<T>
+{
+    /// <summary>The loss of the open passage where a cold start begins, Pa.</summary>
+    private const double UsualLoss = 1e3;
+
+    /// <summary>While it regulates, a regulator without slope has no scale of pressure of its own, Pa.</summary>
+    private const double UsualPressure = 1e5;
+
+    private T reference;
+
+    /// <summary>Pressure that it holds at no flow, with no pressure on its other side, Pa at elevation zero.</summary>
+    internal T Held;
+
+    /// <summary>Pa s/m3.</summary>
+    internal T Slope;
+
+    /// <summary>Seat area over diaphragm area less seat area.</summary>
+    internal T Influence;
+
+    /// <summary>Loss over the square of flow when open to its stop, Pa s2/m6.</summary>
+    internal T Open;
+
+    /// <summary>See <see cref="ILinkLaw{T}.FirstFlow"/>.</summary>
+    internal T First;
+
+    /// <summary>See <see cref="ILinkLaw{T}.UsualSlope"/>.</summary>
+    internal T Usual;
+
+    /// <summary>Takes the settings.</summary>
+    internal void Load(LinkPart part)
+    {
+        var regulator = (RegulatorPart)part;
+        reference = T.Of(regulator.Reference);
+        Slope = T.Of(regulator.Slope);
+        Influence = T.Of(regulator.Influence);
+    }
+
+    /// <param name="pressure">The reference pressure, Pa gauge. <see cref="Carry"/> follows.</param>
+    internal void SetReference(T pressure) => reference = pressure;
+
+    /// <summary>Works out all that depends on the fluid and on the elevation of both sides.</summary>
+    internal void Carry(LinkPart part, T headHeld, T headOther, T density)
+    {
+        var regulator = (RegulatorPart)part;
+
+        // Areas in units of the diaphragm less the seat, so that the force is a pressure. The pressure on the other side
+        // is left to the law, which weighs it with the influence.
+        T none = T.Of(0);
+        T net = BypassValve.HeldPressure(
+            T.Of(regulator.Setting),
+            reference,
+            none,
+            1 + Influence,
+            Influence,
+            none,
+            none
+        );
+        Held = net + headHeld + (Influence * headOther);
+        Open = regulator.Square + BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), density, T.Of(1));
+        First = T.Sqrt(UsualLoss / Open);
+        Usual = UsualPressure / First;
+    }
+}

@@ -1,0 +1,50 @@
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>What the laws of all round passages work out alike from the passage and its fluid.</summary>
+internal struct RoundPassage<T>
+    where T : struct, IScalar<T>
+{
+    /// <summary>The usual velocity where a cold start begins, m/s.</summary>
+    private const double UsualVelocity = 0.6;
+
+    private const double UsualFactor = 0.03;
+
+    /// <summary>Laminar loss over flow of the straight passage, Pa s/m3.</summary>
+    internal T Laminar;
+
+    /// <summary>Dynamic pressure over the square of flow, Pa s2/m6.</summary>
+    internal T Dynamic;
+
+    /// <summary>Reynolds number over flow, s/m3.</summary>
+    internal T ReynoldsPerFlow;
+
+    /// <summary>See <see cref="ILinkLaw{T}.FirstFlow"/>.</summary>
+    internal T First;
+
+    /// <summary>See <see cref="ILinkLaw{T}.UsualSlope"/>: the resistance at the usual velocity.</summary>
+    internal T Usual;
+
+    /// <summary>Length over bore.</summary>
+    internal double Slender;
+
+    /// <summary>Sum of the loss coefficients.</summary>
+    internal double Minor;
+
+    /// <summary>Takes the measures of the passage.</summary>
+    internal void Load(RoundPart part) => (Slender, Minor) = (part.Length / part.Bore, part.LossCoefficient);
+
+    /// <summary>Works out all that depends on the fluid.</summary>
+    internal void Carry(RoundPart part, in Surroundings<T> around)
+    {
+        T bore = T.Of(part.Bore);
+        T velocity = Friction.Velocity(T.Of(1), bore);
+        Dynamic = MinorLoss.PressureLoss(T.Of(1), around.Density, velocity);
+        ReynoldsPerFlow = Friction.Reynolds(velocity, bore, around.Density, around.Viscosity);
+        Laminar = Friction.LaminarFactor(ReynoldsPerFlow) * Slender * Dynamic;
+        First = UsualVelocity / velocity;
+        Usual = ((UsualFactor * Slender) + Minor) * Dynamic * First;
+    }
+}
