@@ -1,4 +1,6 @@
 using System.Globalization;
+using FsCheck;
+using FsCheck.Fluent;
 using FsCheck.Xunit;
 
 [assembly: FuelMath.Tests.DrawnCases]
@@ -18,17 +20,34 @@ internal sealed class DrawnCasesAttribute : PropertiesAttribute
 
     public DrawnCasesAttribute()
     {
-        if (Environment.GetEnvironmentVariable("FUELMATH_SEED") is { Length: > 0 } seed)
+        if (Seed is { } seed)
         {
-            Replay = string.Create(
-                CultureInfo.InvariantCulture,
-                $"{ulong.Parse(seed, CultureInfo.InvariantCulture)},{Step}"
-            );
+            Replay = string.Create(CultureInfo.InvariantCulture, $"{seed},{Step}");
         }
 
-        if (Environment.GetEnvironmentVariable("FUELMATH_CASES") is { Length: > 0 } cases)
+        if (Cases is { } cases)
         {
-            MaxTest = int.Parse(cases, CultureInfo.InvariantCulture);
+            MaxTest = cases;
         }
     }
+
+    /// <summary>The same for properties that a test checks by itself.</summary>
+    internal static Config Settings
+    {
+        get
+        {
+            Config settings = Config.QuickThrowOnFailure.WithMaxTest(Cases ?? Config.Quick.MaxTest);
+            return Seed is { } seed ? settings.WithReplay(seed, Step) : settings;
+        }
+    }
+
+    private static ulong? Seed =>
+        Environment.GetEnvironmentVariable("FUELMATH_SEED") is { Length: > 0 } seed
+            ? ulong.Parse(seed, CultureInfo.InvariantCulture)
+            : null;
+
+    private static int? Cases =>
+        Environment.GetEnvironmentVariable("FUELMATH_CASES") is { Length: > 0 } cases
+            ? int.Parse(cases, CultureInfo.InvariantCulture)
+            : null;
 }

@@ -18,5 +18,5 @@ internal static class FormulaArbitraries
     internal static Arbitrary<double[]> Fractions(int count) => Fraction.ArrayOf(count).ToArbitrary();
 
     internal static void ForAll(int count, Action<double[]> law) =>
-        Prop.ForAll(Fractions(count), law).QuickCheckThrowOnFailure();
+        Prop.ForAll(Fractions(count), law).Check(DrawnCasesAttribute.Settings);
 }

@@ -20,6 +20,9 @@ internal abstract class FormulaCase(string name, int ulps, params (double Low, d
     /// <summary>Where the formula jumps with its first argument, so that no difference across has a meaning.</summary>
     internal virtual double[] Jumps => [];
 
+    /// <summary>The size of the terms of a difference that may come near zero: its rounding is theirs.</summary>
+    internal virtual double Terms => 0;
+
     internal abstract T At<T>(T[] a)
         where T : struct, IScalar<T>;
 

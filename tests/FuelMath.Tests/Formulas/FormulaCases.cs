@@ -350,8 +350,11 @@ internal static class FormulaCases
         internal override T At<T>(T[] a) => Conductor.AwgDiameter(a[0]);
     }
 
-    private sealed class ConductorAwgFromArea() : FormulaCase("Conductor.AwgFromArea", 64, (1e-7, 5e-5))
+    private sealed class ConductorAwgFromArea() : FormulaCase("Conductor.AwgFromArea", 8, (1e-7, 5e-5))
     {
+        /// <inheritdoc />
+        internal override double Terms => 36;
+
         internal override T At<T>(T[] a) => Conductor.AwgFromArea(a[0]);
     }
 

@@ -162,7 +162,7 @@ public sealed class ReadingsTests
                 T lane = formula.At(arguments);
                 for (int i = 0; i < count; i++)
                 {
-                    long apart = Apart(formula.Real(points[i]), element(lane, i));
+                    double apart = Apart(formula.Real(points[i]), element(lane, i), formula.Terms);
                     Assert.True(apart <= formula.Ulps, $"{formula.Name} is {apart} units in the last place off.");
                 }
             }
@@ -206,9 +206,12 @@ public sealed class ReadingsTests
 
     private static Traced Input(double value) => Traced.Input(new Symbol("x", "", "an input", null), value);
 
-    private static void Same(double expected, double actual) => Assert.Equal(0, Apart(expected, actual));
+    private static void Same(double expected, double actual) => Assert.Equal(0, Apart(expected, actual, 0));
 
-    /// <summary>How many doubles lie between two; zero and minus zero are one.</summary>
-    private static long Apart(double a, double b) =>
-        a == b ? 0 : Math.Abs(BitConverter.DoubleToInt64Bits(a) - BitConverter.DoubleToInt64Bits(b));
+    /// <summary>How many units in the last place two numbers lie apart, their own or those of the terms they come from.</summary>
+    private static double Apart(double a, double b, double terms)
+    {
+        double size = Math.Max(Math.Abs(a), terms);
+        return a == b ? 0 : Math.Abs(b - a) / (Math.BitIncrement(size) - size);
+    }
 }
