@@ -42,6 +42,9 @@ internal static class HtmlPage
         }
 
         page.WriteLine("<h2>Pressure along the path</h2>" + Charts.PressureAlongPath(system, states));
+        page.WriteLine(
+            "<p>Nodes stand in the order of the description: where the path splits, as into two rails, neighbors here lie side by side there.</p>"
+        );
         if (busiest is not null)
         {
             page.WriteLine("<h2>Duty cycle over speed</h2>" + Charts.DutyOverSpeed(system, busiest.Point));

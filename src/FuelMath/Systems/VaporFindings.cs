@@ -1,11 +1,17 @@
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Sources;
 
 namespace FuelMath.Systems;
 
 /// <summary>What there is to say of boiling fuel.</summary>
 internal sealed class VaporFindings(SolvedSystem solved)
 {
+    private static readonly DataSource Unchecked = new(
+        "Definition",
+        "a margin needs a vapor pressure to be held against"
+    );
+
     internal void Look()
     {
         if (!solved.System.Fuel.HasVaporPressure)
@@ -16,7 +22,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
                 "unknown",
                 "none",
                 "Hot-fuel behavior is not checked. Measure the blend, or keep the fuel cool and the pump inlet flooded.",
-                SolvedSystem.ByDefinition
+                Unchecked
             );
             return;
         }
@@ -34,7 +40,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
                 $"{solved.Point.Fuel.InSi() - 273.15:0} degC",
                 "the range of the vapor-pressure data",
                 outside.Message.Split(Environment.NewLine)[0],
-                SolvedSystem.ByDefinition
+                Unchecked
             );
             return;
         }
