@@ -56,7 +56,12 @@ internal sealed class PulsedReport
 
             if (!injector.Now.Leakage.IsEmpty)
             {
-                var leak = new LeakageVerdict(injector.Now.Leakage, LeakageLimit.CommonPractice, DropVolume.Estimate);
+                var leak = new LeakageVerdict(
+                    injector.Now.Leakage,
+                    LeakageLimit.CommonPractice,
+                    DropVolume.Estimate,
+                    Ratio.FromPercent(95)
+                );
                 to.WriteLine($"    leakage {leak} (common practice: at most {leak.Limit}): {leak.Verdict}");
             }
 

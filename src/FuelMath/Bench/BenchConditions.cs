@@ -86,10 +86,14 @@ public sealed class BenchConditions
 
     /// <summary>Whether readings under both belong on one line.</summary>
     internal bool Match(BenchConditions other) =>
+        MatchFluid(other)
+        && Widths == other.Widths
+        && (Driver is null ? other.Driver is null : other.Driver is not null && Driver.Matches(other.Driver));
+
+    /// <summary>Whether pressure, fluid and temperature are the same: all that a shut injector feels.</summary>
+    internal bool MatchFluid(BenchConditions other) =>
         Fluid.Name == other.Fluid.Name
         && Same(PressureSi, other.PressureSi)
-        && Widths == other.Widths
-        && (Driver is null ? other.Driver is null : other.Driver is not null && Driver.Matches(other.Driver))
         && Same(FluidTemperature.InSi(), other.FluidTemperature.InSi());
 
     /// <summary>The driver and what is in the widths, in words.</summary>

@@ -1,46 +1,64 @@
 using System.Collections.Immutable;
 using FuelMath.Internal;
+using FuelMath.Uncertainty;
 using UnitsNet;
 
 namespace FuelMath.Bench;
 
 /// <summary>What leakage readings of one injector say against a limit.</summary>
 /// <remarks>
-/// Readings count together: all that passed over all of the time. Undecided where even the limit would not have shown one
-/// step of the instrument in that time: no drop in twenty seconds does not prove one drop a minute. Immutable and safe to
-/// share between threads. Equality is by reference.
+/// <para>
+/// Readings are judged condition by condition (pressure, fluid, temperature), and the worst decides: rejected if one is
+/// rejected, else undecided if one is undecided. A pressure at which nothing leaks says nothing of a higher one.
+/// </para>
+/// <para>
+/// Counted drops are judged by exact Poisson limits: accepted when so few would hardly fall at the limit, rejected when so
+/// many would hardly, else undecided. With 95 % and a limit of one a minute, three minutes without a drop are accepted and
+/// one drop in a minute is not. A collected volume is judged with one step of the glass to either side. Source:
+/// [Garwood-1936].
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class LeakageVerdict
 {
-    private readonly double rate;
-
     /// <summary>Judges leakage.</summary>
     /// <param name="readings">One or more readings. Copied.</param>
     /// <param name="limit">The most that may pass.</param>
     /// <param name="drop">The volume of a drop, for readings in another measure than the limit.</param>
+    /// <param name="confidence">How sure an acceptance or a rejection by counted drops must be; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
-    public LeakageVerdict(IEnumerable<LeakageReading> readings, LeakageLimit limit, DropVolume drop)
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    public LeakageVerdict(IEnumerable<LeakageReading> readings, LeakageLimit limit, DropVolume drop, Ratio confidence)
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(limit);
         ArgumentNullException.ThrowIfNull(drop);
-        (Readings, Limit, Drop) = ([.. readings], limit, drop);
+        _ = Student.Checked(confidence);
+        (Readings, Limit, Drop, Confidence) = ([.. readings], limit, drop, confidence);
         Guard.AtLeast(1, Readings.Length, "A verdict on leakage", nameof(readings));
-        (double Amount, double Step)[] all = [.. Readings.Select(r => r.In(limit.IsByDrops, drop.Si))];
-        double seconds = Readings.Sum(r => r.OverSi);
-        (double amount, double step) = (all.Sum(a => a.Amount), all.Max(a => a.Step));
-        rate = amount / seconds;
-        double allowed = limit.Si * seconds * (1 + Guard.EdgeTolerance);
+        var conditions = new List<List<LeakageReading>>();
+        foreach (LeakageReading reading in Readings)
+        {
+            List<LeakageReading>? same = conditions.Find(c => c[0].Conditions.MatchFluid(reading.Conditions));
+            if (same is null)
+            {
+                conditions.Add([reading]);
+            }
+            else
+            {
+                same.Add(reading);
+            }
+        }
+
+        Conditions =
+        [
+            .. conditions
+                .Select(c => new LeakageAtCondition([.. c], limit, drop, confidence))
+                .OrderBy(c => Order(c.Verdict))
+                .ThenByDescending(c => c.ShareOfLimit.InSi()),
+        ];
         RestsOnDropVolume = Readings.Any(r => r.Drops.HasValue != limit.IsByDrops);
-        Verdict =
-            allowed < step
-                ? amount > allowed + step
-                    ? BenchVerdict.Rejected
-                    : BenchVerdict.Undecided
-                : amount <= allowed
-                    ? BenchVerdict.Accepted
-                    : BenchVerdict.Rejected;
     }
 
     /// <summary>The readings.</summary>
@@ -52,19 +70,36 @@ public sealed class LeakageVerdict
     /// <summary>The volume of a drop that was used where measures differ.</summary>
     public DropVolume Drop { get; }
 
-    /// <summary>What the readings say.</summary>
-    public BenchVerdict Verdict { get; }
+    /// <summary>How sure an acceptance or a rejection by counted drops is.</summary>
+    public Ratio Confidence { get; }
+
+    /// <summary>The readings of each condition with their own verdict, the worst first.</summary>
+    public ImmutableArray<LeakageAtCondition> Conditions { get; }
+
+    /// <summary>The condition that decides.</summary>
+    public LeakageAtCondition Worst => Conditions[0];
+
+    /// <summary>What the readings say: the verdict of the worst condition.</summary>
+    public BenchVerdict Verdict => Worst.Verdict;
 
     /// <summary>Whether the volume of a drop played a part; see whether it is an estimate.</summary>
     public bool RestsOnDropVolume { get; }
 
-    /// <summary>What passed, as a share of the limit.</summary>
-    public Ratio ShareOfLimit => SiUnits.Ratio(rate / Limit.Si);
+    /// <summary>What passed at the worst condition, as a share of the limit.</summary>
+    public Ratio ShareOfLimit => Worst.ShareOfLimit;
 
-    /// <summary>Formats what passed, in the measure of the limit.</summary>
+    /// <summary>The highest differential pressure at which leakage was watched, in Pa.</summary>
+    public Pressure HighestDifferentialPressure => SiUnits.Pressure(Readings.Max(r => r.Conditions.PressureSi));
+
+    /// <summary>Formats what passed at the worst condition, in the measure of the limit.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        Limit.IsByDrops
-            ? FormattableString.Invariant($"{rate * 60:0.###} drops/min")
-            : Guard.Show(SiUnits.VolumeFlow(rate), UnitsNet.Units.VolumeFlowUnit.CubicCentimeterPerMinute);
+    public override string ToString() => Worst.ToString();
+
+    private static int Order(BenchVerdict verdict) =>
+        verdict switch
+        {
+            BenchVerdict.Rejected => 0,
+            BenchVerdict.Undecided => 1,
+            _ => 2,
+        };
 }

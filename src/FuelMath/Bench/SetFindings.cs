@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FuelMath.Findings;
+using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Sources;
 using UnitsNet;
@@ -13,7 +14,7 @@ internal static class SetFindings
     private static readonly DataSource Median = new("Common-practice", "coil against the median of its set");
 
     internal static ImmutableArray<Finding> Of(SetReport report) =>
-        [.. Set(report), .. report.Members.SelectMany(m => Member(m, report.Limits))];
+        [.. Set(report), .. report.Members.SelectMany(m => Member(m, report.Limits, report.Rating))];
 
     private static IEnumerable<Finding> Set(SetReport report)
     {
@@ -43,7 +44,7 @@ internal static class SetFindings
         }
     }
 
-    private static IEnumerable<Finding> Member(SetMember one, AcceptanceLimits limits)
+    private static IEnumerable<Finding> Member(SetMember one, AcceptanceLimits limits, FlowRating rating)
     {
         if (!one.IsFlowAccepted)
         {
@@ -73,14 +74,28 @@ internal static class SetFindings
         {
             bool rejected = leak.Verdict == BenchVerdict.Rejected;
             yield return new(
-                rejected ? Severity.Danger : Severity.Note,
+                rejected ? Severity.Danger : Severity.Warning,
                 rejected
                     ? $"Injector '{one.Name}' leaks"
-                    : $"The leakage of injector '{one.Name}' was not watched for long enough",
+                    : $"The leakage of injector '{one.Name}' was not watched for long enough to accept it",
                 leak + (leak is { RestsOnDropVolume: true, Drop.IsEstimate: true } ? " (drop volume estimated)" : ""),
                 leak.Limit.ToString(),
                 leak.Limit.Source,
-                rejected ? "Do not fit it: it can fill a cylinder with fuel." : "Read for longer."
+                rejected
+                    ? "Do not fit it: it can fill a cylinder with fuel."
+                    : "Do not fit it before it is decided: read for longer at that pressure."
+            );
+        }
+
+        if (!one.IsLeakageWatched)
+        {
+            yield return new(
+                Severity.Warning,
+                $"The leakage of injector '{one.Name}' was watched only below the pressure of its rating",
+                Show.Bar(one.Leakage!.HighestDifferentialPressure.InSi()),
+                $"{Show.Bar(rating.DifferentialPressure.InSi())} or more",
+                one.Leakage.Limit.Source,
+                "Read it again at the highest pressure that the injector will see: more pressure can open a leak."
             );
         }
 

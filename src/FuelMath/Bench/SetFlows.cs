@@ -35,6 +35,7 @@ internal sealed class SetFlows
         (Mean, Deviation) = (sample.Mean, sample.StandardDeviation);
         Spread = (All.Max(f => f.Now) - All.Min(f => f.Now)) / Mean;
         Rated = rating.StaticVolumeFlow.InSi();
+        RatedPressure = rating.DifferentialPressure.InSi();
         Reach = limits.FromRating.InSi() + Guard.EdgeTolerance;
         int freedom = All.Sum(f => f.Repeats - 1);
         if (freedom > 0)
@@ -58,6 +59,9 @@ internal sealed class SetFlows
     internal double Spread { get; }
 
     internal double Rated { get; }
+
+    /// <summary>The differential pressure of the rating, Pa.</summary>
+    internal double RatedPressure { get; }
 
     /// <summary>The largest departure from the rating, with the tolerance of an edge.</summary>
     internal double Reach { get; }

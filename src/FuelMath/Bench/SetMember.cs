@@ -68,7 +68,21 @@ public sealed class SetMember
     /// <summary>What its coil says against the band; none without a reading or without a band.</summary>
     public CoilVerdict? Coil { get; }
 
-    /// <summary>Whether its flow is accepted and neither leakage nor coil is rejected.</summary>
-    public bool IsAccepted =>
-        IsFlowAccepted && Leakage?.Verdict != BenchVerdict.Rejected && Coil?.Verdict != BenchVerdict.Rejected;
+    /// <summary>
+    /// Rejected if flow, leakage or coil is; else undecided if leakage or coil is, or if leakage was watched only below the
+    /// pressure of the rating; else accepted, as far as it was read.
+    /// </summary>
+    public BenchVerdict Verdict =>
+        !IsFlowAccepted || Leakage?.Verdict == BenchVerdict.Rejected || Coil?.Verdict == BenchVerdict.Rejected
+            ? BenchVerdict.Rejected
+        : Leakage?.Verdict == BenchVerdict.Undecided || Coil?.Verdict == BenchVerdict.Undecided || !IsLeakageWatched
+            ? BenchVerdict.Undecided
+        : BenchVerdict.Accepted;
+
+    /// <summary>Whether its <see cref="Verdict"/> is accepted; undecided is not.</summary>
+    public bool IsAccepted => Verdict == BenchVerdict.Accepted;
+
+    /// <summary>Whether leakage was not read at all, or also at the pressure of the rating or above.</summary>
+    internal bool IsLeakageWatched =>
+        Leakage is null || Leakage.HighestDifferentialPressure.InSi() >= set.RatedPressure * (1 - Guard.EdgeTolerance);
 }

@@ -30,7 +30,7 @@ public sealed class SetReport
     /// <param name="rating">What each of them is rated at; readings are carried to its conditions.</param>
     /// <param name="injectors">Two or more injectors. Copied.</param>
     /// <param name="limits">What they are held against.</param>
-    /// <param name="confidence">How often the interval of a flow holds the truth; 50 % to 99.99 %.</param>
+    /// <param name="confidence">How often the interval of a flow holds the truth, and how sure a verdict on counted drops must be; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
     /// There are fewer than two injectors, a name is there twice, or one has no reading of static flow.
@@ -55,7 +55,9 @@ public sealed class SetReport
         ImmutableArray<SetCoil?> coils = Coils(all, limits);
         Members =
         [
-            .. all.Select((one, i) => new SetMember(one.Name, flows.All[i], flows, Leakage(one, limits), coils[i])),
+            .. all.Select(
+                (one, i) => new SetMember(one.Name, flows.All[i], flows, Leakage(one, limits, confidence), coils[i])
+            ),
         ];
         Findings = SetFindings.Of(this);
     }
@@ -99,11 +101,17 @@ public sealed class SetReport
     /// <summary>Whether the spread lies within its limit.</summary>
     public bool IsMatched => Spread.InSi() <= Limits.Spread.InSi() + Guard.EdgeTolerance;
 
-    /// <summary>Whether the set is matched and every injector accepted.</summary>
-    public bool IsAccepted => IsMatched && Members.All(m => m.IsAccepted);
+    /// <summary>Rejected if it is not matched or one injector is rejected; else undecided if one is; else accepted.</summary>
+    public BenchVerdict Verdict =>
+        !IsMatched || Members.Any(m => m.Verdict == BenchVerdict.Rejected) ? BenchVerdict.Rejected
+        : Members.Any(m => m.Verdict == BenchVerdict.Undecided) ? BenchVerdict.Undecided
+        : BenchVerdict.Accepted;
 
-    private static LeakageVerdict? Leakage(BenchedInjector one, AcceptanceLimits limits) =>
-        one.Now.Leakage.IsEmpty ? null : new(one.Now.Leakage, limits.Leakage, limits.Drop);
+    /// <summary>Whether its <see cref="Verdict"/> is accepted; undecided is not.</summary>
+    public bool IsAccepted => Verdict == BenchVerdict.Accepted;
+
+    private static LeakageVerdict? Leakage(BenchedInjector one, AcceptanceLimits limits, Ratio confidence) =>
+        one.Now.Leakage.IsEmpty ? null : new(one.Now.Leakage, limits.Leakage, limits.Drop, confidence);
 
     private static ImmutableArray<SetCoil?> Coils(ImmutableArray<BenchedInjector> all, AcceptanceLimits limits)
     {

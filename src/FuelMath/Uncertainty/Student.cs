@@ -23,15 +23,7 @@ public static class Student
     public static double TwoSided(int degreesOfFreedom, Ratio confidence)
     {
         Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
-        double share = Guard.InRange(
-            confidence,
-            confidence.InSi(),
-            LeastConfidence,
-            MostConfidence,
-            SiUnits.Ratio,
-            nameof(confidence)
-        );
-        return Quantile(degreesOfFreedom, (1 - share) / 2);
+        return Quantile(degreesOfFreedom, (1 - Checked(confidence)) / 2);
     }
 
     /// <summary>How often scatter alone gives a departure of so many standard errors or more, to either side.</summary>
@@ -45,6 +37,17 @@ public static class Student
         // The square of Student's t is Fisher's ratio with one degree of freedom above.
         return SiUnits.Ratio(FTest.UpperTail(t * t, 1, degreesOfFreedom));
     }
+
+    /// <summary>A confidence as a share: 50 % to 99.99 %.</summary>
+    internal static double Checked(Ratio confidence) =>
+        Guard.InRange(
+            confidence,
+            confidence.InSi(),
+            LeastConfidence,
+            MostConfidence,
+            SiUnits.Ratio,
+            nameof(confidence)
+        );
 
     /// <summary>
     /// The place with this much of the distribution below its mirror image. By halving, until two neighboring numbers are

@@ -37,23 +37,57 @@ public sealed class SetVerdictTests
         Assert.False(report.IsAccepted);
         Finding finding = Assert.Single(report.Findings);
         Assert.Equal(
-            (Severity.Danger, "Injector 'B' leaks", "5 drops/min", "1 drops/min"),
+            (Severity.Danger, "Injector 'B' leaks", "5 drops/min at 3.00 bar", "1 drops/min"),
             (finding.Severity, finding.What, finding.Value, finding.Limit)
         );
     }
 
+    /// <summary>Undecided is not accepted: of a leak that was watched for twenty seconds nobody knows.</summary>
     [Fact]
-    public void Report_LeakageWatchedTooBriefly_IsANote()
+    public void Report_LeakageWatchedTooBriefly_IsUndecided()
     {
         LeakageReading brief = LeakageReading.FromDrops(0, Duration.FromSeconds(20), TestBench.Conditions);
         SetReport report = Of(Good("A"), With("B", [brief], []));
 
-        Assert.True(report.IsAccepted);
+        Assert.False(report.IsAccepted);
+        Assert.Equal([BenchVerdict.Accepted, BenchVerdict.Undecided], report.Members.Select(m => m.Verdict));
+        Assert.Equal(BenchVerdict.Undecided, report.Verdict);
+        Finding finding = Assert.Single(report.Findings);
         Assert.Equal(
-            "The leakage of injector 'B' was not watched for long enough",
-            Assert.Single(report.Findings).What
+            (Severity.Warning, "The leakage of injector 'B' was not watched for long enough to accept it"),
+            (finding.Severity, finding.What)
         );
     }
+
+    /// <summary>Tight at 1 bar, rated at 3 bar: what it does at 3 bar was not read.</summary>
+    [Fact]
+    public void Report_LeakageWatchedBelowTheRating_IsUndecided()
+    {
+        LeakageReading low = LeakageReading.FromDrops(
+            0,
+            Duration.FromMinutes(10),
+            new(
+                Pressure.FromBars(1),
+                TestBench.Conditions.Fluid,
+                TestBench.Conditions.FluidTemperature,
+                TestBench.Source
+            )
+        );
+        SetReport report = Of(Good("A"), With("B", [low], []));
+
+        Assert.Equal(BenchVerdict.Accepted, report.Members[1].Leakage!.Verdict);
+        Assert.Equal(BenchVerdict.Undecided, report.Verdict);
+        Finding finding = Assert.Single(report.Findings);
+        Assert.Equal(("1.00 bar", "3.00 bar or more"), (finding.Value, finding.Limit));
+    }
+
+    /// <summary>A meter too coarse to place a coil in its band decides nothing either.</summary>
+    [Fact]
+    public void Report_CoilUndecided_IsUndecided() =>
+        Assert.Equal(
+            BenchVerdict.Undecided,
+            Of(AcceptanceLimits.CommonPractice.WithCoil(Band), Good("A"), With("B", [], [Coil(12.97, 20, 0.1)])).Verdict
+        );
 
     /// <summary>By hand: of 12.5, 12.6, 12.4 and 11.2 the median is 12.45; 11.2 lies 10.04 % below.</summary>
     [Fact]

@@ -33,6 +33,8 @@ public sealed class BareNumberTests
         ["RankedCause.Criterion"] = "statistics: a pure number that only differences of mean something",
         ["Student.TwoSided"] = "a pure number",
         ["Student.TwoSidedPValue"] = "a pure number",
+        ["PoissonLimits.Lower"] = "a mean count, a pure number",
+        ["PoissonLimits.Upper"] = "a mean count, a pure number",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };
