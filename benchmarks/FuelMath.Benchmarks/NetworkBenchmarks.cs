@@ -86,10 +86,10 @@ public class NetworkBenchmarks
         T pressure = other ? reference + 5e3 : reference;
         T flow = other ? 1.1 * commanded : commanded;
         work.SetPressure(manifold, pressure);
-        work.SetReference(regulator, pressure);
+        work.Set(regulator, [pressure]);
         foreach (int injector in injectors)
         {
-            work.SetInjector(injector, T.Of(1.8e-8), flow);
+            work.Set(injector, [T.Of(1.8e-8), flow]);
         }
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Scalars;
 using FuelMath.Sources;
 using UnitsNet;
@@ -29,7 +30,7 @@ namespace FuelMath.Filters;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Filter" />
 /// </example>
-public sealed class Filter
+public sealed class Filter : FlowPart
 {
     private readonly double linear;
     private readonly double cleanLinear;
@@ -114,6 +115,9 @@ public sealed class Filter
 
     /// <summary>The loss at which the element collapses, as the caller knows it; null where nobody does.</summary>
     public Pressure? CollapseDifferentialPressure { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law => new SquarePart { LinearPerViscosity = linear, SquarePerDensity = quadratic };
 
     /// <summary>Loss per viscosity and flow, 1/m³.</summary>
     internal double LinearSi => linear;

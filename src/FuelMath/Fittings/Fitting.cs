@@ -1,5 +1,6 @@
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Scalars;
 using FuelMath.Sources;
 using UnitsNet;
@@ -22,7 +23,7 @@ namespace FuelMath.Fittings;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="HoseEnds" />
 /// </example>
-public sealed class Fitting
+public sealed class Fitting : FlowPart
 {
     private readonly double bore;
     private readonly double coefficient;
@@ -45,6 +46,10 @@ public sealed class Fitting
         Basis = Guard.Known(basis, nameof(basis));
         (Bore, LossCoefficient, Source) = (bore, lossCoefficient, source);
     }
+
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        new SquarePart { SquarePerDensity = PartMath.PerDensity(LossCoefficient.InSi(), Bore.InSi()) };
 
     /// <summary>Its name.</summary>
     public string Name { get; }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Scalars;
 using FuelMath.Sources;
 using UnitsNet;
@@ -23,7 +24,7 @@ namespace FuelMath.Hoses;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Hose" />
 /// </example>
-public sealed class Hose
+public sealed class Hose : FlowPart
 {
     /// <summary>The roughest wall, as a share of the bore, for which the friction law is published.</summary>
     internal const double GreatestRelativeRoughness = 0.05;
@@ -208,6 +209,15 @@ public sealed class Hose
                 )
                 .Value
         );
+
+    /// <inheritdoc />
+    internal override LinkPart Law => LawWith(0);
+
+    /// <summary>Its law with a further loss coefficient, for this bore.</summary>
+    internal LinkPart LawWith(double further) =>
+        coil is { } bent
+            ? new CurvedPart(length, bore, roughness, coefficient + further, bent)
+            : new PipePart(length, bore, roughness, coefficient + further, FrictionLaw.ColebrookStraightPassage, false);
 
     private Real Bent(VolumeFlow flow, Real velocity, Real curve, Real rho, Real mu)
     {

@@ -1,5 +1,4 @@
 using FuelMath.Scalars;
-using FuelMath.Tables;
 
 namespace FuelMath.Networks;
 
@@ -53,34 +52,18 @@ internal sealed class DrawColumn(int node, double[] draw) : BatchColumn(node)
         work.SetDraw(Place, Load<T>(draw, first, count));
 }
 
-/// <summary>Capped injectors: C in m3/s per root of Pa, and the commanded flow in m3/s.</summary>
-internal sealed class InjectorColumn(int link, double[] coefficient, double[] commanded) : BatchColumn(link)
+/// <summary>The settings of a link: one column each.</summary>
+internal sealed class SettingColumn(int link, double[][] settings) : BatchColumn(link)
 {
     /// <inheritdoc />
-    internal override void Apply<T>(NetworkWork<T> work, int first, int count) =>
-        work.SetInjector(Place, Load<T>(coefficient, first, count), Load<T>(commanded, first, count));
-}
+    internal override void Apply<T>(NetworkWork<T> work, int first, int count)
+    {
+        Span<T> here = work.Settings.AsSpan(0, settings.Length);
+        for (int k = 0; k < here.Length; k++)
+        {
+            here[k] = Load<T>(settings[k], first, count);
+        }
 
-/// <summary>The reference pressure of a regulator, Pa gauge.</summary>
-internal sealed class ReferenceColumn(int link, double[] reference) : BatchColumn(link)
-{
-    /// <inheritdoc />
-    internal override void Apply<T>(NetworkWork<T> work, int first, int count) =>
-        work.SetReference(Place, Load<T>(reference, first, count));
-}
-
-/// <summary>A tabulated pump's pieces.</summary>
-internal sealed class PumpTableColumn(int link, Piece[][] pieces) : BatchColumn(link)
-{
-    /// <inheritdoc />
-    internal override void Apply<T>(NetworkWork<T> work, int first, int count) =>
-        work.SetPump(Place, pieces.AsSpan(first, Math.Min(count, T.Count)));
-}
-
-/// <summary>A power-law pump's shutoff (Pa), factor, and flow at half the shutoff (m3/s).</summary>
-internal sealed class PumpPowerColumn(int link, double[] shutoff, double[] factor, double[] half) : BatchColumn(link)
-{
-    /// <inheritdoc />
-    internal override void Apply<T>(NetworkWork<T> work, int first, int count) =>
-        work.SetPump(Place, Load<T>(shutoff, first, count), Load<T>(factor, first, count), Load<T>(half, first, count));
+        work.Set(Place, here);
+    }
 }

@@ -169,17 +169,14 @@ internal sealed class BatchRunner
     {
         T flow = work.Flow[link];
         T none = T.Of(0);
-        switch (plan.Links[link].Kind)
+        if (plan.Links[link].Part is CappedPart)
         {
-            case LinkKind.Pipe or LinkKind.Fitting or LinkKind.Filter:
-                return flow;
-            case LinkKind.CappedOrifice:
-                T commanded = work.Law<CappedLaw<T>>(link).Commanded;
-                T delivered = T.Select(T.Less(flow, commanded), T.Select(T.Less(noFlow, flow), flow, none), flow);
-                return T.Select(T.Less(none, commanded), delivered, none);
-            default:
-                return NetworkVerdict.IsOneWay(plan.Links[link]) ? T.Select(T.Less(noFlow, flow), flow, none) : flow;
+            T commanded = work.Law<CappedLaw<T>>(link).Commanded;
+            T delivered = T.Select(T.Less(flow, commanded), T.Select(T.Less(noFlow, flow), flow, none), flow);
+            return T.Select(T.Less(none, commanded), delivered, none);
         }
+
+        return plan.Links[link].Part.IsOneWay ? T.Select(T.Less(noFlow, flow), flow, none) : flow;
     }
 
     /// <summary>A point that did not end in the usual state.</summary>

@@ -26,6 +26,15 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
+    public T Set(ReadOnlySpan<T> settings, T flow)
+    {
+        Set(settings[0], settings[1]);
+
+        // A warm start begins at the new command: below it the law is so flat that Newton would first overshoot.
+        return T.Select(T.Less(first, commanded), flow, first);
+    }
+
+    /// <inheritdoc />
     public void Load(LinkPart part)
     {
         var draw = (CappedPart)part;

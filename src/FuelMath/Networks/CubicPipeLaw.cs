@@ -21,6 +21,9 @@ internal struct CubicPipeLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => passage.Usual;
 
     /// <inheritdoc />
+    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+
+    /// <inheritdoc />
     public void Load(LinkPart part)
     {
         var pipe = (PipePart)part;

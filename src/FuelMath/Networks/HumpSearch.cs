@@ -86,7 +86,7 @@ internal sealed class HumpSearch
     {
         HumpSample found = Refine(place.Left, place.Right);
         _ = At(found.Shutoff);
-        work.SetPump(link, pieces);
+        Put(pieces);
         work.TakeOver(Real.Of(iterations), work.StartScale);
 
         // The same flows and pressures, now judged by the pump's own curve.
@@ -104,7 +104,7 @@ internal sealed class HumpSearch
     private HumpSample At(double shutoff)
     {
         double end = shutoff - (steepness * curve.End);
-        work.SetPump(link, [new(0, shutoff, -steepness, 0, 0), new(curve.End, end, -steepness, 0, 0)]);
+        Put([new(0, shutoff, -steepness, 0, 0), new(curve.End, end, -steepness, 0, 0)]);
         bool solved = warm && Real.All(work.Solve(warm: true));
         iterations += warm ? (int)work.Iterations.Value : 0;
         if (!solved)
@@ -170,5 +170,12 @@ internal sealed class HumpSearch
             double.NaN,
             iterations
         );
+    }
+
+    private void Put(ReadOnlySpan<Piece> curve)
+    {
+        Span<double> settings = stackalloc double[work.Plan.Links[link].Part.SettingCount];
+        PumpTablePart.Write(curve, settings);
+        work.SetLane(link, settings);
     }
 }

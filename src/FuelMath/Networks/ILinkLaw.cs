@@ -23,6 +23,10 @@ internal interface ILinkLaw<T>
     /// <summary>Takes the settings that its description names.</summary>
     void Load(LinkPart part);
 
+    /// <summary>Takes settings other than its description's, in its own order; <see cref="Carry"/> follows.</summary>
+    /// <returns>The flow that a warm start begins with.</returns>
+    T Set(ReadOnlySpan<T> settings, T flow);
+
     /// <summary>Works out all that depends on the fluid and on the elevation of the ends.</summary>
     void Carry(LinkPart part, in Surroundings<T> around);
 

@@ -1,53 +1,24 @@
 using FuelMath.Scalars;
-using FuelMath.Tables;
 
 namespace FuelMath.Networks;
 
 /// <summary>Settings that differ from number to number within a lane.</summary>
 internal static class LaneSettings
 {
-    /// <summary>Sets a tabulated pump's curves of pressure rise (Pa) over flow (m3/s), one for each number of a lane.</summary>
+    /// <summary>Sets a link for each number of a lane.</summary>
     /// <param name="work">The workspace.</param>
-    /// <param name="link">The pump.</param>
-    /// <param name="curves">Each with as many pieces as the pump has, or fewer; the last one serves further numbers.</param>
-    internal static void SetPump<T>(this NetworkWork<T> work, int link, ReadOnlySpan<Piece[]> curves)
-        where T : struct, ILane<T> => work.SetPump(link, curves, static pieces => pieces);
-
-    /// <summary>The same, of whatever holds the curves' pieces.</summary>
-    internal static void SetPump<T, TCurve>(
-        this NetworkWork<T> work,
-        int link,
-        ReadOnlySpan<TCurve> curves,
-        Func<TCurve, ReadOnlySpan<Piece>> piecesOf
-    )
+    /// <param name="link">The link.</param>
+    /// <param name="numbers">Its settings, one after the other, each with a number for each of the lane.</param>
+    internal static void SetLane<T>(this NetworkWork<T> work, int link, ReadOnlySpan<double> numbers)
         where T : struct, ILane<T>
     {
-        ref PumpTableLaw<T> law = ref work.Law<PumpTableLaw<T>>(link);
-        Span<double> numbers = stackalloc double[5 * T.Count];
-        for (int i = 0; i < law.Count; i++)
+        Span<T> settings = work.Settings.AsSpan(0, numbers.Length / T.Count);
+        for (int k = 0; k < settings.Length; k++)
         {
-            for (int n = 0; n < T.Count; n++)
-            {
-                Piece p = law.PieceOf(piecesOf(curves[Math.Min(n, curves.Length - 1)]), i);
-                numbers[n] = p.X0;
-                numbers[T.Count + n] = p.C0;
-                numbers[(2 * T.Count) + n] = p.C1;
-                numbers[(3 * T.Count) + n] = p.C2;
-                numbers[(4 * T.Count) + n] = p.C3;
-            }
-
-            law.Set(
-                i,
-                T.Load(numbers),
-                T.Load(numbers[T.Count..]),
-                T.Load(numbers[(2 * T.Count)..]),
-                T.Load(numbers[(3 * T.Count)..]),
-                T.Load(numbers[(4 * T.Count)..])
-            );
+            settings[k] = T.Load(numbers[(k * T.Count)..]);
         }
 
-        law.Finish();
-        work.Touch();
+        work.Set(link, settings);
     }
 
     /// <summary>Takes over one number of a lane with all that a verdict looks at.</summary>

@@ -13,6 +13,9 @@ internal abstract class LinkGroup<T>
     /// <summary>Takes over a fluid.</summary>
     internal abstract void Carry(NetworkWork<T> work);
 
+    /// <summary>Sets one link.</summary>
+    internal abstract void Set(NetworkWork<T> work, int index, ReadOnlySpan<T> settings);
+
     /// <summary>Sets each flow to its law's own scale, unless warm, and gives the greatest scale so far.</summary>
     internal abstract T Start(NetworkWork<T> work, bool warm, T greatest);
 
@@ -70,6 +73,14 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         {
             laws[i].Carry(parts[i], work.Around(ends[i]));
         }
+    }
+
+    /// <inheritdoc />
+    internal override void Set(NetworkWork<T> work, int index, ReadOnlySpan<T> settings)
+    {
+        ref T flow = ref work.Flow[ends[index].Link];
+        flow = laws[index].Set(settings, flow);
+        Carry(work, index);
     }
 
     /// <summary>Takes over the fluid for one link, after a setting of it changed.</summary>

@@ -1,143 +1,74 @@
-using FuelMath.Formulas;
-using FuelMath.Tables;
+using FuelMath.Scalars;
 
 namespace FuelMath.Networks;
 
-/// <summary>What a link is made of, in plain SI numbers. Immutable.</summary>
-internal abstract class LinkPart { }
-
-/// <summary>A round passage.</summary>
-internal abstract class RoundPart(double length, double bore, double roughness, double lossCoefficient) : LinkPart
+/// <summary>A law with its settings, in plain SI numbers: what a part tells the solver. Immutable.</summary>
+/// <remarks>
+/// A new law answers here whatever is asked of it, so that nothing outside looks at which law it is. What is said of a
+/// workspace is asked by <see cref="Real"/> alone, after a solve. As written here the answers are those of an open passage.
+/// </remarks>
+internal abstract class LinkPart
 {
-    internal readonly double Length = length;
-    internal readonly double Bore = bore;
-    internal readonly double Roughness = roughness;
-    internal readonly double LossCoefficient = lossCoefficient;
-}
+    /// <summary>Which law: parts of one law share a group.</summary>
+    internal virtual Type Law => GetType();
 
-/// <summary>A straight round passage.</summary>
-internal sealed class PipePart(
-    double length,
-    double bore,
-    double roughness,
-    double lossCoefficient,
-    FrictionLaw friction,
-    bool oneWay
-) : RoundPart(length, bore, roughness, lossCoefficient)
-{
-    internal readonly FrictionLaw Friction = friction;
-    internal readonly bool OneWay = oneWay;
-}
+    /// <summary>A group of this law, for any scalar. Asked once for each group of a workspace, never in a solve.</summary>
+    internal abstract LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts)
+        where T : struct, IScalar<T>;
 
-/// <summary>A round passage that is bent all along its length.</summary>
-internal sealed class CurvedPart(
-    double length,
-    double bore,
-    double roughness,
-    double lossCoefficient,
-    double coilDiameter
-) : RoundPart(length, bore, roughness, lossCoefficient)
-{
-    /// <summary>Bore over the diameter of the curve of the center line.</summary>
-    internal readonly double Curvature = bore / coilDiameter;
+    /// <summary>How many numbers of it may be set from point to point: what <see cref="ILinkLaw{T}.Set"/> takes.</summary>
+    internal virtual int SettingCount => 0;
 
-    /// <summary>The greatest Reynolds number of the law.</summary>
-    internal double GreatestReynolds => CurvedFriction.GreatestReynoldsTimesSquare / (Curvature * Curvature);
-}
+    /// <summary>Whether it lets nothing through backwards.</summary>
+    internal virtual bool IsOneWay => false;
 
-/// <summary>
-/// opening + linear q + square q|q|, where linear = Linear + LinearPerViscosity mu and square = Square +
-/// SquarePerDensity rho.
-/// </summary>
-internal sealed class SquarePart : LinkPart
-{
-    /// <summary>Pa s/m3.</summary>
-    internal double Linear { get; init; }
+    /// <summary>Whether it surely joins its ends, while something flows where it is one-way.</summary>
+    internal virtual bool Joins => true;
 
-    /// <summary>1/m3.</summary>
-    internal double LinearPerViscosity { get; init; }
+    /// <summary>Whether it is a pump that runs.</summary>
+    internal virtual bool IsPump => false;
 
-    /// <summary>Pa s2/m6.</summary>
-    internal double Square { get; init; }
+    /// <summary>Whether it sprays into a space: a node of fixed pressure, whose height does not matter.</summary>
+    internal virtual bool NeedsSpace => false;
 
-    /// <summary>1/m4.</summary>
-    internal double SquarePerDensity { get; init; }
+    /// <summary>Whether a higher pressure behind it opens it further.</summary>
+    internal virtual bool IsOpenedFromBehind => false;
 
-    /// <summary>The difference at which it opens, Pa.</summary>
-    internal double Opening { get; init; }
+    /// <summary>Whether its curve may meet a network in several points.</summary>
+    internal virtual bool HasHump => false;
 
-    /// <summary>The pressure loss that sets its scale of flow, Pa.</summary>
-    internal double Scale { get; init; } = 1e4;
+    /// <summary>What it does in a solved workspace.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="link">Its place.</param>
+    /// <param name="noFlow">A flow that counts as none, m3/s.</param>
+    internal virtual LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
+        IsOneWay && work.Flow[link].Value <= noFlow ? LinkCondition.Shut : LinkCondition.Open;
 
-    internal bool OneWay { get; init; }
+    /// <summary>Whether the pressures of its ends follow from each other.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="link">Its place.</param>
+    /// <param name="give">How its flow answers to a pressure at its ends, m3/s per Pa.</param>
+    /// <param name="noFlow">A flow that counts as none, m3/s.</param>
+    internal virtual bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) =>
+        !IsOneWay || work.Flow[link].Value > noFlow;
 
-    /// <summary>Whether it discharges into a space: then the downstream pressure is taken as it is, at any height.</summary>
-    internal bool IntoSpace { get; init; }
-}
+    /// <summary>To what it fills a place behind it while nothing flows, Pa; minus infinity where it fills nothing.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="link">Its place.</param>
+    /// <param name="ahead">The pressure ahead of it, at elevation zero, Pa.</param>
+    internal virtual double FilledTo(NetworkWork<Real> work, int link, double ahead) => double.NegativeInfinity;
 
-/// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
-internal sealed class CappedPart(double coefficient, double commanded) : LinkPart
-{
-    /// <summary>m3/s per root of Pa.</summary>
-    internal readonly double Coefficient = coefficient;
+    /// <summary>What flows that it does not let through, m3/s; not positive where it lets everything through.</summary>
+    internal virtual double ExcessIn(NetworkWork<Real> work, int link) => IsOneWay ? -work.Flow[link].Value : 0;
 
-    /// <summary>m3/s.</summary>
-    internal readonly double Commanded = commanded;
-}
+    /// <summary>Refuses a flow for which its law was never measured; asked where it said that a flow trespasses.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="link">Its place.</param>
+    /// <param name="tolerance">By how much a flow may be off, m3/s.</param>
+    /// <exception cref="OutsideTableException">It was not.</exception>
+    internal virtual void CheckTrespass(NetworkWork<Real> work, int link, double tolerance) { }
 
-/// <summary>A pump that stands still.</summary>
-internal sealed class StoppedPart : LinkPart { }
-
-/// <summary>A pump whose rise is given by pieces over flow.</summary>
-internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : LinkPart
-{
-    internal readonly string Name = name;
-
-    /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
-    internal readonly Piece[] Pieces = pieces;
-    internal readonly bool Extend = extend;
-
-    /// <summary>Whether the rise does not fall from each point to the next.</summary>
-    internal readonly bool HasHump = pieces
-        .Skip(2)
-        .Zip(pieces.Skip(1), (next, last) => next.C0 >= last.C0)
-        .Contains(true);
-}
-
-/// <summary>A pump whose rise is shutoff - factor q^exponent.</summary>
-internal sealed class PumpPowerPart(double shutoff, double factor, double exponent) : LinkPart
-{
-    internal readonly double Shutoff = shutoff;
-    internal readonly double Factor = factor;
-    internal readonly double Exponent = exponent;
-
-    /// <summary>The flow at half the shutoff, m3/s.</summary>
-    internal readonly double Half = Math.Pow(shutoff / 2 / factor, 1 / exponent);
-}
-
-/// <summary>
-/// A regulator. Bypass: holds its upstream side at setting + reference (1 + influence) - influence x downstream + slope q.
-/// Reducing: holds its downstream side at setting + reference (1 + influence) - influence x upstream - slope q.
-/// </summary>
-internal sealed class RegulatorPart : LinkPart
-{
-    internal bool Bypass { get; init; }
-
-    /// <summary>Pa over the reference, at no flow and with the return line at ambient pressure.</summary>
-    internal double Setting { get; init; }
-
-    /// <summary>Pa gauge.</summary>
-    internal double Reference { get; init; }
-
-    /// <summary>Pa s/m3.</summary>
-    internal double Slope { get; init; }
-
-    /// <summary>Seat area over diaphragm area less seat area.</summary>
-    internal double Influence { get; init; }
-
-    /// <summary>The fully open restriction, Pa s2/m6.</summary>
-    internal double Square { get; init; }
-
-    /// <summary>The part of it that grows with density, 1/m4.</summary>
-    internal double SquarePerDensity { get; init; }
+    /// <summary>Refuses a state outside its data, once all else holds.</summary>
+    /// <exception cref="OutsideTableException">It lies outside.</exception>
+    internal virtual void CheckData(NetworkWork<Real> work, int link) { }
 }

@@ -89,7 +89,7 @@ public sealed class NetworkBatch
         int i = NetworkSettings.Injectors(Plan, link);
         double[] coefficient = new double[Count];
         Array.Fill(coefficient, ((CappedPart)Plan.Links[i].Part).Coefficient);
-        return With(new InjectorColumn(i, coefficient, Commanded(commanded)));
+        return With(new SettingColumn(i, [coefficient, Commanded(commanded)]));
     }
 
     /// <summary>The same batch with other injectors, and another command to them.</summary>
@@ -107,10 +107,12 @@ public sealed class NetworkBatch
         IEnumerable<VolumeFlow> commanded
     ) =>
         With(
-            new InjectorColumn(
+            new SettingColumn(
                 NetworkSettings.Injectors(Plan, link),
-                Numbers(flows, f => PartMath.Coefficient(f, differentialPressure), nameof(flows)),
-                Commanded(commanded)
+                [
+                    Numbers(flows, f => PartMath.Coefficient(f, differentialPressure), nameof(flows)),
+                    Commanded(commanded),
+                ]
             )
         );
 
@@ -121,9 +123,9 @@ public sealed class NetworkBatch
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     public NetworkBatch WithReference(string link, IEnumerable<GaugePressure> references) =>
         With(
-            new ReferenceColumn(
+            new SettingColumn(
                 NetworkSettings.Regulator(Plan, link),
-                Numbers(references, p => p.Si, nameof(references))
+                [Numbers(references, p => p.Si, nameof(references))]
             )
         );
 
@@ -140,18 +142,15 @@ public sealed class NetworkBatch
     {
         int i = NetworkSettings.Pump(Plan, link);
         LinkPart[] parts = Values(pumps, p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
-        if (parts is [PumpTablePart, ..])
-        {
-            return With(new PumpTableColumn(i, [.. parts.Select(p => ((PumpTablePart)p).Pieces)]));
-        }
-
-        PumpPowerPart[] powers = [.. parts.Cast<PumpPowerPart>()];
+        double[][] points = Array.ConvertAll(parts, p => NetworkSettings.Numbers(p, Plan.Links[i].Part));
         return With(
-            new PumpPowerColumn(
+            new SettingColumn(
                 i,
-                [.. powers.Select(p => p.Shutoff)],
-                [.. powers.Select(p => p.Factor)],
-                [.. powers.Select(p => p.Half)]
+                [
+                    .. Enumerable
+                        .Range(0, Plan.Links[i].Part.SettingCount)
+                        .Select(k => Array.ConvertAll(points, p => p[k])),
+                ]
             )
         );
     }

@@ -128,11 +128,8 @@ public sealed class NetworkBuffer
     public void SetCommandedFlow(string link, VolumeFlow commanded)
     {
         int i = NetworkSettings.Injectors(Plan, link);
-        Settings.SetInjector(
-            i,
-            new Real(((CappedPart)Plan.Links[i].Part).Coefficient),
-            new Real(Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded)))
-        );
+        double asked = Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded));
+        Settings.SetLane(i, [((CappedPart)Plan.Links[i].Part).Coefficient, asked]);
     }
 
     /// <summary>Sets the reference pressure of a regulator.</summary>
@@ -140,7 +137,7 @@ public sealed class NetworkBuffer
     /// <param name="reference">The pressure on its spring side.</param>
     /// <exception cref="ArgumentException">There is no such link.</exception>
     public void SetReference(string link, GaugePressure reference) =>
-        Settings.SetReference(NetworkSettings.Regulator(Plan, link), new Real(reference.Si));
+        Settings.SetLane(NetworkSettings.Regulator(Plan, link), [reference.Si]);
 
     /// <summary>Puts a pump in the place of another. Allocates.</summary>
     /// <param name="link">The name of the link.</param>
@@ -150,14 +147,7 @@ public sealed class NetworkBuffer
     {
         int i = NetworkSettings.Pump(Plan, link);
         LinkPart part = NetworkSettings.Replacement(Plan, i, pump);
-        if (part is PumpTablePart table)
-        {
-            Settings.SetPump(i, table.Pieces);
-            return;
-        }
-
-        var power = (PumpPowerPart)part;
-        Settings.SetPump(i, new Real(power.Shutoff), new Real(power.Factor), new Real(power.Half));
+        Settings.SetLane(i, NetworkSettings.Numbers(part, Plan.Links[i].Part));
     }
 
     /// <summary>Takes back all settings and forgets the state, so that the next solve is that of the description, cold.</summary>

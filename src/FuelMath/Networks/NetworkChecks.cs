@@ -70,7 +70,7 @@ internal static class NetworkChecks
     /// </summary>
     private static void HumpsCanBeSearched(NetworkNode[] nodes, NetworkLink[] links)
     {
-        string[] humps = [.. links.Where(l => l.Part is PumpTablePart { HasHump: true }).Select(l => l.Name)];
+        string[] humps = [.. links.Where(l => l.Part.HasHump).Select(l => l.Name)];
         if (humps.Length > 1)
         {
             throw new ArgumentException(
@@ -80,10 +80,7 @@ internal static class NetworkChecks
         }
 
         HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
-        NetworkLink? pushed = Array.Find(
-            links,
-            l => l.Part is RegulatorPart { Influence: > 0 } && !given.Contains(l.To)
-        );
+        NetworkLink? pushed = Array.Find(links, l => l.Part.IsOpenedFromBehind && !given.Contains(l.To));
         if (humps.Length == 1 && pushed is not null)
         {
             throw new ArgumentException(
@@ -147,10 +144,7 @@ internal static class NetworkChecks
     private static void SpacesAreFixed(NetworkNode[] nodes, NetworkLink[] links)
     {
         HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
-        NetworkLink? wrong = Array.Find(
-            links,
-            l => l.Kind is LinkKind.Orifice or LinkKind.CappedOrifice && !given.Contains(l.To)
-        );
+        NetworkLink? wrong = Array.Find(links, l => l.Part.NeedsSpace && !given.Contains(l.To));
         if (wrong is not null)
         {
             throw new ArgumentException(

@@ -23,6 +23,10 @@ public sealed class NetworkLink
         }
     }
 
+    /// <summary>A part in a system's path, where nothing asks for a kind.</summary>
+    internal NetworkLink(string name, string from, string to, FlowPart part)
+        : this(name, from, to, default, part.Law) { }
+
     private NetworkLink(string name, string from, string to, LinkKind kind, LinkPart part, LinkGiven given)
         : this(name, from, to, kind, part) => Given = given;
 

@@ -34,10 +34,11 @@ internal sealed class NetworkPlan
         // Unknown pressures first, so that the matrix is theirs alone.
         Nodes = [.. nodes.Where(n => !n.IsFixed), .. nodes.Where(n => n.IsFixed)];
         Links = [.. links];
+        MostSettings = Links.Max(l => l.Part.SettingCount);
         Unknown = nodes.Count(n => !n.IsFixed);
         JunctionNames = [.. Nodes.Take(Unknown).Select(n => n.Name)];
         LinkNames = [.. Links.Select(l => l.Name)];
-        Hump = Array.FindIndex(Links, l => l.Part is PumpTablePart { HasHump: true });
+        Hump = Array.FindIndex(Links, l => l.Part.HasHump);
         foreach ((int i, NetworkNode node) in Nodes.Index())
         {
             nodeIndex.Add(node.Name, i);
@@ -58,15 +59,9 @@ internal sealed class NetworkPlan
         );
 
         // Links of one law follow each other in one group.
-        Groups =
-        [
-            .. Links
-                .Index()
-                .GroupBy(l => LinkLaws.KindOf(l.Item.Part))
-                .Select(g => (Kind: g.Key, Links: g.Select(l => l.Index).ToArray())),
-        ];
+        Groups = [.. Links.Index().GroupBy(l => l.Item.Part.Law).Select(g => g.Select(l => l.Index).ToArray())];
         Place = new (int Group, int Index)[Links.Length];
-        foreach ((int g, (_, int[] members)) in Groups.Index())
+        foreach ((int g, int[] members) in Groups.Index())
         {
             foreach ((int i, int link) in members.Index())
             {
@@ -106,9 +101,13 @@ internal sealed class NetworkPlan
     /// <summary>The links that have an end at a node.</summary>
     internal ReadOnlySpan<int> LinksAt(int node) => linksAt[node];
 
+    /// <summary>The most settings that a link has.</summary>
+    internal int MostSettings { get; }
+
     internal Elimination Order { get; }
 
-    internal (LinkLawKind Kind, int[] Links)[] Groups { get; }
+    /// <summary>The links of each law.</summary>
+    internal int[][] Groups { get; }
 
     /// <summary>Where each link is found among the groups.</summary>
     internal (int Group, int Index)[] Place { get; }

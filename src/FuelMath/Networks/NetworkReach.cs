@@ -10,9 +10,6 @@ namespace FuelMath.Networks;
 /// </remarks>
 internal static class NetworkReach
 {
-    /// <summary>A closing pressure below which a pump without flow still shows its own pressure, Pa.</summary>
-    private const double ClearlyShut = 1;
-
     /// <summary>Finds the nodes whose pressure is determined, and fills what the network fills by itself.</summary>
     internal static void Find(NetworkWork<Real> work, double noFlow)
     {
@@ -130,33 +127,13 @@ internal static class NetworkReach
     private static double FilledTo(NetworkWork<Real> work, int e)
     {
         double ahead = work.Pressure[work.Plan.From[e]].Value;
-        return work.Plan.Links[e].Kind switch
-        {
-            LinkKind.CheckPipe => ahead,
-            LinkKind.CheckValve or LinkKind.ReliefValve => ahead - ((SquarePart)work.Plan.Links[e].Part).Opening,
-            LinkKind.Pump when work.Plan.Links[e].Part is not StoppedPart => ahead - LossAtNoFlow(work, e),
-            LinkKind.ReducingRegulator => Math.Min(ahead, work.Law<ReducingLaw<Real>>(e).Held.Value),
-            _ => double.NegativeInfinity,
-        };
+        return work.Plan.Links[e].Part.FilledTo(work, e, ahead);
     }
-
-    private static double LossAtNoFlow(NetworkWork<Real> work, int e) =>
-        work.Plan.Links[e].Part is PumpTablePart
-            ? -work.Law<PumpTableLaw<Real>>(e).RiseAt(default).Number.Value
-            : -work.Law<PumpPowerLaw<Real>>(e).Shutoff.Value;
 
     /// <summary>Whether a link joins its ends: not when it is one-way and nothing flows, nor at a commanded flow.</summary>
     internal static bool IsOpen(NetworkWork<Real> work, int e, double noFlow)
     {
-        NetworkLink link = work.Plan.Links[e];
         double give = Math.Max(Math.Abs(work.FromUp[e].Value), Math.Abs(work.ToDown[e].Value));
-        double flow = work.Flow[e].Value;
-        return link.Kind switch
-        {
-            LinkKind.Pump when link.Part is StoppedPart => false,
-            LinkKind.Pump => flow > 0 || -flow <= give * ClearlyShut,
-            LinkKind.CappedOrifice => flow > noFlow && give > 1 / Stiff.JudgedByFlow,
-            _ => !NetworkVerdict.IsOneWay(link) || flow > noFlow,
-        };
+        return work.Plan.Links[e].Part.IsOpenIn(work, e, give, noFlow);
     }
 }

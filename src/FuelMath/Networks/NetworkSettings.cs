@@ -54,8 +54,7 @@ internal static class NetworkSettings
 
     /// <summary>The index of a pump.</summary>
     /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Pump(NetworkPlan plan, string link) =>
-        Link(plan, link, p => p is PumpTablePart or PumpPowerPart, "a pump");
+    internal static int Pump(NetworkPlan plan, string link) => Link(plan, link, p => p.IsPump, "a pump");
 
     /// <summary>The part that a pump becomes in the place of another.</summary>
     /// <exception cref="ArgumentException">It does not fit there.</exception>
@@ -86,6 +85,14 @@ internal static class NetworkSettings
             (PumpTablePart, PumpTablePart) or (PumpPowerPart, PumpPowerPart) => part,
             _ => throw Unfit("be a table or a power law"),
         };
+    }
+
+    /// <summary>The settings that put one pump in the place of another, which it fits.</summary>
+    internal static double[] Numbers(LinkPart pump, LinkPart old)
+    {
+        var settings = new double[old.SettingCount];
+        ((PumpPart)pump).Write(settings);
+        return settings;
     }
 
     private static int Link(NetworkPlan plan, string link, Func<LinkPart, bool> fits, string what)

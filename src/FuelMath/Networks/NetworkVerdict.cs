@@ -53,11 +53,15 @@ internal static class NetworkVerdict
             Refuse(work, "Mass does not balance.", plan.Nodes[imbalanceNode].Name, imbalance, iterations);
         }
 
-        PumpsInsideTheirData(work);
+        for (int e = 0; e < plan.Links.Length; e++)
+        {
+            plan.Links[e].Part.CheckData(work, e);
+        }
+
         LinkCondition[] conditions = work.Notes.Conditions;
         for (int e = 0; e < conditions.Length; e++)
         {
-            conditions[e] = ConditionOf(work, e, flowTolerance);
+            conditions[e] = plan.Links[e].Part.ConditionIn(work, e, flowTolerance);
         }
 
         NetworkReach.Find(work, flowTolerance);
@@ -73,27 +77,9 @@ internal static class NetworkVerdict
 
         for (int i = 0; i < work.Flow.Length; i++)
         {
-            double flow = work.Flow[i].Value;
-            if (
-                work.Plan.Links[i].Part is CurvedPart curved
-                && work.Law<CurvedPipeLaw<Real>>(i).Trespass(work.Flow[i]).Value > tolerance
-            )
-            {
-                throw new OutsideTableException(
-                    $"friction of curved pipe '{work.Plan.Links[i].Name}'",
-                    "Reynolds number",
-                    work.Law<CurvedPipeLaw<Real>>(i).ReynoldsAt(work.Flow[i]).Value,
-                    0,
-                    curved.GreatestReynolds
-                );
-            }
-
-            double excess =
-                work.Plan.Links[i].Part is StoppedPart ? Math.Abs(flow)
-                : work.Plan.Links[i].Part is CappedPart
-                    ? Math.Max(-flow, flow - work.Law<CappedLaw<Real>>(i).Commanded.Value)
-                : IsOneWay(work.Plan.Links[i]) ? -flow
-                : 0;
+            LinkPart part = work.Plan.Links[i].Part;
+            part.CheckTrespass(work, i, tolerance);
+            double excess = part.ExcessIn(work, i);
             if (excess > tolerance)
             {
                 Refuse(
@@ -134,57 +120,6 @@ internal static class NetworkVerdict
         }
     }
 
-    private static void PumpsInsideTheirData(NetworkWork<Real> work)
-    {
-        for (int i = 0; i < work.Flow.Length; i++)
-        {
-            if (work.Plan.Links[i].Part is PumpTablePart { Extend: false } && work.OutsideData(i).Value > 0)
-            {
-                ref PumpTableLaw<Real> law = ref work.Law<PumpTableLaw<Real>>(i);
-                throw new OutsideTableException(
-                    $"pump '{work.Plan.Links[i].Name}'",
-                    "flow (m3/s)",
-                    work.Flow[i].Value,
-                    law.Begin.Value,
-                    law.End.Value
-                );
-            }
-        }
-    }
-
-    private static LinkCondition ConditionOf(NetworkWork<Real> work, int i, double noFlow)
-    {
-        NetworkLink link = work.Plan.Links[i];
-        Real flow = work.Flow[i];
-        bool shut = flow.Value <= noFlow;
-        return link.Kind switch
-        {
-            LinkKind.Pump when link.Part is StoppedPart => LinkCondition.Stopped,
-            LinkKind.Pump => NetworkReach.IsOpen(work, i, noFlow) ? LinkCondition.Running : LinkCondition.Stalled,
-            LinkKind.BypassRegulator => shut ? LinkCondition.Seated
-            : Yes(work.Law<BypassLaw<Real>>(i).Holds(flow, work.Pressure[work.Plan.To[i]])) ? LinkCondition.Regulating
-            : LinkCondition.FullyOpen,
-            LinkKind.ReducingRegulator => shut ? LinkCondition.Seated
-            : Yes(work.Law<ReducingLaw<Real>>(i).Holds(flow, work.Pressure[work.Plan.From[i]]))
-                ? LinkCondition.Regulating
-            : LinkCondition.FullyOpen,
-            LinkKind.CappedOrifice => work.Law<CappedLaw<Real>>(i).Commanded.Value == 0 ? LinkCondition.Shut
-            : flow.Value >= work.Law<CappedLaw<Real>>(i).Commanded.Value ? LinkCondition.Commanded
-            : shut ? LinkCondition.Shut
-            : LinkCondition.HeldOpen,
-            _ => IsOneWay(link) && shut ? LinkCondition.Shut : LinkCondition.Open,
-        };
-    }
-
-    internal static bool IsOneWay(NetworkLink link) =>
-        link.Part switch
-        {
-            PipePart pipe => pipe.OneWay,
-            CurvedPart => false,
-            SquarePart square => square.OneWay,
-            _ => true,
-        };
-
     private static int WorstLink(NetworkWork<Real> work, out double worst)
     {
         int link = 0;
@@ -218,8 +153,6 @@ internal static class NetworkVerdict
 
         return $"Draws need {LitersPerHour(sum)}";
     }
-
-    private static bool Yes(Mask<Real> mask) => Real.All(mask);
 
     internal static string LitersPerHour(double flow) =>
         string.Create(CultureInfo.InvariantCulture, $"{flow * 3.6e6:g4} L/h");

@@ -36,11 +36,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         groups =
         [
             .. plan.Groups.Select(g =>
-                LinkLaws.Group<T>(
-                    g.Kind,
-                    [.. g.Links.Select(plan.EndsOf)],
-                    [.. g.Links.Select(i => plan.Links[i].Part)]
-                )
+                plan.Links[g[0]].Part.Group<T>([.. g.Select(plan.EndsOf)], [.. g.Select(i => plan.Links[i].Part)])
             ),
         ];
         (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
@@ -49,6 +45,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         (First, Error, lastChange) = (new T[links], new T[links], new T[links]);
         (pressureBefore, flowBefore, memoryBefore) = (new T[nodes], new T[links], new T[links]);
         Matrix = new T[plan.Order.Slots + 1];
+        Settings = new T[plan.MostSettings];
         Notes = new StateNotes(plan);
         set = true;
         Reset();
@@ -70,6 +67,9 @@ internal sealed partial class NetworkWork<T> : IDisposable
     internal readonly T[] FromUp;
     internal readonly T[] ToDown;
     internal readonly T[] Draw;
+
+    /// <summary>Room for the settings of any link.</summary>
+    internal readonly T[] Settings;
 
     /// <summary>Each law's own scale of flow.</summary>
     internal readonly T[] First;
@@ -145,62 +145,13 @@ internal sealed partial class NetworkWork<T> : IDisposable
         Draw[node] = flow;
     }
 
-    /// <summary>Sets a link of capped injectors: C in m3/s per root of Pa, and the commanded flow in m3/s.</summary>
-    internal void SetInjector(int link, T coefficient, T commanded)
-    {
-        set = true;
-        ref CappedLaw<T> law = ref Law<CappedLaw<T>>(link);
-        law.Set(coefficient, commanded);
-
-        // A warm start begins at the new command: below it the law is so flat that Newton would first overshoot.
-        T first = law.FirstFlow;
-        Flow[link] = T.Select(T.Less(first, commanded), Flow[link], first);
-    }
-
-    /// <summary>Sets a regulator's reference pressure, Pa gauge.</summary>
-    internal void SetReference(int link, T gauge)
+    /// <summary>Sets a link: as many numbers as its law has settings, in the law's order.</summary>
+    internal void Set(int link, ReadOnlySpan<T> settings)
     {
         set = true;
         (int group, int index) = Plan.Place[link];
-        if (groups[group] is LinkGroup<T, BypassLaw<T>> bypass)
-        {
-            bypass.Law(index).SetReference(gauge);
-            bypass.Carry(this, index);
-        }
-        else
-        {
-            var reducing = (LinkGroup<T, ReducingLaw<T>>)groups[group];
-            reducing.Law(index).SetReference(gauge);
-            reducing.Carry(this, index);
-        }
+        groups[group].Set(this, index, settings);
     }
-
-    /// <summary>Sets a tabulated pump's curve of pressure rise (Pa) over flow (m3/s), with at most as many points as it had.</summary>
-    internal void SetPump(int link, Curve curve) => SetPump(link, curve.Pieces);
-
-    /// <summary>The same, by pieces.</summary>
-    internal void SetPump(int link, ReadOnlySpan<Piece> curve)
-    {
-        set = true;
-        ref PumpTableLaw<T> law = ref Law<PumpTableLaw<T>>(link);
-        for (int i = 0; i < law.Count; i++)
-        {
-            Piece p = law.PieceOf(curve, i);
-            law.Set(i, T.Of(p.X0), T.Of(p.C0), T.Of(p.C1), T.Of(p.C2), T.Of(p.C3));
-        }
-
-        law.Finish();
-    }
-
-    /// <summary>Sets a power-law pump: its shutoff in Pa, its factor, and its flow at half the shutoff.</summary>
-    internal void SetPump(int link, T shutoff, T factor, T half)
-    {
-        set = true;
-        Law<PumpPowerLaw<T>>(link).Set(shutoff, factor, half);
-    }
-
-    /// <summary>Says that a law was set directly, so that the next renter finds the description's settings.</summary>
-    internal void Touch() => set = true;
 
     /// <summary>The gauge pressure of a node, Pa.</summary>
     internal T PressureAt(int node) => Pressure[node] - head[node];

@@ -20,6 +20,9 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     public readonly T UsualSlope => law.UsualSlope;
 
     /// <inheritdoc />
+    public T Set(ReadOnlySpan<T> settings, T flow) => law.Set(settings, flow);
+
+    /// <inheritdoc />
     public void Load(LinkPart part)
     {
         law = default;

@@ -28,7 +28,7 @@ internal sealed class OpenWays
             Reach(i);
         }
 
-        List<int> needed = [.. plan.Links.Index().Where(l => l.Item.Kind == LinkKind.Pump).Select(l => l.Index)];
+        List<int> needed = [.. plan.Links.Index().Where(l => l.Item.Part.IsPump).Select(l => l.Index)];
         Queue<int> oneWay = new();
         while (waiting.Count > 0 || oneWay.Count > 0)
         {
@@ -36,12 +36,12 @@ internal sealed class OpenWays
             {
                 foreach (int e in plan.LinksAt(node))
                 {
-                    if (!Joins(plan.Links[e]))
+                    if (!plan.Links[e].Part.Joins)
                     {
                         continue;
                     }
 
-                    if (NetworkVerdict.IsOneWay(plan.Links[e]))
+                    if (plan.Links[e].Part.IsOneWay)
                     {
                         oneWay.Enqueue(e);
                     }
@@ -73,14 +73,4 @@ internal sealed class OpenWays
 
     /// <summary>The one-way links that have to carry flow, every pump among them.</summary>
     internal int[] Needed { get; }
-
-    private static bool Joins(NetworkLink link) =>
-        link.Kind
-            is LinkKind.Pipe
-                or LinkKind.CheckPipe
-                or LinkKind.Fitting
-                or LinkKind.Filter
-                or LinkKind.CheckValve
-                or LinkKind.Orifice
-                or LinkKind.Pump;
 }

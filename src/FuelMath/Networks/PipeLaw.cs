@@ -25,6 +25,9 @@ internal struct PipeLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => passage.Usual;
 
     /// <inheritdoc />
+    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+
+    /// <inheritdoc />
     public void Load(LinkPart part)
     {
         var pipe = (PipePart)part;

@@ -24,6 +24,13 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
+    public T Set(ReadOnlySpan<T> settings, T flow)
+    {
+        Set(settings[0], settings[1], settings[2]);
+        return flow;
+    }
+
+    /// <inheritdoc />
     public void Load(LinkPart part)
     {
         var pump = (PumpPowerPart)part;

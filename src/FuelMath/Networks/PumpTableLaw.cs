@@ -9,7 +9,7 @@ namespace FuelMath.Networks;
 internal struct PumpTableLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {
-    private const int Numbers = 5;
+    private const int Numbers = PumpTablePart.NumbersOfAPiece;
 
     // Of each piece: where it begins, and its four coefficients.
     private T[] pieces;
@@ -25,18 +25,24 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     /// <inheritdoc />
     public readonly T UsualSlope => usual;
 
-    /// <summary>The number of pieces, the two straight outer ones included.</summary>
-    internal readonly int Count => pieces.Length / Numbers;
+    /// <inheritdoc />
+    public T Set(ReadOnlySpan<T> settings, T flow)
+    {
+        settings.CopyTo(pieces);
+        Finish();
+        return flow;
+    }
 
     /// <inheritdoc />
     public void Load(LinkPart part)
     {
         Piece[] made = ((PumpTablePart)part).Pieces;
         pieces ??= new T[Numbers * made.Length];
-        for (int i = 0; i < made.Length; i++)
+        Span<double> numbers = stackalloc double[pieces.Length];
+        PumpTablePart.Write(made, numbers);
+        for (int i = 0; i < numbers.Length; i++)
         {
-            Piece piece = made[i];
-            Set(i, T.Of(piece.X0), T.Of(piece.C0), T.Of(piece.C1), T.Of(piece.C2), T.Of(piece.C3));
+            pieces[i] = T.Of(numbers[i]);
         }
 
         Finish();
@@ -45,27 +51,8 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     /// <inheritdoc />
     public void Carry(LinkPart part, in Surroundings<T> around) { }
 
-    /// <summary>The piece of another curve for one of this law's places.</summary>
-    /// <remarks>The last piece stands in for those that a shorter curve does not have.</remarks>
-    internal readonly Piece PieceOf(ReadOnlySpan<Piece> curve, int index)
-    {
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(curve.Length, Count);
-        return curve[Math.Min(index, curve.Length - 1)];
-    }
-
-    /// <summary>Replaces one piece; <see cref="Finish"/> follows the last.</summary>
-    internal readonly void Set(int index, T begin, T c0, T c1, T c2, T c3)
-    {
-        Span<T> at = pieces.AsSpan(Numbers * index, Numbers);
-        at[0] = begin;
-        at[1] = c0;
-        at[2] = c1;
-        at[3] = c2;
-        at[4] = c3;
-    }
-
     /// <summary>Takes the scale of flow from the new pieces.</summary>
-    internal void Finish()
+    private void Finish()
     {
         T last = pieces[^Numbers];
         T rise = T.Max(T.Abs(pieces[1]), T.Abs(pieces[^(Numbers - 1)]));

@@ -21,10 +21,14 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => valve.Usual;
 
     /// <inheritdoc />
-    public void Load(LinkPart part) => valve.Load(part);
+    public T Set(ReadOnlySpan<T> settings, T flow)
+    {
+        valve.SetReference(settings[0]);
+        return flow;
+    }
 
-    /// <param name="pressure">The reference pressure, Pa gauge. <see cref="Carry"/> follows.</param>
-    internal void SetReference(T pressure) => valve.SetReference(pressure);
+    /// <inheritdoc />
+    public void Load(LinkPart part) => valve.Load(part);
 
     /// <inheritdoc />
     public void Carry(LinkPart part, in Surroundings<T> around) =>

@@ -24,6 +24,9 @@ internal struct SquareLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
+    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+
+    /// <inheritdoc />
     public void Load(LinkPart part) { }
 
     /// <inheritdoc />

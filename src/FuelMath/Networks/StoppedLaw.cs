@@ -16,6 +16,9 @@ internal struct StoppedLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => T.Of(Stiff.JudgedByFlow);
 
     /// <inheritdoc />
+    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+
+    /// <inheritdoc />
     public void Load(LinkPart part) { }
 
     /// <inheritdoc />

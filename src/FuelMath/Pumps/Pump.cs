@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using FuelMath.Fuels;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Sources;
+using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Pumps;
@@ -25,7 +27,7 @@ namespace FuelMath.Pumps;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Pump" />
 /// </example>
-public sealed class Pump
+public sealed class Pump : FlowPart
 {
     private readonly double[] volts;
     private readonly PumpInterval[] intervals;
@@ -88,6 +90,21 @@ public sealed class Pump
 
     /// <summary>The greatest voltage at its terminals, or at its controller's.</summary>
     public ElectricPotential GreatestVoltage => Drive.Greatest(Curves[^1].Voltage);
+
+    /// <inheritdoc />
+    internal override LinkPart Law => new PumpTablePart(Name, Longest(), false);
+
+    /// <inheritdoc />
+    internal override PartReading Reading() => new PumpReading(this);
+
+    /// <summary>The most pieces that its curve has at any voltage.</summary>
+    private Piece[] Longest()
+    {
+        double[] at = [.. Curves.Select(c => Drive.Least(c.Voltage).InSi())];
+        return at.Concat(at.Zip(at.Skip(1), (low, high) => (low + high) / 2))
+            .Select(v => CurveAt(SiUnits.ElectricPotential(v)).RiseOverFlow.Pieces.ToArray())
+            .MaxBy(pieces => pieces.Length)!;
+    }
 
     /// <summary>The same pump fed by a controller.</summary>
     /// <param name="name">The name of the new one; not blank.</param>

@@ -1,4 +1,5 @@
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Tables;
 
 namespace FuelMath.Pumps;
@@ -8,10 +9,11 @@ namespace FuelMath.Pumps;
 /// <see cref="Pump.CurveAt"/>, without a curve for each.
 /// </summary>
 /// <remarks>Mutable: belongs to one solve.</remarks>
-internal sealed class PumpReading(Pump pump)
+internal sealed class PumpReading(Pump pump) : PartReading
 {
     private PumpCurve? whole;
     private double volts;
+    private Piece[] scaled = [];
     private int count;
     private double[] rises = [];
     private double[] flows = [];
@@ -64,6 +66,27 @@ internal sealed class PumpReading(Pump pump)
         rise.Reverse();
         MonotoneCubic.Fill(flow, rise, riseOverFlow);
         rise.Reverse();
+    }
+
+    /// <inheritdoc />
+    internal override void Set(in PointInputs at) => Set(at.PumpVolts);
+
+    /// <inheritdoc />
+    internal override void Write(in PointInputs at, Span<double> settings)
+    {
+        ReadOnlySpan<Piece> pieces = RiseOverFlow;
+        if (at.PumpFlowScale != 1)
+        {
+            scaled = scaled.Length == pieces.Length ? scaled : new Piece[pieces.Length];
+            for (int i = 0; i < scaled.Length; i++)
+            {
+                scaled[i] = pieces[i].Stretched(at.PumpFlowScale);
+            }
+
+            pieces = scaled;
+        }
+
+        PumpTablePart.Write(pieces, settings);
     }
 
     /// <summary>The current drawn, A.</summary>

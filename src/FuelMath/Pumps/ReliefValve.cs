@@ -1,5 +1,6 @@
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Scalars;
 using FuelMath.Sources;
 using UnitsNet;
@@ -21,7 +22,7 @@ namespace FuelMath.Pumps;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Relief" />
 /// </example>
-public sealed class ReliefValve
+public sealed class ReliefValve : FlowPart
 {
     private readonly double opening;
     private readonly double coefficient;
@@ -68,6 +69,15 @@ public sealed class ReliefValve
         );
     }
 
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        new SquarePart
+        {
+            Opening = opening,
+            SquarePerDensity = coefficient,
+            OneWay = true,
+        };
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -85,9 +95,6 @@ public sealed class ReliefValve
 
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
-
-    /// <summary>Loss above opening per density and flow squared, 1/m⁴.</summary>
-    internal double CoefficientSi => coefficient;
 
     /// <summary>Describes a valve by its seat and spring.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>

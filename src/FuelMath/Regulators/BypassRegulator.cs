@@ -1,5 +1,6 @@
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Scalars;
 using FuelMath.Sources;
@@ -28,7 +29,7 @@ namespace FuelMath.Regulators;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="BypassRegulator" />
 /// </example>
-public sealed class BypassRegulator
+public sealed class BypassRegulator : FlowPart
 {
     private readonly double springForce;
     private readonly double diaphragmArea;
@@ -86,6 +87,21 @@ public sealed class BypassRegulator
         ReadingChecks.NotFullyOpen(second, OpenLoss(second.BypassedFlow.InSi(), density), nameof(second));
     }
 
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        new RegulatorPart
+        {
+            Bypass = true,
+            Setting = OpeningDifferentialPressure.InSi(),
+            Slope = slope,
+            Influence = ReturnInfluence.InSi(),
+            SquarePerDensity = openCoefficient,
+        };
+
+    /// <inheritdoc />
+    internal override PartReading Reading() =>
+        new ReferenceReading(Reference, referenceRatio, 1 + ReturnInfluence.InSi());
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -121,8 +137,6 @@ public sealed class BypassRegulator
     /// one: seat over diaphragm less seat.
     /// </summary>
     public Ratio ReturnInfluence => SiUnits.Ratio(seatArea / (diaphragmArea - seatArea));
-
-    internal double SpringForceSi => springForce;
 
     internal double SlopeSi => slope;
 

@@ -1,5 +1,6 @@
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Scalars;
 using FuelMath.Sources;
@@ -27,7 +28,7 @@ namespace FuelMath.Regulators;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="ReducingRegulator" />
 /// </example>
-public sealed class ReducingRegulator
+public sealed class ReducingRegulator : FlowPart
 {
     private readonly double springForce;
     private readonly double diaphragmArea;
@@ -93,6 +94,20 @@ public sealed class ReducingRegulator
         ReducingChecks.NotStarved(second, OpenLoss(second.Flow.InSi(), density), nameof(second));
     }
 
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        new RegulatorPart
+        {
+            Bypass = false,
+            Setting = springForce / (diaphragmArea - seatArea),
+            Slope = droop,
+            Influence = SupplyInfluence.InSi(),
+            SquarePerDensity = openCoefficient,
+        };
+
+    /// <inheritdoc />
+    internal override PartReading Reading() => new ReferenceReading(Reference, 1, 1 + SupplyInfluence.InSi());
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -122,13 +137,6 @@ public sealed class ReducingRegulator
     /// seat over diaphragm less seat.
     /// </summary>
     public Ratio SupplyInfluence => SiUnits.Ratio(seatArea / (diaphragmArea - seatArea));
-
-    /// <summary>Held pressure at no flow, no supply pressure and an ambient reference, Pa.</summary>
-    internal double SettingSi => springForce / (diaphragmArea - seatArea);
-
-    internal double DroopSi => droop;
-
-    internal double FullyOpenCoefficientSi => openCoefficient;
 
     /// <summary>The pressure that it holds downstream while it regulates.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>

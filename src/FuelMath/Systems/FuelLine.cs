@@ -3,6 +3,8 @@ using FuelMath.Filters;
 using FuelMath.Fittings;
 using FuelMath.Hoses;
 using FuelMath.Internal;
+using FuelMath.Lines;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
 
@@ -177,9 +179,11 @@ public sealed class FuelLine
     /// <summary>What a regulator of either type refers to; null where the part is none.</summary>
     internal RegulatorReference? Reference => Regulator?.Reference ?? ReducingRegulator?.Reference;
 
-    /// <summary>Seat over diaphragm less seat of a regulator: what the reference counts above one.</summary>
-    internal double SeatInfluence => (Regulator?.ReturnInfluence ?? ReducingRegulator!.SupplyInfluence).InSi();
-
-    /// <summary>How many times the pressure on a regulator's reference port counts.</summary>
-    internal double ReferenceRatio => Regulator?.ReferenceRatio.InSi() ?? 1;
+    /// <summary>What fuel passes in it.</summary>
+    internal FlowPart Part =>
+        Hose is { } hose
+            ? Fittings.IsEmpty
+                ? hose
+                : new FittedHose(hose, Fittings)
+            : (FlowPart?)Fitting ?? Filter ?? Pump ?? Regulator ?? (FlowPart?)ReducingRegulator ?? Relief!;
 }

@@ -1,6 +1,5 @@
 using FuelMath.Internal;
 using FuelMath.Networks;
-using FuelMath.Regulators;
 using FuelMath.Scalars;
 
 namespace FuelMath.Systems;
@@ -8,7 +7,7 @@ namespace FuelMath.Systems;
 /// <summary>
 /// A plan and its injectors as a network: prepared once, solved for the draws, voltages and pressures of each round.
 /// </summary>
-/// <remarks>Parts become link laws in <see cref="LineLinks"/>. Immutable and safe to share between threads.</remarks>
+/// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class FuelPath
 {
     private readonly FuelSystem system;
@@ -18,9 +17,10 @@ internal sealed class FuelPath
     private readonly int[] seats;
     private readonly int manifold;
     private readonly int ambient;
-    private readonly int[] regulators;
+    private readonly int[] steady;
+    private readonly int[] moving;
 
-    internal FuelPath(FuelSystem system)
+    internal FuelPath(FuelSystem system, SeatMap map)
     {
         this.system = system;
         string manifoldName = Free("the manifold");
@@ -35,22 +35,14 @@ internal sealed class FuelPath
             NetworkNode.FixedPressure(manifoldName, default, default),
             NetworkNode.FixedPressure(ambientName, default, default),
         ];
-        var allLinks = system.Plan.Lines.Select(LineLinks.Of).ToList();
+        var allLinks = system.Plan.Lines.Select((l, i) => new NetworkLink(l.Name, l.From, l.To, map.Parts[i])).ToList();
         foreach (InjectorStage stage in system.Stages)
         {
-            for (int i = 0; i < stage.Seats.Length; i++)
+            string space = stage.Discharge == InjectorDischarge.Manifold ? manifoldName : ambientName;
+            foreach ((int i, InjectorSeat seat) in stage.Seats.Index())
             {
-                InjectorSeat seat = stage.Seats[i];
-                string space = stage.Discharge == InjectorDischarge.Manifold ? manifoldName : ambientName;
-                allLinks.Add(
-                    new NetworkLink(
-                        $"{stage.Name} injector {i + 1} of chamber {seat.Chamber}",
-                        seat.Node,
-                        space,
-                        LinkKind.CappedOrifice,
-                        new CappedPart(PerRootPressure(seat), 0)
-                    )
-                );
+                string name = $"{stage.Name} injector {i + 1} of chamber {seat.Chamber}";
+                allLinks.Add(new NetworkLink(name, seat.Node, space, map.Parts[allLinks.Count]));
             }
         }
 
@@ -67,21 +59,14 @@ internal sealed class FuelPath
         seats = [.. Enumerable.Range(lines.Length, links.Length - lines.Length)];
         manifold = network.Node(manifoldName);
         ambient = network.Node(ambientName);
-        regulators = [.. lines.Where(i => system.Plan.Lines[i].Reference is not null)];
+        PartReading?[] readings = Array.ConvertAll(map.Parts, p => p.Reading());
+        steady = [.. Enumerable.Range(0, links.Length).Where(i => readings[i] is { IsSteady: true })];
+        moving = [.. Enumerable.Range(0, links.Length).Where(i => readings[i] is { IsSteady: false })];
         PumpLines = [.. lines.Where(i => system.Plan.Lines[i].Pump is not null)];
     }
 
     /// <summary>The lines that the pumps are in.</summary>
     internal int[] PumpLines { get; }
-
-    /// <summary>The pressure on a regulator's reference port, Pa gauge.</summary>
-    internal static double ReferencePressure(FuelPlan plan, FuelLine line, SolverState state) =>
-        line.Reference switch
-        {
-            RegulatorReference.Manifold => state.ManifoldGauge,
-            RegulatorReference.Tank => plan.TankOf(line).TankPressure.Si,
-            _ => 0,
-        };
 
     /// <summary>A workspace; give it back by disposing of it.</summary>
     internal NetworkWork<T> Rent<T>()
@@ -94,41 +79,31 @@ internal sealed class FuelPath
         work.SetFluid(Pack<T>(points, static (s, _) => s.Density, 0), Pack<T>(points, static (s, _) => s.Viscosity, 0));
         work.SetPressure(manifold, Pack<T>(points, static (s, _) => s.ManifoldGauge, 0));
         work.SetPressure(ambient, T.Of(0));
-        Span<double> references = stackalloc double[T.Count];
-        foreach (int line in regulators)
-        {
-            FuelLine held = system.Plan.Lines[line];
-
-            // What is held moves with the reference by the share of the diaphragm.
-            double weight = 1 + held.SeatInfluence;
-            for (int n = 0; n < T.Count; n++)
-            {
-                double higher = points[n].Shifts?.SetPoint ?? 0;
-                references[n] =
-                    (held.ReferenceRatio * ReferencePressure(system.Plan, held, points[n])) + (higher / weight);
-            }
-
-            work.SetReference(line, T.Load(references));
-        }
+        Write(work, points, steady);
     }
 
-    /// <summary>Sets pump curves and draws of a round.</summary>
+    /// <summary>Sets what the parts do in a round.</summary>
     internal void Ask<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points)
+        where T : struct, ILane<T> => Write(work, points, moving);
+
+    private void Write<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points, int[] links)
         where T : struct, ILane<T>
     {
-        for (int p = 0; p < PumpLines.Length; p++)
+        Span<double> one = stackalloc double[network.MostSettings];
+        Span<double> all = stackalloc double[network.MostSettings * T.Count];
+        foreach (int link in links)
         {
-            int pump = p;
-            work.SetPump(PumpLines[p], points, s => s.PumpPieces(pump));
-        }
+            Span<double> here = one[..network.Links[link].Part.SettingCount];
+            for (int n = 0; n < T.Count; n++)
+            {
+                points[n].Readings[link]!.Write(points[n].InputsOf(link), here);
+                for (int k = 0; k < here.Length; k++)
+                {
+                    all[(k * T.Count) + n] = here[k];
+                }
+            }
 
-        for (int i = 0; i < seats.Length; i++)
-        {
-            work.SetInjector(
-                seats[i],
-                Pack<T>(points, static (s, seat) => s.Coefficients[seat], i),
-                Pack<T>(points, static (s, seat) => s.Commanded[seat], i)
-            );
+            work.SetLane(link, all[..(here.Length * T.Count)]);
         }
     }
 
@@ -183,10 +158,6 @@ internal sealed class FuelPath
     /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>
     internal FuelPathSolution Solution(NetworkWork<Real> work) =>
         new(NetworkVerdict.State(work, true), system.Plan, nodes, seats);
-
-    /// <summary>A first value of static flow over root of pressure; every solve sets its own.</summary>
-    private static double PerRootPressure(InjectorSeat seat) =>
-        seat.Injector.Rating.StaticVolumeFlow.InSi() / Math.Sqrt(seat.Injector.Rating.DifferentialPressure.InSi());
 
     private string Free(string name)
     {

@@ -1,5 +1,6 @@
 using FuelMath.Injectors;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 
 namespace FuelMath.Systems;
@@ -20,6 +21,9 @@ internal sealed class SeatMap
         ];
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
+        Parts = [.. system.Plan.Lines.Select(l => l.Part), .. Seats.Select(s => new SeatDraw(s))];
+        Lines = system.Plan.Lines.Length;
+        Tanks = [.. system.Plan.Lines.Select(l => l.Reference is null ? 0 : system.Plan.TankOf(l).TankPressure.Si)];
         Pumps = [.. system.Plan.Lines.Select(l => l.Pump).OfType<Pump>()];
     }
 
@@ -46,6 +50,15 @@ internal sealed class SeatMap
 
     /// <summary>The duty cycle at which each stage after the first joins.</summary>
     internal double[] Transitions { get; }
+
+    /// <summary>The parts of the lines, then a draw for each seat.</summary>
+    internal FlowPart[] Parts { get; }
+
+    /// <summary>How many lines there are.</summary>
+    internal int Lines { get; }
+
+    /// <summary>The pressure in the tank that a line's regulator sits in, Pa gauge.</summary>
+    internal double[] Tanks { get; }
 
     /// <summary>The pumps, in the order of the lines.</summary>
     internal Pump[] Pumps { get; }

@@ -1,7 +1,7 @@
 using FuelMath.Beliefs;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Pumps;
-using FuelMath.Tables;
 
 namespace FuelMath.Systems;
 
@@ -10,7 +10,6 @@ internal sealed class SolverState
 {
     private readonly FuelSystem system;
     private readonly StageModel[] fitted;
-    private readonly Piece[]?[] scaledPumps;
     private double lastMiss = double.NaN;
     private double lastPumpVolts = double.NaN;
 
@@ -35,8 +34,8 @@ internal sealed class SolverState
         SeatPressures = new double[seats];
         Coefficients = new double[seats];
         Commanded = new double[seats];
-        Pumps = [.. map.Pumps.Select(p => new PumpReading(p))];
-        scaledPumps = new Piece[map.Pumps.Length][];
+        Readings = Array.ConvertAll(map.Parts, p => p.Reading());
+        Pumps = [.. Readings.OfType<PumpReading>()];
         PumpRises = new double[map.Pumps.Length];
         PumpAmperes = new double[map.Pumps.Length];
         PumpVolts = InjectorVolts = point.Supply.InSi();
@@ -109,26 +108,23 @@ internal sealed class SolverState
 
     internal double[] PumpAmperes { get; }
 
-    /// <summary>A pump's rise over flow in this round, its flow as much greater as the inputs say.</summary>
-    internal ReadOnlySpan<Piece> PumpPieces(int pump)
+    /// <summary>The parts as they are read in this solve; null for those that do not change.</summary>
+    internal PartReading?[] Readings { get; }
+
+    /// <summary>What a part is told in this round.</summary>
+    internal PointInputs InputsOf(int part)
     {
-        ReadOnlySpan<Piece> pieces = Pumps[pump].RiseOverFlow;
-        if (Shifts is not { PumpFlow: not 1 and double scale })
+        int seat = part - Map.Lines;
+        return new()
         {
-            return pieces;
-        }
-
-        if (scaledPumps[pump] is not { } scaled || scaled.Length != pieces.Length)
-        {
-            scaledPumps[pump] = scaled = new Piece[pieces.Length];
-        }
-
-        for (int i = 0; i < scaled.Length; i++)
-        {
-            scaled[i] = pieces[i].Stretched(scale);
-        }
-
-        return scaled;
+            Manifold = ManifoldGauge,
+            Tank = seat < 0 ? Map.Tanks[part] : 0,
+            PumpVolts = PumpVolts,
+            PumpFlowScale = Shifts?.PumpFlow ?? 1,
+            HeldShift = Shifts?.SetPoint ?? 0,
+            DrawCoefficient = seat < 0 ? 0 : Coefficients[seat],
+            DrawCommanded = seat < 0 ? 0 : Commanded[seat],
+        };
     }
 
     /// <summary>The share of the time that a stage's injectors are told to be open.</summary>

@@ -4,6 +4,7 @@ using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
+using FuelMath.Regulators;
 using FuelMath.Scalars;
 
 namespace FuelMath.Systems;
@@ -178,7 +179,7 @@ internal static class SystemReport
         for (int i = 0; i < system.Plan.Lines.Length; i++)
         {
             FuelLine line = system.Plan.Lines[i];
-            if (line.Reference is null)
+            if (line.Reference is not { } reference)
             {
                 continue;
             }
@@ -190,7 +191,7 @@ internal static class SystemReport
                     line.ReducingRegulator is not null,
                     new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.From)]),
                     new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.To)]),
-                    new GaugePressure(FuelPath.ReferencePressure(system.Plan, line, state)),
+                    new GaugePressure(ReferenceReading.PortPressure(reference, state.InputsOf(i))),
                     SiUnits.VolumeFlow(Math.Max(solution.LineFlows[i], 0))
                 )
             );

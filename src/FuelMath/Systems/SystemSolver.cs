@@ -32,7 +32,7 @@ internal sealed class SystemSolver
     {
         this.system = system;
         map = new SeatMap(system);
-        Path = new FuelPath(system);
+        Path = new FuelPath(system, map);
         Estimates =
         [
             "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
@@ -66,11 +66,15 @@ internal sealed class SystemSolver
             )
             : new SolverState(system, map, point, shifts);
 
-    /// <summary>First half of a round: pump curves and draws, by the voltages and pressures of the last round.</summary>
+    /// <summary>First half of a round: what the parts and the injectors do, by the voltages and pressures of the last round.</summary>
     internal void Ask(SolverState state)
     {
         state.StartRound();
-        SetPumps(state);
+        for (int i = 0; i < state.Readings.Length; i++)
+        {
+            state.Readings[i]?.Set(state.InputsOf(i));
+        }
+
         SetWidths(state, state.Rounds);
         SetDraws(state);
     }
@@ -93,14 +97,6 @@ internal sealed class SystemSolver
                         MostRounds
                     )
             );
-    }
-
-    private static void SetPumps(SolverState state)
-    {
-        foreach (PumpReading pump in state.Pumps)
-        {
-            pump.Set(state.PumpVolts);
-        }
     }
 
     /// <summary>The pulse width of each stage by the command.</summary>

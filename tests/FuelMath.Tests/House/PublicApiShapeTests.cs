@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using FuelMath.Networks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -21,9 +22,27 @@ public sealed class PublicApiShapeTests
         typeof(Memory<>),
     ];
 
+    /// <summary>Closed hierarchies: only the library derives, and every leaf is sealed. Each with its reason.</summary>
+    private static readonly Dictionary<Type, string> Hierarchies = new()
+    {
+        [typeof(FlowPart)] = "a line holds any part, and the solver asks each for its law without knowing which it is",
+    };
+
     [Fact]
     public void NoPublicType_IsOpenToInheritance() =>
-        Offenders.None(PublicApi.Types.Where(t => t is { IsClass: true, IsSealed: false }));
+        Offenders.None(
+            PublicApi.Types.Where(t => t is { IsClass: true, IsSealed: false } && !Hierarchies.ContainsKey(t))
+        );
+
+    [Fact]
+    public void EveryHierarchy_IsAbstractAndClosed() =>
+        Offenders.None(
+            Hierarchies.Keys.Where(t =>
+                !t.IsAbstract
+                || t.GetConstructors(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance)
+                    .Any(c => !(c.IsAssembly || c.IsFamilyAndAssembly))
+            )
+        );
 
     [Fact]
     public void EveryPublicStruct_IsReadonly() =>

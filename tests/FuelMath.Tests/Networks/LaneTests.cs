@@ -111,10 +111,10 @@ public sealed class LaneTests
 
         T manifold = T.Load(numbers);
         work.SetPressure(Plan.Node("manifold"), manifold);
-        work.SetReference(Plan.Link("regulator"), manifold);
+        work.Set(Plan.Link("regulator"), [manifold]);
         foreach (string injector in TwoRails.Injectors)
         {
-            work.SetInjector(Plan.Link(injector), T.Of(1.8e-8), T.Load(numbers[T.Count..]));
+            work.Set(Plan.Link(injector), [T.Of(1.8e-8), T.Load(numbers[T.Count..])]);
         }
     }
 
@@ -149,10 +149,10 @@ public sealed class LaneTests
         }
 
         work.SetPressure(Plan.Node("manifold"), new Real(point.Manifold));
-        work.SetReference(Plan.Link("regulator"), new Real(point.Manifold));
+        work.Set(Plan.Link("regulator"), [new Real(point.Manifold)]);
         foreach (string injector in TwoRails.Injectors)
         {
-            work.SetInjector(Plan.Link(injector), new Real(1.8e-8), new Real(point.Commanded));
+            work.Set(Plan.Link(injector), [new Real(1.8e-8), new Real(point.Commanded)]);
         }
 
         Assert.True(Real.All(work.Solve(warm) & work.Sound()));

@@ -26,8 +26,8 @@ public sealed class WorkspaceTests
             {
                 work.SetFluid(new Real(740 + i), new Real(3.7e-4));
                 work.SetPressure(Plan.Node("manifold"), new Real(1e3 * i));
-                work.SetReference(Plan.Link("regulator"), new Real(1e3 * i));
-                work.SetInjector(Plan.Link("A front"), new Real(1.8e-8), new Real(1e-6 * i));
+                work.Set(Plan.Link("regulator"), [new Real(1e3 * i)]);
+                work.Set(Plan.Link("A front"), [new Real(1.8e-8), new Real(1e-6 * i)]);
                 Assert.True(Real.All(work.Solve(warm: i % 2 == 1)));
             }
         }
@@ -43,11 +43,11 @@ public sealed class WorkspaceTests
             work.SetFluid(new Real(800), new Real(1e-3));
             work.SetPressure(Plan.Node("tank"), new Real(5e4));
             work.SetDraw(Plan.Node("join"), new Real(1e-6));
-            work.SetInjector(Plan.Link("B rear"), new Real(1e-8), new Real(0));
-            work.SetReference(Plan.Link("regulator"), new Real(9e4));
-            work.SetPump(
-                Plan.Link("pump"),
-                new Curve("other", "flow (m3/s)", [0, 2e-5, 6e-5, 1e-4], [8e5, 7e5, 6e5, 3e5], OutsideRange.Extend)
+            work.Set(Plan.Link("B rear"), [new Real(1e-8), new Real(0)]);
+            work.Set(Plan.Link("regulator"), [new Real(9e4)]);
+            SetPump(
+                work,
+                [new Curve("other", "flow (m3/s)", [0, 2e-5, 6e-5, 1e-4], [8e5, 7e5, 6e5, 3e5], OutsideRange.Extend)]
             );
             Assert.True(Real.All(work.Solve(warm: false)));
             Assert.NotEqual(
@@ -90,13 +90,13 @@ public sealed class WorkspaceTests
                 )),
         ];
         using NetworkWork<Lane> together = Plan.Rent<Lane>();
-        together.SetPump(Plan.Link("pump"), Pieces(curves));
+        SetPump(together, curves);
         Assert.True(Lane.All(together.Solve(warm: false)));
 
         for (int i = 0; i < Lane.Count; i++)
         {
             using NetworkWork<Lane> alone = Plan.Rent<Lane>();
-            alone.SetPump(Plan.Link("pump"), Pieces([curves[i]]));
+            SetPump(alone, [curves[i]]);
             Assert.True(Lane.All(alone.Solve(warm: false)));
             Assert.Equal(Flow(alone, 0), Flow(together, i));
         }
@@ -105,11 +105,25 @@ public sealed class WorkspaceTests
         {
             return work.Flow[Plan.Link("pump")][number];
         }
+    }
 
-        static Piece[][] Pieces(Curve[] curves)
+    /// <summary>Gives each number of a lane its own curve; the last curve serves the rest.</summary>
+    private static void SetPump<T>(NetworkWork<T> work, Curve[] curves)
+        where T : struct, ILane<T>
+    {
+        int link = Plan.Link("pump");
+        double[] one = new double[Plan.Links[link].Part.SettingCount];
+        double[] all = new double[one.Length * T.Count];
+        for (int n = 0; n < T.Count; n++)
         {
-            return [.. curves.Select(c => c.Pieces.ToArray())];
+            PumpTablePart.Write(curves[Math.Min(n, curves.Length - 1)].Pieces, one);
+            for (int k = 0; k < one.Length; k++)
+            {
+                all[(k * T.Count) + n] = one[k];
+            }
         }
+
+        work.SetLane(link, all);
     }
 
     /// <summary>One impossible number does not disturb the others, and is not sound.</summary>

@@ -1,0 +1,40 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
+internal sealed class CappedPart(double coefficient, double commanded) : LinkPart
+{
+    /// <summary>m3/s per root of Pa.</summary>
+    internal readonly double Coefficient = coefficient;
+
+    /// <summary>m3/s.</summary>
+    internal readonly double Commanded = commanded;
+
+    internal override bool IsOneWay => true;
+
+    internal override bool Joins => false;
+
+    internal override bool NeedsSpace => true;
+
+    /// <summary>C and the commanded flow.</summary>
+    internal override int SettingCount => 2;
+
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, CappedLaw<T>>(ends, parts);
+
+    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow)
+    {
+        (double flow, double asked) = (work.Flow[link].Value, work.Law<CappedLaw<Real>>(link).Commanded.Value);
+        return asked == 0 ? LinkCondition.Shut
+            : flow >= asked ? LinkCondition.Commanded
+            : flow <= noFlow ? LinkCondition.Shut
+            : LinkCondition.HeldOpen;
+    }
+
+    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) =>
+        work.Flow[link].Value > noFlow && give > 1 / Stiff.JudgedByFlow;
+
+    internal override double ExcessIn(NetworkWork<Real> work, int link) =>
+        Math.Max(-work.Flow[link].Value, work.Flow[link].Value - work.Law<CappedLaw<Real>>(link).Commanded.Value);
+}

@@ -1,0 +1,37 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A round passage that is bent all along its length.</summary>
+internal sealed class CurvedPart(
+    double length,
+    double bore,
+    double roughness,
+    double lossCoefficient,
+    double coilDiameter
+) : RoundPart(length, bore, roughness, lossCoefficient)
+{
+    /// <summary>Bore over the diameter of the curve of the center line.</summary>
+    internal readonly double Curvature = bore / coilDiameter;
+
+    /// <summary>The greatest Reynolds number of the law.</summary>
+    internal double GreatestReynolds => CurvedFriction.GreatestReynoldsTimesSquare / (Curvature * Curvature);
+
+    /// <inheritdoc />
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, CurvedPipeLaw<T>>(ends, parts);
+
+    /// <inheritdoc />
+    internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance)
+    {
+        ref CurvedPipeLaw<Real> law = ref work.Law<CurvedPipeLaw<Real>>(link);
+        if (law.Trespass(work.Flow[link]).Value > tolerance)
+        {
+            string pipe = $"friction of curved pipe '{work.Plan.Links[link].Name}'";
+            double reynolds = law.ReynoldsAt(work.Flow[link]).Value;
+            throw new OutsideTableException(pipe, "Reynolds number", reynolds, 0, GreatestReynolds);
+        }
+    }
+}

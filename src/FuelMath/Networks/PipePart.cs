@@ -1,0 +1,40 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A straight round passage.</summary>
+internal sealed class PipePart(
+    double length,
+    double bore,
+    double roughness,
+    double lossCoefficient,
+    FrictionLaw friction,
+    bool oneWay
+) : RoundPart(length, bore, roughness, lossCoefficient)
+{
+    internal readonly FrictionLaw Friction = friction;
+    internal readonly bool OneWay = oneWay;
+
+    internal override bool IsOneWay => OneWay;
+
+    internal override Type Law =>
+        (Friction, OneWay) switch
+        {
+            (FrictionLaw.ColebrookStraightPassage, false) => typeof(PipeLaw<>),
+            (FrictionLaw.ColebrookStraightPassage, true) => typeof(OneWayLaw<Real, PipeLaw<Real>>),
+            (_, false) => typeof(CubicPipeLaw<>),
+            _ => typeof(OneWayLaw<Real, CubicPipeLaw<Real>>),
+        };
+
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        (Friction, OneWay) switch
+        {
+            (FrictionLaw.ColebrookStraightPassage, false) => new LinkGroup<T, PipeLaw<T>>(ends, parts),
+            (FrictionLaw.ColebrookStraightPassage, true) => new LinkGroup<T, OneWayLaw<T, PipeLaw<T>>>(ends, parts),
+            (_, false) => new LinkGroup<T, CubicPipeLaw<T>>(ends, parts),
+            _ => new LinkGroup<T, OneWayLaw<T, CubicPipeLaw<T>>>(ends, parts),
+        };
+
+    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
+        OneWay ? ahead : double.NegativeInfinity;
+}

@@ -1,0 +1,26 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A pump whose rise is shutoff - factor q^exponent.</summary>
+internal sealed class PumpPowerPart(double shutoff, double factor, double exponent) : PumpPart
+{
+    internal readonly double Shutoff = shutoff;
+    internal readonly double Factor = factor;
+    internal readonly double Exponent = exponent;
+
+    /// <summary>The flow at half the shutoff, m3/s.</summary>
+    internal readonly double Half = Math.Pow(shutoff / 2 / factor, 1 / exponent);
+
+    /// <summary>Shutoff, factor, and the flow at half the shutoff.</summary>
+    internal override int SettingCount => 3;
+
+    internal override void Write(Span<double> settings) =>
+        (settings[0], settings[1], settings[2]) = (Shutoff, Factor, Half);
+
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, PumpPowerLaw<T>>(ends, parts);
+
+    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
+        ahead + work.Law<PumpPowerLaw<Real>>(link).Shutoff.Value;
+}

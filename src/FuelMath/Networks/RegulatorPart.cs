@@ -1,0 +1,60 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>
+/// A regulator. Bypass: holds its upstream side at setting + reference (1 + influence) - influence x downstream + slope q.
+/// Reducing: holds its downstream side at setting + reference (1 + influence) - influence x upstream - slope q.
+/// </summary>
+internal sealed class RegulatorPart : LinkPart
+{
+    internal bool Bypass { get; init; }
+
+    /// <summary>Pa over the reference, at no flow and with the return line at ambient pressure.</summary>
+    internal double Setting { get; init; }
+
+    /// <summary>Pa gauge.</summary>
+    internal double Reference { get; init; }
+
+    /// <summary>Pa s/m3.</summary>
+    internal double Slope { get; init; }
+
+    /// <summary>Seat area over diaphragm area less seat area.</summary>
+    internal double Influence { get; init; }
+
+    /// <summary>The fully open restriction, Pa s2/m6.</summary>
+    internal double Square { get; init; }
+
+    /// <summary>The part of it that grows with density, 1/m4.</summary>
+    internal double SquarePerDensity { get; init; }
+
+    internal override bool IsOneWay => true;
+
+    internal override bool Joins => false;
+
+    internal override bool IsOpenedFromBehind => Influence > 0;
+
+    /// <summary>The reference.</summary>
+    internal override int SettingCount => 1;
+
+    internal override Type Law => Bypass ? typeof(BypassLaw<>) : typeof(ReducingLaw<>);
+
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        Bypass ? new LinkGroup<T, BypassLaw<T>>(ends, parts) : new LinkGroup<T, ReducingLaw<T>>(ends, parts);
+
+    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow)
+    {
+        Real flow = work.Flow[link];
+        return flow.Value <= noFlow ? LinkCondition.Seated
+            : Real.All(
+                Bypass
+                    ? work.Law<BypassLaw<Real>>(link).Holds(flow, work.Pressure[work.Plan.To[link]])
+                    : work.Law<ReducingLaw<Real>>(link).Holds(flow, work.Pressure[work.Plan.From[link]])
+            )
+                ? LinkCondition.Regulating
+            : LinkCondition.FullyOpen;
+    }
+
+    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
+        Bypass ? double.NegativeInfinity : Math.Min(ahead, work.Law<ReducingLaw<Real>>(link).Held.Value);
+}

@@ -1,0 +1,19 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A pump that stands still.</summary>
+internal sealed class StoppedPart : LinkPart
+{
+    internal override bool IsOneWay => true;
+
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, StoppedLaw<T>>(ends, parts);
+
+    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
+        LinkCondition.Stopped;
+
+    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) => false;
+
+    internal override double ExcessIn(NetworkWork<Real> work, int link) => Math.Abs(work.Flow[link].Value);
+}

@@ -1,0 +1,26 @@
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Networks;
+
+namespace FuelMath.Systems;
+
+/// <summary>What the injector of a seat draws as a mean over time; how much is commanded, each round says.</summary>
+internal sealed class SeatDraw(InjectorSeat seat) : FlowPart
+{
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        new CappedPart(
+            PartMath.Coefficient(seat.Injector.Rating.StaticVolumeFlow, seat.Injector.Rating.DifferentialPressure),
+            0
+        );
+
+    /// <inheritdoc />
+    internal override PartReading Reading() => new DrawReading();
+
+    private sealed class DrawReading : PartReading
+    {
+        /// <inheritdoc />
+        internal override void Write(in PointInputs at, Span<double> settings) =>
+            (settings[0], settings[1]) = (at.DrawCoefficient, at.DrawCommanded);
+    }
+}
