@@ -1,6 +1,8 @@
 using FuelMath.Columns;
 using FuelMath.Formulas;
 using FuelMath.Scalars;
+using FuelMath.Sources;
+using FuelMath.Text;
 
 namespace FuelMath.Examples;
 
@@ -38,4 +40,55 @@ public sealed class FormulaExamples
         // sqrt(742/690) by hand.
         Assert.Equal(6.3e-3 * 1.036996, massFlow[0], 1e-8);
     }
+
+    [Fact]
+    public void FormulaByName()
+    {
+        #region Catalogue
+        FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+
+        // 800 cm3/min at 300 kPa; now 400 kPa. The same fluid: 740 kg/m3.
+        double flow = formula.Calculate(FormulaUnits.Customary, 800, 300, 740, 400, 740);
+
+        // A rating at no pressure is refused, with what is allowed.
+        FormulaRefusal? refusal = formula.Check(FormulaUnits.Customary, 800, 0, 740, 400, 740);
+        #endregion
+
+        // 800 times the root of 4/3, by hand.
+        Assert.Equal(923.760, flow, 1e-3);
+        Assert.Equal("referenceDifferentialPressure", refusal!.Argument!.Name);
+    }
+
+    [Fact]
+    public void FormulaOfYourOwn()
+    {
+        #region OwnFormula
+        var length = new Symbol("L", "m", "length of hose", null);
+        var volume = new Symbol("Vh", "m3", "volume of fuel in the hose", null);
+        FormulaInfo formula = FormulaInfo.Of(
+            new HoseVolume(),
+            "Workshop.HoseVolume",
+            "The fuel that a hose of 8 mm holds",
+            FormulaTopic.Tightness,
+            [new("length", FormulaQuantity.Of(length, QuantityKinds.Length, "m"), 0, 100, 0, 10)],
+            [],
+            [],
+            FormulaQuantity.Of(volume, QuantityKinds.Volume, "mL"),
+            [new DataSource("Definition", "volume of a cylinder")],
+            new FormulaExample([1], 5.0265e-5, 1e-4, new DataSource("Definition", "by hand"))
+        );
+
+        double milliliters = formula.Calculate(FormulaUnits.Customary, 2.5);
+        #endregion
+
+        Assert.Equal(125.66, milliliters, 0.01);
+    }
+
+    #region OwnFormulaType
+    private readonly struct HoseVolume : IFormula
+    {
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => Conductor.Area(T.Of(0.008)) * a[0];
+    }
+    #endregion
 }

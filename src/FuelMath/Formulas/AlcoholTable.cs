@@ -9,14 +9,14 @@ public static class AlcoholTable
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol MixtureDensity = new(
+    internal static readonly Symbol MixtureDensity = new(
         "rhoew",
         "kg/m3",
         "density of ethanol and water",
         new DataSource("OIML-R22", "general formula")
     );
 
-    private static readonly Symbol MixtureVolume = new(
+    internal static readonly Symbol MixtureVolume = new(
         "Vew",
         "m3",
         "volume of ethanol and water mixed",

@@ -9,42 +9,42 @@ public static class AtmosphereModel
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Geopotential = new(
+    internal static readonly Symbol Geopotential = new(
         "H",
         "m",
         "geopotential altitude",
         new DataSource("ISO-2533", "geopotential altitude")
     );
 
-    private static readonly Symbol StandardT = new(
+    internal static readonly Symbol StandardT = new(
         "Ts",
         "K",
         "temperature of the standard atmosphere",
         new DataSource("ISO-2533", "table 4, up to 11 km")
     );
 
-    private static readonly Symbol StandardP = new(
+    internal static readonly Symbol StandardP = new(
         "ps",
         "Pa",
         "pressure of the standard atmosphere",
         new DataSource("ISO-2533", "barometric formula, up to 11 km")
     );
 
-    private static readonly Symbol WaterPressure = new(
+    internal static readonly Symbol WaterPressure = new(
         "psw",
         "Pa",
         "saturated vapor pressure of water",
         new DataSource("CIPM-2007", "appendix A1.1")
     );
 
-    private static readonly Symbol MoistDensity = new(
+    internal static readonly Symbol MoistDensity = new(
         "rhom",
         "kg/m3",
         "density of moist air",
         new DataSource("CIPM-2007", "equation 1, ideal gas")
     );
 
-    private static readonly Symbol DryDensity = new(
+    internal static readonly Symbol DryDensity = new(
         "rhod",
         "kg/m3",
         "dry air in a volume of moist air",

@@ -10,6 +10,24 @@ namespace FuelMath.Formulas;
 /// </remarks>
 public static class BypassValve
 {
+    internal static readonly Symbol HeldPressureResult = new("ph", "Pa", "held pressure, gauge", null);
+
+    internal static readonly Symbol SpringForceResult = new("F", "N", "spring force", null);
+
+    internal static readonly Symbol FullyOpenCoefficientResult = new(
+        "k",
+        "1/m4",
+        "loss over density and the square of flow",
+        null
+    );
+
+    internal static readonly Symbol FullyOpenFlowResult = new(
+        "Qo",
+        "m3/s",
+        "flow at which the valve is fully open",
+        null
+    );
+
     /// <summary>The upstream pressure that a regulating valve holds.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="springForce">Spring force where the valve just opens, N.</param>
@@ -38,8 +56,11 @@ public static class BypassValve
         T bypassedFlow
     )
         where T : struct, IScalar<T> =>
-        ((springForce + (reference * diaphragmArea) - (returnLine * seatArea)) / (diaphragmArea - seatArea))
-        + (slope * bypassedFlow);
+        T.Step(
+            ((springForce + (reference * diaphragmArea) - (returnLine * seatArea)) / (diaphragmArea - seatArea))
+                + (slope * bypassedFlow),
+            HeldPressureResult
+        );
 
     /// <summary>The spring force behind a set point taken with reference and return at ambient pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -55,7 +76,8 @@ public static class BypassValve
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T SpringForce<T>(T setDifference, T setFlow, T slope, T diaphragmArea, T seatArea)
-        where T : struct, IScalar<T> => (setDifference - (slope * setFlow)) * (diaphragmArea - seatArea);
+        where T : struct, IScalar<T> =>
+        T.Step((setDifference - (slope * setFlow)) * (diaphragmArea - seatArea), SpringForceResult);
 
     /// <summary>The coefficient of a fully open valve from one reading.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -69,7 +91,7 @@ public static class BypassValve
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenCoefficient<T>(T loss, T density, T flow)
-        where T : struct, IScalar<T> => loss / (density * flow * flow);
+        where T : struct, IScalar<T> => T.Step(loss / (density * flow * flow), FullyOpenCoefficientResult);
 
     /// <summary>The pressure lost in a fully open valve.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -83,7 +105,7 @@ public static class BypassValve
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenLoss<T>(T coefficient, T density, T flow)
-        where T : struct, IScalar<T> => coefficient * density * flow * T.Abs(flow);
+        where T : struct, IScalar<T> => T.Step(coefficient * density * flow * T.Abs(flow), Symbols.PressureLoss);
 
     /// <summary>The flow at which a regulating valve reaches its stop and becomes a fixed restriction.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -104,5 +126,5 @@ public static class BypassValve
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenFlow<T>(T margin, T slope, T restriction)
         where T : struct, IScalar<T> =>
-        (slope + T.Sqrt((slope * slope) + (4 * restriction * margin))) / (2 * restriction);
+        T.Step((slope + T.Sqrt((slope * slope) + (4 * restriction * margin))) / (2 * restriction), FullyOpenFlowResult);
 }

@@ -9,6 +9,8 @@ public static class Combustion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly Symbol MassFractionResult = new("w1", "", "mass fraction of the first", null);
+
     /// <summary>Atomic weight of carbon, g/mol.</summary>
     public const double Carbon = 12.011;
 
@@ -87,7 +89,8 @@ public static class Combustion
     /// <remarks>Source: [Definition] conservation of mass.</remarks>
     [MethodImpl(Inline)]
     public static T BlendByMass<T>(T firstMassFraction, T first, T second)
-        where T : struct, IScalar<T> => (firstMassFraction * first) + ((1 - firstMassFraction) * second);
+        where T : struct, IScalar<T> =>
+        T.Step((firstMassFraction * first) + ((1 - firstMassFraction) * second), Symbols.MeanByMass);
 
     /// <summary>The mass fraction that a volume fraction makes: w = x rho1 / (x rho1 + (1 - x) rho2).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -101,7 +104,7 @@ public static class Combustion
         where T : struct, IScalar<T>
     {
         T first = firstVolumeFraction * firstDensity;
-        return first / (first + ((1 - firstVolumeFraction) * secondDensity));
+        return T.Step(first / (first + ((1 - firstVolumeFraction) * secondDensity)), MassFractionResult);
     }
 
     /// <summary>The fuel's part of a mixture: 1/(1 + AFR).</summary>

@@ -8,6 +8,12 @@ public static class Conductor
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly Symbol AwgDiameterResult = new("dw", "m", "diameter of the wire", null);
+
+    internal static readonly Symbol AwgFromAreaResult = new("n", "", "gauge number", null);
+
+    internal static readonly Symbol TemperatureFromResistanceResult = new("t", "degC", "temperature now", null);
+
     /// <summary>Resistivity of annealed copper at 20 degrees Celsius, ohm m. Source: [NBS-Handbook-100] table 1.</summary>
     public const double CopperResistivity = 1.7241e-8;
 
@@ -26,7 +32,7 @@ public static class Conductor
         where T : struct, IScalar<T>
     {
         const double ln92 = 4.5217885770490405;
-        return 1.27e-4 * T.Exp(ln92 / 39 * (36 - gauge));
+        return T.Step(1.27e-4 * T.Exp(ln92 / 39 * (36 - gauge)), AwgDiameterResult);
     }
 
     /// <summary>The gauge of an area, rarely a whole number: the inverse of <see cref="AwgDiameter"/>.</summary>
@@ -40,7 +46,7 @@ public static class Conductor
     {
         const double ln92 = 4.5217885770490405;
         const double areaOf36 = Math.PI / 4 * 1.27e-4 * 1.27e-4;
-        return 36 - (39 / (2 * ln92) * T.Log(area / areaOf36));
+        return T.Step(36 - (39 / (2 * ln92) * T.Log(area / areaOf36)), AwgFromAreaResult);
     }
 
     /// <summary>The area of a round conductor: pi d2 / 4.</summary>
@@ -50,7 +56,7 @@ public static class Conductor
     /// <remarks>Source: [Definition] area of a circle.</remarks>
     [MethodImpl(Inline)]
     public static T Area<T>(T diameter)
-        where T : struct, IScalar<T> => Math.PI / 4 * diameter * diameter;
+        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * diameter * diameter, Symbols.Area);
 
     /// <summary>The resistance of a length of conductor: R = rho20 (1 + a20 (t - 20)) L / A.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -97,5 +103,8 @@ public static class Conductor
     [MethodImpl(Inline)]
     public static T TemperatureFromResistance<T>(T resistance, T coefficient20, T measuredCelsius, T resistanceNow)
         where T : struct, IScalar<T> =>
-        20 + (((resistanceNow / resistance * (1 + (coefficient20 * (measuredCelsius - 20)))) - 1) / coefficient20);
+        T.Step(
+            20 + (((resistanceNow / resistance * (1 + (coefficient20 * (measuredCelsius - 20)))) - 1) / coefficient20),
+            TemperatureFromResistanceResult
+        );
 }

@@ -18,6 +18,29 @@ public static class CurvedFriction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly Symbol LaminarRatioResult = new(
+        "rc",
+        "",
+        "laminar friction factor over that of a straight pipe",
+        null
+    );
+
+    internal static readonly Symbol ItoCriticalReynoldsResult = new("Rec", "", "critical Reynolds number", null);
+
+    internal static readonly Symbol ItoTurbulentFactorResult = new(
+        "f",
+        "",
+        "Darcy friction factor of a smooth bend",
+        null
+    );
+
+    internal static readonly Symbol ItoTurbulentAdditionResult = new(
+        "df",
+        "",
+        "what a bend adds to the friction factor",
+        null
+    );
+
     /// <summary>The least curvature of <see cref="Factor"/>; a gentler bend is straight.</summary>
     /// <remarks>Source: [Ito-1959] the law ends where Re (d/D)^2 is 0.034, here at the critical Reynolds number.</remarks>
     public const double LeastCurvature = 1 / 300.0;
@@ -36,14 +59,14 @@ public static class CurvedFriction
     internal const double TurbulentLawFrom = 2000;
     private const double Least = 1e-9;
 
-    private static readonly Symbol DeanStep = new(
+    internal static readonly Symbol DeanStep = new(
         "De",
         "",
         "Dean number",
         new DataSource("White-1929", "the number that curvature counts by")
     );
 
-    private static readonly Symbol FactorStep = new(
+    internal static readonly Symbol FactorStep = new(
         "f",
         "",
         "Darcy friction factor of a curved pipe",
@@ -69,7 +92,7 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T rest = 1 - T.Pow(NoEffect / T.Max(dean, T.Of(NoEffect)), 0.45);
-        return 1 / (1 - T.Pow(T.Max(rest, T.Of(Least)), 1 / 0.45));
+        return T.Step(1 / (1 - T.Pow(T.Max(rest, T.Of(Least)), 1 / 0.45)), LaminarRatioResult);
     }
 
     /// <summary>Laminar factor over that of a straight pipe after Mori and Nakayama: 0.108 sqrt(De) / (1 - 3.253/sqrt(De)).</summary>
@@ -82,7 +105,7 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T root = T.Sqrt(dean);
-        return 0.108 * root / (1 - (3.253 / root));
+        return T.Step(0.108 * root / (1 - (3.253 / root)), LaminarRatioResult);
     }
 
     /// <summary>Laminar factor over that of a straight pipe after Schmidt: 1 + 0.14 c^0.97 Re^(1 - 0.644 c^0.312).</summary>
@@ -96,7 +119,7 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T exponent = 1 - (0.644 * T.Pow(curvature, 0.312));
-        return 1 + (0.14 * (T.Pow(curvature, 0.97) * T.Exp(exponent * T.Log(reynolds))));
+        return T.Step(1 + (0.14 * (T.Pow(curvature, 0.97) * T.Exp(exponent * T.Log(reynolds)))), LaminarRatioResult);
     }
 
     /// <summary>The Reynolds number up to which flow stays laminar in a bend: 20000 c^0.32.</summary>
@@ -106,7 +129,7 @@ public static class CurvedFriction
     /// <remarks>Source: [Ito-1959] critical Reynolds number.</remarks>
     [MethodImpl(Inline)]
     public static T ItoCriticalReynolds<T>(T curvature)
-        where T : struct, IScalar<T> => 20000 * T.Pow(curvature, 0.32);
+        where T : struct, IScalar<T> => T.Step(20000 * T.Pow(curvature, 0.32), ItoCriticalReynoldsResult);
 
     /// <summary>Turbulent factor of a smooth bend after Ito: 0.304 Re^-0.25 + 0.029 sqrt(c).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -116,7 +139,8 @@ public static class CurvedFriction
     /// <remarks>Source: [Ito-1959] turbulent flow.</remarks>
     [MethodImpl(Inline)]
     public static T ItoTurbulentFactor<T>(T reynolds, T curvature)
-        where T : struct, IScalar<T> => (0.304 / T.Sqrt(T.Sqrt(reynolds))) + ItoTurbulentAddition(curvature);
+        where T : struct, IScalar<T> =>
+        T.Step((0.304 / T.Sqrt(T.Sqrt(reynolds))) + ItoTurbulentAddition(curvature), ItoTurbulentFactorResult);
 
     /// <summary>What a bend adds to the turbulent factor after Ito: 0.029 sqrt(c).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -125,7 +149,7 @@ public static class CurvedFriction
     /// <remarks>Source: [Ito-1959] turbulent flow.</remarks>
     [MethodImpl(Inline)]
     public static T ItoTurbulentAddition<T>(T curvature)
-        where T : struct, IScalar<T> => 0.029 * T.Sqrt(curvature);
+        where T : struct, IScalar<T> => T.Step(0.029 * T.Sqrt(curvature), ItoTurbulentAdditionResult);
 
     /// <summary>
     /// The factor in any regime: the greater of the laminar one after White, and of Colebrook and White's with what a bend

@@ -6,6 +6,8 @@ namespace FuelMath.Formulas;
 /// <summary>Volume that one chamber sweeps. SI units.</summary>
 public static class Displacement
 {
+    internal static readonly Symbol SweptVolumeResult = new("Vd", "m3", "swept volume", null);
+
     /// <summary>A cylinder: V = pi/4 bore² stroke.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="bore">Bore, m.</param>
@@ -14,7 +16,7 @@ public static class Displacement
     /// <remarks>Source: [Definition] volume of a cylinder.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Cylinder<T>(T bore, T stroke)
-        where T : struct, IScalar<T> => Math.PI / 4 * bore * bore * stroke;
+        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * bore * bore * stroke, SweptVolumeResult);
 
     /// <summary>One chamber of a three-sided rotor: V = 3 sqrt(3) e R b.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -25,5 +27,6 @@ public static class Displacement
     /// <remarks>Source: [Yamamoto-1981] displacement of a chamber.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RotorChamber<T>(T eccentricity, T generatingRadius, T width)
-        where T : struct, IScalar<T> => 3 * Math.Sqrt(3) * eccentricity * generatingRadius * width;
+        where T : struct, IScalar<T> =>
+        T.Step(3 * Math.Sqrt(3) * eccentricity * generatingRadius * width, SweptVolumeResult);
 }

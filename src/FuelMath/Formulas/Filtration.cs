@@ -12,6 +12,19 @@ public static class Filtration
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly Symbol EfficiencyResult = new("E", "", "share of particles held back", null);
+
+    internal static readonly Symbol BetaRatioResult = new("beta", "", "beta ratio", null);
+
+    internal static readonly Symbol InSeriesResult = new("beta", "", "beta ratio of both", null);
+
+    internal static readonly Symbol AddedCoefficientResult = new(
+        "aa",
+        "1/m3",
+        "addition to the linear coefficient",
+        null
+    );
+
     /// <summary>The share of particles that is held back: 1 - 1/beta.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="betaRatio">Particles upstream over particles downstream; 1 or more.</param>
@@ -19,7 +32,7 @@ public static class Filtration
     /// <remarks>Source: [ISO-16889] definition of the filtration ratio.</remarks>
     [MethodImpl(Inline)]
     public static T Efficiency<T>(T betaRatio)
-        where T : struct, IScalar<T> => 1 - (1 / betaRatio);
+        where T : struct, IScalar<T> => T.Step(1 - (1 / betaRatio), EfficiencyResult);
 
     /// <summary>The beta ratio of an efficiency: 1/(1 - efficiency).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -28,7 +41,7 @@ public static class Filtration
     /// <remarks>Source: [ISO-16889] definition of the filtration ratio, solved for it.</remarks>
     [MethodImpl(Inline)]
     public static T BetaRatio<T>(T efficiency)
-        where T : struct, IScalar<T> => 1 / (1 - efficiency);
+        where T : struct, IScalar<T> => T.Step(1 / (1 - efficiency), BetaRatioResult);
 
     /// <summary>The beta ratio of two filters one behind the other, for one particle size: their product.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -42,7 +55,7 @@ public static class Filtration
     /// </remarks>
     [MethodImpl(Inline)]
     public static T InSeries<T>(T first, T second)
-        where T : struct, IScalar<T> => first * second;
+        where T : struct, IScalar<T> => T.Step(first * second, InSeriesResult);
 
     /// <summary>What a loaded element adds to the loss of the medium, as a coefficient: dp / (mu Q).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -56,5 +69,5 @@ public static class Filtration
     /// </remarks>
     [MethodImpl(Inline)]
     public static T AddedCoefficient<T>(T addedLoss, T dynamicViscosity, T volumeFlow)
-        where T : struct, IScalar<T> => addedLoss / (dynamicViscosity * volumeFlow);
+        where T : struct, IScalar<T> => T.Step(addedLoss / (dynamicViscosity * volumeFlow), AddedCoefficientResult);
 }

@@ -49,7 +49,7 @@ public static class Friction
     /// <remarks>Source: [White-2003] section 6.4 (laminar fully developed pipe flow).</remarks>
     [MethodImpl(Inline)]
     public static T LaminarFactor<T>(T reynolds)
-        where T : struct, IScalar<T> => 64 / reynolds;
+        where T : struct, IScalar<T> => T.Step(64 / reynolds, Symbols.FrictionFactor);
 
     /// <summary>
     /// The factor of turbulent flow after Colebrook and White, solved to rounding error:
@@ -65,7 +65,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = T.Step(T.Implicit<Colebrook>(2.51 / reynolds, relativeRoughness / 3.7), Symbols.RootOfFriction);
-        return 1 / (x * x);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor);
     }
 
     /// <summary>An explicit approximation: f = 0.25 / log10(e/(3.7 D) + 5.74/Re^0.9)^2.</summary>
@@ -79,7 +79,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = -Colebrook.C * T.Log((relativeRoughness / 3.7) + (5.74 / T.Pow(reynolds, 0.9)));
-        return 1 / (x * x);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor);
     }
 
     /// <summary>An explicit approximation: 1/sqrt(f) = -1.8 log10((e/(3.7 D))^1.11 + 6.9/Re).</summary>
@@ -93,7 +93,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = -0.9 * Colebrook.C * T.Log(T.Pow(relativeRoughness / 3.7, 1.11) + (6.9 / reynolds));
-        return 1 / (x * x);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor);
     }
 
     /// <summary>An explicit approximation by three substitutions and an extrapolation of them.</summary>
@@ -113,7 +113,7 @@ public static class Friction
         T c = -Colebrook.C * T.Log(rough + (viscous * b));
         T change = b - a;
         T x = a - (change * change / (c - (2 * b) + a));
-        return 1 / (x * x);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor);
     }
 
     /// <summary>The factor of a fully rough pipe: f = 0.25 / log10(e/(3.7 D))^2.</summary>
@@ -126,7 +126,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = -Colebrook.C * T.Log(relativeRoughness / 3.7);
-        return 1 / (x * x);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor);
     }
 
     /// <summary>
@@ -147,7 +147,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T turbulent = ColebrookFactor(T.Max(reynolds, T.Of(TurbulentFrom)), relativeRoughness);
-        return Passage(reynolds, LaminarFactor(reynolds), turbulent);
+        return T.Step(Passage(reynolds, LaminarFactor(reynolds), turbulent), Symbols.FrictionFactor);
     }
 
     /// <summary>
@@ -179,7 +179,7 @@ public static class Friction
         T x4 = 0.032 - (3 * fa) + (0.5 * fb);
         T cubic = x1 + (r * (x2 + (r * (x3 + (r * x4)))));
         T turbulent = SwameeJainFactor(T.Max(reynolds, T.Of(TurbulentFrom)), relativeRoughness);
-        return Pick(reynolds, LaminarFactor(reynolds), cubic, turbulent);
+        return T.Step(Pick(reynolds, LaminarFactor(reynolds), cubic, turbulent), Symbols.FrictionFactor);
     }
 
     /// <summary>The pressure lost to friction after Darcy and Weisbach: dp = f (L/D) rho v|v| / 2.</summary>

@@ -9,28 +9,28 @@ public static class FuelChangeRatios
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol MassAtLambda = new(
+    internal static readonly Symbol MassAtLambda = new(
         "rm",
         "",
         "mass of the fuel over that of the baseline at equal lambda",
         new DataSource("Heywood-1988", "section 3.4")
     );
 
-    private static readonly Symbol MassAtPower = new(
+    internal static readonly Symbol MassAtPower = new(
         "rmp",
         "",
         "mass of the fuel over that of the baseline at equal power",
         new DataSource("Heywood-1988", "section 2.8")
     );
 
-    private static readonly Symbol VolumeRatioStep = new(
+    internal static readonly Symbol VolumeRatioStep = new(
         "rv",
         "",
         "volume of the fuel over that of the baseline",
         new DataSource("Definition", "mass over density")
     );
 
-    private static readonly Symbol TimeRatio = new(
+    internal static readonly Symbol TimeRatio = new(
         "rt",
         "",
         "time open over that with the baseline",

@@ -15,14 +15,14 @@ public static class HeatingValue
     /// <summary>Mass of water over mass of hydrogen burned. Source: [Definition] from the atomic weights.</summary>
     private const double WaterPerHydrogen = 8.937;
 
-    private static readonly Symbol HigherStep = new(
+    internal static readonly Symbol HigherStep = new(
         "HHV",
         "J/kg",
         "higher heating value",
         new DataSource("Channiwala-Parikh-2002", "unified correlation")
     );
 
-    private static readonly Symbol LowerStep = new(
+    internal static readonly Symbol LowerStep = new(
         "LHV",
         "J/kg",
         "lower heating value",

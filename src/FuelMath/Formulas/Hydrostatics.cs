@@ -6,6 +6,8 @@ namespace FuelMath.Formulas;
 /// <summary>The weight of a column of fluid. SI units.</summary>
 public static class Hydrostatics
 {
+    internal static readonly Symbol ColumnPressureResult = new("dp", "Pa", "pressure of the column", null);
+
     /// <summary>Standard acceleration of free fall, m/s2.</summary>
     /// <remarks>Source: [CGPM-1901] declaration on the conventional value of g.</remarks>
     public const double StandardGravity = 9.80665;
@@ -19,5 +21,5 @@ public static class Hydrostatics
     /// <remarks>Valid for a fluid of constant density. Source: [White-2003] section 2.3 (hydrostatics in liquids).</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ColumnPressure<T>(T density, double acceleration, T height)
-        where T : struct, IScalar<T> => acceleration * density * height;
+        where T : struct, IScalar<T> => T.Step(acceleration * density * height, ColumnPressureResult);
 }

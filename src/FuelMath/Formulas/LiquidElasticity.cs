@@ -9,21 +9,21 @@ public static class LiquidElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Isentropic = new(
+    internal static readonly Symbol Isentropic = new(
         "Ks",
         "Pa",
         "isentropic bulk modulus",
         new DataSource("Poling-2001", "relations of heat capacity and compressibility")
     );
 
-    private static readonly Symbol Sound = new(
+    internal static readonly Symbol Sound = new(
         "c",
         "m/s",
         "speed of sound",
         new DataSource("White-2003", "section 9.2")
     );
 
-    private static readonly Symbol Pressed = new(
+    internal static readonly Symbol Pressed = new(
         "rhop",
         "kg/m3",
         "density under pressure",

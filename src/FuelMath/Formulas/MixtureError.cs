@@ -9,7 +9,7 @@ public static class MixtureError
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Factor = new(
+    internal static readonly Symbol Factor = new(
         "k",
         "",
         "lambda over the lambda intended",

@@ -13,6 +13,8 @@ public static class Orifice
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly Symbol ApproachFactorResult = new("Fa", "", "velocity of approach factor", null);
+
     /// <summary>Mass flow: m = Cd A sqrt(2 rho dp).</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="dischargeCoefficient">Discharge coefficient, 0 to 1; times an approach factor where one applies.</param>
@@ -135,6 +137,6 @@ public static class Orifice
         where T : struct, IScalar<T>
     {
         T square = diameterRatio * diameterRatio;
-        return 1 / T.Sqrt(1 - (square * square));
+        return T.Step(1 / T.Sqrt(1 - (square * square)), ApproachFactorResult);
     }
 }

@@ -7,19 +7,23 @@ namespace FuelMath.Formulas;
 /// <summary>Viscosity of petroleum liquids against temperature, and of their blends.</summary>
 public static class PetroleumViscosity
 {
+    internal static readonly Symbol RelativeResult = new("rmu", "", "viscosity over that at 20 degrees Celsius", null);
+
+    internal static readonly Symbol FromBlendingIndexResult = new("nu", "m2/s", "kinematic viscosity", null);
+
     /// <summary>The viscosity below which the blending index does not exist, in m²/s: ln(0.2 + 0.8) is zero.</summary>
     public const double LowestKinematicViscosityOfIndex = 0.2e-6;
 
     private const double Ln10 = 2.302585092994046;
 
-    private static readonly Symbol IndexStep = new(
+    internal static readonly Symbol IndexStep = new(
         "VBI",
         "",
         "viscosity blending index",
         new DataSource("Maples-2000", "viscosity blending index")
     );
 
-    private static readonly Symbol KinematicStep = new(
+    internal static readonly Symbol KinematicStep = new(
         "nu",
         "m2/s",
         "kinematic viscosity",
@@ -36,7 +40,7 @@ public static class PetroleumViscosity
     /// <returns>The ratio of the two dynamic viscosities.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Relative<T>(double c, T temperature)
-        where T : struct, IScalar<T> => T.Exp(c * (293.15 / temperature - 1));
+        where T : struct, IScalar<T> => T.Step(T.Exp(c * (293.15 / temperature - 1)), RelativeResult);
 
     /// <summary>
     /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is straight over log T.
@@ -83,5 +87,6 @@ public static class PetroleumViscosity
     /// <returns>The kinematic viscosity, in m²/s.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FromBlendingIndex<T>(T blendingIndex)
-        where T : struct, IScalar<T> => (T.Exp(T.Exp((blendingIndex - 10.975) / 14.534)) - 0.8) * 1e-6;
+        where T : struct, IScalar<T> =>
+        T.Step((T.Exp(T.Exp((blendingIndex - 10.975) / 14.534)) - 0.8) * 1e-6, FromBlendingIndexResult);
 }

@@ -9,21 +9,21 @@ public static class PremixBalance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol OilStep = new(
+    internal static readonly Symbol OilStep = new(
         "Voil",
         "m3",
         "volume of oil to add",
         new DataSource("Definition", "balance of the oil")
     );
 
-    private static readonly Symbol FuelStep = new(
+    internal static readonly Symbol FuelStep = new(
         "Vfuel",
         "m3",
         "volume of fuel to add",
         new DataSource("Definition", "balance of the fuel")
     );
 
-    private static readonly Symbol FractionStep = new(
+    internal static readonly Symbol FractionStep = new(
         "f",
         "",
         "oil in a volume of the mix",

@@ -13,28 +13,37 @@ public static class PressureDecay
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Yield = new(
+    internal static readonly Symbol MixedResidueResult = new("xr", "", "share of the old fuel that is left", null);
+
+    internal static readonly Symbol MixedExchangesResult = new(
+        "ne",
+        "",
+        "volume pumped through over the volume flushed",
+        null
+    );
+
+    internal static readonly Symbol Yield = new(
         "C",
         "m3/Pa",
         "compliance",
         new DataSource("Definition", "volume for each unit of pressure")
     );
 
-    private static readonly Symbol Released = new(
+    internal static readonly Symbol Released = new(
         "dV",
         "m3",
         "volume given back",
         new DataSource("Definition", "compliance integrated over the fall of pressure")
     );
 
-    private static readonly Symbol Lost = new(
+    internal static readonly Symbol Lost = new(
         "Vl",
         "m3",
         "volume leaked",
         new DataSource("Definition", "volume given back, corrected for temperature")
     );
 
-    private static readonly Symbol Time = new(
+    internal static readonly Symbol Time = new(
         "t",
         "s",
         "time of fall",
@@ -187,7 +196,7 @@ public static class PressureDecay
     /// </remarks>
     [MethodImpl(Inline)]
     public static T MixedResidue<T>(T exchanges)
-        where T : struct, IScalar<T> => T.Exp(-exchanges);
+        where T : struct, IScalar<T> => T.Step(T.Exp(-exchanges), MixedResidueResult);
 
     /// <summary>The exchanges that leave a share of the old fuel, well mixed: the inverse of <see cref="MixedResidue"/>.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -196,7 +205,7 @@ public static class PressureDecay
     /// <remarks>Source: [Levenspiel-1999] chapter 13 (mixed flow and plug flow).</remarks>
     [MethodImpl(Inline)]
     public static T MixedExchanges<T>(T residue)
-        where T : struct, IScalar<T> => -T.Log(residue);
+        where T : struct, IScalar<T> => T.Step(-T.Log(residue), MixedExchangesResult);
 
     /// <summary>The arctangent of a number that is not negative: the angle is halved three times, then a power series.</summary>
     private static T Arctangent<T>(T x)

@@ -8,6 +8,13 @@ public static class Pulse
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly Symbol QuadraticLossFactorResult = new(
+        "kq",
+        "",
+        "mean of the flow squared over the square of the mean",
+        null
+    );
+
     /// <summary>The part of a pulse that delivers: w = max(0, width - dead time).</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="width">Pulse width as commanded, s.</param>
@@ -73,6 +80,6 @@ public static class Pulse
             fraction = T.Select(T.Less(open, T.Of(whole)), fraction, open - whole);
         }
 
-        return 1 + (fraction * (1 - fraction) / (open * open));
+        return T.Step(1 + (fraction * (1 - fraction) / (open * open)), QuadraticLossFactorResult);
     }
 }

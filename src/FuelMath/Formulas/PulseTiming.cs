@@ -9,28 +9,28 @@ public static class PulseTiming
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Width = new(
+    internal static readonly Symbol Width = new(
         "tp",
         "s",
         "pulse width",
         new DataSource("SAE-J1832", "straight line with a time offset, solved for the width")
     );
 
-    private static readonly Symbol Rate = new(
+    internal static readonly Symbol Rate = new(
         "n",
         "1/s",
         "pulses per second at which the duty cycle is reached",
         new DataSource("Definition", "width over period")
     );
 
-    private static readonly Symbol Needed = new(
+    internal static readonly Symbol Needed = new(
         "ms",
         "kg/s",
         "static flow needed",
         new DataSource("Definition", "mean flow over the share of time that delivers")
     );
 
-    private static readonly Symbol Step = new(
+    internal static readonly Symbol Step = new(
         "e",
         "",
         "worst relative error of the mass",

@@ -6,6 +6,10 @@ namespace FuelMath.Formulas;
 /// <summary>What a pump draws from its supply and gives to the fuel.</summary>
 public static class PumpPower
 {
+    internal static readonly Symbol HydraulicResult = new("Ph", "W", "hydraulic power", null);
+
+    internal static readonly Symbol ElectricResult = new("Pe", "W", "electric power", null);
+
     /// <summary>The power that goes into raising the pressure of a flow.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="pressureRise">Outlet minus inlet pressure, Pa.</param>
@@ -17,7 +21,7 @@ public static class PumpPower
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Hydraulic<T>(T pressureRise, T volumeFlow)
-        where T : struct, IScalar<T> => pressureRise * volumeFlow;
+        where T : struct, IScalar<T> => T.Step(pressureRise * volumeFlow, HydraulicResult);
 
     /// <summary>The electric power taken in.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -30,5 +34,5 @@ public static class PumpPower
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Electric<T>(T voltage, T current)
-        where T : struct, IScalar<T> => voltage * current;
+        where T : struct, IScalar<T> => T.Step(voltage * current, ElectricResult);
 }

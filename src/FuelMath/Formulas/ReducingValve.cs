@@ -30,7 +30,10 @@ public static class ReducingValve
     [MethodImpl(Inline)]
     public static T HeldPressure<T>(T springForce, T reference, T supply, T diaphragmArea, T seatArea, T droop, T flow)
         where T : struct, IScalar<T> =>
-        BypassValve.HeldPressure(springForce, reference, supply, diaphragmArea, seatArea, -droop, flow);
+        T.Step(
+            BypassValve.HeldPressure(springForce, reference, supply, diaphragmArea, seatArea, -droop, flow),
+            BypassValve.HeldPressureResult
+        );
 
     /// <summary>The spring force behind a set point taken with the reference at ambient pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -48,5 +51,8 @@ public static class ReducingValve
     [MethodImpl(Inline)]
     public static T SpringForce<T>(T setDifference, T setFlow, T setSupply, T droop, T diaphragmArea, T seatArea)
         where T : struct, IScalar<T> =>
-        BypassValve.SpringForce(setDifference, setFlow, -droop, diaphragmArea, seatArea) + (setSupply * seatArea);
+        T.Step(
+            BypassValve.SpringForce(setDifference, setFlow, -droop, diaphragmArea, seatArea) + (setSupply * seatArea),
+            BypassValve.SpringForceResult
+        );
 }

@@ -11,14 +11,14 @@ namespace FuelMath.Formulas;
 /// </remarks>
 public static class SaturatedLiquid
 {
-    private static readonly Symbol HeatCapacityStep = new(
+    internal static readonly Symbol HeatCapacityStep = new(
         "cp",
         "J/(kg K)",
         "isobaric heat capacity of the liquid",
         new DataSource("Perry-2008", "table 2-153")
     );
 
-    private static readonly Symbol ViscosityStep = new(
+    internal static readonly Symbol ViscosityStep = new(
         "mu",
         "Pa s",
         "dynamic viscosity of the liquid",

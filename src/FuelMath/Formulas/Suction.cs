@@ -9,14 +9,14 @@ public static class Suction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol InletMargin = new(
+    internal static readonly Symbol InletMargin = new(
         "dpv",
         "Pa",
         "pressure above boiling at the inlet",
         new DataSource("Crane-TP410", "example 7.32")
     );
 
-    private static readonly Symbol Head = new(
+    internal static readonly Symbol Head = new(
         "NPSH",
         "m",
         "net positive suction head available",

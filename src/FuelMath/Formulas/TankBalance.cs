@@ -9,35 +9,35 @@ public static class TankBalance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Added = new(
+    internal static readonly Symbol Added = new(
         "Va",
         "m3",
         "volume to add",
         new DataSource("Definition", "balance of volume and of content")
     );
 
-    private static readonly Symbol First = new(
+    internal static readonly Symbol First = new(
         "V1",
         "m3",
         "volume of the first to add",
         new DataSource("Definition", "balance of volume and of content")
     );
 
-    private static readonly Symbol Content = new(
+    internal static readonly Symbol Content = new(
         "x",
         "",
         "content after mixing",
         new DataSource("Definition", "balance of volume and of content")
     );
 
-    private static readonly Symbol SensorContent = new(
+    internal static readonly Symbol SensorContent = new(
         "xs",
         "",
         "content from the reading of a sensor",
         new DataSource("Definition", "straight line between the two ends")
     );
 
-    private static readonly Symbol Apparent = new(
+    internal static readonly Symbol Apparent = new(
         "xw",
         "",
         "content from the growth of the water layer",

@@ -10,14 +10,14 @@ public static class TankHeating
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Later = new(
+    internal static readonly Symbol Later = new(
         "T",
         "K",
         "temperature of the tank",
         new DataSource("Incropera-2007", "section 5.3, lumped capacitance with a heat source")
     );
 
-    private static readonly Symbol Settled = new(
+    internal static readonly Symbol Settled = new(
         "Ts",
         "K",
         "temperature at which loss equals power",

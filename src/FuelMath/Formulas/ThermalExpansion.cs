@@ -9,14 +9,23 @@ public static class ThermalExpansion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol EthanolStep = new(
+    internal static readonly Symbol LinearVolumeResult = new("rV", "", "volume over volume at the reference", null);
+
+    internal static readonly Symbol CoefficientResult = new(
+        "alpha15",
+        "1/K",
+        "coefficient of volume expansion at 15 degrees Celsius",
+        null
+    );
+
+    internal static readonly Symbol EthanolStep = new(
         "rho",
         "kg/m3",
         "density of ethanol",
         new DataSource("OIML-R22", "general formula, p = 1")
     );
 
-    private static readonly Symbol SaturatedStep = new(
+    internal static readonly Symbol SaturatedStep = new(
         "rho",
         "kg/m3",
         "density of the saturated liquid",
@@ -31,7 +40,7 @@ public static class ThermalExpansion
     /// <remarks>Source: [Definition] of the coefficient, taken as constant.</remarks>
     [MethodImpl(Inline)]
     public static T LinearVolume<T>(T coefficient, T temperatureDifference)
-        where T : struct, IScalar<T> => 1 + (coefficient * temperatureDifference);
+        where T : struct, IScalar<T> => T.Step(1 + (coefficient * temperatureDifference), LinearVolumeResult);
 
     /// <summary>The expansion coefficient of a gasoline at 15 degrees Celsius: K0/rho^2 + K1/rho.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -40,7 +49,7 @@ public static class ThermalExpansion
     /// <remarks>Source: [ASTM-D1250] table 54B, gasolines: K0 346.4228, K1 0.4388.</remarks>
     [MethodImpl(Inline)]
     public static T GasolineCoefficient<T>(T density15)
-        where T : struct, IScalar<T> => ((346.4228 / density15) + 0.4388) / density15;
+        where T : struct, IScalar<T> => T.Step(((346.4228 / density15) + 0.4388) / density15, CoefficientResult);
 
     /// <summary>The expansion coefficient of any petroleum product at 15 degrees Celsius.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -59,7 +68,10 @@ public static class ThermalExpansion
         T oil = ((186.9696 / density15) + 0.4862) / density15;
         T heavy = T.Select(T.Less(density15, T.Of(839)), jet, oil);
         T middle = T.Select(T.Less(density15, T.Of(787.5)), transition, heavy);
-        return T.Select(T.Less(T.Of(770), density15), middle, GasolineCoefficient(density15));
+        return T.Step(
+            T.Select(T.Less(T.Of(770), density15), middle, GasolineCoefficient(density15)),
+            CoefficientResult
+        );
     }
 
     /// <summary>The expansion coefficient of a lubricating oil at 15 degrees Celsius: 0.6278 / rho.</summary>
@@ -69,7 +81,7 @@ public static class ThermalExpansion
     /// <remarks>Source: [ASTM-D1250] table 54D, lubricating oils: K1 0.6278.</remarks>
     [MethodImpl(Inline)]
     public static T LubricantCoefficient<T>(T density15)
-        where T : struct, IScalar<T> => 0.6278 / density15;
+        where T : struct, IScalar<T> => T.Step(0.6278 / density15, CoefficientResult);
 
     /// <summary>Density at a temperature over density at 15 degrees: exp(-a dT (1 + 0.8 a dT)).</summary>
     /// <typeparam name="T">The reading.</typeparam>

@@ -10,14 +10,16 @@ public static class TubeElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    private static readonly Symbol Stress = new(
+    internal static readonly Symbol PressureResult = new("p", "Pa", "pressure inside above that outside", null);
+
+    internal static readonly Symbol Stress = new(
         "sigma",
         "Pa",
         "hoop stress",
         new DataSource("Timoshenko-1956", "thick-walled cylinder")
     );
 
-    private static readonly Symbol Swelling = new(
+    internal static readonly Symbol Swelling = new(
         "s",
         "1/Pa",
         "relative increase of volume for each unit of pressure",
@@ -50,7 +52,7 @@ public static class TubeElasticity
     /// <remarks>For a thicker wall it promises too much. Source: [Esposito-2009] chapter 10.</remarks>
     [MethodImpl(Inline)]
     public static T ThinWallPressure<T>(T wall, T insideDiameter, T stress)
-        where T : struct, IScalar<T> => 2 * wall * stress / insideDiameter;
+        where T : struct, IScalar<T> => T.Step(2 * wall * stress / insideDiameter, PressureResult);
 
     /// <summary>The pressure at which the inside of a wall of any thickness carries a stress: p = s (b² - a²) / (b² + a²).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -65,7 +67,7 @@ public static class TubeElasticity
     {
         T inside = insideDiameter * insideDiameter;
         T outside = outsideDiameter * outsideDiameter;
-        return stress * (outside - inside) / (outside + inside);
+        return T.Step(stress * (outside - inside) / (outside + inside), PressureResult);
     }
 
     /// <summary>

@@ -10,7 +10,7 @@ public static class VaporPressure
     private const double PascalsPerPsi = 6894.757293168361;
     private const double RankinePerKelvin = 1.8;
 
-    private static readonly Symbol WagnerPressure = new(
+    internal static readonly Symbol WagnerPressure = new(
         "pv",
         "Pa",
         "true vapor pressure, absolute",

@@ -37,10 +37,11 @@ internal sealed class TracedNode
     internal static TracedNode Input(Symbol symbol, double value) =>
         new(TracedKind.Input, value, null, null, symbol, "");
 
+    /// <summary>A result with its name. One that has the name already keeps it, and shows how it was chosen.</summary>
     internal static TracedNode Named(TracedNode inner, Symbol symbol) =>
         inner.Symbol == symbol && inner.Kind == TracedKind.Named
             ? inner
-            : new(TracedKind.Named, inner.Value, inner, null, symbol, "");
+            : new(TracedKind.Named, inner.Value, Unnamed(inner, symbol), null, symbol, "");
 
     internal static TracedNode Sum(string sign, TracedNode a, TracedNode b, double value) =>
         new(TracedKind.Sum, value, a, b, null, sign);
@@ -79,6 +80,11 @@ internal sealed class TracedNode
 
     internal static TracedNode Either(TracedNode a, TracedNode b) =>
         new(TracedKind.Either, a.Holds || b.Holds ? 1 : 0, a, b, null, "or");
+
+    private static TracedNode Unnamed(TracedNode node, Symbol symbol) =>
+        node.Kind == TracedKind.Chosen ? Chosen(Unnamed(node.A!, symbol), node.B!)
+        : node.Kind == TracedKind.Named && node.Symbol == symbol ? node.A!
+        : node;
 
     private static TracedNode Times(TracedNode a, double exponent, double value) =>
         IsWholePower(a) ? Power(a.A!, a.B!.Value * exponent, value) : Power(a, exponent, value);

@@ -1,38 +1,37 @@
+using FuelMath.Formulas;
 using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>A formula that the matrix of readings can call in any scalar, with the ranges that its docs declare.</summary>
-/// <param name="name">Class and method.</param>
-/// <param name="ulps">
-/// By how many units in the last place a lane may differ from a real number: 0 where the formula has no logarithm,
-/// exponential or power; else derived in <see cref="FormulaCases"/>.
-/// </param>
-/// <param name="ranges">The range of each argument.</param>
-internal abstract class FormulaCase(string name, int ulps, params (double Low, double High)[] ranges)
+/// <summary>An entry of the catalogue as the matrix of readings calls it: at points of its usual ranges.</summary>
+internal sealed class FormulaCase(FormulaInfo info)
 {
-    internal string Name { get; } = name;
+    internal static IReadOnlyList<FormulaCase> All { get; } = [.. FormulaCatalogue.All.Select(f => new FormulaCase(f))];
 
-    internal int Ulps { get; } = ulps;
+    internal FormulaInfo Info => info;
 
-    internal int Arity => ranges.Length;
+    internal string Name => info.Name;
 
-    /// <summary>Where the formula jumps with its first argument, so that no difference across has a meaning.</summary>
-    internal virtual double[] Jumps => [];
+    internal int Arity => info.Arguments.Length;
 
-    /// <summary>The size of the terms of a difference that may come near zero: its rounding is theirs.</summary>
-    internal virtual double Terms => 0;
+    internal int Ulps => FormulaTolerances.Ulps(Name);
 
-    internal abstract T At<T>(T[] a)
-        where T : struct, IScalar<T>;
+    internal double[] Jumps => FormulaTolerances.Jumps(Name);
 
-    /// <summary>A point of the ranges from fractions; wide positive ranges are walked in ratios.</summary>
+    internal double Terms => FormulaTolerances.Terms(Name);
+
+    internal static FormulaCase Named(string name) => new(FormulaCatalogue.Named(name));
+
+    internal T At<T>(T[] a)
+        where T : struct, IScalar<T> => info.At<T>(a);
+
+    /// <summary>A point of the usual ranges from fractions; wide positive ranges are walked in ratios.</summary>
     internal double[] Point(ReadOnlySpan<double> fractions)
     {
-        var point = new double[ranges.Length];
+        var point = new double[Arity];
         for (int i = 0; i < point.Length; i++)
         {
-            (double low, double high) = ranges[i];
+            (double low, double high) = (info.Arguments[i].UsualMinimum, info.Arguments[i].UsualMaximum);
             point[i] =
                 low > 0 && high > 20 * low
                     ? low * Math.Pow(high / low, fractions[i])

@@ -60,7 +60,10 @@ public sealed partial class SourcesTests
                 .Select(n => n.Node)
                 .Where(m => SourceCode.Namespace(m.SyntaxTree) == "FuelMath.Formulas")
                 .Where(m => m.Modifiers.Any(SyntaxKind.PublicKeyword))
-                .Where(m => m.Parent is ClassDeclarationSyntax && !Cites(m) && !Cites(m.Parent))
+                // What describes formulas stands beside them, and cites none of its own.
+                .Where(m => m.TypeParameterList is not null)
+                .Where(m => m.Parent is ClassDeclarationSyntax type && type.Modifiers.Any(SyntaxKind.StaticKeyword))
+                .Where(m => !Cites(m) && !Cites(m.Parent!))
                 .Select(m => $"{SourceCode.Place(m)}: {m.Identifier}")
         );
 

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using K = FuelMath.Formulas.FormulaKinds;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The entries of <see cref="Displacement"/> in the catalogue.</summary>
+internal static class DisplacementEntries
+{
+    internal static ImmutableArray<FormulaInfo> All { get; } = [Cylinder(), RotorChamber()];
+
+    private static FormulaInfo Cylinder() =>
+        FormulaInfo.Of(
+            default(CylinderFormula),
+            "Displacement.Cylinder",
+            "The swept volume of a cylinder",
+            FormulaTopic.Engines,
+            [K.Length.Given("bore", Symbols.Bore, 0.03, 0.12), K.Length.Given("stroke", "S", "stroke", 0.03, 0.12)],
+            [],
+            [],
+            K.ChamberVolume.Gives(Displacement.SweptVolumeResult),
+            [new DataSource("Definition", "volume of a cylinder")],
+            new(
+                [0.086, 0.086],
+                0.0004995572142179272,
+                1e-14,
+                new DataSource("Definition", "square cylinder of 86 mm, 499.56 cm3, by hand")
+            )
+        );
+
+    private readonly struct CylinderFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => Displacement.Cylinder(a[0], a[1]);
+    }
+
+    private static FormulaInfo RotorChamber() =>
+        FormulaInfo.Of(
+            default(RotorChamberFormula),
+            "Displacement.RotorChamber",
+            "The swept volume of one chamber of a three-sided rotor",
+            FormulaTopic.Engines,
+            [
+                K.Length.Given("eccentricity", "e", "eccentricity of the shaft", 0.01, 0.02),
+                K.Length.Given("generatingRadius", "R", "generating radius", 0.08, 0.12),
+                K.Length.Given("width", "b", "width of the rotor", 0.05, 0.1),
+            ],
+            [],
+            [],
+            K.ChamberVolume.Gives(Displacement.SweptVolumeResult),
+            [new DataSource("Yamamoto-1981", "displacement of a chamber")],
+            new([0.015, 0.105, 0.08], 0.0006547, 8e-5, new DataSource("Yamamoto-1981", "worked chamber, four digits"))
+        );
+
+    private readonly struct RotorChamberFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => Displacement.RotorChamber(a[0], a[1], a[2]);
+    }
+}

@@ -1,0 +1,110 @@
+using FuelMath.Internal;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Converts the numbers of a call to SI and holds them to the ranges of a formula.</summary>
+internal sealed class FormulaChecks
+{
+    private readonly FormulaInfo formula;
+    private readonly Limit[] limits;
+
+    internal FormulaChecks(FormulaInfo formula)
+    {
+        this.formula = formula;
+        limits =
+        [
+            .. formula.Bounds.Select(b => new Limit(b, Index(b.Argument), Indices(b.Times), Indices(b.DividedBy))),
+        ];
+    }
+
+    /// <summary>Fills in the SI numbers, or says what is refused.</summary>
+    internal FormulaRefusal? Read(FormulaUnits units, ReadOnlySpan<double> arguments, Span<double> si)
+    {
+        if (arguments.Length != formula.Arguments.Length)
+        {
+            return FormulaRefusal.Count(formula, arguments.Length);
+        }
+
+        for (int i = 0; i < si.Length; i++)
+        {
+            FormulaArgument argument = formula.Arguments[i];
+            double value = argument.Quantity.ToSi(arguments[i], units);
+            if (!(value >= Below(argument.Minimum) && value <= Above(argument.Maximum)))
+            {
+                return FormulaRefusal.Range(formula, argument, value, units);
+            }
+
+            si[i] = Math.Clamp(value, argument.Minimum, argument.Maximum);
+        }
+
+        foreach (Limit limit in limits)
+        {
+            double bound = limit.At(si);
+            if (!limit.Holds(si[limit.Argument], bound))
+            {
+                return FormulaRefusal.Bound(
+                    formula,
+                    formula.Arguments[limit.Argument],
+                    limit.Bound,
+                    si[limit.Argument],
+                    bound,
+                    units
+                );
+            }
+        }
+
+        return null;
+    }
+
+    // A number that went to another unit and back still counts as the edge.
+    private static double Below(double edge) => edge - (Guard.EdgeTolerance * Math.Abs(edge));
+
+    private static double Above(double edge) => edge + (Guard.EdgeTolerance * Math.Abs(edge));
+
+    private int Index(string name)
+    {
+        for (int i = 0; i < formula.Arguments.Length; i++)
+        {
+            if (formula.Arguments[i].Name == name)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"A bound must name arguments of {formula.Name}; \"{name}\" is none.");
+    }
+
+    private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];
+
+    private sealed class Limit(FormulaBound bound, int argument, int[] times, int[] dividedBy)
+    {
+        internal FormulaBound Bound => bound;
+
+        internal int Argument => argument;
+
+        internal double At(ReadOnlySpan<double> si)
+        {
+            double limit = bound.Factor;
+            foreach (int i in times)
+            {
+                limit *= si[i];
+            }
+
+            foreach (int i in dividedBy)
+            {
+                limit /= si[i];
+            }
+
+            return limit;
+        }
+
+        internal bool Holds(double value, double limit) =>
+            bound.IsAbove
+                ? bound.IsStrict
+                    ? value > limit
+                    : value >= Below(limit)
+                : bound.IsStrict
+                    ? value < limit
+                    : value <= Above(limit);
+    }
+}

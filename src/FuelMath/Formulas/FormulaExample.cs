@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>A case of a formula whose result is known from outside this library.</summary>
+/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class FormulaExample
+{
+    /// <summary>States a case.</summary>
+    /// <param name="arguments">The arguments, each in its SI unit.</param>
+    /// <param name="expected">The result as published or worked out elsewhere, in its SI unit; finite.</param>
+    /// <param name="relativeTolerance">By how much the formula may differ, as a fraction of the result: what the published digits allow.</param>
+    /// <param name="source">Where the result was published, or how it was worked out.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not finite, or the tolerance is not greater than zero.</exception>
+    public FormulaExample(
+        ImmutableArray<double> arguments,
+        double expected,
+        double relativeTolerance,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        foreach (double argument in arguments)
+        {
+            Guard.Finite(argument, nameof(arguments));
+        }
+
+        Arguments = arguments;
+        Expected = Guard.Finite(expected, nameof(expected));
+        RelativeTolerance = Guard.Positive(relativeTolerance, nameof(relativeTolerance));
+        Source = source;
+    }
+
+    /// <summary>The arguments, each in its SI unit.</summary>
+    public ImmutableArray<double> Arguments { get; }
+
+    /// <summary>The result as published or worked out elsewhere, in its SI unit.</summary>
+    public double Expected { get; }
+
+    /// <summary>By how much the formula may differ, as a fraction of the result.</summary>
+    public double RelativeTolerance { get; }
+
+    /// <summary>Where the result was published, or how it was worked out.</summary>
+    public DataSource Source { get; }
+}

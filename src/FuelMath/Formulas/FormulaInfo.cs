@@ -1,0 +1,291 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Formulas;
+
+/// <summary>A formula described: what it computes, from what, in which ranges and units, after whom, with an example.</summary>
+/// <remarks>
+/// <para>
+/// <see cref="At{T}"/> reads the formula in any scalar and checks nothing but the count. <see cref="Calculate"/> is for
+/// numbers that come from people: it takes SI or customary units and refuses what lies outside a range.
+/// </para>
+/// <para>
+/// The formulas of this library are listed in <see cref="FormulaCatalogue"/>. Instances are immutable and safe to share
+/// between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class FormulaInfo
+{
+    /// <summary>More arguments than any listed formula has go on the heap.</summary>
+    private const int OnTheStack = 16;
+
+    private readonly FormulaReading reading;
+    private readonly FormulaChecks checks;
+
+    private FormulaInfo(
+        FormulaReading reading,
+        string name,
+        string summary,
+        FormulaTopic topic,
+        ImmutableArray<FormulaArgument> arguments,
+        ImmutableArray<FormulaBound> bounds,
+        ImmutableArray<FormulaConstant> constants,
+        FormulaQuantity result,
+        ImmutableArray<DataSource> sources,
+        FormulaExample example
+    )
+    {
+        this.reading = reading;
+        Name = Guard.Name(name, nameof(name));
+        Summary = Guard.Name(summary, nameof(summary));
+        Topic = Guard.Known(topic, nameof(topic));
+        Arguments = arguments;
+        Bounds = bounds;
+        Constants = constants;
+        Result = result;
+        Sources = sources;
+        Example = example;
+        checks = new(this);
+    }
+
+    /// <summary>Class and method, for example <c>Friction.PressureLoss</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>What it computes, in one line without a full stop.</summary>
+    public string Summary { get; }
+
+    /// <summary>What it is about.</summary>
+    public FormulaTopic Topic { get; }
+
+    /// <summary>The arguments in the order of a call.</summary>
+    public ImmutableArray<FormulaArgument> Arguments { get; }
+
+    /// <summary>Ranges that depend on other arguments.</summary>
+    public ImmutableArray<FormulaBound> Bounds { get; }
+
+    /// <summary>What is fixed inside.</summary>
+    public ImmutableArray<FormulaConstant> Constants { get; }
+
+    /// <summary>What it gives.</summary>
+    public FormulaQuantity Result { get; }
+
+    /// <summary>Where the formula comes from; the first is the one that a working names.</summary>
+    public ImmutableArray<DataSource> Sources { get; }
+
+    /// <summary>A case whose result is known from outside this library.</summary>
+    public FormulaExample Example { get; }
+
+    /// <summary>Describes a formula.</summary>
+    /// <typeparam name="TFormula">The formula; a readonly struct.</typeparam>
+    /// <param name="formula">The formula.</param>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="summary">What it computes, in one line; not blank.</param>
+    /// <param name="topic">What it is about.</param>
+    /// <param name="arguments">Its arguments in the order of a call; one or more, of different names.</param>
+    /// <param name="bounds">Ranges that depend on other arguments; each names arguments of this formula.</param>
+    /// <param name="constants">What is fixed inside.</param>
+    /// <param name="result">What it gives.</param>
+    /// <param name="sources">Where it comes from; one or more.</param>
+    /// <param name="example">A case whose result is known; as many arguments as the formula has.</param>
+    /// <returns>The description.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is blank, there are no arguments or sources, names are given twice, a bound names an argument that the formula
+    /// lacks, or the example has another count of arguments.
+    /// </exception>
+    public static FormulaInfo Of<TFormula>(
+        TFormula formula,
+        string name,
+        string summary,
+        FormulaTopic topic,
+        ImmutableArray<FormulaArgument> arguments,
+        ImmutableArray<FormulaBound> bounds,
+        ImmutableArray<FormulaConstant> constants,
+        FormulaQuantity result,
+        ImmutableArray<DataSource> sources,
+        FormulaExample example
+    )
+        where TFormula : struct, IFormula
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(example);
+        NotEmpty(arguments, nameof(arguments));
+        NotEmpty(sources, nameof(sources));
+        Guard.DifferentNames(arguments.Select(a => a.Name), nameof(arguments));
+        if (example.Arguments.Length != arguments.Length)
+        {
+            throw new ArgumentException(
+                $"Must have {arguments.Length} arguments, as the formula has; it has {example.Arguments.Length}.",
+                nameof(example)
+            );
+        }
+
+        return new(
+            new FormulaReading.Of<TFormula>(formula),
+            name,
+            summary,
+            topic,
+            arguments,
+            bounds.IsDefault ? [] : bounds,
+            constants.IsDefault ? [] : constants,
+            result,
+            sources,
+            example
+        );
+    }
+
+    /// <summary>Reads the formula in any scalar. Checks the count of arguments, and no range.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="arguments">The arguments in their SI units, in the order of <see cref="Arguments"/>.</param>
+    /// <returns>The result in its SI unit.</returns>
+    /// <exception cref="ArgumentException">There are more or fewer arguments than the formula has.</exception>
+    public T At<T>(ReadOnlySpan<T> arguments)
+        where T : struct, IScalar<T>
+    {
+        if (arguments.Length != Arguments.Length)
+        {
+            throw new FormulaRefusedException(FormulaRefusal.Count(this, arguments.Length));
+        }
+
+        // The compiler knows T, and keeps one of these branches.
+        if (typeof(T) == typeof(Real))
+        {
+            return Unsafe.BitCast<Real, T>(reading.At(MemoryMarshal.Cast<T, Real>(arguments)));
+        }
+
+        if (typeof(T) == typeof(Lane))
+        {
+            return Unsafe.BitCast<Lane, T>(reading.At(MemoryMarshal.Cast<T, Lane>(arguments)));
+        }
+
+        if (typeof(T) == typeof(WideLane))
+        {
+            return Unsafe.BitCast<WideLane, T>(reading.At(MemoryMarshal.Cast<T, WideLane>(arguments)));
+        }
+
+        if (typeof(T) == typeof(Dual<Real>))
+        {
+            return Unsafe.BitCast<Dual<Real>, T>(reading.At(MemoryMarshal.Cast<T, Dual<Real>>(arguments)));
+        }
+
+        return reading.AtAny(arguments);
+    }
+
+    /// <summary>Calculates the result from numbers, checked.</summary>
+    /// <param name="units">The units of the arguments and of the result.</param>
+    /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
+    /// <returns>The result.</returns>
+    /// <exception cref="FormulaRefusedException">
+    /// There are more or fewer arguments than the formula has, one is outside its range, or there is no finite result.
+    /// </exception>
+    public double Calculate(FormulaUnits units, params ReadOnlySpan<double> arguments) =>
+        TryCalculate(units, arguments, out double value, out FormulaRefusal? refusal)
+            ? value
+            : throw new FormulaRefusedException(refusal!);
+
+    /// <summary>Calculates the result from numbers, checked, where it may be refused.</summary>
+    /// <param name="units">The units of the arguments and of the result.</param>
+    /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
+    /// <param name="value">The result; zero when the call is refused.</param>
+    /// <param name="refusal">Why the call is refused; null when it is not.</param>
+    /// <returns>Whether there is a result.</returns>
+    public bool TryCalculate(
+        FormulaUnits units,
+        ReadOnlySpan<double> arguments,
+        out double value,
+        out FormulaRefusal? refusal
+    )
+    {
+        value = 0;
+        Span<Real> si = arguments.Length <= OnTheStack ? stackalloc Real[arguments.Length] : new Real[arguments.Length];
+        refusal = checks.Read(units, arguments, MemoryMarshal.Cast<Real, double>(si));
+        if (refusal is not null)
+        {
+            return false;
+        }
+
+        double result = reading.At(si).Value;
+        if (!double.IsFinite(result))
+        {
+            refusal = FormulaRefusal.None(this, result);
+            return false;
+        }
+
+        value = Result.FromSi(result, units);
+        return true;
+    }
+
+    /// <summary>Says why a call would be refused.</summary>
+    /// <param name="units">The units of the arguments.</param>
+    /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
+    /// <returns>The refusal; null when the call would give a result.</returns>
+    public FormulaRefusal? Check(FormulaUnits units, params ReadOnlySpan<double> arguments)
+    {
+        TryCalculate(units, arguments, out _, out FormulaRefusal? refusal);
+        return refusal;
+    }
+
+    /// <summary>Calculates the slope of the result by one argument, exactly and checked.</summary>
+    /// <param name="units">The units of the arguments and of the result, by which the slope counts.</param>
+    /// <param name="by">Which argument, counted from zero.</param>
+    /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
+    /// <returns>Change of the result for each unit of the argument.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="by"/> is no argument.</exception>
+    /// <exception cref="FormulaRefusedException">The call is refused, or the slope is not finite.</exception>
+    public double Slope(FormulaUnits units, int by, params ReadOnlySpan<double> arguments)
+    {
+        Guard.InRange(by, 0, Arguments.Length - 1, nameof(by));
+        Span<double> si =
+            arguments.Length <= OnTheStack ? stackalloc double[arguments.Length] : new double[arguments.Length];
+        if (checks.Read(units, arguments, si) is { } refusal)
+        {
+            throw new FormulaRefusedException(refusal);
+        }
+
+        var duals = new Dual<Real>[si.Length];
+        for (int i = 0; i < duals.Length; i++)
+        {
+            duals[i] = i == by ? Dual<Real>.Variable(new(si[i])) : Dual<Real>.Of(si[i]);
+        }
+
+        double slope = reading.At(duals).Slope.Value;
+        double result = Result.FromSi(slope, units) - Result.FromSi(0, units);
+        double step = Arguments[by].Quantity.ToSi(1, units) - Arguments[by].Quantity.ToSi(0, units);
+        return double.IsFinite(result)
+            ? result * step
+            : throw new FormulaRefusedException(FormulaRefusal.None(this, slope));
+    }
+
+    /// <summary>Gives the working of a checked call.</summary>
+    /// <param name="units">The units of the arguments.</param>
+    /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
+    /// <returns>The inputs, and each named step to the result.</returns>
+    /// <exception cref="FormulaRefusedException">The call is refused.</exception>
+    public Working WorkingOf(FormulaUnits units, params ReadOnlySpan<double> arguments)
+    {
+        var si = new double[arguments.Length];
+        if (checks.Read(units, arguments, si) is { } refusal)
+        {
+            throw new FormulaRefusedException(refusal);
+        }
+
+        Traced[] inputs = [.. Arguments.Select((a, i) => Traced.Input(a.Quantity.Symbol, si[i]))];
+        return reading.AtAny<Traced>(inputs).ToWorking();
+    }
+
+    /// <summary>Gives the name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    private static void NotEmpty<T>(ImmutableArray<T> items, string paramName)
+    {
+        if (items.IsDefaultOrEmpty)
+        {
+            throw new ArgumentException("Must have one or more; it has none.", paramName);
+        }
+    }
+}

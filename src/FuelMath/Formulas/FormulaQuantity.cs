@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using FuelMath.Scalars;
+using FuelMath.Text;
+
+namespace FuelMath.Formulas;
+
+/// <summary>What an argument or a result of a formula is: its symbol, its kind and the units it is written in.</summary>
+/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class FormulaQuantity
+{
+    private readonly Unit customary;
+
+    internal FormulaQuantity(Symbol symbol, UnitKind kind, string customaryUnit)
+    {
+        ArgumentNullException.ThrowIfNull(symbol);
+        Symbol = symbol;
+        UnitKind = kind;
+        customary = Find(customaryUnit, nameof(customaryUnit));
+        Units = [.. kind.Units.Select(u => u.Symbol)];
+    }
+
+    /// <summary>The name of the quantity in formulas and workings, with its SI unit and meaning.</summary>
+    public Symbol Symbol { get; }
+
+    /// <summary>The kind of quantity, for example <c>volume flow</c>.</summary>
+    public string Kind => UnitKind.Name;
+
+    /// <summary>The SI unit, in which formulas count; <c>1</c> for a pure number.</summary>
+    public string Unit => UnitKind.SiUnit.Symbol;
+
+    /// <summary>The unit that the trade writes it in.</summary>
+    public string CustomaryUnit => customary.Symbol;
+
+    /// <summary>All units it can be converted from and to; the first is the SI unit.</summary>
+    public ImmutableArray<string> Units { get; }
+
+    internal UnitKind UnitKind { get; }
+
+    /// <summary>Describes a quantity of one of the kinds that text may hold.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="symbol">Its name in formulas and workings.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="customaryUnit">The unit that the trade writes it in, one of the kind's.</param>
+    /// <returns>The description.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="customaryUnit"/> is no unit of the kind.</exception>
+    public static FormulaQuantity Of<TQuantity>(Symbol symbol, QuantityKind<TQuantity> kind, string customaryUnit)
+        where TQuantity : struct
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return new(symbol, kind.Kind, customaryUnit);
+    }
+
+    /// <summary>Describes a pure number.</summary>
+    /// <param name="symbol">Its name in formulas and workings.</param>
+    /// <returns>The description.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="symbol"/> is null.</exception>
+    public static FormulaQuantity Number(Symbol symbol) => new(symbol, UnitTable.Ratio, "1");
+
+    /// <summary>Converts a number from one of the units to the SI unit.</summary>
+    /// <param name="number">A number.</param>
+    /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>
+    /// <returns>The number in the SI unit.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
+    public double ToSi(double number, string unit) => Find(unit, nameof(unit)).ToSi(number);
+
+    /// <summary>Converts a number from the SI unit to one of the units.</summary>
+    /// <param name="si">A number in the SI unit.</param>
+    /// <param name="unit">The unit wanted, one of <see cref="Units"/>.</param>
+    /// <returns>The number in that unit.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
+    public double FromSi(double si, string unit) => Find(unit, nameof(unit)).FromSi(si);
+
+    /// <summary>Gives the symbol as printed.</summary>
+    /// <returns>The symbol's name.</returns>
+    public override string ToString() => Symbol.Name;
+
+    internal double ToSi(double number, FormulaUnits units) =>
+        units == FormulaUnits.Si ? number : customary.ToSi(number);
+
+    internal double FromSi(double si, FormulaUnits units) => units == FormulaUnits.Si ? si : customary.FromSi(si);
+
+    internal string UnitIn(FormulaUnits units) => units == FormulaUnits.Si ? Unit : CustomaryUnit;
+
+    private Unit Find(string unit, string paramName)
+    {
+        ArgumentNullException.ThrowIfNull(unit, paramName);
+        return UnitKind.Find(unit)
+            ?? throw new ArgumentException(
+                $"Must be a unit of {Kind} ({UnitKind.Allowed}); it was \"{unit}\".",
+                paramName
+            );
+    }
+}

@@ -1,0 +1,36 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Formulas;
+
+/// <summary>A formula without its type: one virtual call for the usual scalars, then the formula itself.</summary>
+internal abstract class FormulaReading
+{
+    internal abstract Real At(ReadOnlySpan<Real> arguments);
+
+    internal abstract Lane At(ReadOnlySpan<Lane> arguments);
+
+    internal abstract WideLane At(ReadOnlySpan<WideLane> arguments);
+
+    internal abstract Dual<Real> At(ReadOnlySpan<Dual<Real>> arguments);
+
+    /// <summary>Any scalar; a generic virtual call costs about ten times as much as the others.</summary>
+    internal abstract T AtAny<T>(ReadOnlySpan<T> arguments)
+        where T : struct, IScalar<T>;
+
+    /// <summary>One formula, compiled for itself.</summary>
+    internal sealed class Of<TFormula>(TFormula formula) : FormulaReading
+        where TFormula : struct, IFormula
+    {
+        private readonly TFormula formula = formula;
+
+        internal override Real At(ReadOnlySpan<Real> arguments) => formula.At(arguments);
+
+        internal override Lane At(ReadOnlySpan<Lane> arguments) => formula.At(arguments);
+
+        internal override WideLane At(ReadOnlySpan<WideLane> arguments) => formula.At(arguments);
+
+        internal override Dual<Real> At(ReadOnlySpan<Dual<Real>> arguments) => formula.At(arguments);
+
+        internal override T AtAny<T>(ReadOnlySpan<T> arguments) => formula.At(arguments);
+    }
+}

@@ -1,0 +1,17 @@
+namespace FuelMath.Formulas;
+
+/// <summary>A checked call of a formula was refused.</summary>
+#pragma warning disable CA1032 // An instance without the refusal would be of no use.
+public sealed class FormulaRefusedException : ArgumentException
+#pragma warning restore CA1032
+{
+    /// <summary>Carries a refusal.</summary>
+    /// <param name="refusal">What was refused, and why.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="refusal"/> is null.</exception>
+    public FormulaRefusedException(FormulaRefusal refusal)
+        : base((refusal ?? throw new ArgumentNullException(nameof(refusal))).Message, refusal.Argument?.Name) =>
+        Refusal = refusal;
+
+    /// <summary>What was refused, and why.</summary>
+    public FormulaRefusal Refusal { get; }
+}

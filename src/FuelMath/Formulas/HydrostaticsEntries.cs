@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using K = FuelMath.Formulas.FormulaKinds;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The entries of <see cref="Hydrostatics"/> in the catalogue.</summary>
+internal static class HydrostaticsEntries
+{
+    internal static ImmutableArray<FormulaInfo> All { get; } = [ColumnPressure()];
+
+    private static FormulaInfo ColumnPressure() =>
+        FormulaInfo.Of(
+            default(ColumnPressureFormula),
+            "Hydrostatics.ColumnPressure",
+            "The pressure difference between foot and top of a column of fluid",
+            FormulaTopic.Hoses,
+            [
+                K.Density.Given("density", Symbols.Density, 600, 1000),
+                K.Length.Within(-10000, 10000).Given("height", "z", "height", -10, 10),
+            ],
+            [],
+            [new FormulaConstant("acceleration", "m/s2", ColumnPressureFormula.Acceleration)],
+            K.DifferentialPressure.Gives(Hydrostatics.ColumnPressureResult),
+            [new DataSource("White-2003", "section 2.3 (hydrostatics in liquids)")],
+            new([750, 1], 7354.9875, 1e-14, new DataSource("Definition", "750 times 9.80665, by hand"))
+        );
+
+    private readonly struct ColumnPressureFormula : IFormula
+    {
+        internal const double Acceleration = Hydrostatics.StandardGravity;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => Hydrostatics.ColumnPressure(a[0], Acceleration, a[1]);
+    }
+}

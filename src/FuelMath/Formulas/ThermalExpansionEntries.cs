@@ -1,0 +1,250 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using K = FuelMath.Formulas.FormulaKinds;
+
+namespace FuelMath.Formulas;
+
+/// <summary>The entries of <see cref="ThermalExpansion"/> in the catalogue.</summary>
+internal static class ThermalExpansionEntries
+{
+    internal static ImmutableArray<FormulaInfo> All { get; } =
+    [
+        LinearVolume(),
+        GasolineCoefficient(),
+        ProductCoefficient(),
+        LubricantCoefficient(),
+        VolumeCorrection(),
+        GasolineVolumeCorrection(),
+        EthanolDensity(),
+        SaturatedLiquidDensity(),
+    ];
+
+    private static FormulaInfo LinearVolume() =>
+        FormulaInfo.Of(
+            default(LinearVolumeFormula),
+            "ThermalExpansion.LinearVolume",
+            "Volume over volume at a reference temperature",
+            FormulaTopic.Liquids,
+            [
+                K.TemperatureCoefficient.Given(
+                    "coefficient",
+                    "alpha",
+                    "coefficient of volume expansion",
+                    0.0001,
+                    0.002
+                ),
+                K.TemperatureDifference.Given(
+                    "temperatureDifference",
+                    "dT",
+                    "temperature above the reference",
+                    -50,
+                    80
+                ),
+            ],
+            [],
+            [],
+            K.Number.Gives(ThermalExpansion.LinearVolumeResult),
+            [new DataSource("Definition", "of the coefficient, taken as constant")],
+            new([0.00095, 20], 1.019, 1e-14, new DataSource("Definition", "twenty times 0.00095, by hand"))
+        );
+
+    private readonly struct LinearVolumeFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.LinearVolume(a[0], a[1]);
+    }
+
+    private static FormulaInfo GasolineCoefficient() =>
+        FormulaInfo.Of(
+            default(GasolineCoefficientFormula),
+            "ThermalExpansion.GasolineCoefficient",
+            "The expansion coefficient of a gasoline",
+            FormulaTopic.Liquids,
+            [K.Density.Within(653, 770).Given("density15", "rho15", "density at 15 degrees Celsius", 653, 770)],
+            [],
+            [],
+            K.TemperatureCoefficient.Gives(ThermalExpansion.CoefficientResult),
+            [new DataSource("ASTM-D1250", "table 54B, gasolines: K0 346.4228, K1 0.4388")],
+            new([700], 0.0013338, 4e-5, new DataSource("ASTM-D1250", "table 54B, seven decimals"))
+        );
+
+    private readonly struct GasolineCoefficientFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.GasolineCoefficient(a[0]);
+    }
+
+    private static FormulaInfo ProductCoefficient() =>
+        FormulaInfo.Of(
+            default(ProductCoefficientFormula),
+            "ThermalExpansion.ProductCoefficient",
+            "The expansion coefficient of any petroleum product",
+            FormulaTopic.Liquids,
+            [K.Density.Within(653, 1075).Given("density15", "rho15", "density at 15 degrees Celsius", 653, 1075)],
+            [],
+            [],
+            K.TemperatureCoefficient.Gives(ThermalExpansion.CoefficientResult),
+            [new DataSource("ASTM-D1250", "table 54B")],
+            new([830], 0.000863, 6e-5, new DataSource("ASTM-D1250", "table 54B, seven decimals"))
+        );
+
+    private readonly struct ProductCoefficientFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.ProductCoefficient(a[0]);
+    }
+
+    private static FormulaInfo LubricantCoefficient() =>
+        FormulaInfo.Of(
+            default(LubricantCoefficientFormula),
+            "ThermalExpansion.LubricantCoefficient",
+            "The expansion coefficient of a lubricating oil",
+            FormulaTopic.Liquids,
+            [K.Density.Within(800, 1164).Given("density15", "rho15", "density at 15 degrees Celsius", 800, 1164)],
+            [],
+            [],
+            K.TemperatureCoefficient.Gives(ThermalExpansion.CoefficientResult),
+            [new DataSource("ASTM-D1250", "table 54D, lubricating oils: K1 0.6278")],
+            new(
+                [880],
+                0.0007134136363636364,
+                0.0001,
+                new DataSource("ASTM-D1250", "constant of the 2004 edition by degrees Fahrenheit")
+            )
+        );
+
+    private readonly struct LubricantCoefficientFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.LubricantCoefficient(a[0]);
+    }
+
+    private static FormulaInfo VolumeCorrection() =>
+        FormulaInfo.Of(
+            default(VolumeCorrectionFormula),
+            "ThermalExpansion.VolumeCorrection",
+            "Density at a temperature over density at 15 degrees Celsius",
+            FormulaTopic.Liquids,
+            [
+                K
+                    .TemperatureCoefficient.Within(0, 0.01)
+                    .Given(
+                        "coefficient15",
+                        "alpha15",
+                        "coefficient of volume expansion at 15 degrees Celsius",
+                        0.0008,
+                        0.0014
+                    ),
+                K.Celsius.Within(-18, 90).Given("temperatureCelsius", Symbols.Temperature, -18, 90),
+            ],
+            [],
+            [],
+            K.Number.Gives(Symbols.VolumeCorrection),
+            [new DataSource("ASTM-D1250", "equation of the volume correction factor")],
+            new([0.0013338, 50], 0.952726, 3e-6, new DataSource("ASTM-D1250", "table 54B, six decimals"))
+        );
+
+    private readonly struct VolumeCorrectionFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.VolumeCorrection(a[0], a[1]);
+    }
+
+    private static FormulaInfo GasolineVolumeCorrection() =>
+        FormulaInfo.Of(
+            default(GasolineVolumeCorrectionFormula),
+            "ThermalExpansion.GasolineVolumeCorrection",
+            "Density of a gasoline at a temperature over that at 15 degrees Celsius",
+            FormulaTopic.Liquids,
+            [
+                K.Density.Within(653, 770).Given("density15", "rho15", "density at 15 degrees Celsius", 653, 770),
+                K.Celsius.Within(-18, 90).Given("temperatureCelsius", Symbols.Temperature, -18, 90),
+            ],
+            [],
+            [],
+            K.Number.Gives(Symbols.VolumeCorrection),
+            [new DataSource("ASTM-D1250", "table 54B")],
+            new(
+                [745, 40],
+                0.969413,
+                6e-7,
+                new DataSource("ASTM-D1250", "table 54B, evaluated apart from this library, six decimals")
+            )
+        );
+
+    private readonly struct GasolineVolumeCorrectionFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.GasolineVolumeCorrection(a[0], a[1]);
+    }
+
+    private static FormulaInfo EthanolDensity() =>
+        FormulaInfo.Of(
+            default(EthanolDensityFormula),
+            "ThermalExpansion.EthanolDensity",
+            "The density of pure ethanol",
+            FormulaTopic.Liquids,
+            [K.Celsius.Within(-20, 40).Given("temperatureCelsius", Symbols.Temperature, -20, 40)],
+            [],
+            [],
+            K.Density.Gives(ThermalExpansion.EthanolStep),
+            [new DataSource("OIML-R22", "general formula, p = 1")],
+            new([25], 784.954, 8e-7, new DataSource("OIML-R22", "table of pure ethanol, three decimals"))
+        );
+
+    private readonly struct EthanolDensityFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.EthanolDensity(a[0]);
+    }
+
+    private static FormulaInfo SaturatedLiquidDensity() =>
+        FormulaInfo.Of(
+            default(SaturatedLiquidDensityFormula),
+            "ThermalExpansion.SaturatedLiquidDensity",
+            "The density of saturated iso-octane",
+            FormulaTopic.Liquids,
+            [K.Temperature.Within(250, 500).Given("temperature", Symbols.AbsoluteTemperature, 250, 400)],
+            [],
+            [
+                new FormulaConstant("molarMass", "kg/mol", SaturatedLiquidDensityFormula.MolarMass),
+                new FormulaConstant("c1", "mol/m3", SaturatedLiquidDensityFormula.C1),
+                new FormulaConstant("c2", "", SaturatedLiquidDensityFormula.C2),
+                new FormulaConstant("c3", "K", SaturatedLiquidDensityFormula.C3),
+                new FormulaConstant("c4", "", SaturatedLiquidDensityFormula.C4),
+            ],
+            K.Density.Gives(ThermalExpansion.SaturatedStep),
+            [new DataSource("Perry-2008", "table 2-32, equation 105")],
+            new(
+                [293.15],
+                694.4,
+                0.0001,
+                new DataSource(
+                    "Perry-2008",
+                    "iso-octane at 20 degrees Celsius, evaluated by another open library, four digits"
+                )
+            )
+        );
+
+    private readonly struct SaturatedLiquidDensityFormula : IFormula
+    {
+        internal const double MolarMass = 0.114232;
+        internal const double C1 = 590.59;
+        internal const double C2 = 0.27424;
+        internal const double C3 = 543.8;
+        internal const double C4 = 0.2847;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => ThermalExpansion.SaturatedLiquidDensity(MolarMass, C1, C2, C3, C4, a[0]);
+    }
+}

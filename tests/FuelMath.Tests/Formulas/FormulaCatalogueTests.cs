@@ -1,0 +1,161 @@
+using System.Reflection;
+using System.Text.RegularExpressions;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using FuelMath.Tests.House;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace FuelMath.Tests.Formulas;
+
+/// <summary>The one list of formulas: complete, true to the docs, and right by outside values.</summary>
+public sealed partial class FormulaCatalogueTests
+{
+    public static TheoryData<string> Names() => [.. FormulaCatalogue.All.Select(f => f.Name)];
+
+    /// <summary>A formula without an entry can be read by no sheet, exercise or column: write one beside it.</summary>
+    [Fact]
+    public void EveryPublicFormula_IsListedOnce() =>
+        Assert.Equal(
+            typeof(Friction)
+                .Assembly.GetExportedTypes()
+                .Where(t => t.Namespace == typeof(Friction).Namespace && t is { IsAbstract: true, IsSealed: true })
+                .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
+                .Where(m => m.IsGenericMethodDefinition)
+                .Select(m => $"{m.DeclaringType!.Name}.{m.Name}")
+                .Order(StringComparer.Ordinal),
+            FormulaCatalogue.All.Select(f => f.Name).Order(StringComparer.Ordinal)
+        );
+
+    [Fact]
+    public void EveryTolerance_IsOfAListedFormula() =>
+        Offenders.None(FormulaTolerances.Names.Where(n => FormulaCatalogue.Find(n) is null));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Example_ComesOutAsPublished(string name)
+    {
+        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaExample example = formula.Example;
+
+        double value = formula.Calculate(FormulaUnits.Si, example.Arguments.AsSpan());
+
+        Close.Within(example.RelativeTolerance, example.Expected, value);
+    }
+
+    /// <summary>A tolerance that a tenth of the example's result would pass is no check.</summary>
+    [Fact]
+    public void EveryExample_IsACheck() =>
+        Offenders.None(
+            FormulaCatalogue
+                .All.Where(f => f.Example.RelativeTolerance > 0.05 || f.Example.Expected == 0)
+                .Select(f => f.Name)
+        );
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Result_IsTheLastStepOfTheWorking(string name)
+    {
+        FormulaInfo formula = FormulaCatalogue.Named(name);
+
+        Working working = formula.WorkingOf(FormulaUnits.Si, formula.Example.Arguments.AsSpan());
+
+        Assert.Same(formula.Result.Symbol, working.Lines[^1].Symbol);
+    }
+
+    /// <summary>The docs and the catalogue name the same works.</summary>
+    [Fact]
+    public void Sources_AreThoseOfTheDocs() =>
+        Offenders.None(
+            from found in SourceCode.Nodes<MethodDeclarationSyntax>()
+            let parent = found.Node.Parent as ClassDeclarationSyntax
+            where parent is not null
+            let formula = FormulaCatalogue.Find($"{parent.Identifier.Text}.{found.Node.Identifier.Text}")
+            where formula is not null && SourceCode.Namespace(found.Node.SyntaxTree) == "FuelMath.Formulas"
+            let own = Keys(found.Node)
+            let documented = own.Length > 0 ? own : Keys(parent)
+            let listed = formula.Sources.Select(s => s.Key).Order(StringComparer.Ordinal).ToArray()
+            where !documented.SequenceEqual(listed)
+            select $"{formula.Name}: docs {string.Join(", ", documented)}, catalogue {string.Join(", ", listed)}"
+        );
+
+    [Fact]
+    public void EveryKey_IsListedInTheBibliography() =>
+        Offenders.None(
+            FormulaCatalogue
+                .All.SelectMany(f => f.Sources.Append(f.Example.Source))
+                .Select(s => s.Key)
+                .Distinct()
+                .Where(k => !Repository.SourceKeys.Contains(k))
+        );
+
+    /// <summary>Names of arguments are those of the method, so that text and code agree.</summary>
+    [Fact]
+    public void Arguments_AreNamedAsInTheMethod() =>
+        Offenders.None(
+            from type in typeof(Friction).Assembly.GetExportedTypes()
+            where type.Namespace == typeof(Friction).Namespace && type is { IsAbstract: true, IsSealed: true }
+            from method in type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
+            where method.IsGenericMethodDefinition
+            let formula = FormulaCatalogue.Named($"{type.Name}.{method.Name}")
+            where method.GetParameters().All(p => !p.ParameterType.IsGenericType)
+            let known = method.GetParameters().Select(p => p.Name!).ToArray()
+            let listed = formula.Arguments.Select(a => a.Name).Concat(formula.Constants.Select(c => c.Name)).ToArray()
+            where !known.Order(StringComparer.Ordinal).SequenceEqual(listed.Order(StringComparer.Ordinal))
+            select $"{formula.Name}: {string.Join(", ", known)} / {string.Join(", ", listed)}"
+        );
+
+    /// <summary>The unit of a symbol is the SI unit of its kind, without the reference of a pressure.</summary>
+    [Fact]
+    public void Symbols_HaveTheSiUnitOfTheirKind() =>
+        Offenders.None(
+            from formula in FormulaCatalogue.All
+            from quantity in formula.Arguments.Select(a => a.Quantity).Append(formula.Result)
+            let unit = quantity.Symbol.Unit.Length == 0 ? "1" : quantity.Symbol.Unit
+            where !quantity.Units.Any(u => u.Split(" absolute")[0].Split(" gauge")[0] == unit && IsSi(quantity, u))
+            where !(unit == "1/s" && quantity.Unit == "Hz")
+            select $"{formula.Name}: {quantity.Symbol.Name} in {unit}, kind in {quantity.Unit}"
+        );
+
+    /// <summary>Within one formula two quantities have two symbols.</summary>
+    [Fact]
+    public void Symbols_OfOneFormula_Differ() =>
+        Offenders.None(
+            FormulaCatalogue
+                .All.Where(f => f.Arguments.DistinctBy(a => a.Quantity.Symbol.Name).Count() != f.Arguments.Length)
+                .Select(f => f.Name)
+        );
+
+    [Fact]
+    public void Summaries_AreOneLineWithoutAFullStop() =>
+        Offenders.None(
+            FormulaCatalogue.All.Where(f => f.Summary.EndsWith('.') || f.Summary.Length > 100).Select(f => f.Name)
+        );
+
+    [Fact]
+    public void EveryTopic_HasFormulas() =>
+        Assert.All(Enum.GetValues<FormulaTopic>(), t => Assert.NotEmpty(FormulaCatalogue.About(t)));
+
+    private static bool IsSi(FormulaQuantity quantity, string unit) => quantity.ToSi(1, unit) == 1;
+
+    private static string[] Keys(SyntaxNode node)
+    {
+        string docs = Regex.Replace(node.GetLeadingTrivia().ToFullString(), @"\s*///\s*", " ");
+        return
+        [
+            .. SourceText()
+                .Matches(docs)
+                .SelectMany(m => Key().Matches(m.Value))
+                .Select(m => m.Groups[1].Value)
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
+    }
+
+    [GeneratedRegex(@"Source: .*?(?=</summary>|</remarks>|</para>|<para>|$)", RegexOptions.Singleline)]
+    private static partial Regex SourceText();
+
+    [GeneratedRegex(@"\[([A-Z][\w.]*(?:-[\w.]+)+|Definition)\]")]
+    private static partial Regex Key();
+}
