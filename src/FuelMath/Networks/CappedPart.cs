@@ -32,8 +32,14 @@ internal sealed class CappedPart(double coefficient, double commanded) : LinkPar
             : LinkCondition.HeldOpen;
     }
 
-    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) =>
-        work.Flow[link].Value > noFlow && give > 1 / Stiff.JudgedByFlow;
+    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) =>
+        work.Flow[link].Value > noFlow && work.Flow[link].Value < work.Law<CappedLaw<Real>>(link).Commanded.Value;
+
+    /// <summary>Shut by command it takes any pressure; a commanded flow needs what passes it, or more.</summary>
+    internal override double ErrorIn(NetworkWork<Real> work, int link, double noFlow) =>
+        work.Law<CappedLaw<Real>>(link).Commanded.Value == 0 ? 0
+        : !(work.Flow[link].Value > noFlow) || IsOpenIn(work, link, noFlow) ? base.ErrorIn(work, link, noFlow)
+        : Math.Max(0, -work.SurplusAt(link, work.Flow[link]).Pressure.Value);
 
     internal override double ExcessIn(NetworkWork<Real> work, int link) =>
         Math.Max(-work.Flow[link].Value, work.Flow[link].Value - work.Law<CappedLaw<Real>>(link).Commanded.Value);

@@ -12,6 +12,11 @@ public enum LinkCondition
     /// <summary>Pump: it delivers.</summary>
     Running,
 
+    /// <summary>
+    /// Pump: it runs against a closed line. Nothing flows, and behind it stands the pressure that it gives at no flow.
+    /// </summary>
+    DeadHeaded,
+
     /// <summary>Pump: the pressure against it is above what it can give, and its check valve is shut.</summary>
     Stalled,
 

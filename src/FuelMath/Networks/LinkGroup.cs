@@ -25,6 +25,9 @@ internal abstract class LinkGroup<T>
     /// <summary>Writes the linearized links into the equations and gives the worst error of pressure so far, Pa.</summary>
     internal abstract T Linearize(NetworkWork<T> work, Mask<T> done, T worst);
 
+    /// <summary>What the law of one link says at a flow and two pressures; leaves the workspace as it is.</summary>
+    internal abstract Balance<T> At(NetworkWork<T> work, int index, T flow, T up, T down);
+
     /// <summary>The greatest flow so far through a part that does not let it through, m3/s.</summary>
     internal abstract T Trespass(NetworkWork<T> work, T worst);
 }
@@ -130,7 +133,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
 
         T[] pressure = work.Pressure;
         T[] flows = work.Flow;
-        T reverse = T.Of(Stiff.Reverse);
+        T reverse = work.Reverse;
         T plain = work.WorstPlain;
         Ends[] all = ends;
         for (int i = 0; i < all.Length; i++)
@@ -230,6 +233,13 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         right[e.To] += free;
         matrix[e.Up] += fromUp;
         matrix[e.Down] += toDown;
+    }
+
+    /// <inheritdoc />
+    internal override Balance<T> At(NetworkWork<T> work, int index, T flow, T up, T down)
+    {
+        T memory = work.Memory[ends[index].Link];
+        return laws[index].At(Dual<T>.Variable(flow), up, down, T.Of(Stiff.Reverse), ref memory);
     }
 
     /// <inheritdoc />

@@ -47,16 +47,37 @@ internal abstract class LinkPart
     /// <summary>Whether the pressures of its ends follow from each other.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>
-    /// <param name="give">How its flow answers to a pressure at its ends, m3/s per Pa.</param>
     /// <param name="noFlow">A flow that counts as none, m3/s.</param>
-    internal virtual bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) =>
+    internal virtual bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) =>
         !IsOneWay || work.Flow[link].Value > noFlow;
 
     /// <summary>To what it fills a place behind it while nothing flows, Pa; minus infinity where it fills nothing.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>
     /// <param name="ahead">The pressure ahead of it, at elevation zero, Pa.</param>
-    internal virtual double FilledTo(NetworkWork<Real> work, int link, double ahead) => double.NegativeInfinity;
+    /// <remarks>That is where its law just opens, asked at the greatest pressure that it could fill to by itself.</remarks>
+    internal virtual double FilledTo(NetworkWork<Real> work, int link, double ahead)
+    {
+        Balance<Real> still = work.BalanceAt(link, default, new Real(ahead), new Real(ahead));
+        return still.Down.Value > 0
+            ? ((still.Up.Value * ahead) - still.Loss.Number.Value) / still.Down.Value
+            : double.NegativeInfinity;
+    }
+
+    /// <summary>By how much the pressures at its ends miss what its law says, Pa; none where they hold it shut.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="link">Its place.</param>
+    /// <param name="noFlow">A flow that counts as none, m3/s.</param>
+    internal virtual double ErrorIn(NetworkWork<Real> work, int link, double noFlow)
+    {
+        if (!IsOpenIn(work, link, noFlow))
+        {
+            return Math.Max(0, work.SurplusAt(link, default).Pressure.Value);
+        }
+
+        (Real pressure, Real slope) = work.SurplusAt(link, work.Flow[link]);
+        return Math.Abs(pressure.Value) * Math.Min(1, Stiff.JudgedByFlow / Math.Max(slope.Value, double.Epsilon));
+    }
 
     /// <summary>What flows that it does not let through, m3/s; not positive where it lets everything through.</summary>
     internal virtual double ExcessIn(NetworkWork<Real> work, int link) => IsOneWay ? -work.Flow[link].Value : 0;

@@ -137,7 +137,11 @@ public sealed class NetworkState
     internal static double Shown(LinkCondition condition, double flow) =>
         condition switch
         {
-            LinkCondition.Shut or LinkCondition.Stalled or LinkCondition.Stopped or LinkCondition.Seated => 0,
+            LinkCondition.Shut
+            or LinkCondition.Stalled
+            or LinkCondition.DeadHeaded
+            or LinkCondition.Stopped
+            or LinkCondition.Seated => 0,
             LinkCondition.Open => flow,
             _ => Math.Max(flow, 0),
         };

@@ -34,6 +34,14 @@ internal static class NetworkVerdict
             Refuse(work, "The iteration did not settle.", plan.Links[errorLink].Name, error, iterations);
         }
 
+        OneWayPartsHold(work, flowTolerance, iterations);
+        if (!work.Notes.Filling.Fill(work, flowTolerance))
+        {
+            flowTolerance = FillDraining(work, ref iterations);
+        }
+
+        errorLink = WorstLink(work, out error);
+        NoneBelowVacuum(work, iterations);
         _ = work.Imbalances();
         int imbalanceNode = -1;
         double imbalance = 0;
@@ -46,8 +54,6 @@ internal static class NetworkVerdict
             }
         }
 
-        OneWayPartsHold(work, flowTolerance, iterations);
-        NoneBelowVacuum(work, iterations);
         if (imbalance > flowTolerance)
         {
             Refuse(work, "Mass does not balance.", plan.Nodes[imbalanceNode].Name, imbalance, iterations);
@@ -64,8 +70,28 @@ internal static class NetworkVerdict
             conditions[e] = plan.Links[e].Part.ConditionIn(work, e, flowTolerance);
         }
 
-        NetworkReach.Find(work, flowTolerance);
         work.Notes.Evidence = new Evidence(iterations, imbalance, imbalanceNode, error, errorLink);
+    }
+
+    /// <summary>Fills a network whose regions can't be moved as a whole; gives what counts as no flow in it.</summary>
+    private static double FillDraining(NetworkWork<Real> work, ref int iterations)
+    {
+        bool solved = Real.All(work.SolveDraining());
+        iterations += (int)work.Iterations.Value;
+        double noFlow = (work.NoFlow() + work.Drained()).Value;
+        if (!solved || !work.Notes.Filling.Fill(work, noFlow))
+        {
+            int link = WorstLink(work, out double error);
+            Refuse(
+                work,
+                "The pressures where nothing flows did not settle.",
+                work.Plan.Links[link].Name,
+                error,
+                iterations
+            );
+        }
+
+        return noFlow;
     }
 
     private static void OneWayPartsHold(NetworkWork<Real> work, double tolerance, int iterations)
@@ -95,11 +121,24 @@ internal static class NetworkVerdict
 
     private static void NoneBelowVacuum(NetworkWork<Real> work, int iterations)
     {
+        int sucking = work.Notes.Filling.LiftCutOff(work);
+        if (sucking >= 0)
+        {
+            NetworkLink pump = work.Plan.Links[sucking];
+            int from = work.Plan.From[sucking];
+            double pulled = work.PressureAt(from).Value - work.SurplusAt(sucking, default).Pressure.Value;
+            throw BelowVacuum(
+                $"Nothing can flow to '{pump.From}', where '{pump.Name}' draws: give it a way in.",
+                from,
+                pulled
+            );
+        }
+
         int lowest = -1;
         double least = Vacuum;
         for (int i = 0; i < work.Plan.Unknown; i++)
         {
-            if (!(work.PressureAt(i).Value >= least))
+            if (work.Notes.Known[i] && !(work.PressureAt(i).Value >= least))
             {
                 least = work.PressureAt(i).Value;
                 lowest = i;
@@ -108,11 +147,21 @@ internal static class NetworkVerdict
 
         if (lowest >= 0)
         {
-            string name = work.Plan.Nodes[lowest].Name;
-            throw new NoSolutionException(
+            throw BelowVacuum(
+                work.Draw.Any(d => d.Value != 0)
+                    ? $"{Draws(work)}{GreatestDraws.Words(work)}"
+                    : Suction.Words(work, lowest),
+                lowest,
+                least
+            );
+        }
+
+        NoSolutionException BelowVacuum(string why, int node, double pressure)
+        {
+            string name = work.Plan.Nodes[node].Name;
+            return new(
                 Sought,
-                $"{Draws(work)}{GreatestDraws.Words(work)} The pressure at '{name}' would have to be "
-                    + $"{Kilopascals(least)} gauge; below {Kilopascals(Vacuum)} there is none.",
+                $"{why} The pressure at '{name}' would have to be {Kilopascals(pressure)} gauge; below {Kilopascals(Vacuum)} there is none.",
                 name,
                 double.NaN,
                 iterations

@@ -46,12 +46,15 @@ internal sealed partial class NetworkWork<T>
     /// <summary>... of which no more than this counts, Pa: behind a shut part a pressure may be anything.</summary>
     private const double GreatestPressure = 1e7;
 
+    /// <summary>How far a link's pressure may be off, Pa, where the greatest pressure is so much.</summary>
+    internal static T PressureLimit(T greatest) =>
+        PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
+
     /// <summary>Mass balances within this part of the greatest flow.</summary>
     internal const double MassTolerance = 1e-9;
 
     /// <summary>x = 1/sqrt(f) of a friction factor of 0.024.</summary>
     private const double UsualRoot = 6.5;
-    private const double Beyond = 1e100;
 
     /// <summary>Solves the network.</summary>
     /// <param name="warm">Start from the pressures and flows that the workspace holds.</param>
@@ -66,7 +69,6 @@ internal sealed partial class NetworkWork<T>
         T none = T.Of(0);
         T limit = T.Of(PressureTolerance);
         Mask<T> done = T.Less(one, none);
-        Mask<T> lost = done;
         Mask<T> settled = done;
         Mask<T> balanced = done;
         Iterations = none;
@@ -81,9 +83,14 @@ internal sealed partial class NetworkWork<T>
                 Yield();
             }
 
+            if (draining)
+            {
+                Drain();
+            }
+
             WorstError = T.Select(done, WorstError, error);
             done |= settled & T.Less(error, limit);
-            if (T.All(done | lost))
+            if (T.All(done))
             {
                 break;
             }
@@ -93,7 +100,7 @@ internal sealed partial class NetworkWork<T>
             Array.Clear(right, unknown, right.Length - unknown);
             (T change, T scale, T heave, T sway) = NextFlows();
             done |= balanced & T.Less(WorstPlain, limit) & T.Less(change, NextChange * scale);
-            if (T.All(done | lost))
+            if (T.All(done))
             {
                 break;
             }
@@ -106,12 +113,11 @@ internal sealed partial class NetworkWork<T>
                 greatest = T.Max(greatest, T.Abs(next));
             }
 
-            limit = PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
+            limit = PressureLimit(greatest);
             double patience = startingUp ? Patience : 1;
             T steadily = (Heave * scale) + (HeaveOfStart * startScale);
             settled = T.Less(change, (Settled * scale) + (patience * startScale)) & T.Less(heave, steadily);
             balanced = T.Less(one, none);
-            lost |= T.Less(T.Of(0.5), T.Select(T.Less(change, T.Of(Beyond)), none, one));
             if (startingUp)
             {
                 CalmStep(done, settled);

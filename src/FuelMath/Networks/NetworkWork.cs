@@ -164,6 +164,22 @@ internal sealed partial class NetworkWork<T> : IDisposable
         return ref ((LinkGroup<T, TLaw>)groups[group]).Law(index);
     }
 
+    /// <summary>What a link says at a flow and two pressures, Pa at elevation zero.</summary>
+    internal Balance<T> BalanceAt(int link, T flow, T up, T down)
+    {
+        (int group, int index) = Plan.Place[link];
+        return groups[group].At(this, index, flow, up, down);
+    }
+
+    /// <summary>By how much the pressures at a link push on beyond a flow, Pa, and the slope of its law there, Pa s/m3.</summary>
+    internal (T Pressure, T Slope) SurplusAt(int link, T flow)
+    {
+        T up = Pressure[Plan.From[link]];
+        T down = Pressure[Plan.To[link]];
+        Balance<T> law = BalanceAt(link, flow, up, down);
+        return ((law.Up * up) - (law.Down * down) - law.Loss.Number, law.Loss.Rate);
+    }
+
     /// <summary>What surrounds a link.</summary>
     internal Surroundings<T> Around(in Ends ends) => new(density, viscosity, head[ends.From], head[ends.To]);
 

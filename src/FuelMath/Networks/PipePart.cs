@@ -34,7 +34,4 @@ internal sealed class PipePart(
             (_, false) => new LinkGroup<T, CubicPipeLaw<T>>(ends, parts),
             _ => new LinkGroup<T, OneWayLaw<T, CubicPipeLaw<T>>>(ends, parts),
         };
-
-    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
-        OneWay ? ahead : double.NegativeInfinity;
 }

@@ -5,9 +5,6 @@ namespace FuelMath.Networks;
 /// <summary>A running pump of any law.</summary>
 internal abstract class PumpPart : LinkPart
 {
-    /// <summary>A closing pressure below which a pump without flow still shows its own pressure, Pa.</summary>
-    private const double ClearlyShut = 1;
-
     internal override bool IsOneWay => true;
 
     internal override bool IsPump => true;
@@ -16,8 +13,16 @@ internal abstract class PumpPart : LinkPart
     internal abstract void Write(Span<double> settings);
 
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
-        NetworkReach.IsOpen(work, link, noFlow) ? LinkCondition.Running : LinkCondition.Stalled;
+        work.Flow[link].Value > noFlow ? LinkCondition.Running
+        : ShowsItsPressure(work, link) ? LinkCondition.DeadHeaded
+        : LinkCondition.Stalled;
 
-    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) =>
-        work.Flow[link].Value > 0 || -work.Flow[link].Value <= give * ClearlyShut;
+    /// <summary>Whether without flow it would deliver at any lower pressure behind it.</summary>
+    private static bool ShowsItsPressure(NetworkWork<Real> work, int link)
+    {
+        double ahead = Math.Abs(work.Pressure[work.Plan.From[link]].Value);
+        double behind = Math.Abs(work.Pressure[work.Plan.To[link]].Value);
+        Real limit = NetworkWork<Real>.PressureLimit(new Real(Math.Max(ahead, behind)));
+        return work.SurplusAt(link, default).Pressure.Value >= -limit.Value;
+    }
 }

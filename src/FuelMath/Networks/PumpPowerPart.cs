@@ -20,7 +20,4 @@ internal sealed class PumpPowerPart(double shutoff, double factor, double expone
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
         new LinkGroup<T, PumpPowerLaw<T>>(ends, parts);
-
-    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
-        ahead + work.Law<PumpPowerLaw<Real>>(link).Shutoff.Value;
 }

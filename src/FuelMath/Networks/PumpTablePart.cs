@@ -39,9 +39,6 @@ internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
         new LinkGroup<T, PumpTableLaw<T>>(ends, parts);
 
-    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
-        ahead + work.Law<PumpTableLaw<Real>>(link).RiseAt(default).Number.Value;
-
     internal override void CheckData(NetworkWork<Real> work, int link)
     {
         if (!(work.OutsideData(link).Value > 0))

@@ -48,12 +48,6 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
         );
     }
 
-    /// <summary>
-    /// The greatest pressure that it holds, Pa at elevation zero: at no flow, and with a supply that has decayed to the same
-    /// pressure.
-    /// </summary>
-    internal readonly T Held => valve.Held / (1 + valve.Influence);
-
     /// <summary>Whether it regulates at a flow, rather than being open to its stop.</summary>
     internal readonly Mask<T> Holds(T flow, T up) =>
         IsHolding(valve.Open * (flow * T.Abs(flow)), (valve.Slope * flow) - valve.Held, up);

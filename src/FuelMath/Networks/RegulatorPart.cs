@@ -54,7 +54,4 @@ internal sealed class RegulatorPart : LinkPart
                 ? LinkCondition.Regulating
             : LinkCondition.FullyOpen;
     }
-
-    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
-        Bypass ? double.NegativeInfinity : Math.Min(ahead, work.Law<ReducingLaw<Real>>(link).Held.Value);
 }

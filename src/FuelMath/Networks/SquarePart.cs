@@ -41,7 +41,4 @@ internal sealed class SquarePart : LinkPart
         OneWay
             ? new LinkGroup<T, OneWayLaw<T, SquareLaw<T>>>(ends, parts)
             : new LinkGroup<T, SquareLaw<T>>(ends, parts);
-
-    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) =>
-        OneWay ? ahead - Opening : double.NegativeInfinity;
 }

@@ -9,8 +9,10 @@ internal sealed class StateNotes(NetworkPlan plan)
     /// <summary>Whether the pressure of each node is determined.</summary>
     internal readonly bool[] Known = new bool[plan.Nodes.Length];
 
-    /// <summary>Room for nodes that are still to be looked at.</summary>
-    internal readonly int[] Waiting = new int[plan.Nodes.Length];
+    private NetworkFilling? filling;
+
+    /// <summary>Finds what fills by itself.</summary>
+    internal NetworkFilling Filling => filling ??= new NetworkFilling(plan);
 
     /// <summary>How exact the numbers are.</summary>
     internal Evidence Evidence { get; set; }

@@ -13,7 +13,11 @@ internal sealed class StoppedPart : LinkPart
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
         LinkCondition.Stopped;
 
-    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double give, double noFlow) => false;
+    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) => false;
+
+    internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) => double.NegativeInfinity;
+
+    internal override double ErrorIn(NetworkWork<Real> work, int link, double noFlow) => 0;
 
     internal override double ExcessIn(NetworkWork<Real> work, int link) => Math.Abs(work.Flow[link].Value);
 }

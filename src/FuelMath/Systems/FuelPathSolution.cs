@@ -36,7 +36,8 @@ internal sealed class FuelPathSolution
 
     internal string WorstLine => state.WorstPressureDifferenceLink;
 
-    internal bool IsStalled(int line) => state.ConditionOf(plan.Lines[line].Name) == LinkCondition.Stalled;
+    internal bool IsStalled(int line) =>
+        state.ConditionOf(plan.Lines[line].Name) is LinkCondition.Stalled or LinkCondition.DeadHeaded;
 
     internal RegulatorState RegulatorStateOf(int line) =>
         state.ConditionOf(plan.Lines[line].Name) switch

@@ -71,6 +71,11 @@ internal sealed class RandomNetwork
             ofLinks
         );
 
+    /// <summary>Whether a refusal proves that there is no state: a draw that can't be met, or a pump without a supply.</summary>
+    internal static bool IsProof(NoSolutionException refusal) =>
+        refusal.Reason.StartsWith("Draws need", StringComparison.Ordinal)
+        || refusal.Reason.StartsWith("Too little can flow to where", StringComparison.Ordinal);
+
     private string Supply()
     {
         Fixed("supply", Between(50, 600));

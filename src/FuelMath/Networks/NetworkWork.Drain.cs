@@ -1,0 +1,63 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <content>
+/// What is done with a state in which a region that nothing flows into can't be moved to its level as a whole, because a
+/// regulator in it holds a pressure or because its parts lift each other. Every junction is given a small way out to
+/// nothing: far wider than shut parts leak, far narrower than what counts as balanced. What the network does not fill then
+/// runs dry, and what it fills stands where the parts that lead there just open.
+/// </content>
+internal sealed partial class NetworkWork<T>
+{
+    /// <summary>What a junction loses at a bar above nothing, as a part of what counts as balanced.</summary>
+    private const double DrainAtOneBar = 0.05;
+
+    /// <summary>Meanwhile shut parts are so much tighter than usual.</summary>
+    private const double Tighter = 1e3;
+
+    private bool draining;
+
+    /// <summary>How steep shut parts are, Pa s/m3.</summary>
+    internal T Reverse { get; private set; } = T.Of(Stiff.Reverse);
+
+    private T DrainPerPressure => DrainAtOneBar / 1e5 * startScale;
+
+    /// <summary>Solves the network while it drains, from the state that the workspace holds.</summary>
+    internal Mask<T> SolveDraining()
+    {
+        (draining, Reverse) = (true, T.Of(Tighter * Stiff.Reverse));
+        Mask<T> solved = Solve(warm: true);
+        if (!T.All(solved) && Plan.Hump < 0)
+        {
+            solved = Solve(warm: false);
+        }
+
+        (draining, Reverse) = (false, T.Of(Stiff.Reverse));
+        return solved;
+    }
+
+    /// <summary>What all junctions lose in the state that <see cref="SolveDraining"/> found, m3/s.</summary>
+    internal T Drained()
+    {
+        T sum = T.Of(0);
+        for (int i = 0; i < Plan.Unknown; i++)
+        {
+            sum += T.Abs(DrainAt(i));
+        }
+
+        return sum;
+    }
+
+    private T DrainAt(int node) => DrainPerPressure * (PressureAt(node) - NetworkVerdict.Vacuum);
+
+    /// <summary>Adds the ways out to the linearized balances.</summary>
+    private void Drain()
+    {
+        for (int i = 0; i < Plan.Unknown; i++)
+        {
+            Matrix[Elimination.Slot(i)] += DrainPerPressure;
+            Right[i] -= DrainAt(i);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>What pulls a pressure below vacuum where nothing is drawn, for the words of a refusal.</summary>
+internal static class Suction
+{
+    /// <summary>A sentence that names the pumps that draw from where a node hangs by open ways.</summary>
+    internal static string Words(NetworkWork<Real> work, int node)
+    {
+        NetworkPlan plan = work.Plan;
+        double noFlow = work.NoFlow().Value;
+        HashSet<int> reached = [node];
+        Stack<int> waiting = new(reached);
+        while (waiting.TryPop(out int at))
+        {
+            foreach (int e in plan.LinksAt(at))
+            {
+                int other = plan.From[e] == at ? plan.To[e] : plan.From[e];
+                bool follows = !plan.Links[e].Part.IsPump && plan.Links[e].Part.IsOpenIn(work, e, noFlow);
+                if (follows && other < plan.Unknown && reached.Add(other))
+                {
+                    waiting.Push(other);
+                }
+            }
+        }
+
+        string[] pumps =
+        [
+            .. plan
+                .Links.Index()
+                .Where(l => l.Item.Part.IsPump && reached.Contains(plan.From[l.Index]))
+                .Select(l => $"'{l.Item.Name}'"),
+        ];
+        return pumps.Length == 0
+            ? "Nothing is drawn, but what stands in the network would tear off."
+            : $"Too little can flow to where {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "draws" : "draw")}.";
+    }
+}
