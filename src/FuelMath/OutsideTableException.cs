@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>A table was asked outside its range, and nobody chose to hold or extend its ends.</summary>
 #pragma warning disable CA1032 // An instance without table, axis, value and range would be of no use.
-public sealed class OutsideTableException : ArgumentOutOfRangeException
+public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal
 #pragma warning restore CA1032
 {
     /// <summary>Says which table was asked for what.</summary>
@@ -14,11 +14,21 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException
     /// <param name="minimum">The least value on the axis.</param>
     /// <param name="maximum">The greatest value on the axis.</param>
     public OutsideTableException(string table, string axis, double value, double minimum, double maximum)
+        : this(table, axis, value, minimum, maximum, "") { }
+
+    /// <summary>The same, and what can be done about it.</summary>
+    /// <param name="table">The table's name.</param>
+    /// <param name="axis">The axis, with its unit.</param>
+    /// <param name="value">What was asked for.</param>
+    /// <param name="minimum">The least value on the axis.</param>
+    /// <param name="maximum">The greatest value on the axis.</param>
+    /// <param name="remedy">What can be done, in sentences; empty when there is nothing to say.</param>
+    public OutsideTableException(string table, string axis, double value, double minimum, double maximum, string remedy)
         : base(
             axis,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{table}: {axis} must be from {minimum:g7} to {maximum:g7}; it was {value:g7}."
+                $"{table}: {axis} must be from {minimum:g7} to {maximum:g7}; it was {value:g7}.{(string.IsNullOrEmpty(remedy) ? "" : " ")}{remedy}"
             )
         )
     {
@@ -27,6 +37,7 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException
         Value = value;
         Minimum = minimum;
         Maximum = maximum;
+        Remedy = remedy;
     }
 
     /// <summary>The table's name.</summary>
@@ -43,4 +54,7 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException
 
     /// <summary>The greatest value on the axis.</summary>
     public double Maximum { get; }
+
+    /// <summary>What can be done about it, in sentences; empty when there is nothing to say.</summary>
+    public string Remedy { get; }
 }

@@ -11,7 +11,7 @@ internal sealed record SolvedPoint(OperatingPoint Point, SystemState? State, Exc
         {
             return new(point, system.Solve(point), null);
         }
-        catch (Exception refusal) when (refusal is NoSolutionException or ArgumentException)
+        catch (Exception refusal) when (refusal is IRefusal)
         {
             return new(point, null, refusal);
         }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using FuelMath.Findings;
 using FuelMath.Injectors;
 using FuelMath.Internal;
 using MathNet.Numerics.RootFinding;
@@ -54,21 +55,37 @@ internal sealed class StageModel
     internal void Shift(ReadOnlySpan<double> flowScales, double deadTime) =>
         (scales, longer) = (flowScales.ToArray(), deadTime);
 
-    /// <summary>Takes the conditions.</summary>
+    /// <summary>Takes conditions that are an answer or a given: data that do not reach them refuse.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
     /// <param name="density">Fuel density, kg/m3.</param>
     /// <param name="volts">Voltage at the injectors, V.</param>
     /// <param name="pulsed">Whether they are pulsed: shut or held open, their dead time plays no part and stays zero.</param>
+    /// <exception cref="OutsideTableException">The data of an injector do not reach there.</exception>
     internal void Set(ReadOnlySpan<double> differentialPressures, double density, double volts, bool pulsed)
+    {
+        for (int i = 0; i < injectors.Length; i++)
+        {
+            Judge(i, differentialPressures[i], volts, pulsed);
+        }
+
+        Guess(differentialPressures, density, volts, pulsed);
+    }
+
+    /// <summary>Takes conditions that a solver guesses: data that do not reach them hold their ends.</summary>
+    /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
+    /// <param name="density">Fuel density, kg/m3.</param>
+    /// <param name="volts">Voltage at the injectors, V.</param>
+    /// <param name="pulsed">As for <see cref="Set"/>.</param>
+    internal void Guess(ReadOnlySpan<double> differentialPressures, double density, double volts, bool pulsed)
     {
         double smallest = 0;
         double closing = 0;
         for (int i = 0; i < injectors.Length; i++)
         {
             Injector injector = injectors[i];
-            UnitsNet.Pressure pressure = SiUnits.Pressure(differentialPressures[i]);
-            deadTimes[i] = pulsed ? DeadTime(injector, SiUnits.ElectricPotential(volts), pressure) : 0;
-            flows[i] = injector.Rating.MassFlowSiAt(pressure, SiUnits.Density(density)) * (scales?[i] ?? 1);
+            double pressure = differentialPressures[i];
+            deadTimes[i] = pulsed ? Math.Max(injector.DeadTime.HeldAt(volts, pressure) + longer, 0) : 0;
+            flows[i] = injector.Rating.HeldMassFlow(pressure, density) * (scales?[i] ?? 1);
             smallest = Math.Max(smallest, deadTimes[i] + injector.LeastEffectiveWidthSi);
             closing = Math.Max(closing, injector.ClosingTime.InSi());
         }
@@ -78,10 +95,42 @@ internal sealed class StageModel
         LargestWidth = Math.Max(Period - closing, SmallestWidth);
     }
 
-    private double DeadTime(Injector injector, UnitsNet.ElectricPotential volts, UnitsNet.Pressure pressure)
+    /// <summary>Refuses conditions that the data of an injector do not reach.</summary>
+    /// <param name="index">Which injector.</param>
+    /// <param name="pascals">Pressure across it, Pa, greater than zero.</param>
+    /// <param name="volts">Voltage at it, V.</param>
+    /// <param name="pulsed">As for <see cref="Set"/>.</param>
+    /// <exception cref="OutsideTableException">They do not reach there.</exception>
+    /// <exception cref="NoSolutionException">No voltage is left, or its dead time would be negative.</exception>
+    internal void Judge(int index, double pascals, double volts, bool pulsed)
     {
-        double dead = injector.DeadTime.SiAt(volts, pressure);
-        return longer == 0 ? dead : Guard.NotNegative(SiUnits.Duration(dead + longer), dead + longer, "dead time");
+        Injector injector = injectors[index];
+        _ = injector.Rating.Exponent?.Checked(SiUnits.Pressure(pascals), pascals);
+        if (!pulsed)
+        {
+            return;
+        }
+
+        if (!(volts > 0))
+        {
+            throw Guard.NoSolution(
+                $"the pulse of injector '{injector.Name}'",
+                $"no voltage is left at it: {Show.Volts(volts)}."
+            );
+        }
+
+        if (!injector.DeadTime.Reaches(volts, pascals))
+        {
+            _ = injector.DeadTime.SiAt(SiUnits.ElectricPotential(volts), SiUnits.Pressure(pascals));
+        }
+
+        if (longer < 0 && injector.DeadTime.HeldAt(volts, pascals) + longer is var dead and < 0)
+        {
+            throw Guard.NoSolution(
+                $"the pulse of injector '{injector.Name}'",
+                $"its dead time must not be negative; it was {Show.Milliseconds(dead)}."
+            );
+        }
     }
 
     /// <summary>Mass flow of an injector that is held open, kg/s.</summary>

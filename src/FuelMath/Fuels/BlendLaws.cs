@@ -81,8 +81,9 @@ internal static class BlendLaws
                 fuel.Viscosity.Law.Check(kelvins);
                 if (!(Kinematic(fuel, new Real(kelvins)).Value > PetroleumViscosity.LowestKinematicViscosityOfIndex))
                 {
-                    throw new InvalidOperationException(
-                        $"The viscosity of the blend is not known: that of '{fuel.Name}' is too low for the blending rule, "
+                    throw new UnknownPropertyException(
+                        "The viscosity of the blend",
+                        $"that of '{fuel.Name}' is too low for the blending rule, "
                             + "which needs more than 0.2 mm²/s of every part."
                     );
                 }

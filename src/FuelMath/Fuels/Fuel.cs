@@ -129,11 +129,10 @@ public sealed class Fuel
     public bool HasLowerHeatingValue => lowerHeatingValue is not null;
 
     /// <summary>Heat that a mass of fuel gives off when the water in the exhaust stays vapor.</summary>
-    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public SpecificEnergy LowerHeatingValue =>
         SiUnits.SpecificEnergy(
-            lowerHeatingValue
-                ?? throw new InvalidOperationException($"The lower heating value of '{Name}' is not known.")
+            lowerHeatingValue ?? throw new UnknownPropertyException($"The lower heating value of '{Name}'", "")
         );
 
     /// <summary>How it was made, so that it can be written down; null when it was described by its properties.</summary>
@@ -189,13 +188,11 @@ public sealed class Fuel
     /// <param name="temperature">Inside the range of <see cref="VaporPressure"/>.</param>
     /// <returns>The absolute pressure at which the fuel boils.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     public AbsolutePressure VaporPressureAt(Temperature temperature) =>
         HasVaporPressure
             ? VaporPressure.At(temperature)
-            : throw new InvalidOperationException(
-                $"The vapor pressure of '{Name}' is not known: {VaporPressure.ReasonUnknown}"
-            );
+            : throw new UnknownPropertyException($"The vapor pressure of '{Name}'", VaporPressure.ReasonUnknown);
 
     /// <summary>How the stoichiometric ratio was made: formula, numbers put in, result, source.</summary>
     /// <param name="air">The air model.</param>

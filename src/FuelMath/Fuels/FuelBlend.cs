@@ -84,7 +84,7 @@ public static class FuelBlend
     /// <param name="parts">The fuels and their fractions of the volume before mixing, which add up to 100 %.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
-    /// <exception cref="InvalidOperationException">The lower heating value of a part is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The lower heating value of a part is not known.</exception>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
     public static Working LowerHeatingValueWorkingByVolume(Temperature mixedAt, IReadOnlyList<FuelPart> parts)
     {

@@ -56,15 +56,15 @@ public sealed class FuelChange
     public Ratio OpenTimeRatioAtEqualLambda => SiUnits.Ratio(TimeOf(MassAtLambda));
 
     /// <summary>Mass of the fuel over that of the baseline at equal power and efficiency.</summary>
-    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
     public Ratio MassRatioAtEqualPower => SiUnits.Ratio(MassAtPower);
 
     /// <summary>Volume of the fuel over that of the baseline at equal power and efficiency.</summary>
-    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
     public Ratio VolumeRatioAtEqualPower => SiUnits.Ratio(VolumeOf(MassAtPower));
 
     /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal power.</summary>
-    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
     public Ratio OpenTimeRatioAtEqualPower => SiUnits.Ratio(TimeOf(MassAtPower));
 
     private double MassAtLambda =>
@@ -101,7 +101,7 @@ public sealed class FuelChange
     /// A comparison, no promise: whether an engine starts also hangs on its enrichment, and a pure alcohol needs more vapor
     /// than gasoline because it needs more fuel.
     /// </remarks>
-    /// <exception cref="InvalidOperationException">A vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">A vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">A vapor pressure is not known at this temperature.</exception>
     public Ratio VaporPressureRatioAt(Temperature temperature) =>
         SiUnits.Ratio(Fuel.VaporPressureAt(temperature).Si / Baseline.VaporPressureAt(temperature).Si);
@@ -118,7 +118,7 @@ public sealed class FuelChange
 
     /// <summary>How the volume ratio at equal power was made: formula, numbers put in, result, source.</summary>
     /// <returns>The working.</returns>
-    /// <exception cref="InvalidOperationException">A lower heating value is not known.</exception>
+    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
     public Working WorkingAtEqualPower() =>
         VolumeWorking(
             FuelChangeRatios.MassRatioAtEqualPower(

@@ -35,15 +35,14 @@ public sealed class LiquidHeatCapacity
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
     /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
 
     /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public Temperature HighestTemperature => SiUnits.Temperature(Known.Highest);
 
-    internal TemperatureLaw Known =>
-        law ?? throw new InvalidOperationException($"The heat capacity is not known: {ReasonUnknown}");
+    internal TemperatureLaw Known => law ?? throw new UnknownPropertyException("The heat capacity", ReasonUnknown);
 
     /// <summary>A heat capacity that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -79,13 +78,13 @@ public sealed class LiquidHeatCapacity
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The isobaric heat capacity, in J/(kg K).</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public SpecificEntropy At(Temperature temperature) => SiUnits.SpecificEntropy(Known.At(temperature));
 
     /// <summary>How the heat capacity at a temperature was made: formula, numbers put in, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public Working WorkingAt(Temperature temperature) => Known.WorkingAt(temperature);
 }

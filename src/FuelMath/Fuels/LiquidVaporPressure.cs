@@ -62,15 +62,14 @@ public sealed class LiquidVaporPressure
     internal GivenPoints<AbsolutePressure>? Points { get; init; }
 
     /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
     public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
 
     /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
     public Temperature HighestTemperature => SiUnits.Temperature(Known.Highest);
 
-    internal TemperatureLaw Known =>
-        law ?? throw new InvalidOperationException($"The vapor pressure is not known: {reason}");
+    internal TemperatureLaw Known => law ?? throw new UnknownPropertyException("The vapor pressure", reason);
 
     /// <summary>A vapor pressure that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -139,14 +138,14 @@ public sealed class LiquidVaporPressure
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The pressure above vacuum at which the liquid boils.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
     public AbsolutePressure At(Temperature temperature) => new(Known.At(temperature));
 
     /// <summary>How the vapor pressure at a temperature was made: formula, numbers put in, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
     public Working WorkingAt(Temperature temperature) => Known.WorkingAt(temperature);
 
     private static LiquidVaporPressure FromReid(

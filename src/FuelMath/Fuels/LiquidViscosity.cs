@@ -36,11 +36,11 @@ public sealed class LiquidViscosity
     internal GivenPoints<DynamicViscosity>? Points { get; init; }
 
     /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
     public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
 
     /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
     public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
 
     /// <summary>Where the viscosities come from.</summary>
@@ -49,8 +49,7 @@ public sealed class LiquidViscosity
     /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
-    internal TemperatureLaw Law =>
-        law ?? throw new InvalidOperationException($"The viscosity is not known: {ReasonUnknown}");
+    internal TemperatureLaw Law => law ?? throw new UnknownPropertyException("The viscosity", ReasonUnknown);
 
     /// <summary>A viscosity that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -145,13 +144,13 @@ public sealed class LiquidViscosity
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The dynamic viscosity, in Pa s.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
     public DynamicViscosity At(Temperature temperature) => SiUnits.DynamicViscosity(Law.At(temperature));
 
     /// <summary>How the viscosity at a temperature was made: formula, numbers put in, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">The viscosity is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
     public Working WorkingAt(Temperature temperature) => Law.WorkingAt(temperature);
 }

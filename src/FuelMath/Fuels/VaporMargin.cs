@@ -71,7 +71,7 @@ public sealed class VaporMargin
     /// <param name="temperature">Its temperature.</param>
     /// <param name="pressure">The absolute pressure on it.</param>
     /// <returns>The margin.</returns>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Density or vapor pressure is not known at the temperature.</exception>
     public static VaporMargin At(Fuel fuel, Temperature temperature, AbsolutePressure pressure) =>
         new(fuel, temperature, pressure, 0, 0);
@@ -84,7 +84,7 @@ public sealed class VaporMargin
     /// <param name="suctionLoss">Pressure lost on the way, strainer included; not negative.</param>
     /// <returns>The margin.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The height is not finite or the loss is negative.</exception>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Density or vapor pressure is not known at the temperature.</exception>
     public static VaporMargin AtPumpInlet(
         Fuel fuel,

@@ -243,6 +243,15 @@ public sealed class DeadTimeTable
             );
     }
 
+    /// <summary>Whether the data reach a place, in V and Pa.</summary>
+    internal bool Reaches(double volts, double pascals) => grid.Reaches(volts, pascals);
+
+    /// <summary>
+    /// The dead time, s, for the guess of a solver: where the table refuses, its edge is held, and where it would be
+    /// negative it is none.
+    /// </summary>
+    internal double HeldAt(double volts, double pascals) => Math.Max(grid.HeldAt(volts, pascals), 0);
+
     /// <summary>The knots that a place is read between; one where it lies on a knot.</summary>
     private static IEnumerable<int> Around(ImmutableArray<double> knots, double at)
     {

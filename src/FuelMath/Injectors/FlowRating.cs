@@ -173,11 +173,22 @@ public sealed class FlowRating
         return With(Guard.Positive(scale, scale.InSi(), nameof(scale)), Exponent, source);
     }
 
+    /// <summary>Static mass flow, kg/s; a pressure outside the readings of its exponent is refused.</summary>
     internal double MassFlowSiAt(Pressure differentialPressure, Density density)
     {
         double pascals = Differential(differentialPressure);
         double kilograms = Guard.Positive(density, density.InSi(), nameof(density));
-        return Exponent is null
+        return Carried(Exponent?.Checked(differentialPressure, pascals) ?? pascals, kilograms);
+    }
+
+    /// <summary>Static mass flow, kg/s, for the guess of a solver: outside the readings of its exponent their end is held.</summary>
+    /// <param name="pascals">Differential pressure, Pa; greater than zero.</param>
+    /// <param name="kilograms">Density, kg/m3; greater than zero.</param>
+    internal double HeldMassFlow(double pascals, double kilograms) =>
+        Carried(Exponent?.Held(pascals) ?? pascals, kilograms);
+
+    private double Carried(double pascals, double kilograms) =>
+        Exponent is null
             ? Orifice
                 .CarriedMassFlow(
                     new Real(massFlow),
@@ -192,12 +203,11 @@ public sealed class FlowRating
                     new Real(massFlow),
                     new Real(reference),
                     new Real(referenceDensity),
-                    new Real(Exponent.Checked(differentialPressure, pascals)),
+                    new Real(pascals),
                     new Real(kilograms),
                     Exponent.ExponentSi
                 )
                 .Value;
-    }
 
     private FlowRating With(double factor, MeasuredExponent? exponent, DataSource source) =>
         new(

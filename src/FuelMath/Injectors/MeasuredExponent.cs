@@ -88,6 +88,12 @@ public sealed class MeasuredExponent
 
     internal double ExponentSi { get; }
 
+    /// <summary>Whether a pressure, Pa, lies within the readings.</summary>
+    internal bool Reaches(double pascals) => pascals >= low && pascals <= high;
+
+    /// <summary>The pressure, Pa, or the nearest one of the readings where the law is not extended.</summary>
+    internal double Held(double pascals) => Outside == OutsideRange.Extend ? pascals : Math.Clamp(pascals, low, high);
+
     /// <summary>The pressure, Pa; refused beyond the readings unless the law is extended.</summary>
     internal double Checked(Pressure differentialPressure, double pascals) =>
         Outside == OutsideRange.Extend

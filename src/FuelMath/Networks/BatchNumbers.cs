@@ -16,6 +16,10 @@ internal sealed class BatchNumbers
         (Iterations, Refusal) = (new double[count], new Exception?[count]);
     }
 
+    /// <summary>The most points of a network whose pressures and flows fit an array each.</summary>
+    internal static int MostPoints(NetworkPlan plan) =>
+        (Array.MaxLength / Math.Max(Math.Max(plan.Unknown, plan.Links.Length), 1)) - 16;
+
     internal int Count { get; }
 
     internal double[] Iterations { get; }

@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using FuelMath.Internal;
 using FuelMath.Scalars;
 
 namespace FuelMath.Networks;
@@ -42,19 +43,15 @@ internal sealed class BatchRunner
         int chunk = AtOnce * T.Count;
         int done = 0;
         Lock gate = new();
-        Parallel.For(
-            0,
+        OnAllCores.Run(
             (count + chunk - 1) / chunk,
-            new ParallelOptions { CancellationToken = cancellation },
-            c =>
+            plan.Rent<T>,
+            (c, work) =>
             {
                 int end = Math.Min(count, (c + 1) * chunk);
-                using (NetworkWork<T> work = plan.Rent<T>())
+                for (int first = c * chunk; first < end; first += T.Count)
                 {
-                    for (int first = c * chunk; first < end; first += T.Count)
-                    {
-                        Solve(work, numbers, first, Math.Min(T.Count, end - first));
-                    }
+                    Solve(work, numbers, first, Math.Min(T.Count, end - first));
                 }
 
                 if (progress is not null)
@@ -65,7 +62,9 @@ internal sealed class BatchRunner
                         progress.Report(done);
                     }
                 }
-            }
+            },
+            work => work.Dispose(),
+            cancellation
         );
         return numbers;
     }
@@ -188,7 +187,7 @@ internal sealed class BatchRunner
         {
             Judge(one, work, number, point, solved);
         }
-        catch (Exception refusal) when (refusal is NoSolutionException or OutsideTableException)
+        catch (Exception refusal) when (refusal is IRefusal)
         {
             numbers.Refusal[point] = refusal;
             return;

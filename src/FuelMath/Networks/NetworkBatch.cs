@@ -17,20 +17,30 @@ namespace FuelMath.Networks;
 /// </remarks>
 public sealed class NetworkBatch
 {
+    private const int MostPoints = 100_000_000;
+
     private readonly ImmutableArray<BatchColumn> columns;
 
     /// <summary>A batch whose points are all as the network is described.</summary>
     /// <param name="network">The network.</param>
-    /// <param name="count">The number of points, 1 to 100 million.</param>
+    /// <param name="count">
+    /// The number of points, 1 to 100 million, and so many that no more than two thousand million pressures or flows come out.
+    /// </param>
     /// <exception cref="ArgumentException">The network may have several states.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of points is outside what is allowed.</exception>
     public NetworkBatch(Network network, int count)
-        : this(network, Guard.InRange(count, 1, 100_000_000, nameof(count)), []) { }
+        : this(network, Counted(network, count), []) { }
 
     private NetworkBatch(Network network, int count, ImmutableArray<BatchColumn> columns)
     {
         NetworkChecks.OneState(network);
         (Network, Count, this.columns) = (network, count, columns);
+    }
+
+    private static int Counted(Network network, int count)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        return Guard.InRange(count, 1, Math.Min(MostPoints, BatchNumbers.MostPoints(network.Plan)), nameof(count));
     }
 
     /// <summary>The network.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FuelMath.Fuels;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -29,6 +30,11 @@ namespace FuelMath.Pumps;
 /// </example>
 public sealed class Pump : FlowPart
 {
+    private const string OneCurve =
+        "It was measured at one voltage only, which a circuit never keeps exactly: give its curve at another voltage, too, "
+        + "measured, or as an estimate made by "
+        + $"{nameof(PumpEstimate)}.{nameof(PumpEstimate.AtVoltage)}, which every result that rests on it then names.";
+
     private readonly double[] volts;
     private readonly PumpInterval[] intervals;
 
@@ -195,7 +201,14 @@ public sealed class Pump : FlowPart
 
         if (above == 0 || above == volts.Length)
         {
-            _ = Guard.InTable($"Pump '{Name}'", "voltage", atMotor, at, volts[0], volts[^1], SiUnits.ElectricPotential);
+            throw new OutsideTableException(
+                $"Pump '{Name}'",
+                $"voltage ({atMotor.ToString("a", CultureInfo.InvariantCulture)})",
+                atMotor.NumberIn(atMotor.Unit),
+                Curves[0].Voltage.NumberIn(atMotor.Unit),
+                Curves[^1].Voltage.NumberIn(atMotor.Unit),
+                volts.Length > 1 ? "" : OneCurve
+            );
         }
 
         return (above, false);

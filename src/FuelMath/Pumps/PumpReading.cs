@@ -8,9 +8,14 @@ namespace FuelMath.Pumps;
 /// What a solver reads of a pump at one voltage after another, in room that is used again: the same bits as
 /// <see cref="Pump.CurveAt"/>, without a curve for each.
 /// </summary>
-/// <remarks>Mutable: belongs to one solve.</remarks>
+/// <remarks>
+/// A guess of a solver may lie outside the data, where the ends are held; <see cref="JudgeVoltage"/> and
+/// <see cref="JudgeRise"/> refuse an answer that does. Mutable: belongs to one solve.
+/// </remarks>
 internal sealed class PumpReading(Pump pump) : PartReading
 {
+    private readonly double leastVolts = pump.LeastVoltage.InSi();
+    private readonly double greatestVolts = pump.GreatestVoltage.InSi();
     private PumpCurve? whole;
     private double volts;
     private Piece[] scaled = [];
@@ -31,14 +36,13 @@ internal sealed class PumpReading(Pump pump) : PartReading
     internal ReadOnlySpan<Piece> RiseOverFlow =>
         whole is null ? riseOverFlow.AsSpan(0, count + 1) : whole.RiseOverFlow.Pieces;
 
-    private PumpCurve Curve => whole ?? pump.CurveAt(SiUnits.ElectricPotential(volts));
+    private PumpCurve Whole => whole ?? pump.CurveAt(SiUnits.ElectricPotential(volts));
 
-    /// <summary>Goes to a voltage.</summary>
+    /// <summary>Goes to a voltage, or to the nearest one that the data reach.</summary>
     /// <param name="atTerminals">Voltage at the terminals of the pump or its controller, V.</param>
-    /// <exception cref="OutsideTableException">The pump has no curve there.</exception>
     internal void Set(double atTerminals)
     {
-        volts = atTerminals;
+        volts = Math.Clamp(atTerminals, leastVolts, greatestVolts);
         if (pump.Drive != PumpDrive.Direct || pump.Between(SiUnits.ElectricPotential(volts)) is not { } interval)
         {
             whole = pump.CurveAt(SiUnits.ElectricPotential(volts));
@@ -89,14 +93,41 @@ internal sealed class PumpReading(Pump pump) : PartReading
         PumpTablePart.Write(pieces, settings);
     }
 
-    /// <summary>The current drawn, A.</summary>
+    /// <summary>The current drawn, A; that of the nearest end where the rise lies outside the curve.</summary>
     /// <param name="rise">Outlet minus inlet pressure, Pa.</param>
-    /// <exception cref="OutsideTableException">It lies outside the curve.</exception>
     internal double CurrentAt(double rise)
     {
+        if (whole is not null)
+        {
+            Curve current = whole.CurrentOverRise;
+            return current.At(Math.Clamp(rise, current.First, current.Last));
+        }
+
         ReadOnlySpan<double> known = rises.AsSpan(0, count);
-        return whole is null && rise >= known[0] && rise <= known[^1]
-            ? currentOverRise[MonotoneCubic.PieceAt(known, rise)].At(rise)
-            : Curve.CurrentAt(SiUnits.Pressure(rise)).InSi();
+        double held = Math.Clamp(rise, known[0], known[^1]);
+        return currentOverRise[MonotoneCubic.PieceAt(known, held)].At(held);
+    }
+
+    /// <summary>Refuses a voltage that the data do not reach.</summary>
+    /// <exception cref="OutsideTableException">The pump has no curve there.</exception>
+    internal void JudgeVoltage(double atTerminals)
+    {
+        if (!(atTerminals >= leastVolts && atTerminals <= greatestVolts))
+        {
+            _ = pump.CurveAt(SiUnits.ElectricPotential(atTerminals));
+        }
+    }
+
+    /// <summary>Refuses a pressure rise that the curve does not reach.</summary>
+    /// <exception cref="OutsideTableException">It lies outside the curve.</exception>
+    internal void JudgeRise(double rise)
+    {
+        (double first, double last) = whole is null
+            ? (rises[0], rises[count - 1])
+            : (whole.CurrentOverRise.First, whole.CurrentOverRise.Last);
+        if (!(rise >= first && rise <= last))
+        {
+            _ = Whole.CurrentAt(SiUnits.Pressure(rise));
+        }
     }
 }

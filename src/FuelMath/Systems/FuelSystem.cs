@@ -103,8 +103,12 @@ public sealed class FuelSystem
     /// <returns>The state, with its findings and its evidence.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
     /// <exception cref="NoSolutionException">No state satisfies the equations; the message says why.</exception>
-    /// <exception cref="OutsideTableException">A part's data do not reach this operating point.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The fuel or the engine is not described at these conditions.</exception>
+    /// <exception cref="OutsideTableException">
+    /// A part's data, the fuel's or the engine's do not reach this operating point. Only the state that is found is held
+    /// against them, not the guesses on the way to it.
+    /// </exception>
+    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
+    /// <exception cref="ArgumentException">The command gives pulse widths for another number of stages.</exception>
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);

@@ -48,7 +48,7 @@ public sealed class HotSoak
     /// <param name="state">A state of it.</param>
     /// <returns>One for each node of the plan, in its order.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The vapor pressure is not known at the fuel's temperature.</exception>
     public static ImmutableArray<HotSoak> Of(FuelSystem system, SystemState state)
     {

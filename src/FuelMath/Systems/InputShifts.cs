@@ -1,3 +1,4 @@
+using System.Globalization;
 using FuelMath.Internal;
 
 namespace FuelMath.Systems;
@@ -27,16 +28,30 @@ internal sealed class InputShifts
     internal double Density { get; set; } = 1;
 
     /// <summary>Refuses what cannot be.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A factor is not greater than zero.</exception>
+    /// <exception cref="NoSolutionException">A factor is not greater than zero.</exception>
     internal InputShifts Checked()
     {
         foreach (double scale in InjectorFlow)
         {
-            Guard.Positive(scale, "injector flow over its nominal value");
+            Positive(scale, "injector flow");
         }
 
-        Guard.Positive(PumpFlow, "pump flow over its nominal value");
-        Guard.Positive(Density, "fuel density over its nominal value");
+        Positive(PumpFlow, "pump flow");
+        Positive(Density, "fuel density");
         return this;
+    }
+
+    private static void Positive(double scale, string what)
+    {
+        if (!(scale > 0))
+        {
+            throw Guard.NoSolution(
+                "a trial",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the {what} that was drawn must be greater than zero; it was {scale:0.####} of its nominal value."
+                )
+            );
+        }
     }
 }

@@ -33,15 +33,7 @@ public sealed class OperatingPoint
     {
         ArgumentNullException.ThrowIfNull(command);
         Name = Guard.Name(name, nameof(name));
-        double turning = Guard.NotNegative(speed, speed.InSi(), nameof(speed));
-        if (turning == 0 && command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen))
-        {
-            throw new ArgumentOutOfRangeException(
-                nameof(speed),
-                $"Must be greater than zero when fuel is metered; it was {Guard.Show(speed, speed.Unit)}."
-            );
-        }
-
+        CheckSpeed(speed, command, nameof(speed));
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
         Guard.Positive(charge, charge.InSi(), nameof(charge));
@@ -79,6 +71,19 @@ public sealed class OperatingPoint
 
     /// <summary>What the injectors are told.</summary>
     public FuelCommand Command { get; }
+
+    /// <summary>Refuses a speed at which a command can't be carried out.</summary>
+    internal static void CheckSpeed(RotationalSpeed speed, FuelCommand command, string paramName)
+    {
+        double turning = Guard.NotNegative(speed, speed.InSi(), paramName);
+        if (turning == 0 && command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen))
+        {
+            throw new ArgumentOutOfRangeException(
+                paramName,
+                $"Must be greater than zero when fuel is metered; it was {Guard.Show(speed, speed.Unit)}."
+            );
+        }
+    }
 
     /// <summary>The same conditions with another command.</summary>
     /// <param name="command">The other command.</param>

@@ -78,7 +78,9 @@ public sealed class PowerSupply
     internal static PowerSupply Lossless { get; } =
         new(new Circuit("no loss", [], [], default), new Circuit("no loss", [], [], default));
 
-    /// <summary>The voltages at pumps and at injectors, in V.</summary>
+    /// <summary>
+    /// The voltages at pumps and at injectors, in V; not above zero where a guessed current takes more than there is.
+    /// </summary>
     /// <param name="supply">What the operating point states.</param>
     /// <param name="pumpAmperes">Current of all pumps.</param>
     /// <param name="injectorConductance">Mean conductance of all injectors: duty cycle over resistance of the coil, in S.</param>
@@ -91,7 +93,7 @@ public sealed class PowerSupply
         if (Mesh is null)
         {
             return (
-                Pumps!.VoltageAtLoad(supply, SiUnits.ElectricCurrent(pumpAmperes)).InSi(),
+                supply.InSi() - (Pumps!.Resistance.InSi() * pumpAmperes),
                 supply.InSi() / (1 + (Injectors!.Resistance.InSi() * injectorConductance))
             );
         }

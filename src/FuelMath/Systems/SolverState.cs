@@ -180,20 +180,38 @@ internal sealed class SolverState
         PumpVolts = between ? chord : follows;
     }
 
-    private bool IsPulsed => Point.Command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen);
+    internal bool IsPulsed => Point.Command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen);
+
+    /// <summary>The injector that no fuel can pass, because its node is not above the pressure it sprays against; -1 for none.</summary>
+    internal int Blocked { get; set; } = -1;
 
     /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>
     internal StageModel Fitted(int stage)
     {
         int first = Map.First[stage];
         fitted[stage]
-            .Set(
+            .Guess(
                 DifferentialPressures.AsSpan(first, system.Stages[stage].Seats.Length),
                 Density,
                 InjectorVolts,
                 IsPulsed
             );
         return fitted[stage];
+    }
+
+    /// <summary>Refuses injectors whose data the pressures and the voltage of an answer do not reach.</summary>
+    /// <exception cref="OutsideTableException">They do not reach there.</exception>
+    /// <exception cref="NoSolutionException">No voltage is left at an injector, or its dead time would be negative.</exception>
+    internal void JudgeInjectors()
+    {
+        for (int seat = 0; seat < TrueDifferences.Length; seat++)
+        {
+            if (TrueDifferences[seat] > 0)
+            {
+                int stage = Map.Stages[seat];
+                fitted[stage].Judge(seat - Map.First[stage], DifferentialPressures[seat], InjectorVolts, IsPulsed);
+            }
+        }
     }
 
     /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Runtime.InteropServices;
+using FuelMath.Internal;
 using FuelMath.Quantities;
 using UnitsNet;
 
@@ -7,12 +9,20 @@ namespace FuelMath.Systems;
 
 /// <summary>A grid of operating points, engine speed by manifold pressure.</summary>
 /// <remarks>
-/// A point that has no state carries its refusal instead, so that one corner of a map does not hide the rest. Points are
-/// independent of each other and of the order in which they are solved. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// <para>
+/// A point that has no state carries its refusal instead (an <see cref="IRefusal"/>), so that one corner of a map does not
+/// hide the rest. Points are independent of each other and of the order in which they are solved.
+/// </para>
+/// <para>
+/// Any other exception ends the sweep and comes out as itself: an argument that no point could be solved with, and what a
+/// progress handler throws. Immutable and safe to share between threads. Equality is by reference.
+/// </para>
 /// </remarks>
 public sealed class Sweep
 {
+    /// <summary>The most points of a sweep: each keeps its whole state, some kilobytes.</summary>
+    public const int MostPoints = 1_000_000;
+
     private readonly SweepPoint[] points;
 
     /// <summary>Solves a system on a grid, several points at once, on all cores.</summary>
@@ -22,7 +32,10 @@ public sealed class Sweep
     /// <param name="manifolds">The manifold absolute pressures, at least one.</param>
     /// <param name="cancellation">Stops the sweep between some points.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">An axis is empty.</exception>
+    /// <exception cref="ArgumentException">An axis is empty, or the command does not fit the system.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A speed or a manifold pressure can't be, or there are more than <see cref="MostPoints"/> points.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
     public Sweep(
         FuelSystem system,
@@ -41,7 +54,10 @@ public sealed class Sweep
     /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
     /// <param name="cancellation">Stops the sweep between some points.</param>
     /// <exception cref="ArgumentNullException">Another argument is null.</exception>
-    /// <exception cref="ArgumentException">An axis is empty.</exception>
+    /// <exception cref="ArgumentException">An axis is empty, or the command does not fit the system.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A speed or a manifold pressure can't be, or there are more than <see cref="MostPoints"/> points.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The sweep was stopped.</exception>
     public Sweep(
         FuelSystem system,
@@ -66,7 +82,7 @@ public sealed class Sweep
             );
         }
 
-        points = new SweepPoint[Speeds.Length * Manifolds.Length];
+        points = new SweepPoint[Checked(system, conditions, nameof(conditions), nameof(speeds), nameof(manifolds))];
         SystemBatch.Run(system.Solver, new Grid(this, system, conditions), points.Length, progress, cancellation);
     }
 
@@ -86,9 +102,44 @@ public sealed class Sweep
     /// <exception cref="ArgumentOutOfRangeException">An index is outside the grid.</exception>
     public SweepPoint At(int speed, int manifold)
     {
-        Internal.Guard.InRange(speed, 0, Speeds.Length - 1, nameof(speed));
-        Internal.Guard.InRange(manifold, 0, Manifolds.Length - 1, nameof(manifold));
+        Guard.InRange(speed, 0, Speeds.Length - 1, nameof(speed));
+        Guard.InRange(manifold, 0, Manifolds.Length - 1, nameof(manifold));
         return points[(speed * Manifolds.Length) + manifold];
+    }
+
+    /// <summary>The number of points, after a look at what none of them could be solved with.</summary>
+    private int Checked(
+        FuelSystem system,
+        OperatingPoint conditions,
+        string ofConditions,
+        string ofSpeeds,
+        string ofManifolds
+    )
+    {
+        long count = (long)Speeds.Length * Manifolds.Length;
+        if (count > MostPoints)
+        {
+            throw new ArgumentOutOfRangeException(
+                ofManifolds,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"A sweep must have at most {MostPoints} points; {Speeds.Length} speeds by {Manifolds.Length} manifold pressures are {count}."
+                )
+            );
+        }
+
+        system.Solver.CheckCommand(conditions, ofConditions);
+        foreach (RotationalSpeed speed in Speeds)
+        {
+            OperatingPoint.CheckSpeed(speed, conditions.Command, ofSpeeds);
+        }
+
+        foreach (AbsolutePressure manifold in Manifolds)
+        {
+            Guard.Positive(manifold.AboveVacuum, manifold.Si, ofManifolds);
+        }
+
+        return (int)count;
     }
 
     /// <summary>The grid as the solver works through it.</summary>

@@ -24,6 +24,6 @@ public sealed class SweepPoint
     /// <summary>The state; null when it was refused.</summary>
     public SystemState? State { get; }
 
-    /// <summary>Why there is no state, with its numbers; null when there is one.</summary>
+    /// <summary>Why there is no state, with its numbers, an <see cref="IRefusal"/>; null when there is one.</summary>
     public Exception? Refusal { get; }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using FuelMath.Internal;
 using FuelMath.Scalars;
 
 namespace FuelMath.Systems;
@@ -12,6 +13,7 @@ internal static class SystemBatch
     /// <param name="count">How many.</param>
     /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
     /// <param name="cancellation">Stops between some points.</param>
+    /// <remarks>What is no refusal ends the run and comes out as it was thrown, from a progress handler, too.</remarks>
     internal static void Run(
         SystemSolver solver,
         ISystemPoints points,
@@ -42,12 +44,10 @@ internal static class SystemBatch
     {
         int done = 0;
         Lock gate = new();
-        Parallel.For(
-            0,
+        OnAllCores.Run(
             (count + T.Count - 1) / T.Count,
-            new ParallelOptions { CancellationToken = cancellation },
             () => new SystemLanes<T>(solver, points),
-            (group, _, lanes) =>
+            (group, lanes) =>
             {
                 int first = group * T.Count;
                 int here = Math.Min(T.Count, count - first);
@@ -60,10 +60,9 @@ internal static class SystemBatch
                         progress.Report(done);
                     }
                 }
-
-                return lanes;
             },
-            lanes => lanes.Dispose()
+            lanes => lanes.Dispose(),
+            cancellation
         );
     }
 }

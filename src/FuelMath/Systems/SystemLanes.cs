@@ -48,6 +48,7 @@ internal sealed class SystemLanes<T> : IDisposable
     {
         first = firstPoint;
         Array.Clear(settled);
+        Array.Clear(states);
         for (int n = 0; n < T.Count; n++)
         {
             live[n] = n < count && Try(n, static (s, n) => s.states[n] = s.points.Begin(s.first + n));
@@ -78,37 +79,40 @@ internal sealed class SystemLanes<T> : IDisposable
 
         Path.Ask<T>(work, states);
         Mask<T> solved = work.Solve(warm);
-        Span<double> sound = stackalloc double[T.Count];
+        if (warm && work is NetworkWork<Real> && !T.All(solved))
+        {
+            // What the last round left may have been no state at all: begin the path afresh.
+            solved = work.Solve(false);
+        }
+
+        Span<double> found = stackalloc double[T.Count];
         Span<double> iterations = stackalloc double[T.Count];
-        T.Store(T.Select(solved & work.Sound(), T.Of(1), T.Of(0)), sound);
+        T.Store(T.Select(solved, T.Of(1), T.Of(0)), found);
         T.Store(work.Iterations, iterations);
         Path.Answer<T>(work, states, live);
-        bool all = T.All(solved);
         for (int n = 0; n < T.Count; n++)
         {
             if (live[n])
             {
                 states[n].Iterations += (int)iterations[n];
-                live[n] = (sound[n] > 0 || Examine(n, all)) && Try(n, static (s, n) => s.Answer(n));
+                live[n] = found[n] > 0 ? Try(n, static (s, n) => s.Answer(n)) : Unsolved(n);
             }
         }
     }
 
-    /// <summary>A path that was not solved is looked at as one number, which says why, with its figures.</summary>
-    /// <returns>Whether it was solved after all.</returns>
-    private bool Examine(int n, bool solved)
-    {
-        if (work is NetworkWork<Real> real)
-        {
-            return Try(n, (_, _) => NetworkVerdict.State(real, solved));
-        }
+    /// <summary>A path that was not solved is refused, by one number with its figures.</summary>
+    private bool Unsolved(int n) =>
+        work is NetworkWork<Real> real ? Try(n, (_, _) => NetworkVerdict.State(real, false)) : Alone(n);
 
+    /// <summary>A point by itself: it says in the words of a single solve what it is.</summary>
+    private bool Alone(int n)
+    {
         using var alone = new SystemLanes<Real>(solver, points);
         alone.Run(first + n, 1);
         return false;
     }
 
-    /// <summary>Ends a round of one point, and hands it out when it has settled.</summary>
+    /// <summary>Ends a round of one point, and judges it and hands it out when it has settled.</summary>
     private void Answer(int n)
     {
         SolverState state = states[n];
@@ -116,6 +120,8 @@ internal sealed class SystemLanes<T> : IDisposable
         {
             return;
         }
+
+        AnswerChecks.BeforeThePath(state);
 
         one ??= Path.Rent<Real>();
         if (one != (object)work)
@@ -125,7 +131,9 @@ internal sealed class SystemLanes<T> : IDisposable
             one.Take(work, n);
         }
 
-        points.Solved(first + n, state, Path.Solution(one));
+        FuelPathSolution solution = Path.Solution(one);
+        AnswerChecks.AfterThePath(solver.System, state);
+        points.Solved(first + n, state, solution);
         settled[n] = true;
         live[n] = false;
     }
@@ -159,8 +167,13 @@ internal sealed class SystemLanes<T> : IDisposable
             step(this, n);
             return !settled[n];
         }
-        catch (Exception refusal) when (refusal is NoSolutionException or ArgumentException)
+        catch (Exception refusal) when (refusal is IRefusal)
         {
+            if (states[n] is { Rounds: > 0 } && work is not NetworkWork<Real>)
+            {
+                return Alone(n);
+            }
+
             points.Refused(first + n, refusal);
             return false;
         }

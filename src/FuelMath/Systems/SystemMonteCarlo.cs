@@ -16,6 +16,10 @@ namespace FuelMath.Systems;
 /// of cores. Source: [JCGM-101] clauses 5 to 7.
 /// </para>
 /// <para>
+/// A trial that is refused keeps its <see cref="IRefusal"/>. Any other exception ends the run and comes out as itself, from a
+/// progress handler, too.
+/// </para>
+/// <para>
 /// The scatter of the trials is that of the stated inputs and no more: what is not stated counts as exact. A predicted
 /// lambda is never clearance to load an engine: verify with a sensor at light load first.
 /// </para>
@@ -38,6 +42,8 @@ public sealed class SystemMonteCarlo
     /// <exception cref="ArgumentException">No input is uncertain.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of trials is outside what is allowed.</exception>
     /// <exception cref="NoSolutionException">The best estimates themselves have no state.</exception>
+    /// <exception cref="OutsideTableException">A part's data do not reach the best estimates.</exception>
+    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public SystemMonteCarlo(
         FuelSystem system,
@@ -93,7 +99,7 @@ public sealed class SystemMonteCarlo
 
     /// <summary>Why a trial has no state; null when it has one.</summary>
     /// <param name="trial">Which, 0 to less than <see cref="TrialCount"/>.</param>
-    /// <returns>The refusal, with its numbers, or null.</returns>
+    /// <returns>The refusal, with its numbers, an <see cref="IRefusal"/>; or null.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such trial.</exception>
     public Exception? RefusalAt(int trial) => trials.Refusals[Guard.InRange(trial, 0, TrialCount - 1, nameof(trial))];
 

@@ -14,8 +14,14 @@ namespace FuelMath.Systems;
 /// dead times follow from it; repeated until nothing moves.
 /// </summary>
 /// <remarks>
+/// <para>
+/// A round is a guess: where its voltages and pressures leave the data of pumps and injectors, the ends of the data are held,
+/// and a path that could not be is gone on from. Only the state that the rounds settle on is judged.
+/// </para>
+/// <para>
 /// The wiring is no part of the pressure network: a pump's current and an injector's dead time react weakly on the path,
 /// so that the rounds contract. Instances are immutable; each solve works on its own <see cref="SolverState"/>.
+/// </para>
 /// </remarks>
 internal sealed class SystemSolver
 {
@@ -23,7 +29,10 @@ internal sealed class SystemSolver
     private const int MostRounds = 60;
 
     /// <summary>Largest relative change of a voltage or an injector differential pressure in the last round.</summary>
-    private const double Settled = 1e-10;
+    internal const double Settled = 1e-10;
+
+    /// <summary>Change of a round below which an injector that no fuel can pass will not be passed by further rounds.</summary>
+    private const double AllButSettled = 1e-6;
 
     private readonly FuelSystem system;
     private readonly SeatMap map;
@@ -42,6 +51,8 @@ internal sealed class SystemSolver
 
     internal FuelPath Path { get; }
 
+    internal FuelSystem System => system;
+
     /// <summary>What every state rests on as an estimate or a rule of thumb, one sentence each.</summary>
     internal ImmutableArray<string> Estimates { get; }
 
@@ -54,17 +65,33 @@ internal sealed class SystemSolver
     }
 
     /// <summary>What a point begins with.</summary>
-    /// <exception cref="ArgumentException">The command does not fit the system, or the fuel or the engine the point.</exception>
+    /// <exception cref="ArgumentException">The command does not fit the system.</exception>
+    /// <exception cref="OutsideTableException">The fuel or the engine is not described at these conditions.</exception>
+    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
     internal SolverState Begin(OperatingPoint point) => Begin(point, null);
 
     /// <summary>The same, with inputs that differ from the description.</summary>
-    internal SolverState Begin(OperatingPoint point, InputShifts? shifts) =>
-        point.Command.Kind == FuelCommandKind.PulseWidths && point.Command.PulseWidths.Length != system.Stages.Length
-            ? throw new ArgumentException(
+    internal SolverState Begin(OperatingPoint point, InputShifts? shifts)
+    {
+        CheckCommand(point, nameof(point));
+        return new SolverState(system, map, point, shifts);
+    }
+
+    /// <summary>Refuses a command that no point of the system can have.</summary>
+    /// <exception cref="ArgumentException">It gives pulse widths for another number of stages.</exception>
+    internal void CheckCommand(OperatingPoint point, string paramName)
+    {
+        if (
+            point.Command.Kind == FuelCommandKind.PulseWidths
+            && point.Command.PulseWidths.Length != system.Stages.Length
+        )
+        {
+            throw new ArgumentException(
                 $"The command must give a pulse width for each of {system.Stages.Length} stages; it gives {point.Command.PulseWidths.Length}.",
-                nameof(point)
-            )
-            : new SolverState(system, map, point, shifts);
+                paramName
+            );
+        }
+    }
 
     /// <summary>First half of a round: what the parts and the injectors do, by the voltages and pressures of the last round.</summary>
     internal void Ask(SolverState state)
@@ -80,23 +107,11 @@ internal sealed class SystemSolver
     }
 
     /// <summary>Second half of a round, after the path was solved: voltages and pressures that follow from the flows.</summary>
-    /// <returns>Whether nothing moves any more.</returns>
-    /// <exception cref="NoSolutionException">No fuel can pass an injector, or too many rounds have not settled.</exception>
+    /// <returns>Whether there is something to judge: nothing moves any more, or there were enough rounds.</returns>
     internal bool Answer(SolverState state)
     {
         Update(state);
-        return state.Change <= Settled
-            || (
-                state.Rounds < MostRounds
-                    ? false
-                    : throw new NoSolutionException(
-                        $"'{system.Name}' at '{state.Point.Name}'",
-                        "pump voltage, injector pulses and rail pressure do not settle on one state.",
-                        state.SlowestName,
-                        state.Change,
-                        MostRounds
-                    )
-            );
+        return state.Change <= (state.Blocked < 0 ? Settled : AllButSettled) || state.Rounds >= MostRounds;
     }
 
     /// <summary>The pulse width of each stage by the command.</summary>
@@ -231,6 +246,7 @@ internal sealed class SystemSolver
         state.InjectorVolts = injectorVolts;
         (state.PumpAmperesInAll, state.InjectorConductance) = (amperes, conductance);
 
+        state.Blocked = -1;
         for (int seat = 0; seat < state.SeatPressures.Length; seat++)
         {
             UpdateSeat(state, seat);
@@ -248,16 +264,10 @@ internal sealed class SystemSolver
             state.Note(pressure, state.DifferentialPressures[seat], pressure, name);
             state.DifferentialPressures[seat] = pressure;
         }
-        else if (state.Commanded[seat] > 0)
+        else if (state.Commanded[seat] > 0 && state.Blocked < 0)
         {
-            throw new NoSolutionException(
-                $"'{system.Name}' at '{state.Point.Name}'",
-                $"the pressure at node '{name}' ({Show.Bar(node)} gauge) "
-                    + $"is not above the pressure that its injector sprays against ({Show.Bar(state.DischargePressures[seat])} gauge): no fuel can pass.",
-                name,
-                double.NaN,
-                0
-            );
+            // The pressure that the pulses take stays as it was: another pump voltage may still let fuel pass.
+            state.Blocked = seat;
         }
     }
 }

@@ -36,7 +36,7 @@ public sealed class TankWarming
     /// <param name="burned">Fuel that leaves for the engine, with its own heat; not negative.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="InvalidOperationException">The heat capacity is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The heat capacity is not known at the temperature.</exception>
     public TankWarming(
         Fuel fuel,
@@ -94,7 +94,7 @@ public sealed class TankWarming
     /// <returns>The tank; it starts at the fuel temperature of the state.</returns>
     /// <exception cref="ArgumentNullException">System or state are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="InvalidOperationException">The heat capacity is not known; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
     public static TankWarming FromState(
         FuelSystem system,
         SystemState state,

@@ -147,6 +147,18 @@ public sealed class Grid
         return this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
     }
 
+    /// <summary>Whether a place lies within the edges.</summary>
+    internal bool Reaches(double first, double second) => IsWithin(this.first, first) && IsWithin(this.second, second);
+
+    /// <summary>Reads the table, whose edges are held where it would refuse.</summary>
+    internal double HeldAt(double first, double second) =>
+        Outside == OutsideRange.Refuse
+            ? At(Math.Clamp(first, this.first[0], this.first[^1]), Math.Clamp(second, this.second[0], this.second[^1]))
+            : At(first, second);
+
+    private static bool IsWithin(double[] axis, double value) =>
+        axis.Length == 1 || (value >= axis[0] && value <= axis[^1]);
+
     private static void CheckValues(string name, int rows, int columns, double[,] values)
     {
         if (values.GetLength(0) != rows || values.GetLength(1) != columns)

@@ -118,7 +118,7 @@ public sealed class EthanolWaterTests
 
         Assert.Equal(
             "The viscosity is not known: ethanol with water is thicker than either, and no rule with a source is at hand.",
-            Assert.Throws<InvalidOperationException>(() => hydrous.ViscosityAt(Celsius.Of(20))).Message
+            Assert.Throws<UnknownPropertyException>(() => hydrous.ViscosityAt(Celsius.Of(20))).Message
         );
         Assert.StartsWith("that of 'hydrous' is not, because", blend.Viscosity.ReasonUnknown);
         Assert.True(blend.DensityAt(Celsius.Of(20)) > StandardFuels.PumpGasoline.DensityAt(Celsius.Of(20)));

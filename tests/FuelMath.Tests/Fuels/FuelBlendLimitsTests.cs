@@ -14,7 +14,7 @@ public sealed class FuelBlendLimitsTests
         Fuel mix = FuelBlend.ByMass("mix", Two(bench, 3, StandardFuels.PumpGasoline));
 
         Assert.False(mix.HasLowerHeatingValue);
-        var error = Assert.Throws<InvalidOperationException>(() => mix.LowerHeatingValue);
+        var error = Assert.Throws<UnknownPropertyException>(() => mix.LowerHeatingValue);
         Assert.Equal("The lower heating value of 'mix' is not known.", error.Message);
     }
 
@@ -28,7 +28,7 @@ public sealed class FuelBlendLimitsTests
         );
 
         Assert.False(blend.HasVaporPressure);
-        var error = Assert.Throws<InvalidOperationException>(() => blend.VaporPressureAt(Celsius.Of(20)));
+        var error = Assert.Throws<UnknownPropertyException>(() => blend.VaporPressureAt(Celsius.Of(20)));
         Assert.Equal(
             "The vapor pressure of 'E10' is not known: a part of it holds oxygen, and alcohol lifts the vapor pressure of a "
                 + "blend above that of both parts, so that it can't be had from the parts. Measure the blend's.",
@@ -41,7 +41,7 @@ public sealed class FuelBlendLimitsTests
     {
         Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.IsoOctane, 50, StandardFuels.PumpGasoline));
 
-        var error = Assert.Throws<InvalidOperationException>(() => blend.VaporPressureAt(Celsius.Of(20)));
+        var error = Assert.Throws<UnknownPropertyException>(() => blend.VaporPressureAt(Celsius.Of(20)));
         Assert.Contains("no rule with a source", error.Message, StringComparison.Ordinal);
     }
 
@@ -102,7 +102,7 @@ public sealed class FuelBlendLimitsTests
         Fuel thin = WithViscosity("thin", StandardFuels.IsoOctane, 0.12);
         Fuel blend = FuelBlend.ByMass("mix", Two(thin, 50, StandardFuels.NHeptane));
 
-        var error = Assert.Throws<InvalidOperationException>(() => blend.ViscosityAt(Celsius.Of(20)));
+        var error = Assert.Throws<UnknownPropertyException>(() => blend.ViscosityAt(Celsius.Of(20)));
         Assert.Equal(
             "The viscosity of the blend is not known: that of 'thin' is too low for the blending rule, "
                 + "which needs more than 0.2 mm²/s of every part.",

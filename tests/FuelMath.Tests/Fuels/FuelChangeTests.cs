@@ -107,7 +107,7 @@ public sealed class FuelChangeTests
         Assert.StartsWith(
             "The vapor pressure of 'E10' is not known",
             Assert
-                .Throws<InvalidOperationException>(() =>
+                .Throws<UnknownPropertyException>(() =>
                     new FuelChange(
                         StandardFuels.PumpGasoline,
                         StandardFuels.PumpGasolineWithEthanol,
@@ -144,7 +144,7 @@ public sealed class FuelChangeTests
         Assert.Equal(
             "The lower heating value of 'bench fluid' is not known.",
             Assert
-                .Throws<InvalidOperationException>(() =>
+                .Throws<UnknownPropertyException>(() =>
                     new FuelChange(
                         StandardFuels.PumpGasoline,
                         TestFuels.WithoutHeatingValue("bench fluid", StandardFuels.NHeptane),

@@ -45,7 +45,7 @@ public sealed class HeatAndCompressionTests
     [Fact]
     public void HeatCapacityAt_OfGasoline_SaysWhyNot()
     {
-        var error = Assert.Throws<InvalidOperationException>(() =>
+        var error = Assert.Throws<UnknownPropertyException>(() =>
             StandardFuels.PumpGasoline.HeatCapacity.At(Celsius.Of(20))
         );
 

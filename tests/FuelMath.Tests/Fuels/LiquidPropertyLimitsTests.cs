@@ -75,7 +75,7 @@ public sealed class LiquidPropertyLimitsTests
         LiquidVaporPressure unknown = LiquidVaporPressure.Unknown("nobody measured it.");
 
         Assert.False(unknown.IsKnown);
-        var error = Assert.Throws<InvalidOperationException>(() => unknown.At(Celsius.Of(20)));
+        var error = Assert.Throws<UnknownPropertyException>(() => unknown.At(Celsius.Of(20)));
         Assert.Equal("The vapor pressure is not known: nobody measured it.", error.Message);
     }
 

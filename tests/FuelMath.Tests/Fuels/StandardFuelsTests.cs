@@ -212,7 +212,7 @@ public sealed class StandardFuelsTests
     [Fact]
     public void VaporPressureAt_OfTheOil_IsNotKnownAndSaysWhy()
     {
-        var error = Assert.Throws<InvalidOperationException>(() =>
+        var error = Assert.Throws<UnknownPropertyException>(() =>
             StandardFuels.TwoStrokeOil.VaporPressureAt(Celsius.Of(20))
         );
 

@@ -112,7 +112,7 @@ public sealed class VaporMarginTests
         Assert.StartsWith(
             "The vapor pressure of 'E10' is not known",
             Assert
-                .Throws<InvalidOperationException>(() =>
+                .Throws<UnknownPropertyException>(() =>
                     VaporMargin.At(StandardFuels.PumpGasolineWithEthanol, Celsius.Of(20), Sea)
                 )
                 .Message

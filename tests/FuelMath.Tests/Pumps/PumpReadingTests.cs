@@ -65,22 +65,51 @@ public sealed class PumpReadingTests
     }
 
     [Fact]
-    public void Set_OutsideTheVoltages_IsRefusedInWords()
+    public void JudgeVoltage_OutsideTheVoltages_IsRefusedInWords()
     {
         var reading = new PumpReading(Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9])));
 
-        OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.Set(14.1));
+        OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.JudgeVoltage(14.1));
         Assert.Equal((9, 14), (refusal.Minimum, refusal.Maximum));
     }
 
     [Fact]
-    public void CurrentAt_OutsideThePoints_IsRefusedInWords()
+    public void JudgeRise_OutsideThePoints_IsRefusedInWords()
     {
         var reading = new PumpReading(Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9])));
         reading.Set(11);
 
-        OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.CurrentAt(5.1e5));
+        OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.JudgeRise(5.1e5));
         Assert.StartsWith("Pump curve at 11 V", refusal.Table, StringComparison.Ordinal);
+    }
+
+    /// <summary>A guess of a solver may lie outside: the ends are held.</summary>
+    [Theory]
+    [InlineData(14.1, 14)]
+    [InlineData(3, 9)]
+    public void Set_OutsideTheVoltages_HoldsTheEnd(double volts, double end)
+    {
+        Pump pump = Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9]));
+        var outside = new PumpReading(pump);
+        var atEnd = new PumpReading(pump);
+
+        outside.Set(volts);
+        atEnd.Set(end);
+
+        Assert.Equal(atEnd.RiseOverFlow.ToArray(), outside.RiseOverFlow.ToArray());
+        Assert.Equal(atEnd.CurrentAt(2e5), outside.CurrentAt(2e5));
+    }
+
+    [Theory]
+    [InlineData(9)]
+    [InlineData(11)]
+    public void CurrentAt_OutsideThePoints_HoldsTheEnd(double volts)
+    {
+        var reading = new PumpReading(Pump(new PumpKnots([1, 3, 5], [300, 200, 120], [5, 7, 9])));
+        reading.Set(volts);
+
+        Assert.Equal(reading.CurrentAt(5e5), reading.CurrentAt(9e5));
+        Assert.Equal(reading.CurrentAt(1e5), reading.CurrentAt(-3e5));
     }
 
     /// <summary>Three curves, the last with a point less.</summary>

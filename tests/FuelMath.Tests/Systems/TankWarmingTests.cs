@@ -86,7 +86,7 @@ public sealed class TankWarmingTests
 
     [Fact]
     public void Constructor_UnknownHeatCapacity_SaysWhy() =>
-        Assert.Throws<InvalidOperationException>(() =>
+        Assert.Throws<UnknownPropertyException>(() =>
             new TankWarming(
                 StandardFuels.PumpGasoline,
                 Mass.FromKilograms(20),
@@ -136,7 +136,7 @@ public sealed class TankWarmingTests
 
         Assert.Contains(
             "nobody measured it.",
-            Assert.Throws<InvalidOperationException>(() => HotSoak.Of(unknown, state)).Message
+            Assert.Throws<UnknownPropertyException>(() => HotSoak.Of(unknown, state)).Message
         );
     }
 

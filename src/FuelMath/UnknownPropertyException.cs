@@ -1,0 +1,23 @@
+namespace FuelMath;
+
+/// <summary>A property was needed that nobody gave and that is not estimated.</summary>
+#pragma warning disable CA1032 // An instance without the property and the reason would be of no use.
+public sealed class UnknownPropertyException : InvalidOperationException, IRefusal
+#pragma warning restore CA1032
+{
+    /// <summary>Says what is not known.</summary>
+    /// <param name="property">The property, as a noun, with what has it.</param>
+    /// <param name="reason">Why it is not known; empty when no reason was given.</param>
+    public UnknownPropertyException(string property, string reason)
+        : base(string.IsNullOrEmpty(reason) ? $"{property} is not known." : $"{property} is not known: {reason}")
+    {
+        Property = property;
+        Reason = reason;
+    }
+
+    /// <summary>The property, as a noun, with what has it.</summary>
+    public string Property { get; }
+
+    /// <summary>Why it is not known; empty when no reason was given.</summary>
+    public string Reason { get; }
+}
