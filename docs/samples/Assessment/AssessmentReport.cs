@@ -1,3 +1,4 @@
+using FuelMath.Assessments;
 using FuelMath.Findings;
 using FuelMath.Injectors;
 using FuelMath.Quantities;
@@ -10,6 +11,7 @@ namespace FuelMath.Samples.Assessment;
 /// <summary>Prints what a practitioner needs to decide, in the order in which it is needed.</summary>
 internal sealed class AssessmentReport(
     FuelSystem system,
+    SystemAssessment assessment,
     IReadOnlyList<SolvedPoint> points,
     MeasuredSet? measured,
     TextWriter to
@@ -38,27 +40,36 @@ internal sealed class AssessmentReport(
         Cautions();
     }
 
-    /// <summary>One line a point: what the state says, and what it says with the injectors as they were measured.</summary>
+    /// <summary>One line for the whole, one a point, one a set of injectors: the library's verdicts, never more than it knows.</summary>
     private void Verdict()
     {
         to.Heading("Verdict");
-        int width = points.Max(p => p.Point.Name.Length);
-        foreach (SolvedPoint solved in points)
+        to.WriteLine($"  {system.Name}: {assessment.Verdict}");
+        int width = assessment
+            .Points.Select(p => p.Point.Name)
+            .Concat(assessment.Sets.Select(SetName))
+            .Max(n => n.Length);
+        foreach (PointAssessment point in assessment.Points)
         {
-            SystemState? asMeasured = measured?.OpenLoop.FirstOrDefault(o => o.Point == solved).State;
-            Finding? danger = asMeasured?.Findings.FirstOrDefault(f => f.Severity == Severity.Danger);
-            Finding? first = solved.State?.Findings.FirstOrDefault(f => f.Severity > Severity.Note);
-            string verdict =
-                solved.State is null ? $"NO STEADY STATE: {solved.Refusal!.Message}"
-                : first?.Severity == Severity.Danger ? $"do not run: {Short(first)}"
-                : danger is not null ? $"do not run with the injectors as measured: {Short(danger)}"
-                : first is not null ? $"act first: {Short(first)}"
-                : "holds";
-            to.WriteLine($"  {solved.Point.Name.PadRight(width)}  {verdict}");
+            string basis = point.Deciding.Verdict.Kind == VerdictKind.Holds ? "" : Basis(point.Deciding.Basis);
+            to.WriteLine($"  {point.Point.Name.PadRight(width)}  {basis}{point.Verdict}");
+        }
+
+        foreach (StageSet set in assessment.Sets)
+        {
+            to.WriteLine($"  {SetName(set).PadRight(width)}  {set.Verdict}");
         }
     }
 
-    private static string Short(Finding finding) => $"{finding.What} ({finding.Value})";
+    private static string SetName(StageSet set) => $"injectors, {set.Stage}";
+
+    private static string Basis(StateBasis basis) =>
+        basis switch
+        {
+            StateBasis.AsMeasured => "as measured: ",
+            StateBasis.AsMeasuredUncorrected => "as measured, if the sensor fails: ",
+            _ => "",
+        };
 
     private void OperatingPoints()
     {
@@ -98,11 +109,18 @@ internal sealed class AssessmentReport(
                 string.Join(" / ", state.Stages.Select(s => s.IsShut ? "shut" : Say.Milliseconds(s.PulseWidth))),
                 string.Join(" / ", state.Stages.Select(s => s.IsShut ? "-" : Say.Percent(s.DutyCycle))),
                 Asked(solved.Point.Command),
-                Say.Mixture(state.Lambda)
+                Say.Mixture(state.Lambda, state.LambdaIfOilUnburned)
             );
         }
 
         table.Print(to);
+        if (system.Fuel.OilFraction.DecimalFractions > 0)
+        {
+            to.WriteLine(
+                "  Premix: the first lambda holds if all oil burns, the second if none does; the truth lies between."
+            );
+        }
+
         to.WriteLine(
             "  Lowest injector differential pressure (dp) of all injectors. Two numbers: primaries / secondaries."
         );
@@ -171,7 +189,7 @@ internal sealed class AssessmentReport(
         var table = new Table(
             "point",
             "fuel drawn L/h",
-            "bypassed L/h",
+            "reserve L/h",
             "reserve %",
             "regulator",
             "pump L/h at bar rise",
@@ -186,12 +204,12 @@ internal sealed class AssessmentReport(
             }
 
             double drawn = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
-            double bypassed = state.Regulators.Sum(r => r.BypassedFlow.LitersPerHour);
+            double? reserve = state.PumpReserve?.LitersPerHour;
             table.Add(
                 solved.Point.Name,
                 Say.Number(drawn, "0.0"),
-                Say.Number(bypassed, "0.0"),
-                drawn > 0 ? Say.Number(100 * bypassed / drawn, "0") : "-",
+                reserve is { } left ? Say.Number(left, "0.0") : "-",
+                drawn > 0 && reserve is { } spare ? Say.Number(100 * spare / drawn, "0") : "-",
                 string.Join(" ", state.Regulators.Select(r => Word(r.State))),
                 string.Join(" ", state.Pumps.Select(p => $"{Say.LitersPerHour(p.Flow)} at {Say.Bar(p.PressureRise)}")),
                 string.Join(" ", state.Pumps.Select(p => Say.Number(p.Current.Amperes, "0.0"))),
@@ -206,7 +224,7 @@ internal sealed class AssessmentReport(
 
         table.Print(to);
         to.WriteLine(
-            "  Reserve: bypassed over drawn, a share of what the engine uses. Pump: flow at its pressure rise."
+            "  Reserve: what the pumps could still give at the pressure that must hold, and as a share of what is drawn. Pump: flow at its rise."
         );
         to.WriteLine(
             "  Pulsing bound: factor on quadratic losses if nothing damped the pulses; the truth lies between 1 and it."

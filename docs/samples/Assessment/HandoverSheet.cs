@@ -127,6 +127,16 @@ internal static class HandoverSheet
         );
     }
 
+    /// <summary>What the controller reckons with at a point, by how its rail is referenced.</summary>
+    private static string Told(InjectorStage stage, OperatingPoint point) =>
+        stage.Belief.DifferentialPressureAt(
+            stage.Discharge == InjectorDischarge.Manifold ? point.Manifold : point.Ambient,
+            point.Ambient
+        )
+            is { } told
+            ? Say.Bar(told)
+            : "measured";
+
     private static void Pressures(FuelSystem system, IReadOnlyList<SolvedPoint> points, TextWriter to)
     {
         to.WriteLine("PRESSURES AND DUTY (predicted, steady; no uncertainty computed: verify with a gauge)");
@@ -149,10 +159,10 @@ internal static class HandoverSheet
             table.Add(
                 solved.Point.Name,
                 Say.Bar(state.Injectors.MinBy(i => i.DifferentialPressure.Pascals)!.DifferentialPressure),
-                string.Join(" / ", system.Stages.Select(s => Say.Bar(s.Belief.DifferentialPressure))),
+                string.Join(" / ", system.Stages.Select(s => Told(s, solved.Point))),
                 string.Join(" / ", state.Stages.Select(s => s.IsShut ? "-" : Say.Percent(s.DutyCycle))),
                 Say.Volts(state.Injectors[0].Voltage),
-                Say.Number(state.Regulators.Sum(r => r.BypassedFlow.LitersPerHour), "0")
+                state.PumpReserve is { } reserve ? Say.Number(reserve.LitersPerHour, "0") : "-"
             );
         }
 

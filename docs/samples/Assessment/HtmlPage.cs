@@ -1,3 +1,4 @@
+using FuelMath.Assessments;
 using FuelMath.Systems;
 
 namespace FuelMath.Samples.Assessment;
@@ -20,6 +21,7 @@ internal static class HtmlPage
     internal static void Write(
         string path,
         FuelSystem system,
+        SystemAssessment assessment,
         IReadOnlyList<SolvedPoint> points,
         MeasuredSet? measured,
         PulsedReport? pulsed,
@@ -32,6 +34,18 @@ internal static class HtmlPage
         page.WriteLine(
             $"<h1>{Html.Escape(system.Name)}</h1><p>Data: {Html.Escape(system.Source.ToString())}. Fuel: {Html.Escape(system.Fuel.Name)}.</p>"
         );
+        page.WriteLine($"<h2>Verdict</h2><p><b>{Html.Escape(assessment.ToString())}</b></p><ul>");
+        foreach (string line in assessment.Points.Select(p => p.ToString()))
+        {
+            page.WriteLine($"<li>{Html.Escape(line)}</li>");
+        }
+
+        foreach (StageSet set in assessment.Sets)
+        {
+            page.WriteLine($"<li>{Html.Escape($"injectors, {set.Stage}: {set.Verdict}")}</li>");
+        }
+
+        page.WriteLine("</ul>");
         SystemState[] states = [.. points.Select(p => p.State).OfType<SystemState>()];
         SystemState? busiest = states
             .Where(s => !s.Pumps.IsEmpty)

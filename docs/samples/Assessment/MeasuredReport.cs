@@ -65,7 +65,7 @@ internal sealed class MeasuredReport(
             "asked for",
             .. Enumerable.Range(1, system.Engine.Chambers).Select(c => $"cyl {c}"),
             "one sensor sees",
-            "leanest against it %",
+            "leanest against asked for %",
         ]);
         foreach ((SolvedPoint solved, SystemState? state, Exception? refusal) in set.OpenLoop)
         {
@@ -81,14 +81,14 @@ internal sealed class MeasuredReport(
                 continue;
             }
 
-            double mean = state.Lambda!.Value.ToRatio();
+            double asked = state.TargetLambda!.Value.ToRatio();
             double leanest = state.Chambers.Max(c => c.Lambda!.Value.ToRatio());
             lambdas.Add([
                 solved.Point.Name,
                 Say.Mixture(state.TargetLambda),
-                .. state.Chambers.Select(c => Say.Mixture(c.Lambda)),
-                Say.Mixture(state.Lambda),
-                Say.Number(100 * ((leanest / mean) - 1), "+0.0;-0.0"),
+                .. state.Chambers.Select(c => Say.Mixture(c.Lambda, c.LambdaIfOilUnburned)),
+                Say.Mixture(state.Lambda, state.LambdaIfOilUnburned),
+                Say.Number(100 * ((leanest / asked) - 1), "+0.0;-0.0"),
             ]);
         }
 

@@ -1,3 +1,4 @@
+using FuelMath.Assessments;
 using FuelMath.Bench;
 using FuelMath.Injectors;
 using FuelMath.Sources;
@@ -40,6 +41,7 @@ internal sealed class MeasuredSet
         Source = source;
         Injectors = injectors;
         Reports = reports;
+        Fitted = fitted;
         LeanLimit = fitted.Limits.MixtureDeviation.DecimalFractions;
         OpenLoop =
         [
@@ -61,6 +63,12 @@ internal sealed class MeasuredSet
     internal double LeanLimit { get; }
 
     internal IReadOnlyList<MeasuredInjector> Injectors { get; }
+
+    /// <summary>The system with the injectors as measured.</summary>
+    internal FuelSystem Fitted { get; }
+
+    /// <summary>The sets for the assessment.</summary>
+    internal IEnumerable<StageSet> Sets => Reports.Select(r => new StageSet(r.Key, r.Value));
 
     /// <summary>What the bench says of each stage's set, by the name of the stage.</summary>
     internal IReadOnlyDictionary<string, SetReport> Reports { get; }

@@ -1,4 +1,5 @@
 using FuelMath;
+using FuelMath.Assessments;
 using FuelMath.Documents;
 using FuelMath.Samples.Assessment;
 using FuelMath.Systems;
@@ -35,7 +36,11 @@ try
 
     PulsedReport? pulsed = File.Exists(pulsesFile) ? new PulsedReport(BenchDocument.ReadFile(pulsesFile)) : null;
 
-    new AssessmentReport(system, points, measured, Console.Out).Print();
+    OperatingPoint[] asked = [.. points.Select(p => p.Point)];
+    SystemAssessment assessment = measured is null
+        ? new SystemAssessment(system, asked)
+        : SystemAssessment.FromBench(system, asked, measured.Fitted, measured.Sets);
+    new AssessmentReport(system, assessment, points, measured, Console.Out).Print();
     pulsed?.Print(Console.Out);
     string sheet = HandoverSheet.Text(system, points, measured);
     Console.WriteLine();
@@ -44,7 +49,7 @@ try
     folder ??= Path.Combine("out", Path.GetFileName(stem));
     Directory.CreateDirectory(folder);
     File.WriteAllText(Path.Combine(folder, "sheet.txt"), sheet);
-    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, points, measured, pulsed, sheet);
+    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, assessment, points, measured, pulsed, sheet);
     Console.WriteLine();
     Console.WriteLine($"Written: {Path.Combine(folder, "assessment.html")} and {Path.Combine(folder, "sheet.txt")}");
     return 0;

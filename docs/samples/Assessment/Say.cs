@@ -21,6 +21,10 @@ internal static class Say
 
     internal static string Milliseconds(Duration duration) => Number(duration.Milliseconds, "0.000");
 
+    /// <summary>Both bounds where the oil of a premix tells them apart.</summary>
+    internal static string Mixture(Lambda? lambda, Lambda? ifOilUnburned) =>
+        lambda == ifOilUnburned ? Mixture(lambda) : $"{Mixture(lambda)} to {Mixture(ifOilUnburned)}";
+
     internal static string Mixture(Lambda? lambda) => lambda is { } value ? value.ToString() : "-";
 
     /// <summary>A number that rounds to nothing carries no sign.</summary>

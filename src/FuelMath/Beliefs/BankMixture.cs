@@ -15,6 +15,7 @@ public sealed class BankMixture
         int bank,
         ImmutableArray<int> chambers,
         Lambda? lambda,
+        Lambda? lambdaIfOilUnburned,
         Ratio correction,
         Ratio? remaining,
         bool isAtLimit,
@@ -22,6 +23,7 @@ public sealed class BankMixture
     )
     {
         (Bank, Chambers, Lambda, Correction) = (bank, chambers, lambda, correction);
+        LambdaIfOilUnburned = lambdaIfOilUnburned;
         (RemainingCorrection, IsAtLimit, PulseWidths) = (remaining, isAtLimit, pulseWidths);
     }
 
@@ -33,6 +35,9 @@ public sealed class BankMixture
 
     /// <summary>Total air over total fuel relative to stoichiometric; null without fuel.</summary>
     public Lambda? Lambda { get; }
+
+    /// <summary>The same if none of a premix's oil burns, the lean bound; null without fuel.</summary>
+    public Lambda? LambdaIfOilUnburned { get; }
 
     /// <summary>The factor on the fuel that the controller applied.</summary>
     public Ratio Correction { get; }

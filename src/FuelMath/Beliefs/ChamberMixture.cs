@@ -10,8 +10,9 @@ namespace FuelMath.Beliefs;
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ChamberMixture
 {
-    internal ChamberMixture(int chamber, Mass air, Mass fuel, Lambda? lambda)
+    private ChamberMixture(int chamber, Mass air, Mass fuel, Lambda? lambda, Lambda? ifOilUnburned)
     {
+        LambdaIfOilUnburned = ifOilUnburned;
         Chamber = chamber;
         Air = air;
         Fuel = fuel;
@@ -27,12 +28,24 @@ public sealed class ChamberMixture
     /// <summary>Fuel in one cycle.</summary>
     public Mass Fuel { get; }
 
-    /// <summary>The mixture; null when there is no fuel.</summary>
+    /// <summary>The mixture; null when there is no fuel. The oil of a premix counts as fuel that burns.</summary>
     public Lambda? Lambda { get; }
 
+    /// <summary>
+    /// The mixture if none of a premix's oil burns, the lean bound: the truth lies between the two. The same as
+    /// <see cref="Lambda"/> without oil; null when there is no fuel.
+    /// </summary>
+    public Lambda? LambdaIfOilUnburned { get; }
+
     /// <summary>The mixture of a chamber, counted from 1; masses in kg.</summary>
-    internal static ChamberMixture Of(int chamber, double air, double fuel, double stoichiometric) =>
-        new(chamber, SiUnits.Mass(air), SiUnits.Mass(fuel), MeanOf([air], [fuel], stoichiometric));
+    internal static ChamberMixture Of(int chamber, double air, double fuel, Fuels.Fuel burned) =>
+        new(
+            chamber,
+            SiUnits.Mass(air),
+            SiUnits.Mass(fuel),
+            MeanOf([air], [fuel], burned.StoichiometricRatio.Si),
+            MeanOf([air], [fuel], burned.StoichiometricWithoutOilSi)
+        );
 
     /// <summary>Lambda as one sensor behind chambers sees it; null when they get no fuel.</summary>
     internal static Lambda? MeanOf(ReadOnlySpan<double> air, ReadOnlySpan<double> fuel, double stoichiometric)
@@ -46,7 +59,7 @@ public sealed class ChamberMixture
             total += fuel[i];
         }
 
-        return total > 0
+        return total > 0 && stoichiometric > 0
             ? Quantities.Lambda.FromRatio(MixtureError.MeanLambda<Real>(airs, fuels, new Real(stoichiometric)).Value)
             : null;
     }

@@ -22,7 +22,9 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
         {
             double left = bank.RemainingCorrection?.InSi() ?? double.PositiveInfinity;
             Add(
+                FindingCode.CorrectionAtLimit,
                 left > 1 ? Severity.Danger : Severity.Warning,
+                $"bank {bank.Bank}",
                 $"The correction of bank {bank.Bank} is at its limit at '{point.Name}'",
                 $"{Show.Percent(bank.Correction.InSi())} applied, {Show.Percent(left)} of that still needed",
                 $"{Show.Percent(set.Limits.LowestCorrection.InSi())} to {Show.Percent(set.Limits.HighestCorrection.InSi())}",
@@ -34,7 +36,9 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
         else if (isClosedLoop && bank.RemainingCorrection is { } rest && Math.Abs(rest.InSi() - 1) > 1e-6)
         {
             Add(
+                FindingCode.CorrectionHunts,
                 Severity.Warning,
+                $"bank {bank.Bank}",
                 $"No correction of bank {bank.Bank} meets the lambda at '{point.Name}'",
                 $"lambda {Show.Lambda(bank.Lambda!.Value.Si)}",
                 Show.Lambda(point.Target.Si),
@@ -46,7 +50,9 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
         {
             found.Add(
                 new(
+                    FindingCode.SensorHidesChambers,
                     Severity.Note,
+                    $"bank {bank.Bank}",
                     $"One sensor stands for {bank.Chambers.Length} chambers of bank {bank.Bank}",
                     $"correction {Show.Percent(bank.Correction.InSi())}",
                     "none",
@@ -71,7 +77,9 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
             if (pulses.Any(p => p.IsHeldOpen))
             {
                 Add(
+                    FindingCode.InjectorHeldOpen,
                     Severity.Danger,
+                    stage,
                     $"Injectors of stage '{stage}' have no time left to close at '{point.Name}'",
                     $"pulse {Show.Milliseconds(widths[s])}",
                     $"period {Show.Milliseconds(point.Cycle.InSi() / set.Stages[s].PulsesPerCycle)}",
@@ -83,11 +91,15 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
             {
                 Injector injector = set.Stages[s].Fitted[chambers[short_]];
                 found.Add(
-                    new(
+                    Finding.Of(
+                        FindingCode.PulseNotRepeatable,
                         Severity.Warning,
+                        stage,
                         $"Stage '{stage}' is asked for a pulse shorter than it repeats at '{point.Name}'",
-                        $"{Show.Milliseconds(pulses[short_].EffectiveWidth.InSi())} after dead time",
-                        Show.Milliseconds(injector.LeastEffectiveWidthSi),
+                        Shown
+                            .Milliseconds(pulses[short_].EffectiveWidth.InSi())
+                            .As($"{Show.Milliseconds(pulses[short_].EffectiveWidth.InSi())} after dead time"),
+                        Shown.Milliseconds(injector.LeastEffectiveWidthSi),
                         injector.Rating.Source,
                         "The mixture will wander: smaller injectors for this range, or fewer and longer pulses."
                     )
@@ -98,37 +110,27 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
 
     internal void LookAtChambers(IReadOnlyList<ChamberMixture> chambers, IEnumerable<BankMixture> banks)
     {
-        double limit = set.Limits.LeanDeviation.InSi();
         foreach (BankMixture bank in banks)
         {
-            foreach (int chamber in bank.Chambers)
-            {
-                if (chambers[chamber - 1].Lambda is not { } lambda)
-                {
-                    Add(
-                        Severity.Danger,
-                        $"Chamber {chamber} gets no fuel at '{point.Name}'",
-                        "no fuel",
-                        $"lambda {Show.Lambda(point.Target.Si)}",
-                        "The pulse ends inside the dead time: correct the dead time that the controller was told."
-                    );
-                }
-                else if ((lambda.Si / point.Target.Si) - 1 > limit)
-                {
-                    bool hidden = bank.Lambda is { } seen && (seen.Si / point.Target.Si) - 1 <= limit;
-                    Add(
-                        Severity.Danger,
-                        $"Chamber {chamber} runs leaner than asked for at '{point.Name}'"
-                            + (hidden ? ", and the sensor does not show it" : ""),
-                        $"lambda {Show.Lambda(lambda.Si)}",
-                        $"{Show.Lambda(point.Target.Si)} within {Show.Percent(limit)}",
-                        "Do not load the engine: clean, exchange or individually correct that injector first."
-                    );
-                }
-            }
+            found.AddRange(
+                new MixtureJudgement(
+                    set.Fuel,
+                    point.Target,
+                    set.Limits.LeanDeviation.InSi(),
+                    set.Limits.Source,
+                    $" at '{point.Name}'"
+                ).Of([.. bank.Chambers.Select(c => chambers[c - 1])], bank.Lambda)
+            );
         }
     }
 
-    private void Add(Severity severity, string what, string value, string limit, string action) =>
-        found.Add(new(severity, what, value, limit, set.Limits.Source, action));
+    private void Add(
+        FindingCode code,
+        Severity severity,
+        string part,
+        string what,
+        Shown value,
+        Shown limit,
+        string action
+    ) => found.Add(Finding.Of(code, severity, part, what, value, limit, set.Limits.Source, action));
 }

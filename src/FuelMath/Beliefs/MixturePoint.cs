@@ -55,6 +55,10 @@ public sealed class MixturePoint
         BelievedDifferentialPressures = [];
     }
 
+    private MixturePoint(MixturePoint other, double dischargeGauge)
+        : this(other, other.ChamberAir, other.BelievedAirRatio, other.BelievedDifferentialPressures) =>
+        DischargeGaugeSi = dischargeGauge;
+
     private MixturePoint(
         MixturePoint other,
         ImmutableArray<Mass> air,
@@ -65,6 +69,7 @@ public sealed class MixturePoint
         (Name, Cycle, Target, FuelTemperature) = (other.Name, other.Cycle, other.Target, other.FuelTemperature);
         (AtInjectors, AtController) = (other.AtInjectors, other.AtController);
         DifferentialPressures = other.DifferentialPressures;
+        DischargeGaugeSi = other.DischargeGaugeSi;
         (ChamberAir, BelievedAirRatio, BelievedDifferentialPressures) = (air, believedAir, believedPressures);
     }
 
@@ -101,6 +106,9 @@ public sealed class MixturePoint
     /// </summary>
     public ImmutableArray<Pressure> BelievedDifferentialPressures { get; }
 
+    /// <summary>The pressure that the injectors spray against, counted from ambient, Pa; null where the point does not say it.</summary>
+    internal double? DischargeGaugeSi { get; }
+
     /// <summary>A point of an engine, with one stage that discharges into the manifold.</summary>
     /// <param name="name">What it is called; not blank.</param>
     /// <param name="engine">The engine, from which the air follows.</param>
@@ -132,14 +140,17 @@ public sealed class MixturePoint
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(rail);
         return new(
-            name,
-            engine.InjectionPeriod(speed, 1),
-            engine.AirMassPerChamberCycle(speed, manifold, charge),
-            target,
-            fuelTemperature,
-            [rail.DifferentialPressureAt(manifold, ambient)],
-            supply,
-            supply
+            new MixturePoint(
+                name,
+                engine.InjectionPeriod(speed, 1),
+                engine.AirMassPerChamberCycle(speed, manifold, charge),
+                target,
+                fuelTemperature,
+                [rail.DifferentialPressureAt(manifold, ambient)],
+                supply,
+                supply
+            ),
+            manifold.Si - ambient.Si
         );
     }
 
@@ -197,8 +208,33 @@ public sealed class MixturePoint
     }
 
     /// <summary>The pressure that the controller reckons with for a stage, counted from 0.</summary>
-    internal Pressure BelievedPressure(int stage, ControllerBelief belief) =>
-        BelievedDifferentialPressures.IsEmpty ? belief.DifferentialPressure : BelievedDifferentialPressures[stage];
+    /// <exception cref="ArgumentException">The rail is believed fixed, and the point does not say what the injectors spray against.</exception>
+    internal Pressure BelievedPressure(int stage, ControllerBelief belief)
+    {
+        if (!BelievedDifferentialPressures.IsEmpty)
+        {
+            return BelievedDifferentialPressures[stage];
+        }
+
+        if (belief.RailReference == RailReference.Measured)
+        {
+            return DifferentialPressures[stage];
+        }
+
+        if (belief.RailReference == RailReference.Manifold)
+        {
+            return belief.DifferentialPressure;
+        }
+
+        return belief.ToldSi(DischargeGaugeSi ?? double.NaN) is > 0 and var told
+            ? SiUnits.Pressure(told)
+            : throw new ArgumentException(
+                DischargeGaugeSi is null
+                    ? $"Must say what the injectors spray against, because the controller believes in a fixed rail: make '{Name}' with "
+                        + $"{nameof(FromEngine)}, or give {nameof(WithBelievedPressures)}."
+                    : $"Must have a manifold below the fixed rail that the controller believes in, {Guard.Show(belief.DifferentialPressure, belief.DifferentialPressure.Unit)}; at '{Name}' it is not."
+            );
+    }
 
     /// <summary>Air of a chamber, counted from 0, kg.</summary>
     internal double AirSi(int chamber) => ChamberAir[ChamberAir.Length == 1 ? 0 : chamber].InSi();

@@ -102,7 +102,6 @@ internal sealed class PointDelivery
 
     internal PredictedMixture Report(bool isClosedLoop, Func<int[], BankCommand> command)
     {
-        double stoichiometric = set.Fuel.StoichiometricRatio.Si;
         var chambers = new ChamberMixture[set.ChamberCount];
         var banks = ImmutableArray.CreateBuilder<BankMixture>();
         var checks = new MixtureChecks(set, point);
@@ -113,14 +112,16 @@ internal sealed class PointDelivery
             double[] fuel = [.. own.Select(c => FuelOf(c, given.Widths))];
             for (int i = 0; i < own.Length; i++)
             {
-                chambers[own[i]] = ChamberMixture.Of(own[i] + 1, point.AirSi(own[i]), fuel[i], stoichiometric);
+                chambers[own[i]] = ChamberMixture.Of(own[i] + 1, point.AirSi(own[i]), fuel[i], set.Fuel);
             }
 
-            Quantities.Lambda? lambda = ChamberMixture.MeanOf([.. own.Select(point.AirSi)], fuel, stoichiometric);
+            double[] air = [.. own.Select(point.AirSi)];
+            Quantities.Lambda? lambda = ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricRatio.Si);
             var mixture = new BankMixture(
                 bank,
                 [.. own.Select(c => c + 1)],
                 lambda,
+                ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricWithoutOilSi),
                 SiUnits.Ratio(given.Factor),
                 lambda is { } seen ? SiUnits.Ratio(seen.Si / point.Target.Si) : null,
                 given.IsAtLimit,

@@ -22,7 +22,9 @@ internal static class CharacterizationFindings
         {
             findings.Add(
                 new(
+                    FindingCode.DeadTimeNegative,
                     Severity.Warning,
+                    "injector",
                     "Dead time is negative: the line delivers before the pulse begins",
                     dead,
                     "not negative",
@@ -36,7 +38,9 @@ internal static class CharacterizationFindings
         {
             findings.Add(
                 new(
+                    FindingCode.DeliveryInsideDeadTime,
                     Severity.Note,
+                    "injector",
                     "Pulses deliver inside the dead time",
                     Guard.Show(of.Readings[0].PulseWidth, DurationUnit.Millisecond),
                     $"longer than the dead time of {dead}",
@@ -50,7 +54,9 @@ internal static class CharacterizationFindings
         {
             findings.Add(
                 new(
+                    FindingCode.WidthsCorrectedTwice,
                     Severity.Warning,
+                    "readings",
                     $"The widths were already corrected for {CorrectionWords.Of(of.Conditions.Widths)}",
                     of.Conditions.Driven,
                     "plain widths",
@@ -64,7 +70,9 @@ internal static class CharacterizationFindings
         {
             findings.Add(
                 new(
+                    FindingCode.LineBent,
                     Severity.Warning,
+                    "readings",
                     "Repeats scatter less than the means depart from the line",
                     FormattableString.Invariant($"probability {test.PValue.InSi():0.####}"),
                     FormattableString.Invariant($"at least {1 - of.Confidence.InSi():0.####}"),

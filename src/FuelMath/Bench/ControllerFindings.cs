@@ -18,7 +18,9 @@ internal static class ControllerFindings
         {
             findings.Add(
                 new(
+                    FindingCode.WidthsCorrectedTwice,
                     Severity.Warning,
+                    "controller",
                     $"Widths would be corrected twice for {CorrectionWords.Of(twice)}",
                     readings.Driven,
                     "plain widths",
@@ -34,7 +36,9 @@ internal static class ControllerFindings
         {
             findings.Add(
                 new(
+                    FindingCode.WidthsNotCorrected,
                     Severity.Note,
+                    "controller",
                     $"Nobody corrects widths for {CorrectionWords.Of(never)}",
                     readings.Driven,
                     "each once",

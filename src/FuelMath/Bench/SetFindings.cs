@@ -21,26 +21,32 @@ internal static class SetFindings
         AcceptanceLimits limits = report.Limits;
         if (!report.IsMatched)
         {
-            yield return new(
+            yield return new Finding(
+                FindingCode.SetNotMatched,
                 Severity.Warning,
+                "set",
                 "The set is not matched: (largest - smallest) / mean",
                 Percent(report.Spread),
                 Percent(limits.Spread),
                 limits.Source,
                 "Clean or replace the injectors that stand apart, or place them where they even each other out."
-            );
+            ).WithQuantities(report.Spread, limits.Spread);
         }
 
         if (report.LeastDifference is { } least && least.InSi() > limits.Spread.InSi())
         {
-            yield return new(
+            yield return new Finding(
+                FindingCode.BenchTooCoarse,
                 Severity.Warning,
+                "bench",
                 "The bench repeats too poorly to judge the spread: the least difference that it can show",
                 Percent(least),
                 Percent(limits.Spread),
                 limits.Source,
                 "Collect for longer, or take more repeats."
-            );
+            )
+                .WithQuantities(least, limits.Spread)
+                .AsNotKnown();
         }
     }
 
@@ -48,33 +54,41 @@ internal static class SetFindings
     {
         if (!one.IsFlowAccepted)
         {
-            yield return new(
+            yield return new Finding(
+                FindingCode.FlowOffRating,
                 Severity.Warning,
+                one.Name,
                 $"Injector '{one.Name}' is off its rating",
                 Percent(one.FromRating),
                 $"±{Percent(limits.FromRating)}",
                 limits.Source,
                 "Clean and read it again, or replace it."
-            );
+            ).WithQuantities(one.FromRating, limits.FromRating);
         }
 
         if (one.IsFlowClear == false)
         {
-            yield return new(
+            yield return new Finding(
+                FindingCode.FlowUndecided,
                 Severity.Note,
+                one.Name,
                 $"The readings of injector '{one.Name}' do not settle whether it is within the limit",
                 Percent(one.FromRating),
                 $"±{Percent(limits.FromRating)}",
                 limits.Source,
                 "Take more repeats before accepting or rejecting it."
-            );
+            )
+                .WithQuantities(one.FromRating, limits.FromRating)
+                .AsNotKnown();
         }
 
         if (one.Leakage is { Verdict: not BenchVerdict.Accepted } leak)
         {
             bool rejected = leak.Verdict == BenchVerdict.Rejected;
-            yield return new(
+            var leaks = new Finding(
+                rejected ? FindingCode.InjectorLeaks : FindingCode.LeakageUndecided,
                 rejected ? Severity.Danger : Severity.Warning,
+                one.Name,
                 rejected
                     ? $"Injector '{one.Name}' leaks"
                     : $"The leakage of injector '{one.Name}' was not watched for long enough to accept it",
@@ -84,25 +98,32 @@ internal static class SetFindings
                 rejected
                     ? "Do not fit it: it can fill a cylinder with fuel."
                     : "Do not fit it before it is decided: read for longer at that pressure."
-            );
+            ).WithQuantities(leak.ShareOfLimit, SiUnits.Ratio(1));
+            yield return rejected ? leaks : leaks.AsNotKnown();
         }
 
         if (!one.IsLeakageWatched)
         {
-            yield return new(
+            yield return new Finding(
+                FindingCode.LeakageUndecided,
                 Severity.Warning,
+                one.Name,
                 $"The leakage of injector '{one.Name}' was watched only below the pressure of its rating",
                 Show.Bar(one.Leakage!.HighestDifferentialPressure.InSi()),
                 $"{Show.Bar(rating.DifferentialPressure.InSi())} or more",
                 one.Leakage.Limit.Source,
                 "Read it again at the highest pressure that the injector will see: more pressure can open a leak."
-            );
+            )
+                .WithQuantities(one.Leakage.HighestDifferentialPressure, rating.DifferentialPressure)
+                .AsNotKnown();
         }
 
         if (one.Coil is { Verdict: not BenchVerdict.Accepted } coil)
         {
-            yield return new(
-                coil.Verdict == BenchVerdict.Rejected ? Severity.Warning : Severity.Note,
+            var outside = new Finding(
+                coil.Verdict == BenchVerdict.Rejected ? FindingCode.CoilOutsideBand : FindingCode.CoilUndecided,
+                Severity.Warning,
+                one.Name,
                 coil.Verdict == BenchVerdict.Rejected
                     ? $"The coil of injector '{one.Name}' is outside its band at 20 °C"
                     : $"The meter is too coarse to place the coil of injector '{one.Name}' in its band",
@@ -110,19 +131,25 @@ internal static class SetFindings
                 $"{Ohms(coil.Band.Least)} to {Ohms(coil.Band.Most)}",
                 coil.Band.Source,
                 "Measure it again, leads subtracted and rested; then replace it."
+            ).WithQuantities(
+                coil.AtTwentyCelsius,
+                coil.AtTwentyCelsius.InSi() < coil.Band.Least.InSi() ? coil.Band.Least : coil.Band.Most
             );
+            yield return coil.Verdict == BenchVerdict.Rejected ? outside : outside.AsNotKnown();
         }
 
         if (one.CoilFromMedian is { } away && Math.Abs(away.InSi()) > limits.CoilFromMedian.InSi())
         {
-            yield return new(
+            yield return new Finding(
+                FindingCode.CoilUnlikeSet,
                 Severity.Warning,
+                one.Name,
                 $"The coil of injector '{one.Name}' differs from the median of the set",
                 Percent(away),
                 $"±{Percent(limits.CoilFromMedian)}",
                 Median,
                 "Look for another type among the set, shorted turns, or a coil that was still hot."
-            );
+            ).WithQuantities(away, limits.CoilFromMedian);
         }
     }
 

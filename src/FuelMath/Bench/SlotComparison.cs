@@ -111,7 +111,9 @@ public sealed class SlotComparison
         string high = Slots.MaxBy(layout.ColumnEffect)!;
         string low = Slots.MinBy(layout.ColumnEffect)!;
         return new(
+            FindingCode.SlotsDiffer,
             Severity.Warning,
+            high,
             $"Slots of the bench differ: '{high}' reads most, '{low}' least",
             FormattableString.Invariant(
                 $"{100 * (Math.Exp(Effect(high) - Effect(low)) - 1):0.##} %, probability {SlotTest.PValue.InSi():0.####}"

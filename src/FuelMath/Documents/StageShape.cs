@@ -39,11 +39,30 @@ internal static class StageShape
         b => b.FuelTemperature
     );
 
+    private static readonly ValueProperty<ControllerBelief, RailReference> Reference = new(
+        "railReference",
+        "What the controller takes the pressure across the injectors to follow from: a rail that follows the manifold (when left out), a fixed rail, whose gauge pressure differentialPressure then is, or a sensor that measures it.",
+        new ChoiceShape<RailReference>(
+            ("manifold", RailReference.Manifold),
+            ("fixed", RailReference.Fixed),
+            ("measured", RailReference.Measured)
+        ),
+        b => b.RailReference,
+        b => b.RailReference != RailReference.Manifold,
+        RailReference.Manifold
+    );
+
     private static readonly ObjectShape<ControllerBelief> Belief = new(
         "controller-belief",
         "What the engine controller was told.",
-        [BelievedInjector, BelievedPressure, BelievedFuel, BelievedTemperature],
-        f => new(f.Of(BelievedInjector), f.Of(BelievedPressure), f.Of(BelievedFuel), f.Of(BelievedTemperature))
+        [BelievedInjector, BelievedPressure, Reference, BelievedFuel, BelievedTemperature],
+        f =>
+            new ControllerBelief(
+                f.Of(BelievedInjector),
+                f.Of(BelievedPressure),
+                f.Of(BelievedFuel),
+                f.Of(BelievedTemperature)
+            ).WithRailReference(f.Of(Reference))
     );
 
     private static readonly ValueProperty<InjectorSeat, int> Chamber = new(

@@ -153,6 +153,7 @@ public sealed class FiltrationRating
                 ?
                 [
                     Found(
+                        FindingCode.FiltrationTooCoarse,
                         Severity.Warning,
                         "is coarser than the passage behind it",
                         Show(nominal),
@@ -162,6 +163,7 @@ public sealed class FiltrationRating
                 :
                 [
                     Found(
+                        FindingCode.FiltrationNotKnown,
                         Severity.Note,
                         "has a nominal rating, which promises no efficiency",
                         Show(nominal),
@@ -177,6 +179,7 @@ public sealed class FiltrationRating
             return
             [
                 Found(
+                    FindingCode.FiltrationNotKnown,
                     Severity.Warning,
                     "was not tested at particles as fine as the passage behind it",
                     $"from {Show(Points[0].Size)}",
@@ -191,6 +194,7 @@ public sealed class FiltrationRating
             :
             [
                 Found(
+                    FindingCode.FiltrationTooCoarse,
                     Severity.Warning,
                     "holds back too little of what clogs the passage behind it",
                     $"{Findings.Show.Percent(point.Efficiency.InSi())} at {Show(point.Size)}",
@@ -206,9 +210,11 @@ public sealed class FiltrationRating
     private static string Sizes(FiltrationRating rating) =>
         rating.Points.IsEmpty ? "nominal" : string.Join(", ", rating.Points.Select(p => Show(p.Size)));
 
-    private Finding Found(Severity severity, string what, string value, string limit) =>
+    private Finding Found(FindingCode code, Severity severity, string what, string value, string limit) =>
         new(
+            code,
             severity,
+            Name,
             $"Filter '{Name}' {what}",
             value,
             limit,

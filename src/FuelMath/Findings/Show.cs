@@ -18,6 +18,10 @@ internal static class Show
 
     internal static string MetersPerSecond(double speed) => Number(speed, "0.00", "m/s");
 
+    internal static string Celsius(double kelvins) => Number(kelvins - 273.15, "0.0", "°C");
+
+    internal static string Seconds(double seconds) => Number(seconds, "0", "s");
+
     internal static string Lambda(double lambda) => lambda.ToString("0.000", CultureInfo.InvariantCulture);
 
     private static string Number(double value, string format, string unit) =>

@@ -51,6 +51,7 @@ internal static class BlendRules
         )
         {
             Recipe = recipe,
+            Oil = fuels.Zip(fractions, (f, w) => f.Oil.Times(w)).Aggregate((a, b) => a.Plus(b)),
             HeatCapacity = pure ? fuels[0].HeatCapacity : HeatCapacity(fuels, fractions),
             BulkModulus = pure
                 ? fuels[0].BulkModulus

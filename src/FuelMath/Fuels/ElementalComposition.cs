@@ -1,6 +1,7 @@
 using System.Globalization;
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Fuels;
@@ -90,6 +91,17 @@ public sealed class ElementalComposition
     internal double NitrogenFraction { get; }
 
     internal double SulfurFraction { get; }
+
+    /// <summary>Oxygen that burns it completely, for each mass.</summary>
+    internal double OxygenDemandSi =>
+        Combustion
+            .OxygenDemand(
+                new Real(CarbonFraction),
+                new Real(HydrogenFraction),
+                new Real(SulfurFraction),
+                new Real(OxygenFraction)
+            )
+            .Value;
 
     /// <summary>Composition of a substance from its formula, for example 8, 18, 0, 0, 0 for C8H18.</summary>
     /// <param name="carbon">Atoms of carbon; not negative.</param>

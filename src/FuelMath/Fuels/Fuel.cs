@@ -141,6 +141,24 @@ public sealed class Fuel
     /// <summary>The stoichiometric air-fuel ratio by mass with <see cref="AirModel.StandardDry"/>.</summary>
     public AirFuelRatio StoichiometricRatio => StoichiometricRatioWith(AirModel.StandardDry);
 
+    /// <summary>The part of its mass that is oil, as in a premix; none otherwise.</summary>
+    public Ratio OilFraction => SiUnits.Ratio(Oil.MassFraction);
+
+    /// <summary><see cref="StoichiometricRatio"/> if none of its oil burns: a premix runs between the two.</summary>
+    /// <exception cref="InvalidOperationException">It is oil and nothing else.</exception>
+    public AirFuelRatio StoichiometricRatioIfOilUnburned =>
+        StoichiometricWithoutOilSi > 0
+            ? AirFuelRatio.FromMassRatio(StoichiometricWithoutOilSi)
+            : throw new InvalidOperationException($"'{Name}' is oil and nothing else: without it nothing burns.");
+
+    internal bool HoldsOil => Oil.MassFraction > 0;
+
+    /// <summary>The oil in it.</summary>
+    internal OilShare Oil { get; init; }
+
+    /// <summary>Air for each mass if no oil burns; zero of an oil.</summary>
+    internal double StoichiometricWithoutOilSi => Oil.AirWithout(Composition.OxygenDemandSi);
+
     /// <summary>Where its figures come from.</summary>
     public ImmutableArray<DataSource> Sources { get; }
 
@@ -163,14 +181,12 @@ public sealed class Fuel
     public AirFuelRatio StoichiometricRatioWith(AirModel air)
     {
         ArgumentNullException.ThrowIfNull(air);
-        Real demand = Combustion.OxygenDemand(
-            new Real(Composition.CarbonFraction),
-            new Real(Composition.HydrogenFraction),
-            new Real(Composition.SulfurFraction),
-            new Real(Composition.OxygenFraction)
-        );
-        return AirFuelRatio.FromMassRatio(demand.Value / air.OxygenFraction);
+        return AirFuelRatio.FromMassRatio(Composition.OxygenDemandSi / air.OxygenFraction);
     }
+
+    /// <summary>The same as the oil of a premix.</summary>
+    internal Fuel AsOil() =>
+        Copy(Name, VaporPressure, HeatCapacity, BulkModulus, new(1, Composition.OxygenDemandSi), Recipe);
 
     /// <summary>The density at a temperature.</summary>
     /// <param name="temperature">Inside the range of <see cref="Density"/>.</param>
@@ -220,7 +236,7 @@ public sealed class Fuel
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="vaporPressure"/> is null.</exception>
     public Fuel WithVaporPressure(string name, LiquidVaporPressure vaporPressure) =>
-        Copy(name, vaporPressure, HeatCapacity, BulkModulus);
+        Copy(name, vaporPressure, HeatCapacity, BulkModulus, Oil, null);
 
     /// <summary>The same fuel under a name of its own, with a heat capacity that was measured.</summary>
     /// <param name="name">The new name; not blank.</param>
@@ -231,7 +247,7 @@ public sealed class Fuel
     public Fuel WithHeatCapacity(string name, LiquidHeatCapacity heatCapacity)
     {
         ArgumentNullException.ThrowIfNull(heatCapacity);
-        return Copy(name, VaporPressure, heatCapacity, BulkModulus);
+        return Copy(name, VaporPressure, heatCapacity, BulkModulus, Oil, null);
     }
 
     /// <summary>The same fuel under a name of its own, with a bulk modulus that was measured.</summary>
@@ -243,7 +259,7 @@ public sealed class Fuel
     public Fuel WithBulkModulus(string name, LiquidBulkModulus bulkModulus)
     {
         ArgumentNullException.ThrowIfNull(bulkModulus);
-        return Copy(name, VaporPressure, HeatCapacity, bulkModulus);
+        return Copy(name, VaporPressure, HeatCapacity, bulkModulus, Oil, null);
     }
 
     /// <summary>Gives the fuel's name.</summary>
@@ -254,7 +270,9 @@ public sealed class Fuel
         string name,
         LiquidVaporPressure vaporPressure,
         LiquidHeatCapacity heatCapacity,
-        LiquidBulkModulus bulkModulus
+        LiquidBulkModulus bulkModulus,
+        OilShare oil,
+        FuelRecipe? recipe
     ) =>
         new(
             name,
@@ -270,5 +288,7 @@ public sealed class Fuel
         {
             HeatCapacity = heatCapacity,
             BulkModulus = bulkModulus,
+            Oil = oil,
+            Recipe = recipe,
         };
 }

@@ -8,8 +8,8 @@ namespace FuelMath.Fuels;
 
 /// <summary>Fuel to oil by volume, as two-strokes are fed: 32:1 is 32 parts of fuel and one of oil, 1/33 of the mix.</summary>
 /// <remarks>
-/// Always by volume and always fuel to oil. Too little oil seizes an engine; more oil than asked means less fuel in each
-/// pulse, a leaner mixture. The engine maker's ratio comes first. The default value is fuel without oil. Immutable.
+/// Always by volume and always fuel to oil. Too little oil seizes an engine; more oil than asked takes the place of fuel, and
+/// the mixture is leaner by as much of it as does not burn. The engine maker's ratio comes first. The default value is fuel without oil. Immutable.
 /// </remarks>
 public readonly struct PremixRatio : IEquatable<PremixRatio>
 {
@@ -169,7 +169,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
         FuelBlend.Mix(
             name,
             mixedAt,
-            [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil, SiUnits.Ratio(Fraction))],
+            [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil.AsOil(), SiUnits.Ratio(Fraction))],
             new PremixRecipe(this, fuel, oil, mixedAt)
         );
 

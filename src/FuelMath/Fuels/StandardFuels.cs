@@ -227,7 +227,7 @@ public static class StandardFuels
     {
         LiquidDensity density = LiquidDensity.FromLubricantAt15Celsius(at15Celsius);
         var composition = ElementalComposition.FromAtomRatios(SiUnits.Ratio(1.9), SiUnits.Ratio(0));
-        return new(
+        return new Fuel(
             name,
             composition,
             density,
@@ -241,11 +241,13 @@ public static class StandardFuels
                 "Composition of the oil: CH1.9, a guess for mineral oil; an ester holds oxygen as well.",
                 "Heating value of the oil: estimated from that composition, within a few percent.",
             ],
-            ["Too little premix oil seizes a two-stroke; more oil means less fuel in each pulse, a leaner mixture."]
+            [
+                "Too little premix oil seizes a two-stroke; more oil makes the mixture leaner by as much of it as does not burn.",
+            ]
         )
         {
             Recipe = new OilRecipe(at15Celsius, at40Celsius, at100Celsius, source),
-        };
+        }.AsOil();
     }
 
     private static SpecificEnergy EstimatedHeatingValue(ElementalComposition composition)

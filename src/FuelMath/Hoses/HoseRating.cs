@@ -110,7 +110,9 @@ public sealed class HoseRating
         {
             found.Add(
                 new(
+                    FindingCode.HoseOverPressure,
                     Severity.Danger,
+                    hose.Name,
                     $"Hose '{hose.Name}' is above its working pressure at this temperature",
                     Show.Bar(pressure.Si),
                     Show.Bar(allowed.Si),
@@ -124,7 +126,9 @@ public sealed class HoseRating
         {
             found.Add(
                 new(
+                    FindingCode.HoseBentTight,
                     Severity.Warning,
+                    hose.Name,
                     $"Hose '{hose.Name}' is bent too tight",
                     Guard.Show(SiUnits.Length(coil.InSi() / 2), LeastBendRadius.Unit),
                     Guard.Show(LeastBendRadius, LeastBendRadius.Unit),

@@ -90,7 +90,9 @@ public sealed class VelocityGuideline
             :
             [
                 new(
+                    FindingCode.HoseVelocityHigh,
                     side == LineSide.Suction ? Severity.Warning : Severity.Note,
+                    hose.Name,
                     $"Fuel runs fast in hose '{hose.Name}'",
                     Show.MetersPerSecond(velocity),
                     Show.MetersPerSecond(limit.InSi()),

@@ -25,7 +25,9 @@ internal static class DriverFindings
         {
             findings.Add(
                 new(
+                    FindingCode.DriverOverloaded,
                     Severity.Danger,
+                    "driver",
                     "A coil draws more than its driver bears",
                     Guard.Show(drawn, limit.Unit),
                     Guard.Show(limit, limit.Unit),
@@ -39,7 +41,9 @@ internal static class DriverFindings
         {
             findings.Add(
                 new(
+                    FindingCode.DriverUnsuited,
                     Severity.Warning,
+                    "driver",
                     "A low-impedance coil is switched to the supply without a ballast resistor",
                     Guard.Show(coil.AtTwentyCelsius, coil.AtTwentyCelsius.Unit),
                     "5 Ω",

@@ -31,7 +31,9 @@ internal static class LineFindings
         {
             found.Add(
                 new(
+                    FindingCode.LossEstimated,
                     Severity.Note,
+                    line.Name,
                     $"Loss coefficients of line '{line.Name}' are estimates",
                     string.Join(", ", guessed),
                     "none",
@@ -52,7 +54,9 @@ internal static class LineFindings
             bool leaks = joint.Verdict == JointVerdict.ThreadsButDoesNotSeal;
             found.Add(
                 new(
+                    FindingCode.JointDoesNotSeal,
                     Severity.Danger,
+                    place,
                     leaks ? $"Joint {place} threads together and does not seal" : $"Joint {place} does not go together",
                     ends,
                     "seals",
@@ -64,7 +68,9 @@ internal static class LineFindings
 
         foreach (string caution in joint.Cautions)
         {
-            found.Add(new(Severity.Note, $"Joint {place}", ends, "none", Forms, caution));
+            found.Add(
+                new(FindingCode.JointCaution, Severity.Note, place, $"Joint {place}", ends, "none", Forms, caution)
+            );
         }
     }
 }

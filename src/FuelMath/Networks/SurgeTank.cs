@@ -71,7 +71,7 @@ public sealed class SurgeTank
         }
 
         return feeds
-            ? new(volume, lift, returned, drawn)
+            ? new(Node, volume, lift, returned, drawn)
             : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", nameof(liftPump));
     }
 

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Networks;
@@ -11,14 +14,21 @@ namespace FuelMath.Networks;
 public sealed class SurgeTankBalance
 {
     private const double NoDifference = 1e-9;
+
+    /// <summary>The share of a full tank that may be used up. Source: [Common-practice] a quarter is left.</summary>
+    private const double MostShare = 0.75;
+
+    private static readonly DataSource Balance = new("Definition", "conservation of volume");
+
+    private readonly string node;
     private readonly double volume;
     private readonly double lift;
     private readonly double returned;
     private readonly double drawn;
 
-    internal SurgeTankBalance(double volume, double lift, double returned, double drawn)
+    internal SurgeTankBalance(string node, double volume, double lift, double returned, double drawn)
     {
-        (this.volume, this.lift) = (volume, lift);
+        (this.node, this.volume, this.lift) = (node, volume, lift);
         (this.returned, this.drawn) = (returned, drawn);
     }
 
@@ -52,6 +62,54 @@ public sealed class SurgeTankBalance
     /// <returns>The time, in s.</returns>
     /// <exception cref="InvalidOperationException">It does not drain.</exception>
     public Duration LastsWithoutLift() => Lasts(Net(0));
+
+    /// <summary>What to act on when this state goes on without end: a danger where the tank drains.</summary>
+    /// <returns>None where it does not drain while the lift pump works.</returns>
+    public ImmutableArray<Finding> Check() => DrainsWithLift ? [Drains(Severity.Danger, null)] : [];
+
+    /// <summary>What to act on when this state lasts no longer than a time.</summary>
+    /// <param name="longest">The longest time at this state between two in which the tank fills again; greater than zero.</param>
+    /// <returns>
+    /// A danger where the tank is empty before that, a warning where less than a quarter is left, a note where it drains
+    /// slower; none where it does not drain.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">The time is not greater than zero.</exception>
+    public ImmutableArray<Finding> Check(Duration longest)
+    {
+        double time = Guard.Positive(longest, longest.InSi(), nameof(longest));
+        if (!DrainsWithLift)
+        {
+            return [];
+        }
+
+        double lasts = LastsWithLift().InSi();
+        return
+        [
+            Drains(
+                lasts <= time ? Severity.Danger
+                    : time > MostShare * lasts ? Severity.Warning
+                    : Severity.Note,
+                time
+            ),
+        ];
+    }
+
+    private Finding Drains(Severity severity, double? time)
+    {
+        double lasts = LastsWithLift().InSi();
+        string brought =
+            $"{Show.LitersPerHour(drawn)} drawn, {Show.LitersPerHour(lift)} lifted and {Show.LitersPerHour(returned)} returned";
+        return Finding.Of(
+            FindingCode.SurgeTankDrains,
+            severity,
+            node,
+            $"Surge tank '{node}' drains: more is drawn than comes",
+            Shown.Seconds(lasts).As($"empty after {Show.Seconds(lasts)}: {brought}"),
+            time is { } asked ? Shown.Seconds(asked).As($"lasts {Show.Seconds(asked)}") : "does not drain",
+            Balance,
+            "More lift pump, less restriction to the tank, or less demand: when it is empty its pump sucks air, and the mixture turns lean under load."
+        );
+    }
 
     /// <summary>What the tank gains, m3/s; less than a solver leaves is none.</summary>
     private double Net(double lifted)

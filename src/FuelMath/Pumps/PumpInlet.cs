@@ -82,7 +82,9 @@ public sealed class PumpInlet
             :
             [
                 new(
+                    FindingCode.SuctionHeadLow,
                     Margin.Boils ? Severity.Danger : Severity.Warning,
+                    "pump inlet",
                     Margin.Boils
                         ? "The fuel boils at the pump's inlet"
                         : "The pump asks for more suction head than there is",

@@ -89,6 +89,7 @@ public sealed class AxialClosure
         if (gap.WorstLeast < low)
         {
             Add(
+                FindingCode.StackTooTight,
                 gap.LikelyLeast < low,
                 gap.WorstLeast < 0 ? "can be clamped: its parts are longer than the room" : "can have too little play",
                 "A shorter adapter, or a spacer under the rail; never pull the rail down on an injector."
@@ -98,6 +99,7 @@ public sealed class AxialClosure
         if (gap.WorstGreatest > high)
         {
             Add(
+                FindingCode.StackTooLoose,
                 gap.LikelyGreatest > high,
                 "can have too much play",
                 "A longer adapter or a lower rail: an O-ring that leaves its land sprays fuel on the engine."
@@ -106,10 +108,12 @@ public sealed class AxialClosure
 
         return found.ToImmutable();
 
-        void Add(bool likely, string what, string action) =>
+        void Add(FindingCode code, bool likely, string what, string action) =>
             found.Add(
                 new(
+                    code,
                     likely ? Severity.Danger : Severity.Warning,
+                    Name,
                     $"Stack '{Name}' {what}",
                     Gap.ToString(),
                     limit,

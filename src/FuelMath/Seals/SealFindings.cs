@@ -16,6 +16,7 @@ internal static class SealFindings
         if (fit.Squeeze.Si.WorstLeast <= 0)
         {
             Add(
+                FindingCode.SealSqueezeLow,
                 Severity.Danger,
                 $"{ring} does not touch both walls at its worst",
                 fit.Squeeze,
@@ -26,6 +27,7 @@ internal static class SealFindings
         else if (fit.Squeeze.Si.WorstLeast < least)
         {
             Add(
+                FindingCode.SealSqueezeLow,
                 fit.Squeeze.Si.LikelyLeast < least ? Severity.Danger : Severity.Warning,
                 $"{ring} is squeezed too little",
                 fit.Squeeze,
@@ -37,6 +39,7 @@ internal static class SealFindings
         if (fit.Squeeze.Si.WorstGreatest > most)
         {
             Add(
+                FindingCode.SealSqueezeHigh,
                 fit.Squeeze.Si.LikelyGreatest > most ? Severity.Warning : Severity.Note,
                 $"{ring} is squeezed too much",
                 fit.Squeeze,
@@ -48,6 +51,7 @@ internal static class SealFindings
         if (fit.Fill.Si.WorstGreatest > limits.GreatestFill.InSi())
         {
             Add(
+                FindingCode.SealFillHigh,
                 fit.Fill.Si.WorstGreatest >= 1 ? Severity.Danger : Severity.Warning,
                 $"{ring} fills its groove",
                 fit.Fill,
@@ -59,6 +63,7 @@ internal static class SealFindings
         if (fit.Stretch.Si.WorstGreatest > limits.GreatestStretch.InSi())
         {
             Add(
+                FindingCode.SealStretchHigh,
                 Severity.Warning,
                 $"{ring} is stretched much",
                 fit.Stretch,
@@ -69,7 +74,9 @@ internal static class SealFindings
 
         found.Add(
             new(
+                FindingCode.SealMaterialNotKnown,
                 Severity.Note,
+                ring,
                 $"The rubber of {ring} is not known here",
                 "a question to its maker",
                 "none",
@@ -79,7 +86,7 @@ internal static class SealFindings
         );
         return found.ToImmutable();
 
-        void Add(Severity severity, string what, RatioBand value, string limit, string action) =>
-            found.Add(new(severity, what, value.ToString(), limit, limits.Source, action));
+        void Add(FindingCode code, Severity severity, string what, RatioBand value, string limit, string action) =>
+            found.Add(new(code, severity, ring, what, value.ToString(), limit, limits.Source, action));
     }
 }

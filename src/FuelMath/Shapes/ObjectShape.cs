@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Internal;
 
 namespace FuelMath.Shapes;
 
@@ -66,7 +67,7 @@ internal sealed class ObjectShape<T> : Shape<T>
             Property<T>? guilty = properties.FirstOrDefault(p =>
                 p.Parameter == problem.ParamName && item.Member(p.Name) is not null
             );
-            throw (guilty is null ? item : item.Member(guilty.Name)!).Refuse(Sentence(problem));
+            throw (guilty is null ? item : item.Member(guilty.Name)!).Refuse(ExceptionText.Sentence(problem));
         }
         catch (NoSolutionException problem)
         {
@@ -122,13 +123,5 @@ internal sealed class ObjectShape<T> : Shape<T>
             $"Must be one of {JsonItem.Quoted(properties.Select(p => p.Name))}"
                 + (meant is null ? "." : $"; perhaps \"{meant}\" is meant.")
         );
-    }
-
-    /// <summary>What a constructor says, without the name of a parameter that readers of a document do not see.</summary>
-    private static string Sentence(ArgumentException problem)
-    {
-        string text = problem.Message;
-        int end = text.IndexOf(" (Parameter '", StringComparison.Ordinal);
-        return end < 0 ? text : text[..end];
     }
 }

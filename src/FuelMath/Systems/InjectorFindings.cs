@@ -21,20 +21,24 @@ internal sealed class InjectorFindings(SolvedSystem solved)
             if (stage.IsHeldOpen)
             {
                 solved.Add(
+                    FindingCode.InjectorHeldOpen,
                     Severity.Danger,
+                    stage.Name,
                     $"The {stage.Name} injectors have no time left to close",
-                    Show.Percent(duty),
-                    Show.Percent(limit),
+                    Shown.Percent(duty),
+                    Shown.Percent(limit),
                     "Fit larger injectors, raise the rail pressure within what every part allows, or lower the demand: the mixture can no longer be metered."
                 );
             }
             else if (duty > limit)
             {
                 solved.Add(
+                    FindingCode.DutyCycleHigh,
                     Severity.Warning,
+                    stage.Name,
                     $"Duty cycle of the {stage.Name} injectors is high",
-                    Show.Percent(duty),
-                    Show.Percent(limit),
+                    Shown.Percent(duty),
+                    Shown.Percent(limit),
                     "Keep a reserve for heat, low voltage and ageing: larger injectors, or more of the secondaries."
                 );
             }
@@ -45,46 +49,21 @@ internal sealed class InjectorFindings(SolvedSystem solved)
             )
             {
                 solved.Add(
+                    FindingCode.PulseNotRepeatable,
                     Severity.Warning,
+                    stage.Name,
                     $"The {stage.Name} injectors are asked for a pulse shorter than they repeat",
                     $"{Show.Milliseconds(wandering.Pulse.EffectiveWidth.InSi())} after dead time",
-                    Show.Milliseconds(wandering.Seat.Injector.SmallestRepeatableWidth.InSi()),
+                    Shown.Milliseconds(wandering.Seat.Injector.SmallestRepeatableWidth.InSi()),
                     "The mixture will wander. Use smaller injectors for this range or a longer, less frequent pulse.",
                     wandering.Seat.Injector.Rating.Source
                 );
             }
 
-            LookAtDifferentialPressure(solved.System.Stages[s]);
+            new PressureFindings(solved).Look(solved.System.Stages[s]);
         }
 
         LookAtInjectorVoltage();
-    }
-
-    private void LookAtDifferentialPressure(InjectorStage stage)
-    {
-        double believed = stage.Belief.DifferentialPressure.InSi();
-        double limit = solved.System.Limits.PressureDeviation.InSi();
-        InjectorResult? worst = solved
-            .Parts.Injectors.Where(i => i.Stage == stage.Name)
-            .MaxBy(i => Math.Abs(i.DifferentialPressure.InSi() - believed));
-        if (worst is null)
-        {
-            return;
-        }
-
-        double off = (worst.DifferentialPressure.InSi() / believed) - 1;
-        if (Math.Abs(off) > limit)
-        {
-            solved.Add(
-                off < -0.15 ? Severity.Danger : Severity.Warning,
-                $"Injector differential pressure at '{worst.Seat.Node}' is not what the controller was told",
-                $"{Show.Bar(worst.DifferentialPressure.InSi())}, {Show.Percent(Math.Abs(off))} {(off < 0 ? "below" : "above")} {Show.Bar(believed)}",
-                $"within {Show.Percent(limit)}",
-                off < 0
-                    ? "Less fuel passes at the same pulse width: find the pressure loss, or give the controller a measured pressure."
-                    : "More fuel passes at the same pulse width: find what lifts the pressure, or give the controller a measured pressure."
-            );
-        }
     }
 
     private void LookAtInjectorVoltage()
@@ -94,10 +73,12 @@ internal sealed class InjectorFindings(SolvedSystem solved)
         if (lowest is not null && solved.Point.Supply.InSi() - lowest.Voltage.InSi() is var drop && drop > limit)
         {
             solved.Add(
+                FindingCode.InjectorVoltageLow,
                 Severity.Warning,
+                "injectors",
                 "Voltage drop to the injectors is high",
-                Show.Volts(drop),
-                Show.Volts(limit),
+                Shown.Volts(drop),
+                Shown.Volts(limit),
                 "Their dead time grows while the controller compensates for the voltage it measures: check supply, ground and contacts under load."
             );
         }

@@ -54,6 +54,10 @@ public sealed class InjectorStage
     /// <summary>The injectors in their places.</summary>
     public ImmutableArray<InjectorSeat> Seats { get; }
 
+    /// <summary>The pressure that its injectors spray against, counted from ambient, Pa.</summary>
+    internal double DischargeGaugeSi(OperatingPoint point) =>
+        Discharge == InjectorDischarge.Manifold ? point.Manifold.Si - point.Ambient.Si : 0;
+
     /// <summary>The same stage with other injectors fitted; the belief stays.</summary>
     /// <param name="injectors">One for each seat, in the order of <see cref="Seats"/>.</param>
     /// <returns>A new stage.</returns>

@@ -59,7 +59,7 @@ internal sealed class MonteCarloTrials : ISystemPoints
             DutyCycles[s][trial] = state.DutyCycle(s);
         }
 
-        (var chambers, Quantities.Lambda? mean) = SystemReport.Mixture(system, state, solution);
+        (var chambers, Quantities.Lambda? mean, _) = SystemReport.Mixture(system, state, solution);
         Lambdas[0][trial] = mean?.Si ?? double.NaN;
         for (int i = 0; i < Lambdas.Length - 1; i++)
         {

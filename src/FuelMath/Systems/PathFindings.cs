@@ -28,7 +28,9 @@ internal sealed class PathFindings(SolvedSystem solved)
             else if (regulator.State == RegulatorState.Seated)
             {
                 solved.Add(
+                    FindingCode.RegulatorShut,
                     Severity.Danger,
+                    regulator.Line,
                     $"Regulator '{regulator.Line}' is shut: the pump does not supply what is drawn",
                     $"inlet {Show.Bar(regulator.Inlet.Si)} gauge",
                     "regulating",
@@ -39,7 +41,9 @@ internal sealed class PathFindings(SolvedSystem solved)
             else if (regulator.State == RegulatorState.FullyOpen)
             {
                 solved.Add(
+                    FindingCode.RegulatorFullyOpen,
                     Severity.Warning,
+                    regulator.Line,
                     $"Regulator '{regulator.Line}' is fully open: the return path lifts the rail pressure",
                     $"inlet {Show.Bar(regulator.Inlet.Si)} gauge",
                     "regulating",
@@ -56,7 +60,9 @@ internal sealed class PathFindings(SolvedSystem solved)
         if (regulator.State == RegulatorState.FullyOpen)
         {
             solved.Add(
+                FindingCode.RegulatorStarved,
                 Severity.Danger,
+                regulator.Line,
                 $"Regulator '{regulator.Line}' is starved: its supply does not reach what it should hold",
                 $"outlet {Show.Bar(regulator.Outlet.Si)} gauge from {Show.Bar(regulator.Inlet.Si)} gauge",
                 "regulating",
@@ -74,9 +80,11 @@ internal sealed class PathFindings(SolvedSystem solved)
             if (solved.System.Plan.Lines[i] is { Relief: { } relief } line && solved.Flows[i] > 0)
             {
                 solved.Add(
+                    FindingCode.ReliefOpen,
                     Severity.Warning,
+                    line.Name,
                     $"Relief valve '{line.Name}' is open",
-                    Show.LitersPerHour(solved.Flows[i]),
+                    Shown.LitersPerHour(solved.Flows[i]),
                     "shut",
                     "What passes it heats the fuel in a circle: find what lifts the pressure, and keep its way back clear.",
                     relief.Source
@@ -85,18 +93,27 @@ internal sealed class PathFindings(SolvedSystem solved)
         }
     }
 
+    /// <summary>Whether a regulator can't hold its pressure: a finding of its own, and no question of reserve.</summary>
+    private bool IsStarved =>
+        solved.Parts.Regulators.Any(r => r.State == (r.IsReducing ? RegulatorState.FullyOpen : RegulatorState.Seated));
+
     private void LookAtPumps()
     {
         double drawn = solved.Parts.Injectors.Sum(i => i.MeanFlow.InSi());
-        double bypassed = solved.Parts.Regulators.Sum(r => r.BypassedFlow.InSi());
         double limit = solved.System.Limits.PumpReserve.InSi();
-        if (solved.Parts.Regulators.Length > 0 && drawn > 0 && bypassed > 0 && bypassed < limit * drawn)
+        if (solved.Parts.Reserve is { } reserve && drawn > 0 && !IsStarved && reserve < limit * drawn)
         {
             solved.Add(
+                FindingCode.PumpReserveLow,
                 Severity.Warning,
-                "Little flow is left over for the regulator",
-                $"{Show.LitersPerHour(bypassed)} bypassed beside {Show.LitersPerHour(drawn)} drawn",
-                $"at least {Show.Percent(limit)} of the flow drawn",
+                "pumps",
+                "The pumps can give little more at the pressure that must hold",
+                Shown
+                    .LitersPerHour(reserve)
+                    .As($"{Show.LitersPerHour(reserve)} left beside {Show.LitersPerHour(drawn)} drawn"),
+                Shown
+                    .LitersPerHour(limit * drawn)
+                    .As($"at least {Show.LitersPerHour(limit * drawn)}, {Show.Percent(limit)} of the flow drawn"),
                 "A worn pump, a loaded filter or a tired battery will let rail pressure fall here first."
             );
         }
@@ -107,7 +124,9 @@ internal sealed class PathFindings(SolvedSystem solved)
             if (pump.IsStalled)
             {
                 solved.Add(
+                    FindingCode.PumpStalled,
                     Severity.Danger,
+                    pump.Line,
                     $"Pump '{pump.Line}' delivers nothing against this pressure",
                     $"at {Show.Volts(pump.Voltage.InSi())}",
                     "a flow",
@@ -120,10 +139,12 @@ internal sealed class PathFindings(SolvedSystem solved)
             if (drop > allowed)
             {
                 solved.Add(
+                    FindingCode.PumpVoltageLow,
                     Severity.Warning,
+                    pump.Line,
                     $"Voltage drop to pump '{pump.Line}' is high",
-                    Show.Volts(drop),
-                    Show.Volts(allowed),
+                    Shown.Volts(drop),
+                    Shown.Volts(allowed),
                     "Thicker or shorter conductors, a relay near the pump, clean grounds; fuse at the battery as the wire demands."
                 );
             }
@@ -143,10 +164,12 @@ internal sealed class PathFindings(SolvedSystem solved)
             )
             {
                 solved.Add(
+                    FindingCode.FilterCollapse,
                     Severity.Danger,
+                    line.Name,
                     $"Filter '{line.Name}' loses more than its element stands",
-                    Show.Bar(loss),
-                    Show.Bar(limit.InSi()),
+                    Shown.Bar(loss),
+                    Shown.Bar(limit.InSi()),
                     "Change the element: a collapsed one sends its dirt to the injectors, all at once.",
                     filter.Source
                 );
@@ -170,10 +193,12 @@ internal sealed class PathFindings(SolvedSystem solved)
             if (speed > limit)
             {
                 solved.Add(
+                    FindingCode.HoseVelocityHigh,
                     ahead ? Severity.Warning : Severity.Note,
+                    line.Name,
                     $"Fuel runs fast in hose '{line.Name}'",
-                    Show.MetersPerSecond(speed),
-                    Show.MetersPerSecond(limit),
+                    Shown.MetersPerSecond(speed),
+                    Shown.MetersPerSecond(limit),
                     ahead
                         ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
                         : "Pressure losses grow with its square; a larger bore costs little."
@@ -190,7 +215,9 @@ internal sealed class PathFindings(SolvedSystem solved)
             if (solved.System.Plan.EstimatedFittings(i) is { } guessed)
             {
                 solved.Add(
+                    FindingCode.LossEstimated,
                     Severity.Note,
+                    solved.System.Plan.Lines[i].Name,
                     $"Loss coefficients on line '{solved.System.Plan.Lines[i].Name}' are estimates",
                     guessed,
                     "none",
@@ -214,10 +241,12 @@ internal sealed class PathFindings(SolvedSystem solved)
             )
             {
                 solved.Add(
+                    FindingCode.FilterBeyondTest,
                     Severity.Warning,
+                    line.Name,
                     $"Filter '{line.Name}' carries more than it was tested for: its loss is extrapolated",
-                    Show.LitersPerHour(Math.Abs(solved.Flows[i])),
-                    Show.LitersPerHour(filter.GreatestFlow.InSi()),
+                    Shown.LitersPerHour(Math.Abs(solved.Flows[i])),
+                    Shown.LitersPerHour(filter.GreatestFlow.InSi()),
                     "Ask its maker for points at this flow, or fit a larger one.",
                     filter.Source
                 );

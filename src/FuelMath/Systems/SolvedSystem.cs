@@ -31,10 +31,27 @@ internal sealed class SolvedSystem(
     internal IEnumerable<Finding> Found => found;
 
     /// <summary>Adds a finding whose limit is one of the system's limits.</summary>
-    internal void Add(Severity severity, string what, string value, string limit, string action) =>
-        Add(severity, what, value, limit, action, System.Limits.Source);
+    internal void Add(
+        FindingCode code,
+        Severity severity,
+        string part,
+        string what,
+        Shown value,
+        Shown limit,
+        string action
+    ) => Add(code, severity, part, what, value, limit, action, System.Limits.Source);
 
     /// <summary>Adds a finding whose limit comes from elsewhere.</summary>
-    internal void Add(Severity severity, string what, string value, string limit, string action, DataSource source) =>
-        found.Add(new Finding(severity, what, value, limit, source, action));
+    internal void Add(
+        FindingCode code,
+        Severity severity,
+        string part,
+        string what,
+        Shown value,
+        Shown limit,
+        string action,
+        DataSource source
+    ) => Add(Finding.Of(code, severity, part, what, value, limit, source, action));
+
+    internal void Add(Finding finding) => found.Add(finding);
 }

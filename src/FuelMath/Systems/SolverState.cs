@@ -1,4 +1,5 @@
 using FuelMath.Beliefs;
+using FuelMath.Findings;
 using FuelMath.Internal;
 using FuelMath.Networks;
 using FuelMath.Pumps;
@@ -57,8 +58,10 @@ internal sealed class SolverState
         for (int seat = 0; seat < seats; seat++)
         {
             InjectorStage stage = system.Stages[map.Stages[seat]];
-            DischargePressures[seat] = stage.Discharge == InjectorDischarge.Manifold ? ManifoldGauge : 0;
-            DifferentialPressures[seat] = stage.Belief.DifferentialPressure.InSi();
+            DischargePressures[seat] = stage.DischargeGaugeSi(point);
+            DifferentialPressures[seat] = stage.Belief.ToldSi(DischargePressures[seat]) is { } told and > 0
+                ? told
+                : stage.Belief.DifferentialPressure.InSi();
         }
     }
 
@@ -215,16 +218,27 @@ internal sealed class SolverState
     }
 
     /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>
+    /// <exception cref="NoSolutionException">By what it was told, no fuel would pass.</exception>
     internal StageModel Believed(int stage)
     {
         InjectorStage s = system.Stages[stage];
+        double told =
+            s.Belief.ToldSi(s.DischargeGaugeSi(Point))
+            ?? DifferentialPressures.AsSpan(Map.First[stage], s.Seats.Length).ToArray().Average();
+        if (told <= 0)
+        {
+            throw new NoSolutionException(
+                $"'{system.Name}' at '{Point.Name}'",
+                $"the controller was told a rail fixed at {Show.Bar(s.Belief.DifferentialPressure.InSi())} gauge for stage '{s.Name}', "
+                    + $"which does not exceed the pressure that it sprays against ({Show.Bar(s.DischargeGaugeSi(Point))} gauge): it makes no pulse.",
+                s.Name,
+                double.NaN,
+                0
+            );
+        }
+
         var model = new StageModel([s.Belief.Injector], Periods[stage], Map.PulsesPerChamber[stage]);
-        model.Set(
-            [s.Belief.DifferentialPressure.InSi()],
-            s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(),
-            Point.Supply.InSi(),
-            true
-        );
+        model.Set([told], s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(), Point.Supply.InSi(), true);
         return model;
     }
 }

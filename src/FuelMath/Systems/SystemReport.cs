@@ -18,7 +18,11 @@ internal static class SystemReport
     internal static SystemState Of(FuelSystem system, SolverState state, FuelPathSolution solution)
     {
         ImmutableArray<InjectorResult> injectors = Injectors(system, state, solution);
-        (ImmutableArray<ChamberMixture> chambers, Lambda? lambda) = Mixture(system, state, solution);
+        (ImmutableArray<ChamberMixture> chambers, Lambda? lambda, Lambda? ifOilUnburned) = Mixture(
+            system,
+            state,
+            solution
+        );
         var parts = new SystemParts
         {
             Injectors = injectors,
@@ -27,11 +31,13 @@ internal static class SystemReport
             Regulators = Regulators(system, state, solution),
             Chambers = chambers,
             Lambda = lambda,
+            LambdaIfOilUnburned = ifOilUnburned,
             Target = state.Point.Command.Lambda,
             Wiring = system.Power.Mesh is null
                 ? null
                 : system.Power.StateAt(state.Point.Supply, state.PumpAmperesInAll, state.InjectorConductance),
         };
+        parts = parts.WithReserve(PumpReserve.Of(system, state.Point, parts, solution));
         var evidence = new SolutionEvidence(
             state.Rounds,
             state.Iterations,
@@ -201,7 +207,7 @@ internal static class SystemReport
     }
 
     /// <summary>Air and fuel of each chamber, and the mean that one sensor sees: total air over total fuel.</summary>
-    internal static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean) Mixture(
+    internal static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean, Lambda? IfOilUnburned) Mixture(
         FuelSystem system,
         SolverState state,
         FuelPathSolution solution
@@ -209,7 +215,7 @@ internal static class SystemReport
     {
         if (state.AirMass == 0)
         {
-            return ([], null);
+            return ([], null, null);
         }
 
         double cycles = system.Engine.InjectionsPerSecond(state.Point.Speed, 1).InSi();
@@ -219,12 +225,12 @@ internal static class SystemReport
             fuel[state.Map.Seats[seat].Chamber - 1] += solution.InjectorFlows[seat] * state.Density / cycles;
         }
 
-        double stoichiometric = system.Fuel.StoichiometricRatio.Si;
         double[] air = new double[fuel.Length];
         Array.Fill(air, state.AirMass);
         return (
-            [.. fuel.Select((mass, i) => ChamberMixture.Of(i + 1, state.AirMass, mass, stoichiometric))],
-            ChamberMixture.MeanOf(air, fuel, stoichiometric)
+            [.. fuel.Select((mass, i) => ChamberMixture.Of(i + 1, state.AirMass, mass, system.Fuel))],
+            ChamberMixture.MeanOf(air, fuel, system.Fuel.StoichiometricRatio.Si),
+            ChamberMixture.MeanOf(air, fuel, system.Fuel.StoichiometricWithoutOilSi)
         );
     }
 }

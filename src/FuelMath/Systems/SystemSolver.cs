@@ -36,11 +36,13 @@ internal sealed class SystemSolver
 
     private readonly FuelSystem system;
     private readonly SeatMap map;
+    private readonly bool measuresRail;
 
     internal SystemSolver(FuelSystem system)
     {
         this.system = system;
         map = new SeatMap(system);
+        measuresRail = system.Stages.Any(s => s.Belief.RailReference == RailReference.Measured);
         Path = new FuelPath(system, map);
         Estimates =
         [
@@ -133,8 +135,8 @@ internal sealed class SystemSolver
                     state.Widths
                 );
                 break;
-            case FuelCommandKind.OpenLoop when round > 1:
-                // A belief does not move with the state.
+            case FuelCommandKind.OpenLoop when round > 1 && !measuresRail:
+                // Only a measured rail makes a belief move with the state.
                 break;
             case FuelCommandKind.OpenLoop:
                 for (int s = 0; s < state.Models.Length; s++)

@@ -39,10 +39,13 @@ public sealed class SystemState
         Regulators = parts.Regulators;
         Chambers = parts.Chambers;
         Lambda = parts.Lambda;
+        LambdaIfOilUnburned = parts.LambdaIfOilUnburned;
+        PumpReserve = parts.Reserve is { } reserve ? SiUnits.VolumeFlow(reserve) : null;
         TargetLambda = parts.Target;
         Wiring = parts.Wiring;
         Evidence = evidence;
         Findings = findings;
+        Verdict = Verdict.Of(findings);
     }
 
     /// <summary>The conditions that were asked about.</summary>
@@ -60,6 +63,13 @@ public sealed class SystemState
     /// <summary>Every regulator, in the order of the lines.</summary>
     public ImmutableArray<RegulatorResult> Regulators { get; }
 
+    /// <summary>
+    /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator
+    /// sends back, or what the pumps' curves hold where nothing returns. Null where there is no pump, or nothing says which
+    /// pressure must hold.
+    /// </summary>
+    public VolumeFlow? PumpReserve { get; }
+
     /// <summary>The mixture of every cylinder or rotor.</summary>
     public ImmutableArray<ChamberMixture> Chambers { get; }
 
@@ -68,6 +78,12 @@ public sealed class SystemState
     /// there is no fuel or no air.
     /// </summary>
     public Lambda? Lambda { get; }
+
+    /// <summary>
+    /// The same if none of a premix's oil burns, the lean bound: the truth lies between the two. The same as
+    /// <see cref="Lambda"/> without oil.
+    /// </summary>
+    public Lambda? LambdaIfOilUnburned { get; }
 
     /// <summary>The lambda that was asked for; null when the command asks for none.</summary>
     public Lambda? TargetLambda { get; }
@@ -80,6 +96,9 @@ public sealed class SystemState
 
     /// <summary>What to act on, the gravest first.</summary>
     public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>What the findings come to.</summary>
+    public Verdict Verdict { get; }
 
     /// <summary>The pressure at a node.</summary>
     /// <param name="node">A node of the plan.</param>

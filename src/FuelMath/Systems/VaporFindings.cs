@@ -1,50 +1,65 @@
 using FuelMath.Findings;
+using FuelMath.Fuels;
 using FuelMath.Internal;
 using FuelMath.Sources;
 
 namespace FuelMath.Systems;
 
 /// <summary>What there is to say of boiling fuel.</summary>
+/// <remarks>
+/// Vapor pressure rises with temperature. Below the range of its data the value at the lower end is therefore an upper
+/// bound, and a margin against it is proven; above the range, or with none known, the margin is not known, which is a
+/// warning where fuel is warm and a note where it is not.
+/// </remarks>
 internal sealed class VaporFindings(SolvedSystem solved)
 {
+    /// <summary>
+    /// 37.8 °C, at which the volatility of gasolines is rated. Source: [Common-practice] warmer fuel is hot fuel.
+    /// </summary>
+    private const double Hot = 310.95;
+
     private static readonly DataSource Unchecked = new(
         "Definition",
         "a margin needs a vapor pressure to be held against"
     );
 
+    private readonly double fuel = solved.Point.Fuel.InSi();
+
     internal void Look()
     {
-        if (!solved.System.Fuel.HasVaporPressure)
+        LiquidVaporPressure known = solved.System.Fuel.VaporPressure;
+        if (!known.IsKnown)
         {
-            solved.Add(
-                Severity.Note,
-                $"No vapor pressure is known for '{solved.System.Fuel.Name}'",
-                "unknown",
-                "none",
-                "Hot-fuel behavior is not checked. Measure the blend, or keep the fuel cool and the pump inlet flooded.",
-                Unchecked
+            if (!known.IsNegligible)
+            {
+                NotChecked(
+                    $"No vapor pressure is known for '{solved.System.Fuel.Name}': boiling is not checked",
+                    "unknown",
+                    "a vapor pressure"
+                );
+            }
+
+            return;
+        }
+
+        (double lowest, double highest) = (known.LowestTemperature.InSi(), known.HighestTemperature.InSi());
+        double slack = Guard.EdgeTolerance * highest;
+        if (fuel > highest + slack)
+        {
+            NotChecked(
+                "The vapor pressure is not known at this fuel temperature: boiling is not checked",
+                Shown.Celsius(fuel),
+                Shown.Celsius(highest).As($"data up to {Show.Celsius(highest)}")
             );
             return;
         }
 
-        double vapor;
-        try
-        {
-            vapor = solved.System.Fuel.VaporPressureAt(solved.Point.Fuel).Si;
-        }
-        catch (ArgumentOutOfRangeException outside)
-        {
-            solved.Add(
-                Severity.Note,
-                "Vapor margin is not checked at this fuel temperature",
-                $"{solved.Point.Fuel.InSi() - 273.15:0} degC",
-                "the range of the vapor-pressure data",
-                outside.Message.Split(Environment.NewLine)[0],
-                Unchecked
-            );
-            return;
-        }
+        bool isBound = fuel < lowest - slack;
+        Judge(known.At(SiUnits.Temperature(Math.Max(fuel, lowest))).Si, isBound, lowest);
+    }
 
+    private void Judge(double vapor, bool isBound, double lowest)
+    {
         double least = double.PositiveInfinity;
         string where = "";
         for (int i = 0; i < solved.Pressures.Length; i++)
@@ -57,15 +72,45 @@ internal sealed class VaporFindings(SolvedSystem solved)
         }
 
         double limit = solved.System.Limits.VaporMarginDifference.InSi();
-        if (least < limit)
+        if (least >= limit)
         {
-            solved.Add(
-                least <= 0 ? Severity.Danger : Severity.Warning,
-                $"Fuel is near boiling at '{where}'",
-                $"{Show.Bar(least)} above vapor pressure",
-                Show.Bar(limit),
-                "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
-            );
+            return;
         }
+
+        if (isBound)
+        {
+            NotChecked(
+                "The vapor pressure is not known at this fuel temperature: boiling is not checked",
+                Shown.Celsius(fuel),
+                Shown.Celsius(lowest).As($"data from {Show.Celsius(lowest)}")
+            );
+            return;
+        }
+
+        solved.Add(
+            FindingCode.VaporMarginLow,
+            least <= 0 ? Severity.Danger : Severity.Warning,
+            where,
+            $"Fuel is near boiling at '{where}'",
+            Shown.Bar(least).As($"{Show.Bar(least)} above vapor pressure"),
+            Shown.Bar(limit),
+            "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
+        );
     }
+
+    private void NotChecked(string what, Shown value, Shown limit) =>
+        solved.Add(
+            Finding
+                .Of(
+                    FindingCode.VaporNotChecked,
+                    fuel > Hot ? Severity.Warning : Severity.Note,
+                    solved.System.Fuel.Name,
+                    what,
+                    value,
+                    limit,
+                    Unchecked,
+                    "Measure the vapor pressure of this fuel at this temperature, or keep the fuel cool and the pump inlet flooded."
+                )
+                .AsNotKnown()
+        );
 }

@@ -19,10 +19,12 @@ internal sealed class WiringFindings(SolvedSystem solved)
             if (wiring.StateOf(source.Name) == AlternatorState.AtLimit)
             {
                 solved.Add(
+                    FindingCode.AlternatorAtLimit,
                     Severity.Warning,
+                    source.Name,
                     $"Alternator '{source.Name}' gives all it can",
-                    Show.Volts(wiring.VoltageOf(source.Name).InSi()),
-                    Show.Volts(source.Volts),
+                    Shown.Volts(wiring.VoltageOf(source.Name).InSi()),
+                    Shown.Volts(source.Volts),
                     "The battery makes up for the rest and drains: fewer loads, more speed, or a larger alternator.",
                     SolvedSystem.ByDefinition
                 );

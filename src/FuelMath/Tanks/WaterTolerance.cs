@@ -42,7 +42,9 @@ internal static class WaterTolerance
         if (kelvins < Cold)
         {
             return new(
+                FindingCode.WaterSeparationNotKnown,
                 Severity.Warning,
+                "tank",
                 "water in the tank may separate: nothing is known below -6.7 °C",
                 value,
                 "none",
@@ -55,7 +57,9 @@ internal static class WaterTolerance
         if (ethanol.InSi() < 0.0995)
         {
             return new(
+                FindingCode.WaterSeparationNotKnown,
                 Severity.Warning,
+                "tank",
                 "water in the tank may separate: less than 10 % of ethanol holds less water, how much is not known",
                 value,
                 $"below {Show(limit)}",
@@ -70,9 +74,20 @@ internal static class WaterTolerance
         }
 
         return ethanol.InSi() <= 0.105
-            ? new(Severity.Warning, "water in the tank separates", value, Show(limit), Limit, action)
+            ? new(
+                FindingCode.WaterSeparates,
+                Severity.Warning,
+                "tank",
+                "water in the tank separates",
+                value,
+                Show(limit),
+                Limit,
+                action
+            )
             : new(
+                FindingCode.WaterSeparationNotKnown,
                 Severity.Note,
+                "tank",
                 "more water in the tank than 10 % of ethanol holds: more ethanol holds more, how much is not known",
                 value,
                 $"above {Show(limit)}",

@@ -48,7 +48,9 @@ public static class FuseCheck
         {
             found.Add(
                 new(
+                    FindingCode.ConductorOverloaded,
                     Severity.Danger,
+                    "conductor",
                     "The steady current is more than the conductor may carry",
                     Amperes(steady),
                     Amperes(wire),
@@ -62,7 +64,9 @@ public static class FuseCheck
         {
             found.Add(
                 new(
+                    FindingCode.FuseTooLarge,
                     Severity.Danger,
+                    "fuse",
                     "The fuse does not protect its conductor",
                     Amperes(fuse),
                     Amperes(wire),
@@ -76,7 +80,9 @@ public static class FuseCheck
         {
             found.Add(
                 new(
+                    FindingCode.FuseLoaded,
                     Severity.Warning,
+                    "fuse",
                     "The fuse carries more than its share for long",
                     Amperes(steady),
                     Amperes(part * fuse),
@@ -88,7 +94,9 @@ public static class FuseCheck
 
         found.Add(
             new(
+                FindingCode.ProtectionNotDesigned,
                 Severity.Note,
+                "fuse",
                 "A comparison of three numbers is no design of protection",
                 $"fuse {Amperes(fuse)}, conductor {Amperes(wire)}, steady {Amperes(steady)}",
                 "none",

@@ -148,9 +148,7 @@ public sealed class FittedInjectorsTests
 
         Assert.Contains(
             mixture.Findings,
-            f =>
-                f.Severity == Severity.Danger
-                && f.What == "Chamber 4 runs leaner than asked for at 'test', and the sensor does not show it"
+            f => f.Severity == Severity.Danger && f is { Code: FindingCode.ChamberLean, Part: "chamber 4" }
         );
         Assert.Contains(mixture.Findings, f => f.Action.Contains("misfires", StringComparison.Ordinal));
     }

@@ -46,6 +46,7 @@ public sealed class LayeringTests
         ["FuelMath.Beliefs"] = 26,
         ["FuelMath.Lines"] = 28,
         ["FuelMath.Systems"] = 30,
+        ["FuelMath.Assessments"] = 31,
         ["FuelMath.Tightness"] = 31,
         ["FuelMath.ShopTests"] = 32,
         ["FuelMath.Documents"] = 40,

@@ -1,3 +1,4 @@
+using FuelMath.Findings;
 using FuelMath.Injectors;
 using FuelMath.Systems;
 using UnitsNet;
@@ -71,6 +72,6 @@ public sealed class ControllerBeliefTests
         // One sensor sees total air over total fuel: the harmonic mean of equal-air chambers.
         Close.Within(1e-9, 4 / lambda.Sum(l => 1 / l), state.Lambda!.Value.ToRatio());
         Close.Within(2e-3, 1 / 0.88, lambda[1] / lambda[0]);
-        Assert.Contains(state.Findings, f => f.What == "Chamber 2 runs leaner than the others");
+        Assert.Contains(state.Findings, f => f is { Code: FindingCode.ChamberLean, Part: "chamber 2" });
     }
 }

@@ -1,0 +1,93 @@
+using System.Globalization;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Systems;
+
+namespace FuelMath.Assessments;
+
+/// <summary>A state of a system at a point, or why there is none, and what it comes to.</summary>
+/// <remarks>A refusal is "not known": nothing holds for want of data. Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class AssessedState
+{
+    private static readonly DataSource Rule = new("Definition", "only a state that was found can be judged");
+
+    private AssessedState(StateBasis basis, SystemState? state, Exception? refusal, Verdict verdict) =>
+        (Basis, State, Refusal, Verdict) = (basis, state, refusal, verdict);
+
+    /// <summary>Which injectors it was found with, and who corrects.</summary>
+    public StateBasis Basis { get; }
+
+    /// <summary>The state; null when it was refused.</summary>
+    public SystemState? State { get; }
+
+    /// <summary>Why there is no state; null when there is one.</summary>
+    public Exception? Refusal { get; }
+
+    /// <summary>What it comes to by itself.</summary>
+    public Verdict Verdict { get; }
+
+    internal static AssessedState Of(FuelSystem system, OperatingPoint point, StateBasis basis)
+    {
+        try
+        {
+            SystemState state = system.Solve(point);
+            return new(basis, state, null, state.Verdict);
+        }
+        catch (Exception refusal) when (IsRefusal(refusal))
+        {
+            return new(basis, null, refusal, Verdict.Of([Refused(refusal, basis)]));
+        }
+    }
+
+    /// <summary>
+    /// What solving refuses with: no state, data that do not reach the point, a property that nobody gave, a command that
+    /// does not fit.
+    /// </summary>
+    private static bool IsRefusal(Exception refusal) =>
+        refusal is NoSolutionException or ArgumentException or InvalidOperationException;
+
+    private static Finding Refused(Exception refusal, StateBasis basis)
+    {
+        (string part, string what, string value, string limit) = refusal switch
+        {
+            NoSolutionException none => (
+                none.Where.Length > 0 ? none.Where : "state",
+                $"No steady state was found{Words(basis)}",
+                none.Reason.Trim().TrimEnd('.'),
+                "a steady state"
+            ),
+            OutsideTableException outside => (
+                outside.Table,
+                $"The data do not reach this point{Words(basis)}",
+                string.Create(CultureInfo.InvariantCulture, $"{outside.Table}: {outside.Axis} {outside.Value:g6}"),
+                string.Create(CultureInfo.InvariantCulture, $"{outside.Minimum:g6} to {outside.Maximum:g6}")
+            ),
+            _ => (
+                "state",
+                $"The system is not described at this point{Words(basis)}",
+                ExceptionText.Sentence(refusal).Trim().TrimEnd('.'),
+                "a description"
+            ),
+        };
+        return new Finding(
+            FindingCode.StateRefused,
+            Severity.Warning,
+            part,
+            what,
+            value,
+            limit,
+            Rule,
+            "Nothing is known of this point until there is a state: give the data that are missing, or change the system."
+        ).AsNotKnown();
+    }
+
+    /// <summary>What a text adds to say which injectors.</summary>
+    internal static string Words(StateBasis basis) =>
+        basis switch
+        {
+            StateBasis.AsMeasured => " with the injectors as measured",
+            StateBasis.AsMeasuredUncorrected => " with the injectors as measured and no sensor",
+            _ => "",
+        };
+}

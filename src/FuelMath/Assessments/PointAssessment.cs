@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Systems;
+
+namespace FuelMath.Assessments;
+
+/// <summary>What a system comes to at one operating point: as described, and as measured where it was.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class PointAssessment
+{
+    private PointAssessment(OperatingPoint point, ImmutableArray<AssessedState> states)
+    {
+        (Point, States) = (point, states);
+        Verdict = Verdict.Together(states.Select(Counted));
+        Deciding = states.MaxBy(s => Counted(s).Kind)!;
+    }
+
+    /// <summary>The operating point.</summary>
+    public OperatingPoint Point { get; }
+
+    /// <summary>Every state that was looked at, as described first.</summary>
+    public ImmutableArray<AssessedState> States { get; }
+
+    /// <summary>
+    /// What they come to together. What is a danger only when a sensor fails counts as a warning: act first, so that the
+    /// engine does not rest on a sensor.
+    /// </summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>The state that decides; the first of equals.</summary>
+    public AssessedState Deciding { get; }
+
+    /// <summary>The state with given injectors.</summary>
+    /// <param name="basis">Which.</param>
+    /// <returns>The state; null when that was not looked at.</returns>
+    public AssessedState? Of(StateBasis basis) => States.FirstOrDefault(s => s.Basis == basis);
+
+    /// <summary>Formats the point and its verdict as one line.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Point.Name}{(Verdict.Kind == VerdictKind.Holds ? "" : AssessedState.Words(Deciding.Basis))}: {Verdict}";
+
+    internal static PointAssessment Of(FuelSystem system, OperatingPoint point, FuelSystem? measured)
+    {
+        var states = ImmutableArray.CreateBuilder<AssessedState>();
+        states.Add(AssessedState.Of(system, point, StateBasis.AsDescribed));
+        if (measured is not null)
+        {
+            states.Add(AssessedState.Of(measured, point, StateBasis.AsMeasured));
+            if (point.Command is { Kind: FuelCommandKind.HoldLambda, Lambda: { } lambda })
+            {
+                states.Add(
+                    AssessedState.Of(
+                        measured,
+                        point.WithCommand(FuelCommand.OpenLoop(lambda)),
+                        StateBasis.AsMeasuredUncorrected
+                    )
+                );
+            }
+        }
+
+        return new(point, states.ToImmutable());
+    }
+
+    private static Verdict Counted(AssessedState state) =>
+        state.Basis == StateBasis.AsMeasuredUncorrected
+            ? Verdict.Of(
+                state.Verdict.Findings.Select(f => f.Severity == Severity.Danger ? f.WithSeverity(Severity.Warning) : f)
+            )
+            : state.Verdict;
+}

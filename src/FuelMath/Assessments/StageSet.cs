@@ -1,0 +1,60 @@
+using FuelMath.Bench;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Sources;
+
+namespace FuelMath.Assessments;
+
+/// <summary>The set of injectors of one stage as the bench found it.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class StageSet
+{
+    private static readonly DataSource Rule = new(
+        "Definition",
+        "a set is accepted when it is matched and each of it is"
+    );
+
+    /// <summary>Says which stage a set belongs to.</summary>
+    /// <param name="stage">The stage's name; not blank.</param>
+    /// <param name="report">What the bench found.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="report"/> is null.</exception>
+    public StageSet(string stage, SetReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        (Stage, Report) = (Guard.Name(stage, nameof(stage)), report);
+        Verdict = report.IsAccepted ? Verdict.Of(report.Findings) : Verdict.Of([NotAccepted(), .. report.Findings]);
+    }
+
+    /// <summary>The stage's name.</summary>
+    public string Stage { get; }
+
+    /// <summary>What the bench found.</summary>
+    public SetReport Report { get; }
+
+    /// <summary>What the set comes to: never "holds" when it is not accepted.</summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>Not known where the readings only do not settle it; else something to act on.</summary>
+    private Finding NotAccepted()
+    {
+        string[] named = [.. Report.Members.Where(m => !m.IsAccepted).Select(m => $"'{m.Name}'")];
+        string why =
+            named.Length == 0 ? "spread"
+            : Report.IsMatched ? string.Join(", ", named)
+            : $"spread; {string.Join(", ", named)}";
+        var finding = new Finding(
+            FindingCode.SetNotAccepted,
+            Severity.Warning,
+            Stage,
+            $"The injectors of stage '{Stage}' are not accepted",
+            why,
+            "accepted",
+            Rule,
+            "See what the bench says of each; clean, read again or exchange."
+        );
+        return Verdict.Of(Report.Findings).Kind is VerdictKind.Holds or VerdictKind.NotKnown
+            ? finding.AsNotKnown()
+            : finding;
+    }
+}

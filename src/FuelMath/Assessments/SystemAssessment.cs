@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
+using FuelMath.Sources;
+using FuelMath.Systems;
+
+namespace FuelMath.Assessments;
+
+/// <summary>
+/// A fuel system at its operating points, as described and, where its injectors were on a bench, as measured; with one verdict
+/// for each point, one for each set of injectors, and one for all.
+/// </summary>
+/// <remarks>
+/// Nothing holds for want of data: a refused state, a set that is not accepted, a vapor pressure that nobody knows all stand in
+/// the verdict. It is no clearance to load an engine: verify with a sensor at light load first. Immutable and safe to share
+/// between threads. Equality is by reference.
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Assessment" />
+/// </example>
+public sealed class SystemAssessment
+{
+    private static readonly DataSource Rule = new("Definition", "what was not read on a bench is taken as described");
+
+    /// <summary>Assesses a system as described.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="points">Where it is to run; none gives a verdict of "not known". Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public SystemAssessment(FuelSystem system, IEnumerable<OperatingPoint> points)
+        : this(system, points, null, []) { }
+
+    /// <summary>Assesses a system as described and as measured.</summary>
+    /// <param name="system">The system as described.</param>
+    /// <param name="points">Where it is to run; none gives a verdict of "not known". Copied.</param>
+    /// <param name="measured">The same system with its injectors as they were measured.</param>
+    /// <param name="sets">What the bench found of each stage. Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A set names a stage that the system does not have, or one stage has two sets.</exception>
+    public static SystemAssessment FromBench(
+        FuelSystem system,
+        IEnumerable<OperatingPoint> points,
+        FuelSystem measured,
+        IEnumerable<StageSet> sets
+    )
+    {
+        ArgumentNullException.ThrowIfNull(measured);
+        return new(system, points, measured, sets);
+    }
+
+    private SystemAssessment(
+        FuelSystem system,
+        IEnumerable<OperatingPoint> points,
+        FuelSystem? measured,
+        IEnumerable<StageSet> sets
+    )
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(sets);
+        (System, Measured, Sets) = (system, measured, [.. sets]);
+        CheckSets();
+        Points = [.. points.Select(p => PointAssessment.Of(system, p, measured))];
+        Verdict[] own =
+        [
+            Verdict.Together(Points.Select(p => p.Verdict)),
+            .. Sets.Select(s => s.Verdict),
+            Verdict.Of(NotMeasured()),
+        ];
+        Verdict = Verdict.Together(own);
+    }
+
+    /// <summary>The system as described.</summary>
+    public FuelSystem System { get; }
+
+    /// <summary>The system with its injectors as measured; null when they were not.</summary>
+    public FuelSystem? Measured { get; }
+
+    /// <summary>Every point, in the order given.</summary>
+    public ImmutableArray<PointAssessment> Points { get; }
+
+    /// <summary>Every set of injectors that was on the bench, in the order given.</summary>
+    public ImmutableArray<StageSet> Sets { get; }
+
+    /// <summary>What the whole comes to.</summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>Formats the verdict on the whole as one line.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{System.Name}: {Verdict}";
+
+    private void CheckSets()
+    {
+        string[] stages = [.. System.Stages.Select(s => s.Name)];
+        string? unknown = Sets.Select(s => s.Stage).FirstOrDefault(s => !stages.Contains(s));
+        if (unknown is not null)
+        {
+            throw new ArgumentException($"Must name one of: {string.Join(", ", stages)}; it was '{unknown}'.", "sets");
+        }
+
+        Internal.Guard.DifferentNames(Sets.Select(s => s.Stage), "sets");
+    }
+
+    private IEnumerable<Finding> NotMeasured() =>
+        Measured is null
+            ? []
+            : System
+                .Stages.Where(s => Sets.All(set => set.Stage != s.Name))
+                .Select(s =>
+                    new Finding(
+                        FindingCode.SetNotMeasured,
+                        Severity.Note,
+                        s.Name,
+                        $"No reading of the injectors of stage '{s.Name}' is judged",
+                        "none",
+                        "a set report",
+                        Rule,
+                        "Put them on the bench as well."
+                    ).AsNotKnown()
+                );
+}

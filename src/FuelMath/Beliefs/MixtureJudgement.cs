@@ -1,0 +1,168 @@
+using FuelMath.Findings;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Sources;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>
+/// The one judgement of a mixture: every chamber, and the mean of those behind one sensor, against the lambda asked for.
+/// Predicted, believed and measured states are all held here.
+/// </summary>
+/// <remarks>
+/// The limit is one, and the mean and a chamber share it: a chamber 4 % above a mean that is 3 % above what was asked is 7 %
+/// too lean, though each step by itself would pass. Where a sensor holds the mean, all of the limit is left to the chambers;
+/// where it does not reach what was asked, only the rest. With no lambda asked for, chambers are held against their mean,
+/// and that the mean was not judged is said.
+/// </remarks>
+/// <param name="fuel">The fuel that is burned.</param>
+/// <param name="asked">The lambda asked for; null when nobody asked for one.</param>
+/// <param name="limit">By what share lambda may exceed it.</param>
+/// <param name="source">Where the limit comes from.</param>
+/// <param name="place">What a text adds to say where: empty, or " at 'idle'".</param>
+internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, DataSource source, string place)
+{
+    private static readonly DataSource NoTarget = new("Definition", "a mixture is judged against the lambda asked for");
+
+    private static readonly DataSource Bounds = new("Definition", "total air over fuel, the oil burned and not burned");
+
+    /// <summary>A smaller part of the limit is not worth a word.</summary>
+    private const double Shared = 5e-4;
+
+    private readonly double edge = limit + Guard.EdgeTolerance;
+
+    internal IEnumerable<Finding> Of(IReadOnlyList<ChamberMixture> chambers, Lambda? mean) =>
+        chambers.Count == 0 ? []
+        : asked is { } target
+            ? [.. Mean(chambers, mean, target), .. Chambers(chambers, mean, target), .. Oil(chambers, mean, target)]
+        : mean is { } only ? [NotJudged(only), .. Chambers(chambers, mean, only), .. Oil(chambers, mean, only)]
+        : [];
+
+    private IEnumerable<Finding> Mean(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
+    {
+        if (mean is { } lambda && chambers.Count > 1 && Math.Abs(Over(lambda, target)) > edge)
+        {
+            bool lean = lambda > target;
+            yield return Finding.Of(
+                lean ? FindingCode.MixtureLean : FindingCode.MixtureRich,
+                lean ? Severity.Danger : Severity.Warning,
+                "mixture",
+                $"The mixture is {(lean ? "leaner" : "richer")} than asked for{place}",
+                Deviation(lambda, target, ""),
+                Shown.Percent(lean ? limit : -limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
+                source,
+                lean
+                    ? "Do not load the engine: a lean mixture destroys it. Correct the characterization, the pressure or the injector size first."
+                    : "Correct the characterization or the pressure before tuning anything else."
+            );
+        }
+    }
+
+    private IEnumerable<Finding> Chambers(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
+    {
+        foreach (ChamberMixture chamber in chambers)
+        {
+            if (chamber.Lambda is not { } lambda)
+            {
+                yield return Finding.Of(
+                    FindingCode.ChamberWithoutFuel,
+                    Severity.Danger,
+                    $"chamber {chamber.Chamber}",
+                    $"Chamber {chamber.Chamber} gets no fuel{place}",
+                    "no fuel",
+                    $"lambda {Show.Lambda(target.Si)}",
+                    source,
+                    "The pulse ends inside the dead time, or the injector is blocked: correct the dead time that the controller was told, or clean the injector."
+                );
+                continue;
+            }
+
+            // A mean that is too lean says it for all that are no leaner.
+            bool said = mean is { } all && Over(all, target) > edge && Over(lambda, all) <= Guard.EdgeTolerance;
+            if (Over(lambda, target) > edge && !(said && chambers.Count > 1))
+            {
+                yield return Lean(chamber.Chamber, lambda, mean ?? lambda, target, chambers.Count > 1);
+            }
+        }
+    }
+
+    private Finding Lean(int chamber, Lambda lambda, Lambda mean, Lambda target, bool hasOthers)
+    {
+        bool hidden = hasOthers && Over(mean, target) <= edge;
+        string against = asked is null ? "than the others" : "than asked for";
+        string rest =
+            hidden && asked is not null && Math.Abs(Over(mean, target)) >= Shared
+                ? $"; the mean takes {Show.Percent(Over(mean, target))} and leaves {Show.Percent(limit - Over(mean, target))}"
+                : "";
+        return Finding.Of(
+            FindingCode.ChamberLean,
+            Severity.Danger,
+            $"chamber {chamber}",
+            $"Chamber {chamber} runs leaner {against}{place}{(hidden ? ", and one sensor for all does not show it" : "")}",
+            Deviation(lambda, target, rest),
+            Shown.Percent(limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
+            source,
+            "Do not load the engine: clean, exchange or individually correct that injector first."
+        );
+    }
+
+    /// <summary>Both bounds of a premix: a warning where only the lean one leaves the limit.</summary>
+    private IEnumerable<Finding> Oil(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
+    {
+        if (!fuel.HoldsOil || mean is not { } burned)
+        {
+            yield break;
+        }
+
+        ChamberMixture leanest = chambers.Where(c => c.Lambda is not null).MaxBy(c => c.Lambda!.Value.Si)!;
+        if (leanest.LambdaIfOilUnburned is not { } bound)
+        {
+            yield break;
+        }
+
+        bool open = Over(bound, target) > edge && Over(leanest.Lambda!.Value, target) <= edge;
+        yield return Finding.Of(
+            FindingCode.PremixMixture,
+            open ? Severity.Warning : Severity.Note,
+            $"chamber {leanest.Chamber}",
+            $"How lean a premix runs depends on how much of its oil burns{place}",
+            Shown
+                .Percent(Over(bound, target))
+                .As(
+                    $"lambda {Show.Lambda(leanest.Lambda!.Value.Si)} in chamber {leanest.Chamber} if all of it burns, {Show.Lambda(bound.Si)} if none does"
+                ),
+            Shown.Percent(limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
+            open ? source : Bounds,
+            open
+                ? "The lean bound is beyond the limit: ask for a richer mixture until a sensor or the plugs say how much burns."
+                : "The truth lies between the two; a sensor in the exhaust does not tell them apart."
+        );
+    }
+
+    private static Finding NotJudged(Lambda mean) =>
+        Finding
+            .Of(
+                FindingCode.MixtureNotJudged,
+                Severity.Warning,
+                "mixture",
+                "The mixture is not judged: no lambda was asked for",
+                $"lambda {Show.Lambda(mean.Si)}",
+                "none",
+                NoTarget,
+                "Ask for a lambda, or hold this one against what the engine needs."
+            )
+            .AsNotKnown();
+
+    private static Shown Deviation(Lambda lambda, Lambda target, string rest)
+    {
+        double over = Over(lambda, target);
+        return Shown
+            .Percent(over)
+            .As(
+                $"lambda {Show.Lambda(lambda.Si)}, {Show.Percent(Math.Abs(over))} {(over < 0 ? "below" : "above")} {Show.Lambda(target.Si)}{rest}"
+            );
+    }
+
+    private static double Over(Lambda lambda, Lambda target) => (lambda.Si / target.Si) - 1;
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Findings;
+
+/// <summary>What findings come to: holds, act first, not known or do not run, with the findings that decide.</summary>
+/// <remarks>
+/// <para>
+/// A danger makes "do not run". Else a warning that says what could not be judged makes "not known", and any other warning
+/// "act first". Notes leave "holds"; what they say was not judged stands beside it in <see cref="NotJudged"/>. A verdict on
+/// nothing is "not known".
+/// </para>
+/// <para>
+/// "Holds" is a statement about the data given, never clearance to load an engine: verify with a sensor at light load first.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Verdict" />
+/// </example>
+public sealed class Verdict
+{
+    private Verdict(ImmutableArray<Finding> findings)
+    {
+        Findings = findings;
+        Kind = findings.Select(KindOf).DefaultIfEmpty(VerdictKind.Holds).Max();
+        Reasons = Kind == VerdictKind.Holds ? [] : [.. findings.Where(f => KindOf(f) == Kind)];
+        NotJudged = [.. findings.Where(f => f.IsNotKnown)];
+    }
+
+    /// <summary>What it says.</summary>
+    public VerdictKind Kind { get; }
+
+    /// <summary>The findings that decide it; empty when it holds.</summary>
+    public ImmutableArray<Finding> Reasons { get; }
+
+    /// <summary>What could not be judged, whether it decides or not.</summary>
+    public ImmutableArray<Finding> NotJudged { get; }
+
+    /// <summary>All findings, the gravest first.</summary>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>The verdict on something that was judged.</summary>
+    /// <param name="findings">What was found; none when nothing was. Copied.</param>
+    /// <returns>The verdict.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="findings"/> is null.</exception>
+    public static Verdict Of(IEnumerable<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        return new([.. findings.OrderByDescending(KindOf).ThenByDescending(f => f.Severity)]);
+    }
+
+    /// <summary>The verdict on several things together: the worst of theirs, and the same finding once.</summary>
+    /// <param name="verdicts">Theirs; with none of them nothing is known.</param>
+    /// <returns>The verdict.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="verdicts"/> is null.</exception>
+    public static Verdict Together(IEnumerable<Verdict> verdicts)
+    {
+        ArgumentNullException.ThrowIfNull(verdicts);
+        ImmutableArray<Verdict> all = [.. verdicts];
+        return all.IsEmpty
+            ? Of([Nothing])
+            : Of(
+                all.SelectMany(v => v.Findings).DistinctBy(f => (f.Code, f.Severity, f.Part, f.What, f.Value, f.Limit))
+            );
+    }
+
+    /// <summary>What a verdict on a single finding would be.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <returns>The kind.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="finding"/> is null.</exception>
+    public static VerdictKind KindOf(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return finding.Severity switch
+        {
+            Severity.Danger => VerdictKind.DoNotRun,
+            Severity.Warning => finding.IsNotKnown ? VerdictKind.NotKnown : VerdictKind.ActFirst,
+            _ => VerdictKind.Holds,
+        };
+    }
+
+    /// <summary>Formats the verdict as one line: the words, the first reason, how many more, and what was not judged.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString()
+    {
+        string text = Words(Kind);
+        if (!Reasons.IsEmpty)
+        {
+            string more = Reasons.Length > 1 ? $" and {Reasons.Length - 1} more" : "";
+            text += $": {Reasons[0].What} ({Reasons[0].Value}){more}";
+        }
+
+        string[] open = [.. NotJudged.Except(Reasons).Select(f => f.What).Distinct()];
+        return open.Length == 0 ? text : $"{text}; not judged: {string.Join("; ", open)}";
+    }
+
+    /// <summary>The words for a kind.</summary>
+    internal static string Words(VerdictKind kind) =>
+        kind switch
+        {
+            VerdictKind.Holds => "holds",
+            VerdictKind.ActFirst => "act first",
+            VerdictKind.DoNotRun => "do not run",
+            _ => "not known",
+        };
+
+    private static Finding Nothing { get; } =
+        new Finding(
+            FindingCode.NothingJudged,
+            Severity.Warning,
+            "everything",
+            "There is nothing to judge",
+            "none given",
+            "one or more",
+            new("Definition", "a verdict needs something that it is about"),
+            "Give an operating point."
+        ).AsNotKnown();
+}

@@ -1,0 +1,13 @@
+namespace FuelMath.Fuels;
+
+/// <summary>The oil in a fuel: its mass, and the oxygen that would burn it, for each kg of the fuel.</summary>
+internal readonly record struct OilShare(double MassFraction, double OxygenDemand)
+{
+    /// <summary>Air for each mass when the oil does not burn, of a fuel that burns with so much oxygen.</summary>
+    internal double AirWithout(double oxygenDemand) =>
+        Math.Max(oxygenDemand - OxygenDemand, 0) / AirModel.StandardDry.OxygenFraction;
+
+    internal OilShare Times(double share) => new(MassFraction * share, OxygenDemand * share);
+
+    internal OilShare Plus(OilShare other) => new(MassFraction + other.MassFraction, OxygenDemand + other.OxygenDemand);
+}

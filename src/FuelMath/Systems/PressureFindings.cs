@@ -1,0 +1,105 @@
+using FuelMath.Beliefs;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Regulators;
+
+namespace FuelMath.Systems;
+
+/// <summary>Whether the pressure across the injectors is what the controller was told, and if not, why.</summary>
+internal sealed class PressureFindings(SolvedSystem solved)
+{
+    /// <summary>By how much less is a danger. Source: [Common-practice] no single work.</summary>
+    private const double MuchLess = -0.15;
+
+    private readonly double limit = solved.System.Limits.PressureDeviation.InSi();
+
+    internal void Look(InjectorStage stage)
+    {
+        double discharge = stage.DischargeGaugeSi(solved.Point);
+        if (stage.Belief.ToldSi(discharge) is not { } told)
+        {
+            // It is measured: nothing was told that could be wrong.
+            return;
+        }
+
+        InjectorResult? worst = solved
+            .Parts.Injectors.Where(i => i.Stage == stage.Name)
+            .MaxBy(i => Math.Abs(i.DifferentialPressure.InSi() - told));
+        if (worst is null || IsNear(worst, told))
+        {
+            return;
+        }
+
+        // The same pressure entered, with the other reference.
+        double entered = stage.Belief.DifferentialPressure.InSi();
+        bool isToldFixed = stage.Belief.RailReference == RailReference.Fixed;
+        double other = isToldFixed ? entered : entered - discharge;
+        if (discharge == 0 || !IsOtherReference(worst, isToldFixed, other))
+        {
+            NotAsTold(worst, told);
+            return;
+        }
+
+        double off = Off(worst, told);
+        string real = isToldFixed ? "follows the manifold" : "is fixed";
+        solved.Add(
+            FindingCode.RailReferenceNotAsTold,
+            off < MuchLess ? Severity.Danger : Severity.Warning,
+            stage.Name,
+            $"The rail of stage '{stage.Name}' {real}, and the controller was told that it {(isToldFixed ? "is fixed" : "follows the manifold")}",
+            Value(worst, told),
+            Shown.Percent(limit).As($"within {Show.Percent(limit)}"),
+            $"Tell the controller that the rail {real}, or change the regulator's reference: {(off < 0 ? "less" : "more")} fuel passes here at the same pulse width."
+        );
+        if (other > 0 && !IsNear(worst, other))
+        {
+            NotAsTold(worst, other);
+        }
+    }
+
+    /// <summary>By the regulators where there are any; else by whether the other reference explains the pressure.</summary>
+    private bool IsOtherReference(InjectorResult worst, bool isToldFixed, double other)
+    {
+        RegulatorReference[] references =
+        [
+            .. solved.System.Plan.Lines.Select(l => l.Reference).OfType<RegulatorReference>(),
+        ];
+        return references.Length > 0
+            ? Array.TrueForAll(references, r => (r == RegulatorReference.Manifold) == isToldFixed)
+            : other > 0 && IsNear(worst, other);
+    }
+
+    private void NotAsTold(InjectorResult worst, double told)
+    {
+        double off = Off(worst, told);
+        solved.Add(
+            FindingCode.PressureNotAsTold,
+            off < MuchLess ? Severity.Danger : Severity.Warning,
+            worst.Seat.Node,
+            $"Injector differential pressure at '{worst.Seat.Node}' is not what the controller was told",
+            Value(worst, told),
+            Shown.Percent(limit).As($"within {Show.Percent(limit)}"),
+            off < 0
+                ? "Less fuel passes at the same pulse width: find the pressure loss, or give the controller a measured pressure."
+                : "More fuel passes at the same pulse width: find what lifts the pressure, or give the controller a measured pressure."
+        );
+    }
+
+    private static Shown Value(InjectorResult worst, double told)
+    {
+        (double off, string real) = (Off(worst, told), Show.Bar(worst.DifferentialPressure.InSi()));
+        return Shown
+            .Percent(off)
+            .As(
+                told > 0
+                    ? $"{real}, {Show.Percent(Math.Abs(off))} {(off < 0 ? "below" : "above")} {Show.Bar(told)}"
+                    : $"{real}, where the controller reckons with none"
+            );
+    }
+
+    private bool IsNear(InjectorResult worst, double told) => told > 0 && Math.Abs(Off(worst, told)) <= limit;
+
+    /// <summary>The pressure over the one told, less one; that again where the controller reckons with none.</summary>
+    private static double Off(InjectorResult worst, double told) =>
+        told > 0 ? (worst.DifferentialPressure.InSi() / told) - 1 : 1;
+}

@@ -1,0 +1,157 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Pumps;
+
+namespace FuelMath.Systems;
+
+/// <summary>What the pumps of a solved state could still give at the pressure that must hold, beyond what is drawn.</summary>
+/// <remarks>
+/// Behind a bypass regulator that is what it sends back. Ahead of a reducing regulator, or without any, the pumps run up
+/// their curves to whatever pressure is left over: that surplus is given up, losses grown with the square of the flow, and
+/// the curves read again at the voltage of the state.
+/// </remarks>
+internal sealed class PumpReserve
+{
+    private const double Near = 1e-6;
+    private readonly FuelSystem system;
+    private readonly SystemParts parts;
+    private readonly PumpCurve[] curves;
+    private readonly double drawn;
+    private readonly double surplus;
+    private readonly double losses;
+
+    private PumpReserve(FuelSystem system, SystemParts parts, double surplus, double losses, double drawn)
+    {
+        (this.system, this.parts, this.surplus, this.losses, this.drawn) = (system, parts, surplus, losses, drawn);
+        FuelLine[] pumps = [.. system.Plan.Lines.Where(l => l.Pump is not null)];
+        curves = [.. pumps.Zip(parts.Pumps, (line, match) => line.Pump!.CurveAt(match.Voltage))];
+    }
+
+    /// <summary>The reserve, m3/s; null where there is no pump or nothing says what pressure must hold.</summary>
+    internal static double? Of(FuelSystem system, OperatingPoint point, SystemParts parts, FuelPathSolution path)
+    {
+        if (parts.Pumps.IsEmpty)
+        {
+            return null;
+        }
+
+        if (parts.Regulators.Any(r => !r.IsReducing))
+        {
+            return parts.Regulators.Sum(r => r.BypassedFlow.InSi());
+        }
+
+        double drawn = parts.Injectors.Sum(i => i.MeanFlow.InSi());
+        return Surplus(system, point, parts) is { } surplus
+            ? new PumpReserve(
+                system,
+                parts,
+                surplus,
+                drawn > 0 ? Dissipated(system, point, path) / drawn : 0,
+                drawn
+            ).Value()
+            : null;
+    }
+
+    /// <summary>The pressure that may be given up before something that must hold does not, Pa.</summary>
+    private static double? Surplus(FuelSystem system, OperatingPoint point, SystemParts parts)
+    {
+        if (!parts.Regulators.IsEmpty)
+        {
+            return parts.Regulators.Min(r => r.Inlet.Si - r.Outlet.Si);
+        }
+
+        double? least = null;
+        foreach (InjectorResult injector in parts.Injectors)
+        {
+            InjectorStage stage = system.Stages.First(s => s.Name == injector.Stage);
+            if (stage.Belief.ToldSi(stage.DischargeGaugeSi(point)) is { } told)
+            {
+                double over = injector.DifferentialPressure.InSi() - told;
+                least = Math.Min(over, least ?? over);
+            }
+        }
+
+        return least;
+    }
+
+    /// <summary>What hoses, fittings and filters take, W.</summary>
+    private static double Dissipated(FuelSystem system, OperatingPoint point, FuelPathSolution path)
+    {
+        double weight = system.Fuel.DensityAt(point.Fuel).InSi() * Hydrostatics.StandardGravity;
+        double sum = 0;
+        for (int i = 0; i < system.Plan.Lines.Length; i++)
+        {
+            FuelLine line = system.Plan.Lines[i];
+            if (line.Pump is null && line.Reference is null && line.Relief is null)
+            {
+                (int from, int to) = (Node(system, line.From), Node(system, line.To));
+                double head = weight * (Height(system, from) - Height(system, to));
+                sum += path.LineFlows[i] * (path.NodePressures[from] - path.NodePressures[to] + head);
+            }
+        }
+
+        return Math.Max(sum, 0);
+    }
+
+    private static int Node(FuelSystem system, string name) => SeatMap.NodeIndex(system.Plan, name);
+
+    private static double Height(FuelSystem system, int node) => system.Plan.Nodes[node].Elevation.InSi();
+
+    private double? Value()
+    {
+        bool several = curves.Length > 1;
+        bool inSeries = several && parts.Pumps.All(p => p.Flow.InSi() >= drawn * (1 - Near));
+        if (several && drawn == 0)
+        {
+            return null;
+        }
+
+        double most = inSeries ? curves.Min(c => c.GreatestFlow.InSi()) : curves.Sum(c => c.GreatestFlow.InSi());
+        return Spare(drawn, inSeries) < 0
+            ? 0
+            : (Spare(most, inSeries) >= 0 ? most : Rising.Root(q => -Spare(q, inSeries), 0, drawn, most)) - drawn;
+    }
+
+    /// <summary>Pressure or flow left when so much is drawn, as a share of what there is: falls through zero.</summary>
+    private double Spare(double flow, bool inSeries)
+    {
+        double growth = drawn > 0 ? losses * ((flow / drawn * (flow / drawn)) - 1) : 0;
+        double give = surplus - OpenLoss(flow) - growth;
+        if (inSeries)
+        {
+            double rise = curves.Sum(c => c.RiseAt(SiUnits.VolumeFlow(Math.Max(flow, c.LeastFlow.InSi()))).InSi());
+            double needed = parts.Pumps.Sum(p => p.PressureRise.InSi()) - give;
+            return (rise - needed) / Math.Max(needed, rise);
+        }
+
+        double brought = 0;
+        for (int i = 0; i < curves.Length; i++)
+        {
+            brought += FlowAt(curves[i], parts.Pumps[i].PressureRise.InSi() - give);
+        }
+
+        return (brought - flow) / Math.Max(brought, flow);
+    }
+
+    /// <summary>A curve that ends at a flow gives no more than that is known of; beyond its greatest rise it gives nothing.</summary>
+    private static double FlowAt(PumpCurve curve, double rise) =>
+        rise > curve.GreatestPressureRise.InSi()
+            ? 0
+            : curve.FlowAt(SiUnits.Pressure(Math.Max(rise, curve.LeastPressureRise.InSi()))).InSi();
+
+    /// <summary>What the reducing regulators take when they are open to their stop, the worst of them carrying all.</summary>
+    private double OpenLoss(double flow)
+    {
+        double worst = 0;
+        foreach (FuelLine line in system.Plan.Lines)
+        {
+            if (line.ReducingRegulator is { FullyOpen: { } open })
+            {
+                double share = flow / open.Flow.InSi();
+                worst = Math.Max(worst, open.PressureLoss.InSi() * share * share);
+            }
+        }
+
+        return worst;
+    }
+}

@@ -1,0 +1,111 @@
+using System.Text.RegularExpressions;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using FuelMath.Findings;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Tests.Assessments;
+
+/// <summary>How findings become a verdict.</summary>
+public sealed partial class VerdictTests
+{
+    private static readonly DataSource Rule = new("Definition", "a test");
+
+    private static readonly Gen<Finding> AnyFinding = Gen.Zip(
+            Gen.Elements(Enum.GetValues<Severity>()),
+            Gen.Elements(true, false)
+        )
+        .Select(pair => Made(pair.Item1, pair.Item2));
+
+    [Theory]
+    [InlineData(Severity.Note, false, VerdictKind.Holds)]
+    [InlineData(Severity.Note, true, VerdictKind.Holds)]
+    [InlineData(Severity.Warning, false, VerdictKind.ActFirst)]
+    [InlineData(Severity.Warning, true, VerdictKind.NotKnown)]
+    [InlineData(Severity.Danger, false, VerdictKind.DoNotRun)]
+    [InlineData(Severity.Danger, true, VerdictKind.DoNotRun)]
+    public void Of_OneFinding_FollowsItsSeverity(Severity severity, bool isNotKnown, VerdictKind expected)
+    {
+        Finding finding = Made(severity, isNotKnown);
+        var verdict = Verdict.Of([finding]);
+
+        Assert.Equal(expected, verdict.Kind);
+        Assert.Equal<Finding>(expected == VerdictKind.Holds ? [] : [finding], [.. verdict.Reasons]);
+        Assert.Equal<Finding>(isNotKnown ? [finding] : [], [.. verdict.NotJudged]);
+    }
+
+    /// <summary>The worst decides, whatever the order and however they are put together.</summary>
+    [Property]
+    public Property Together_OfAnyParts_IsTheWorstOfAll() =>
+        Prop.ForAll(
+            AnyFinding.ListOf().ToArbitrary(),
+            AnyFinding.ListOf().ToArbitrary(),
+            (one, other) =>
+            {
+                var together = Verdict.Together([Verdict.Of(one), Verdict.Of(other)]);
+                VerdictKind worst = one.Concat(other).Select(Verdict.KindOf).DefaultIfEmpty(VerdictKind.Holds).Max();
+                return together.Kind == worst
+                    && together.Reasons.All(r => Verdict.KindOf(r) == worst)
+                    && (worst == VerdictKind.Holds) == together.Reasons.IsEmpty
+                    && together.Kind == Verdict.Of(other.Concat(one)).Kind;
+            }
+        );
+
+    [Fact]
+    public void Together_OfNothing_IsNotKnown()
+    {
+        var verdict = Verdict.Together([]);
+
+        Assert.Equal(VerdictKind.NotKnown, verdict.Kind);
+        Assert.Equal(FindingCode.NothingJudged, Assert.Single(verdict.Reasons).Code);
+    }
+
+    [Fact]
+    public void ToString_HoldsWithSomethingNotJudged_SaysBoth() =>
+        Assert.Equal("holds; not judged: something", Verdict.Of([Made(Severity.Note, true)]).ToString());
+
+    [Fact]
+    public void WithQuantities_OfAFinding_KeepsTheRest()
+    {
+        Finding finding = Made(Severity.Warning, true).WithQuantities(Pressure.FromBars(3), Pressure.FromBars(2));
+
+        Assert.Equal(3, ((Pressure)finding.ValueQuantity!).Bars);
+        Assert.Equal(2, ((Pressure)finding.LimitQuantity!).Bars);
+        Assert.True(finding.IsNotKnown);
+        Assert.Equal((FindingCode.Custom, "part"), (finding.Code, finding.Part));
+    }
+
+    /// <summary>Every code has its row on the page, and every row its code.</summary>
+    [Fact]
+    public void Page_ListsEveryCode() =>
+        Assert.Equal(
+            Enum.GetNames<FindingCode>(),
+            Row().Matches(House.Repository.Read("docs/rooms/findings.md")).Select(m => m.Groups["code"].Value)
+        );
+
+    /// <summary>A code that no source gives is a promise without a finding.</summary>
+    [Fact]
+    public void EveryCode_IsGivenSomewhere()
+    {
+        string all = string.Join(
+            "\n",
+            House
+                .Repository.Code("src/")
+                .Where(f => !f.EndsWith("FindingCode.cs", StringComparison.Ordinal))
+                .Select(House.Repository.Read)
+        );
+
+        House.Offenders.None(Enum.GetNames<FindingCode>().Where(c => !Regex.IsMatch(all, $@"FindingCode\.{c}\b")));
+    }
+
+    private static Finding Made(Severity severity, bool isNotKnown)
+    {
+        var finding = new Finding(FindingCode.Custom, severity, "part", "something", "1", "none", Rule, "Do it.");
+        return isNotKnown ? finding.AsNotKnown() : finding;
+    }
+
+    [GeneratedRegex(@"^\| `(?<code>\w+)` \|", RegexOptions.Multiline)]
+    private static partial Regex Row();
+}
