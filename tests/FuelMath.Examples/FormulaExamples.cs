@@ -63,8 +63,8 @@ public sealed class FormulaExamples
     public void FormulaOfYourOwn()
     {
         #region OwnFormula
-        var length = new Symbol("L", "m", "length of hose", null);
-        var volume = new Symbol("Vh", "m3", "volume of fuel in the hose", null);
+        var length = new Symbol("L", "m", "length of hose");
+        var volume = new Symbol("Vh", "m3", "volume of fuel in the hose");
         FormulaInfo formula = FormulaInfo.Of(
             new HoseVolume(),
             "Workshop.HoseVolume",

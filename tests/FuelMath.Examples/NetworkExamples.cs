@@ -2,6 +2,7 @@ using FuelMath.Formulas;
 using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 using FuelMath.Tables;
 using UnitsNet;
 
@@ -125,8 +126,9 @@ public sealed class NetworkExamples
         );
         NetworkState state = network.Solve();
 
-        var turn = new Symbol("dp_loop", "Pa", "Sum of the losses around the loop", null);
-        Traced sum = Traced.Step(Loss("short", 0.5) - Loss("long", 1.5), turn);
+        var turn = new Symbol("dp_loop", "Pa", "Sum of the losses around the loop");
+        var balance = new DataSource("Definition", "a loop ends where it began");
+        Traced sum = Traced.Step(Loss("short", 0.5) - Loss("long", 1.5), turn, balance);
         string working = sum.ToWorking().ToString();
         #endregion
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FuelMath.Formulas;
 using FuelMath.Scalars;
 
@@ -5,6 +6,9 @@ namespace FuelMath.Examples;
 
 public sealed class ScalarExamples
 {
+    /// <summary>Differences of numbers that agree in many digits, which single precision does not hold.</summary>
+    private static readonly string[] Cancelling = ["PressureDecay.LaminarFallTime", "TankHeating.TemperatureAfter"];
+
     [Fact]
     public void OneFormulaFourReadings()
     {
@@ -48,17 +52,70 @@ public sealed class ScalarExamples
         string text = loss.ToWorking().ToString();
         // ...
         // Re = rho * |v| * D / mu = 740 kg/m3 * |1.2 m/s| * 0.008 m / (0.0115 Pa s) = 617.739
-        //     Reynolds number; [White-2003] section 1.6
+        //     Reynolds number; [White-2003] section 1.6 (definition)
         // f = 64 / Re = 64 / 617.739 = 0.103604 (where Re < 2000)
         // ...
         #endregion
 
         Assert.Contains(
             "Re = rho * |v| * D / mu = 740 kg/m3 * |1.2 m/s| * 0.008 m / (0.0115 Pa s) = 617.739\n"
-                + "    Reynolds number; [White-2003] section 1.6\n"
+                + "    Reynolds number; [White-2003] section 1.6 (definition)\n"
                 + "f = 64 / Re = 64 / 617.739 = 0.103604 (where Re < 2000)\n",
             text,
             StringComparison.Ordinal
         );
     }
+
+    [Fact]
+    public void AWorkingInAReadersUnits()
+    {
+        #region ReadersUnits
+        FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        Working working = carried.WorkingIn(
+            ["cm3/min", "bar", "kg/m3", "bar", "kg/m3"],
+            "cm3/min",
+            [800, 3, 740, 4, 740]
+        );
+        string text = working.WithFigures(4).ToText(CultureInfo.InvariantCulture);
+        // ...
+        // Q0 = 800 cm3/min = 800 / 60000000 m3/s = 1.333E-05 m3/s
+        // ...
+        // Q = 1.540E-05 m3/s = 1.540E-05 * 60000000 cm3/min = 923.8 cm3/min
+        #endregion
+
+        Assert.Contains("Q0 = 800 cm3/min = 800 / 60000000 m3/s = 1.333E-05 m3/s\n", text, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "Q = 1.540E-05 m3/s = 1.540E-05 * 60000000 cm3/min = 923.8 cm3/min\n",
+            text,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void AReadingOfYourOwn()
+    {
+        #region OwnReading
+        FormulaInfo loss = FormulaCatalogue.Named("Friction.PressureLoss");
+        double[] hose = [1.2, 0.008, 2.5, 1.5e-6, 740, 5e-4];
+
+        double exact = loss.Calculate(FormulaUnits.Si, hose);
+        SinglePrecision small = loss.At<SinglePrecision>([.. hose.Select(SinglePrecision.Of)]);
+        #endregion
+
+        // Some twenty operations, each rounded to 6e-8; the root of Colebrook's law is off by as much.
+        Assert.InRange(Math.Abs((small.Value / exact) - 1), 1e-9, 20 * 6e-8);
+    }
+
+    /// <summary>Every listed formula, in single precision: within a thousandth at its example, where nothing cancels.</summary>
+    [Fact]
+    public void AReadingOfYourOwn_ReadsEveryFormula() =>
+        Assert.All(
+            FormulaCatalogue.All.Where(f => !Cancelling.Contains(f.Name)),
+            f =>
+            {
+                double exact = f.Calculate(FormulaUnits.Si, f.Example.Arguments.AsSpan());
+                SinglePrecision small = f.At<SinglePrecision>([.. f.Example.Arguments.Select(SinglePrecision.Of)]);
+                Assert.True(Math.Abs((small.Value / exact) - 1) < 1e-3, $"{f.Name}: {small.Value} for {exact}");
+            }
+        );
 }

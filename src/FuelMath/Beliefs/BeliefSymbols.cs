@@ -2,6 +2,7 @@ using FuelMath.Formulas;
 using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Beliefs;
@@ -9,29 +10,32 @@ namespace FuelMath.Beliefs;
 /// <summary>Symbols of the inputs of workings, and a static flow that shows how it was carried.</summary>
 internal static class BeliefSymbols
 {
-    internal static Symbol Air { get; } = new("ma", "kg", "air of one chamber in one cycle", null);
+    internal static Symbol Air { get; } = new("ma", "kg", "air of one chamber in one cycle");
 
     internal static Symbol BelievedAir { get; } =
-        new("mab", "kg", "air of one chamber in one cycle that the controller reckons with", null);
+        new("mab", "kg", "air of one chamber in one cycle that the controller reckons with");
 
-    internal static Symbol ShortPulse { get; } = new("c", "s", "short-pulse correction", null);
+    internal static Symbol ShortPulse { get; } = new("c", "s", "short-pulse correction");
 
-    internal static Symbol ObservedWidth { get; } = new("w", "s", "effective width commanded", null);
+    internal static Symbol ObservedWidth { get; } = new("w", "s", "effective width commanded");
 
-    internal static Symbol Stoichiometric { get; } = new("AFRst", "", "stoichiometric air-fuel ratio by mass", null);
+    internal static Symbol Stoichiometric { get; } = new("AFRst", "", "stoichiometric air-fuel ratio by mass");
 
     internal static Symbol BelievedStoichiometric { get; } =
-        new("AFRb", "", "stoichiometric air-fuel ratio that was believed", null);
+        new("AFRb", "", "stoichiometric air-fuel ratio that was believed");
 
-    internal static Symbol Intended { get; } = new("lambda0", "", "lambda intended", null);
+    internal static Symbol Intended { get; } = new("lambda0", "", "lambda intended");
 
-    internal static Symbol BelievedDeadTime { get; } = new("tdb", "s", "dead time that was believed", null);
+    internal static Symbol BelievedDeadTime { get; } = new("tdb", "s", "dead time that was believed");
 
-    internal static Symbol Power { get; } = new("P", "W", "power at the crankshaft", null);
+    internal static Symbol Power { get; } = new("P", "W", "power at the crankshaft");
 
-    internal static Symbol Consumption { get; } = new("bsfc", "kg/J", "brake specific fuel consumption", null);
+    internal static Symbol Consumption { get; } = new("bsfc", "kg/J", "brake specific fuel consumption");
 
-    internal static Symbol Duty { get; } = new("D", "", "duty cycle that is allowed", null);
+    /// <summary>The source of a division of mass or flow among injectors.</summary>
+    internal static DataSource Shares { get; } = new("Definition", "equal shares of the injectors");
+
+    internal static Symbol Duty { get; } = new("D", "", "duty cycle that is allowed");
 
     /// <summary>Static mass flow at a pressure and density; the square-root law is shown, another exponent's result is an input.</summary>
     internal static Traced StaticFlow(FlowRating rating, Pressure differentialPressure, Density density)
@@ -60,19 +64,18 @@ internal static class BeliefSymbols
             _ => index == 0 ? LogAirLow : LogAirHigh,
         };
 
-    private static Symbol LogFlow { get; } = new("ln f", "", "logarithm of static flow over the flow believed", null);
+    private static Symbol LogFlow { get; } = new("ln f", "", "logarithm of static flow over the flow believed");
 
-    private static Symbol DeadTimeError { get; } = new("dt", "ms", "dead time less the one believed", null);
+    private static Symbol DeadTimeError { get; } = new("dt", "ms", "dead time less the one believed");
 
-    private static Symbol PressureShare { get; } =
-        new("e", "", "pressure error over the least pressure believed", null);
+    private static Symbol PressureShare { get; } = new("e", "", "pressure error over the least pressure believed");
 
     private static Symbol ReferenceShare { get; } =
-        new("s", "", "share of the manifold's gauge pressure that the rail misses", null);
+        new("s", "", "share of the manifold's gauge pressure that the rail misses");
 
-    private static Symbol LogAir { get; } = new("ln a", "", "logarithm of air over the air believed", null);
+    private static Symbol LogAir { get; } = new("ln a", "", "logarithm of air over the air believed");
 
-    private static Symbol LogAirLow { get; } = new("ln a0", "", "the same at the low end", null);
+    private static Symbol LogAirLow { get; } = new("ln a0", "", "the same at the low end");
 
-    private static Symbol LogAirHigh { get; } = new("ln a1", "", "the same at the high end", null);
+    private static Symbol LogAirHigh { get; } = new("ln a1", "", "the same at the high end");
 }

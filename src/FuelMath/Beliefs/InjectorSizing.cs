@@ -142,7 +142,7 @@ public sealed class InjectorSizing
         );
         return PulseTiming
             .NeededStaticFlow(
-                Traced.Step(flow / Layout.Injectors, Symbols.MeanMassFlow),
+                Traced.Step(flow / Layout.Injectors, Symbols.MeanMassFlow, BeliefSymbols.Shares),
                 Traced.Input(BeliefSymbols.Duty, DutyLimit.InSi()),
                 Traced.Input(Symbols.DeadTime, deadTime.InSi()),
                 Traced.Input(Symbols.Period, Period)

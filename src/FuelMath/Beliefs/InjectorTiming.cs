@@ -221,7 +221,7 @@ public sealed class InjectorTiming
             Traced.Input(BeliefSymbols.Stoichiometric, Supply.Fuel.StoichiometricRatio.Si),
             Traced.Input(BeliefSymbols.Intended, lambda.Si)
         );
-        Traced pulse = Traced.Step(fuel / Layout.PulsesPerChamber, Symbols.PulseMass);
+        Traced pulse = Traced.Step(fuel / Layout.PulsesPerChamber, Symbols.PulseMass, BeliefSymbols.Shares);
         Traced width = PulseTiming.PulseWidth(
             pulse,
             BeliefSymbols.StaticFlow(Injector.Rating, Supply.DifferentialPressureAt(manifold), Supply.Density),

@@ -24,7 +24,7 @@ internal static class MixtureWorking
             Traced.Input(BeliefSymbols.Intended, point.Target.Si)
         );
         Traced width = PulseTiming.PulseWidth(
-            Traced.Step(wanted / stage.PulsesPerCycle, Symbols.PulseMass),
+            Traced.Step(wanted / stage.PulsesPerCycle, Symbols.PulseMass, BeliefSymbols.Shares),
             BeliefSymbols.StaticFlow(belief.Injector.Rating, believed, belief.Fuel.DensityAt(belief.FuelTemperature)),
             Traced.Input(BeliefSymbols.BelievedDeadTime, belief.Injector.DeadTime.SiAt(point.AtController, believed))
         );
@@ -40,7 +40,7 @@ internal static class MixtureWorking
         return Combustion
             .Lambda(
                 Traced.Input(BeliefSymbols.Air, point.AirSi(chamber)),
-                Traced.Step(mass * stage.PulsesPerCycle, Symbols.FuelMass),
+                Traced.Step(mass * stage.PulsesPerCycle, Symbols.FuelMass, BeliefSymbols.Shares),
                 Traced.Input(BeliefSymbols.Stoichiometric, set.Fuel.StoichiometricRatio.Si)
             )
             .ToWorking();

@@ -9,19 +9,13 @@ public static class AlcoholTable
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol MixtureDensity = new(
-        "rhoew",
-        "kg/m3",
-        "density of ethanol and water",
-        new DataSource("OIML-R22", "general formula")
-    );
+    internal static readonly DataSource DensitySource = new("OIML-R22", "general formula");
 
-    internal static readonly Symbol MixtureVolume = new(
-        "Vew",
-        "m3",
-        "volume of ethanol and water mixed",
-        new DataSource("Definition", "mass over density")
-    );
+    internal static readonly DataSource MixedVolumeSource = new("OIML-R22", "general formula");
+
+    internal static readonly Symbol MixtureDensity = new("rhoew", "kg/m3", "density of ethanol and water");
+
+    internal static readonly Symbol MixtureVolume = new("Vew", "m3", "volume of ethanol and water mixed");
 
     /// <summary>Density of a mixture of ethanol and water.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -274,7 +268,7 @@ public static class AlcoholTable
             );
         T fifth = p * (-2.788074354782409e-08 + (p * 1.345612883493354e-08));
         T mixed = d * (first + (d * (second + (d * (third + (d * (fourth + (d * fifth))))))));
-        return T.Step(at20 + water + mixed, MixtureDensity);
+        return T.Step(at20 + water + mixed, MixtureDensity, DensitySource);
     }
 
     /// <summary>Volume of an ethanol and a water, each measured by itself at the same temperature, when they are mixed.</summary>
@@ -291,6 +285,6 @@ public static class AlcoholTable
         T ethanol = ethanolVolume * Density(T.Of(1), temperatureCelsius);
         T water = waterVolume * Density(T.Of(0), temperatureCelsius);
         T mass = ethanol + water;
-        return T.Step(mass / Density(ethanol / mass, temperatureCelsius), MixtureVolume);
+        return T.Step(mass / Density(ethanol / mass, temperatureCelsius), MixtureVolume, MixedVolumeSource);
     }
 }

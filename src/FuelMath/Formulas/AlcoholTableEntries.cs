@@ -25,7 +25,7 @@ internal static class AlcoholTableEntries
             [],
             [],
             K.SmallVolume.Gives(AlcoholTable.MixtureVolume),
-            [new DataSource("OIML-R22", "general formula")],
+            [AlcoholTable.MixedVolumeSource],
             new(
                 [5e-5, 5e-5, 20],
                 9.65e-5,
@@ -54,7 +54,7 @@ internal static class AlcoholTableEntries
             [],
             [],
             K.Density.Gives(AlcoholTable.MixtureDensity),
-            [new DataSource("OIML-R22", "general formula")],
+            [AlcoholTable.DensitySource],
             new(
                 [0.5, 15],
                 917.711,

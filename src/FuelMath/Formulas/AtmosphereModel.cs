@@ -9,47 +9,32 @@ public static class AtmosphereModel
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol Geopotential = new(
-        "H",
-        "m",
-        "geopotential altitude",
-        new DataSource("ISO-2533", "geopotential altitude")
+    internal static readonly DataSource GeopotentialAltitudeSource = new("ISO-2533", "geopotential altitude");
+
+    internal static readonly DataSource TemperatureSource = new("ISO-2533", "table 4");
+
+    internal static readonly DataSource PressureSource = new("ISO-2533", "barometric formula");
+
+    internal static readonly DataSource WaterVaporPressureSource = new("CIPM-2007", "appendix A1.1");
+
+    internal static readonly DataSource MoistAirDensitySource = new("CIPM-2007", "equation 1");
+
+    internal static readonly DataSource DryAirDensitySource = new(
+        "Definition",
+        "partial pressure of dry air as an ideal gas"
     );
 
-    internal static readonly Symbol StandardT = new(
-        "Ts",
-        "K",
-        "temperature of the standard atmosphere",
-        new DataSource("ISO-2533", "table 4, up to 11 km")
-    );
+    internal static readonly Symbol Geopotential = new("H", "m", "geopotential altitude");
 
-    internal static readonly Symbol StandardP = new(
-        "ps",
-        "Pa",
-        "pressure of the standard atmosphere",
-        new DataSource("ISO-2533", "barometric formula, up to 11 km")
-    );
+    internal static readonly Symbol StandardT = new("Ts", "K", "temperature of the standard atmosphere");
 
-    internal static readonly Symbol WaterPressure = new(
-        "psw",
-        "Pa",
-        "saturated vapor pressure of water",
-        new DataSource("CIPM-2007", "appendix A1.1")
-    );
+    internal static readonly Symbol StandardP = new("ps", "Pa", "pressure of the standard atmosphere");
 
-    internal static readonly Symbol MoistDensity = new(
-        "rhom",
-        "kg/m3",
-        "density of moist air",
-        new DataSource("CIPM-2007", "equation 1, ideal gas")
-    );
+    internal static readonly Symbol WaterPressure = new("psw", "Pa", "saturated vapor pressure of water");
 
-    internal static readonly Symbol DryDensity = new(
-        "rhod",
-        "kg/m3",
-        "dry air in a volume of moist air",
-        new DataSource("Definition", "partial pressure of dry air")
-    );
+    internal static readonly Symbol MoistDensity = new("rhom", "kg/m3", "density of moist air");
+
+    internal static readonly Symbol DryDensity = new("rhod", "kg/m3", "dry air in a volume of moist air");
 
     /// <summary>Radius of the earth of the model, m. Source: [ISO-2533] primary constants.</summary>
     public const double EarthRadius = 6_356_766;
@@ -73,7 +58,8 @@ public static class AtmosphereModel
     /// <remarks>Source: [ISO-2533] geopotential altitude.</remarks>
     [MethodImpl(Inline)]
     public static T GeopotentialAltitude<T>(T height)
-        where T : struct, IScalar<T> => T.Step(EarthRadius * height / (EarthRadius + height), Geopotential);
+        where T : struct, IScalar<T> =>
+        T.Step(EarthRadius * height / (EarthRadius + height), Geopotential, GeopotentialAltitudeSource);
 
     /// <summary>Temperature of the standard atmosphere.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -82,7 +68,8 @@ public static class AtmosphereModel
     /// <remarks>Source: [ISO-2533] table 4.</remarks>
     [MethodImpl(Inline)]
     public static T Temperature<T>(T geopotentialAltitude)
-        where T : struct, IScalar<T> => T.Step(SeaLevelTemperature - (LapseRate * geopotentialAltitude), StandardT);
+        where T : struct, IScalar<T> =>
+        T.Step(SeaLevelTemperature - (LapseRate * geopotentialAltitude), StandardT, TemperatureSource);
 
     /// <summary>Pressure of the standard atmosphere: p0 (T/T0)^(g/(R L)).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -98,7 +85,8 @@ public static class AtmosphereModel
                     Temperature(geopotentialAltitude) / SeaLevelTemperature,
                     Hydrostatics.StandardGravity / (EngineAir.AirGasConstant * LapseRate)
                 ),
-            StandardP
+            StandardP,
+            PressureSource
         );
 
     /// <summary>Vapor pressure of water at saturation: exp(A T^2 + B T + C + D/T).</summary>
@@ -116,7 +104,8 @@ public static class AtmosphereModel
                     + 33.93711047
                     - (6.3431645e3 / temperature)
             ),
-            WaterPressure
+            WaterPressure,
+            WaterVaporPressureSource
         );
 
     /// <summary>Density of moist air, as an ideal gas.</summary>
@@ -131,7 +120,8 @@ public static class AtmosphereModel
         where T : struct, IScalar<T> =>
         T.Step(
             (absolutePressure - ((1 - WaterToAir) * waterPressure)) / (EngineAir.AirGasConstant * temperature),
-            MoistDensity
+            MoistDensity,
+            MoistAirDensitySource
         );
 
     /// <summary>Mass of dry air in a volume of moist air: what burns the fuel.</summary>
@@ -144,5 +134,9 @@ public static class AtmosphereModel
     [MethodImpl(Inline)]
     public static T DryAirDensity<T>(T absolutePressure, T temperature, T waterPressure)
         where T : struct, IScalar<T> =>
-        T.Step((absolutePressure - waterPressure) / (EngineAir.AirGasConstant * temperature), DryDensity);
+        T.Step(
+            (absolutePressure - waterPressure) / (EngineAir.AirGasConstant * temperature),
+            DryDensity,
+            DryAirDensitySource
+        );
 }

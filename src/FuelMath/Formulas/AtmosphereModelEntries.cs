@@ -22,7 +22,7 @@ internal static class AtmosphereModelEntries
             [],
             [],
             K.Altitude.Gives(AtmosphereModel.Geopotential),
-            [new DataSource("ISO-2533", "geopotential altitude")],
+            [AtmosphereModel.GeopotentialAltitudeSource],
             new(
                 [2000],
                 1999.370947130308,
@@ -48,7 +48,7 @@ internal static class AtmosphereModelEntries
             [],
             [],
             K.Temperature.Gives(AtmosphereModel.StandardT),
-            [new DataSource("ISO-2533", "table 4")],
+            [AtmosphereModel.TemperatureSource],
             new([5000], 255.65, 1e-14, new DataSource("ISO-2533", "table, 5 km"))
         );
 
@@ -69,7 +69,7 @@ internal static class AtmosphereModelEntries
             [],
             [],
             K.AbsolutePressure.Gives(AtmosphereModel.StandardP),
-            [new DataSource("ISO-2533", "barometric formula")],
+            [AtmosphereModel.PressureSource],
             new([5000], 54019.9, 2e-6, new DataSource("ISO-2533", "table, 5 km, six digits, from memory"))
         );
 
@@ -90,7 +90,7 @@ internal static class AtmosphereModelEntries
             [],
             [],
             K.AbsolutePressure.Gives(AtmosphereModel.WaterPressure),
-            [new DataSource("CIPM-2007", "appendix A1.1")],
+            [AtmosphereModel.WaterVaporPressureSource],
             new(
                 [293.15],
                 2339.2,
@@ -122,7 +122,7 @@ internal static class AtmosphereModelEntries
             [],
             [],
             K.Density.Gives(AtmosphereModel.MoistDensity),
-            [new DataSource("CIPM-2007", "equation 1")],
+            [AtmosphereModel.MoistAirDensitySource],
             new(
                 [101325, 293.15, 1228.1],
                 1.199,
@@ -154,7 +154,7 @@ internal static class AtmosphereModelEntries
             [],
             [],
             K.Density.Gives(AtmosphereModel.DryDensity),
-            [new DataSource("Definition", "partial pressure of dry air as an ideal gas")],
+            [AtmosphereModel.DryAirDensitySource],
             new([101325, 288.15, 0], 1.225, 1e-6, new DataSource("ISO-2533", "sea level, without water"))
         );
 

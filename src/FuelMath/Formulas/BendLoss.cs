@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -11,6 +12,22 @@ namespace FuelMath.Formulas;
 public static class BendLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource RoundedBendSource = new(
+        "Rennels-Hudson-2012",
+        "chapter 15, smooth bends, as the open library fluids states it"
+    );
+
+    internal static readonly DataSource MiterBendSource = new(
+        "Rennels-Hudson-2012",
+        "chapter 15, miter bends, as the open library fluids states it"
+    );
+
+    internal static readonly DataSource TwoConstantsSource = new("Hooper-1981", "as the open library fluids states it");
+
+    internal static readonly DataSource GradualContractionSource = new("Crane-TP410", "appendix A, formulas 1 and 2");
+
+    internal static readonly DataSource GradualExpansionSource = new("Crane-TP410", "appendix A, formulas 3 and 4");
 
     /// <summary>A rounded bend, for the bore that is bent.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -28,7 +45,7 @@ public static class BendLoss
         T turning = (0.10 + (2.4 * frictionFactor)) * sineOfHalf;
         T fall = T.Exp(-(4 / Math.PI * angle) * T.Log(bendRatio));
         T sharpness = 6.6 * frictionFactor * (T.Sqrt(sineOfHalf) + sineOfHalf) * fall;
-        return T.Step(friction + turning + sharpness, Symbols.LossCoefficient);
+        return T.Step(friction + turning + sharpness, Symbols.LossCoefficient, RoundedBendSource);
     }
 
     /// <summary>A bend with a sharp inner corner, such as two holes drilled to meet in a forged elbow.</summary>
@@ -39,7 +56,7 @@ public static class BendLoss
     [MethodImpl(Inline)]
     public static T MiterBend<T>(T sineOfHalf)
         where T : struct, IScalar<T> =>
-        T.Step(sineOfHalf * (0.42 + (2.56 * sineOfHalf * sineOfHalf)), Symbols.LossCoefficient);
+        T.Step(sineOfHalf * (0.42 + (2.56 * sineOfHalf * sineOfHalf)), Symbols.LossCoefficient, MiterBendSource);
 
     /// <summary>A fitting by two constants: K = K1 / Re + K2 (1 + 1 in / D), for its bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -52,7 +69,11 @@ public static class BendLoss
     [MethodImpl(Inline)]
     public static T TwoConstants<T>(T laminarConstant, T largeConstant, T reynolds, T bore)
         where T : struct, IScalar<T> =>
-        T.Step((laminarConstant / reynolds) + (largeConstant * (1 + (0.0254 / bore))), Symbols.LossCoefficient);
+        T.Step(
+            (laminarConstant / reynolds) + (largeConstant * (1 + (0.0254 / bore))),
+            Symbols.LossCoefficient,
+            TwoConstantsSource
+        );
 
     /// <summary>A conical contraction, for the smaller bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -67,7 +88,11 @@ public static class BendLoss
     [MethodImpl(Inline)]
     public static T GradualContraction<T>(T sineOfHalf, T areaRatio)
         where T : struct, IScalar<T> =>
-        T.Step(T.Min(0.8 * sineOfHalf, 0.5 * T.Sqrt(sineOfHalf)) * (1 - areaRatio), Symbols.LossCoefficient);
+        T.Step(
+            T.Min(0.8 * sineOfHalf, 0.5 * T.Sqrt(sineOfHalf)) * (1 - areaRatio),
+            Symbols.LossCoefficient,
+            GradualContractionSource
+        );
 
     /// <summary>A conical expansion, for the smaller bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -83,6 +108,6 @@ public static class BendLoss
         where T : struct, IScalar<T>
     {
         T rest = 1 - areaRatio;
-        return T.Step(T.Min(2.6 * sineOfHalf, T.Of(1)) * rest * rest, Symbols.LossCoefficient);
+        return T.Step(T.Min(2.6 * sineOfHalf, T.Of(1)) * rest * rest, Symbols.LossCoefficient, GradualExpansionSource);
     }
 }

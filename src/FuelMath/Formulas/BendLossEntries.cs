@@ -27,7 +27,7 @@ internal static class BendLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Rennels-Hudson-2012", "chapter 15, smooth bends, as the open library fluids states it")],
+            [BendLoss.RoundedBendSource],
             new(
                 [0.0163, 1.5707963267948966, 0.7071067811865476, 4.975124378109453],
                 0.23248382866658507,
@@ -63,7 +63,7 @@ internal static class BendLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Rennels-Hudson-2012", "chapter 15, miter bends, as the open library fluids states it")],
+            [BendLoss.MiterBendSource],
             new(
                 [0.7071067811865476],
                 1.2020815280171306,
@@ -98,7 +98,7 @@ internal static class BendLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Hooper-1981", "as the open library fluids states it")],
+            [BendLoss.TwoConstantsSource],
             new(
                 [1500, 4, 10000, 0.0508],
                 6.15,
@@ -127,7 +127,7 @@ internal static class BendLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "appendix A, formulas 1 and 2")],
+            [BendLoss.GradualContractionSource],
             new(
                 [0.9912279006826347, 0.16],
                 0.41815380146594,
@@ -156,7 +156,7 @@ internal static class BendLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "appendix A, formulas 3 and 4")],
+            [BendLoss.GradualExpansionSource],
             new(
                 [0.1, 0.5],
                 0.065,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -10,23 +11,36 @@ namespace FuelMath.Formulas;
 /// </remarks>
 public static class BypassValve
 {
-    internal static readonly Symbol HeldPressureResult = new("ph", "Pa", "held pressure, gauge", null);
+    internal static readonly DataSource HeldPressureSource = new("Definition", "balance of forces");
 
-    internal static readonly Symbol SpringForceResult = new("F", "N", "spring force", null);
+    internal static readonly DataSource SpringForceSource = new("Definition", "HeldPressure solved for the force");
+
+    internal static readonly DataSource FullyOpenCoefficientSource = new(
+        "Common-practice",
+        "loss in a short passage with the square of flow"
+    );
+
+    internal static readonly DataSource FullyOpenLossSource = new(
+        "Common-practice",
+        "loss in a short passage with the square of flow"
+    );
+
+    internal static readonly DataSource FullyOpenFlowSource = new(
+        "Definition",
+        "the flow at which both laws of the valve give one pressure"
+    );
+
+    internal static readonly Symbol HeldPressureResult = new("ph", "Pa", "held pressure, gauge");
+
+    internal static readonly Symbol SpringForceResult = new("F", "N", "spring force");
 
     internal static readonly Symbol FullyOpenCoefficientResult = new(
         "k",
         "1/m4",
-        "loss over density and the square of flow",
-        null
+        "loss over density and the square of flow"
     );
 
-    internal static readonly Symbol FullyOpenFlowResult = new(
-        "Qo",
-        "m3/s",
-        "flow at which the valve is fully open",
-        null
-    );
+    internal static readonly Symbol FullyOpenFlowResult = new("Qo", "m3/s", "flow at which the valve is fully open");
 
     /// <summary>The upstream pressure that a regulating valve holds.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -59,7 +73,8 @@ public static class BypassValve
         T.Step(
             ((springForce + (reference * diaphragmArea) - (returnLine * seatArea)) / (diaphragmArea - seatArea))
                 + (slope * bypassedFlow),
-            HeldPressureResult
+            HeldPressureResult,
+            HeldPressureSource
         );
 
     /// <summary>The spring force behind a set point taken with reference and return at ambient pressure.</summary>
@@ -77,7 +92,7 @@ public static class BypassValve
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T SpringForce<T>(T setDifference, T setFlow, T slope, T diaphragmArea, T seatArea)
         where T : struct, IScalar<T> =>
-        T.Step((setDifference - (slope * setFlow)) * (diaphragmArea - seatArea), SpringForceResult);
+        T.Step((setDifference - (slope * setFlow)) * (diaphragmArea - seatArea), SpringForceResult, SpringForceSource);
 
     /// <summary>The coefficient of a fully open valve from one reading.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -91,7 +106,8 @@ public static class BypassValve
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenCoefficient<T>(T loss, T density, T flow)
-        where T : struct, IScalar<T> => T.Step(loss / (density * flow * flow), FullyOpenCoefficientResult);
+        where T : struct, IScalar<T> =>
+        T.Step(loss / (density * flow * flow), FullyOpenCoefficientResult, FullyOpenCoefficientSource);
 
     /// <summary>The pressure lost in a fully open valve.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -105,7 +121,8 @@ public static class BypassValve
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenLoss<T>(T coefficient, T density, T flow)
-        where T : struct, IScalar<T> => T.Step(coefficient * density * flow * T.Abs(flow), Symbols.PressureLoss);
+        where T : struct, IScalar<T> =>
+        T.Step(coefficient * density * flow * T.Abs(flow), Symbols.PressureLoss, FullyOpenLossSource);
 
     /// <summary>The flow at which a regulating valve reaches its stop and becomes a fixed restriction.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -126,5 +143,9 @@ public static class BypassValve
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FullyOpenFlow<T>(T margin, T slope, T restriction)
         where T : struct, IScalar<T> =>
-        T.Step((slope + T.Sqrt((slope * slope) + (4 * restriction * margin))) / (2 * restriction), FullyOpenFlowResult);
+        T.Step(
+            (slope + T.Sqrt((slope * slope) + (4 * restriction * margin))) / (2 * restriction),
+            FullyOpenFlowResult,
+            FullyOpenFlowSource
+        );
 }

@@ -36,7 +36,7 @@ internal static class BypassValveEntries
             [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.GaugePressure.Gives(BypassValve.HeldPressureResult),
-            [new DataSource("Definition", "balance of forces"), new DataSource("Common-practice", "the linear slope")],
+            [BypassValve.HeldPressureSource, new DataSource("Common-practice", "the linear slope")],
             new(
                 [285, 190000, 95000, 0.001, 5e-5, 2e8, 0.0001],
                 515000,
@@ -74,7 +74,7 @@ internal static class BypassValveEntries
             [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.Force.Gives(BypassValve.SpringForceResult),
-            [new DataSource("Definition", "HeldPressure solved for the force")],
+            [BypassValve.SpringForceSource],
             new(
                 [300000, 0.0001, 2e8, 0.001, 5e-5],
                 266,
@@ -104,7 +104,7 @@ internal static class BypassValveEntries
             [],
             [],
             K.PerFourthPower.Gives(BypassValve.FullyOpenCoefficientResult),
-            [new DataSource("Common-practice", "loss in a short passage with the square of flow")],
+            [BypassValve.FullyOpenCoefficientSource],
             new(
                 [74500, 745, 0.0001],
                 1e10,
@@ -134,7 +134,7 @@ internal static class BypassValveEntries
             [],
             [],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
-            [new DataSource("Common-practice", "loss in a short passage with the square of flow")],
+            [BypassValve.FullyOpenLossSource],
             new(
                 [1e10, 745, 0.0001],
                 74500,
@@ -172,7 +172,7 @@ internal static class BypassValveEntries
             [],
             [],
             K.VolumeFlow.Gives(BypassValve.FullyOpenFlowResult),
-            [new DataSource("Definition", "the flow at which both laws of the valve give one pressure")],
+            [BypassValve.FullyOpenFlowSource],
             new([20000, 1e8, 1e12], 0.0002, 1e-13, new DataSource("Definition", "the root of 9e16 is 3e8, by hand"))
         );
 

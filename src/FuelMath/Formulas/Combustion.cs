@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -9,7 +10,39 @@ public static class Combustion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol MassFractionResult = new("w1", "", "mass fraction of the first", null);
+    internal static readonly DataSource OxygenDemandSource = new(
+        "Heywood-1988",
+        "section 3.4 (combustion stoichiometry)"
+    );
+
+    internal static readonly DataSource StoichiometricAirFuelRatioSource = new(
+        "Heywood-1988",
+        "section 3.4 (combustion stoichiometry)"
+    );
+
+    internal static readonly DataSource LambdaSource = new("Heywood-1988", "section 3.4 (relative air/fuel ratio)");
+
+    internal static readonly DataSource BlendByMassSource = new("Definition", "conservation of mass");
+
+    internal static readonly DataSource MassFractionSource = new("Definition", "mass is volume times density");
+
+    internal static readonly DataSource FuelFractionSource = new("Definition", "of the fraction");
+
+    internal static readonly DataSource EquivalenceRatioSource = new(
+        "Heywood-1988",
+        "section 3.4 (fuel/air equivalence ratio)"
+    );
+
+    internal static readonly DataSource AirFuelRatioFromScaleSource = new("Definition", "of the display's scale");
+
+    internal static readonly DataSource AirFuelRatioFromFuelFractionSource = new("Definition", "of the fraction");
+
+    internal static readonly DataSource MeanByVolumeSource = new(
+        "Definition",
+        "mass is volume times density, and mass is kept"
+    );
+
+    internal static readonly Symbol MassFractionResult = new("w1", "", "mass fraction of the first");
 
     /// <summary>Atomic weight of carbon, g/mol.</summary>
     public const double Carbon = 12.011;
@@ -42,7 +75,8 @@ public static class Combustion
                 + (Oxygen / (2 * Hydrogen) * hydrogen)
                 + (2 * Oxygen / Sulfur * sulfur)
                 - oxygen,
-            Symbols.OxygenDemand
+            Symbols.OxygenDemand,
+            OxygenDemandSource
         );
 
     /// <summary>The stoichiometric ratio of air to fuel, by mass, of a fuel without sulfur.</summary>
@@ -66,7 +100,8 @@ public static class Combustion
         where T : struct, IScalar<T> =>
         T.Step(
             OxygenDemand(carbonMassFraction, hydrogenMassFraction, T.Of(0), oxygenMassFraction) / airOxygenMassFraction,
-            Symbols.StoichiometricRatio
+            Symbols.StoichiometricRatio,
+            StoichiometricAirFuelRatioSource
         );
 
     /// <summary>Lambda: the air that is there over the air that the fuel needs.</summary>
@@ -78,7 +113,8 @@ public static class Combustion
     /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
     [MethodImpl(Inline)]
     public static T Lambda<T>(T airMass, T fuelMass, T stoichiometricRatio)
-        where T : struct, IScalar<T> => T.Step(airMass / (fuelMass * stoichiometricRatio), Symbols.Lambda);
+        where T : struct, IScalar<T> =>
+        T.Step(airMass / (fuelMass * stoichiometricRatio), Symbols.Lambda, LambdaSource);
 
     /// <summary>A property per mass of a blend: w x1 + (1 - w) x2, for a stoichiometric ratio or a heating value.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -90,7 +126,7 @@ public static class Combustion
     [MethodImpl(Inline)]
     public static T BlendByMass<T>(T firstMassFraction, T first, T second)
         where T : struct, IScalar<T> =>
-        T.Step((firstMassFraction * first) + ((1 - firstMassFraction) * second), Symbols.MeanByMass);
+        T.Step((firstMassFraction * first) + ((1 - firstMassFraction) * second), Symbols.MeanByMass, BlendByMassSource);
 
     /// <summary>The mass fraction that a volume fraction makes: w = x rho1 / (x rho1 + (1 - x) rho2).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -104,7 +140,11 @@ public static class Combustion
         where T : struct, IScalar<T>
     {
         T first = firstVolumeFraction * firstDensity;
-        return T.Step(first / (first + ((1 - firstVolumeFraction) * secondDensity)), MassFractionResult);
+        return T.Step(
+            first / (first + ((1 - firstVolumeFraction) * secondDensity)),
+            MassFractionResult,
+            MassFractionSource
+        );
     }
 
     /// <summary>The fuel's part of a mixture: 1/(1 + AFR).</summary>
@@ -114,7 +154,7 @@ public static class Combustion
     /// <remarks>Source: [Definition] of the fraction.</remarks>
     [MethodImpl(Inline)]
     public static T FuelFraction<T>(T airFuelRatio)
-        where T : struct, IScalar<T> => T.Step(1 / (1 + airFuelRatio), Symbols.FuelFraction);
+        where T : struct, IScalar<T> => T.Step(1 / (1 + airFuelRatio), Symbols.FuelFraction, FuelFractionSource);
 
     /// <summary>Equivalence ratio: the fuel that is there over the fuel that the air could burn.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -124,7 +164,8 @@ public static class Combustion
     /// <remarks>Source: [Heywood-1988] section 3.4 (fuel/air equivalence ratio).</remarks>
     [MethodImpl(Inline)]
     public static T EquivalenceRatio<T>(T airFuelRatio, T stoichiometricRatio)
-        where T : struct, IScalar<T> => T.Step(stoichiometricRatio / airFuelRatio, Symbols.EquivalenceRatio);
+        where T : struct, IScalar<T> =>
+        T.Step(stoichiometricRatio / airFuelRatio, Symbols.EquivalenceRatio, EquivalenceRatioSource);
 
     /// <summary>The air-fuel ratio behind a display that shows lambda times a fixed ratio, whatever the fuel.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -137,8 +178,8 @@ public static class Combustion
     public static T AirFuelRatioFromScale<T>(T reading, T scaleRatio, T stoichiometricRatio)
         where T : struct, IScalar<T>
     {
-        T lambda = T.Step(reading / scaleRatio, Symbols.Lambda);
-        return T.Step(lambda * stoichiometricRatio, Symbols.AirFuelRatio);
+        T lambda = T.Step(reading / scaleRatio, Symbols.Lambda, AirFuelRatioFromScaleSource);
+        return T.Step(lambda * stoichiometricRatio, Symbols.AirFuelRatio, AirFuelRatioFromScaleSource);
     }
 
     /// <summary>The air-fuel ratio from the fuel's part of a mixture: (1 - f)/f.</summary>
@@ -148,7 +189,8 @@ public static class Combustion
     /// <remarks>Source: [Definition] of the fraction.</remarks>
     [MethodImpl(Inline)]
     public static T AirFuelRatioFromFuelFraction<T>(T fuelFraction)
-        where T : struct, IScalar<T> => T.Step((1 - fuelFraction) / fuelFraction, Symbols.AirFuelRatio);
+        where T : struct, IScalar<T> =>
+        T.Step((1 - fuelFraction) / fuelFraction, Symbols.AirFuelRatio, AirFuelRatioFromFuelFractionSource);
 
     /// <summary>A property per mass of a blend by volume: the sum of x rho q over the sum of x rho.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -182,6 +224,6 @@ public static class Combustion
             sum += part * perMass[i];
         }
 
-        return T.Step(sum / mass, Symbols.MeanByMass);
+        return T.Step(sum / mass, Symbols.MeanByMass, MeanByVolumeSource);
     }
 }

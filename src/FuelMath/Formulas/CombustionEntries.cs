@@ -27,7 +27,7 @@ internal static class CombustionEntries
             [],
             [],
             K.Number.Gives(Symbols.OxygenDemand),
-            [new DataSource("Heywood-1988", "section 3.4 (combustion stoichiometry)")],
+            [Combustion.OxygenDemandSource],
             new(
                 [1, 0, 0, 0],
                 2.664057946882025,
@@ -60,7 +60,7 @@ internal static class CombustionEntries
             [],
             [],
             K.Number.Gives(Symbols.StoichiometricRatio),
-            [new DataSource("Heywood-1988", "section 3.4 (combustion stoichiometry)")],
+            [Combustion.StoichiometricAirFuelRatioSource],
             new(
                 [0.8411653477134252, 0.15883465228657467, 0, 0.23299971514004453],
                 15.03,
@@ -90,7 +90,7 @@ internal static class CombustionEntries
             [],
             [],
             K.Number.Gives(Symbols.Lambda),
-            [new DataSource("Heywood-1988", "section 3.4 (relative air/fuel ratio)")],
+            [Combustion.LambdaSource],
             new(
                 [0.00054, 4.0816326530612245e-5, 14.7],
                 0.9,
@@ -119,7 +119,7 @@ internal static class CombustionEntries
             [],
             [],
             K.Number.Gives(Symbols.EquivalenceRatio),
-            [new DataSource("Heywood-1988", "section 3.4 (fuel/air equivalence ratio)")],
+            [Combustion.EquivalenceRatioSource],
             new([12.5, 14.7], 1.176, 1e-14, new DataSource("Definition", "14.7 over 12.5, by hand"))
         );
 
@@ -146,7 +146,7 @@ internal static class CombustionEntries
             [],
             [],
             K.Number.Gives(Symbols.AirFuelRatio),
-            [new DataSource("Definition", "of the display's scale")],
+            [Combustion.AirFuelRatioFromScaleSource],
             new(
                 [14.7, 14.7, 9],
                 9,

@@ -26,7 +26,7 @@ internal static class CombustionMixingEntries
             [],
             [],
             K.Number.Gives(Symbols.MeanByMass),
-            [new DataSource("Definition", "conservation of mass")],
+            [Combustion.BlendByMassSource],
             new(
                 [0.105313, 9, 14.7],
                 14.0997,
@@ -56,7 +56,7 @@ internal static class CombustionMixingEntries
             [],
             [],
             K.Fraction.Gives(Combustion.MassFractionResult),
-            [new DataSource("Definition", "mass is volume times density")],
+            [Combustion.MassFractionSource],
             new(
                 [0.1, 789.24, 745],
                 0.105313,
@@ -82,7 +82,7 @@ internal static class CombustionMixingEntries
             [],
             [],
             K.Fraction.Gives(Symbols.FuelFraction),
-            [new DataSource("Definition", "of the fraction")],
+            [Combustion.FuelFractionSource],
             new([15], 0.0625, 1e-14, new DataSource("Definition", "one over sixteen, by hand"))
         );
 
@@ -103,7 +103,7 @@ internal static class CombustionMixingEntries
             [],
             [],
             K.Number.Gives(Symbols.AirFuelRatio),
-            [new DataSource("Definition", "of the fraction")],
+            [Combustion.AirFuelRatioFromFuelFractionSource],
             new([0.0625], 15, 1e-14, new DataSource("Definition", "fifteen sixteenths over one sixteenth, by hand"))
         );
 
@@ -133,7 +133,7 @@ internal static class CombustionMixingEntries
             [],
             [],
             K.Number.Gives(Symbols.MeanByMass),
-            [new DataSource("Definition", "mass is volume times density, and mass is kept")],
+            [Combustion.MeanByVolumeSource],
             new(
                 [0.1, 0.9, 789.24, 745, 9, 14.7],
                 14.0997,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -8,11 +9,38 @@ public static class Conductor
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol AwgDiameterResult = new("dw", "m", "diameter of the wire", null);
+    internal static readonly DataSource AwgDiameterSource = new(
+        "ASTM-B258",
+        "the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in"
+    );
 
-    internal static readonly Symbol AwgFromAreaResult = new("n", "", "gauge number", null);
+    internal static readonly DataSource AwgFromAreaSource = new(
+        "ASTM-B258",
+        "the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in"
+    );
 
-    internal static readonly Symbol TemperatureFromResistanceResult = new("t", "degC", "temperature now", null);
+    internal static readonly DataSource AreaSource = new("Definition", "area of a circle");
+
+    internal static readonly DataSource ResistanceSource = new(
+        "NBS-Handbook-100",
+        "section 2 (temperature coefficient)"
+    );
+
+    internal static readonly DataSource CarriedResistanceSource = new(
+        "NBS-Handbook-100",
+        "section 2 (temperature coefficient), as the ratio of two states"
+    );
+
+    internal static readonly DataSource TemperatureFromResistanceSource = new(
+        "NBS-Handbook-100",
+        "section 2 (temperature coefficient), solved for the temperature"
+    );
+
+    internal static readonly Symbol AwgDiameterResult = new("dw", "m", "diameter of the wire");
+
+    internal static readonly Symbol AwgFromAreaResult = new("n", "", "gauge number");
+
+    internal static readonly Symbol TemperatureFromResistanceResult = new("t", "degC", "temperature now");
 
     /// <summary>Resistivity of annealed copper at 20 degrees Celsius, ohm m. Source: [NBS-Handbook-100] table 1.</summary>
     public const double CopperResistivity = 1.7241e-8;
@@ -32,7 +60,7 @@ public static class Conductor
         where T : struct, IScalar<T>
     {
         const double ln92 = 4.5217885770490405;
-        return T.Step(1.27e-4 * T.Exp(ln92 / 39 * (36 - gauge)), AwgDiameterResult);
+        return T.Step(1.27e-4 * T.Exp(ln92 / 39 * (36 - gauge)), AwgDiameterResult, AwgDiameterSource);
     }
 
     /// <summary>The gauge of an area, rarely a whole number: the inverse of <see cref="AwgDiameter"/>.</summary>
@@ -46,7 +74,7 @@ public static class Conductor
     {
         const double ln92 = 4.5217885770490405;
         const double areaOf36 = Math.PI / 4 * 1.27e-4 * 1.27e-4;
-        return T.Step(36 - (39 / (2 * ln92) * T.Log(area / areaOf36)), AwgFromAreaResult);
+        return T.Step(36 - (39 / (2 * ln92) * T.Log(area / areaOf36)), AwgFromAreaResult, AwgFromAreaSource);
     }
 
     /// <summary>The area of a round conductor: pi d2 / 4.</summary>
@@ -56,7 +84,7 @@ public static class Conductor
     /// <remarks>Source: [Definition] area of a circle.</remarks>
     [MethodImpl(Inline)]
     public static T Area<T>(T diameter)
-        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * diameter * diameter, Symbols.Area);
+        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * diameter * diameter, Symbols.Area, AreaSource);
 
     /// <summary>The resistance of a length of conductor: R = rho20 (1 + a20 (t - 20)) L / A.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -70,7 +98,11 @@ public static class Conductor
     [MethodImpl(Inline)]
     public static T Resistance<T>(T resistivity20, T coefficient20, T length, T area, T temperatureCelsius)
         where T : struct, IScalar<T> =>
-        T.Step(resistivity20 * (1 + (coefficient20 * (temperatureCelsius - 20))) * length / area, Symbols.Resistance);
+        T.Step(
+            resistivity20 * (1 + (coefficient20 * (temperatureCelsius - 20))) * length / area,
+            Symbols.Resistance,
+            ResistanceSource
+        );
 
     /// <summary>
     /// A measured resistance carried to another temperature: R = R1 (1 + a20 (t - 20)) / (1 + a20 (t1 - 20)).
@@ -89,7 +121,8 @@ public static class Conductor
             resistance
                 * (1 + (coefficient20 * (temperatureCelsius - 20)))
                 / (1 + (coefficient20 * (measuredCelsius - 20))),
-            Symbols.Resistance
+            Symbols.Resistance,
+            CarriedResistanceSource
         );
 
     /// <summary>The temperature that a resistance tells: the inverse of <see cref="CarriedResistance"/>.</summary>
@@ -105,6 +138,7 @@ public static class Conductor
         where T : struct, IScalar<T> =>
         T.Step(
             20 + (((resistanceNow / resistance * (1 + (coefficient20 * (measuredCelsius - 20)))) - 1) / coefficient20),
-            TemperatureFromResistanceResult
+            TemperatureFromResistanceResult,
+            TemperatureFromResistanceSource
         );
 }

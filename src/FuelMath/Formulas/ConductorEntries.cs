@@ -22,7 +22,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Length.Gives(Conductor.AwgDiameterResult),
-            [new DataSource("ASTM-B258", "the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in")],
+            [Conductor.AwgDiameterSource],
             new([10], 0.00258826, 0.0005, new DataSource("ASTM-B258", "nominal diameter of 10 gauge, four digits"))
         );
 
@@ -43,7 +43,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Number.Gives(Conductor.AwgFromAreaResult),
-            [new DataSource("ASTM-B258", "the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in")],
+            [Conductor.AwgFromAreaSource],
             new([0.00010721930257703052], -3, 1e-12, new DataSource("ASTM-B258", "0.46 in is 4/0, which is -3"))
         );
 
@@ -64,7 +64,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Area.Gives(Symbols.Area),
-            [new DataSource("Definition", "area of a circle")],
+            [Conductor.AreaSource],
             new([0.002], 3.141592653589793e-6, 1e-14, new DataSource("Definition", "pi square millimeters, by hand"))
         );
 
@@ -91,7 +91,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Resistance.Gives(Symbols.Resistance),
-            [new DataSource("NBS-Handbook-100", "section 2 (temperature coefficient)")],
+            [Conductor.ResistanceSource],
             new(
                 [1.7241e-8, 0.00393, 304.8, 3.3087728761114766e-6, 20],
                 1.588,
@@ -122,7 +122,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Resistance.Gives(Symbols.Resistance),
-            [new DataSource("NBS-Handbook-100", "section 2 (temperature coefficient), as the ratio of two states")],
+            [Conductor.CarriedResistanceSource],
             new(
                 [80, 0.003929273084479371, 20, 83.63],
                 100,
@@ -155,7 +155,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Celsius.Gives(Conductor.TemperatureFromResistanceResult),
-            [new DataSource("NBS-Handbook-100", "section 2 (temperature coefficient), solved for the temperature")],
+            [Conductor.TemperatureFromResistanceSource],
             new(
                 [80, 0.003929273084479371, 20, 100],
                 83.63,

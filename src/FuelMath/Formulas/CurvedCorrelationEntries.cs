@@ -41,7 +41,7 @@ internal static class CurvedCorrelationEntries
             [],
             [],
             K.Number.Gives(CurvedFriction.DeanStep),
-            [new DataSource("White-1929", "the number that curvature counts by, after Dean")],
+            [CurvedFriction.DeanNumberSource],
             new(
                 [250, 0.2],
                 111.80339887498948,
@@ -67,7 +67,7 @@ internal static class CurvedCorrelationEntries
             [],
             [],
             K.Number.Gives(CurvedFriction.LaminarRatioResult),
-            [new DataSource("White-1929", "equation for laminar flow in curved pipes")],
+            [CurvedFriction.WhiteLaminarRatioSource],
             new(
                 [111.80339887498948],
                 1.5872194600899228,
@@ -93,7 +93,7 @@ internal static class CurvedCorrelationEntries
             [],
             [],
             K.Number.Gives(CurvedFriction.LaminarRatioResult),
-            [new DataSource("Mori-Nakayama-1965", "laminar flow")],
+            [CurvedFriction.MoriNakayamaLaminarRatioSource],
             new(
                 [111.80339887498948],
                 1.6493977678826344,
@@ -122,7 +122,7 @@ internal static class CurvedCorrelationEntries
             [],
             [],
             K.Number.Gives(CurvedFriction.LaminarRatioResult),
-            [new DataSource("Schmidt-1967", "laminar flow")],
+            [CurvedFriction.SchmidtLaminarRatioSource],
             new(
                 [250, 0.2],
                 1.8539453124999998,
@@ -161,7 +161,7 @@ internal static class CurvedCorrelationEntries
             [],
             [],
             K.Number.Gives(CurvedFriction.ItoCriticalReynoldsResult),
-            [new DataSource("Ito-1959", "critical Reynolds number")],
+            [CurvedFriction.ItoCriticalReynoldsSource],
             new(
                 [0.14285714285714285],
                 10730,
@@ -201,7 +201,7 @@ internal static class CurvedCorrelationEntries
             ],
             [],
             K.Number.Gives(CurvedFriction.ItoTurbulentFactorResult),
-            [new DataSource("Ito-1959", "turbulent flow")],
+            [CurvedFriction.ItoTurbulentFactorSource],
             new(
                 [10000, 0.05],
                 0.037311802071379796,
@@ -240,7 +240,7 @@ internal static class CurvedCorrelationEntries
             [],
             [],
             K.Number.Gives(CurvedFriction.ItoTurbulentAdditionResult),
-            [new DataSource("Ito-1959", "turbulent flow")],
+            [CurvedFriction.ItoTurbulentAdditionSource],
             new([0.04], 0.0058, 1e-13, new DataSource("Ito-1959", "0.029 times the root of 0.04, by hand"))
         );
 

@@ -18,27 +18,44 @@ public static class CurvedFriction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly DataSource DeanNumberSource = new(
+        "White-1929",
+        "the number that curvature counts by, after Dean"
+    );
+
+    internal static readonly DataSource WhiteLaminarRatioSource = new(
+        "White-1929",
+        "equation for laminar flow in curved pipes"
+    );
+
+    internal static readonly DataSource MoriNakayamaLaminarRatioSource = new("Mori-Nakayama-1965", "laminar flow");
+
+    internal static readonly DataSource SchmidtLaminarRatioSource = new("Schmidt-1967", "laminar flow");
+
+    internal static readonly DataSource ItoCriticalReynoldsSource = new("Ito-1959", "critical Reynolds number");
+
+    internal static readonly DataSource ItoTurbulentFactorSource = new("Ito-1959", "turbulent flow");
+
+    internal static readonly DataSource ItoTurbulentAdditionSource = new("Ito-1959", "turbulent flow");
+
+    internal static readonly DataSource FactorSource = new("White-1929", "laminar");
+
+    internal static readonly DataSource PressureLossSource = new("White-2003", "section 6.3 (Darcy-Weisbach)");
+
     internal static readonly Symbol LaminarRatioResult = new(
         "rc",
         "",
-        "laminar friction factor over that of a straight pipe",
-        null
+        "laminar friction factor over that of a straight pipe"
     );
 
-    internal static readonly Symbol ItoCriticalReynoldsResult = new("Rec", "", "critical Reynolds number", null);
+    internal static readonly Symbol ItoCriticalReynoldsResult = new("Rec", "", "critical Reynolds number");
 
-    internal static readonly Symbol ItoTurbulentFactorResult = new(
-        "f",
-        "",
-        "Darcy friction factor of a smooth bend",
-        null
-    );
+    internal static readonly Symbol ItoTurbulentFactorResult = new("f", "", "Darcy friction factor of a smooth bend");
 
     internal static readonly Symbol ItoTurbulentAdditionResult = new(
         "df",
         "",
-        "what a bend adds to the friction factor",
-        null
+        "what a bend adds to the friction factor"
     );
 
     /// <summary>The least curvature of <see cref="Factor"/>; a gentler bend is straight.</summary>
@@ -59,19 +76,9 @@ public static class CurvedFriction
     internal const double TurbulentLawFrom = 2000;
     private const double Least = 1e-9;
 
-    internal static readonly Symbol DeanStep = new(
-        "De",
-        "",
-        "Dean number",
-        new DataSource("White-1929", "the number that curvature counts by")
-    );
+    internal static readonly Symbol DeanStep = new("De", "", "Dean number");
 
-    internal static readonly Symbol FactorStep = new(
-        "f",
-        "",
-        "Darcy friction factor of a curved pipe",
-        new DataSource("Ito-1959", "laminar after White")
-    );
+    internal static readonly Symbol FactorStep = new("f", "", "Darcy friction factor of a curved pipe");
 
     /// <summary>The Dean number: De = Re sqrt(d/D). Source: [White-1929] (after Dean).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -80,7 +87,7 @@ public static class CurvedFriction
     /// <returns>The Dean number.</returns>
     [MethodImpl(Inline)]
     public static T DeanNumber<T>(T reynolds, T curvature)
-        where T : struct, IScalar<T> => T.Step(reynolds * T.Sqrt(curvature), DeanStep);
+        where T : struct, IScalar<T> => T.Step(reynolds * T.Sqrt(curvature), DeanStep, DeanNumberSource);
 
     /// <summary>Laminar factor over that of a straight pipe after White: 1/(1 - (1 - (11.6/De)^0.45)^(1/0.45)).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -92,7 +99,7 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T rest = 1 - T.Pow(NoEffect / T.Max(dean, T.Of(NoEffect)), 0.45);
-        return T.Step(1 / (1 - T.Pow(T.Max(rest, T.Of(Least)), 1 / 0.45)), LaminarRatioResult);
+        return T.Step(1 / (1 - T.Pow(T.Max(rest, T.Of(Least)), 1 / 0.45)), LaminarRatioResult, WhiteLaminarRatioSource);
     }
 
     /// <summary>Laminar factor over that of a straight pipe after Mori and Nakayama: 0.108 sqrt(De) / (1 - 3.253/sqrt(De)).</summary>
@@ -105,7 +112,7 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T root = T.Sqrt(dean);
-        return T.Step(0.108 * root / (1 - (3.253 / root)), LaminarRatioResult);
+        return T.Step(0.108 * root / (1 - (3.253 / root)), LaminarRatioResult, MoriNakayamaLaminarRatioSource);
     }
 
     /// <summary>Laminar factor over that of a straight pipe after Schmidt: 1 + 0.14 c^0.97 Re^(1 - 0.644 c^0.312).</summary>
@@ -119,7 +126,11 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T exponent = 1 - (0.644 * T.Pow(curvature, 0.312));
-        return T.Step(1 + (0.14 * (T.Pow(curvature, 0.97) * T.Exp(exponent * T.Log(reynolds)))), LaminarRatioResult);
+        return T.Step(
+            1 + (0.14 * (T.Pow(curvature, 0.97) * T.Exp(exponent * T.Log(reynolds)))),
+            LaminarRatioResult,
+            SchmidtLaminarRatioSource
+        );
     }
 
     /// <summary>The Reynolds number up to which flow stays laminar in a bend: 20000 c^0.32.</summary>
@@ -129,7 +140,8 @@ public static class CurvedFriction
     /// <remarks>Source: [Ito-1959] critical Reynolds number.</remarks>
     [MethodImpl(Inline)]
     public static T ItoCriticalReynolds<T>(T curvature)
-        where T : struct, IScalar<T> => T.Step(20000 * T.Pow(curvature, 0.32), ItoCriticalReynoldsResult);
+        where T : struct, IScalar<T> =>
+        T.Step(20000 * T.Pow(curvature, 0.32), ItoCriticalReynoldsResult, ItoCriticalReynoldsSource);
 
     /// <summary>Turbulent factor of a smooth bend after Ito: 0.304 Re^-0.25 + 0.029 sqrt(c).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -140,7 +152,11 @@ public static class CurvedFriction
     [MethodImpl(Inline)]
     public static T ItoTurbulentFactor<T>(T reynolds, T curvature)
         where T : struct, IScalar<T> =>
-        T.Step((0.304 / T.Sqrt(T.Sqrt(reynolds))) + ItoTurbulentAddition(curvature), ItoTurbulentFactorResult);
+        T.Step(
+            (0.304 / T.Sqrt(T.Sqrt(reynolds))) + ItoTurbulentAddition(curvature),
+            ItoTurbulentFactorResult,
+            ItoTurbulentFactorSource
+        );
 
     /// <summary>What a bend adds to the turbulent factor after Ito: 0.029 sqrt(c).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -149,7 +165,8 @@ public static class CurvedFriction
     /// <remarks>Source: [Ito-1959] turbulent flow.</remarks>
     [MethodImpl(Inline)]
     public static T ItoTurbulentAddition<T>(T curvature)
-        where T : struct, IScalar<T> => T.Step(0.029 * T.Sqrt(curvature), ItoTurbulentAdditionResult);
+        where T : struct, IScalar<T> =>
+        T.Step(0.029 * T.Sqrt(curvature), ItoTurbulentAdditionResult, ItoTurbulentAdditionSource);
 
     /// <summary>
     /// The factor in any regime: the greater of the laminar one after White, and of Colebrook and White's with what a bend
@@ -172,7 +189,7 @@ public static class CurvedFriction
     {
         T laminar = Friction.LaminarFactor(reynolds) * WhiteLaminarRatio(DeanNumber(reynolds, curvature));
         T straight = Friction.ColebrookFactor(T.Max(reynolds, T.Of(TurbulentLawFrom)), relativeRoughness);
-        return T.Step(T.Max(laminar, straight + ItoTurbulentAddition(curvature)), FactorStep);
+        return T.Step(T.Max(laminar, straight + ItoTurbulentAddition(curvature)), FactorStep, FactorSource);
     }
 
     /// <summary>The pressure lost to friction in a bent passage after Darcy and Weisbach, with <see cref="Factor"/>.</summary>
@@ -205,6 +222,6 @@ public static class CurvedFriction
         T factor = Factor(T.Max(reynolds, T.Of(1)), roughness / bore, bore / coilDiameter);
         T creeping = 32 * dynamicViscosity * length * velocity / (bore * bore);
         T flowing = factor * (length / bore) * (density * velocity * T.Abs(velocity) / 2);
-        return T.Step(T.Select(T.Less(reynolds, T.Of(1)), creeping, flowing), Symbols.PressureLoss);
+        return T.Step(T.Select(T.Less(reynolds, T.Of(1)), creeping, flowing), Symbols.PressureLoss, PressureLossSource);
     }
 }

@@ -34,7 +34,7 @@ internal static class CurvedFrictionEntries
             [],
             K.Number.Gives(CurvedFriction.FactorStep),
             [
-                new DataSource("White-1929", "laminar"),
+                CurvedFriction.FactorSource,
                 new DataSource("Ito-1959", "addition of the bend"),
                 new DataSource("Colebrook-1939", "the rest"),
             ],
@@ -85,7 +85,7 @@ internal static class CurvedFrictionEntries
             [],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
             [
-                new DataSource("White-2003", "section 6.3 (Darcy-Weisbach)"),
+                CurvedFriction.PressureLossSource,
                 new DataSource("Ito-1959", "the factor"),
                 new DataSource("White-1929", "the factor"),
             ],

@@ -1,12 +1,17 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
 /// <summary>Volume that one chamber sweeps. SI units.</summary>
 public static class Displacement
 {
-    internal static readonly Symbol SweptVolumeResult = new("Vd", "m3", "swept volume", null);
+    internal static readonly DataSource CylinderSource = new("Definition", "volume of a cylinder");
+
+    internal static readonly DataSource RotorChamberSource = new("Yamamoto-1981", "displacement of a chamber");
+
+    internal static readonly Symbol SweptVolumeResult = new("Vd", "m3", "swept volume");
 
     /// <summary>A cylinder: V = pi/4 bore² stroke.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -16,7 +21,7 @@ public static class Displacement
     /// <remarks>Source: [Definition] volume of a cylinder.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Cylinder<T>(T bore, T stroke)
-        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * bore * bore * stroke, SweptVolumeResult);
+        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * bore * bore * stroke, SweptVolumeResult, CylinderSource);
 
     /// <summary>One chamber of a three-sided rotor: V = 3 sqrt(3) e R b.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -28,5 +33,5 @@ public static class Displacement
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RotorChamber<T>(T eccentricity, T generatingRadius, T width)
         where T : struct, IScalar<T> =>
-        T.Step(3 * Math.Sqrt(3) * eccentricity * generatingRadius * width, SweptVolumeResult);
+        T.Step(3 * Math.Sqrt(3) * eccentricity * generatingRadius * width, SweptVolumeResult, RotorChamberSource);
 }

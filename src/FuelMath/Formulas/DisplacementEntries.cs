@@ -21,7 +21,7 @@ internal static class DisplacementEntries
             [],
             [],
             K.ChamberVolume.Gives(Displacement.SweptVolumeResult),
-            [new DataSource("Definition", "volume of a cylinder")],
+            [Displacement.CylinderSource],
             new(
                 [0.086, 0.086],
                 0.0004995572142179272,
@@ -51,7 +51,7 @@ internal static class DisplacementEntries
             [],
             [],
             K.ChamberVolume.Gives(Displacement.SweptVolumeResult),
-            [new DataSource("Yamamoto-1981", "displacement of a chamber")],
+            [Displacement.RotorChamberSource],
             new([0.015, 0.105, 0.08], 0.0006547, 8e-5, new DataSource("Yamamoto-1981", "worked chamber, four digits"))
         );
 

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -7,6 +8,27 @@ namespace FuelMath.Formulas;
 public static class EngineAir
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource AirDensitySource = new("ISO-2533", "equation of state");
+
+    internal static readonly DataSource AirMassPerEventSource = new(
+        "Heywood-1988",
+        "section 2.10 (volumetric efficiency)"
+    );
+
+    internal static readonly DataSource FuelMassSource = new("Heywood-1988", "section 3.4 (relative air/fuel ratio)");
+
+    internal static readonly DataSource EventsPerSecondSource = new(
+        "Definition",
+        "events per revolution times revolutions per second"
+    );
+
+    internal static readonly DataSource FuelFlowFromPowerSource = new(
+        "Heywood-1988",
+        "section 2.8 (specific fuel consumption)"
+    );
+
+    internal static readonly DataSource HarmonicMeanLambdaSource = new("Definition", "of lambda for the sum");
 
     /// <summary>Specific gas constant of dry air, J/(kg K). Source: [ISO-2533] primary constants.</summary>
     public const double AirGasConstant = 287.05287;
@@ -19,7 +41,8 @@ public static class EngineAir
     /// <remarks>Source: [ISO-2533] equation of state.</remarks>
     [MethodImpl(Inline)]
     public static T AirDensity<T>(T absolutePressure, T temperature)
-        where T : struct, IScalar<T> => T.Step(absolutePressure / (AirGasConstant * temperature), Symbols.AirDensity);
+        where T : struct, IScalar<T> =>
+        T.Step(absolutePressure / (AirGasConstant * temperature), Symbols.AirDensity, AirDensitySource);
 
     /// <summary>Air mass of one intake event: m = ve rho V.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -31,7 +54,7 @@ public static class EngineAir
     [MethodImpl(Inline)]
     public static T AirMassPerEvent<T>(T displacementPerEvent, T volumetricEfficiency, T airDensity)
         where T : struct, IScalar<T> =>
-        T.Step(volumetricEfficiency * airDensity * displacementPerEvent, Symbols.AirMass);
+        T.Step(volumetricEfficiency * airDensity * displacementPerEvent, Symbols.AirMass, AirMassPerEventSource);
 
     /// <summary>The fuel for an air mass: m = air / (stoichiometric ratio x lambda).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -42,7 +65,8 @@ public static class EngineAir
     /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
     [MethodImpl(Inline)]
     public static T FuelMass<T>(T airMass, T stoichiometricRatio, T lambda)
-        where T : struct, IScalar<T> => T.Step(airMass / (stoichiometricRatio * lambda), Symbols.FuelMass);
+        where T : struct, IScalar<T> =>
+        T.Step(airMass / (stoichiometricRatio * lambda), Symbols.FuelMass, FuelMassSource);
 
     /// <summary>Events per second at a shaft speed: speed / 2 pi x events per revolution.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -53,7 +77,7 @@ public static class EngineAir
     [MethodImpl(Inline)]
     public static T EventsPerSecond<T>(T speedRadPerSecond, T eventsPerRevolution)
         where T : struct, IScalar<T> =>
-        T.Step(speedRadPerSecond * eventsPerRevolution / (2 * Math.PI), Symbols.EventsPerSecond);
+        T.Step(speedRadPerSecond * eventsPerRevolution / (2 * Math.PI), Symbols.EventsPerSecond, EventsPerSecondSource);
 
     /// <summary>The fuel flow that a power asks for: power x brake specific fuel consumption.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -66,7 +90,8 @@ public static class EngineAir
     /// <remarks>Source: [Heywood-1988] section 2.8 (specific fuel consumption).</remarks>
     [MethodImpl(Inline)]
     public static T FuelFlowFromPower<T>(T power, T brakeSpecificFuelConsumption)
-        where T : struct, IScalar<T> => T.Step(power * brakeSpecificFuelConsumption, Symbols.FuelFlow);
+        where T : struct, IScalar<T> =>
+        T.Step(power * brakeSpecificFuelConsumption, Symbols.FuelFlow, FuelFlowFromPowerSource);
 
     /// <summary>
     /// The lambda that one sensor sees when cylinders get equal air and unequal fuel: the harmonic mean of theirs.
@@ -92,6 +117,6 @@ public static class EngineAir
             fuel += 1 / lambdas[i];
         }
 
-        return T.Step(lambdas.Length / fuel, Symbols.Lambda);
+        return T.Step(lambdas.Length / fuel, Symbols.Lambda, HarmonicMeanLambdaSource);
     }
 }

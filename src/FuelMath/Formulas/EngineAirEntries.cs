@@ -25,7 +25,7 @@ internal static class EngineAirEntries
             [],
             [],
             K.Density.Gives(Symbols.AirDensity),
-            [new DataSource("ISO-2533", "equation of state")],
+            [EngineAir.AirDensitySource],
             new([101325, 288.15], 1.225, 1e-6, new DataSource("ISO-2533", "sea level"))
         );
 
@@ -50,7 +50,7 @@ internal static class EngineAirEntries
             [],
             [],
             K.Mass.Gives(Symbols.AirMass),
-            [new DataSource("Heywood-1988", "section 2.10 (volumetric efficiency)")],
+            [EngineAir.AirMassPerEventSource],
             new(
                 [0.0005, 0.9, 1.2],
                 0.00054,
@@ -80,7 +80,7 @@ internal static class EngineAirEntries
             [],
             [],
             K.Mass.Gives(Symbols.FuelMass),
-            [new DataSource("Heywood-1988", "section 3.4 (relative air/fuel ratio)")],
+            [EngineAir.FuelMassSource],
             new(
                 [0.00054, 14.7, 0.9],
                 4.0816326530612245e-5,
@@ -111,7 +111,7 @@ internal static class EngineAirEntries
             [],
             [],
             K.Frequency.Gives(Symbols.EventsPerSecond),
-            [new DataSource("Definition", "events per revolution times revolutions per second")],
+            [EngineAir.EventsPerSecondSource],
             new([628.3185307179587, 0.5], 50, 1e-14, new DataSource("Definition", "four-stroke at 6000 1/min, by hand"))
         );
 
@@ -141,7 +141,7 @@ internal static class EngineAirEntries
             [],
             [],
             K.FuelFlow.Gives(Symbols.FuelFlow),
-            [new DataSource("Heywood-1988", "section 2.8 (specific fuel consumption)")],
+            [EngineAir.FuelFlowFromPowerSource],
             new(
                 [100000, 7.603467348022017e-8],
                 0.0075,
@@ -175,7 +175,7 @@ internal static class EngineAirEntries
             [],
             [],
             K.Number.Gives(Symbols.Lambda),
-            [new DataSource("Definition", "of lambda for the sum")],
+            [EngineAir.HarmonicMeanLambdaSource],
             new(
                 [0.9, 1.1, 1, 1],
                 0.9949748743718592,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -12,18 +13,27 @@ public static class Filtration
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol EfficiencyResult = new("E", "", "share of particles held back", null);
+    internal static readonly DataSource EfficiencySource = new("ISO-16889", "definition of the filtration ratio");
 
-    internal static readonly Symbol BetaRatioResult = new("beta", "", "beta ratio", null);
-
-    internal static readonly Symbol InSeriesResult = new("beta", "", "beta ratio of both", null);
-
-    internal static readonly Symbol AddedCoefficientResult = new(
-        "aa",
-        "1/m3",
-        "addition to the linear coefficient",
-        null
+    internal static readonly DataSource BetaRatioSource = new(
+        "ISO-16889",
+        "definition of the filtration ratio, solved for it"
     );
+
+    internal static readonly DataSource InSeriesSource = new("Definition", "the ratio of a ratio");
+
+    internal static readonly DataSource AddedCoefficientSource = new(
+        "Forchheimer-1901",
+        "the first of the two terms, that of the medium"
+    );
+
+    internal static readonly Symbol EfficiencyResult = new("E", "", "share of particles held back");
+
+    internal static readonly Symbol BetaRatioResult = new("beta", "", "beta ratio");
+
+    internal static readonly Symbol InSeriesResult = new("beta", "", "beta ratio of both");
+
+    internal static readonly Symbol AddedCoefficientResult = new("aa", "1/m3", "addition to the linear coefficient");
 
     /// <summary>The share of particles that is held back: 1 - 1/beta.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -32,7 +42,7 @@ public static class Filtration
     /// <remarks>Source: [ISO-16889] definition of the filtration ratio.</remarks>
     [MethodImpl(Inline)]
     public static T Efficiency<T>(T betaRatio)
-        where T : struct, IScalar<T> => T.Step(1 - (1 / betaRatio), EfficiencyResult);
+        where T : struct, IScalar<T> => T.Step(1 - (1 / betaRatio), EfficiencyResult, EfficiencySource);
 
     /// <summary>The beta ratio of an efficiency: 1/(1 - efficiency).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -41,7 +51,7 @@ public static class Filtration
     /// <remarks>Source: [ISO-16889] definition of the filtration ratio, solved for it.</remarks>
     [MethodImpl(Inline)]
     public static T BetaRatio<T>(T efficiency)
-        where T : struct, IScalar<T> => T.Step(1 / (1 - efficiency), BetaRatioResult);
+        where T : struct, IScalar<T> => T.Step(1 / (1 - efficiency), BetaRatioResult, BetaRatioSource);
 
     /// <summary>The beta ratio of two filters one behind the other, for one particle size: their product.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -55,7 +65,7 @@ public static class Filtration
     /// </remarks>
     [MethodImpl(Inline)]
     public static T InSeries<T>(T first, T second)
-        where T : struct, IScalar<T> => T.Step(first * second, InSeriesResult);
+        where T : struct, IScalar<T> => T.Step(first * second, InSeriesResult, InSeriesSource);
 
     /// <summary>What a loaded element adds to the loss of the medium, as a coefficient: dp / (mu Q).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -69,5 +79,6 @@ public static class Filtration
     /// </remarks>
     [MethodImpl(Inline)]
     public static T AddedCoefficient<T>(T addedLoss, T dynamicViscosity, T volumeFlow)
-        where T : struct, IScalar<T> => T.Step(addedLoss / (dynamicViscosity * volumeFlow), AddedCoefficientResult);
+        where T : struct, IScalar<T> =>
+        T.Step(addedLoss / (dynamicViscosity * volumeFlow), AddedCoefficientResult, AddedCoefficientSource);
 }

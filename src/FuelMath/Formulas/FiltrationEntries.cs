@@ -22,7 +22,7 @@ internal static class FiltrationEntries
             [],
             [],
             K.Fraction.Gives(Filtration.EfficiencyResult),
-            [new DataSource("ISO-16889", "definition of the filtration ratio")],
+            [Filtration.EfficiencySource],
             new([10], 0.9, 1e-14, new DataSource("ISO-16889", "definition: a beta ratio of 10 is 90 %"))
         );
 
@@ -43,7 +43,7 @@ internal static class FiltrationEntries
             [],
             [],
             K.Number.Gives(Filtration.BetaRatioResult),
-            [new DataSource("ISO-16889", "definition of the filtration ratio, solved for it")],
+            [Filtration.BetaRatioSource],
             new([0.995], 200, 1e-12, new DataSource("ISO-16889", "definition: 99.5 % is a beta ratio of 200"))
         );
 
@@ -69,7 +69,7 @@ internal static class FiltrationEntries
             [],
             [],
             K.Number.Gives(Filtration.InSeriesResult),
-            [new DataSource("Definition", "the ratio of a ratio")],
+            [Filtration.InSeriesSource],
             new([10, 20], 200, 1e-15, new DataSource("Definition", "ten times twenty, by hand"))
         );
 
@@ -100,7 +100,7 @@ internal static class FiltrationEntries
             [],
             [],
             K.PerVolume.Gives(Filtration.AddedCoefficientResult),
-            [new DataSource("Forchheimer-1901", "the first of the two terms, that of the medium")],
+            [Filtration.AddedCoefficientSource],
             new(
                 [20000, 0.0005, 5e-5],
                 8e11,

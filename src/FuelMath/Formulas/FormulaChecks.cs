@@ -6,11 +6,13 @@ namespace FuelMath.Formulas;
 internal sealed class FormulaChecks
 {
     private readonly FormulaInfo formula;
+    private readonly Range[] ranges;
     private readonly Limit[] limits;
 
     internal FormulaChecks(FormulaInfo formula)
     {
         this.formula = formula;
+        ranges = [.. formula.Arguments.Select(a => new Range(a))];
         limits =
         [
             .. formula.Bounds.Select(b => new Limit(b, Index(b.Argument), Indices(b.Times), Indices(b.DividedBy))),
@@ -27,14 +29,14 @@ internal sealed class FormulaChecks
 
         for (int i = 0; i < si.Length; i++)
         {
-            FormulaArgument argument = formula.Arguments[i];
-            double value = argument.Quantity.ToSi(arguments[i], units);
-            if (!(value >= Below(argument.Minimum) && value <= Above(argument.Maximum)))
+            ref readonly Range range = ref ranges[i];
+            double value = units == FormulaUnits.Si ? arguments[i] : range.ToSi(arguments[i]);
+            if (!(value >= range.Least && value <= range.Greatest))
             {
-                return FormulaRefusal.Range(formula, argument, value, units);
+                return FormulaRefusal.Range(formula, formula.Arguments[i], value, units);
             }
 
-            si[i] = Math.Clamp(value, argument.Minimum, argument.Maximum);
+            si[i] = Math.Clamp(value, range.Minimum, range.Maximum);
         }
 
         foreach (Limit limit in limits)
@@ -75,6 +77,24 @@ internal sealed class FormulaChecks
     }
 
     private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];
+
+    /// <summary>What a call needs of an argument, side by side in memory.</summary>
+    private readonly struct Range(FormulaArgument argument)
+    {
+        private readonly double numerator = argument.Quantity.Customary.Numerator;
+        private readonly double denominator = argument.Quantity.Customary.Denominator;
+        private readonly double offset = argument.Quantity.Customary.Offset;
+
+        internal double Minimum { get; } = argument.Minimum;
+
+        internal double Maximum { get; } = argument.Maximum;
+
+        internal double Least { get; } = Below(argument.Minimum);
+
+        internal double Greatest { get; } = Above(argument.Maximum);
+
+        internal double ToSi(double number) => (number + offset) * numerator / denominator;
+    }
 
     private sealed class Limit(FormulaBound bound, int argument, int[] times, int[] dividedBy)
     {

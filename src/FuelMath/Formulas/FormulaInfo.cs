@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using FuelMath.Internal;
 using FuelMath.Scalars;
@@ -94,8 +93,7 @@ public sealed class FormulaInfo
     /// <returns>The description.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A text is blank, there are no arguments or sources, names are given twice, a bound names an argument that the formula
-    /// lacks, or the example has another count of arguments.
+    /// A text is blank, a list is empty, a name is given twice or unknown to a bound, or the example's count differs.
     /// </exception>
     public static FormulaInfo Of<TFormula>(
         TFormula formula,
@@ -151,37 +149,14 @@ public sealed class FormulaInfo
             throw new FormulaRefusedException(FormulaRefusal.Count(this, arguments.Length));
         }
 
-        // The compiler knows T, and keeps one of these branches.
-        if (typeof(T) == typeof(Real))
-        {
-            return Unsafe.BitCast<Real, T>(reading.At(MemoryMarshal.Cast<T, Real>(arguments)));
-        }
-
-        if (typeof(T) == typeof(Lane))
-        {
-            return Unsafe.BitCast<Lane, T>(reading.At(MemoryMarshal.Cast<T, Lane>(arguments)));
-        }
-
-        if (typeof(T) == typeof(WideLane))
-        {
-            return Unsafe.BitCast<WideLane, T>(reading.At(MemoryMarshal.Cast<T, WideLane>(arguments)));
-        }
-
-        if (typeof(T) == typeof(Dual<Real>))
-        {
-            return Unsafe.BitCast<Dual<Real>, T>(reading.At(MemoryMarshal.Cast<T, Dual<Real>>(arguments)));
-        }
-
-        return reading.AtAny(arguments);
+        return reading.Read(arguments);
     }
 
     /// <summary>Calculates the result from numbers, checked.</summary>
     /// <param name="units">The units of the arguments and of the result.</param>
     /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
     /// <returns>The result.</returns>
-    /// <exception cref="FormulaRefusedException">
-    /// There are more or fewer arguments than the formula has, one is outside its range, or there is no finite result.
-    /// </exception>
+    /// <exception cref="FormulaRefusedException">The count is wrong, an argument is outside its range, or there is no finite result.</exception>
     public double Calculate(FormulaUnits units, params ReadOnlySpan<double> arguments) =>
         TryCalculate(units, arguments, out double value, out FormulaRefusal? refusal)
             ? value
@@ -267,14 +242,48 @@ public sealed class FormulaInfo
     /// <exception cref="FormulaRefusedException">The call is refused.</exception>
     public Working WorkingOf(FormulaUnits units, params ReadOnlySpan<double> arguments)
     {
+        string[] given = [.. Arguments.Select(a => a.Quantity.UnitIn(units))];
+        return WorkingIn(given, Result.UnitIn(units), arguments);
+    }
+
+    /// <summary>Gives the working of a checked call in the units of a reader.</summary>
+    /// <param name="units">The unit of each argument, in the order of <see cref="Arguments"/>.</param>
+    /// <param name="resultUnit">The unit in which the working ends.</param>
+    /// <param name="arguments">The arguments, each in its unit.</param>
+    /// <returns>The inputs and their conversions, and each named step to the result.</returns>
+    /// <exception cref="ArgumentException">A unit is none of its quantity, or there are more or fewer units than arguments.</exception>
+    /// <exception cref="FormulaRefusedException">The call is refused.</exception>
+    public Working WorkingIn(ReadOnlySpan<string> units, string resultUnit, params ReadOnlySpan<double> arguments)
+    {
+        if (arguments.Length != Arguments.Length)
+        {
+            throw new FormulaRefusedException(FormulaRefusal.Count(this, arguments.Length));
+        }
+
+        if (units.Length != Arguments.Length)
+        {
+            throw new ArgumentException($"Must have {Arguments.Length} units; it has {units.Length}.", nameof(units));
+        }
+
         var si = new double[arguments.Length];
-        if (checks.Read(units, arguments, si) is { } refusal)
+        for (int i = 0; i < si.Length; i++)
+        {
+            si[i] = Arguments[i].Quantity.Find(units[i], nameof(units)).ToSi(arguments[i]);
+        }
+
+        if (checks.Read(FormulaUnits.Si, si, si) is { } refusal)
         {
             throw new FormulaRefusedException(refusal);
         }
 
-        Traced[] inputs = [.. Arguments.Select((a, i) => Traced.Input(a.Quantity.Symbol, si[i]))];
-        return reading.AtAny<Traced>(inputs).ToWorking();
+        var inputs = new Traced[si.Length];
+        for (int i = 0; i < si.Length; i++)
+        {
+            FormulaQuantity quantity = Arguments[i].Quantity;
+            inputs[i] = quantity.Trace(arguments[i], quantity.Find(units[i], nameof(units)), si[i]);
+        }
+
+        return Result.Show(reading.AtAny<Traced>(inputs), resultUnit);
     }
 
     /// <summary>Gives the name.</summary>

@@ -20,7 +20,7 @@ internal sealed class FormulaKind(UnitKind kind, string customaryUnit, double mi
         string meaning,
         double usualMinimum,
         double usualMaximum
-    ) => Given(name, new Symbol(symbol, SymbolUnit, meaning, null), usualMinimum, usualMaximum);
+    ) => Given(name, new Symbol(symbol, SymbolUnit, meaning), usualMinimum, usualMaximum);
 
     internal FormulaQuantity Gives(Symbol symbol) => new(symbol, kind, customaryUnit);
 

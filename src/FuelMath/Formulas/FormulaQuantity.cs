@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Internal;
 using FuelMath.Scalars;
 using FuelMath.Text;
 
@@ -8,7 +9,7 @@ namespace FuelMath.Formulas;
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaQuantity
 {
-    private readonly Unit customary;
+    private readonly Text.Unit customary;
 
     internal FormulaQuantity(Symbol symbol, UnitKind kind, string customaryUnit)
     {
@@ -71,6 +72,25 @@ public sealed class FormulaQuantity
     /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
     public double FromSi(double si, string unit) => Find(unit, nameof(unit)).FromSi(si);
 
+    /// <summary>An input of a working in the unit in which a reader gives it.</summary>
+    /// <param name="number">The number; finite.</param>
+    /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>
+    /// <returns>The input; the working converts it in a line of its own.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is not finite.</exception>
+    public Traced Trace(double number, string unit)
+    {
+        Text.Unit found = Find(unit, nameof(unit));
+        return Trace(Guard.Finite(number, nameof(number)), found, found.ToSi(number));
+    }
+
+    /// <summary>Gives the working of a result of this kind, ending in the unit that a reader asks for.</summary>
+    /// <param name="result">The result.</param>
+    /// <param name="unit">The unit wanted, one of <see cref="Units"/>.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
+    public Working Show(Traced result, string unit) => result.ToWorking(Traceable(Find(unit, nameof(unit))));
+
     /// <summary>Gives the symbol as printed.</summary>
     /// <returns>The symbol's name.</returns>
     public override string ToString() => Symbol.Name;
@@ -80,9 +100,17 @@ public sealed class FormulaQuantity
 
     internal double FromSi(double si, FormulaUnits units) => units == FormulaUnits.Si ? si : customary.FromSi(si);
 
+    internal Text.Unit Customary => customary;
+
+    internal Traced Trace(double number, Text.Unit unit, double si) =>
+        unit.IsSi ? Traced.Input(Symbol, si) : Traced.Input(Symbol, si, number, Traceable(unit));
+
     internal string UnitIn(FormulaUnits units) => units == FormulaUnits.Si ? Unit : CustomaryUnit;
 
-    private Unit Find(string unit, string paramName)
+    private static TracedUnit Traceable(Text.Unit unit) =>
+        new(unit.Symbol, unit.Numerator, unit.Denominator, unit.Offset);
+
+    internal Text.Unit Find(string unit, string paramName)
     {
         ArgumentNullException.ThrowIfNull(unit, paramName);
         return UnitKind.Find(unit)

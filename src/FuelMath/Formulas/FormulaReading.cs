@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using FuelMath.Scalars;
 
 namespace FuelMath.Formulas;
@@ -5,6 +7,34 @@ namespace FuelMath.Formulas;
 /// <summary>A formula without its type: one virtual call for the usual scalars, then the formula itself.</summary>
 internal abstract class FormulaReading
 {
+    /// <summary>Any scalar, by the way that is quickest for it.</summary>
+    internal T Read<T>(ReadOnlySpan<T> arguments)
+        where T : struct, IScalar<T>
+    {
+        // The compiler knows T, and keeps one of these branches.
+        if (typeof(T) == typeof(Real))
+        {
+            return Unsafe.BitCast<Real, T>(At(MemoryMarshal.Cast<T, Real>(arguments)));
+        }
+
+        if (typeof(T) == typeof(Lane))
+        {
+            return Unsafe.BitCast<Lane, T>(At(MemoryMarshal.Cast<T, Lane>(arguments)));
+        }
+
+        if (typeof(T) == typeof(WideLane))
+        {
+            return Unsafe.BitCast<WideLane, T>(At(MemoryMarshal.Cast<T, WideLane>(arguments)));
+        }
+
+        if (typeof(T) == typeof(Dual<Real>))
+        {
+            return Unsafe.BitCast<Dual<Real>, T>(At(MemoryMarshal.Cast<T, Dual<Real>>(arguments)));
+        }
+
+        return AtAny(arguments);
+    }
+
     internal abstract Real At(ReadOnlySpan<Real> arguments);
 
     internal abstract Lane At(ReadOnlySpan<Lane> arguments);

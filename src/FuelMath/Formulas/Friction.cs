@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -10,6 +11,45 @@ namespace FuelMath.Formulas;
 public static class Friction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource VelocitySource = new("Definition", "flow over the area of a circle");
+
+    internal static readonly DataSource ReynoldsSource = new("White-2003", "section 1.6 (definition)");
+
+    internal static readonly DataSource LaminarFactorSource = new(
+        "White-2003",
+        "section 6.4 (laminar fully developed pipe flow)"
+    );
+
+    internal static readonly DataSource ColebrookFactorSource = new(
+        "Colebrook-1939",
+        "equation of the transition curve"
+    );
+
+    internal static readonly DataSource SwameeJainFactorSource = new(
+        "Swamee-Jain-1976",
+        "equation for the friction factor"
+    );
+
+    internal static readonly DataSource HaalandFactorSource = new("Haaland-1983", "equation for the friction factor");
+
+    internal static readonly DataSource SerghidesFactorSource = new("Serghides-1984", "the solution of three terms");
+
+    internal static readonly DataSource FullyRoughFactorSource = new(
+        "Colebrook-1939",
+        "the limit for a great Reynolds number"
+    );
+
+    private static readonly DataSource PassageSource = new("Common-practice", "the straight passage");
+
+    internal static readonly DataSource FactorSource = new("White-2003", "section 6.4");
+
+    internal static readonly DataSource FactorWithCubicPassageSource = new(
+        "Rossman-2020",
+        "section 12.1, after Dunlop"
+    );
+
+    internal static readonly DataSource PressureLossSource = new("White-2003", "sections 6.3 (Darcy-Weisbach) and 6.4");
 
     /// <summary>The Reynolds number up to which flow is taken as laminar.</summary>
     public const double LaminarUpTo = 2000;
@@ -28,7 +68,8 @@ public static class Friction
     /// <remarks>Source: [Definition] flow over the area of a circle.</remarks>
     [MethodImpl(Inline)]
     public static T Velocity<T>(T volumeFlow, T bore)
-        where T : struct, IScalar<T> => T.Step(4 / Math.PI * volumeFlow / (bore * bore), Symbols.Velocity);
+        where T : struct, IScalar<T> =>
+        T.Step(4 / Math.PI * volumeFlow / (bore * bore), Symbols.Velocity, VelocitySource);
 
     /// <summary>The Reynolds number: Re = rho |v| D / mu.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -40,7 +81,8 @@ public static class Friction
     /// <remarks>Source: [White-2003] section 1.6 (definition).</remarks>
     [MethodImpl(Inline)]
     public static T Reynolds<T>(T velocity, T bore, T density, T dynamicViscosity)
-        where T : struct, IScalar<T> => T.Step(density * T.Abs(velocity) * bore / dynamicViscosity, Symbols.Reynolds);
+        where T : struct, IScalar<T> =>
+        T.Step(density * T.Abs(velocity) * bore / dynamicViscosity, Symbols.Reynolds, ReynoldsSource);
 
     /// <summary>The factor of laminar flow: f = 64 / Re.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -49,7 +91,7 @@ public static class Friction
     /// <remarks>Source: [White-2003] section 6.4 (laminar fully developed pipe flow).</remarks>
     [MethodImpl(Inline)]
     public static T LaminarFactor<T>(T reynolds)
-        where T : struct, IScalar<T> => T.Step(64 / reynolds, Symbols.FrictionFactor);
+        where T : struct, IScalar<T> => T.Step(64 / reynolds, Symbols.FrictionFactor, LaminarFactorSource);
 
     /// <summary>
     /// The factor of turbulent flow after Colebrook and White, solved to rounding error:
@@ -64,8 +106,12 @@ public static class Friction
     public static T ColebrookFactor<T>(T reynolds, T relativeRoughness)
         where T : struct, IScalar<T>
     {
-        T x = T.Step(T.Implicit<Colebrook>(2.51 / reynolds, relativeRoughness / 3.7), Symbols.RootOfFriction);
-        return T.Step(1 / (x * x), Symbols.FrictionFactor);
+        T x = T.Step(
+            T.Implicit<Colebrook>(2.51 / reynolds, relativeRoughness / 3.7),
+            Symbols.RootOfFriction,
+            ColebrookFactorSource
+        );
+        return T.Step(1 / (x * x), Symbols.FrictionFactor, ColebrookFactorSource);
     }
 
     /// <summary>An explicit approximation: f = 0.25 / log10(e/(3.7 D) + 5.74/Re^0.9)^2.</summary>
@@ -79,7 +125,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = -Colebrook.C * T.Log((relativeRoughness / 3.7) + (5.74 / T.Pow(reynolds, 0.9)));
-        return T.Step(1 / (x * x), Symbols.FrictionFactor);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor, SwameeJainFactorSource);
     }
 
     /// <summary>An explicit approximation: 1/sqrt(f) = -1.8 log10((e/(3.7 D))^1.11 + 6.9/Re).</summary>
@@ -93,7 +139,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = -0.9 * Colebrook.C * T.Log(T.Pow(relativeRoughness / 3.7, 1.11) + (6.9 / reynolds));
-        return T.Step(1 / (x * x), Symbols.FrictionFactor);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor, HaalandFactorSource);
     }
 
     /// <summary>An explicit approximation by three substitutions and an extrapolation of them.</summary>
@@ -113,7 +159,7 @@ public static class Friction
         T c = -Colebrook.C * T.Log(rough + (viscous * b));
         T change = b - a;
         T x = a - (change * change / (c - (2 * b) + a));
-        return T.Step(1 / (x * x), Symbols.FrictionFactor);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor, SerghidesFactorSource);
     }
 
     /// <summary>The factor of a fully rough pipe: f = 0.25 / log10(e/(3.7 D))^2.</summary>
@@ -126,7 +172,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T x = -Colebrook.C * T.Log(relativeRoughness / 3.7);
-        return T.Step(1 / (x * x), Symbols.FrictionFactor);
+        return T.Step(1 / (x * x), Symbols.FrictionFactor, FullyRoughFactorSource);
     }
 
     /// <summary>
@@ -147,7 +193,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T turbulent = ColebrookFactor(T.Max(reynolds, T.Of(TurbulentFrom)), relativeRoughness);
-        return T.Step(Passage(reynolds, LaminarFactor(reynolds), turbulent), Symbols.FrictionFactor);
+        return T.Step(Passage(reynolds, LaminarFactor(reynolds), turbulent), Symbols.FrictionFactor, FactorSource);
     }
 
     /// <summary>
@@ -179,7 +225,11 @@ public static class Friction
         T x4 = 0.032 - (3 * fa) + (0.5 * fb);
         T cubic = x1 + (r * (x2 + (r * (x3 + (r * x4)))));
         T turbulent = SwameeJainFactor(T.Max(reynolds, T.Of(TurbulentFrom)), relativeRoughness);
-        return T.Step(Pick(reynolds, LaminarFactor(reynolds), cubic, turbulent), Symbols.FrictionFactor);
+        return T.Step(
+            Pick(reynolds, LaminarFactor(reynolds), cubic, turbulent),
+            Symbols.FrictionFactor,
+            FactorWithCubicPassageSource
+        );
     }
 
     /// <summary>The pressure lost to friction after Darcy and Weisbach: dp = f (L/D) rho v|v| / 2.</summary>
@@ -200,11 +250,11 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T reynolds = Reynolds(velocity, bore, density, dynamicViscosity);
-        T factor = T.Step(Factor(reynolds, roughness / bore), Symbols.FrictionFactor);
+        T factor = Factor(reynolds, roughness / bore);
         T creeping = 32 * dynamicViscosity * length * velocity / (bore * bore);
         T flowing = factor * (length / bore) * (density * velocity * T.Abs(velocity) / 2);
         T creeps = T.Select(T.Less(reynolds, T.Of(CreepingBelow)), creeping, flowing);
-        return T.Step(creeps, Symbols.PressureLoss);
+        return T.Step(creeps, Symbols.PressureLoss, PressureLossSource);
     }
 
     /// <summary>Laminar, a straight passage, turbulent.</summary>
@@ -214,7 +264,8 @@ public static class Friction
     {
         const double atLaminarEnd = 64 / LaminarUpTo;
         T part = (reynolds - LaminarUpTo) / (TurbulentFrom - LaminarUpTo);
-        return Pick(reynolds, laminar, atLaminarEnd + ((turbulent - atLaminarEnd) * part), turbulent);
+        T between = T.Step(atLaminarEnd + ((turbulent - atLaminarEnd) * part), Symbols.FrictionFactor, PassageSource);
+        return Pick(reynolds, laminar, between, turbulent);
     }
 
     [MethodImpl(Inline)]

@@ -24,7 +24,7 @@ internal static class FrictionEntries
             [],
             [],
             K.Speed.Gives(Symbols.Velocity),
-            [new DataSource("Definition", "flow over the area of a circle")],
+            [Friction.VelocitySource],
             new(
                 [0.001, 0.11283791670955126],
                 0.1,
@@ -55,7 +55,7 @@ internal static class FrictionEntries
             [],
             [],
             K.Number.Gives(Symbols.Reynolds),
-            [new DataSource("White-2003", "section 1.6 (definition)")],
+            [Friction.ReynoldsSource],
             new(
                 [6.3661977, 0.2, 900, 0.009],
                 128000,
@@ -88,7 +88,7 @@ internal static class FrictionEntries
             [FormulaBound.AtMost("roughness", 0.05, ["bore"], [])],
             [],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
-            [new DataSource("White-2003", "sections 6.3 (Darcy-Weisbach) and 6.4")],
+            [Friction.PressureLossSource],
             new(
                 [1.2732395447351625, 0.1, 1, 0, 1000, 1e-5],
                 63.43447321097365,

@@ -31,7 +31,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("White-2003", "section 6.4 (laminar fully developed pipe flow)")],
+            [Friction.LaminarFactorSource],
             new([128], 0.5, 1e-15, new DataSource("White-2003", "section 6.4, 64/128"))
         );
 
@@ -55,7 +55,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("Colebrook-1939", "equation of the transition curve")],
+            [Friction.ColebrookFactorSource],
             new(
                 [100000, 0.0001],
                 0.018513866077471648,
@@ -84,7 +84,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("Swamee-Jain-1976", "equation for the friction factor")],
+            [Friction.SwameeJainFactorSource],
             new(
                 [100000, 0.0001],
                 0.01845244530756638,
@@ -113,7 +113,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("Haaland-1983", "equation for the friction factor")],
+            [Friction.HaalandFactorSource],
             new(
                 [100000, 0.0001],
                 0.018265053014793857,
@@ -142,7 +142,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("Serghides-1984", "the solution of three terms")],
+            [Friction.SerghidesFactorSource],
             new(
                 [100000, 0.0001],
                 0.01851358983180063,
@@ -168,7 +168,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("Colebrook-1939", "the limit for a great Reynolds number")],
+            [Friction.FullyRoughFactorSource],
             new(
                 [0.0001],
                 0.011979797083255311,
@@ -198,7 +198,7 @@ internal static class FrictionFactorEntries
             [],
             K.Number.Gives(Symbols.FrictionFactor),
             [
-                new DataSource("White-2003", "section 6.4"),
+                Friction.FactorSource,
                 new DataSource("Colebrook-1939", "equation of the transition curve"),
                 new DataSource("Common-practice", "the straight passage"),
             ],
@@ -230,7 +230,7 @@ internal static class FrictionFactorEntries
             [],
             [],
             K.Number.Gives(Symbols.FrictionFactor),
-            [new DataSource("Rossman-2020", "section 12.1, after Dunlop")],
+            [Friction.FactorWithCubicPassageSource],
             new(
                 [3000, 0.001],
                 0.0336164977138608,

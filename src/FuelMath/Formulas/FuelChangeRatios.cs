@@ -9,33 +9,35 @@ public static class FuelChangeRatios
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly DataSource MassRatioAtEqualLambdaSource = new(
+        "Heywood-1988",
+        "section 3.4 (relative air/fuel ratio)"
+    );
+
+    internal static readonly DataSource MassRatioAtEqualPowerSource = new(
+        "Heywood-1988",
+        "section 2.8 (fuel conversion efficiency)"
+    );
+
+    internal static readonly DataSource VolumeRatioSource = new("Definition", "mass over density");
+
+    internal static readonly DataSource OpenTimeRatioSource = new("White-2003", "section 6.12 (obstruction flow)");
+
     internal static readonly Symbol MassAtLambda = new(
         "rm",
         "",
-        "mass of the fuel over that of the baseline at equal lambda",
-        new DataSource("Heywood-1988", "section 3.4")
+        "mass of the fuel over that of the baseline at equal lambda"
     );
 
     internal static readonly Symbol MassAtPower = new(
         "rmp",
         "",
-        "mass of the fuel over that of the baseline at equal power",
-        new DataSource("Heywood-1988", "section 2.8")
+        "mass of the fuel over that of the baseline at equal power"
     );
 
-    internal static readonly Symbol VolumeRatioStep = new(
-        "rv",
-        "",
-        "volume of the fuel over that of the baseline",
-        new DataSource("Definition", "mass over density")
-    );
+    internal static readonly Symbol VolumeRatioStep = new("rv", "", "volume of the fuel over that of the baseline");
 
-    internal static readonly Symbol TimeRatio = new(
-        "rt",
-        "",
-        "time open over that with the baseline",
-        new DataSource("White-2003", "section 6.12")
-    );
+    internal static readonly Symbol TimeRatio = new("rt", "", "time open over that with the baseline");
 
     /// <summary>Mass of a fuel over that of the baseline, for the same air and lambda.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -45,7 +47,8 @@ public static class FuelChangeRatios
     /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
     [MethodImpl(Inline)]
     public static T MassRatioAtEqualLambda<T>(T baselineStoichiometricRatio, T stoichiometricRatio)
-        where T : struct, IScalar<T> => T.Step(baselineStoichiometricRatio / stoichiometricRatio, MassAtLambda);
+        where T : struct, IScalar<T> =>
+        T.Step(baselineStoichiometricRatio / stoichiometricRatio, MassAtLambda, MassRatioAtEqualLambdaSource);
 
     /// <summary>Mass of a fuel over that of the baseline, for the same power at the same efficiency.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -55,7 +58,8 @@ public static class FuelChangeRatios
     /// <remarks>Efficiency is taken as equal, which it is not quite: an alcohol cools the charge and stands more compression. Source: [Heywood-1988] section 2.8 (fuel conversion efficiency).</remarks>
     [MethodImpl(Inline)]
     public static T MassRatioAtEqualPower<T>(T baselineHeatingValue, T heatingValue)
-        where T : struct, IScalar<T> => T.Step(baselineHeatingValue / heatingValue, MassAtPower);
+        where T : struct, IScalar<T> =>
+        T.Step(baselineHeatingValue / heatingValue, MassAtPower, MassRatioAtEqualPowerSource);
 
     /// <summary>Volume of a fuel over that of the baseline.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -66,7 +70,8 @@ public static class FuelChangeRatios
     /// <remarks>Source: [Definition] mass over density.</remarks>
     [MethodImpl(Inline)]
     public static T VolumeRatio<T>(T massRatio, T baselineDensity, T density)
-        where T : struct, IScalar<T> => T.Step(massRatio * baselineDensity / density, VolumeRatioStep);
+        where T : struct, IScalar<T> =>
+        T.Step(massRatio * baselineDensity / density, VolumeRatioStep, VolumeRatioSource);
 
     /// <summary>Time that an injector has to be open over that with the baseline, at the same differential pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -77,5 +82,6 @@ public static class FuelChangeRatios
     /// <remarks>Mass flow goes with the root of the density. Source: [White-2003] section 6.12 (obstruction flow).</remarks>
     [MethodImpl(Inline)]
     public static T OpenTimeRatio<T>(T massRatio, T baselineDensity, T density)
-        where T : struct, IScalar<T> => T.Step(massRatio * T.Sqrt(baselineDensity / density), TimeRatio);
+        where T : struct, IScalar<T> =>
+        T.Step(massRatio * T.Sqrt(baselineDensity / density), TimeRatio, OpenTimeRatioSource);
 }

@@ -29,7 +29,7 @@ internal static class FuelChangeRatiosEntries
             [],
             [],
             K.Number.Gives(FuelChangeRatios.MassAtLambda),
-            [new DataSource("Heywood-1988", "section 3.4 (relative air/fuel ratio)")],
+            [FuelChangeRatios.MassRatioAtEqualLambdaSource],
             new([14.7, 9], 1.6333333333333333, 1e-14, new DataSource("Definition", "14.7 over 9, by hand"))
         );
 
@@ -55,7 +55,7 @@ internal static class FuelChangeRatiosEntries
             [],
             [],
             K.Number.Gives(FuelChangeRatios.MassAtPower),
-            [new DataSource("Heywood-1988", "section 2.8 (fuel conversion efficiency)")],
+            [FuelChangeRatios.MassRatioAtEqualPowerSource],
             new(
                 [4344e4, 2695e4],
                 1.611873840445269,
@@ -85,7 +85,7 @@ internal static class FuelChangeRatiosEntries
             [],
             [],
             K.Number.Gives(FuelChangeRatios.VolumeRatioStep),
-            [new DataSource("Definition", "mass over density")],
+            [FuelChangeRatios.VolumeRatioSource],
             new([1.5, 745, 789], 1.4163498098859315, 1e-14, new DataSource("Definition", "by hand"))
         );
 
@@ -110,7 +110,7 @@ internal static class FuelChangeRatiosEntries
             [],
             [],
             K.Number.Gives(FuelChangeRatios.TimeRatio),
-            [new DataSource("White-2003", "section 6.12 (obstruction flow)")],
+            [FuelChangeRatios.OpenTimeRatioSource],
             new(
                 [1.5, 745, 789],
                 1.4575749431260465,

@@ -9,25 +9,22 @@ public static class HeatingValue
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly DataSource HigherSource = new(
+        "Channiwala-Parikh-2002",
+        "unified correlation, without ash"
+    );
+
+    internal static readonly DataSource LowerSource = new("Definition", "water leaves as vapor");
+
     /// <summary>Heat of vaporization of water at 25 °C, J/kg. Source: [Cengel-Boles-2015] table A-4.</summary>
     private const double WaterVaporization = 2.442e6;
 
     /// <summary>Mass of water over mass of hydrogen burned. Source: [Definition] from the atomic weights.</summary>
     private const double WaterPerHydrogen = 8.937;
 
-    internal static readonly Symbol HigherStep = new(
-        "HHV",
-        "J/kg",
-        "higher heating value",
-        new DataSource("Channiwala-Parikh-2002", "unified correlation")
-    );
+    internal static readonly Symbol HigherStep = new("HHV", "J/kg", "higher heating value");
 
-    internal static readonly Symbol LowerStep = new(
-        "LHV",
-        "J/kg",
-        "lower heating value",
-        new DataSource("Definition", "water leaves as vapor")
-    );
+    internal static readonly Symbol LowerStep = new("LHV", "J/kg", "lower heating value");
 
     /// <summary>Higher heating value by the unified correlation for liquid, solid and gaseous fuels.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -43,7 +40,8 @@ public static class HeatingValue
         where T : struct, IScalar<T> =>
         T.Step(
             (34.91e6 * carbon) + (117.83e6 * hydrogen) + (10.05e6 * sulfur) - (10.34e6 * oxygen) - (1.51e6 * nitrogen),
-            HigherStep
+            HigherStep,
+            HigherSource
         );
 
     /// <summary>Lower heating value: the water of combustion leaves as vapor.</summary>
@@ -54,5 +52,6 @@ public static class HeatingValue
     /// <remarks>Source: [Definition] water leaves as vapor; [Cengel-Boles-2015] heat of vaporization at 25 °C.</remarks>
     [MethodImpl(Inline)]
     public static T Lower<T>(T higher, T hydrogen)
-        where T : struct, IScalar<T> => T.Step(higher - (WaterVaporization * WaterPerHydrogen * hydrogen), LowerStep);
+        where T : struct, IScalar<T> =>
+        T.Step(higher - (WaterVaporization * WaterPerHydrogen * hydrogen), LowerStep, LowerSource);
 }

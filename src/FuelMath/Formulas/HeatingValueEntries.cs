@@ -27,7 +27,7 @@ internal static class HeatingValueEntries
             [],
             [],
             K.SpecificEnergy.Gives(HeatingValue.HigherStep),
-            [new DataSource("Channiwala-Parikh-2002", "unified correlation, without ash")],
+            [HeatingValue.HigherSource],
             new(
                 [0.5214352384466777, 0.1312813388612733, 0.34728342269204887, 0, 0],
                 29841548.490763787,
@@ -56,10 +56,7 @@ internal static class HeatingValueEntries
             [],
             [],
             K.SpecificEnergy.Gives(HeatingValue.LowerStep),
-            [
-                new DataSource("Definition", "water leaves as vapor"),
-                new DataSource("Cengel-Boles-2015", "heat of vaporization at 25 °C"),
-            ],
+            [HeatingValue.LowerSource, new DataSource("Cengel-Boles-2015", "heat of vaporization at 25 °C")],
             new(
                 [29841548.490763787, 0.1312813388612733],
                 26946710,

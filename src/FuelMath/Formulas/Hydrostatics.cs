@@ -1,12 +1,18 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
 /// <summary>The weight of a column of fluid. SI units.</summary>
 public static class Hydrostatics
 {
-    internal static readonly Symbol ColumnPressureResult = new("dp", "Pa", "pressure of the column", null);
+    internal static readonly DataSource ColumnPressureSource = new(
+        "White-2003",
+        "section 2.3 (hydrostatics in liquids)"
+    );
+
+    internal static readonly Symbol ColumnPressureResult = new("dp", "Pa", "pressure of the column");
 
     /// <summary>Standard acceleration of free fall, m/s2.</summary>
     /// <remarks>Source: [CGPM-1901] declaration on the conventional value of g.</remarks>
@@ -21,5 +27,6 @@ public static class Hydrostatics
     /// <remarks>Valid for a fluid of constant density. Source: [White-2003] section 2.3 (hydrostatics in liquids).</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ColumnPressure<T>(T density, double acceleration, T height)
-        where T : struct, IScalar<T> => T.Step(acceleration * density * height, ColumnPressureResult);
+        where T : struct, IScalar<T> =>
+        T.Step(acceleration * density * height, ColumnPressureResult, ColumnPressureSource);
 }

@@ -24,7 +24,7 @@ internal static class HydrostaticsEntries
             [],
             [new FormulaConstant("acceleration", "m/s2", ColumnPressureFormula.Acceleration)],
             K.DifferentialPressure.Gives(Hydrostatics.ColumnPressureResult),
-            [new DataSource("White-2003", "section 2.3 (hydrostatics in liquids)")],
+            [Hydrostatics.ColumnPressureSource],
             new([750, 1], 7354.9875, 1e-14, new DataSource("Definition", "750 times 9.80665, by hand"))
         );
 

@@ -9,26 +9,20 @@ public static class LiquidElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol Isentropic = new(
-        "Ks",
-        "Pa",
-        "isentropic bulk modulus",
-        new DataSource("Poling-2001", "relations of heat capacity and compressibility")
+    internal static readonly DataSource IsentropicModulusSource = new(
+        "Poling-2001",
+        "relations of heat capacity and compressibility"
     );
 
-    internal static readonly Symbol Sound = new(
-        "c",
-        "m/s",
-        "speed of sound",
-        new DataSource("White-2003", "section 9.2")
-    );
+    internal static readonly DataSource SoundSpeedSource = new("White-2003", "section 9.2");
 
-    internal static readonly Symbol Pressed = new(
-        "rhop",
-        "kg/m3",
-        "density under pressure",
-        new DataSource("White-2003", "section 1.8")
-    );
+    internal static readonly DataSource DensityUnderPressureSource = new("White-2003", "section 1.8 (bulk modulus)");
+
+    internal static readonly Symbol Isentropic = new("Ks", "Pa", "isentropic bulk modulus");
+
+    internal static readonly Symbol Sound = new("c", "m/s", "speed of sound");
+
+    internal static readonly Symbol Pressed = new("rhop", "kg/m3", "density under pressure");
 
     /// <summary>The bulk modulus of a quick change, which keeps its heat, from that of a slow one: 1/Ks = 1/KT - T a^2/(rho cp).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -44,7 +38,8 @@ public static class LiquidElasticity
         where T : struct, IScalar<T> =>
         T.Step(
             1 / ((1 / isothermalModulus) - (temperature * expansion * expansion / (density * heatCapacity))),
-            Isentropic
+            Isentropic,
+            IsentropicModulusSource
         );
 
     /// <summary>Speed of sound: c = sqrt(Ks/rho).</summary>
@@ -55,7 +50,7 @@ public static class LiquidElasticity
     /// <remarks>Source: [White-2003] section 9.2.</remarks>
     [MethodImpl(Inline)]
     public static T SoundSpeed<T>(T isentropicModulus, T density)
-        where T : struct, IScalar<T> => T.Step(T.Sqrt(isentropicModulus / density), Sound);
+        where T : struct, IScalar<T> => T.Step(T.Sqrt(isentropicModulus / density), Sound, SoundSpeedSource);
 
     /// <summary>Density under a pressure above that of the tabulated density: rho exp(dp/K).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -66,5 +61,6 @@ public static class LiquidElasticity
     /// <remarks>Source: [White-2003] section 1.8 (bulk modulus).</remarks>
     [MethodImpl(Inline)]
     public static T DensityUnderPressure<T>(T density, T bulkModulus, T pressureRise)
-        where T : struct, IScalar<T> => T.Step(density * T.Exp(pressureRise / bulkModulus), Pressed);
+        where T : struct, IScalar<T> =>
+        T.Step(density * T.Exp(pressureRise / bulkModulus), Pressed, DensityUnderPressureSource);
 }

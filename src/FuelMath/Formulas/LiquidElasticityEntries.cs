@@ -30,7 +30,7 @@ internal static class LiquidElasticityEntries
             [],
             [],
             K.BulkModulus.Gives(LiquidElasticity.Isentropic),
-            [new DataSource("Poling-2001", "relations of heat capacity and compressibility")],
+            [LiquidElasticity.IsentropicModulusSource],
             new(
                 [893655049.1510277, 0.001083, 789.24, 2440, 293.15],
                 106e7,
@@ -59,7 +59,7 @@ internal static class LiquidElasticityEntries
             [],
             [],
             K.Speed.Gives(LiquidElasticity.Sound),
-            [new DataSource("White-2003", "section 9.2")],
+            [LiquidElasticity.SoundSpeedSource],
             new(
                 [13e8, 745],
                 1320.971779771627,
@@ -89,7 +89,7 @@ internal static class LiquidElasticityEntries
             [],
             [],
             K.Density.Gives(LiquidElasticity.Pressed),
-            [new DataSource("White-2003", "section 1.8 (bulk modulus)")],
+            [LiquidElasticity.DensityUnderPressureSource],
             new(
                 [745, 13e8, 13e6],
                 752.4873744777051,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -8,6 +9,19 @@ namespace FuelMath.Formulas;
 public static class MinorLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource PressureLossSource = new("White-2003", "section 6.9 (minor losses)");
+
+    internal static readonly DataSource SuddenExpansionSource = new("White-2003", "section 6.9 (minor losses)");
+
+    internal static readonly DataSource SuddenContractionSource = new(
+        "Crane-TP410",
+        "appendix A, sudden contraction at 180 degrees"
+    );
+
+    internal static readonly DataSource CarriedCoefficientSource = new("Crane-TP410", "chapter 2");
+
+    internal static readonly DataSource StraightLengthSource = new("Crane-TP410", "chapter 2");
 
     /// <summary>The pressure lost: dp = K rho v|v| / 2.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -19,7 +33,7 @@ public static class MinorLoss
     [MethodImpl(Inline)]
     public static T PressureLoss<T>(T lossCoefficient, T density, T velocity)
         where T : struct, IScalar<T> =>
-        T.Step(lossCoefficient * (density * velocity * T.Abs(velocity) / 2), Symbols.PressureLoss);
+        T.Step(lossCoefficient * (density * velocity * T.Abs(velocity) / 2), Symbols.PressureLoss, PressureLossSource);
 
     /// <summary>A sudden expansion after Borda and Carnot: K = (1 - A1/A2)^2, for the smaller bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -31,7 +45,7 @@ public static class MinorLoss
         where T : struct, IScalar<T>
     {
         T rest = 1 - areaRatio;
-        return T.Step(rest * rest, Symbols.LossCoefficient);
+        return T.Step(rest * rest, Symbols.LossCoefficient, SuddenExpansionSource);
     }
 
     /// <summary>A sudden contraction with a sharp edge: K = 0.5 (1 - A1/A2), for the smaller bore.</summary>
@@ -44,7 +58,7 @@ public static class MinorLoss
     /// </remarks>
     [MethodImpl(Inline)]
     public static T SuddenContraction<T>(T areaRatio)
-        where T : struct, IScalar<T> => T.Step(0.5 * (1 - areaRatio), Symbols.LossCoefficient);
+        where T : struct, IScalar<T> => T.Step(0.5 * (1 - areaRatio), Symbols.LossCoefficient, SuddenContractionSource);
 
     /// <summary>A loss coefficient carried from one bore to another: K2 = K1 (D2/D1)^4.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -59,7 +73,7 @@ public static class MinorLoss
     {
         T ratio = toBore / fromBore;
         T square = ratio * ratio;
-        return T.Step(lossCoefficient * (square * square), Symbols.LossCoefficient);
+        return T.Step(lossCoefficient * (square * square), Symbols.LossCoefficient, CarriedCoefficientSource);
     }
 
     /// <summary>The loss coefficient of a straight length: K = f L / D.</summary>
@@ -71,5 +85,6 @@ public static class MinorLoss
     /// <remarks>Source: [Crane-TP410] chapter 2.</remarks>
     [MethodImpl(Inline)]
     public static T StraightLength<T>(T frictionFactor, T length, T bore)
-        where T : struct, IScalar<T> => T.Step(frictionFactor * length / bore, Symbols.LossCoefficient);
+        where T : struct, IScalar<T> =>
+        T.Step(frictionFactor * length / bore, Symbols.LossCoefficient, StraightLengthSource);
 }

@@ -28,7 +28,7 @@ internal static class MinorLossEntries
             [],
             [],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
-            [new DataSource("White-2003", "section 6.9 (minor losses)")],
+            [MinorLoss.PressureLossSource],
             new(
                 [13.352685050798257, 814.185, 3.497074283762507],
                 66500,
@@ -54,7 +54,7 @@ internal static class MinorLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("White-2003", "section 6.9 (minor losses)")],
+            [MinorLoss.SuddenExpansionSource],
             new([0.25], 0.5625, 1e-15, new DataSource("White-2003", "section 6.9, half the diameter"))
         );
 
@@ -75,7 +75,7 @@ internal static class MinorLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "appendix A, sudden contraction at 180 degrees")],
+            [MinorLoss.SuddenContractionSource],
             new(
                 [0.16],
                 0.42,
@@ -107,7 +107,7 @@ internal static class MinorLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "chapter 2")],
+            [MinorLoss.CarriedCoefficientSource],
             new(
                 [32.68875692997804, 0.01, 0.02],
                 523.0201108796487,
@@ -137,7 +137,7 @@ internal static class MinorLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "chapter 2")],
+            [MinorLoss.StraightLengthSource],
             new([0.015, 37, 0.154], 3.6, 0.0015, new DataSource("Crane-TP410", "example 7.2, three digits"))
         );
 

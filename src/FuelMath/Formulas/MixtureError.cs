@@ -9,12 +9,14 @@ public static class MixtureError
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol Factor = new(
-        "k",
-        "",
-        "lambda over the lambda intended",
-        new DataSource("Definition", "mass intended over mass delivered, for the air that is there")
+    internal static readonly DataSource LambdaFactorSource = new("SAE-J1832", "the straight line with its time offset");
+
+    internal static readonly DataSource MeanLambdaSource = new(
+        "Heywood-1988",
+        "section 3.4 (relative air/fuel ratio) for the sums"
     );
+
+    internal static readonly Symbol Factor = new("k", "", "lambda over the lambda intended");
 
     /// <summary>
     /// Lambda over the lambda that was intended: k = a / (f sqrt(r)) x w / (w - dt).
@@ -35,7 +37,8 @@ public static class MixtureError
         where T : struct, IScalar<T> =>
         T.Step(
             airRatio / (flowRatio * T.Sqrt(pressureRatio)) * (effectiveWidth / (effectiveWidth - deadTimeError)),
-            Factor
+            Factor,
+            LambdaFactorSource
         );
 
     /// <summary>The lambda that a mean over cylinders with unequal air and fuel amounts to: total air over total need.</summary>

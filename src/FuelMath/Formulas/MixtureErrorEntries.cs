@@ -32,7 +32,7 @@ internal static class MixtureErrorEntries
             [],
             K.Number.Gives(MixtureError.Factor),
             [
-                new DataSource("SAE-J1832", "the straight line with its time offset"),
+                MixtureError.LambdaFactorSource,
                 new DataSource("White-2003", "section 6.12 for the root"),
                 new DataSource("Heywood-1988", "section 3.4 for lambda"),
             ],
@@ -67,7 +67,7 @@ internal static class MixtureErrorEntries
             [],
             [],
             K.Number.Gives(Symbols.Lambda),
-            [new DataSource("Heywood-1988", "section 3.4 (relative air/fuel ratio) for the sums")],
+            [MixtureError.MeanLambdaSource],
             new(
                 [0.0005, 0.0005, 3e-5, 4e-5, 14.7],
                 0.9718172983479106,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -13,7 +14,34 @@ public static class Orifice
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol ApproachFactorResult = new("Fa", "", "velocity of approach factor", null);
+    internal static readonly DataSource MassFlowSource = new(
+        "White-2003",
+        "section 6.12 (Bernoulli obstruction theory)"
+    );
+
+    internal static readonly DataSource VolumeFlowSource = new(
+        "White-2003",
+        "section 6.12 (Bernoulli obstruction theory)"
+    );
+
+    internal static readonly DataSource CarriedMassFlowSource = new(
+        "White-2003",
+        "section 6.12, as the ratio of two states"
+    );
+
+    internal static readonly DataSource CarriedVolumeFlowSource = new(
+        "White-2003",
+        "section 6.12, as the ratio of two states"
+    );
+
+    internal static readonly DataSource PowerLawMassFlowSource = new(
+        "White-2003",
+        "section 6.12 for the root of density"
+    );
+
+    internal static readonly DataSource ApproachFactorSource = new("ISO-5167", "part 1 (velocity of approach factor)");
+
+    internal static readonly Symbol ApproachFactorResult = new("Fa", "", "velocity of approach factor");
 
     /// <summary>Mass flow: m = Cd A sqrt(2 rho dp).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -26,7 +54,11 @@ public static class Orifice
     [MethodImpl(Inline)]
     public static T MassFlow<T>(T dischargeCoefficient, T area, T density, T differentialPressure)
         where T : struct, IScalar<T> =>
-        T.Step(dischargeCoefficient * area * T.Sqrt(2 * density * differentialPressure), Symbols.MassFlow);
+        T.Step(
+            dischargeCoefficient * area * T.Sqrt(2 * density * differentialPressure),
+            Symbols.MassFlow,
+            MassFlowSource
+        );
 
     /// <summary>Volume flow: Q = Cd A sqrt(2 dp / rho).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -39,7 +71,11 @@ public static class Orifice
     [MethodImpl(Inline)]
     public static T VolumeFlow<T>(T dischargeCoefficient, T area, T density, T differentialPressure)
         where T : struct, IScalar<T> =>
-        T.Step(dischargeCoefficient * area * T.Sqrt(2 * differentialPressure / density), Symbols.VolumeFlow);
+        T.Step(
+            dischargeCoefficient * area * T.Sqrt(2 * differentialPressure / density),
+            Symbols.VolumeFlow,
+            VolumeFlowSource
+        );
 
     /// <summary>A rated mass flow carried to another pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -65,7 +101,8 @@ public static class Orifice
         T.Step(
             referenceMassFlow
                 * T.Sqrt(differentialPressure / referenceDifferentialPressure * (density / referenceDensity)),
-            Symbols.MassFlow
+            Symbols.MassFlow,
+            CarriedMassFlowSource
         );
 
     /// <summary>A rated volume flow carried to another pressure and density: Q = Q0 sqrt(dp/dp0 rho0/rho).</summary>
@@ -92,7 +129,8 @@ public static class Orifice
         T.Step(
             referenceVolumeFlow
                 * T.Sqrt(differentialPressure / referenceDifferentialPressure * (referenceDensity / density)),
-            Symbols.VolumeFlow
+            Symbols.VolumeFlow,
+            CarriedVolumeFlowSource
         );
 
     /// <summary>
@@ -124,7 +162,8 @@ public static class Orifice
             referenceMassFlow
                 * T.Pow(differentialPressure / referenceDifferentialPressure, exponent)
                 * T.Sqrt(density / referenceDensity),
-            Symbols.MassFlow
+            Symbols.MassFlow,
+            PowerLawMassFlowSource
         );
 
     /// <summary>What the flow ahead of an opening adds to its flow: 1 / sqrt(1 - (d/D)^4).</summary>
@@ -137,6 +176,6 @@ public static class Orifice
         where T : struct, IScalar<T>
     {
         T square = diameterRatio * diameterRatio;
-        return T.Step(1 / T.Sqrt(1 - (square * square)), ApproachFactorResult);
+        return T.Step(1 / T.Sqrt(1 - (square * square)), ApproachFactorResult, ApproachFactorSource);
     }
 }

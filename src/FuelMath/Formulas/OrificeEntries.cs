@@ -27,7 +27,7 @@ internal static class OrificeEntries
             [],
             [],
             K.MassFlow.Gives(Symbols.MassFlow),
-            [new DataSource("White-2003", "section 6.12 (Bernoulli obstruction theory)")],
+            [Orifice.MassFlowSource],
             new(
                 [0.8, 1.9634954084936206e-7, 720, 300000],
                 0.00326483886,
@@ -58,7 +58,7 @@ internal static class OrificeEntries
             [],
             [],
             K.VolumeFlow.Gives(Symbols.VolumeFlow),
-            [new DataSource("White-2003", "section 6.12 (Bernoulli obstruction theory)")],
+            [Orifice.VolumeFlowSource],
             new(
                 [0.8, 1.9634954084936206e-7, 720, 300000],
                 4.534498416666666e-6,
@@ -92,7 +92,7 @@ internal static class OrificeEntries
             [],
             [],
             K.MassFlow.Gives(Symbols.MassFlow),
-            [new DataSource("White-2003", "section 6.12, as the ratio of two states")],
+            [Orifice.CarriedMassFlowSource],
             new(
                 [0.01, 300000, 700, 400000, 700],
                 0.01154700538,
@@ -126,7 +126,7 @@ internal static class OrificeEntries
             [],
             [],
             K.InjectorFlow.Gives(Symbols.VolumeFlow),
-            [new DataSource("White-2003", "section 6.12, as the ratio of two states")],
+            [Orifice.CarriedVolumeFlowSource],
             new(
                 [1e-5, 300000, 700, 400000, 700],
                 1.154700538e-5,
@@ -162,10 +162,7 @@ internal static class OrificeEntries
             [],
             [new FormulaConstant("exponent", "", PowerLawMassFlowFormula.Exponent)],
             K.MassFlow.Gives(Symbols.MassFlow),
-            [
-                new DataSource("White-2003", "section 6.12 for the root of density"),
-                new DataSource("Definition", "of a power law"),
-            ],
+            [Orifice.PowerLawMassFlowSource, new DataSource("Definition", "of a power law")],
             new(
                 [0.01, 300000, 700, 400000, 700],
                 0.011714299005715254,
@@ -197,7 +194,7 @@ internal static class OrificeEntries
             [],
             [],
             K.Number.Gives(Orifice.ApproachFactorResult),
-            [new DataSource("ISO-5167", "part 1 (velocity of approach factor)")],
+            [Orifice.ApproachFactorSource],
             new([0.5], 1.0327955589886444, 1e-14, new DataSource("Definition", "root of sixteen fifteenths, by hand"))
         );
 

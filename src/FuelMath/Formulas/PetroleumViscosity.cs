@@ -7,28 +7,29 @@ namespace FuelMath.Formulas;
 /// <summary>Viscosity of petroleum liquids against temperature, and of their blends.</summary>
 public static class PetroleumViscosity
 {
-    internal static readonly Symbol RelativeResult = new("rmu", "", "viscosity over that at 20 degrees Celsius", null);
+    internal static readonly DataSource RelativeSource = new("White-1999", "table A.3, footnote");
 
-    internal static readonly Symbol FromBlendingIndexResult = new("nu", "m2/s", "kinematic viscosity", null);
+    internal static readonly DataSource KinematicSource = new(
+        "ASTM-D341",
+        "equation 1, without the terms that matter below 2 mm²/s"
+    );
+
+    internal static readonly DataSource BlendingIndexSource = new("Maples-2000", "viscosity blending index");
+
+    internal static readonly DataSource FromBlendingIndexSource = new("Maples-2000", "viscosity blending index");
+
+    internal static readonly Symbol RelativeResult = new("rmu", "", "viscosity over that at 20 degrees Celsius");
+
+    internal static readonly Symbol FromBlendingIndexResult = new("nu", "m2/s", "kinematic viscosity");
 
     /// <summary>The viscosity below which the blending index does not exist, in m²/s: ln(0.2 + 0.8) is zero.</summary>
     public const double LowestKinematicViscosityOfIndex = 0.2e-6;
 
     private const double Ln10 = 2.302585092994046;
 
-    internal static readonly Symbol IndexStep = new(
-        "VBI",
-        "",
-        "viscosity blending index",
-        new DataSource("Maples-2000", "viscosity blending index")
-    );
+    internal static readonly Symbol IndexStep = new("VBI", "", "viscosity blending index");
 
-    internal static readonly Symbol KinematicStep = new(
-        "nu",
-        "m2/s",
-        "kinematic viscosity",
-        new DataSource("ASTM-D341", "equation 1")
-    );
+    internal static readonly Symbol KinematicStep = new("nu", "m2/s", "kinematic viscosity");
 
     /// <summary>
     /// Viscosity relative to that at 20 °C, mu/mu20 = exp(c (293 K/T - 1)); within 6 % from 0 °C to 100 °C.
@@ -40,7 +41,7 @@ public static class PetroleumViscosity
     /// <returns>The ratio of the two dynamic viscosities.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Relative<T>(double c, T temperature)
-        where T : struct, IScalar<T> => T.Step(T.Exp(c * (293.15 / temperature - 1)), RelativeResult);
+        where T : struct, IScalar<T> => T.Step(T.Exp(c * (293.15 / temperature - 1)), RelativeResult, RelativeSource);
 
     /// <summary>
     /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is straight over log T.
@@ -66,7 +67,7 @@ public static class PetroleumViscosity
         double second = Math.Log(Math.Log((secondViscosity * 1e6) + 0.7) / Ln10);
         double slope = (second - first) / Math.Log(secondTemperature / firstTemperature);
         T doubleLog = first + slope * T.Log(temperature / firstTemperature);
-        return T.Step((T.Exp(Ln10 * T.Exp(doubleLog)) - 0.7) * 1e-6, KinematicStep);
+        return T.Step((T.Exp(Ln10 * T.Exp(doubleLog)) - 0.7) * 1e-6, KinematicStep, KinematicSource);
     }
 
     /// <summary>
@@ -79,7 +80,7 @@ public static class PetroleumViscosity
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T BlendingIndex<T>(T kinematicViscosity)
         where T : struct, IScalar<T> =>
-        T.Step(14.534 * T.Log(T.Log(kinematicViscosity * 1e6 + 0.8)) + 10.975, IndexStep);
+        T.Step(14.534 * T.Log(T.Log(kinematicViscosity * 1e6 + 0.8)) + 10.975, IndexStep, BlendingIndexSource);
 
     /// <summary>The viscosity that has a blending index. Source: [Maples-2000] viscosity blending index.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -88,5 +89,9 @@ public static class PetroleumViscosity
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FromBlendingIndex<T>(T blendingIndex)
         where T : struct, IScalar<T> =>
-        T.Step((T.Exp(T.Exp((blendingIndex - 10.975) / 14.534)) - 0.8) * 1e-6, FromBlendingIndexResult);
+        T.Step(
+            (T.Exp(T.Exp((blendingIndex - 10.975) / 14.534)) - 0.8) * 1e-6,
+            FromBlendingIndexResult,
+            FromBlendingIndexSource
+        );
 }

@@ -22,7 +22,7 @@ internal static class PetroleumViscosityEntries
             [],
             [new FormulaConstant("c", "", RelativeFormula.C)],
             K.Number.Gives(PetroleumViscosity.RelativeResult),
-            [new DataSource("White-1999", "table A.3, footnote")],
+            [PetroleumViscosity.RelativeSource],
             new(
                 [273.15],
                 1.4005,
@@ -55,7 +55,7 @@ internal static class PetroleumViscosityEntries
                 new FormulaConstant("secondViscosity", "m2/s", KinematicFormula.SecondViscosity),
             ],
             K.KinematicViscosity.Gives(PetroleumViscosity.KinematicStep),
-            [new DataSource("ASTM-D341", "equation 1, without the terms that matter below 2 mm²/s")],
+            [PetroleumViscosity.KinematicSource],
             new(
                 [333.15],
                 0.000132126,
@@ -94,7 +94,7 @@ internal static class PetroleumViscosityEntries
             [],
             [],
             K.Number.Gives(PetroleumViscosity.IndexStep),
-            [new DataSource("Maples-2000", "viscosity blending index")],
+            [PetroleumViscosity.BlendingIndexSource],
             new(
                 [1e-5],
                 23.574666590676497,
@@ -120,7 +120,7 @@ internal static class PetroleumViscosityEntries
             [],
             [],
             K.KinematicViscosity.Gives(PetroleumViscosity.FromBlendingIndexResult),
-            [new DataSource("Maples-2000", "viscosity blending index")],
+            [PetroleumViscosity.FromBlendingIndexSource],
             new(
                 [23.574666590676497],
                 1e-5,

@@ -1,11 +1,14 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
 /// <summary>Pressure lost in a filter or strainer. SI units.</summary>
 public static class PorousMedium
 {
+    internal static readonly DataSource PressureLossSource = new("Forchheimer-1901", "the law of two terms");
+
     /// <summary>A linear and a quadratic part: dp = a mu Q + b rho Q|Q|.</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="linear">Linear coefficient a, 1/m3.</param>
@@ -20,6 +23,7 @@ public static class PorousMedium
         where T : struct, IScalar<T> =>
         T.Step(
             (linear * dynamicViscosity * volumeFlow) + (quadratic * density * volumeFlow * T.Abs(volumeFlow)),
-            Symbols.PressureLoss
+            Symbols.PressureLoss,
+            PressureLossSource
         );
 }

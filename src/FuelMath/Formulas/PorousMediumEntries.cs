@@ -27,7 +27,7 @@ internal static class PorousMediumEntries
             [],
             [],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
-            [new DataSource("Forchheimer-1901", "the law of two terms")],
+            [PorousMedium.PressureLossSource],
             new([2e9, 3e8, 0.001, 800, 0.0001], 2600, 1e-14, new DataSource("Definition", "200 and 2400, by hand"))
         );
 

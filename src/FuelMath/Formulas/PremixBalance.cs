@@ -9,26 +9,25 @@ public static class PremixBalance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol OilStep = new(
-        "Voil",
-        "m3",
-        "volume of oil to add",
-        new DataSource("Definition", "balance of the oil")
+    internal static readonly DataSource OilFractionSource = new("Definition", "of the ratio");
+
+    internal static readonly DataSource OilSource = new("Definition", "of the ratio");
+
+    internal static readonly DataSource MissingOilSource = new(
+        "Definition",
+        "conservation of the oil, volumes additive"
     );
 
-    internal static readonly Symbol FuelStep = new(
-        "Vfuel",
-        "m3",
-        "volume of fuel to add",
-        new DataSource("Definition", "balance of the fuel")
+    internal static readonly DataSource MissingFuelSource = new(
+        "Definition",
+        "conservation of the fuel, volumes additive"
     );
 
-    internal static readonly Symbol FractionStep = new(
-        "f",
-        "",
-        "oil in a volume of the mix",
-        new DataSource("Definition", "1/(n + 1) at n to 1")
-    );
+    internal static readonly Symbol OilStep = new("Voil", "m3", "volume of oil to add");
+
+    internal static readonly Symbol FuelStep = new("Vfuel", "m3", "volume of fuel to add");
+
+    internal static readonly Symbol FractionStep = new("f", "", "oil in a volume of the mix");
 
     /// <summary>Oil in a volume of the mix, from the oil for each volume of fuel: r/(1 + r), 1/(n + 1) at n to 1.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -37,7 +36,7 @@ public static class PremixBalance
     /// <remarks>Source: [Definition] of the ratio.</remarks>
     [MethodImpl(Inline)]
     public static T OilFraction<T>(T oilPerFuel)
-        where T : struct, IScalar<T> => T.Step(oilPerFuel / (1 + oilPerFuel), FractionStep);
+        where T : struct, IScalar<T> => T.Step(oilPerFuel / (1 + oilPerFuel), FractionStep, OilFractionSource);
 
     /// <summary>Oil for a volume of fuel.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -47,7 +46,7 @@ public static class PremixBalance
     /// <remarks>Source: [Definition] of the ratio.</remarks>
     [MethodImpl(Inline)]
     public static T Oil<T>(T fuel, T oilPerFuel)
-        where T : struct, IScalar<T> => T.Step(fuel * oilPerFuel, OilStep);
+        where T : struct, IScalar<T> => T.Step(fuel * oilPerFuel, OilStep, OilSource);
 
     /// <summary>Oil that a tank lacks of a ratio: V f - V0 f0.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -59,7 +58,8 @@ public static class PremixBalance
     /// <remarks>Source: [Definition] conservation of the oil, volumes additive.</remarks>
     [MethodImpl(Inline)]
     public static T MissingOil<T>(T finalVolume, T oilFraction, T heldVolume, T heldOilFraction)
-        where T : struct, IScalar<T> => T.Step((finalVolume * oilFraction) - (heldVolume * heldOilFraction), OilStep);
+        where T : struct, IScalar<T> =>
+        T.Step((finalVolume * oilFraction) - (heldVolume * heldOilFraction), OilStep, MissingOilSource);
 
     /// <summary>Fuel that a tank lacks of a ratio: V (1 - f) - V0 (1 - f0).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -72,5 +72,5 @@ public static class PremixBalance
     [MethodImpl(Inline)]
     public static T MissingFuel<T>(T finalVolume, T oilFraction, T heldVolume, T heldOilFraction)
         where T : struct, IScalar<T> =>
-        T.Step((finalVolume * (1 - oilFraction)) - (heldVolume * (1 - heldOilFraction)), FuelStep);
+        T.Step((finalVolume * (1 - oilFraction)) - (heldVolume * (1 - heldOilFraction)), FuelStep, MissingFuelSource);
 }

@@ -21,7 +21,7 @@ internal static class PremixBalanceEntries
             [],
             [],
             K.Fraction.Gives(PremixBalance.FractionStep),
-            [new DataSource("Definition", "of the ratio")],
+            [PremixBalance.OilFractionSource],
             new([0.02], 0.0196078431372549, 1e-14, new DataSource("Definition", "50 to 1 is a fifty-first, by hand"))
         );
 
@@ -45,7 +45,7 @@ internal static class PremixBalanceEntries
             [],
             [],
             K.Volume.Gives(PremixBalance.OilStep),
-            [new DataSource("Definition", "of the ratio")],
+            [PremixBalance.OilSource],
             new([0.005, 0.02], 0.0001, 1e-14, new DataSource("Definition", "5 L at 50 to 1 take 100 mL, by hand"))
         );
 
@@ -71,7 +71,7 @@ internal static class PremixBalanceEntries
             [],
             [],
             K.Volume.Gives(PremixBalance.OilStep),
-            [new DataSource("Definition", "conservation of the oil, volumes additive")],
+            [PremixBalance.MissingOilSource],
             new([0.01, 0.04, 0.004, 0.02], 0.00032, 1e-13, new DataSource("Definition", "400 mL less 80 mL, by hand"))
         );
 
@@ -97,7 +97,7 @@ internal static class PremixBalanceEntries
             [],
             [],
             K.Volume.Gives(PremixBalance.FuelStep),
-            [new DataSource("Definition", "conservation of the fuel, volumes additive")],
+            [PremixBalance.MissingFuelSource],
             new([0.01, 0.04, 0.004, 0.02], 0.00568, 1e-13, new DataSource("Definition", "9.6 L less 3.92 L, by hand"))
         );
 

@@ -13,42 +13,41 @@ public static class PressureDecay
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol MixedResidueResult = new("xr", "", "share of the old fuel that is left", null);
+    internal static readonly DataSource ComplianceSource = new("White-2003", "section 1.8 (bulk modulus)");
+
+    internal static readonly DataSource ReleasedVolumeSource = new("White-2003", "section 1.8 (bulk modulus)");
+
+    internal static readonly DataSource LeakedVolumeSource = new("White-2003", "section 1.8 (bulk modulus)");
+
+    internal static readonly DataSource LaminarFallTimeSource = new("Definition", "integration of C dp = -q dt");
+
+    internal static readonly DataSource OrificeFallTimeSource = new("Definition", "integration of C dp = -q dt");
+
+    internal static readonly DataSource MixedResidueSource = new(
+        "Levenspiel-1999",
+        "chapter 13 (mixed flow and plug flow)"
+    );
+
+    internal static readonly DataSource MixedExchangesSource = new(
+        "Levenspiel-1999",
+        "chapter 13 (mixed flow and plug flow)"
+    );
+
+    internal static readonly Symbol MixedResidueResult = new("xr", "", "share of the old fuel that is left");
 
     internal static readonly Symbol MixedExchangesResult = new(
         "ne",
         "",
-        "volume pumped through over the volume flushed",
-        null
+        "volume pumped through over the volume flushed"
     );
 
-    internal static readonly Symbol Yield = new(
-        "C",
-        "m3/Pa",
-        "compliance",
-        new DataSource("Definition", "volume for each unit of pressure")
-    );
+    internal static readonly Symbol Yield = new("C", "m3/Pa", "compliance");
 
-    internal static readonly Symbol Released = new(
-        "dV",
-        "m3",
-        "volume given back",
-        new DataSource("Definition", "compliance integrated over the fall of pressure")
-    );
+    internal static readonly Symbol Released = new("dV", "m3", "volume given back");
 
-    internal static readonly Symbol Lost = new(
-        "Vl",
-        "m3",
-        "volume leaked",
-        new DataSource("Definition", "volume given back, corrected for temperature")
-    );
+    internal static readonly Symbol Lost = new("Vl", "m3", "volume leaked");
 
-    internal static readonly Symbol Time = new(
-        "t",
-        "s",
-        "time of fall",
-        new DataSource("Definition", "compliance over leak, integrated over the fall of pressure")
-    );
+    internal static readonly Symbol Time = new("t", "s", "time of fall");
 
     /// <summary>What a closed volume yields to pressure: C = V/K + s V + Vg/p.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -62,7 +61,7 @@ public static class PressureDecay
     [MethodImpl(Inline)]
     public static T Compliance<T>(T volume, T bulkModulus, T swelling, T gasVolume, T pressure)
         where T : struct, IScalar<T> =>
-        T.Step((volume * ((1 / bulkModulus) + swelling)) + (gasVolume / pressure), Yield);
+        T.Step((volume * ((1 / bulkModulus) + swelling)) + (gasVolume / pressure), Yield, ComplianceSource);
 
     /// <summary>What a closed volume gives back between two pressures at one temperature: V (1/K + s)(p1 - p2) + G (1/p2 - 1/p1).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -79,7 +78,8 @@ public static class PressureDecay
         where T : struct, IScalar<T> =>
         T.Step(
             (volume * ((1 / bulkModulus) + swelling) * (before - after)) + (gas * (before - after) / (before * after)),
-            Released
+            Released,
+            ReleasedVolumeSource
         );
 
     /// <summary>What has leaked between two readings of pressure and temperature.</summary>
@@ -117,7 +117,8 @@ public static class PressureDecay
         return T.Step(
             (volume * ((((1 / bulkModulus) + swelling) * (before - after)) + (expansion * warming)))
                 + (gas * gasGrowth),
-            Lost
+            Lost,
+            LeakedVolumeSource
         );
     }
 
@@ -150,7 +151,7 @@ public static class PressureDecay
         T liquid = T.Log((before - outside) / (after - outside));
         T expanding =
             ((liquid - T.Log(before / after)) / (outside * outside)) - ((before - after) / (outside * before * after));
-        return T.Step(((stiff * liquid) + (gas * expanding)) / conductance, Time);
+        return T.Step(((stiff * liquid) + (gas * expanding)) / conductance, Time, LaminarFallTimeSource);
     }
 
     /// <summary>How long a leak takes whose flow goes with the root of the pressure across it: a hole, q = k sqrt(p - pa).</summary>
@@ -183,7 +184,7 @@ public static class PressureDecay
         T angle = Arctangent(root * (first - last) / (outside + (first * last)));
         T expanding = (((first / before) - (last / after)) / outside) + (angle / (outside * root));
         T stiff = volume * ((1 / bulkModulus) + swelling);
-        return T.Step(((2 * stiff * (first - last)) + (gas * expanding)) / coefficient, Time);
+        return T.Step(((2 * stiff * (first - last)) + (gas * expanding)) / coefficient, Time, OrificeFallTimeSource);
     }
 
     /// <summary>The share of the old fuel that is left when a volume is flushed while it mixes well: exp(-n).</summary>
@@ -196,7 +197,7 @@ public static class PressureDecay
     /// </remarks>
     [MethodImpl(Inline)]
     public static T MixedResidue<T>(T exchanges)
-        where T : struct, IScalar<T> => T.Step(T.Exp(-exchanges), MixedResidueResult);
+        where T : struct, IScalar<T> => T.Step(T.Exp(-exchanges), MixedResidueResult, MixedResidueSource);
 
     /// <summary>The exchanges that leave a share of the old fuel, well mixed: the inverse of <see cref="MixedResidue"/>.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -205,7 +206,7 @@ public static class PressureDecay
     /// <remarks>Source: [Levenspiel-1999] chapter 13 (mixed flow and plug flow).</remarks>
     [MethodImpl(Inline)]
     public static T MixedExchanges<T>(T residue)
-        where T : struct, IScalar<T> => T.Step(-T.Log(residue), MixedExchangesResult);
+        where T : struct, IScalar<T> => T.Step(-T.Log(residue), MixedExchangesResult, MixedExchangesSource);
 
     /// <summary>The arctangent of a number that is not negative: the angle is halved three times, then a power series.</summary>
     private static T Arctangent<T>(T x)

@@ -34,10 +34,7 @@ internal static class PressureDecayEntries
             [],
             [],
             K.Compliance.Gives(PressureDecay.Yield),
-            [
-                new DataSource("White-2003", "section 1.8 (bulk modulus)"),
-                new DataSource("Cengel-Boles-2015", "ideal gas"),
-            ],
+            [PressureDecay.ComplianceSource, new DataSource("Cengel-Boles-2015", "ideal gas")],
             new(
                 [0.1, 2026e6, 0, 0, 100000],
                 4.93583415597236e-11,
@@ -76,10 +73,7 @@ internal static class PressureDecayEntries
             [],
             [],
             K.SmallVolume.Gives(PressureDecay.Released),
-            [
-                new DataSource("White-2003", "section 1.8 (bulk modulus)"),
-                new DataSource("Cengel-Boles-2015", "ideal gas"),
-            ],
+            [PressureDecay.ReleasedVolumeSource, new DataSource("Cengel-Boles-2015", "ideal gas")],
             new(
                 [1, 22e8, 0, 0, 177e5, 100000],
                 0.008,
@@ -123,10 +117,7 @@ internal static class PressureDecayEntries
             [],
             [],
             K.SmallVolume.Gives(PressureDecay.Lost),
-            [
-                new DataSource("White-2003", "section 1.8 (bulk modulus)"),
-                new DataSource("Cengel-Boles-2015", "ideal gas"),
-            ],
+            [PressureDecay.LeakedVolumeSource, new DataSource("Cengel-Boles-2015", "ideal gas")],
             new(
                 [0.06, 1e9, 0, 0.000915, 0, 100000, 288.15, 100000, 308.15],
                 0.0011,
@@ -156,7 +147,7 @@ internal static class PressureDecayEntries
             [],
             [],
             K.Fraction.Gives(PressureDecay.MixedResidueResult),
-            [new DataSource("Levenspiel-1999", "chapter 13 (mixed flow and plug flow)")],
+            [PressureDecay.MixedResidueSource],
             new(
                 [1],
                 0.368,
@@ -182,7 +173,7 @@ internal static class PressureDecayEntries
             [],
             [],
             K.Number.Gives(PressureDecay.MixedExchangesResult),
-            [new DataSource("Levenspiel-1999", "chapter 13 (mixed flow and plug flow)")],
+            [PressureDecay.MixedExchangesSource],
             new(
                 [0.5],
                 0.6932,

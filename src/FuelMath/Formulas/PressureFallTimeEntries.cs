@@ -42,7 +42,7 @@ internal static class PressureFallTimeEntries
             ],
             [],
             K.Seconds.Gives(PressureDecay.Time),
-            [new DataSource("Definition", "integration of C dp = -q dt")],
+            [PressureDecay.LaminarFallTimeSource],
             new(
                 [0, 1e9, 0, 191778.42450690002, 101823.17782, 101507.94454635987, 101325, 6.23756411630038e-8],
                 300,
@@ -90,7 +90,7 @@ internal static class PressureFallTimeEntries
             ],
             [],
             K.Seconds.Gives(PressureDecay.Time),
-            [new DataSource("Definition", "integration of C dp = -q dt")],
+            [PressureDecay.OrificeFallTimeSource],
             new(
                 [0.0005, 125e7, 1.2e-9, 0, 460000, 190000, 100000, 1e-10],
                 6,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -8,11 +9,26 @@ public static class Pulse
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
+    internal static readonly DataSource EffectiveWidthSource = new(
+        "SAE-J1832",
+        "the straight line through the linear range, whose time offset this is"
+    );
+
+    internal static readonly DataSource MassSource = new("SAE-J1832", "dynamic flow");
+
+    internal static readonly DataSource DutyCycleSource = new("Definition", "width over period");
+
+    internal static readonly DataSource MeanMassFlowSource = new(
+        "Definition",
+        "mass of a pulse times pulses per second"
+    );
+
+    internal static readonly DataSource QuadraticLossFactorSource = new("Definition", "mean of a square");
+
     internal static readonly Symbol QuadraticLossFactorResult = new(
         "kq",
         "",
-        "mean of the flow squared over the square of the mean",
-        null
+        "mean of the flow squared over the square of the mean"
     );
 
     /// <summary>The part of a pulse that delivers: w = max(0, width - dead time).</summary>
@@ -23,7 +39,8 @@ public static class Pulse
     /// <remarks>Source: [SAE-J1832] the straight line through the linear range, whose time offset this is.</remarks>
     [MethodImpl(Inline)]
     public static T EffectiveWidth<T>(T width, T deadTime)
-        where T : struct, IScalar<T> => T.Step(T.Max(width - deadTime, T.Of(0)), Symbols.EffectiveWidth);
+        where T : struct, IScalar<T> =>
+        T.Step(T.Max(width - deadTime, T.Of(0)), Symbols.EffectiveWidth, EffectiveWidthSource);
 
     /// <summary>The mass of one pulse: m = max(0, static flow x (effective width + correction)).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -35,7 +52,7 @@ public static class Pulse
     [MethodImpl(Inline)]
     public static T Mass<T>(T staticMassFlow, T effectiveWidth, T correction)
         where T : struct, IScalar<T> =>
-        T.Step(T.Max(staticMassFlow * (effectiveWidth + correction), T.Of(0)), Symbols.PulseMass);
+        T.Step(T.Max(staticMassFlow * (effectiveWidth + correction), T.Of(0)), Symbols.PulseMass, MassSource);
 
     /// <summary>The share of time that the injector is driven, dead time included: D = width / period.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -45,7 +62,7 @@ public static class Pulse
     /// <remarks>Source: [Definition].</remarks>
     [MethodImpl(Inline)]
     public static T DutyCycle<T>(T width, T period)
-        where T : struct, IScalar<T> => T.Step(width / period, Symbols.DutyCycle);
+        where T : struct, IScalar<T> => T.Step(width / period, Symbols.DutyCycle, DutyCycleSource);
 
     /// <summary>The mean flow of a train of pulses: mass per pulse x pulses per second.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -55,7 +72,8 @@ public static class Pulse
     /// <remarks>Source: [Definition].</remarks>
     [MethodImpl(Inline)]
     public static T MeanMassFlow<T>(T massPerPulse, T pulsesPerSecond)
-        where T : struct, IScalar<T> => T.Step(massPerPulse * pulsesPerSecond, Symbols.MeanMassFlow);
+        where T : struct, IScalar<T> =>
+        T.Step(massPerPulse * pulsesPerSecond, Symbols.MeanMassFlow, MeanMassFlowSource);
 
     /// <summary>
     /// How much more a quadratic loss costs on average when several injectors draw in turn: 1 + f (1 - f) / (n D)^2,
@@ -80,6 +98,10 @@ public static class Pulse
             fraction = T.Select(T.Less(open, T.Of(whole)), fraction, open - whole);
         }
 
-        return T.Step(1 + (fraction * (1 - fraction) / (open * open)), QuadraticLossFactorResult);
+        return T.Step(
+            1 + (fraction * (1 - fraction) / (open * open)),
+            QuadraticLossFactorResult,
+            QuadraticLossFactorSource
+        );
     }
 }

@@ -22,7 +22,7 @@ internal static class PulseEntries
             [],
             [],
             K.Time.Gives(Symbols.EffectiveWidth),
-            [new DataSource("SAE-J1832", "the straight line through the linear range, whose time offset this is")],
+            [Pulse.EffectiveWidthSource],
             new(
                 [0.0025, 0.0009],
                 0.0016,
@@ -54,10 +54,7 @@ internal static class PulseEntries
             [],
             [],
             K.Mass.Gives(Symbols.PulseMass),
-            [
-                new DataSource("SAE-J1832", "dynamic flow"),
-                new DataSource("Definition", "the correction as a time at static flow"),
-            ],
+            [Pulse.MassSource, new DataSource("Definition", "the correction as a time at static flow")],
             new(
                 [0.006, 0.0016, 0],
                 9.6e-6,
@@ -86,7 +83,7 @@ internal static class PulseEntries
             [],
             [],
             K.Fraction.Gives(Symbols.DutyCycle),
-            [new DataSource("Definition", "width over period")],
+            [Pulse.DutyCycleSource],
             new([0.01, 0.02], 0.5, 1e-15, new DataSource("Definition", "half the period, by hand"))
         );
 
@@ -110,7 +107,7 @@ internal static class PulseEntries
             [],
             [],
             K.MassFlow.Gives(Symbols.MeanMassFlow),
-            [new DataSource("Definition", "mass of a pulse times pulses per second")],
+            [Pulse.MeanMassFlowSource],
             new([1e-5, 50], 0.0005, 1e-14, new DataSource("Definition", "fifty times ten milligrams, by hand"))
         );
 
@@ -131,7 +128,7 @@ internal static class PulseEntries
             [],
             [new FormulaConstant("injectors", "", QuadraticLossFactorFormula.Injectors)],
             K.Number.Gives(Pulse.QuadraticLossFactorResult),
-            [new DataSource("Definition", "mean of a square")],
+            [Pulse.QuadraticLossFactorSource],
             new(
                 [0.61],
                 1.0413867239989252,

@@ -9,33 +9,30 @@ public static class PulseTiming
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol Width = new(
-        "tp",
-        "s",
-        "pulse width",
-        new DataSource("SAE-J1832", "straight line with a time offset, solved for the width")
+    internal static readonly DataSource PulseWidthSource = new(
+        "SAE-J1832",
+        "the straight line through the linear range, solved for the width"
     );
 
-    internal static readonly Symbol Rate = new(
-        "n",
-        "1/s",
-        "pulses per second at which the duty cycle is reached",
-        new DataSource("Definition", "width over period")
+    internal static readonly DataSource RateAtDutyCycleSource = new("Definition", "width over period");
+
+    internal static readonly DataSource NeededStaticFlowSource = new(
+        "Definition",
+        "mean flow over the share of time that delivers"
     );
 
-    internal static readonly Symbol Needed = new(
-        "ms",
-        "kg/s",
-        "static flow needed",
-        new DataSource("Definition", "mean flow over the share of time that delivers")
+    internal static readonly DataSource WorstStepErrorSource = new(
+        "Definition",
+        "half a step over the effective width"
     );
 
-    internal static readonly Symbol Step = new(
-        "e",
-        "",
-        "worst relative error of the mass",
-        new DataSource("Definition", "half a step over the effective width")
-    );
+    internal static readonly Symbol Width = new("tp", "s", "pulse width");
+
+    internal static readonly Symbol Rate = new("n", "1/s", "pulses per second at which the duty cycle is reached");
+
+    internal static readonly Symbol Needed = new("ms", "kg/s", "static flow needed");
+
+    internal static readonly Symbol Step = new("e", "", "worst relative error of the mass");
 
     /// <summary>The pulse width for a mass in the linear range: mass / static flow + dead time.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -46,7 +43,7 @@ public static class PulseTiming
     /// <remarks>Source: [SAE-J1832] the straight line through the linear range, solved for the width.</remarks>
     [MethodImpl(Inline)]
     public static T PulseWidth<T>(T mass, T staticMassFlow, T deadTime)
-        where T : struct, IScalar<T> => T.Step((mass / staticMassFlow) + deadTime, Width);
+        where T : struct, IScalar<T> => T.Step((mass / staticMassFlow) + deadTime, Width, PulseWidthSource);
 
     /// <summary>Pulses per second at which a width that stays the same reaches a duty cycle: n = D / width.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -56,7 +53,7 @@ public static class PulseTiming
     /// <remarks>Source: [Definition] width over period.</remarks>
     [MethodImpl(Inline)]
     public static T RateAtDutyCycle<T>(T dutyCycle, T pulseWidth)
-        where T : struct, IScalar<T> => T.Step(dutyCycle / pulseWidth, Rate);
+        where T : struct, IScalar<T> => T.Step(dutyCycle / pulseWidth, Rate, RateAtDutyCycleSource);
 
     /// <summary>The static flow that carries a mean flow at a duty cycle: m / (D - dead time / period).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -68,7 +65,8 @@ public static class PulseTiming
     /// <remarks>Source: [Definition] mean flow over the share of time that delivers.</remarks>
     [MethodImpl(Inline)]
     public static T NeededStaticFlow<T>(T meanMassFlow, T dutyCycle, T deadTime, T period)
-        where T : struct, IScalar<T> => T.Step(meanMassFlow / (dutyCycle - (deadTime / period)), Needed);
+        where T : struct, IScalar<T> =>
+        T.Step(meanMassFlow / (dutyCycle - (deadTime / period)), Needed, NeededStaticFlowSource);
 
     /// <summary>The worst that rounding a width to the nearest step of a timer does to the mass: step / (2 w).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -78,5 +76,5 @@ public static class PulseTiming
     /// <remarks>In the linear range. Source: [Definition] half a step over the effective width.</remarks>
     [MethodImpl(Inline)]
     public static T WorstStepError<T>(T timerStep, T effectiveWidth)
-        where T : struct, IScalar<T> => T.Step(timerStep / (2 * effectiveWidth), Step);
+        where T : struct, IScalar<T> => T.Step(timerStep / (2 * effectiveWidth), Step, WorstStepErrorSource);
 }

@@ -26,7 +26,7 @@ internal static class PulseTimingEntries
             [],
             [],
             K.Time.Gives(PulseTiming.Width),
-            [new DataSource("SAE-J1832", "the straight line through the linear range, solved for the width")],
+            [PulseTiming.PulseWidthSource],
             new(
                 [9.6e-6, 0.006, 0.0009],
                 0.0025,
@@ -55,7 +55,7 @@ internal static class PulseTimingEntries
             [],
             [],
             K.Frequency.Gives(PulseTiming.Rate),
-            [new DataSource("Definition", "width over period")],
+            [PulseTiming.RateAtDutyCycleSource],
             new([0.85, 0.01], 85, 1e-14, new DataSource("Definition", "0.85 over 0.01, by hand"))
         );
 
@@ -81,7 +81,7 @@ internal static class PulseTimingEntries
             [FormulaBound.Below("deadTime", 1, ["dutyCycle", "period"], [])],
             [],
             K.MassFlow.Gives(PulseTiming.Needed),
-            [new DataSource("Definition", "mean flow over the share of time that delivers")],
+            [PulseTiming.NeededStaticFlowSource],
             new(
                 [0.001, 0.8, 0.001, 0.02],
                 0.0013333333333333333,
@@ -110,7 +110,7 @@ internal static class PulseTimingEntries
             [],
             [],
             K.Fraction.Gives(PulseTiming.Step),
-            [new DataSource("Definition", "half a step over the effective width")],
+            [PulseTiming.WorstStepErrorSource],
             new([1e-6, 0.001], 0.0005, 1e-14, new DataSource("Definition", "half of a thousandth, by hand"))
         );
 

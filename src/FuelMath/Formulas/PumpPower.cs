@@ -1,14 +1,19 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
 /// <summary>What a pump draws from its supply and gives to the fuel.</summary>
 public static class PumpPower
 {
-    internal static readonly Symbol HydraulicResult = new("Ph", "W", "hydraulic power", null);
+    internal static readonly DataSource HydraulicSource = new("Definition", "work of a steady flow against a pressure");
 
-    internal static readonly Symbol ElectricResult = new("Pe", "W", "electric power", null);
+    internal static readonly DataSource ElectricSource = new("Definition", "electric power");
+
+    internal static readonly Symbol HydraulicResult = new("Ph", "W", "hydraulic power");
+
+    internal static readonly Symbol ElectricResult = new("Pe", "W", "electric power");
 
     /// <summary>The power that goes into raising the pressure of a flow.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -21,7 +26,7 @@ public static class PumpPower
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Hydraulic<T>(T pressureRise, T volumeFlow)
-        where T : struct, IScalar<T> => T.Step(pressureRise * volumeFlow, HydraulicResult);
+        where T : struct, IScalar<T> => T.Step(pressureRise * volumeFlow, HydraulicResult, HydraulicSource);
 
     /// <summary>The electric power taken in.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -34,5 +39,5 @@ public static class PumpPower
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Electric<T>(T voltage, T current)
-        where T : struct, IScalar<T> => T.Step(voltage * current, ElectricResult);
+        where T : struct, IScalar<T> => T.Step(voltage * current, ElectricResult, ElectricSource);
 }

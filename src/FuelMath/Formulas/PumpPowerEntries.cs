@@ -24,7 +24,7 @@ internal static class PumpPowerEntries
             [],
             [],
             K.Power.Gives(PumpPower.HydraulicResult),
-            [new DataSource("Definition", "work of a steady flow against a pressure")],
+            [PumpPower.HydraulicSource],
             new([400000, 5e-5], 20, 1e-14, new DataSource("Definition", "400 000 times 0.00005, by hand"))
         );
 
@@ -48,7 +48,7 @@ internal static class PumpPowerEntries
             [],
             [],
             K.Power.Gives(PumpPower.ElectricResult),
-            [new DataSource("Definition", "electric power")],
+            [PumpPower.ElectricSource],
             new([13.5, 8], 108, 1e-14, new DataSource("Definition", "13.5 times 8, by hand"))
         );
 

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -8,15 +9,31 @@ public static class PumpScaling
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol FlowResult = new("Q", "m3/s", "flow at the other speed", null);
+    internal static readonly DataSource FlowSource = new("White-2003", "section 11.3 (similarity rules)");
 
-    internal static readonly Symbol PressureRiseResult = new("dp", "Pa", "pressure rise at the other speed", null);
+    internal static readonly DataSource PressureRiseSource = new("White-2003", "section 11.3 (similarity rules)");
 
-    internal static readonly Symbol PowerResult = new("P", "W", "power at the other speed", null);
+    internal static readonly DataSource PowerSource = new("White-2003", "section 11.3 (similarity rules)");
 
-    internal static readonly Symbol WornFlowResult = new("Qw", "m3/s", "flow of the worn pump", null);
+    internal static readonly DataSource WornFlowSource = new(
+        "Common-practice",
+        "a share and a leak, as laminar flow through a worn gap is"
+    );
 
-    internal static readonly Symbol TemperatureRiseResult = new("dT", "K", "rise of temperature", null);
+    internal static readonly DataSource TemperatureRiseSource = new(
+        "Cengel-Boles-2015",
+        "energy balance of a steady flow"
+    );
+
+    internal static readonly Symbol FlowResult = new("Q", "m3/s", "flow at the other speed");
+
+    internal static readonly Symbol PressureRiseResult = new("dp", "Pa", "pressure rise at the other speed");
+
+    internal static readonly Symbol PowerResult = new("P", "W", "power at the other speed");
+
+    internal static readonly Symbol WornFlowResult = new("Qw", "m3/s", "flow of the worn pump");
+
+    internal static readonly Symbol TemperatureRiseResult = new("dT", "K", "rise of temperature");
 
     /// <summary>The flow at another speed, by the affinity laws: Q n.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -26,7 +43,7 @@ public static class PumpScaling
     /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
     [MethodImpl(Inline)]
     public static T Flow<T>(T volumeFlow, T speedRatio)
-        where T : struct, IScalar<T> => T.Step(volumeFlow * speedRatio, FlowResult);
+        where T : struct, IScalar<T> => T.Step(volumeFlow * speedRatio, FlowResult, FlowSource);
 
     /// <summary>The pressure rise at another speed, by the affinity laws: p n².</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -36,7 +53,8 @@ public static class PumpScaling
     /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
     [MethodImpl(Inline)]
     public static T PressureRise<T>(T pressureRise, T speedRatio)
-        where T : struct, IScalar<T> => T.Step(pressureRise * speedRatio * speedRatio, PressureRiseResult);
+        where T : struct, IScalar<T> =>
+        T.Step(pressureRise * speedRatio * speedRatio, PressureRiseResult, PressureRiseSource);
 
     /// <summary>The shaft power at another speed, by the affinity laws: P n³.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -46,7 +64,7 @@ public static class PumpScaling
     /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
     [MethodImpl(Inline)]
     public static T Power<T>(T power, T speedRatio)
-        where T : struct, IScalar<T> => T.Step(power * speedRatio * speedRatio * speedRatio, PowerResult);
+        where T : struct, IScalar<T> => T.Step(power * speedRatio * speedRatio * speedRatio, PowerResult, PowerSource);
 
     /// <summary>The flow of a worn pump: a share of that of the new one, less a leak that grows with pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -59,7 +77,7 @@ public static class PumpScaling
     [MethodImpl(Inline)]
     public static T WornFlow<T>(T volumeFlow, T flowShare, T leakPerPressure, T pressureRise)
         where T : struct, IScalar<T> =>
-        T.Step((flowShare * volumeFlow) - (leakPerPressure * pressureRise), WornFlowResult);
+        T.Step((flowShare * volumeFlow) - (leakPerPressure * pressureRise), WornFlowResult, WornFlowSource);
 
     /// <summary>By how much a flow warms while it takes up a power: P / (rho c Q).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -71,5 +89,6 @@ public static class PumpScaling
     /// <remarks>Steady state, nothing lost to the surroundings. Source: [Cengel-Boles-2015] energy balance of a steady flow.</remarks>
     [MethodImpl(Inline)]
     public static T TemperatureRise<T>(T heat, T density, T specificHeat, T volumeFlow)
-        where T : struct, IScalar<T> => T.Step(heat / (density * specificHeat * volumeFlow), TemperatureRiseResult);
+        where T : struct, IScalar<T> =>
+        T.Step(heat / (density * specificHeat * volumeFlow), TemperatureRiseResult, TemperatureRiseSource);
 }

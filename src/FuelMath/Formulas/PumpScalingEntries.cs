@@ -25,7 +25,7 @@ internal static class PumpScalingEntries
             [],
             [],
             K.VolumeFlow.Gives(PumpScaling.FlowResult),
-            [new DataSource("White-2003", "section 11.3 (similarity rules)")],
+            [PumpScaling.FlowSource],
             new(
                 [0.02523607856, 0.4857142857142857],
                 0.0122575418977704,
@@ -54,7 +54,7 @@ internal static class PumpScalingEntries
             [],
             [],
             K.DifferentialPressure.Gives(PumpScaling.PressureRiseResult),
-            [new DataSource("White-2003", "section 11.3 (similarity rules)")],
+            [PumpScaling.PressureRiseSource],
             new(
                 [376622.42939999996, 0.4857142857142857],
                 88852.10594933,
@@ -83,7 +83,7 @@ internal static class PumpScalingEntries
             [],
             [],
             K.Power.Gives(PumpScaling.PowerResult),
-            [new DataSource("White-2003", "section 11.3 (similarity rules)")],
+            [PumpScaling.PowerSource],
             new(
                 [13049.747752689726, 0.4857142857142857],
                 1495.359409482642,
@@ -114,7 +114,7 @@ internal static class PumpScalingEntries
             [],
             [],
             K.VolumeFlow.Gives(PumpScaling.WornFlowResult),
-            [new DataSource("Common-practice", "a share and a leak, as laminar flow through a worn gap is")],
+            [PumpScaling.WornFlowSource],
             new(
                 [0.0001, 0.9, 1e-11, 400000],
                 8.6e-5,
@@ -145,7 +145,7 @@ internal static class PumpScalingEntries
             [],
             [],
             K.TemperatureDifference.Gives(PumpScaling.TemperatureRiseResult),
-            [new DataSource("Cengel-Boles-2015", "energy balance of a steady flow")],
+            [PumpScaling.TemperatureRiseSource],
             new(
                 [79.2, 1000, 4200, 0.0017],
                 0.011,

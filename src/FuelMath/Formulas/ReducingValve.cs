@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -12,6 +13,10 @@ namespace FuelMath.Formulas;
 public static class ReducingValve
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource HeldPressureSource = new("Definition", "balance of forces");
+
+    internal static readonly DataSource SpringForceSource = new("Definition", "HeldPressure solved for the force");
 
     /// <summary>The pressure that a regulating valve holds behind it.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -32,7 +37,8 @@ public static class ReducingValve
         where T : struct, IScalar<T> =>
         T.Step(
             BypassValve.HeldPressure(springForce, reference, supply, diaphragmArea, seatArea, -droop, flow),
-            BypassValve.HeldPressureResult
+            BypassValve.HeldPressureResult,
+            HeldPressureSource
         );
 
     /// <summary>The spring force behind a set point taken with the reference at ambient pressure.</summary>
@@ -53,6 +59,7 @@ public static class ReducingValve
         where T : struct, IScalar<T> =>
         T.Step(
             BypassValve.SpringForce(setDifference, setFlow, -droop, diaphragmArea, seatArea) + (setSupply * seatArea),
-            BypassValve.SpringForceResult
+            BypassValve.SpringForceResult,
+            SpringForceSource
         );
 }

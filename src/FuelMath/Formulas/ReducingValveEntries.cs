@@ -35,7 +35,7 @@ internal static class ReducingValveEntries
             [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.GaugePressure.Gives(BypassValve.HeldPressureResult),
-            [new DataSource("Definition", "balance of forces"), new DataSource("Common-practice", "the linear droop")],
+            [ReducingValve.HeldPressureSource, new DataSource("Common-practice", "the linear droop")],
             new(
                 [313.5, 190000, 760000, 0.001, 5e-5, 72e7, 1.388888888888889e-5],
                 480000,
@@ -80,7 +80,7 @@ internal static class ReducingValveEntries
             [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.Force.Gives(BypassValve.SpringForceResult),
-            [new DataSource("Definition", "HeldPressure solved for the force")],
+            [ReducingValve.SpringForceSource],
             new(
                 [300000, 0, 570000, 72e7, 0.001, 5e-5],
                 313.5,

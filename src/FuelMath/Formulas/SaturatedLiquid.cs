@@ -11,19 +11,15 @@ namespace FuelMath.Formulas;
 /// </remarks>
 public static class SaturatedLiquid
 {
-    internal static readonly Symbol HeatCapacityStep = new(
-        "cp",
-        "J/(kg K)",
-        "isobaric heat capacity of the liquid",
-        new DataSource("Perry-2008", "table 2-153")
-    );
+    internal static readonly DataSource ViscositySource = new("Perry-2008", "table 2-313, equation 101");
 
-    internal static readonly Symbol ViscosityStep = new(
-        "mu",
-        "Pa s",
-        "dynamic viscosity of the liquid",
-        new DataSource("Perry-2008", "table 2-313")
-    );
+    internal static readonly DataSource HeatCapacitySource = new("Perry-2008", "table 2-153, equation 100");
+
+    internal static readonly DataSource HeatCapacityNearCriticalSource = new("Perry-2008", "table 2-153, equation 114");
+
+    internal static readonly Symbol HeatCapacityStep = new("cp", "J/(kg K)", "isobaric heat capacity of the liquid");
+
+    internal static readonly Symbol ViscosityStep = new("mu", "Pa s", "dynamic viscosity of the liquid");
 
     /// <summary>
     /// Dynamic viscosity, ln mu = c1 + c2/T + c3 ln T + c4 T^c5. Source: [Perry-2008] table 2-313, equation 101.
@@ -39,7 +35,11 @@ public static class SaturatedLiquid
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Viscosity<T>(double c1, double c2, double c3, double c4, double c5, T temperature)
         where T : struct, IScalar<T> =>
-        T.Step(T.Exp(c1 + c2 / temperature + c3 * T.Log(temperature) + c4 * T.Pow(temperature, c5)), ViscosityStep);
+        T.Step(
+            T.Exp(c1 + c2 / temperature + c3 * T.Log(temperature) + c4 * T.Pow(temperature, c5)),
+            ViscosityStep,
+            ViscositySource
+        );
 
     /// <summary>
     /// Isobaric heat capacity, cp = (c1 + c2 T + c3 T^2 + c4 T^3) / (1000 M). Source: [Perry-2008] table 2-153, equation 100.
@@ -57,7 +57,8 @@ public static class SaturatedLiquid
         where T : struct, IScalar<T> =>
         T.Step(
             (c1 + (temperature * (c2 + (temperature * (c3 + (temperature * c4)))))) / (1000 * molarMass),
-            HeatCapacityStep
+            HeatCapacityStep,
+            HeatCapacitySource
         );
 
     /// <summary>
@@ -89,6 +90,6 @@ public static class SaturatedLiquid
         T t = 1 - (temperature / criticalTemperature);
         T low = (c1 * c1 / t) + c2 - (2 * c1 * c3 * t) - (c1 * c4 * t * t);
         T high = t * t * t * ((c3 * c3 / 3) + (t * ((c3 * c4 / 2) + (t * (c4 * c4 / 5)))));
-        return T.Step((low - high) / (1000 * molarMass), HeatCapacityStep);
+        return T.Step((low - high) / (1000 * molarMass), HeatCapacityStep, HeatCapacityNearCriticalSource);
     }
 }

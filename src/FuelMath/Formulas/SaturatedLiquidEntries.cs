@@ -28,7 +28,7 @@ internal static class SaturatedLiquidEntries
                 new FormulaConstant("c5", "", ViscosityFormula.C5),
             ],
             K.DynamicViscosity.Gives(SaturatedLiquid.ViscosityStep),
-            [new DataSource("Perry-2008", "table 2-313, equation 101")],
+            [SaturatedLiquid.ViscositySource],
             new(
                 [293.15],
                 0.000506438,
@@ -69,7 +69,7 @@ internal static class SaturatedLiquidEntries
                 new FormulaConstant("c4", "J/(kmol K4)", HeatCapacityFormula.C4),
             ],
             K.SpecificHeat.Gives(SaturatedLiquid.HeatCapacityStep),
-            [new DataSource("Perry-2008", "table 2-153, equation 100")],
+            [SaturatedLiquid.HeatCapacitySource],
             new(
                 [298.15],
                 2531.052992946757,
@@ -108,7 +108,7 @@ internal static class SaturatedLiquidEntries
                 new FormulaConstant("c4", "", HeatCapacityNearCriticalFormula.C4),
             ],
             K.SpecificHeat.Gives(SaturatedLiquid.HeatCapacityStep),
-            [new DataSource("Perry-2008", "table 2-153, equation 114")],
+            [SaturatedLiquid.HeatCapacityNearCriticalSource],
             new(
                 [298.15],
                 2242.403073698917,

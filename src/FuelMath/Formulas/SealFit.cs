@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -7,6 +8,14 @@ namespace FuelMath.Formulas;
 public static class SealFit
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource StretchSource = new("SAE-AS4716", "appendix A");
+
+    internal static readonly DataSource SectionReductionSource = new("SAE-AS4716", "appendix A");
+
+    internal static readonly DataSource SqueezeSource = new("SAE-AS4716", "appendix A");
+
+    internal static readonly DataSource FillSource = new("Definition", "areas of a circle and a rectangle");
 
     // The standard rounds its coefficients, so that its pieces miss each other by a little, and a result that moves by rounding
     // would jump. Nothing jumps here: the pieces change over where they meet.
@@ -23,7 +32,8 @@ public static class SealFit
     /// <remarks>Source: [SAE-AS4716] appendix A.</remarks>
     [MethodImpl(Inline)]
     public static T Stretch<T>(T seatDiameter, T insideDiameter)
-        where T : struct, IScalar<T> => T.Step((seatDiameter - insideDiameter) / insideDiameter, Symbols.Stretch);
+        where T : struct, IScalar<T> =>
+        T.Step((seatDiameter - insideDiameter) / insideDiameter, Symbols.Stretch, StretchSource);
 
     /// <summary>By which fraction stretching thins the cross-section of a ring.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -50,7 +60,11 @@ public static class SealFit
         T wide = T.Max(T.Select(T.Less(T.Of(ParabolasMeet), stretch), large, small), T.Of(0));
         T percent = 100 * T.Max(stretch, T.Of(0));
         T narrow = percent / ((315 * T.Exp(-slenderness)) + 165 + percent);
-        return T.Step(T.Select(T.Less(T.Of(2.95), slenderness), wide, narrow), Symbols.SectionReduction);
+        return T.Step(
+            T.Select(T.Less(T.Of(2.95), slenderness), wide, narrow),
+            Symbols.SectionReduction,
+            SectionReductionSource
+        );
     }
 
     /// <summary>The squeeze of a section between two walls: S = 1 - room / section.</summary>
@@ -61,7 +75,7 @@ public static class SealFit
     /// <remarks>Source: [SAE-AS4716] appendix A.</remarks>
     [MethodImpl(Inline)]
     public static T Squeeze<T>(T room, T section)
-        where T : struct, IScalar<T> => T.Step(1 - (room / section), Symbols.Squeeze);
+        where T : struct, IScalar<T> => T.Step(1 - (room / section), Symbols.Squeeze, SqueezeSource);
 
     /// <summary>How much of a rectangular groove the ring fills: pi/4 section^2 / (room width).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -72,5 +86,6 @@ public static class SealFit
     /// <remarks>Source: [Definition] areas of a circle and a rectangle.</remarks>
     [MethodImpl(Inline)]
     public static T Fill<T>(T section, T room, T width)
-        where T : struct, IScalar<T> => T.Step(Math.PI / 4 * section * section / (room * width), Symbols.GrooveFill);
+        where T : struct, IScalar<T> =>
+        T.Step(Math.PI / 4 * section * section / (room * width), Symbols.GrooveFill, FillSource);
 }

@@ -24,7 +24,7 @@ internal static class SealFitEntries
             [],
             [],
             K.Fraction.Gives(Symbols.Stretch),
-            [new DataSource("SAE-AS4716", "appendix A")],
+            [SealFit.StretchSource],
             new([0.0102, 0.01], 0.02, 1e-12, new DataSource("Definition", "0.2 mm over 10 mm, by hand"))
         );
 
@@ -50,7 +50,7 @@ internal static class SealFitEntries
             [],
             [],
             K.Fraction.Gives(Symbols.SectionReduction),
-            [new DataSource("SAE-AS4716", "appendix A")],
+            [SealFit.SectionReductionSource],
             new([0.05, 10], 0.03395, 1e-12, new DataSource("SAE-AS4716", "second parabola at 5 %, by hand"))
         );
 
@@ -74,7 +74,7 @@ internal static class SealFitEntries
             [],
             [],
             K.Fraction.Gives(Symbols.Squeeze),
-            [new DataSource("SAE-AS4716", "appendix A")],
+            [SealFit.SqueezeSource],
             new([0.0016, 0.002], 0.2, 1e-13, new DataSource("Definition", "one less four fifths, by hand"))
         );
 
@@ -99,7 +99,7 @@ internal static class SealFitEntries
             [],
             [],
             K.Fraction.Gives(Symbols.GrooveFill),
-            [new DataSource("Definition", "areas of a circle and a rectangle")],
+            [SealFit.FillSource],
             new(
                 [0.002, 0.0016, 0.0028],
                 0.701248360176293,

@@ -9,19 +9,13 @@ public static class Suction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol InletMargin = new(
-        "dpv",
-        "Pa",
-        "pressure above boiling at the inlet",
-        new DataSource("Crane-TP410", "example 7.32")
-    );
+    internal static readonly DataSource PressureAboveBoilingSource = new("Crane-TP410", "example 7.32");
 
-    internal static readonly Symbol Head = new(
-        "NPSH",
-        "m",
-        "net positive suction head available",
-        new DataSource("Crane-TP410", "example 7.32")
-    );
+    internal static readonly DataSource NetPositiveSuctionHeadSource = new("Crane-TP410", "example 7.32");
+
+    internal static readonly Symbol InletMargin = new("dpv", "Pa", "pressure above boiling at the inlet");
+
+    internal static readonly Symbol Head = new("NPSH", "m", "net positive suction head available");
 
     /// <summary>Pressure at a pump inlet above the vapor pressure: p + rho a z - loss - pv.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -43,7 +37,11 @@ public static class Suction
         T vaporPressure
     )
         where T : struct, IScalar<T> =>
-        T.Step(surfacePressure + (acceleration * density * height) - pressureLoss - vaporPressure, InletMargin);
+        T.Step(
+            surfacePressure + (acceleration * density * height) - pressureLoss - vaporPressure,
+            InletMargin,
+            PressureAboveBoilingSource
+        );
 
     /// <summary>Net positive suction head available.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -54,5 +52,6 @@ public static class Suction
     /// <remarks>Source: [Crane-TP410] example 7.32.</remarks>
     [MethodImpl(Inline)]
     public static T NetPositiveSuctionHead<T>(T pressureAboveBoiling, T density, double acceleration)
-        where T : struct, IScalar<T> => T.Step(pressureAboveBoiling / (acceleration * density), Head);
+        where T : struct, IScalar<T> =>
+        T.Step(pressureAboveBoiling / (acceleration * density), Head, NetPositiveSuctionHeadSource);
 }

@@ -35,7 +35,7 @@ internal static class SuctionEntries
             [],
             [new FormulaConstant("acceleration", "m/s2", PressureAboveBoilingFormula.Acceleration)],
             K.DifferentialPressure.Gives(Suction.InletMargin),
-            [new DataSource("Crane-TP410", "example 7.32")],
+            [Suction.PressureAboveBoilingSource],
             new(
                 [135799.13964624403, 998.9754498536503, -7.62, 17916.026826297984, 1765.0578670511004],
                 41466.64408946668,
@@ -68,7 +68,7 @@ internal static class SuctionEntries
             [],
             [new FormulaConstant("acceleration", "m/s2", NetPositiveSuctionHeadFormula.Acceleration)],
             K.Altitude.Gives(Suction.Head),
-            [new DataSource("Crane-TP410", "example 7.32")],
+            [Suction.NetPositiveSuctionHeadSource],
             new(
                 [41466.64408946668, 998.9754498536503],
                 4.2327576,

@@ -9,40 +9,40 @@ public static class TankBalance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol Added = new(
-        "Va",
-        "m3",
-        "volume to add",
-        new DataSource("Definition", "balance of volume and of content")
+    internal static readonly DataSource ContentAfterSource = new(
+        "Definition",
+        "conservation of the volume of each part, ideal mixing"
     );
 
-    internal static readonly Symbol First = new(
-        "V1",
-        "m3",
-        "volume of the first to add",
-        new DataSource("Definition", "balance of volume and of content")
+    internal static readonly DataSource AddedVolumeSource = new(
+        "Definition",
+        "conservation of the volume of each part, ideal mixing"
     );
 
-    internal static readonly Symbol Content = new(
-        "x",
-        "",
-        "content after mixing",
-        new DataSource("Definition", "balance of volume and of content")
+    internal static readonly DataSource FirstVolumeSource = new(
+        "Definition",
+        "conservation of the volume of each part, ideal mixing"
     );
 
-    internal static readonly Symbol SensorContent = new(
-        "xs",
-        "",
-        "content from the reading of a sensor",
-        new DataSource("Definition", "straight line between the two ends")
+    internal static readonly DataSource ContentFromSignalSource = new(
+        "Definition",
+        "straight line between the two ends"
     );
 
-    internal static readonly Symbol Apparent = new(
-        "xw",
-        "",
-        "content from the growth of the water layer",
-        new DataSource("Definition", "growth of the layer over the fuel sampled")
+    internal static readonly DataSource ApparentContentSource = new(
+        "Definition",
+        "growth of the layer over the fuel sampled"
     );
+
+    internal static readonly Symbol Added = new("Va", "m3", "volume to add");
+
+    internal static readonly Symbol First = new("V1", "m3", "volume of the first to add");
+
+    internal static readonly Symbol Content = new("x", "", "content after mixing");
+
+    internal static readonly Symbol SensorContent = new("xs", "", "content from the reading of a sensor");
+
+    internal static readonly Symbol Apparent = new("xw", "", "content from the growth of the water layer");
 
     /// <summary>The content of a mixture of two volumes.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -55,7 +55,11 @@ public static class TankBalance
     [MethodImpl(Inline)]
     public static T ContentAfter<T>(T heldContent, T heldVolume, T addedContent, T addedVolume)
         where T : struct, IScalar<T> =>
-        T.Step(((heldContent * heldVolume) + (addedContent * addedVolume)) / (heldVolume + addedVolume), Content);
+        T.Step(
+            ((heldContent * heldVolume) + (addedContent * addedVolume)) / (heldVolume + addedVolume),
+            Content,
+            ContentAfterSource
+        );
 
     /// <summary>The volume of one liquid that brings a tank to a target content: V (y - x)/(xa - y).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -68,7 +72,7 @@ public static class TankBalance
     [MethodImpl(Inline)]
     public static T AddedVolume<T>(T heldContent, T heldVolume, T addedContent, T targetContent)
         where T : struct, IScalar<T> =>
-        T.Step(heldVolume * (targetContent - heldContent) / (addedContent - targetContent), Added);
+        T.Step(heldVolume * (targetContent - heldContent) / (addedContent - targetContent), Added, AddedVolumeSource);
 
     /// <summary>Of two liquids that fill a tank to a volume and a content, the volume of the first.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -100,7 +104,8 @@ public static class TankBalance
         T second = secondContent - targetContent;
         return T.Step(
             ((missing * secondExpansion) - (second * room)) / ((first * secondExpansion) - (second * firstExpansion)),
-            First
+            First,
+            FirstVolumeSource
         );
     }
 
@@ -113,7 +118,8 @@ public static class TankBalance
     /// <remarks>Source: [Definition] straight line between the two ends.</remarks>
     [MethodImpl(Inline)]
     public static T ContentFromSignal<T>(T signal, T atNone, T atAll)
-        where T : struct, IScalar<T> => T.Step((signal - atNone) / (atAll - atNone), SensorContent);
+        where T : struct, IScalar<T> =>
+        T.Step((signal - atNone) / (atAll - atNone), SensorContent, ContentFromSignalSource);
 
     /// <summary>The ethanol content from a shake-out with water, when volumes are taken to add: growth of the water layer over the fuel.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -124,5 +130,6 @@ public static class TankBalance
     /// <remarks>Source: [Definition] growth of the layer over the fuel sampled.</remarks>
     [MethodImpl(Inline)]
     public static T ApparentContent<T>(T fuelVolume, T waterVolume, T layerVolume)
-        where T : struct, IScalar<T> => T.Step((layerVolume - waterVolume) / fuelVolume, Apparent);
+        where T : struct, IScalar<T> =>
+        T.Step((layerVolume - waterVolume) / fuelVolume, Apparent, ApparentContentSource);
 }

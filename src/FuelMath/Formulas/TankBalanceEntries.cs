@@ -27,7 +27,7 @@ internal static class TankBalanceEntries
             [],
             [],
             K.Fraction.Gives(TankBalance.Content),
-            [new DataSource("Definition", "conservation of the volume of each part, ideal mixing")],
+            [TankBalance.ContentAfterSource],
             new([0, 0.02, 0.85, 0.02], 0.425, 1e-14, new DataSource("Definition", "half of 85 %, by hand"))
         );
 
@@ -53,7 +53,7 @@ internal static class TankBalanceEntries
             [],
             [],
             K.Volume.Gives(TankBalance.Added),
-            [new DataSource("Definition", "conservation of the volume of each part, ideal mixing")],
+            [TankBalance.AddedVolumeSource],
             new(
                 [0.1, 0.02, 0.85, 0.3],
                 0.007272727272727273,
@@ -104,7 +104,7 @@ internal static class TankBalanceEntries
             [],
             [],
             K.Volume.Gives(TankBalance.First),
-            [new DataSource("Definition", "conservation of the volume of each part, ideal mixing")],
+            [TankBalance.FirstVolumeSource],
             new(
                 [0.1, 0.01, 0.85, 0, 0.5, 0.03, 1, 1],
                 0.02235294117647059,
@@ -134,7 +134,7 @@ internal static class TankBalanceEntries
             [],
             [],
             K.Fraction.Gives(TankBalance.SensorContent),
-            [new DataSource("Definition", "straight line between the two ends")],
+            [TankBalance.ContentFromSignalSource],
             new(
                 [100, 50, 150],
                 0.5,
@@ -164,7 +164,7 @@ internal static class TankBalanceEntries
             [],
             [],
             K.Fraction.Gives(TankBalance.Apparent),
-            [new DataSource("Definition", "growth of the layer over the fuel sampled")],
+            [TankBalance.ApparentContentSource],
             new(
                 [9e-5, 1e-5, 1.8e-5],
                 0.08888888888888889,

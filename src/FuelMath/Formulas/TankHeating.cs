@@ -10,19 +10,23 @@ public static class TankHeating
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol Later = new(
-        "T",
-        "K",
-        "temperature of the tank",
-        new DataSource("Incropera-2007", "section 5.3, lumped capacitance with a heat source")
+    internal static readonly DataSource SettledTemperatureSource = new("Incropera-2007", "section 5.3");
+
+    internal static readonly DataSource TemperatureAfterSource = new("Incropera-2007", "section 5.3");
+
+    internal static readonly DataSource DrainingAdiabaticSource = new(
+        "Definition",
+        "integration of (C0 - d t) dT = P dt"
     );
 
-    internal static readonly Symbol Settled = new(
-        "Ts",
-        "K",
-        "temperature at which loss equals power",
-        new DataSource("Incropera-2007", "section 5.3, lumped capacitance with a heat source")
+    internal static readonly DataSource DrainingTemperatureSource = new(
+        "Definition",
+        "integration of (C0 - d t) dT = (P - U (T - Ta)) dt"
     );
+
+    internal static readonly Symbol Later = new("T", "K", "temperature of the tank");
+
+    internal static readonly Symbol Settled = new("Ts", "K", "temperature at which loss equals power");
 
     /// <summary>The temperature at which what is lost equals what comes in: Ta + P/U.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -33,7 +37,7 @@ public static class TankHeating
     /// <remarks>Source: [Incropera-2007] section 5.3.</remarks>
     [MethodImpl(Inline)]
     public static T SettledTemperature<T>(T ambient, T power, T loss)
-        where T : struct, IScalar<T> => T.Step(ambient + (power / loss), Settled);
+        where T : struct, IScalar<T> => T.Step(ambient + (power / loss), Settled, SettledTemperatureSource);
 
     /// <summary>The temperature after a time with the mass constant: Ts + (T0 - Ts) exp(-U t/(m c)).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -50,7 +54,11 @@ public static class TankHeating
         where T : struct, IScalar<T>
     {
         T settled = SettledTemperature(ambient, power, loss);
-        return T.Step(settled + ((start - settled) * T.Exp(-(loss * time / heatCapacity))), Later);
+        return T.Step(
+            settled + ((start - settled) * T.Exp(-(loss * time / heatCapacity))),
+            Later,
+            TemperatureAfterSource
+        );
     }
 
     /// <summary>The temperature after a time when nothing is lost and the tank empties: T0 + P/(m' c) ln(C0/(C0 - m' c t)).</summary>
@@ -65,7 +73,7 @@ public static class TankHeating
     [MethodImpl(Inline)]
     public static T DrainingAdiabatic<T>(T start, T power, T heatCapacity, T drain, T time)
         where T : struct, IScalar<T> =>
-        T.Step(start - (power / drain * T.Log(1 - (drain * time / heatCapacity))), Later);
+        T.Step(start - (power / drain * T.Log(1 - (drain * time / heatCapacity))), Later, DrainingAdiabaticSource);
 
     /// <summary>The temperature after a time while the tank empties: Ts + (T0 - Ts)(1 - d t/C0)^(U/d).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -84,6 +92,6 @@ public static class TankHeating
     {
         T settled = SettledTemperature(ambient, power, loss);
         T left = T.Exp(loss / drain * T.Log(1 - (drain * time / heatCapacity)));
-        return T.Step(settled + ((start - settled) * left), Later);
+        return T.Step(settled + ((start - settled) * left), Later, DrainingTemperatureSource);
     }
 }

@@ -26,7 +26,7 @@ internal static class TankHeatingEntries
             [],
             [],
             K.Temperature.Gives(TankHeating.Settled),
-            [new DataSource("Incropera-2007", "section 5.3")],
+            [TankHeating.SettledTemperatureSource],
             new([293.15, 100, 5], 313.15, 1e-14, new DataSource("Definition", "20 K above, by hand"))
         );
 
@@ -54,7 +54,7 @@ internal static class TankHeatingEntries
             [],
             [],
             K.Temperature.Gives(TankHeating.Later),
-            [new DataSource("Incropera-2007", "section 5.3")],
+            [TankHeating.TemperatureAfterSource],
             new(
                 [283.15, 283.15, 800, 1e-5, 84000, 2625],
                 308.15,
@@ -92,7 +92,7 @@ internal static class TankHeatingEntries
             [FormulaBound.Above("heatCapacity", 1, ["drain", "time"], [])],
             [],
             K.Temperature.Gives(TankHeating.Later),
-            [new DataSource("Definition", "integration of (C0 - d t) dT = P dt")],
+            [TankHeating.DrainingAdiabaticSource],
             new(
                 [300, 100, 10000, 10, 500],
                 306.9314718055995,
@@ -132,7 +132,7 @@ internal static class TankHeatingEntries
             [FormulaBound.Above("heatCapacity", 1, ["drain", "time"], [])],
             [],
             K.Temperature.Gives(TankHeating.Later),
-            [new DataSource("Definition", "integration of (C0 - d t) dT = (P - U (T - Ta)) dt")],
+            [TankHeating.DrainingTemperatureSource],
             new(
                 [320, 290, 100, 10, 10000, 10, 500],
                 310,

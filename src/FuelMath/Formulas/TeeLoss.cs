@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -14,6 +15,26 @@ namespace FuelMath.Formulas;
 public static class TeeLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
+
+    internal static readonly DataSource DividingBranchSource = new(
+        "Crane-TP410",
+        "chapter 2, tees and wyes, as the open library fluids states it"
+    );
+
+    internal static readonly DataSource DividingRunSource = new(
+        "Crane-TP410",
+        "chapter 2, tees and wyes, as the open library fluids states it"
+    );
+
+    internal static readonly DataSource CombiningBranchSource = new(
+        "Crane-TP410",
+        "chapter 2, tees and wyes, as the open library fluids states it"
+    );
+
+    internal static readonly DataSource CombiningRunSource = new(
+        "Crane-TP410",
+        "chapter 2, tees and wyes, as the open library fluids states it"
+    );
 
     /// <summary>From here on a branch counts as a tee's; between 60 and 75 degrees no formula is right.</summary>
     private const double LeastTeeAngle = 75;
@@ -38,7 +59,11 @@ public static class TeeLoss
             turned = T.Select(wide, 1 + (0.3 * speed * speed), turned);
         }
 
-        return T.Step(DividingFactor(share, areaRatio, degrees) * turned, Symbols.LossCoefficient);
+        return T.Step(
+            DividingFactor(share, areaRatio, degrees) * turned,
+            Symbols.LossCoefficient,
+            DividingBranchSource
+        );
     }
 
     /// <summary>Dividing flow, along the run.</summary>
@@ -54,7 +79,7 @@ public static class TeeLoss
         T rise = (2 * share) - 1;
         T wide = T.Select(T.Less(T.Of(0.5), share), 0.3 * rise, 2.0 * rise);
         T factor = T.Select(T.Less(T.Of(0.4), areaRatio), wide, T.Of(0.4));
-        return T.Step(factor * share * share, Symbols.LossCoefficient);
+        return T.Step(factor * share * share, Symbols.LossCoefficient, DividingRunSource);
     }
 
     /// <summary>Combining flow, from the branch into the combined leg.</summary>
@@ -73,7 +98,7 @@ public static class TeeLoss
         T wide = T.Select(T.Less(T.Of(0.4), share), T.Of(0.55), 0.9 * rest);
         T factor = T.Select(T.Less(T.Of(0.35), areaRatio), wide, T.Of(1));
         T sum = 1 + (speed * speed) - (2 * rest * rest) - (MixingFactor(degrees) * share * speed);
-        return T.Step(factor * sum, Symbols.LossCoefficient);
+        return T.Step(factor * sum, Symbols.LossCoefficient, CombiningBranchSource);
     }
 
     /// <summary>Combining flow, along the run.</summary>
@@ -92,7 +117,7 @@ public static class TeeLoss
             degrees >= LeastTeeAngle
                 ? share * (1.55 - share)
                 : 1 - (rest * rest) - (MixingFactor(degrees) * share * share / areaRatio);
-        return T.Step(sum, Symbols.LossCoefficient);
+        return T.Step(sum, Symbols.LossCoefficient, CombiningRunSource);
     }
 
     /// <summary>The factor G of dividing flow.</summary>

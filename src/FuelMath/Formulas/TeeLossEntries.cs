@@ -25,7 +25,7 @@ internal static class TeeLossEntries
             [],
             [new FormulaConstant("degrees", "deg", DividingBranchFormula.Degrees)],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "chapter 2, tees and wyes, as the open library fluids states it")],
+            [TeeLoss.DividingBranchSource],
             new(
                 [0.38534566699123657, 1],
                 1.0910792393446236,
@@ -56,7 +56,7 @@ internal static class TeeLossEntries
             [],
             [],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "chapter 2, tees and wyes, as the open library fluids states it")],
+            [TeeLoss.DividingRunSource],
             new(
                 [0.6592420212765957, 1],
                 0.041523953539921235,
@@ -85,7 +85,7 @@ internal static class TeeLossEntries
             [],
             [new FormulaConstant("degrees", "deg", CombiningBranchFormula.Degrees)],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "chapter 2, tees and wyes, as the open library fluids states it")],
+            [TeeLoss.CombiningBranchSource],
             new(
                 [0.4128255268957383, 1],
                 0.13231793346761025,
@@ -116,7 +116,7 @@ internal static class TeeLossEntries
             [],
             [new FormulaConstant("degrees", "deg", CombiningRunFormula.Degrees)],
             K.Number.Gives(Symbols.LossCoefficient),
-            [new DataSource("Crane-TP410", "chapter 2, tees and wyes, as the open library fluids states it")],
+            [TeeLoss.CombiningRunSource],
             new(
                 [0.2507228581613657, 1],
                 0.3757218131135227,

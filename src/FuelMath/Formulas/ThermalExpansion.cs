@@ -9,28 +9,42 @@ public static class ThermalExpansion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol LinearVolumeResult = new("rV", "", "volume over volume at the reference", null);
+    internal static readonly DataSource LinearVolumeSource = new("Definition", "of the coefficient, taken as constant");
+
+    internal static readonly DataSource GasolineCoefficientSource = new(
+        "ASTM-D1250",
+        "table 54B, gasolines: K0 346.4228, K1 0.4388"
+    );
+
+    internal static readonly DataSource ProductCoefficientSource = new("ASTM-D1250", "table 54B");
+
+    internal static readonly DataSource LubricantCoefficientSource = new(
+        "ASTM-D1250",
+        "table 54D, lubricating oils: K1 0.6278"
+    );
+
+    internal static readonly DataSource VolumeCorrectionSource = new(
+        "ASTM-D1250",
+        "equation of the volume correction factor"
+    );
+
+    internal static readonly DataSource GasolineVolumeCorrectionSource = new("ASTM-D1250", "table 54B");
+
+    internal static readonly DataSource EthanolDensitySource = new("OIML-R22", "general formula, p = 1");
+
+    internal static readonly DataSource SaturatedLiquidDensitySource = new("Perry-2008", "table 2-32, equation 105");
+
+    internal static readonly Symbol LinearVolumeResult = new("rV", "", "volume over volume at the reference");
 
     internal static readonly Symbol CoefficientResult = new(
         "alpha15",
         "1/K",
-        "coefficient of volume expansion at 15 degrees Celsius",
-        null
+        "coefficient of volume expansion at 15 degrees Celsius"
     );
 
-    internal static readonly Symbol EthanolStep = new(
-        "rho",
-        "kg/m3",
-        "density of ethanol",
-        new DataSource("OIML-R22", "general formula, p = 1")
-    );
+    internal static readonly Symbol EthanolStep = new("rho", "kg/m3", "density of ethanol");
 
-    internal static readonly Symbol SaturatedStep = new(
-        "rho",
-        "kg/m3",
-        "density of the saturated liquid",
-        new DataSource("Perry-2008", "table 2-32")
-    );
+    internal static readonly Symbol SaturatedStep = new("rho", "kg/m3", "density of the saturated liquid");
 
     /// <summary>Volume over volume at the reference temperature: 1 + beta dT.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -40,7 +54,8 @@ public static class ThermalExpansion
     /// <remarks>Source: [Definition] of the coefficient, taken as constant.</remarks>
     [MethodImpl(Inline)]
     public static T LinearVolume<T>(T coefficient, T temperatureDifference)
-        where T : struct, IScalar<T> => T.Step(1 + (coefficient * temperatureDifference), LinearVolumeResult);
+        where T : struct, IScalar<T> =>
+        T.Step(1 + (coefficient * temperatureDifference), LinearVolumeResult, LinearVolumeSource);
 
     /// <summary>The expansion coefficient of a gasoline at 15 degrees Celsius: K0/rho^2 + K1/rho.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -49,7 +64,8 @@ public static class ThermalExpansion
     /// <remarks>Source: [ASTM-D1250] table 54B, gasolines: K0 346.4228, K1 0.4388.</remarks>
     [MethodImpl(Inline)]
     public static T GasolineCoefficient<T>(T density15)
-        where T : struct, IScalar<T> => T.Step(((346.4228 / density15) + 0.4388) / density15, CoefficientResult);
+        where T : struct, IScalar<T> =>
+        T.Step(((346.4228 / density15) + 0.4388) / density15, CoefficientResult, GasolineCoefficientSource);
 
     /// <summary>The expansion coefficient of any petroleum product at 15 degrees Celsius.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -70,7 +86,8 @@ public static class ThermalExpansion
         T middle = T.Select(T.Less(density15, T.Of(787.5)), transition, heavy);
         return T.Step(
             T.Select(T.Less(T.Of(770), density15), middle, GasolineCoefficient(density15)),
-            CoefficientResult
+            CoefficientResult,
+            ProductCoefficientSource
         );
     }
 
@@ -81,7 +98,7 @@ public static class ThermalExpansion
     /// <remarks>Source: [ASTM-D1250] table 54D, lubricating oils: K1 0.6278.</remarks>
     [MethodImpl(Inline)]
     public static T LubricantCoefficient<T>(T density15)
-        where T : struct, IScalar<T> => T.Step(0.6278 / density15, CoefficientResult);
+        where T : struct, IScalar<T> => T.Step(0.6278 / density15, CoefficientResult, LubricantCoefficientSource);
 
     /// <summary>Density at a temperature over density at 15 degrees: exp(-a dT (1 + 0.8 a dT)).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -94,7 +111,7 @@ public static class ThermalExpansion
         where T : struct, IScalar<T>
     {
         T growth = coefficient15 * (temperatureCelsius - 15);
-        return T.Step(T.Exp(-growth * (1 + (0.8 * growth))), Symbols.VolumeCorrection);
+        return T.Step(T.Exp(-growth * (1 + (0.8 * growth))), Symbols.VolumeCorrection, VolumeCorrectionSource);
     }
 
     /// <summary>Density of a gasoline at a temperature over its density at 15 degrees Celsius.</summary>
@@ -123,7 +140,8 @@ public static class ThermalExpansion
         T high = -7.80123947369e-8 + (t * (-7.25526071289e-9 + (t * -9.9739231e-11)));
         return T.Step(
             789.2391233 + (t * (-0.85510821289065 + (t * (-3.663551677e-4 + (t * (-2.00294951554e-6 + (t * high))))))),
-            EthanolStep
+            EthanolStep,
+            EthanolDensitySource
         );
     }
 
@@ -149,6 +167,6 @@ public static class ThermalExpansion
         where T : struct, IScalar<T>
     {
         T power = 1 + T.Pow(1 - (temperature / c3), c4);
-        return T.Step(molarMass * c1 * T.Exp(-Math.Log(c2) * power), SaturatedStep);
+        return T.Step(molarMass * c1 * T.Exp(-Math.Log(c2) * power), SaturatedStep, SaturatedLiquidDensitySource);
     }
 }

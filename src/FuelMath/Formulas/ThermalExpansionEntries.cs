@@ -46,7 +46,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.Number.Gives(ThermalExpansion.LinearVolumeResult),
-            [new DataSource("Definition", "of the coefficient, taken as constant")],
+            [ThermalExpansion.LinearVolumeSource],
             new([0.00095, 20], 1.019, 1e-14, new DataSource("Definition", "twenty times 0.00095, by hand"))
         );
 
@@ -67,7 +67,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.TemperatureCoefficient.Gives(ThermalExpansion.CoefficientResult),
-            [new DataSource("ASTM-D1250", "table 54B, gasolines: K0 346.4228, K1 0.4388")],
+            [ThermalExpansion.GasolineCoefficientSource],
             new([700], 0.0013338, 4e-5, new DataSource("ASTM-D1250", "table 54B, seven decimals"))
         );
 
@@ -88,7 +88,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.TemperatureCoefficient.Gives(ThermalExpansion.CoefficientResult),
-            [new DataSource("ASTM-D1250", "table 54B")],
+            [ThermalExpansion.ProductCoefficientSource],
             new([830], 0.000863, 6e-5, new DataSource("ASTM-D1250", "table 54B, seven decimals"))
         );
 
@@ -109,7 +109,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.TemperatureCoefficient.Gives(ThermalExpansion.CoefficientResult),
-            [new DataSource("ASTM-D1250", "table 54D, lubricating oils: K1 0.6278")],
+            [ThermalExpansion.LubricantCoefficientSource],
             new(
                 [880],
                 0.0007134136363636364,
@@ -146,7 +146,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.Number.Gives(Symbols.VolumeCorrection),
-            [new DataSource("ASTM-D1250", "equation of the volume correction factor")],
+            [ThermalExpansion.VolumeCorrectionSource],
             new([0.0013338, 50], 0.952726, 3e-6, new DataSource("ASTM-D1250", "table 54B, six decimals"))
         );
 
@@ -170,7 +170,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.Number.Gives(Symbols.VolumeCorrection),
-            [new DataSource("ASTM-D1250", "table 54B")],
+            [ThermalExpansion.GasolineVolumeCorrectionSource],
             new(
                 [745, 40],
                 0.969413,
@@ -196,7 +196,7 @@ internal static class ThermalExpansionEntries
             [],
             [],
             K.Density.Gives(ThermalExpansion.EthanolStep),
-            [new DataSource("OIML-R22", "general formula, p = 1")],
+            [ThermalExpansion.EthanolDensitySource],
             new([25], 784.954, 8e-7, new DataSource("OIML-R22", "table of pure ethanol, three decimals"))
         );
 
@@ -223,7 +223,7 @@ internal static class ThermalExpansionEntries
                 new FormulaConstant("c4", "", SaturatedLiquidDensityFormula.C4),
             ],
             K.Density.Gives(ThermalExpansion.SaturatedStep),
-            [new DataSource("Perry-2008", "table 2-32, equation 105")],
+            [ThermalExpansion.SaturatedLiquidDensitySource],
             new(
                 [293.15],
                 694.4,

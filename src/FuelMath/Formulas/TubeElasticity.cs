@@ -10,20 +10,33 @@ public static class TubeElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly Symbol PressureResult = new("p", "Pa", "pressure inside above that outside", null);
+    internal static readonly DataSource HoopStressSource = new("Timoshenko-1956", "thick-walled cylinder");
 
-    internal static readonly Symbol Stress = new(
-        "sigma",
-        "Pa",
-        "hoop stress",
-        new DataSource("Timoshenko-1956", "thick-walled cylinder")
+    internal static readonly DataSource ThinWallPressureSource = new("Esposito-2009", "chapter 10");
+
+    internal static readonly DataSource ThickWallPressureSource = new(
+        "Timoshenko-1956",
+        "thick-walled cylinder, solved for the pressure"
     );
+
+    internal static readonly DataSource ThinWallSwellingSource = new(
+        "Wylie-Streeter-1993",
+        "thin-walled pipe that is anchored at one end"
+    );
+
+    internal static readonly DataSource ThickWallSwellingSource = new(
+        "Timoshenko-1956",
+        "thick-walled cylinder, with the strains of its stresses"
+    );
+
+    internal static readonly Symbol PressureResult = new("p", "Pa", "pressure inside above that outside");
+
+    internal static readonly Symbol Stress = new("sigma", "Pa", "hoop stress");
 
     internal static readonly Symbol Swelling = new(
         "s",
         "1/Pa",
-        "relative increase of volume for each unit of pressure",
-        new DataSource("Timoshenko-1956", "thick-walled cylinder, with the strains of its stresses")
+        "relative increase of volume for each unit of pressure"
     );
 
     /// <summary>The hoop stress in a wall of any thickness, after Lamé: p a² (1 + b²/r²) / (b² - a²).</summary>
@@ -40,7 +53,11 @@ public static class TubeElasticity
     {
         T inside = insideDiameter * insideDiameter;
         T outside = outsideDiameter * outsideDiameter;
-        return T.Step(pressure * inside * (1 + (outside / (atDiameter * atDiameter))) / (outside - inside), Stress);
+        return T.Step(
+            pressure * inside * (1 + (outside / (atDiameter * atDiameter))) / (outside - inside),
+            Stress,
+            HoopStressSource
+        );
     }
 
     /// <summary>The pressure at which a thin wall carries a stress, after Barlow on the inside: p = 2 t s / D.</summary>
@@ -52,7 +69,8 @@ public static class TubeElasticity
     /// <remarks>For a thicker wall it promises too much. Source: [Esposito-2009] chapter 10.</remarks>
     [MethodImpl(Inline)]
     public static T ThinWallPressure<T>(T wall, T insideDiameter, T stress)
-        where T : struct, IScalar<T> => T.Step(2 * wall * stress / insideDiameter, PressureResult);
+        where T : struct, IScalar<T> =>
+        T.Step(2 * wall * stress / insideDiameter, PressureResult, ThinWallPressureSource);
 
     /// <summary>The pressure at which the inside of a wall of any thickness carries a stress: p = s (b² - a²) / (b² + a²).</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -67,7 +85,7 @@ public static class TubeElasticity
     {
         T inside = insideDiameter * insideDiameter;
         T outside = outsideDiameter * outsideDiameter;
-        return T.Step(stress * (outside - inside) / (outside + inside), PressureResult);
+        return T.Step(stress * (outside - inside) / (outside + inside), PressureResult, ThickWallPressureSource);
     }
 
     /// <summary>
@@ -82,7 +100,8 @@ public static class TubeElasticity
     /// <remarks>Source: [Wylie-Streeter-1993] thin-walled pipe that is anchored at one end.</remarks>
     [MethodImpl(Inline)]
     public static T ThinWallSwelling<T>(T diameter, T wall, T elasticModulus, T poissonRatio)
-        where T : struct, IScalar<T> => T.Step(diameter * (1.25 - poissonRatio) / (wall * elasticModulus), Swelling);
+        where T : struct, IScalar<T> =>
+        T.Step(diameter * (1.25 - poissonRatio) / (wall * elasticModulus), Swelling, ThinWallSwellingSource);
 
     /// <summary>
     /// How much a tube of any thickness with closed, free ends swells: the bore's strain twice and the length's once, from
@@ -102,6 +121,6 @@ public static class TubeElasticity
         T inside = insideDiameter * insideDiameter;
         T outside = outsideDiameter * outsideDiameter;
         T strains = (3 * (1 - (2 * poissonRatio)) * inside) + (2 * (1 + poissonRatio) * outside);
-        return T.Step(strains / (elasticModulus * (outside - inside)), Swelling);
+        return T.Step(strains / (elasticModulus * (outside - inside)), Swelling, ThickWallSwellingSource);
     }
 }

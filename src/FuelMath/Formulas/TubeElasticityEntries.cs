@@ -31,7 +31,7 @@ internal static class TubeElasticityEntries
             ],
             [],
             K.Stress.Gives(TubeElasticity.Stress),
-            [new DataSource("Timoshenko-1956", "thick-walled cylinder")],
+            [TubeElasticity.HoopStressSource],
             new(
                 [1e8, 0.02, 0.04, 0.02],
                 1667e5,
@@ -61,7 +61,7 @@ internal static class TubeElasticityEntries
             [FormulaBound.AtLeast("insideDiameter", 10, ["wall"], [])],
             [],
             K.Stress.Gives(TubeElasticity.PressureResult),
-            [new DataSource("Esposito-2009", "chapter 10")],
+            [TubeElasticity.ThinWallPressureSource],
             new(
                 [0.0024129999999999998, 0.026924, 379211651.1242598],
                 67844411.76477668,
@@ -91,7 +91,7 @@ internal static class TubeElasticityEntries
             [FormulaBound.Above("outsideDiameter", 1, ["insideDiameter"], [])],
             [],
             K.Stress.Gives(TubeElasticity.PressureResult),
-            [new DataSource("Timoshenko-1956", "thick-walled cylinder, solved for the pressure")],
+            [TubeElasticity.ThickWallPressureSource],
             new(
                 [0.02, 0.04, 1667e5],
                 1e8,
@@ -122,7 +122,7 @@ internal static class TubeElasticityEntries
             [FormulaBound.AtLeast("diameter", 10, ["wall"], [])],
             [],
             K.Swelling.Gives(TubeElasticity.Swelling),
-            [new DataSource("Wylie-Streeter-1993", "thin-walled pipe that is anchored at one end")],
+            [TubeElasticity.ThinWallSwellingSource],
             new(
                 [0.012, 0.001, 2e11, 0.3],
                 5.7e-11,
@@ -153,7 +153,7 @@ internal static class TubeElasticityEntries
             [FormulaBound.Above("outsideDiameter", 1, ["insideDiameter"], [])],
             [],
             K.Swelling.Gives(TubeElasticity.Swelling),
-            [new DataSource("Timoshenko-1956", "thick-walled cylinder, with the strains of its stresses")],
+            [TubeElasticity.ThickWallSwellingSource],
             new(
                 [0.02, 0.04, 21e10, 0.3],
                 1.8415396825396828e-11,

@@ -7,15 +7,18 @@ namespace FuelMath.Formulas;
 /// <summary>The true vapor pressure of a fuel. SI units, absolute pressure.</summary>
 public static class VaporPressure
 {
+    internal static readonly DataSource FromReidSource = new("EPA-AP42", "chapter 7.1 (refined petroleum stocks)");
+
+    internal static readonly DataSource AntoineSource = new("Poling-2001", "section 7-3 (Antoine equation)");
+
+    internal static readonly DataSource WagnerSource = new("Poling-2001", "section 7-3 (Wagner equation)");
+
+    internal static readonly DataSource WagnerOriginalSource = new("McGarry-1983", "Wagner equation");
+
     private const double PascalsPerPsi = 6894.757293168361;
     private const double RankinePerKelvin = 1.8;
 
-    internal static readonly Symbol WagnerPressure = new(
-        "pv",
-        "Pa",
-        "true vapor pressure, absolute",
-        new DataSource("Poling-2001", "section 7-3, Wagner equation")
-    );
+    internal static readonly Symbol WagnerPressure = new("pv", "Pa", "true vapor pressure, absolute");
 
     /// <summary>The vapor pressure of a gasoline from its Reid vapor pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -37,7 +40,11 @@ public static class VaporPressure
         T reid = T.Log(reidPressure / PascalsPerPsi);
         T a = 15.64 - (1.854 * rootOfSlope) - ((0.8742 - (0.3280 * rootOfSlope)) * reid);
         T b = 8742 - (1042 * rootOfSlope) - ((1049 - (179.4 * rootOfSlope)) * reid);
-        return T.Step(PascalsPerPsi * T.Exp(a - (b / (RankinePerKelvin * temperature))), Symbols.VaporPressure);
+        return T.Step(
+            PascalsPerPsi * T.Exp(a - (b / (RankinePerKelvin * temperature))),
+            Symbols.VaporPressure,
+            FromReidSource
+        );
     }
 
     /// <summary>The vapor pressure of a pure substance after Antoine: log10 P = a - b/(T + c).</summary>
@@ -55,7 +62,7 @@ public static class VaporPressure
         where T : struct, IScalar<T>
     {
         const double ln10 = 2.302585092994046;
-        return T.Step(T.Exp(ln10 * (a - (b / (temperature + c)))), Symbols.VaporPressure);
+        return T.Step(T.Exp(ln10 * (a - (b / (temperature + c)))), Symbols.VaporPressure, AntoineSource);
     }
 
     /// <summary>The vapor pressure of a pure substance after Wagner, exponents 1, 1.5, 2.5 and 5.</summary>
@@ -87,7 +94,7 @@ public static class VaporPressure
         T t = 1 - (temperature / criticalTemperature);
         T root = T.Sqrt(t);
         T sum = (a * t) + (b * t * root) + (c * t * t * root) + (d * t * t * t * t * t);
-        return T.Step(criticalPressure * T.Exp(sum * criticalTemperature / temperature), WagnerPressure);
+        return T.Step(criticalPressure * T.Exp(sum * criticalTemperature / temperature), WagnerPressure, WagnerSource);
     }
 
     /// <summary>The vapor pressure of a pure substance after Wagner, exponents 1, 1.5, 3 and 6.</summary>
@@ -116,6 +123,10 @@ public static class VaporPressure
         T t = 1 - (temperature / criticalTemperature);
         T cube = t * t * t;
         T sum = (a * t) + (b * t * T.Sqrt(t)) + (c * cube) + (d * cube * cube);
-        return T.Step(criticalPressure * T.Exp(sum * criticalTemperature / temperature), WagnerPressure);
+        return T.Step(
+            criticalPressure * T.Exp(sum * criticalTemperature / temperature),
+            WagnerPressure,
+            WagnerOriginalSource
+        );
     }
 }

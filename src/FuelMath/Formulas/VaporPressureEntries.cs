@@ -26,7 +26,7 @@ internal static class VaporPressureEntries
             [],
             [],
             K.AbsolutePressure.Gives(Symbols.VaporPressure),
-            [new DataSource("EPA-AP42", "chapter 7.1 (refined petroleum stocks)")],
+            [VaporPressure.FromReidSource],
             new(
                 [68947.57293168361, 288.7055555555555],
                 35753.02235113648,
@@ -57,7 +57,7 @@ internal static class VaporPressureEntries
             [],
             [],
             K.AbsolutePressure.Gives(Symbols.VaporPressure),
-            [new DataSource("Poling-2001", "section 7-3 (Antoine equation)")],
+            [VaporPressure.AntoineSource],
             new(
                 [10.33675, 1648.22, -42.232, 310.928],
                 15857.941774287228,
@@ -90,7 +90,7 @@ internal static class VaporPressureEntries
                 new FormulaConstant("d", "", WagnerFormula.D),
             ],
             K.AbsolutePressure.Gives(VaporPressure.WagnerPressure),
-            [new DataSource("Poling-2001", "section 7-3 (Wagner equation)")],
+            [VaporPressure.WagnerSource],
             new(
                 [351.45],
                 101325,
@@ -134,7 +134,7 @@ internal static class VaporPressureEntries
                 new FormulaConstant("d", "", WagnerOriginalFormula.D),
             ],
             K.AbsolutePressure.Gives(VaporPressure.WagnerPressure),
-            [new DataSource("McGarry-1983", "Wagner equation")],
+            [VaporPressure.WagnerOriginalSource],
             new(
                 [371.55],
                 101325,

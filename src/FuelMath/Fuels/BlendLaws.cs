@@ -10,23 +10,22 @@ internal static class BlendLaws
     private static readonly Symbol DensityStep = new(
         "rhob",
         "kg/m3",
-        "density of the blend, volumes taken as additive",
-        new DataSource("Definition", "masses over volumes")
+        "density of the blend, volumes taken as additive"
     );
 
-    private static readonly Symbol ViscosityStep = new(
-        "mub",
-        "Pa s",
-        "dynamic viscosity of the blend, an estimate",
-        new DataSource("Maples-2000", "viscosity blending index")
-    );
+    private static readonly DataSource DensitySource = new("Definition", "masses over volumes");
+
+    private static readonly Symbol ViscosityStep = new("mub", "Pa s", "dynamic viscosity of the blend, an estimate");
+
+    private static readonly DataSource ViscositySource = new("Maples-2000", "viscosity blending index");
 
     private static readonly Symbol HeatCapacityStep = new(
         "cpb",
         "J/(kg K)",
-        "isobaric heat capacity of the blend, mixing without heat",
-        new DataSource("Definition", "sum over the masses")
+        "isobaric heat capacity of the blend, mixing without heat"
     );
+
+    private static readonly DataSource HeatCapacitySource = new("Definition", "sum over the masses");
 
     internal sealed class Density(TemperatureLaw[] parts, double[] fractions) : PropertyLaw
     {
@@ -38,7 +37,7 @@ internal static class BlendLaws
                 volume += fractions[i] / parts[i].Read(kelvins);
             }
 
-            return T.Step(1 / volume, DensityStep);
+            return T.Step(1 / volume, DensityStep, DensitySource);
         }
 
         internal override void Check(double kelvins) => CheckAll(parts, kelvins);
@@ -54,7 +53,7 @@ internal static class BlendLaws
                 sum += fractions[i] * parts[i].Read(kelvins);
             }
 
-            return T.Step(sum, HeatCapacityStep);
+            return T.Step(sum, HeatCapacityStep, HeatCapacitySource);
         }
 
         internal override void Check(double kelvins) => CheckAll(parts, kelvins);
@@ -70,7 +69,11 @@ internal static class BlendLaws
                 index += fractions[i] * Index(fuels[i], kelvins);
             }
 
-            return T.Step(PetroleumViscosity.FromBlendingIndex(index) * blend.Read(kelvins), ViscosityStep);
+            return T.Step(
+                PetroleumViscosity.FromBlendingIndex(index) * blend.Read(kelvins),
+                ViscosityStep,
+                ViscositySource
+            );
         }
 
         internal override void Check(double kelvins)

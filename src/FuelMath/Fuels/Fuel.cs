@@ -224,7 +224,11 @@ public sealed class Fuel
             Traced.Input(FuelSymbols.Oxygen, Composition.OxygenFraction)
         );
         return Traced
-            .Step(demand / Traced.Input(FuelSymbols.AirOxygen, air.OxygenFraction), Symbols.StoichiometricRatio)
+            .Step(
+                demand / Traced.Input(FuelSymbols.AirOxygen, air.OxygenFraction),
+                Symbols.StoichiometricRatio,
+                Combustion.StoichiometricAirFuelRatioSource
+            )
             .ToWorking();
     }
 

@@ -8,26 +8,24 @@ namespace FuelMath.Fuels;
 /// <summary>The laws of petroleum liquids.</summary>
 internal static class PetroleumLaws
 {
-    private static readonly Symbol DensityStep = new(
-        "rho",
-        "kg/m3",
-        "density",
-        new DataSource("ASTM-D1250", "density at 15 degrees Celsius times the volume correction factor")
+    private static readonly Symbol DensityStep = new("rho", "kg/m3", "density");
+
+    private static readonly DataSource DensitySource = new(
+        "ASTM-D1250",
+        "density at 15 degrees Celsius times the volume correction factor"
     );
 
-    private static readonly Symbol ViscosityStep = new(
-        "mu",
-        "Pa s",
-        "dynamic viscosity",
-        new DataSource("Definition", "kinematic viscosity times density")
-    );
+    private static readonly Symbol ViscosityStep = new("mu", "Pa s", "dynamic viscosity");
+
+    private static readonly DataSource ViscositySource = new("Definition", "kinematic viscosity times density");
 
     private static readonly Symbol GasolineViscosityStep = new(
         "mu",
         "Pa s",
-        "dynamic viscosity of gasoline, an estimate",
-        new DataSource("White-1999", "table A.3")
+        "dynamic viscosity of gasoline, an estimate"
     );
+
+    private static readonly DataSource GasolineViscositySource = new("White-1999", "table A.3");
 
     private static T InCelsius<T>(T kelvins)
         where T : struct, IScalar<T> => kelvins - SiUnits.KelvinsFromCelsius(0);
@@ -35,7 +33,11 @@ internal static class PetroleumLaws
     internal sealed class Gasoline(double at15) : PropertyLaw
     {
         internal override T At<T>(T kelvins) =>
-            T.Step(at15 * ThermalExpansion.GasolineVolumeCorrection(T.Of(at15), InCelsius(kelvins)), DensityStep);
+            T.Step(
+                at15 * ThermalExpansion.GasolineVolumeCorrection(T.Of(at15), InCelsius(kelvins)),
+                DensityStep,
+                DensitySource
+            );
     }
 
     internal sealed class Product(double at15) : PropertyLaw
@@ -47,7 +49,8 @@ internal static class PetroleumLaws
                         ThermalExpansion.ProductCoefficient(T.Of(at15)),
                         InCelsius(kelvins)
                     ),
-                DensityStep
+                DensityStep,
+                DensitySource
             );
     }
 
@@ -60,7 +63,8 @@ internal static class PetroleumLaws
                         ThermalExpansion.LubricantCoefficient(T.Of(at15)),
                         InCelsius(kelvins)
                     ),
-                DensityStep
+                DensityStep,
+                DensitySource
             );
     }
 
@@ -70,14 +74,19 @@ internal static class PetroleumLaws
         internal override T At<T>(T kelvins) =>
             T.Step(
                 density.Read(kelvins) * PetroleumViscosity.Kinematic(first, cold, second, hot, kelvins),
-                ViscosityStep
+                ViscosityStep,
+                ViscositySource
             );
     }
 
     internal sealed class GasolineViscosity(double at20, double parameter) : PropertyLaw
     {
         internal override T At<T>(T kelvins) =>
-            T.Step(at20 * PetroleumViscosity.Relative(parameter, kelvins), GasolineViscosityStep);
+            T.Step(
+                at20 * PetroleumViscosity.Relative(parameter, kelvins),
+                GasolineViscosityStep,
+                GasolineViscositySource
+            );
     }
 
     internal sealed class ReidVaporPressure(double reidPressure) : PropertyLaw

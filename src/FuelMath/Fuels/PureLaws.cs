@@ -11,8 +11,12 @@ internal static class PureLaws
     private static readonly Symbol JoinedStep = new(
         "rhoj",
         "kg/m3",
-        "density of ethanol: table, or handbook joined on above it",
-        new DataSource("OIML-R22", "formula at 100 %; above 40 degrees Celsius [Perry-2008] table 2-32")
+        "density of ethanol: table, or handbook joined on above it"
+    );
+
+    private static readonly DataSource JoinedSource = new(
+        "OIML-R22",
+        "formula at 100 %; above 40 degrees Celsius [Perry-2008] table 2-32"
     );
 
     internal sealed class Density(PureComponent of) : PropertyLaw
@@ -95,7 +99,7 @@ internal static class PureLaws
         {
             T table = ThermalExpansion.EthanolDensity(kelvins - SiUnits.KelvinsFromCelsius(0));
             T handbook = scale * new Density(above).At(kelvins);
-            return T.Step(T.Select(T.Less(T.Of(joinKelvins), kelvins), handbook, table), JoinedStep);
+            return T.Step(T.Select(T.Less(T.Of(joinKelvins), kelvins), handbook, table), JoinedStep, JoinedSource);
         }
     }
 }

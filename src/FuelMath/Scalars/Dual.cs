@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
@@ -192,7 +193,7 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
 
     /// <inheritdoc />
     [MethodImpl(Inline)]
-    public static Dual<T> Step(Dual<T> value, Symbol symbol) => value;
+    public static Dual<T> Step(Dual<T> value, Symbol symbol, DataSource source) => value;
 
     /// <summary>A mask of the reading below, for this one.</summary>
     [MethodImpl(Inline)]

@@ -1,4 +1,5 @@
 using System.Numerics;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
@@ -151,7 +152,8 @@ public interface IScalar<T>
 
     /// <summary>Names an intermediate result, so that a working can show it. Costs nothing in the other readings.</summary>
     /// <param name="value">The result.</param>
-    /// <param name="symbol">Its name, unit, meaning and source.</param>
+    /// <param name="symbol">Its name, unit and meaning.</param>
+    /// <param name="source">Where the formula that gives it comes from.</param>
     /// <returns>The same value.</returns>
-    static abstract T Step(T value, Symbol symbol);
+    static abstract T Step(T value, Symbol symbol, DataSource source);
 }

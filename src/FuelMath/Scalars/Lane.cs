@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
@@ -204,6 +205,6 @@ public readonly struct Lane : ILane<Lane>
 
     /// <inheritdoc />
     [MethodImpl(Inline)]
-    public static Lane Step(Lane value, Symbol symbol) => value;
+    public static Lane Step(Lane value, Symbol symbol, DataSource source) => value;
 }
 #pragma warning restore CA1815

@@ -6,16 +6,25 @@ namespace FuelMath.Scalars;
 /// <typeparam name="T">The reading that was compared.</typeparam>
 /// <remarks>
 /// Carried in the bits of a <typeparamref name="T"/>, so that it costs nothing of its own. The default value is "no"
-/// everywhere. Immutable; equality is not defined.
+/// everywhere: a reading has to take its own default value for "no". Immutable; equality is not defined.
 /// </remarks>
 #pragma warning disable CA1815 // A mask is selected with, never compared.
 public readonly struct Mask<T>
     where T : struct, IScalar<T>
 {
-    internal readonly T Bits;
+    private readonly T bits;
 
+    /// <summary>Holds a comparison in the bits of the reading: for whoever writes a reading.</summary>
+    /// <param name="bits">Yes or no for each number, in a form that the reading's own <c>Select</c> understands.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal Mask(T bits) => Bits = bits;
+    public Mask(T bits) => this.bits = bits;
+
+    /// <summary>What the mask was made from: for whoever writes a reading.</summary>
+    public T Bits
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => bits;
+    }
 
     /// <summary>Yes where both are.</summary>
     /// <param name="a">The first mask.</param>

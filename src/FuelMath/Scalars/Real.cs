@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
@@ -155,7 +156,7 @@ public readonly struct Real : ILane<Real>
 
     /// <inheritdoc />
     [MethodImpl(Inline)]
-    public static Real Step(Real value, Symbol symbol) => value;
+    public static Real Step(Real value, Symbol symbol, DataSource source) => value;
 
     [MethodImpl(Inline)]
     private static Vector128<double> Bits(Real x) => Vector128.CreateScalarUnsafe(x.Number);

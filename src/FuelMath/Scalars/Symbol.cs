@@ -1,10 +1,9 @@
-using FuelMath.Sources;
-
 namespace FuelMath.Scalars;
 
 /// <summary>The name of a quantity inside a formula: what a working prints for it.</summary>
 /// <remarks>
-/// Formulas keep their symbols in static fields, so that naming a step costs nothing when no working is asked for.
+/// Formulas keep their symbols in static fields, so that naming a step costs nothing when no working is asked for. A
+/// symbol has no source: one quantity comes from many formulas.
 /// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class Symbol
@@ -13,10 +12,9 @@ public sealed class Symbol
     /// <param name="name">The symbol as printed, for example <c>Re</c>; not blank.</param>
     /// <param name="unit">The SI unit as printed; empty for a pure number.</param>
     /// <param name="meaning">What it is, in words; not blank.</param>
-    /// <param name="source">Where the formula that gives it comes from; null for an input or a definition.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> or <paramref name="meaning"/> is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="unit"/> is null.</exception>
-    public Symbol(string name, string unit, string meaning, DataSource? source)
+    public Symbol(string name, string unit, string meaning)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(unit);
@@ -24,7 +22,6 @@ public sealed class Symbol
         Name = name;
         Unit = unit;
         Meaning = meaning;
-        Source = source;
     }
 
     /// <summary>The symbol as printed.</summary>
@@ -35,9 +32,6 @@ public sealed class Symbol
 
     /// <summary>What it is, in words.</summary>
     public string Meaning { get; }
-
-    /// <summary>Where the formula that gives it comes from; null for an input or a definition.</summary>
-    public DataSource? Source { get; }
 
     /// <summary>Gives the symbol as printed.</summary>
     /// <returns>The name.</returns>

@@ -1,4 +1,5 @@
 using FuelMath.Internal;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
@@ -40,7 +41,7 @@ public readonly struct Traced : IScalar<Traced>
 
     /// <summary>Gives the working: how this number was made.</summary>
     /// <returns>The inputs and the named steps that led here.</returns>
-    public Working ToWorking() => new(Node);
+    public Working ToWorking() => new(Node, null, null);
 
     /// <inheritdoc />
     public static Traced Of(double value) => new(TracedNode.Constant(value));
@@ -148,10 +149,18 @@ public readonly struct Traced : IScalar<Traced>
         );
 
     /// <inheritdoc />
-    public static Traced Step(Traced value, Symbol symbol)
+    public static Traced Step(Traced value, Symbol symbol, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(symbol);
-        return new(TracedNode.Named(value.Node, symbol));
+        ArgumentNullException.ThrowIfNull(source);
+        return new(TracedNode.Named(value.Node, symbol, source));
     }
+
+    /// <summary>An input in the unit in which a reader gave it.</summary>
+    internal static Traced Input(Symbol symbol, double value, double given, TracedUnit unit) =>
+        new(TracedNode.Input(symbol, Guard.Finite(value, nameof(value)), given, unit));
+
+    /// <summary>The working, which ends in a unit that a reader asked for.</summary>
+    internal Working ToWorking(TracedUnit? unit) => new(Node, unit, null);
 }
 #pragma warning restore CA1815

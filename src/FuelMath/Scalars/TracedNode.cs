@@ -1,3 +1,5 @@
+using FuelMath.Sources;
+
 namespace FuelMath.Scalars;
 
 /// <summary>One operation of a traced formula, with what it was made of. Immutable.</summary>
@@ -5,7 +7,17 @@ internal sealed class TracedNode
 {
     internal static readonly TracedNode Zero = Constant(0);
 
-    private TracedNode(TracedKind kind, double value, TracedNode? a, TracedNode? b, Symbol? symbol, string text)
+    private TracedNode(
+        TracedKind kind,
+        double value,
+        TracedNode? a,
+        TracedNode? b,
+        Symbol? symbol,
+        string text,
+        DataSource? source = null,
+        TracedUnit? unit = null,
+        double given = 0
+    )
     {
         Kind = kind;
         Value = value;
@@ -13,6 +25,9 @@ internal sealed class TracedNode
         B = b;
         Symbol = symbol;
         Text = text;
+        Source = source;
+        Unit = unit;
+        Given = given;
     }
 
     internal TracedKind Kind { get; }
@@ -30,33 +45,63 @@ internal sealed class TracedNode
     /// <summary>The sign of an operation, or the name of a function.</summary>
     internal string Text { get; }
 
+    /// <summary>Where the formula of a named result comes from.</summary>
+    internal DataSource? Source { get; }
+
+    /// <summary>The unit in which an input was given, when it was not the SI unit.</summary>
+    internal TracedUnit? Unit { get; }
+
+    /// <summary>The number of an input as it was given, in <see cref="Unit"/>.</summary>
+    internal double Given { get; }
+
     internal bool Holds => Value != 0;
+
+    private bool IsOne => Kind == TracedKind.Constant && Value == 1;
+
+    private bool IsZero => Kind == TracedKind.Constant && Value == 0;
 
     internal static TracedNode Constant(double value) => new(TracedKind.Constant, value, null, null, null, "");
 
     internal static TracedNode Input(Symbol symbol, double value) =>
         new(TracedKind.Input, value, null, null, symbol, "");
 
-    /// <summary>A result with its name. One that has the name already keeps it, and shows how it was chosen.</summary>
-    internal static TracedNode Named(TracedNode inner, Symbol symbol) =>
-        inner.Symbol == symbol && inner.Kind == TracedKind.Named
-            ? inner
-            : new(TracedKind.Named, inner.Value, Unnamed(inner, symbol), null, symbol, "");
+    internal static TracedNode Input(Symbol symbol, double value, double given, TracedUnit unit) =>
+        new(TracedKind.Input, value, null, null, symbol, "", null, unit, given);
 
-    internal static TracedNode Sum(string sign, TracedNode a, TracedNode b, double value) =>
-        new(TracedKind.Sum, value, a, b, null, sign);
+    /// <summary>A result with its name. One that has the name already keeps it, and shows how it was chosen.</summary>
+    internal static TracedNode Named(TracedNode inner, Symbol symbol, DataSource? source)
+    {
+        if (inner.Kind == TracedKind.Named && inner.Symbol == symbol)
+        {
+            return inner;
+        }
+
+        DataSource? made = source;
+        TracedNode formula = Unnamed(inner, symbol, ref made);
+        return new(TracedKind.Named, inner.Value, formula, null, symbol, "", made);
+    }
+
+    internal static TracedNode Sum(string sign, TracedNode a, TracedNode b, double value)
+    {
+        // What adds nothing is not shown; zeros of two signs stay, so that the bits are those of the sum.
+        return b.IsZero && Same(a.Value, value) ? a
+            : a.IsZero && sign == "+" && Same(b.Value, value) ? b
+            : new(TracedKind.Sum, value, a, b, null, sign);
+    }
 
     internal static TracedNode Product(TracedNode a, TracedNode b, double value)
     {
-        // A product of equal factors is shown as a power.
-        return ReferenceEquals(a, b) ? Times(a, 2, value)
+        // A product of equal factors is shown as a power, and a factor of one not at all.
+        return b.IsOne ? a
+            : a.IsOne ? b
+            : ReferenceEquals(a, b) ? Times(a, 2, value)
             : IsWholePower(a) && ReferenceEquals(a.A, b) ? Power(b, a.B!.Value + 1, value)
             : IsWholePower(b) && ReferenceEquals(b.A, a) ? Power(a, b.B!.Value + 1, value)
             : new(TracedKind.Product, value, a, b, null, "*");
     }
 
     internal static TracedNode Quotient(TracedNode a, TracedNode b, double value) =>
-        new(TracedKind.Product, value, a, b, null, "/");
+        b.IsOne ? a : new(TracedKind.Product, value, a, b, null, "/");
 
     internal static TracedNode Negative(TracedNode a) => new(TracedKind.Negative, -a.Value, a, null, null, "-");
 
@@ -81,10 +126,25 @@ internal sealed class TracedNode
     internal static TracedNode Either(TracedNode a, TracedNode b) =>
         new(TracedKind.Either, a.Holds || b.Holds ? 1 : 0, a, b, null, "or");
 
-    private static TracedNode Unnamed(TracedNode node, Symbol symbol) =>
-        node.Kind == TracedKind.Chosen ? Chosen(Unnamed(node.A!, symbol), node.B!)
-        : node.Kind == TracedKind.Named && node.Symbol == symbol ? node.A!
-        : node;
+    /// <summary>What a choice between results of the same name leads to, with the source of what was taken.</summary>
+    private static TracedNode Unnamed(TracedNode node, Symbol symbol, ref DataSource? source)
+    {
+        if (node.Kind == TracedKind.Chosen)
+        {
+            return Chosen(Unnamed(node.A!, symbol, ref source), node.B!);
+        }
+
+        if (node.Kind == TracedKind.Named && node.Symbol == symbol)
+        {
+            source = node.Source;
+            return node.A!;
+        }
+
+        return node;
+    }
+
+    private static bool Same(double a, double b) =>
+        BitConverter.DoubleToInt64Bits(a) == BitConverter.DoubleToInt64Bits(b);
 
     private static TracedNode Times(TracedNode a, double exponent, double value) =>
         IsWholePower(a) ? Power(a.A!, a.B!.Value * exponent, value) : Power(a, exponent, value);

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
@@ -168,5 +169,5 @@ internal readonly struct WideLane : ILane<WideLane>
 
     /// <inheritdoc />
     [MethodImpl(Inline)]
-    public static WideLane Step(WideLane value, Symbol symbol) => value;
+    public static WideLane Step(WideLane value, Symbol symbol, DataSource source) => value;
 }

@@ -1,24 +1,33 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using FuelMath.Internal;
 
 namespace FuelMath.Scalars;
 
 /// <summary>How a number was made: the inputs, then each named step with its formula and the numbers put in.</summary>
 /// <remarks>
-/// Where two different steps or inputs share a symbol, the working numbers them (<c>dp_1</c>, <c>dp_2</c>). Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// Where two different steps or inputs share a symbol, the working numbers them (<c>dp_1</c>, <c>dp_2</c>). An input that
+/// was given in another unit is converted in a line of its own, and so is the result when another unit was asked for.
+/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class Working
 {
-    private static readonly Symbol Unnamed = new("result", "", "the result", null);
+    private static readonly Symbol Unnamed = new("result", "", "the result");
 
-    internal Working(TracedNode root)
+    private readonly TracedNode root;
+    private readonly TracedUnit? unit;
+
+    internal Working(TracedNode root, TracedUnit? unit, int? figures)
     {
-        TracedNode last = root.Kind is TracedKind.Named or TracedKind.Input ? root : TracedNode.Named(root, Unnamed);
+        this.root = root;
+        this.unit = unit is { IsSi: true } ? null : unit;
+        TracedNode last = root.Kind is TracedKind.Named or TracedKind.Input
+            ? root
+            : TracedNode.Named(root, Unnamed, null);
         var nodes = new List<TracedNode>();
         Collect(last, nodes, []);
-        var writer = new WorkingWriter(nodes);
+        var writer = new WorkingWriter(nodes, figures);
         Inputs =
         [
             .. nodes
@@ -27,6 +36,7 @@ public sealed class Working
                 .Select(n => new WorkingInput(n, writer)),
         ];
         Lines = [.. nodes.Where(n => n.Kind == TracedKind.Named).Select(n => new WorkingLine(n, writer))];
+        Conversion = this.unit is null ? null : WorkingConversion.FromSi(last, this.unit, writer);
         Value = last.Value;
     }
 
@@ -36,10 +46,20 @@ public sealed class Working
     /// <summary>The named steps, first things first, each once; the last is the result.</summary>
     public ImmutableArray<WorkingLine> Lines { get; }
 
+    /// <summary>The result converted to the unit that was asked for; null when that is the SI unit.</summary>
+    public WorkingConversion? Conversion { get; }
+
     /// <summary>The number that was worked out, in its SI unit.</summary>
     public double Value { get; }
 
-    /// <summary>Gives the whole working as text: inputs, then two lines for each step.</summary>
+    /// <summary>Gives the same working with its numbers rounded to significant figures where they are shown.</summary>
+    /// <param name="significantFigures">How many figures, 1 to 17; zeros at the end are kept, as they count.</param>
+    /// <returns>The working; its values keep all their bits, and inputs are shown as given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="significantFigures"/> is outside 1 to 17.</exception>
+    public Working WithFigures(int significantFigures) =>
+        new(root, unit, Guard.InRange(significantFigures, 1, 17, nameof(significantFigures)));
+
+    /// <summary>Gives the whole working as text: inputs and their conversions, two lines for each step, the conversion of the result.</summary>
     /// <param name="provider">How numbers are written.</param>
     /// <returns>Lines of text.</returns>
     public string ToText(IFormatProvider provider)
@@ -50,19 +70,72 @@ public sealed class Working
             text.Append(input.ToText(provider)).Append('\n');
         }
 
+        foreach (WorkingInput input in Inputs.Where(i => i.Conversion is not null))
+        {
+            text.Append(input.Conversion!.ToText(provider)).Append('\n');
+        }
+
         foreach (WorkingLine line in Lines)
         {
-            text.Append(line.ToText(provider)).Append('\n').Append("    ").Append(line.Symbol.Meaning);
-            if (line.Symbol.Source is { } source)
+            text.Append(line.ToText(provider)).Append('\n').Append("    ").Append(line.ToOrigin()).Append('\n');
+        }
+
+        if (Conversion is not null)
+        {
+            text.Append(Conversion.ToText(provider)).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Gives the whole working as Markdown: a table of inputs, then a numbered list of conversions and steps.</summary>
+    /// <param name="provider">How numbers are written.</param>
+    /// <returns>Markdown without a heading.</returns>
+    public string ToMarkdown(IFormatProvider provider)
+    {
+        var text = new StringBuilder();
+        if (!Inputs.IsEmpty)
+        {
+            text.Append("| Symbol | Given | Meaning |\n|---|---|---|\n");
+            foreach (WorkingInput input in Inputs)
             {
-                text.Append("; ").Append(source);
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| `{input.Label}` | {input.ToGiven(provider)} | {input.Symbol.Meaning} |\n"
+                );
             }
 
             text.Append('\n');
         }
 
+        foreach (WorkingInput input in Inputs.Where(i => i.Conversion is not null))
+        {
+            text.Append(CultureInfo.InvariantCulture, $"1. `{input.Conversion!.ToText(provider)}`\n");
+        }
+
+        foreach (WorkingLine line in Lines)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"1. `{line.ToText(provider)}`<br>{line.ToOrigin()}\n");
+        }
+
+        if (Conversion is not null)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"1. `{Conversion.ToText(provider)}`\n");
+        }
+
         return text.ToString();
     }
+
+    /// <summary>Gives the whole working as lines of LaTeX, each a formula of its own without delimiters.</summary>
+    /// <param name="provider">How numbers are written.</param>
+    /// <returns>Inputs, conversions and steps in the order of <see cref="ToText"/>.</returns>
+    public ImmutableArray<string> ToLatex(IFormatProvider provider) =>
+        [
+            .. Inputs.Select(i => i.ToLatex(provider)),
+            .. Inputs.Where(i => i.Conversion is not null).Select(i => i.Conversion!.ToLatex(provider)),
+            .. Lines.Select(l => l.ToLatex(provider)),
+            .. Conversion is null ? (string[])[] : [Conversion.ToLatex(provider)],
+        ];
 
     /// <summary>Gives the working as text in invariant culture.</summary>
     /// <returns>Lines of text.</returns>

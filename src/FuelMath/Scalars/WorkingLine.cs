@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using FuelMath.Sources;
 
 namespace FuelMath.Scalars;
 
 /// <summary>One named step of a working.</summary>
 /// <remarks>
-/// Meaning, unit and source are those of its <see cref="Symbol"/>. Instances are immutable and safe to share between
+/// Meaning and unit are those of its <see cref="Symbol"/>; the source is that of the formula. Instances are immutable and safe to share between
 /// threads. Equality is by reference.
 /// </remarks>
 public sealed class WorkingLine
@@ -27,6 +28,9 @@ public sealed class WorkingLine
 
     /// <summary>The number, in the symbol's unit.</summary>
     public double Value => node.Value;
+
+    /// <summary>Where the formula comes from; null for a result that was given no name.</summary>
+    public DataSource? Source => node.Source;
 
     /// <summary>Gives the formula in symbols.</summary>
     /// <param name="provider">How constants are written.</param>
@@ -52,7 +56,7 @@ public sealed class WorkingLine
     public string ToResult(IFormatProvider provider)
     {
         ArgumentNullException.ThrowIfNull(provider);
-        return WorkingWriter.Quantity(node, provider);
+        return writer.Quantity(node, provider);
     }
 
     /// <summary>Gives the conditions by which this step took the side it shows, for example <c>Re &lt; 2000</c>.</summary>
@@ -73,6 +77,29 @@ public sealed class WorkingLine
         string[] sides = [Label, ToFormula(provider), ToSubstitution(provider), ToResult(provider)];
         string line = string.Join(" = ", sides.Distinct());
         return conditions.IsEmpty ? line : $"{line} (where {string.Join(", ", conditions)})";
+    }
+
+    /// <summary>Gives meaning and source, for example <c>Reynolds number; [White-2003] section 1.6</c>.</summary>
+    /// <returns>One line of text.</returns>
+    public string ToOrigin() => Source is null ? Symbol.Meaning : $"{Symbol.Meaning}; {Source}";
+
+    /// <summary>Gives the step as LaTeX without delimiters: symbol, formula, numbers put in, result, conditions.</summary>
+    /// <param name="provider">How numbers are written.</param>
+    /// <returns>One formula.</returns>
+    public string ToLatex(IFormatProvider provider)
+    {
+        ArgumentNullException.ThrowIfNull(provider);
+        var latex = new WorkingLatex(writer, provider);
+        string[] sides =
+        [
+            Latex.Symbol(Label),
+            latex.Formula(node.A!, numbers: false),
+            latex.Formula(node.A!, numbers: true),
+            latex.Result(node),
+        ];
+        string line = string.Join(" = ", sides.Distinct());
+        ImmutableArray<string> conditions = latex.Conditions(node.A!);
+        return conditions.IsEmpty ? line : $@"{line} \quad {Latex.Text("where")}\ {string.Join(@",\ ", conditions)}";
     }
 
     /// <summary>Gives the step on one line in invariant culture.</summary>

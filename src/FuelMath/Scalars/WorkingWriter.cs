@@ -9,10 +9,12 @@ internal sealed class WorkingWriter
     private const string ResultFormat = "G6";
 
     private readonly Dictionary<TracedNode, string> labels = [];
+    private readonly int? figures;
 
     /// <summary>Gives each input and each named step a label of its own.</summary>
-    internal WorkingWriter(List<TracedNode> nodes)
+    internal WorkingWriter(List<TracedNode> nodes, int? figures)
     {
+        this.figures = figures;
         foreach (IGrouping<string, TracedNode> named in nodes.GroupBy(n => n.Symbol!.Name, StringComparer.Ordinal))
         {
             // The same input, given twice, is one.
@@ -28,68 +30,84 @@ internal sealed class WorkingWriter
         }
     }
 
-    private enum Rank
-    {
-        Sum,
-        Product,
-        Power,
-        Atom,
-    }
-
     internal string Label(TracedNode node) => labels[node];
 
     /// <summary>The number of an input or a named step with its unit.</summary>
-    internal static string Quantity(TracedNode node, IFormatProvider provider)
-    {
-        string number = node.Value.ToString(node.Kind == TracedKind.Input ? ConstantFormat : ResultFormat, provider);
-        return node.Symbol!.Unit.Length == 0 ? number : $"{number} {node.Symbol.Unit}";
-    }
+    internal string Quantity(TracedNode node, IFormatProvider provider) =>
+        WithUnit(Number(node, provider), node.Symbol!.Unit);
+
+    /// <summary>The number of an input as it was given, of anything else rounded.</summary>
+    internal string Number(TracedNode node, IFormatProvider provider) =>
+        node.Kind == TracedKind.Input && node.Unit is null
+            ? Given(node.Value, provider)
+            : Rounded(node.Value, provider);
+
+    /// <summary>A constant or an input, with the digits that people give.</summary>
+    internal static string Given(double value, IFormatProvider provider) => value.ToString(ConstantFormat, provider);
+
+    /// <summary>A result, to the figures that were asked for.</summary>
+    internal string Rounded(double value, IFormatProvider provider) =>
+        figures is { } count
+            ? SignificantFigures.Write(value, count, provider)
+            : value.ToString(ResultFormat, provider);
+
+    internal static string WithUnit(string number, string unit) =>
+        unit.Length == 0 || unit == "1" ? number : $"{number} {unit}";
 
     internal string Formula(TracedNode node, IFormatProvider provider, bool numbers) =>
         Write(node, provider, numbers).Text;
 
-    internal ImmutableArray<string> Conditions(TracedNode node, IFormatProvider provider)
-    {
-        var facts = new List<string>();
-        Choices(node, facts, provider, []);
-        return [.. facts.Distinct(StringComparer.Ordinal)];
-    }
+    internal ImmutableArray<string> Conditions(TracedNode node, IFormatProvider provider) =>
+        [
+            .. WorkingConditions
+                .Of(node)
+                .Select(c =>
+                    $"{Formula(c.A!, provider, numbers: false)} {(c.Holds ? "<" : ">=")} {Formula(c.B!, provider, numbers: false)}"
+                )
+                .Distinct(StringComparer.Ordinal),
+        ];
 
-    private (string Text, Rank Rank) Write(TracedNode node, IFormatProvider provider, bool numbers)
+    private (string Text, WorkingRank Rank) Write(TracedNode node, IFormatProvider provider, bool numbers)
     {
         switch (node.Kind)
         {
             case TracedKind.Constant:
-                return (node.Value.ToString(ConstantFormat, provider), Rank.Atom);
+                return (node.Value.ToString(ConstantFormat, provider), WorkingRank.Atom);
             case TracedKind.Input:
             case TracedKind.Named:
-                return (numbers ? Quantity(node, provider) : Label(node), Rank.Atom);
+                return (numbers ? Quantity(node, provider) : Label(node), WorkingRank.Atom);
             case TracedKind.Sum:
-                return (Join(Rank.Sum, node.Text == "-" ? Rank.Product : Rank.Sum), Rank.Sum);
+                return (
+                    Join(WorkingRank.Sum, node.Text == "-" ? WorkingRank.Product : WorkingRank.Sum),
+                    WorkingRank.Sum
+                );
             case TracedKind.Product:
-                return (Join(Rank.Product, node.Text == "/" ? Rank.Power : Rank.Product), Rank.Product);
+                return (
+                    Join(WorkingRank.Product, node.Text == "/" ? WorkingRank.Power : WorkingRank.Product),
+                    WorkingRank.Product
+                );
             case TracedKind.Negative:
-                return ($"-{Part(node.A!, Rank.Product, notFirst: true)}", Rank.Product);
+                return ($"-{Part(node.A!, WorkingRank.Product, notFirst: true)}", WorkingRank.Product);
             case TracedKind.Power:
                 return (
-                    $"{Part(node.A!, Rank.Atom, notFirst: true, whole: true)}^{Exponent(node.B!.Value)}",
-                    Rank.Power
+                    $"{Part(node.A!, WorkingRank.Atom, notFirst: true, whole: true)}^{Exponent(node.B!.Value)}",
+                    WorkingRank.Power
                 );
             case TracedKind.Call when node.B is null:
-                return ($"{node.Text}({Write(node.A!, provider, numbers).Text})", Rank.Atom);
+                return ($"{node.Text}({Write(node.A!, provider, numbers).Text})", WorkingRank.Atom);
             case TracedKind.Call:
                 string a = Write(node.A!, provider, numbers).Text;
-                return ($"{node.Text}({a}; {Write(node.B, provider, numbers).Text})", Rank.Atom);
+                return ($"{node.Text}({a}; {Write(node.B, provider, numbers).Text})", WorkingRank.Atom);
             case TracedKind.Size:
-                return ($"|{Write(node.A!, provider, numbers).Text}|", Rank.Atom);
+                return ($"|{Write(node.A!, provider, numbers).Text}|", WorkingRank.Atom);
             case TracedKind.Chosen:
                 return Write(node.A!, provider, numbers);
             default:
                 throw new InvalidOperationException("A condition is no part of a formula.");
         }
 
-        string Join(Rank left, Rank right) =>
-            $"{Part(node.A!, left, notFirst: false)} {node.Text} {Part(node.B!, right, notFirst: true, whole: right == Rank.Power)}";
+        string Join(WorkingRank left, WorkingRank right) =>
+            $"{Part(node.A!, left, notFirst: false)} {node.Text} {Part(node.B!, right, notFirst: true, whole: right == WorkingRank.Power)}";
 
         string Exponent(double value)
         {
@@ -99,15 +117,15 @@ internal sealed class WorkingWriter
 
         // A part needs brackets where it binds weaker than its place, where a sign would follow a sign, and where a unit
         // of several words would be torn apart.
-        string Part(TracedNode part, Rank place, bool notFirst, bool whole = false)
+        string Part(TracedNode part, WorkingRank place, bool notFirst, bool whole = false)
         {
-            (string text, Rank rank) = Write(part, provider, numbers);
-            bool quantity = numbers && rank == Rank.Atom && whole && HasUnit(part, place);
+            (string text, WorkingRank rank) = Write(part, provider, numbers);
+            bool quantity = numbers && rank == WorkingRank.Atom && whole && HasUnit(part, place);
             return rank < place || (notFirst && text[0] == '-') || quantity ? $"({text})" : text;
         }
     }
 
-    private static bool HasUnit(TracedNode node, Rank place)
+    private static bool HasUnit(TracedNode node, WorkingRank place)
     {
         while (node.Kind == TracedKind.Chosen)
         {
@@ -115,52 +133,6 @@ internal sealed class WorkingWriter
         }
 
         string unit = node.Symbol?.Unit ?? "";
-        return place == Rank.Atom ? unit.Length > 0 : unit.AsSpan().IndexOfAny(' ', '/') >= 0;
-    }
-
-    /// <summary>The choices inside one step's formula, not inside the steps it uses.</summary>
-    private void Choices(TracedNode node, List<string> into, IFormatProvider provider, HashSet<TracedNode> seen)
-    {
-        if (node.Symbol is not null || !seen.Add(node))
-        {
-            return;
-        }
-
-        if (node.Kind == TracedKind.Chosen)
-        {
-            Facts(node.B!, into, provider);
-            Choices(node.A!, into, provider, seen);
-            return;
-        }
-
-        if (node.A is { } a)
-        {
-            Choices(a, into, provider, seen);
-        }
-
-        if (node.B is { } b)
-        {
-            Choices(b, into, provider, seen);
-        }
-    }
-
-    private void Facts(TracedNode condition, List<string> into, IFormatProvider provider)
-    {
-        if (condition.Kind == TracedKind.Less)
-        {
-            string a = Formula(condition.A!, provider, numbers: false);
-            string b = Formula(condition.B!, provider, numbers: false);
-            into.Add($"{a} {(condition.Holds ? "<" : ">=")} {b}");
-            return;
-        }
-
-        // Of two joined conditions, those that decided: both when both had to hold, else the ones with the outcome.
-        foreach (TracedNode? part in (TracedNode?[])[condition.A, condition.B])
-        {
-            if (part is not null && part.Holds == condition.Holds)
-            {
-                Facts(part, into, provider);
-            }
-        }
+        return place == WorkingRank.Atom ? unit.Length > 0 : unit.AsSpan().IndexOfAny(' ', '/') >= 0;
     }
 }

@@ -20,6 +20,12 @@ internal sealed class Unit
 
     internal string Symbol { get; }
 
+    internal double Numerator => numerator;
+
+    internal double Denominator => denominator;
+
+    internal double Offset => offset;
+
     internal IEnumerable<string> Spellings => aliases.Prepend(Symbol);
 
     /// <summary>Whether the number is the SI number itself.</summary>

@@ -64,6 +64,31 @@ public sealed partial class FormulaCatalogueTests
         Assert.Same(formula.Result.Symbol, working.Lines[^1].Symbol);
     }
 
+    /// <summary>
+    /// The source of a line is that of the formula which made it: one of this formula's own on the last line, and of some
+    /// listed formula on those before.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void WorkingLines_CiteTheFormulaThatMadeThem(string name)
+    {
+        FormulaInfo formula = FormulaCatalogue.Named(name);
+
+        Working working = formula.WorkingOf(FormulaUnits.Si, formula.Example.Arguments.AsSpan());
+
+        Assert.Contains(working.Lines[^1].Source!.Key, formula.Sources.Select(s => s.Key));
+        Assert.All(
+            working.Lines,
+            line =>
+                Assert.Contains(
+                    FormulaCatalogue.All,
+                    f =>
+                        f.Sources.Contains(line.Source!)
+                        || f.Sources.Any(s => s.Key == line.Source!.Key && f == formula)
+                )
+        );
+    }
+
     /// <summary>The docs and the catalogue name the same works.</summary>
     [Fact]
     public void Sources_AreThoseOfTheDocs() =>

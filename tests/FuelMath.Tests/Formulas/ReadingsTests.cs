@@ -187,7 +187,7 @@ public sealed class ReadingsTests
         return formula.At(arguments);
     }
 
-    private static Traced Input(double value) => Traced.Input(new Symbol("x", "", "an input", null), value);
+    private static Traced Input(double value) => Traced.Input(new Symbol("x", "", "an input"), value);
 
     private static void Same(double expected, double actual) => Assert.Equal(0, Apart(expected, actual, 0));
 

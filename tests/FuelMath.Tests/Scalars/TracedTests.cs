@@ -9,10 +9,11 @@ public sealed class TracedTests
 {
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
-    private static readonly Symbol A = new("a", "m", "a length", null);
-    private static readonly Symbol B = new("b", "Pa s", "a viscosity", null);
-    private static readonly Symbol C = new("c", "", "a number", null);
-    private static readonly Symbol R = new("r", "m2", "a result", new DataSource("Definition", "of the test"));
+    private static readonly Symbol A = new("a", "m", "a length");
+    private static readonly Symbol B = new("b", "Pa s", "a viscosity");
+    private static readonly Symbol C = new("c", "", "a number");
+    private static readonly Symbol R = new("r", "m2", "a result");
+    private static readonly DataSource Test = new("Definition", "of the test");
 
     private static readonly Traced TwoA = Traced.Input(A, 2);
     private static readonly Traced HalfB = Traced.Input(B, 0.5);
@@ -51,7 +52,7 @@ public sealed class TracedTests
     [MemberData(nameof(Expressions))]
     public void Step_AnyExpression_IsWrittenWithTheBracketsItNeeds(string name, string formula, string numbers)
     {
-        WorkingLine line = Traced.Step(Expression(name), R).ToWorking().Lines.Single();
+        WorkingLine line = Traced.Step(Expression(name), R, Test).ToWorking().Lines.Single();
 
         Assert.Equal(formula, line.ToFormula(Invariant));
         Assert.Equal(numbers, line.ToSubstitution(Invariant));
@@ -60,7 +61,7 @@ public sealed class TracedTests
     [Fact]
     public void Step_Result_HasUnitMeaningAndSource()
     {
-        Working working = Traced.Step(TwoA * TwoA, R).ToWorking();
+        Working working = Traced.Step(TwoA * TwoA, R, Test).ToWorking();
 
         Assert.Equal("r = a^2 = (2 m)^2 = 4 m2", working.Lines.Single().ToString());
         Assert.Equal("a = 2 m (a length)", working.Inputs.Single().ToString());
@@ -79,11 +80,11 @@ public sealed class TracedTests
 
         Assert.Equal(
             "r = a = 2 m = 2 m2 (where c < a, a < 3)",
-            Traced.Step(Traced.Select(both, TwoA, MinusC), R).ToWorking().Lines.Single().ToString()
+            Traced.Step(Traced.Select(both, TwoA, MinusC), R, Test).ToWorking().Lines.Single().ToString()
         );
         Assert.Equal(
             "r = c = -3 = -3 m2 (where a >= c, a >= 1)",
-            Traced.Step(Traced.Select(either, TwoA, MinusC), R).ToWorking().Lines.Single().ToString()
+            Traced.Step(Traced.Select(either, TwoA, MinusC), R, Test).ToWorking().Lines.Single().ToString()
         );
         Assert.True(Traced.All(both));
         Assert.False(Traced.All(either));
@@ -94,8 +95,8 @@ public sealed class TracedTests
     [Fact]
     public void ToWorking_SharedNames_AreNumbered()
     {
-        Traced first = Traced.Step(Traced.Input(A, 2) * MinusC, R);
-        Traced second = Traced.Step(first + Traced.Input(A, 2), R);
+        Traced first = Traced.Step(Traced.Input(A, 2) * MinusC, R, Test);
+        Traced second = Traced.Step(first + Traced.Input(A, 2), R, Test);
         Working working = second.ToWorking();
 
         Assert.Equal(["a", "c"], working.Inputs.Select(i => i.Label));
@@ -115,8 +116,20 @@ public sealed class TracedTests
 
         Assert.Equal(
             "r = 0,5 * b = 0,5 * 0,5 Pa s = 0,25 m2",
-            Traced.Step(0.5 * HalfB, R).ToWorking().Lines[0].ToText(comma)
+            Traced.Step(0.5 * HalfB, R, Test).ToWorking().Lines[0].ToText(comma)
         );
+    }
+
+    /// <summary>What multiplies by one or adds nothing is not shown, and a choice of equal names is one step.</summary>
+    [Fact]
+    public void Step_FactorsOfOneAndTermsOfZero_Vanish()
+    {
+        Traced one = Traced.Of(1) / Traced.Of(1);
+
+        Assert.Equal("a * b", Shown(one * TwoA * (HalfB * one) / one));
+        Assert.Equal("a + b", Shown(TwoA + HalfB + Traced.Of(0) - 0));
+        Assert.Equal("1 / a", Shown(1 / TwoA));
+        Assert.Equal("b - a", Shown(Traced.Select(Traced.Less(TwoA, HalfB), TwoA, Traced.Step(HalfB - TwoA, R, Test))));
     }
 
     /// <summary>The whole of a formula, in laminar flow.</summary>
@@ -171,6 +184,9 @@ public sealed class TracedTests
     [Fact]
     public void Default_IsTheConstantZero() =>
         Assert.Equal("result = 0", default(Traced).ToWorking().Lines[0].ToString());
+
+    private static string Shown(Traced value) =>
+        Traced.Step(value, R, Test).ToWorking().Lines.Single().ToFormula(Invariant);
 
     private static Traced Expression(string name) =>
         name switch

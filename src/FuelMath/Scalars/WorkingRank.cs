@@ -1,0 +1,10 @@
+namespace FuelMath.Scalars;
+
+/// <summary>How strongly a written expression binds, weakest first.</summary>
+internal enum WorkingRank
+{
+    Sum,
+    Product,
+    Power,
+    Atom,
+}

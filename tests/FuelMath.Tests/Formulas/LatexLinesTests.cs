@@ -1,0 +1,50 @@
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Tests.Formulas;
+
+/// <summary>Every line of LaTeX that workings of the catalogue give; written to a file for a typesetter when asked.</summary>
+public sealed class LatexLinesTests
+{
+    /// <summary>Brackets and braces are closed, and nothing but ASCII is left; a typesetter says the rest.</summary>
+    [Fact]
+    public void EveryLine_IsClosedAndPlain()
+    {
+        string[] lines = [.. Lines()];
+        Assert.All(
+            lines,
+            line =>
+            {
+                Assert.Equal(Count(line, "{") - Count(line, @"\{"), Count(line, "}") - Count(line, @"\}"));
+                Assert.Equal(Count(line, @"\left"), Count(line, @"\right"));
+                Assert.All(line, c => Assert.InRange(c, ' ', '~'));
+            }
+        );
+        if (Environment.GetEnvironmentVariable("WRITE_LATEX") is { Length: > 0 } path)
+        {
+            File.WriteAllLines(Path.Combine(AppContext.BaseDirectory, path), lines);
+        }
+    }
+
+    private static IEnumerable<string> Lines()
+    {
+        var comma = (NumberFormatInfo)NumberFormatInfo.InvariantInfo.Clone();
+        comma.NumberDecimalSeparator = ",";
+        return from formula in FormulaCatalogue.All
+            from units in Enum.GetValues<FormulaUnits>()
+            let arguments = formula.Example.Arguments.Select(
+                (x, i) =>
+                    units == FormulaUnits.Si
+                        ? x
+                        : formula.Arguments[i].Quantity.FromSi(x, formula.Arguments[i].Quantity.CustomaryUnit)
+            )
+            let working = formula.WorkingOf(units, arguments.ToArray())
+            from shown in (Working[])[working, working.WithFigures(4)]
+            from provider in (IFormatProvider[])[CultureInfo.InvariantCulture, comma]
+            from line in shown.ToLatex(provider)
+            select line;
+    }
+
+    private static int Count(string line, string part) => line.Split(part).Length - 1;
+}
