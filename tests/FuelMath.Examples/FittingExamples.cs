@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FuelMath.Fittings;
+using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;
@@ -23,6 +24,25 @@ public sealed class FittingExamples
 
         Assert.InRange(coefficient.DecimalFractions, 1, 2.5);
         Assert.Equal("90 degree end at the rail", Assert.Single(estimates).Name);
+    }
+
+    [Fact]
+    public void RestrictorInAReturnLine()
+    {
+        #region Jet
+        Jet restrictor = new(
+            "restrictor",
+            VolumeFlow.FromLitersPerHour(60),
+            Pressure.FromBars(3),
+            Density.FromKilogramsPerCubicMeter(745),
+            exponent: Ratio.FromPercent(52), // measured; without it the square root, 50 %
+            new DataSource("Workshop-class", "return restrictor of the training stand")
+        );
+
+        VolumeFlow atFourBars = restrictor.FlowAt(Pressure.FromBars(4), Density.FromKilogramsPerCubicMeter(745));
+        #endregion
+
+        Assert.Equal(60 * Math.Pow(4.0 / 3, 0.52), atFourBars.LitersPerHour, 1e-9);
     }
 
     [Fact]

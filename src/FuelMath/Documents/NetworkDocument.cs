@@ -39,9 +39,18 @@ public static class NetworkDocument
     /// <param name="network">The network.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="network"/> is null.</exception>
+    /// <exception cref="ArgumentException">It is made of lines; the message names the first, whose part has no shape.</exception>
     public static string Write(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
+        if (network.Lines is [Line first, ..])
+        {
+            throw new ArgumentException(
+                $"Must be a network of links; line '{first.Name}' holds a part, which this document has no shape for.",
+                nameof(network)
+            );
+        }
+
         return NetworkShape.Shape.Write(network).Render();
     }
 }

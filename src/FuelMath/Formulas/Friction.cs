@@ -193,7 +193,12 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T turbulent = ColebrookFactor(T.Max(reynolds, T.Of(TurbulentFrom)), relativeRoughness);
-        return T.Step(Passage(reynolds, LaminarFactor(reynolds), turbulent), Symbols.FrictionFactor, FactorSource);
+        T factor = T.Select(
+            T.Less(reynolds, T.Of(LaminarUpTo)),
+            LaminarFactor(reynolds),
+            FactorAboveLaminar(reynolds, turbulent)
+        );
+        return T.Step(factor, Symbols.FrictionFactor, FactorSource);
     }
 
     /// <summary>
@@ -257,15 +262,28 @@ public static class Friction
         return T.Step(creeps, Symbols.PressureLoss, PressureLossSource);
     }
 
-    /// <summary>Laminar, a straight passage, turbulent.</summary>
+    /// <summary>1/sqrt(f) after Colebrook and White, from the end of the passage on; before, the one there.</summary>
+    /// <param name="reynolds">Reynolds number; not negative.</param>
+    /// <param name="rough">Roughness over 3.7 bores.</param>
     [MethodImpl(Inline)]
-    private static T Passage<T>(T reynolds, T laminar, T turbulent)
+    internal static T TurbulentRoot<T>(T reynolds, T rough)
+        where T : struct, IScalar<T> => T.Implicit<Colebrook>(2.51 / T.Max(reynolds, T.Of(TurbulentFrom)), rough);
+
+    /// <summary>The same by one Newton step from a root that is near: kept by a solver, it converges along with the flows.</summary>
+    [MethodImpl(Inline)]
+    internal static T TurbulentRootFrom<T>(T near, T reynolds, T rough)
+        where T : struct, IScalar<T> => Colebrook.Polish(near, 2.51 / T.Max(reynolds, T.Of(TurbulentFrom)), rough);
+
+    /// <summary>The factor above laminar flow by the turbulent one: a straight passage, turbulent.</summary>
+    [MethodImpl(Inline)]
+    internal static T FactorAboveLaminar<T>(T reynolds, T turbulent)
         where T : struct, IScalar<T>
     {
         const double atLaminarEnd = 64 / LaminarUpTo;
-        T part = (reynolds - LaminarUpTo) / (TurbulentFrom - LaminarUpTo);
+        const double perReynolds = 1 / (TurbulentFrom - LaminarUpTo);
+        T part = (reynolds - LaminarUpTo) * perReynolds;
         T between = T.Step(atLaminarEnd + ((turbulent - atLaminarEnd) * part), Symbols.FrictionFactor, PassageSource);
-        return Pick(reynolds, laminar, between, turbulent);
+        return T.Select(T.Less(reynolds, T.Of(TurbulentFrom)), between, turbulent);
     }
 
     [MethodImpl(Inline)]

@@ -10,7 +10,15 @@ namespace FuelMath.Formulas;
 internal static class OrificeEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [MassFlow(), VolumeFlow(), CarriedMassFlow(), CarriedVolumeFlow(), PowerLawMassFlow(), ApproachFactor()];
+    [
+        MassFlow(),
+        VolumeFlow(),
+        CarriedMassFlow(),
+        CarriedVolumeFlow(),
+        PowerLawMassFlow(),
+        PowerLawPressureLoss(),
+        ApproachFactor(),
+    ];
 
     private static FormulaInfo MassFlow() =>
         FormulaInfo.Of(
@@ -178,6 +186,42 @@ internal static class OrificeEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => Orifice.PowerLawMassFlow(a[0], a[1], a[2], a[3], a[4], Exponent);
+    }
+
+    private static FormulaInfo PowerLawPressureLoss() =>
+        FormulaInfo.Of(
+            default(PowerLawPressureLossFormula),
+            "Orifice.PowerLawPressureLoss",
+            "The pressure that a measured power law takes for a volume flow",
+            FormulaTopic.Openings,
+            [
+                K.VolumeFlow.Within(-1, 1).Given("volumeFlow", Symbols.VolumeFlow, 1e-5, 1e-3),
+                K.VolumeFlow.Within(1e-12, 1).Given("referenceVolumeFlow", Symbols.ReferenceVolumeFlow, 1e-5, 1e-3),
+                K
+                    .DifferentialPressure.Within(1, 1e9)
+                    .Given("referenceDifferentialPressure", Symbols.ReferenceDifferentialPressure, 1000, 1e6),
+                K.Density.Given("referenceDensity", Symbols.ReferenceDensity, 600, 1000),
+                K.Density.Given("density", Symbols.Density, 600, 1000),
+            ],
+            [],
+            [new FormulaConstant("exponent", "", PowerLawPressureLossFormula.Exponent)],
+            K.DifferentialPressure.Gives(Symbols.PressureLoss),
+            [Orifice.PowerLawPressureLossSource, new DataSource("Definition", "of a power law")],
+            new(
+                [4e-5, 2e-5, 300000, 700, 700],
+                1057909.5059952254,
+                1e-12,
+                new DataSource("Definition", "two to the power 1/0.55, to 20 digits apart from this library")
+            )
+        );
+
+    private readonly struct PowerLawPressureLossFormula : IFormula
+    {
+        internal const double Exponent = 0.55;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => Orifice.PowerLawPressureLoss(a[0], a[1], a[2], a[3], a[4], Exponent);
     }
 
     private static FormulaInfo ApproachFactor() =>

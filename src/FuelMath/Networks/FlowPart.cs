@@ -12,6 +12,9 @@ public abstract class FlowPart
     /// <summary>Its law with its settings. Asked once for each network.</summary>
     internal abstract LinkPart Law { get; }
 
+    /// <summary>What has to be said of a point, beside its fluid, before it can be read there.</summary>
+    internal virtual PartNeeds Needs => PartNeeds.None;
+
     /// <summary>What is read of it in one solve, for a part that changes from point to point; else null.</summary>
     internal virtual PartReading? Reading() => null;
 }

@@ -175,7 +175,7 @@ internal sealed class HumpSearch
     private void Put(ReadOnlySpan<Piece> curve)
     {
         Span<double> settings = stackalloc double[work.Plan.Links[link].Part.SettingCount];
-        PumpTablePart.Write(curve, settings);
+        PieceTable.Write(curve, settings);
         work.SetLane(link, settings);
     }
 }

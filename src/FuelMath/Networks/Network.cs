@@ -14,6 +14,7 @@ public sealed class Network
 {
     private readonly NetworkPlan plan;
     private readonly SwitchedNetwork? switched;
+    private readonly LinesAtPoint? parts;
 
     /// <summary>Checks and prepares a network.</summary>
     /// <param name="density">Density of the fluid; greater than zero.</param>
@@ -34,6 +35,33 @@ public sealed class Network
             nodes,
             links
         ) { }
+
+    /// <summary>Checks and prepares a network of parts; what flows in it, and what they need, is said when it is solved.</summary>
+    /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
+    /// <param name="lines">The lines between them, at least one; each name once.</param>
+    /// <exception cref="ArgumentException">The network can't be: the message names the node or line.</exception>
+    public Network(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines)
+        : this(nodes, [.. lines], default(VehicleAcceleration)) { }
+
+    private Network(IEnumerable<NetworkNode> nodes, ImmutableArray<Line> lines, VehicleAcceleration acceleration)
+        : this(
+            double.NaN,
+            double.NaN,
+            nodes,
+            lines.Select(l => l is null ? null! : new NetworkLink(l.Name, l.From, l.To, l.Part)),
+            acceleration
+        )
+    {
+        (Lines, Links) = (lines, []);
+        parts = new LinesAtPoint(lines, Nodes);
+    }
+
+    private Network(Network other, NetworkConditions at)
+    {
+        (Nodes, Links, Lines, Acceleration) = (other.Nodes, other.Links, other.Lines, other.Acceleration);
+        (parts, Conditions) = (other.parts, at);
+        plan = other.plan.At(at.DensitySi, at.ViscositySi, parts!.SettingsAt(at));
+    }
 
     private Network(double density, double viscosity, IEnumerable<NetworkNode> nodes, IEnumerable<NetworkLink> links)
         : this(density, viscosity, nodes, links, default) { }
@@ -79,16 +107,24 @@ public sealed class Network
         );
 
     /// <summary>Density of the fluid, in kg/m³.</summary>
-    public Density Density => SiUnits.Density(plan.Density);
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
+    public Density Density => SiUnits.Density(Plan.Density);
 
     /// <summary>Dynamic viscosity of the fluid, in Pa·s.</summary>
-    public DynamicViscosity Viscosity => SiUnits.DynamicViscosity(plan.Viscosity);
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
+    public DynamicViscosity Viscosity => SiUnits.DynamicViscosity(Plan.Viscosity);
 
     /// <summary>The nodes, in the order given.</summary>
     public ImmutableArray<NetworkNode> Nodes { get; }
 
-    /// <summary>The links, in the order given.</summary>
+    /// <summary>The links, in the order given; none where it was made of lines.</summary>
     public ImmutableArray<NetworkLink> Links { get; }
+
+    /// <summary>The lines, in the order given; none where it was made of links.</summary>
+    public ImmutableArray<Line> Lines { get; } = [];
+
+    /// <summary>The conditions that it is solved at; null where they are said with each solve, and in a network of links.</summary>
+    public NetworkConditions? Conditions { get; }
 
     /// <summary>How the vehicle that carries it speeds up; rest unless it was set.</summary>
     public VehicleAcceleration Acceleration { get; }
@@ -97,9 +133,9 @@ public sealed class Network
     /// <param name="acceleration">How it speeds up.</param>
     /// <returns>The network; each node counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
     public Network Under(VehicleAcceleration acceleration) =>
-        acceleration.IsRest && Acceleration.IsRest
-            ? this
-            : new(plan.Density, plan.Viscosity, Nodes, Links, acceleration);
+        acceleration.IsRest && Acceleration.IsRest ? this
+        : parts is not null ? Moved(new Network(Nodes, Lines, acceleration))
+        : new(plan.Density, plan.Viscosity, Nodes, Links, acceleration);
 
     /// <summary>The same network later: each pump with a switch was running if it ran in a state.</summary>
     /// <param name="last">The state: of this network, or of one with the same names.</param>
@@ -113,12 +149,37 @@ public sealed class Network
             : new(plan.Density, plan.Viscosity, Nodes, Links.Select(l => SwitchedNetwork.After(l, last)), Acceleration);
     }
 
-    internal NetworkPlan Plan => plan;
+    /// <summary>The same network at conditions: all that can be asked of a network can then be asked of it.</summary>
+    /// <param name="conditions">What flows in it, and what its parts need.</param>
+    /// <returns>The network; preparing it takes far less time than making it.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    /// <exception cref="ArgumentException">A part needs what is not given; the message names the line.</exception>
+    /// <exception cref="InvalidOperationException">It was made of links, which have their fluid.</exception>
+    /// <exception cref="OutsideTableException">A part has no data there.</exception>
+    public Network At(NetworkConditions conditions)
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        return parts is not null ? new(this, conditions) : throw HasItsFluid();
+    }
+
+    /// <summary>What can be solved as it is.</summary>
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
+    internal NetworkPlan Plan =>
+        parts is null || Conditions is not null
+            ? plan
+            : throw new InvalidOperationException(
+                "A network of lines is solved at conditions: give them to Solve, or to At beforehand."
+            );
 
     /// <summary>Whether one solve is not enough.</summary>
     private bool HasCases => switched is not null || plan.Hump >= 0;
 
-    private NetworkState Chosen(ComingFrom? side) => switched?.One(side) ?? NetworkStates.One(plan, side);
+    private NetworkState Chosen(ComingFrom? side) => switched?.One(side) ?? NetworkStates.One(Plan, side);
+
+    private Network Moved(Network other) => Conditions is { } at ? other.At(at) : other;
+
+    private static InvalidOperationException HasItsFluid() =>
+        new("A network of links has its fluid; make it of lines to give it conditions.");
 
     /// <summary>Finds the steady state.</summary>
     /// <returns>
@@ -134,7 +195,28 @@ public sealed class Network
             return Chosen(side: null);
         }
 
+        using NetworkWork<Real> work = Plan.Rent<Real>();
+        return NetworkVerdict.State(work, Real.All(work.Solve(warm: false)));
+    }
+
+    /// <summary>Finds the steady state at conditions.</summary>
+    /// <param name="conditions">What flows in it, and what its parts need.</param>
+    /// <returns>The state, which satisfies every equation within what it reports.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
+    /// <exception cref="ArgumentException">A part needs what is not given; the message names the line.</exception>
+    /// <exception cref="InvalidOperationException">It was made of links, which have their fluid.</exception>
+    /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
+    /// <exception cref="OutsideTableException">A part has no data there, or a state lies outside them.</exception>
+    public NetworkState Solve(NetworkConditions conditions)
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        if (HasCases)
+        {
+            return At(conditions).Solve();
+        }
+
         using NetworkWork<Real> work = plan.Rent<Real>();
+        (parts ?? throw HasItsFluid()).Put(work, conditions);
         return NetworkVerdict.State(work, Real.All(work.Solve(warm: false)));
     }
 
@@ -165,7 +247,7 @@ public sealed class Network
     /// There is none, or one is not a state that can be, or they can't be told apart; the message says which and why.
     /// </exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data in one and was not allowed to.</exception>
-    public ImmutableArray<NetworkSolution> SolveAll() => switched?.All() ?? NetworkStates.All(plan);
+    public ImmutableArray<NetworkSolution> SolveAll() => switched?.All() ?? NetworkStates.All(Plan);
 
     /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
     /// <param name="start">Where to start.</param>
@@ -181,7 +263,7 @@ public sealed class Network
             return Chosen(side: null);
         }
 
-        using NetworkWork<Real> work = plan.Rent<Real>();
+        using NetworkWork<Real> work = Plan.Rent<Real>();
         start.CopyTo(work);
         Mask<Real> solved = work.Solve(warm: true);
         return NetworkVerdict.State(work, Real.All(solved) || Real.All(work.Solve(warm: false)));

@@ -70,7 +70,18 @@ internal sealed class NetworkPlan
         }
     }
 
-    /// <summary>The description's density, kg/m3.</summary>
+    /// <summary>The same network with another fluid, and with settings of some links in the place of their own.</summary>
+    private NetworkPlan(NetworkPlan other, double density, double viscosity, (int Link, double[] Settings)[] given)
+    {
+        (Density, Viscosity, Given) = (density, viscosity, given);
+        (nodeIndex, linkIndex, linksAt) = (other.nodeIndex, other.linkIndex, other.linksAt);
+        (Nodes, Links, Unknown, Hump) = (other.Nodes, other.Links, other.Unknown, other.Hump);
+        (JunctionNames, LinkNames) = (other.JunctionNames, other.LinkNames);
+        (From, To, MostSettings) = (other.From, other.To, other.MostSettings);
+        (Order, Groups, Place) = (other.Order, other.Groups, other.Place);
+    }
+
+    /// <summary>The description's density, kg/m3; not a number where none was given.</summary>
     internal double Density { get; }
 
     /// <summary>The description's dynamic viscosity, Pa s.</summary>
@@ -81,6 +92,9 @@ internal sealed class NetworkPlan
 
     /// <summary>In the order they were given.</summary>
     internal NetworkLink[] Links { get; }
+
+    /// <summary>Settings of links that differ from those of their parts.</summary>
+    internal (int Link, double[] Settings)[] Given { get; } = [];
 
     internal ImmutableArray<string> JunctionNames { get; }
 
@@ -121,6 +135,10 @@ internal sealed class NetworkPlan
     /// <exception cref="ArgumentException">There is none of that name.</exception>
     internal int Link(string name) =>
         linkIndex.TryGetValue(name, out int i) ? i : throw Missing("link", name, linkIndex.Keys);
+
+    /// <inheritdoc cref="NetworkPlan(NetworkPlan, double, double, ValueTuple{int, double[]}[])" />
+    internal NetworkPlan At(double density, double viscosity, (int Link, double[] Settings)[] given) =>
+        new(this, density, viscosity, given);
 
     /// <summary>A workspace with the description's own settings; give it back by disposing of it.</summary>
     internal NetworkWork<T> Rent<T>()

@@ -153,6 +153,18 @@ internal sealed partial class NetworkWork<T> : IDisposable
         groups[group].Set(this, index, settings);
     }
 
+    /// <summary>The same for all numbers of the scalar alike.</summary>
+    internal void Set(int link, double[] settings)
+    {
+        Span<T> alike = Settings.AsSpan(0, settings.Length);
+        for (int k = 0; k < alike.Length; k++)
+        {
+            alike[k] = T.Of(settings[k]);
+        }
+
+        Set(link, (ReadOnlySpan<T>)alike);
+    }
+
     /// <summary>The gauge pressure of a node, Pa.</summary>
     internal T PressureAt(int node) => Pressure[node] - head[node];
 
@@ -194,6 +206,11 @@ internal sealed partial class NetworkWork<T> : IDisposable
         foreach (LinkGroup<T> group in groups)
         {
             group.Load();
+        }
+
+        foreach ((int link, double[] settings) in Plan.Given)
+        {
+            Set(link, settings);
         }
 
         for (int i = 0; i < Plan.Nodes.Length; i++)

@@ -45,15 +45,9 @@ internal struct PipeLaw<T> : ILinkLaw<T>
         Dual<T> size = Dual<T>.Abs(flow);
         Dual<T> square = passage.Dynamic * (flow * size);
         Dual<T> reynolds = passage.ReynoldsPerFlow * size;
-        Dual<T> viscous = 2.51 / Dual<T>.Max(reynolds, Dual<T>.Of(Friction.TurbulentFrom));
-        Dual<T> x = Colebrook.Polish<Dual<T>>(memory, viscous, rough);
-        memory = x.Number;
-        Dual<T> turbulent = 1 / (x * x);
-        const double atLaminarEnd = 64 / Friction.LaminarUpTo;
-        const double perReynolds = 1 / (Friction.TurbulentFrom - Friction.LaminarUpTo);
-        Dual<T> between =
-            atLaminarEnd + ((turbulent - atLaminarEnd) * ((reynolds - Friction.LaminarUpTo) * perReynolds));
-        Dual<T> factor = Dual<T>.Select(Dual<T>.Less(reynolds, Dual<T>.Of(Friction.TurbulentFrom)), between, turbulent);
+        Dual<T> root = Friction.TurbulentRootFrom<Dual<T>>(memory, reynolds, rough);
+        memory = root.Number;
+        Dual<T> factor = Friction.FactorAboveLaminar(reynolds, 1 / (root * root));
         Dual<T> friction = Dual<T>.Select(
             Dual<T>.Less(reynolds, Dual<T>.Of(Friction.LaminarUpTo)),
             passage.Laminar * flow,

@@ -7,9 +7,6 @@ namespace FuelMath.Networks;
 /// <summary>A pump whose rise is given by pieces over flow.</summary>
 internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : PumpPart
 {
-    /// <summary>The numbers of a piece: where it begins, and its four coefficients.</summary>
-    internal const int NumbersOfAPiece = 5;
-
     internal readonly string Name = name;
 
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
@@ -17,24 +14,12 @@ internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : 
     internal readonly bool Extend = extend;
 
     /// <summary>The pieces, one after the other.</summary>
-    internal override int SettingCount => NumbersOfAPiece * Pieces.Length;
+    internal override int SettingCount => PieceTable.NumbersOfAPiece * Pieces.Length;
 
     internal override bool HasHump { get; } =
         pieces.Skip(2).Zip(pieces.Skip(1), (next, last) => next.C0 >= last.C0).Contains(true);
 
-    /// <summary>Writes a curve's pieces; the last one stands in for those that a shorter curve does not have.</summary>
-    internal static void Write(ReadOnlySpan<Piece> pieces, Span<double> settings)
-    {
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(NumbersOfAPiece * pieces.Length, settings.Length);
-        for (int i = 0; i < settings.Length; i += NumbersOfAPiece)
-        {
-            ref readonly Piece p = ref pieces[Math.Min(i / NumbersOfAPiece, pieces.Length - 1)];
-            (settings[i], settings[i + 1], settings[i + 2]) = (p.X0, p.C0, p.C1);
-            (settings[i + 3], settings[i + 4]) = (p.C2, p.C3);
-        }
-    }
-
-    internal override void Write(Span<double> settings) => Write(Pieces, settings);
+    internal override void Write(Span<double> settings) => PieceTable.Write(Pieces, settings);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
         new LinkGroup<T, PumpTableLaw<T>>(ends, parts);

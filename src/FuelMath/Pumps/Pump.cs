@@ -101,6 +101,9 @@ public sealed class Pump : FlowPart
     internal override LinkPart Law => new PumpTablePart(Name, Longest(), false);
 
     /// <inheritdoc />
+    internal override PartNeeds Needs => PartNeeds.PumpVoltage;
+
+    /// <inheritdoc />
     internal override PartReading Reading() => new PumpReading(this);
 
     /// <summary>The most pieces that its curve has at any voltage.</summary>

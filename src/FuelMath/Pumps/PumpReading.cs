@@ -76,6 +76,9 @@ internal sealed class PumpReading(Pump pump) : PartReading
     internal override void Set(in PointInputs at) => Set(at.PumpVolts);
 
     /// <inheritdoc />
+    internal override void Judge(in PointInputs at) => JudgeVoltage(at.PumpVolts);
+
+    /// <inheritdoc />
     internal override void Write(in PointInputs at, Span<double> settings)
     {
         ReadOnlySpan<Piece> pieces = RiseOverFlow;
@@ -90,7 +93,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
             pieces = scaled;
         }
 
-        PumpTablePart.Write(pieces, settings);
+        PieceTable.Write(pieces, settings);
     }
 
     /// <summary>The current drawn, A; that of the nearest end where the rise lies outside the curve.</summary>

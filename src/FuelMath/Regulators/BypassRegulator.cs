@@ -99,6 +99,9 @@ public sealed class BypassRegulator : FlowPart
         };
 
     /// <inheritdoc />
+    internal override PartNeeds Needs => ReferenceReading.NeedsOf(Reference);
+
+    /// <inheritdoc />
     internal override PartReading Reading() =>
         new ReferenceReading(Reference, referenceRatio, 1 + ReturnInfluence.InSi());
 

@@ -106,6 +106,9 @@ public sealed class ReducingRegulator : FlowPart
         };
 
     /// <inheritdoc />
+    internal override PartNeeds Needs => ReferenceReading.NeedsOf(Reference);
+
+    /// <inheritdoc />
     internal override PartReading Reading() => new ReferenceReading(Reference, 1, 1 + SupplyInfluence.InSi());
 
     /// <summary>Its name.</summary>

@@ -11,6 +11,15 @@ internal sealed class ReferenceReading(RegulatorReference reference, double rati
     /// <inheritdoc />
     internal override bool IsSteady => true;
 
+    /// <summary>What a port has to be told.</summary>
+    internal static PartNeeds NeedsOf(RegulatorReference reference) =>
+        reference switch
+        {
+            RegulatorReference.Manifold => PartNeeds.ManifoldPressure,
+            RegulatorReference.Tank => PartNeeds.TankPressure,
+            _ => PartNeeds.None,
+        };
+
     /// <summary>The pressure on a regulator's reference port, Pa gauge.</summary>
     internal static double PortPressure(RegulatorReference reference, in PointInputs at) =>
         reference switch

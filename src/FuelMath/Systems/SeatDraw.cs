@@ -15,6 +15,9 @@ internal sealed class SeatDraw(InjectorSeat seat) : FlowPart
         );
 
     /// <inheritdoc />
+    internal override PartNeeds Needs => PartNeeds.CommandedFlow;
+
+    /// <inheritdoc />
     internal override PartReading Reading() => new DrawReading();
 
     private sealed class DrawReading : PartReading

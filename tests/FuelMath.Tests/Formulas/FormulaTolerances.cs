@@ -29,6 +29,7 @@ internal static class FormulaTolerances
         ["Friction.FactorWithCubicPassage"] = 512,
         ["Friction.PressureLoss"] = 8,
         ["Orifice.PowerLawMassFlow"] = 64,
+        ["Orifice.PowerLawPressureLoss"] = 64,
         ["ThermalExpansion.VolumeCorrection"] = 4,
         ["ThermalExpansion.GasolineVolumeCorrection"] = 4,
         ["ThermalExpansion.SaturatedLiquidDensity"] = 16,

@@ -5,10 +5,12 @@ using FuelMath.Fuels;
 using FuelMath.Hoses;
 using FuelMath.Injectors;
 using FuelMath.Lines;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Scalars;
 using FuelMath.Sources;
+using FuelMath.Tables;
 using FuelMath.Wiring;
 using UnitsNet;
 using UnitsNet.Units;
@@ -38,6 +40,8 @@ public static class Characteristics
         OfFilter(),
         OfRegulator(),
         OfRelief(),
+        OfJet(),
+        OfTable(),
         OfInjector(),
         OfPump(),
         OfCircuit(),
@@ -233,6 +237,56 @@ public static class Characteristics
                 opening
                 + BypassValve.FullyOpenLoss(BypassValve.FullyOpenCoefficient(Of(added), Of(Rho), Of(flow)), Of(Rho), q)
         );
+    }
+
+    /// <summary>A jet of a measured power, down to where it creeps.</summary>
+    private static Characteristic OfJet()
+    {
+        const double loss = 3e5;
+        const double power = 0.56;
+        double flow = VolumeFlow.FromLitersPerHour(60).CubicMetersPerSecond;
+        var jet = new Jet(
+            "jet",
+            VolumeFlow.FromCubicMetersPerSecond(flow),
+            Pressure.FromPascals(loss),
+            Density,
+            Ratio.FromDecimalFractions(power),
+            Source
+        );
+
+        return OverFlow(
+            "jet",
+            flow,
+            q => jet.LossAt(q, Density),
+            q => Orifice.PowerLawPressureLoss(q, Of(flow), Of(loss), Of(Rho), Of(Rho), power)
+        );
+    }
+
+    /// <summary>Losses read with another fluid, where the same Reynolds number is met at twice the flow.</summary>
+    private static Characteristic OfTable()
+    {
+        const double density = 800;
+        double viscosity = 2 * Mu / Rho * density;
+        var table = new LossTable(
+            "loss table",
+            [Reading(120, 8), Reading(240, 27), Reading(480, 98)],
+            Density.FromKilogramsPerCubicMeter(density),
+            DynamicViscosity.FromPascalSeconds(viscosity),
+            Source
+        );
+        double[] flows = [0, .. table.Readings.Select(r => r.Flow.CubicMetersPerSecond)];
+        double[] losses = [0, .. table.Readings.Select(r => r.PressureLoss.Pascals)];
+        var curve = new Curve("loss", "flow", flows, losses, OutsideRange.Extend);
+
+        return OverFlow(
+            "loss table",
+            flows[^1] / 2,
+            q => table.LossAt(q, Density, Viscosity),
+            q => Rho / density / 4 * curve.Read(2 * q)
+        );
+
+        static MeasuredLoss Reading(double litersPerHour, double kilopascals) =>
+            new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
     }
 
     private static Characteristic OfInjector()

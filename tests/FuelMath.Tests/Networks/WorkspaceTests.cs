@@ -116,7 +116,7 @@ public sealed class WorkspaceTests
         double[] all = new double[one.Length * T.Count];
         for (int n = 0; n < T.Count; n++)
         {
-            PumpTablePart.Write(curves[Math.Min(n, curves.Length - 1)].Pieces, one);
+            PieceTable.Write(curves[Math.Min(n, curves.Length - 1)].Pieces, one);
             for (int k = 0; k < one.Length; k++)
             {
                 all[(k * T.Count) + n] = one[k];

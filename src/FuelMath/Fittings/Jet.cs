@@ -1,0 +1,141 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using UnitsNet;
+
+namespace FuelMath.Fittings;
+
+/// <summary>A calibrated opening in a line, such as a jet or a restrictor, known by one reading.</summary>
+/// <remarks>
+/// <para>
+/// Its flow goes with the square root of the pressure across it, or with another power where that was measured, and with one
+/// over the root of density. It takes as much from either side.
+/// </para>
+/// <para>
+/// Source: [White-2003] section 6.12 (flow through an opening); [Definition] of a power law.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Jet" />
+/// </example>
+public sealed class Jet : FlowPart
+{
+    /// <summary>The least power: that of a measured static flow.</summary>
+    private const double LeastExponent = 0.3;
+
+    private readonly double flow;
+    private readonly double loss;
+    private readonly double density;
+    private readonly double exponent;
+
+    /// <summary>Describes a jet by the square-root law.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="flow">The flow of the reading; greater than zero.</param>
+    /// <param name="differentialPressure">The pressure across it at that flow; greater than zero.</param>
+    /// <param name="density">Density of the fluid of the reading; greater than zero.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public Jet(string name, VolumeFlow flow, Pressure differentialPressure, Density density, DataSource source)
+        : this(name, flow, differentialPressure, density, SiUnits.Ratio(0.5), source) { }
+
+    /// <summary>Describes a jet by a measured power of pressure.</summary>
+    /// <param name="name">Its name in messages and results; not blank.</param>
+    /// <param name="flow">The flow of the reading; greater than zero.</param>
+    /// <param name="differentialPressure">The pressure across it at that flow; greater than zero.</param>
+    /// <param name="density">Density of the fluid of the reading; greater than zero.</param>
+    /// <param name="exponent">The power of pressure that flow goes with; 30 % to 100 %, where 50 % is the square root.</param>
+    /// <param name="source">Where the numbers come from.</param>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    public Jet(
+        string name,
+        VolumeFlow flow,
+        Pressure differentialPressure,
+        Density density,
+        Ratio exponent,
+        DataSource source
+    )
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(source);
+        this.flow = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        loss = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        this.density = Guard.Positive(density, density.InSi(), nameof(density));
+        this.exponent = Guard.InRange(exponent, exponent.InSi(), LeastExponent, 1, SiUnits.Ratio, nameof(exponent));
+        (Flow, DifferentialPressure, Density, Exponent, Source) = (
+            flow,
+            differentialPressure,
+            density,
+            exponent,
+            source
+        );
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The flow of the reading.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>The pressure across it at that flow.</summary>
+    public Pressure DifferentialPressure { get; }
+
+    /// <summary>Density of the fluid of the reading.</summary>
+    public Density Density { get; }
+
+    /// <summary>The power of pressure that flow goes with.</summary>
+    public Ratio Exponent { get; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public DataSource Source { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        exponent == 0.5
+            ? new SquarePart { SquarePerDensity = loss / (flow * flow * density) }
+            : new PowerPart(flow, loss, density, exponent);
+
+    /// <summary>The pressure lost at a flow.</summary>
+    /// <param name="volumeFlow">Volume flow, of either sign.</param>
+    /// <param name="fuelDensity">Density of the fuel; greater than zero.</param>
+    /// <returns>The loss, in Pa, with the sign of the flow.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Pressure LossAt(VolumeFlow volumeFlow, Density fuelDensity) =>
+        SiUnits.Pressure(
+            Orifice
+                .PowerLawPressureLoss(
+                    new Real(Guard.Finite(volumeFlow, volumeFlow.InSi(), nameof(volumeFlow))),
+                    new Real(flow),
+                    new Real(loss),
+                    new Real(density),
+                    new Real(Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity))),
+                    exponent
+                )
+                .Value
+        );
+
+    /// <summary>The flow that a pressure pushes through it.</summary>
+    /// <param name="differentialPressure">Pressure ahead less pressure behind; not negative.</param>
+    /// <param name="fuelDensity">Density of the fuel; greater than zero.</param>
+    /// <returns>The volume flow, in m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public VolumeFlow FlowAt(Pressure differentialPressure, Density fuelDensity)
+    {
+        double across = Guard.NotNegative(
+            differentialPressure,
+            differentialPressure.InSi(),
+            nameof(differentialPressure)
+        );
+        double rho = Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity));
+        double share = Math.Pow(across / loss, exponent);
+        double creeping = across / loss / Math.Pow(Orifice.CreepingShare, (1 / exponent) - 1);
+        share = share < Orifice.CreepingShare ? creeping : share;
+        return SiUnits.VolumeFlow(flow * share * Math.Sqrt(density / rho));
+    }
+}

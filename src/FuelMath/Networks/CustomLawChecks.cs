@@ -1,0 +1,111 @@
+using System.Globalization;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>What a caller's law is held to before the solver trusts it.</summary>
+internal static class CustomLawChecks
+{
+    private const int Samples = 20;
+
+    /// <summary>How far lanes may differ from plain numbers: their logarithm and power round otherwise.</summary>
+    private const double SameInLanes = 1e-12;
+
+    // Around what a fuel path carries, hot and thin to cold and thick: kg/m3, Pa s.
+    private const double LeastDensity = 600;
+    private const double GreatestDensity = 1000;
+    private const double LeastViscosity = 2e-4;
+    private const double GreatestViscosity = 5e-3;
+
+    /// <summary>Refuses a law that can't be solved with.</summary>
+    /// <exception cref="ArgumentException">It can't.</exception>
+    internal static void All<TLaw>(string name, TLaw law, double usualFlow)
+        where TLaw : struct, IFlowLaw
+    {
+        foreach (double density in (ReadOnlySpan<double>)[LeastDensity, GreatestDensity])
+        {
+            foreach (double viscosity in (ReadOnlySpan<double>)[LeastViscosity, GreatestViscosity])
+            {
+                Rises(name, law, usualFlow, density, viscosity);
+                IsSameIn<TLaw, Lane>(name, law, usualFlow, density, viscosity);
+                IsSameIn<TLaw, WideLane>(name, law, usualFlow, density, viscosity);
+            }
+        }
+    }
+
+    private static void Rises<TLaw>(string name, TLaw law, double usualFlow, double density, double viscosity)
+        where TLaw : struct, IFlowLaw
+    {
+        double last = double.NegativeInfinity;
+        for (int i = -Samples; i <= Samples; i++)
+        {
+            double flow = FlowAt(usualFlow, i);
+            Dual<Real> loss = law.Loss(
+                new FlowPoint<Dual<Real>>(
+                    Dual<Real>.Variable(new Real(flow)),
+                    Dual<Real>.Of(density),
+                    Dual<Real>.Of(viscosity)
+                )
+            );
+            (double now, double slope) = (loss.Number.Value, loss.Rate.Value);
+            string? wrong =
+                !double.IsFinite(now) || !double.IsFinite(slope) ? "be finite, and so must its slope"
+                : i == 0 && now != 0 ? "be zero at no flow"
+                : !(now > last && slope >= 0) ? "rise with flow"
+                : null;
+            if (wrong is not null)
+            {
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The loss of '{name}' must {wrong}; at {Liters(flow)} it is {now:g6} Pa, with a slope of {slope:g6} Pa s/m³, at {density} kg/m³ and {viscosity} Pa s."
+                    ),
+                    nameof(law)
+                );
+            }
+
+            last = now;
+        }
+    }
+
+    /// <summary>A law that branches on a value says something else where several numbers go at once.</summary>
+    private static void IsSameIn<TLaw, T>(string name, TLaw law, double usualFlow, double density, double viscosity)
+        where TLaw : struct, IFlowLaw
+        where T : struct, ILane<T>
+    {
+        Span<double> flows = stackalloc double[T.Count];
+        Span<double> losses = stackalloc double[T.Count];
+        for (int i = 0; i <= Samples; i++)
+        {
+            for (int n = 0; n < T.Count; n++)
+            {
+                // Both signs and distant sizes in one vector.
+                flows[n] = FlowAt(usualFlow, n % 2 == 0 ? i : -((i + n) % (Samples + 1)));
+            }
+
+            T.Store(law.Loss(new FlowPoint<T>(T.Load(flows), T.Of(density), T.Of(viscosity))), losses);
+            for (int n = 0; n < T.Count; n++)
+            {
+                double alone = law.Loss(
+                    new FlowPoint<Real>(new Real(flows[n]), new Real(density), new Real(viscosity))
+                ).Value;
+                if (!(Math.Abs(losses[n] - alone) <= SameInLanes * Math.Abs(alone)))
+                {
+                    throw new ArgumentException(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"The loss of '{name}' must not branch on a value, nor remember one; at {Liters(flows[n])} it is {alone:g6} Pa alone and {losses[n]:g6} Pa among others."
+                        ),
+                        nameof(law)
+                    );
+                }
+            }
+        }
+    }
+
+    /// <summary>From none to a hundred times the usual flow, either way.</summary>
+    private static double FlowAt(double usual, int sample) =>
+        sample == 0 ? 0 : Math.Sign(sample) * usual * Math.Pow(10, (4.0 * Math.Abs(sample) / Samples) - 2);
+
+    private static string Liters(double flow) => NetworkVerdict.LitersPerHour(flow);
+}

@@ -1,0 +1,41 @@
+using System.Globalization;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A caller's law, and where solving starts with it.</summary>
+internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LinkPart
+    where TLaw : struct, IFlowLaw
+{
+    internal readonly TLaw Caller = law;
+
+    /// <summary>m3/s.</summary>
+    internal readonly double Usual = usual;
+
+    /// <inheritdoc />
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, CustomLaw<T, TLaw>>(ends, parts);
+
+    /// <summary>Where the law falls, there may be other states.</summary>
+    /// <inheritdoc />
+    internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance)
+    {
+        if (!(work.Law<CustomLaw<Real, TLaw>>(link).Trespass(work.Flow[link]).Value > tolerance))
+        {
+            return;
+        }
+
+        string name = work.Plan.Links[link].Name;
+        string flow = NetworkVerdict.LitersPerHour(work.Flow[link].Value);
+        throw new NoSolutionException(
+            NetworkVerdict.Sought,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The loss of '{name}' falls as its flow of {flow} rises, so that this need not be the only state."
+            ),
+            name,
+            double.NaN,
+            (int)work.Iterations.Value
+        );
+    }
+}

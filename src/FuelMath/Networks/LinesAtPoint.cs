@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>Puts the parts of a network's lines to the conditions that it is solved at.</summary>
+internal sealed class LinesAtPoint
+{
+    private readonly ImmutableArray<Line> lines;
+    private readonly double?[] tanks;
+
+    internal LinesAtPoint(ImmutableArray<Line> lines, IEnumerable<NetworkNode> nodes)
+    {
+        this.lines = lines;
+        var known = nodes.Where(n => n.IsFixed).ToDictionary(n => n.Name, n => n.PressureSi, StringComparer.Ordinal);
+        tanks = [.. lines.Select(l => TankOf(l, known))];
+    }
+
+    /// <summary>Sets fluid and parts of a workspace.</summary>
+    /// <inheritdoc cref="SettingsAt" />
+    internal void Put(NetworkWork<Real> work, NetworkConditions at)
+    {
+        work.SetFluid(new Real(at.DensitySi), new Real(at.ViscositySi));
+        foreach ((int link, double[] settings) in SettingsAt(at))
+        {
+            work.Set(link, settings);
+        }
+    }
+
+    /// <summary>The settings of the parts that change from point to point.</summary>
+    /// <exception cref="ArgumentException">A part needs what is not given; the message names the line.</exception>
+    /// <exception cref="OutsideTableException">A part has no data there.</exception>
+    internal (int Link, double[] Settings)[] SettingsAt(NetworkConditions at)
+    {
+        var found = new List<(int, double[])>();
+        for (int i = 0; i < lines.Length; i++)
+        {
+            FlowPart part = lines[i].Part;
+            Check(i, part.Needs, at);
+            if (part.Reading() is { } reading)
+            {
+                PointInputs inputs = InputsOf(i, at);
+                double[] settings = new double[part.Law.SettingCount];
+                reading.Judge(inputs);
+                reading.Set(inputs);
+                reading.Write(inputs, settings);
+                found.Add((i, settings));
+            }
+        }
+
+        return [.. found];
+    }
+
+    /// <summary>What a line's part is told; not a number where nothing was said, which <see cref="Check"/> has refused.</summary>
+    private PointInputs InputsOf(int line, NetworkConditions at) =>
+        new()
+        {
+            Manifold = at.Manifold?.Si ?? double.NaN,
+            Tank = tanks[line] ?? at.Tank?.Si ?? double.NaN,
+            PumpVolts = at.PumpVoltage?.InSi() ?? double.NaN,
+            PumpFlowScale = 1,
+            DrawCoefficient = double.NaN,
+            DrawCommanded = double.NaN,
+        };
+
+    private void Check(int line, PartNeeds needs, NetworkConditions at)
+    {
+        string? missing =
+            needs.HasFlag(PartNeeds.PumpVoltage) && at.PumpVoltage is null ? "the voltage at its terminals"
+            : needs.HasFlag(PartNeeds.ManifoldPressure) && at.Manifold is null ? "the pressure in the manifold"
+            : needs.HasFlag(PartNeeds.TankPressure) && (tanks[line] ?? at.Tank?.Si) is null ? "the pressure in its tank"
+            : needs.HasFlag(PartNeeds.CommandedFlow) ? "a commanded flow"
+            : null;
+        if (missing is not null)
+        {
+            throw new ArgumentException(
+                $"Must give {missing}, which the part of line '{lines[line].Name}' needs; the conditions do not.",
+                nameof(at)
+            );
+        }
+    }
+
+    /// <summary>A regulator sits in the tank that it returns to, or else in the one it is fed from.</summary>
+    private static double? TankOf(Line line, Dictionary<string, double> known) =>
+        known.TryGetValue(line.To, out double behind) ? behind
+        : known.TryGetValue(line.From, out double ahead) ? ahead
+        : null;
+}

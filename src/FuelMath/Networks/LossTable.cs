@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>A part of which nothing is known but what it takes from some flows, as a bench has measured it.</summary>
+/// <remarks>
+/// <para>
+/// Between the readings runs a monotone curve that begins at nothing; backwards it takes as much. A flow beyond the last
+/// reading is refused after the solution, never extended.
+/// </para>
+/// <para>
+/// To another fluid it is carried by similarity: at the same Reynolds number the loss goes with ρv². That holds for any
+/// rigid passage, and not for one that a spring or a rubber lip opens.
+/// </para>
+/// <para>Source: [White-2003] chapter 5 (similarity of pressure loss and Reynolds number).</para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/CustomPartExamples.cs" region="LossTable" />
+/// </example>
+public sealed class LossTable : FlowPart
+{
+    private readonly LossTableSettings settings;
+
+    /// <summary>Makes a part of readings.</summary>
+    /// <param name="name">Its name in messages; not blank.</param>
+    /// <param name="readings">The readings, at least one; flow and loss both rise from each to the next. No loss at no flow goes without saying.</param>
+    /// <param name="density">Density of the fluid that was measured with; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of that fluid; greater than zero.</param>
+    /// <param name="source">Where the readings come from.</param>
+    /// <exception cref="ArgumentException">The name is blank, there are no readings, or they do not rise.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A property of the fluid is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public LossTable(
+        string name,
+        IEnumerable<MeasuredLoss> readings,
+        Density density,
+        DynamicViscosity viscosity,
+        DataSource source
+    )
+    {
+        Name = Guard.Name(name, nameof(name));
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(source);
+        Readings = [.. readings];
+        if (Readings.IsEmpty)
+        {
+            throw new ArgumentException("A table of losses needs readings; none given.", nameof(readings));
+        }
+
+        double[] flows = [0, .. Readings.Select(r => r.FlowSi)];
+        double[] losses = [0, .. Readings.Select(r => r.LossSi)];
+        Guard.StrictlyRising(flows, "Flow", nameof(readings));
+        Guard.StrictlyRising(losses, "Loss", nameof(readings));
+        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        (Density, Viscosity, Source) = (density, viscosity, source);
+        Curve curve = new($"loss of '{name}'", "flow (m3/s)", flows, losses, OutsideRange.Extend);
+        settings = new LossTableSettings(name, curve.Pieces.ToArray(), rho, mu / rho);
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The readings.</summary>
+    public ImmutableArray<MeasuredLoss> Readings { get; }
+
+    /// <summary>Density of the fluid that was measured with.</summary>
+    public Density Density { get; }
+
+    /// <summary>Dynamic viscosity of that fluid.</summary>
+    public DynamicViscosity Viscosity { get; }
+
+    /// <summary>Where the readings come from.</summary>
+    public DataSource Source { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law => settings;
+
+    /// <summary>The pressure lost at a flow.</summary>
+    /// <param name="flow">Volume flow, of either sign.</param>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fluid; greater than zero.</param>
+    /// <returns>The loss, in Pa, with the sign of the flow.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="OutsideTableException">The flow lies beyond the last reading.</exception>
+    public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
+    {
+        double q = Guard.Finite(flow, flow.InSi(), nameof(flow));
+        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        LossTableLaw<Real> law = default;
+        law.Load(settings);
+        law.Carry(settings, new Surroundings<Real>(new Real(rho), new Real(mu), default, default));
+        settings.CheckFlow(q, law.GreatestFlow.Value, 0);
+        Real memory = default;
+        return SiUnits.Pressure(law.At(new Real(q), default, default, default, ref memory).Loss.Number.Value);
+    }
+}

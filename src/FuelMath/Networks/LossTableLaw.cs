@@ -1,0 +1,58 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>A measured loss, mirrored at no flow and carried to another fluid: see <see cref="LossTable"/>.</summary>
+internal struct LossTableLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private PieceTable<T> table;
+    private T stretch;
+    private T lift;
+    private T first;
+    private T usual;
+    private T greatest;
+
+    /// <inheritdoc />
+    public static double LeastSlope => Stiff.Least;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => first;
+
+    /// <inheritdoc />
+    public readonly T UsualSlope => usual;
+
+    /// <summary>The greatest flow that the table covers in this fluid, m3/s.</summary>
+    internal readonly T GreatestFlow => greatest;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part) => table.Load(((LossTableSettings)part).Pieces);
+
+    /// <inheritdoc />
+    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around)
+    {
+        var measured = (LossTableSettings)part;
+
+        // At the same Reynolds number flows are as the kinematic viscosities, and losses as density times flow squared.
+        stretch = measured.KinematicViscosity * around.Density / around.Viscosity;
+        lift = around.Density / (measured.Density * (stretch * stretch));
+        greatest = table.End / stretch;
+        first = 0.5 * greatest;
+        usual = lift * table.AtEnd / greatest;
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
+    {
+        Dual<T> loss = lift * table.At(stretch * Dual<T>.Abs(flow));
+        return new(Dual<T>.Select(Dual<T>.Less(flow, Dual<T>.Of(0)), -loss, loss));
+    }
+
+    /// <summary>By how much a flow lies beyond the table.</summary>
+    public readonly T Trespass(T flow) => T.Max(T.Abs(flow) - greatest, T.Of(0));
+}

@@ -1,0 +1,37 @@
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Tables;
+
+namespace FuelMath.Networks;
+
+/// <summary>A measured loss over flow, and the fluid that it was measured with.</summary>
+internal sealed class LossTableSettings(string name, Piece[] pieces, double density, double kinematicViscosity)
+    : LinkPart
+{
+    /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
+    internal readonly Piece[] Pieces = pieces;
+
+    /// <summary>kg/m3.</summary>
+    internal readonly double Density = density;
+
+    /// <summary>m2/s.</summary>
+    internal readonly double KinematicViscosity = kinematicViscosity;
+
+    /// <inheritdoc />
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, LossTableLaw<T>>(ends, parts);
+
+    /// <inheritdoc />
+    internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance) =>
+        CheckFlow(work.Flow[link].Value, work.Law<LossTableLaw<Real>>(link).GreatestFlow.Value, tolerance);
+
+    /// <summary>Refuses a flow beyond the last reading, carried to the fluid.</summary>
+    /// <exception cref="OutsideTableException">It lies beyond.</exception>
+    internal void CheckFlow(double flow, double greatest, double tolerance)
+    {
+        if (!(Math.Abs(flow) <= (greatest * (1 + Guard.EdgeTolerance)) + tolerance))
+        {
+            throw new OutsideTableException($"loss of '{name}'", "flow (m3/s)", Math.Abs(flow), 0, greatest);
+        }
+    }
+}

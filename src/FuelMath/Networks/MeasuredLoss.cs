@@ -1,0 +1,32 @@
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>One reading of what a part takes from a flow.</summary>
+/// <remarks>The default value is not a valid reading and is refused where one is asked for. Equality is not defined. Immutable.</remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct MeasuredLoss
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="flow">Volume flow; greater than zero.</param>
+    /// <param name="pressureLoss">Pressure ahead less pressure behind at that flow; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public MeasuredLoss(VolumeFlow flow, Pressure pressureLoss)
+    {
+        FlowSi = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        LossSi = Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
+        (Flow, PressureLoss) = (flow, pressureLoss);
+    }
+
+    /// <summary>Volume flow.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>Pressure ahead less pressure behind at that flow.</summary>
+    public Pressure PressureLoss { get; }
+
+    internal double FlowSi { get; }
+
+    internal double LossSi { get; }
+}

@@ -1,0 +1,71 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Networks;
+
+/// <summary>What a network is solved at: its fluid, and what its parts need beside it.</summary>
+/// <remarks>
+/// A part states what it needs: a pump the voltage at its terminals, a regulator the pressure on its reference port. What is
+/// missing is refused with the name of the line; nothing is read at a default. Immutable and safe to share between threads.
+/// Equality is by reference.
+/// </remarks>
+public sealed class NetworkConditions
+{
+    /// <summary>Conditions of a network whose parts need nothing but a fluid.</summary>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fluid; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
+    public NetworkConditions(Density density, DynamicViscosity viscosity)
+    {
+        DensitySi = Guard.Positive(density, density.InSi(), nameof(density));
+        ViscositySi = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        (Density, Viscosity) = (density, viscosity);
+    }
+
+    private NetworkConditions(NetworkConditions other)
+        : this(other.Density, other.Viscosity) =>
+        (PumpVoltage, Manifold, Tank) = (other.PumpVoltage, other.Manifold, other.Tank);
+
+    /// <summary>Density of the fluid.</summary>
+    public Density Density { get; }
+
+    /// <summary>Dynamic viscosity of the fluid.</summary>
+    public DynamicViscosity Viscosity { get; }
+
+    /// <summary>The voltage at the pumps' terminals; null where none was given.</summary>
+    public ElectricPotential? PumpVoltage { get; private init; }
+
+    /// <summary>The pressure in the manifold; null where none was given.</summary>
+    public GaugePressure? Manifold { get; private init; }
+
+    /// <summary>
+    /// The pressure in the tank, for regulators that sit in one and return to no node of fixed pressure; null where none was
+    /// given.
+    /// </summary>
+    public GaugePressure? Tank { get; private init; }
+
+    internal double DensitySi { get; }
+
+    internal double ViscositySi { get; }
+
+    /// <summary>The same conditions with a voltage at the pumps' terminals, or at their controllers'.</summary>
+    /// <param name="voltage">The voltage; greater than zero.</param>
+    /// <returns>The conditions.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
+    public NetworkConditions WithPumpVoltage(ElectricPotential voltage)
+    {
+        Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
+        return new(this) { PumpVoltage = voltage };
+    }
+
+    /// <summary>The same conditions with a pressure in the manifold, for regulators that refer to it.</summary>
+    /// <param name="manifold">The pressure.</param>
+    /// <returns>The conditions.</returns>
+    public NetworkConditions WithManifold(GaugePressure manifold) => new(this) { Manifold = manifold };
+
+    /// <summary>The same conditions with a pressure in the tank, for regulators that refer to it.</summary>
+    /// <param name="tank">The pressure.</param>
+    /// <returns>The conditions.</returns>
+    public NetworkConditions WithTank(GaugePressure tank) => new(this) { Tank = tank };
+}

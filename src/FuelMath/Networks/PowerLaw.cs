@@ -1,0 +1,49 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>An opening whose flow goes with a power of pressure.</summary>
+internal struct PowerLaw<T> : ILinkLaw<T>
+    where T : struct, IScalar<T>
+{
+    private double exponent;
+    private T reference;
+    private T loss;
+    private T measuredWith;
+    private T density;
+    private T usual;
+
+    /// <summary>The law has a slope at no flow, and a flat one: with a steeper one Newton would creep.</summary>
+    public static double LeastSlope => 1e-7;
+
+    /// <inheritdoc />
+    public readonly T FirstFlow => reference;
+
+    /// <inheritdoc />
+    public readonly T UsualSlope => usual;
+
+    /// <inheritdoc />
+    public void Load(LinkPart part)
+    {
+        var opening = (PowerPart)part;
+        exponent = opening.Exponent;
+        (reference, loss, measuredWith) = (T.Of(opening.Flow), T.Of(opening.Loss), T.Of(opening.Density));
+        usual = loss / reference;
+    }
+
+    /// <inheritdoc />
+    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+
+    /// <inheritdoc />
+    public void Carry(LinkPart part, in Surroundings<T> around) => density = around.Density;
+
+    /// <inheritdoc />
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory) =>
+        new(Orifice.PowerLawPressureLoss<Dual<T>>(flow, reference, loss, measuredWith, density, exponent));
+
+    /// <inheritdoc />
+    public readonly T Trespass(T flow) => T.Of(0);
+}

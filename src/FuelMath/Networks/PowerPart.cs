@@ -1,0 +1,23 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>An opening by one reading and a power: see <see cref="Formulas.Orifice.PowerLawPressureLoss"/>.</summary>
+internal sealed class PowerPart(double flow, double loss, double density, double exponent) : LinkPart
+{
+    /// <summary>m3/s.</summary>
+    internal readonly double Flow = flow;
+
+    /// <summary>At that flow, Pa.</summary>
+    internal readonly double Loss = loss;
+
+    /// <summary>kg/m3.</summary>
+    internal readonly double Density = density;
+
+    /// <summary>The power of pressure that flow goes with.</summary>
+    internal readonly double Exponent = exponent;
+
+    /// <inheritdoc />
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+        new LinkGroup<T, PowerLaw<T>>(ends, parts);
+}
