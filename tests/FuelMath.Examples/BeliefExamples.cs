@@ -121,38 +121,59 @@ public sealed class BeliefExamples
     [Fact]
     public void Diagnose()
     {
+        Injector primary = Injector(980);
+        Fuel gasoline = StandardFuels.PumpGasoline;
+
         #region Diagnose
-        // Effective width, manifold pressure and correction at four points; the dead time entered is 1 ms.
-        (string Name, double Milliseconds, double Bar, double Rpm, double Correction)[] log =
-        [
-            ("idle", 1.2, 0.35, 900, 1.143),
-            ("cruise", 2.4, 0.50, 2500, 1.066),
-            ("hill", 5.0, 0.95, 2500, 1.030),
-            ("peak", 9.0, 1.80, 6000, 1.018),
-        ];
-        var diagnosis = new BeliefDiagnosis(
-            log.Select(row =>
-                MixtureObservation.FromCorrection(
-                    row.Name,
-                    Duration.FromMilliseconds(row.Milliseconds + 1),
-                    Duration.FromMilliseconds(1),
-                    Pressure.FromBars(3),
-                    new AbsolutePressure(Pressure.FromBars(row.Bar)),
-                    new AbsolutePressure(Pressure.FromBars(1)),
-                    RotationalSpeed.FromRevolutionsPerMinute(row.Rpm),
-                    Ratio.FromDecimalFractions(row.Correction),
-                    Ratio.FromPercent(0.5)
-                )
-            )
+        // What is taken to be fitted, and what the controller was told of it.
+        var presumed = FittedInjectors.FromStage(
+            gasoline,
+            new FittedStage(
+                "primary",
+                new ControllerBelief(primary, Pressure.FromBars(3), gasoline, Fuel),
+                1,
+                Enumerable.Repeat(primary, 4)
+            ),
+            MixtureLimits.CommonPractice
         );
 
-        // Dead time, about 0.15 ms longer than entered, and what else would look like it.
+        // A log at four steady points: width, manifold pressure, speed and correction; the sensor held lambda 1 there.
+        (string Name, double Milliseconds, double Bar, double Rpm, double Correction)[] log =
+        [
+            ("idle", 2.20, 0.35, 900, 1.143),
+            ("cruise", 3.40, 0.50, 2500, 1.066),
+            ("hill", 6.00, 0.95, 2500, 1.030),
+            ("peak", 10.00, 1.80, 6000, 1.018),
+        ];
+        var diagnosis = new MixtureDiagnosis(
+            presumed,
+            log.Select(row => new MixtureObservation(
+                row.Name,
+                Duration.FromMinutes(2 / row.Rpm),
+                Lambda.Stoichiometric,
+                new AbsolutePressure(Pressure.FromBars(row.Bar)),
+                new AbsolutePressure(Pressure.FromBars(1)),
+                [Pressure.FromBars(3)],
+                Fuel,
+                ElectricPotential.FromVolts(14),
+                [
+                    BankReading.FromCorrection(
+                        1,
+                        [Duration.FromMilliseconds(row.Milliseconds)],
+                        Ratio.FromDecimalFractions(row.Correction),
+                        Ratio.FromPercent(0.5)
+                    ),
+                ]
+            ))
+        );
+
+        // Dead time, about 0.15 ms longer than told, and what else would look like it.
         RankedCause first = diagnosis.Causes[0];
         CauseEstimate deadTime = first.Estimates[0];
-        IEnumerable<BeliefCause> rivals = first.CannotBeToldFrom.Select(c => c.Cause);
+        IEnumerable<string> rivals = first.CannotBeToldFrom.Select(c => c.Name);
         #endregion
 
-        Assert.Equal(BeliefCause.DeadTime, first.Cause);
+        Assert.Equal(MixtureCause.DeadTime, first.Cause);
         Assert.Equal(0.15, ((Duration)deadTime.Value).Milliseconds, 0.01);
         Assert.Empty(rivals);
     }

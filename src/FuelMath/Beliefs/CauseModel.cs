@@ -1,124 +1,222 @@
-using FuelMath.Formulas;
+using FuelMath.Injectors;
+using FuelMath.Internal;
 using FuelMath.Scalars;
+using FuelMath.Tables;
 using FuelMath.Uncertainty;
 
 namespace FuelMath.Beliefs;
 
-/// <summary>What one cause does to the logarithm of the factor at each observation.</summary>
+/// <summary>The prediction of every reading with one cause in it.</summary>
 /// <remarks>
-/// Parameters of order one: the logarithm of a ratio, a dead time in ms, a pressure as a share of the least one believed, a
-/// share of the manifold pressure.
+/// Parameters of order one: the logarithm of a ratio, a dead time in ms, a pressure as a share of the least one presumed, a
+/// share of the manifold pressure, a departure of flow, a leak as a share of the static flow.
 /// </remarks>
 internal sealed class CauseModel : IFitModel
 {
-    private readonly MixtureObservation[] observations;
+    private const double MostFlow = 10;
+    private const double MostLeak = 1;
+
+    /// <summary>A dead time that is less than this below zero is zero, s.</summary>
+    private const double Rounding = 1e-15;
+
+    private readonly FittedInjectors set;
+    private readonly SeenMixture[] readings;
     private readonly (double Low, double High) load;
     private readonly (double Low, double High) speed;
+    private readonly double leastDeadTime;
 
-    internal CauseModel(BeliefCause cause, IReadOnlyList<MixtureObservation> observations)
+    /// <summary>The prediction of readings that do not see the chamber; not a number for those that do.</summary>
+    private readonly double[] unmoved;
+
+    internal CauseModel(FittedInjectors set, MixtureCause cause, int chamber, SeenMixture[] readings)
     {
-        Cause = cause;
-        this.observations = [.. observations];
-        load = (observations.Min(o => o.Manifold.Si), observations.Max(o => o.Manifold.Si));
-        speed = (observations.Min(Speed), observations.Max(Speed));
-        LeastPressure = observations.Min(o => o.PressureSi);
+        (this.set, Cause, Chamber, this.readings) = (set, cause, chamber, readings);
+        load = (readings.Min(r => r.State.Manifold), readings.Max(r => r.State.Manifold));
+        speed = (readings.Min(r => r.State.Speed), readings.Max(r => r.State.Speed));
+        LeastPressure = readings.Min(r => r.State.Pressures.Min());
+        leastDeadTime = readings.Min(r => r.State.Pressures.Select((p, s) => LeastDeadTime(r, s, p)).Min());
+        unmoved = Unmoved();
+        if (chamber >= 0)
+        {
+            Injector own = set.Stages[0].Fitted[chamber];
+            StaticFlow = own.Rating.MassFlow(new Real(LeastPressure), new Real(readings[0].State.Density)).Value;
+        }
     }
 
-    private CauseModel(CauseModel other, MixtureObservation[] observations)
+    private CauseModel(CauseModel other, SeenMixture[] readings)
     {
-        (Cause, load, speed, LeastPressure) = (other.Cause, other.load, other.speed, other.LeastPressure);
-        this.observations = observations;
+        (set, Cause, Chamber, this.readings) = (other.set, other.Cause, other.Chamber, readings);
+        (load, speed, LeastPressure, StaticFlow) = (other.load, other.speed, other.LeastPressure, other.StaticFlow);
+        leastDeadTime = other.leastDeadTime;
+        unmoved = Unmoved();
     }
 
-    internal BeliefCause Cause { get; }
+    internal MixtureCause Cause { get; }
 
+    /// <summary>The chamber, counted from 0; -1 for a cause of all.</summary>
+    internal int Chamber { get; }
+
+    /// <summary>The least pressure presumed, Pa: the unit of a pressure error, and what a leak is given at.</summary>
     internal double LeastPressure { get; }
 
+    /// <summary>The static flow of the chamber's first injector at that pressure, kg/s: the unit of a leak.</summary>
+    internal double StaticFlow { get; }
+
+    internal SeenMixture[] Readings => readings;
+
     /// <inheritdoc />
-    public int ParameterCount =>
+    public int ParameterCount => CauseKinds.Parameters(Cause);
+
+    /// <inheritdoc />
+    /// <remarks>Dead-time tables have corners at their pressures, short-pulse corrections where the linear range begins.</remarks>
+    public bool HasCorners => true;
+
+    /// <summary>The same cause, with the same meaning of its parameters, at other readings.</summary>
+    internal CauseModel With(SeenMixture[] others) => new(this, others);
+
+    /// <inheritdoc />
+    public double Lowest(int parameter) =>
         Cause switch
         {
-            BeliefCause.Nothing => 0,
-            BeliefCause.FlowAndDeadTime or BeliefCause.AirOverLoad or BeliefCause.AirOverSpeed => 2,
-            _ => 1,
+            MixtureCause.DeadTime => -leastDeadTime * 1e3,
+            MixtureCause.InjectorFlowAndDeadTime when parameter == 1 => -leastDeadTime * 1e3,
+            MixtureCause.OneInjectorFlow => -1,
+            MixtureCause.OneInjectorLeak => 0,
+            _ => double.NegativeInfinity,
         };
 
-    /// <summary>Why the observations cannot show this cause at all; null when they can.</summary>
-    internal string? WhyNot =>
-        observations.Length < ParameterCount ? $"needs {ParameterCount} observations or more"
-        : Cause == BeliefCause.FlowAndDeadTime && Same(o => o.WidthSi) ? "needs observations at different pulse widths"
-        : Cause == BeliefCause.PressureReference && observations.All(o => o.BoostSi == 0)
-            ? "needs observations at a manifold pressure other than ambient"
-        : Cause == BeliefCause.AirOverLoad && load.Low == load.High
-            ? "needs observations at different manifold pressures"
-        : Cause == BeliefCause.AirOverSpeed && speed.Low == speed.High ? "needs observations at different speeds"
-        : null;
-
-    /// <summary>The same cause, with the same meaning of its parameters, at other observations.</summary>
-    internal CauseModel With(IEnumerable<MixtureObservation> others) => new(this, [.. others]);
+    /// <inheritdoc />
+    public double Highest(int parameter) =>
+        Cause switch
+        {
+            MixtureCause.OneInjectorFlow => MostFlow - 1,
+            MixtureCause.OneInjectorLeak => MostLeak,
+            _ => double.PositiveInfinity,
+        };
 
     /// <inheritdoc />
-    public bool IsDefined(double[] parameters) =>
-        observations.All(o =>
-            Cause switch
+    public bool IsDefined(double[] parameters)
+    {
+        if (!Array.TrueForAll(parameters, double.IsFinite))
+        {
+            return false;
+        }
+
+        Real[] at = Array.ConvertAll(parameters, p => new Real(p));
+        for (int i = 0; i < readings.Length; i++)
+        {
+            if (!double.IsNaN(unmoved[i]))
             {
-                BeliefCause.DeadTime => o.WidthSi > parameters[0] * 1e-3,
-                BeliefCause.FlowAndDeadTime => o.WidthSi > parameters[1] * 1e-3,
-                BeliefCause.Pressure => o.PressureSi + (parameters[0] * LeastPressure) > 0,
-                BeliefCause.PressureReference => o.PressureSi - (parameters[0] * o.BoostSi) > 0,
-                _ => true,
+                continue;
             }
-        ) && Array.TrueForAll(parameters, double.IsFinite);
+
+            InputChange<Real> change = Change(at, i);
+            for (int s = 0; s < set.Stages.Length; s++)
+            {
+                double pressure = MixturePrediction.PressureOf(readings[i].State, s, change).Value;
+                if (
+                    !(pressure > 0)
+                    || !(LeastDeadTime(readings[i], s, pressure) + (change.DeadTime?.Value ?? 0) >= -Rounding)
+                )
+                {
+                    return false;
+                }
+            }
+
+            if (!(MixturePrediction.Fuel(set, readings[i], change, LeastPressure).Value > 0))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <inheritdoc />
     public T At<T>(T[] parameters, int reading)
-        where T : struct, IScalar<T> => T.Log(Factor(parameters, reading, T.Of(observations[reading].WidthSi)));
+        where T : struct, IScalar<T> =>
+        double.IsNaN(unmoved[reading])
+            ? MixturePrediction.LogLambda(set, readings[reading], Change(parameters, reading), LeastPressure)
+            : T.Of(unmoved[reading]);
 
-    /// <summary>The factor at an observation, whose effective width is handed in so that a working can name it.</summary>
-    internal T Factor<T>(T[] parameters, int reading, T width)
-        where T : struct, IScalar<T>
+    /// <summary>The prediction of a reading, as a plain number.</summary>
+    internal double At(double[] parameters, int reading) =>
+        At(Array.ConvertAll(parameters, p => new Real(p)), reading).Value;
+
+    /// <summary>Whether a parameter stands at the end of what is possible.</summary>
+    internal bool IsAtEnd(double[] parameters) => parameters.Where((p, j) => p <= Lowest(j) || p >= Highest(j)).Any();
+
+    /// <summary>What a table had to be held or carried on beyond its ends for, at these parameters; null where nothing was.</summary>
+    internal string? Beyond(double[] parameters)
     {
-        MixtureObservation o = observations[reading];
-        T one = T.Of(1);
-        (T air, T flow, T pressure, T dead) = (one, one, one, T.Of(0));
-        switch (Cause)
+        Real[] at = Array.ConvertAll(parameters, p => new Real(p));
+        for (int i = 0; i < readings.Length; i++)
         {
-            case BeliefCause.Flow:
-                flow = T.Exp(parameters[0]);
-                break;
-            case BeliefCause.DeadTime:
-                dead = parameters[0] * 1e-3;
-                break;
-            case BeliefCause.FlowAndDeadTime:
-                (flow, dead) = (T.Exp(parameters[0]), parameters[1] * 1e-3);
-                break;
-            case BeliefCause.Pressure:
-                pressure = 1 + (parameters[0] * (LeastPressure / o.PressureSi));
-                break;
-            case BeliefCause.PressureReference:
-                pressure = 1 - (parameters[0] * (o.BoostSi / o.PressureSi));
-                break;
-            case BeliefCause.Air:
-                air = T.Exp(parameters[0]);
-                break;
-            case BeliefCause.AirOverLoad:
-                air = Between(parameters, (o.Manifold.Si - load.Low) / (load.High - load.Low));
-                break;
-            case BeliefCause.AirOverSpeed:
-                air = Between(parameters, (Speed(o) - speed.Low) / (speed.High - speed.Low));
-                break;
-            default:
-                break;
+            InputChange<Real> change = Change(at, i);
+            for (int s = 0; s < set.Stages.Length; s++)
+            {
+                double pressure = MixturePrediction.PressureOf(readings[i].State, s, change).Value;
+                foreach (int chamber in readings[i].Chambers)
+                {
+                    if (CauseWords.Beyond(set.Stages[s].Fitted[chamber], pressure) is { } words)
+                    {
+                        return words;
+                    }
+                }
+            }
         }
 
-        return MixtureError.LambdaFactor(air, flow, pressure, width, dead);
+        return null;
     }
 
-    internal static double Speed(MixtureObservation observation) => Internal.SiUnits.InSi(observation.Speed);
+    /// <summary>What the parameters change at a reading.</summary>
+    private InputChange<T> Change<T>(T[] p, int reading)
+        where T : struct, IScalar<T>
+    {
+        ObservedState state = readings[reading].State;
+        return Cause switch
+        {
+            MixtureCause.InjectorFlow => new() { Flow = T.Exp(p[0]) },
+            MixtureCause.DeadTime => new() { DeadTime = p[0] * 1e-3 },
+            MixtureCause.InjectorFlowAndDeadTime => new() { Flow = T.Exp(p[0]), DeadTime = p[1] * 1e-3 },
+            MixtureCause.RailPressure => new() { Pressure = p[0] * LeastPressure },
+            MixtureCause.PressureReference => new() { Reference = p[0] },
+            MixtureCause.FuelDensity => new() { Density = T.Exp(p[0]) },
+            MixtureCause.StoichiometricRatio => new() { Stoichiometric = T.Exp(p[0]) },
+            MixtureCause.AirModel => new() { Air = T.Exp(p[0]) },
+            MixtureCause.AirModelOverLoad => new() { Air = Between(p, load, state.Manifold) },
+            MixtureCause.AirModelOverSpeed => new() { Air = Between(p, speed, state.Speed) },
+            MixtureCause.OneInjectorFlow => new() { Chamber = Chamber, ChamberFlow = 1 + p[0] },
+            MixtureCause.OneInjectorLeak => new() { Chamber = Chamber, ChamberLeak = p[0] * StaticFlow },
+            _ => default,
+        };
+    }
 
-    private static T Between<T>(T[] ends, double share)
-        where T : struct, IScalar<T> => T.Exp(((1 - share) * ends[0]) + (share * ends[1]));
+    private static T Between<T>(T[] ends, (double Low, double High) range, double at)
+        where T : struct, IScalar<T>
+    {
+        double share = range.High > range.Low ? (at - range.Low) / (range.High - range.Low) : 0;
+        return T.Exp(((1 - share) * ends[0]) + (share * ends[1]));
+    }
 
-    private bool Same(Func<MixtureObservation, double> of) =>
-        observations.Max(of) - observations.Min(of) <= 1e-9 * observations.Max(of);
+    private double[] Unmoved() =>
+        [
+            .. readings.Select(r =>
+                Chamber < 0 || r.Chambers.Contains(Chamber)
+                    ? double.NaN
+                    : MixturePrediction.LogLambda<Real>(set, r, default, LeastPressure).Value
+            ),
+        ];
+
+    private double LeastDeadTime(SeenMixture reading, int stage, double pressure)
+    {
+        double least = double.PositiveInfinity;
+        foreach (int chamber in reading.Chambers)
+        {
+            DeadTimeTable table = set.Stages[stage].Fitted[chamber].DeadTime;
+            least = Math.Min(least, table.Read(reading.State.Volts, new Real(pressure)).Value);
+        }
+
+        return least;
+    }
 }

@@ -7,10 +7,16 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath.Beliefs;
 
-/// <summary>Fits every cause to observations, ranks them, and says which cannot be told apart.</summary>
+/// <summary>Fits every cause to readings, ranks them, and says which cannot be told apart.</summary>
 internal sealed class CauseRanking
 {
-    /// <summary>Scatter alone leaves as much over in this share of cases: below it a cause does not explain the observations.</summary>
+    /// <summary>
+    /// Standard deviations that tell two causes apart. Scatter brings readings nearer to the wrong one of two causes that lie d
+    /// standard deviations apart with probability Phi(-d/2): 16 % at two, 2.3 % at four.
+    /// </summary>
+    internal const double Apart = 4;
+
+    /// <summary>Scatter alone leaves as much over in this share of cases: below it a cause does not explain the readings.</summary>
     private const double LeastProbability = 0.01;
 
     /// <summary>From this on the shapes of two causes are nearly the same. Source: [Belsley-1980] chapter 3.</summary>
@@ -19,40 +25,49 @@ internal sealed class CauseRanking
     /// <summary>From this on they are the same but for rounding.</summary>
     private const double ExactlySame = 1e6;
 
-    /// <summary>Standard deviations that tell two causes apart.</summary>
-    private const double Apart = 2;
+    /// <summary>A singular value that counts as none: the readings do not show all parameters.</summary>
+    private const double None = 1e-9;
 
-    private readonly ImmutableArray<MixtureObservation> observations;
-    private readonly double[] factors;
+    /// <summary>Criteria that differ by less than this share are equal.</summary>
+    private const double Equal = 1e-6;
+
+    private readonly FittedInjectors set;
+    private readonly SeenMixture[] readings;
+    private readonly double[] logs;
     private readonly double[] uncertainties;
     private readonly List<(CauseModel Model, CurveFit Fit)> fits = [];
 
-    internal CauseRanking(ImmutableArray<MixtureObservation> observations)
+    internal CauseRanking(FittedInjectors set, IReadOnlyList<MixtureObservation> observations)
     {
-        this.observations = observations;
-        factors = [.. observations.Select(o => Math.Log(o.FactorSi))];
-        uncertainties = [.. observations.Select(o => o.UncertaintySi)];
+        this.set = set;
+        readings = [.. observations.SelectMany((o, i) => new ObservedState(set, o, i).Readings())];
+        logs = [.. readings.Select(r => r.Log)];
+        uncertainties = [.. readings.Select(r => r.Uncertainty)];
+        ObservedChecks.Predicted(set, readings);
         var notTried = ImmutableArray.CreateBuilder<string>();
-        foreach (BeliefCause cause in Enum.GetValues<BeliefCause>())
+        foreach ((MixtureCause cause, int chamber) in Tried())
         {
-            var model = new CauseModel(cause, observations);
-            if (model.WhyNot is { } reason)
+            var model = new CauseModel(set, cause, chamber, readings);
+            if (WhyNot(model) is { } reason)
             {
-                notTried.Add($"{CauseWords.Name(cause)}: {reason}");
+                notTried.Add($"{CauseWords.Name(model)}: {reason}");
             }
             else
             {
-                fits.Add((model, Fit(model, factors)));
+                fits.Add((model, CauseFit.Of(model, logs, uncertainties)));
             }
         }
 
         NotTried = notTried.ToImmutable();
-        double[] criteria = [.. fits.Select(f => ModelComparison.Criterion(f.Fit.ChiSquared, f.Model.ParameterCount))];
+        double[] criteria =
+        [
+            .. fits.Select(f => ModelComparison.Criterion(f.Fit.ChiSquared, f.Model.ParameterCount, Prior(f.Model))),
+        ];
         double[] weights = ModelComparison.Weights(criteria);
-        Causes = [.. fits.Select((f, i) => Rank(f.Model, f.Fit, criteria[i], weights[i])).OrderBy(c => c.Criterion)];
+        Causes = Ordered(fits.Select((f, i) => Rank(f.Model, f.Fit, criteria[i], weights[i])));
 
         (CauseModel Model, CurveFit Fit)[] single = [.. fits.Where(f => f.Model.ParameterCount == 1)];
-        Compared = [.. single.Select(f => f.Model.Cause)];
+        Compared = [.. single.Select(f => CauseWords.Name(f.Model))];
         Matrix<double> design = Matrix<double>.Build.DenseOfColumnVectors(single.Select(f => f.Fit.Design.Column(0)));
         SingularValues = [.. ModelComparison.ScaledSingularValues(design).Select(SiUnits.Ratio)];
     }
@@ -61,78 +76,179 @@ internal sealed class CauseRanking
 
     internal ImmutableArray<string> NotTried { get; }
 
-    internal ImmutableArray<BeliefCause> Compared { get; }
+    internal ImmutableArray<string> Compared { get; }
 
     internal ImmutableArray<UnitsNet.Ratio> SingularValues { get; }
 
-    internal Working WorkingFor(BeliefCause cause, int observation)
+    internal int ReadingCount => readings.Length;
+
+    internal string ReadingName(int reading) => readings[reading].Name;
+
+    internal Working WorkingFor(MixtureCause cause, int? chamber, int reading)
     {
-        (CauseModel model, CurveFit fit) = fits.Single(f => f.Model.Cause == cause);
+        (CauseModel model, CurveFit fit) = fits.Single(f =>
+            f.Model.Cause == cause && f.Model.Chamber == (chamber ?? 0) - 1
+        );
         Traced[] parameters = [.. fit.Parameters.Select((p, i) => Traced.Input(BeliefSymbols.Parameter(cause, i), p))];
-        Traced width = Traced.Input(BeliefSymbols.ObservedWidth, observations[observation].WidthSi);
-        return model.Factor(parameters, observation, width).ToWorking();
+        return model.At(parameters, reading).ToWorking();
     }
 
-    private CurveFit Fit(CauseModel model, double[] to) =>
-        CurveFit.Of(model, to, uncertainties, new double[model.ParameterCount]);
-
-    private RankedCause Rank(CauseModel model, CurveFit fit, double criterion, double weight)
+    /// <summary>All causes; those of one chamber for each that a reading sees, where there is more than one.</summary>
+    private IEnumerable<(MixtureCause Cause, int Chamber)> Tried()
     {
-        int degrees = factors.Length - model.ParameterCount;
-        double? probability = degrees > 0 ? ModelComparison.Probability(fit.ChiSquared, degrees) : null;
-        var same = ImmutableArray.CreateBuilder<IndistinguishableCause>();
-        foreach ((CauseModel other, CurveFit otherFit) in fits)
+        foreach (MixtureCause cause in Enum.GetValues<MixtureCause>())
         {
-            if (CauseWords.Share(model.Cause, other.Cause))
+            if (!CauseKinds.IsOfOneChamber(cause))
             {
+                yield return (cause, -1);
                 continue;
             }
 
-            if (Compare(model, fit, other, otherFit) is { } indistinguishable)
+            // Of a single chamber a weak injector is an error of injector flow.
+            foreach (int chamber in readings.SelectMany(r => r.Chambers).Distinct().Order())
             {
-                same.Add(indistinguishable);
+                if (set.ChamberCount > 1 || cause == MixtureCause.OneInjectorLeak)
+                {
+                    yield return (cause, chamber);
+                }
             }
         }
+    }
 
+    /// <summary>
+    /// What is expected before any reading: as often no error as one, all kinds of error alike, and each chamber alike. So that
+    /// the number of causes that are tried blames none of them.
+    /// </summary>
+    private double Prior(CauseModel model)
+    {
+        if (model.Cause == MixtureCause.NoError)
+        {
+            return 0.5;
+        }
+
+        int kinds = fits.Select(f => f.Model.Cause).Distinct().Count() - 1;
+        return 0.5 / kinds / fits.Count(f => f.Model.Cause == model.Cause);
+    }
+
+    /// <summary>The best first; what is equal but for rounding in the order of the names.</summary>
+    private static ImmutableArray<RankedCause> Ordered(IEnumerable<RankedCause> causes)
+    {
+        RankedCause[] all = [.. causes.OrderBy(c => c.Criterion)];
+        var ordered = ImmutableArray.CreateBuilder<RankedCause>(all.Length);
+        for (int i = 0; i < all.Length; )
+        {
+            double least = all[i].Criterion;
+            RankedCause[] equal = [.. all.Skip(i).TakeWhile(c => c.Criterion - least <= Equal * (1 + Math.Abs(least)))];
+            ordered.AddRange(equal.OrderBy(c => c.Cause).ThenBy(c => c.Chamber));
+            i += equal.Length;
+        }
+
+        return ordered.MoveToImmutable();
+    }
+
+    /// <summary>Why the readings cannot show a cause at all; null when they can.</summary>
+    private string? WhyNot(CauseModel model)
+    {
+        int needed = model.ParameterCount;
+        if (needed == 0)
+        {
+            return null;
+        }
+
+        if (readings.Length < needed)
+        {
+            return $"needs {needed} readings or more";
+        }
+
+        Matrix<double> design = CurveFit.DesignOf(model, uncertainties, new double[needed]);
+        double least = ModelComparison.ScaledSingularValues(design)[^1];
+        return least > None
+            ? null
+            : model.Cause switch
+            {
+                MixtureCause.InjectorFlowAndDeadTime => "needs observations at different pulse widths",
+                MixtureCause.PressureReference => "needs observations at a manifold pressure other than ambient",
+                MixtureCause.AirModelOverLoad => "needs observations at different manifold pressures",
+                MixtureCause.AirModelOverSpeed => "needs observations at different speeds",
+                _ => "changes none of these readings",
+            };
+    }
+
+    private RankedCause Rank(CauseModel model, CurveFit fit, double criterion, double weight)
+    {
+        int degrees = logs.Length - model.ParameterCount;
+        double? probability = degrees > 0 ? ModelComparison.Probability(fit.ChiSquared, degrees) : null;
         return new(
             model.Cause,
+            model.Chamber < 0 ? null : model.Chamber + 1,
+            CauseWords.Name(model),
             CauseWords.Estimates(model, fit),
+            CauseWords.Remarks(model, fit),
             fit.ChiSquared,
             degrees,
             probability is { } p ? SiUnits.Ratio(p) : null,
             probability is null or >= LeastProbability,
             criterion,
             SiUnits.Ratio(weight),
-            [.. same.OrderBy(s => s.Separation.InSi())]
+            () => Inseparable(model, fit)
         );
     }
 
-    /// <summary>How near another cause comes to what this one says; null when the observations tell them apart.</summary>
-    private IndistinguishableCause? Compare(CauseModel model, CurveFit fit, CauseModel other, CurveFit otherFit)
+    private ImmutableArray<InseparableCause> Inseparable(CauseModel model, CurveFit fit)
     {
-        double[] said =
+        double[] said = [.. Enumerable.Range(0, logs.Length).Select(i => model.At(fit.Parameters, i))];
+        return
         [
-            .. Enumerable.Range(0, factors.Length).Select(i => DecidingTests.LogFactor(model, fit.Parameters, i)),
+            .. fits.Where(f => f.Model != model)
+                .Select(f => Compare(model, fit, said, f.Model, f.Fit))
+                .OfType<InseparableCause>()
+                .OrderBy(s => s.Separation.InSi()),
         ];
-        CurveFit mimic = Fit(other, said);
-        double separation = Math.Sqrt(mimic.ChiSquared);
-        double index = ModelComparison.ConditionIndex(fit.Design, otherFit.Design);
-        if (separation >= Apart && index <= NearlySame)
+    }
+
+    /// <summary>How near another cause comes to what this one says; null when the readings tell them apart.</summary>
+    private InseparableCause? Compare(
+        CauseModel model,
+        CurveFit fit,
+        double[] said,
+        CauseModel other,
+        CurveFit otherFit
+    )
+    {
+        bool nothing = model.Cause == MixtureCause.NoError;
+        if (CauseKinds.Contains(other.Cause, model.Cause) && !nothing)
+        {
+            // A cause that only adds to this one is no rival: Akaike's criterion has judged what it adds.
+            return null;
+        }
+
+        // What no error says is nothing: then the readings themselves tell how much a cause would explain.
+        CurveFit mimic = nothing ? otherFit : CauseFit.Of(other, said, uncertainties);
+        double separation = Math.Sqrt(Math.Max(nothing ? fit.ChiSquared - otherFit.ChiSquared : mimic.ChiSquared, 0));
+
+        // At the end of what is possible the shape no longer counts: the other cause cannot follow it any further.
+        double? index =
+            nothing || other.Cause == MixtureCause.NoError || other.IsAtEnd(mimic.Parameters)
+                ? null
+                : Math.Min(ModelComparison.ConditionIndex(fit.Design, mimic.Design), ExactlySame);
+        if (separation >= Apart && !(index > NearlySame))
         {
             return null;
         }
 
-        bool exact = index > ExactlySame;
+        bool exact = index >= ExactlySame && separation < Apart;
         string why =
-            exact ? "exactly the same shape at these points"
-            : index > NearlySame ? $"nearly the same shape at these points, condition index {Number(index)}"
-            : $"no more than {Number(separation)} standard deviations of these observations apart";
+            exact ? "exactly the same shape in these readings"
+            : index > NearlySame ? $"nearly the same shape in these readings, condition index {Number(index.Value)}"
+            : $"no more than {Number(separation)} standard deviations of these readings apart";
         return new(
             other.Cause,
+            other.Chamber < 0 ? null : other.Chamber + 1,
+            CauseWords.Name(other),
             SiUnits.Ratio(separation),
-            exact ? null : SiUnits.Ratio(index),
+            exact || index is null ? null : SiUnits.Ratio(index.Value),
             why,
-            DecidingTests.Of(model, fit.Parameters, other, mimic.Parameters, observations)
+            new DecidingTests(set, model, fit.Parameters, other, mimic.Parameters).Of(separation)
         );
     }
 

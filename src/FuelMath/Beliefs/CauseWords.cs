@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Findings;
+using FuelMath.Injectors;
 using FuelMath.Internal;
+using FuelMath.Tables;
 using FuelMath.Uncertainty;
 using UnitsNet;
 
@@ -10,69 +14,130 @@ internal static class CauseWords
 {
     private static readonly double Reach = ModelComparison.NormalFactor(0.95);
 
-    internal static string Name(BeliefCause cause) =>
+    internal static string Name(CauseModel model) => Name(model.Cause, model.Chamber);
+
+    /// <summary>A cause in words; the chamber is counted from 0.</summary>
+    internal static string Name(MixtureCause cause, int chamber) =>
         cause switch
         {
-            BeliefCause.Nothing => "nothing",
-            BeliefCause.Flow => "flow",
-            BeliefCause.DeadTime => "dead time",
-            BeliefCause.FlowAndDeadTime => "flow and dead time",
-            BeliefCause.Pressure => "pressure",
-            BeliefCause.PressureReference => "reference of the regulator",
-            BeliefCause.Air => "air model",
-            BeliefCause.AirOverLoad => "air model over load",
-            _ => "air model over speed",
+            MixtureCause.NoError => "no error",
+            MixtureCause.InjectorFlow => "injector flow",
+            MixtureCause.DeadTime => "dead time",
+            MixtureCause.InjectorFlowAndDeadTime => "injector flow and dead time",
+            MixtureCause.RailPressure => "rail pressure",
+            MixtureCause.PressureReference => "reference of the regulator",
+            MixtureCause.FuelDensity => "fuel density",
+            MixtureCause.StoichiometricRatio => "stoichiometric ratio of the fuel",
+            MixtureCause.AirModel => "air model",
+            MixtureCause.AirModelOverLoad => "air model over load",
+            MixtureCause.AirModelOverSpeed => "air model over speed",
+            MixtureCause.OneInjectorFlow => $"flow of the injector of {Chamber(chamber)}",
+            _ => $"leak of the injector of {Chamber(chamber)}",
         };
 
-    /// <summary>Whether one of two causes is part of the other, or nothing: then they are no rivals.</summary>
-    internal static bool Share(BeliefCause one, BeliefCause other) =>
-        one == other
-        || one == BeliefCause.Nothing
-        || other == BeliefCause.Nothing
-        || Contains(one, other)
-        || Contains(other, one);
+    private static string Chamber(int chamber) => string.Create(CultureInfo.InvariantCulture, $"chamber {chamber + 1}");
 
     /// <summary>The parameters of a fit as quantities, each with its interval.</summary>
     internal static ImmutableArray<CauseEstimate> Estimates(CauseModel model, CurveFit fit) =>
         model.Cause switch
         {
-            BeliefCause.Nothing => [],
-            BeliefCause.Flow => [Factor(fit, 0, "static flow over the flow believed")],
-            BeliefCause.DeadTime => [Time(fit, 0)],
-            BeliefCause.FlowAndDeadTime => [Factor(fit, 0, "static flow over the flow believed"), Time(fit, 1)],
-            BeliefCause.Pressure =>
+            MixtureCause.NoError => [],
+            MixtureCause.InjectorFlow => [Factor(fit, 0, "static flow over the flow presumed")],
+            MixtureCause.DeadTime => [Time(fit, 0)],
+            MixtureCause.InjectorFlowAndDeadTime =>
+            [
+                Factor(fit, 0, "static flow over the flow presumed"),
+                Time(fit, 1),
+            ],
+            MixtureCause.RailPressure =>
+            [
+                Linear(fit, "rail pressure less the one presumed", p => SiUnits.Pressure(p * model.LeastPressure)),
+            ],
+            MixtureCause.PressureReference =>
+            [
+                Linear(fit, "share of the manifold's gauge pressure that the rail misses", p => SiUnits.Ratio(p)),
+            ],
+            MixtureCause.FuelDensity => [Factor(fit, 0, "fuel density over the density presumed")],
+            MixtureCause.StoichiometricRatio => [Factor(fit, 0, "stoichiometric ratio over the one presumed")],
+            MixtureCause.AirModel => [Factor(fit, 0, "air over the air that the controller reckons with")],
+            MixtureCause.AirModelOverLoad =>
+            [
+                Factor(fit, 0, "air over the air reckoned with at the lowest manifold pressure"),
+                Factor(fit, 1, "air over the air reckoned with at the highest manifold pressure"),
+            ],
+            MixtureCause.AirModelOverSpeed =>
+            [
+                Factor(fit, 0, "air over the air reckoned with at the lowest speed"),
+                Factor(fit, 1, "air over the air reckoned with at the highest speed"),
+            ],
+            MixtureCause.OneInjectorFlow =>
             [
                 Linear(
                     fit,
-                    0,
-                    "differential pressure less the one believed",
-                    p => SiUnits.Pressure(p * model.LeastPressure)
+                    $"static flow of {Chamber(model.Chamber)} over the flow presumed",
+                    p => SiUnits.Ratio(p),
+                    1
                 ),
-            ],
-            BeliefCause.PressureReference =>
-            [
-                Linear(fit, 0, "share of the manifold's gauge pressure that the rail misses", p => SiUnits.Ratio(p)),
-            ],
-            BeliefCause.Air => [Factor(fit, 0, "air over the air believed")],
-            BeliefCause.AirOverLoad =>
-            [
-                Factor(fit, 0, "air over the air believed at the lowest manifold pressure"),
-                Factor(fit, 1, "air over the air believed at the highest manifold pressure"),
             ],
             _ =>
             [
-                Factor(fit, 0, "air over the air believed at the lowest speed"),
-                Factor(fit, 1, "air over the air believed at the highest speed"),
+                Linear(
+                    fit,
+                    $"leak into {Chamber(model.Chamber)} at {Show.Bar(model.LeastPressure)}",
+                    p => SiUnits.MassFlow(p * model.StaticFlow)
+                ),
             ],
         };
 
-    private static bool Contains(BeliefCause whole, BeliefCause part) =>
-        whole switch
+    /// <summary>What there is to say against a fit.</summary>
+    internal static ImmutableArray<string> Remarks(CauseModel model, CurveFit fit)
+    {
+        var remarks = ImmutableArray.CreateBuilder<string>();
+        if (model.Beyond(fit.Parameters) is { } beyond)
         {
-            BeliefCause.FlowAndDeadTime => part is BeliefCause.Flow or BeliefCause.DeadTime,
-            BeliefCause.AirOverLoad or BeliefCause.AirOverSpeed => part == BeliefCause.Air,
-            _ => false,
-        };
+            remarks.Add(beyond);
+        }
+
+        if (model.IsAtEnd(fit.Parameters))
+        {
+            remarks.Add("The estimate is at the end of what is possible: this cause alone can't explain more.");
+        }
+
+        return remarks.ToImmutable();
+    }
+
+    /// <summary>Which data of an injector do not reach a pressure, though they refuse beyond their ends; null where all do.</summary>
+    internal static string? Beyond(Injector injector, double pressure)
+    {
+        if (injector.DeadTime is { DependsOnPressure: true, Outside: OutsideRange.Refuse } table)
+        {
+            (double low, double high) = (table.DifferentialPressures[0].InSi(), table.DifferentialPressures[^1].InSi());
+            if (IsBeyond(pressure, low, high))
+            {
+                return $"The dead-time table of '{injector.Name}' reaches from {Show.Bar(low)} to {Show.Bar(high)} and was held at its end for {Show.Bar(pressure)}.";
+            }
+        }
+
+        if (injector.Rating.Exponent is { Outside: OutsideRange.Refuse } exponent)
+        {
+            (double low, double high) = (
+                exponent.LowestDifferentialPressure.InSi(),
+                exponent.HighestDifferentialPressure.InSi()
+            );
+            if (IsBeyond(pressure, low, high))
+            {
+                return $"The power of pressure of '{injector.Name}' was measured from {Show.Bar(low)} to {Show.Bar(high)} and carried on to {Show.Bar(pressure)}.";
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsBeyond(double value, double low, double high)
+    {
+        double slack = Guard.EdgeTolerance * (high - low);
+        return value < low - slack || value > high + slack;
+    }
 
     /// <summary>A ratio from its logarithm.</summary>
     private static CauseEstimate Factor(CurveFit fit, int index, string what)
@@ -89,11 +154,18 @@ internal static class CauseWords
     }
 
     private static CauseEstimate Time(CurveFit fit, int index) =>
-        Linear(fit, index, "dead time less the one believed", p => SiUnits.Duration(p * 1e-3));
+        Linear(fit, "dead time less the one presumed", p => SiUnits.Duration(p * 1e-3), 0, index);
 
-    private static CauseEstimate Linear(CurveFit fit, int index, string what, Func<double, IQuantity> of)
+    /// <summary>A quantity that is straight in the parameter, counted from an offset.</summary>
+    private static CauseEstimate Linear(
+        CurveFit fit,
+        string what,
+        Func<double, IQuantity> of,
+        double offset = 0,
+        int index = 0
+    )
     {
-        (double value, double error) = (fit.Parameters[index], fit.StandardError(index));
+        (double value, double error) = (offset + fit.Parameters[index], fit.StandardError(index));
         return new(what, of(value), of(error), of(value - (Reach * error)), of(value + (Reach * error)));
     }
 }

@@ -13,11 +13,15 @@ public sealed class DecidingTest
         DecidingTestKind kind,
         string what,
         string? point,
+        int? chamber,
         Ratio? ifThis,
         Ratio? ifOther,
         Ratio? separation
-    ) =>
-        (Kind, What, Point, FactorIfThis, FactorIfOther, Separation) = (kind, what, point, ifThis, ifOther, separation);
+    )
+    {
+        (Kind, What, Point, Chamber) = (kind, what, point, chamber);
+        (FactorIfThis, FactorIfOther, Separation) = (ifThis, ifOther, separation);
+    }
 
     /// <summary>Which test.</summary>
     public DecidingTestKind Kind { get; }
@@ -28,12 +32,15 @@ public sealed class DecidingTest
     /// <summary>The observation to repeat, where the two differ most; null for a measurement without the engine.</summary>
     public string? Point { get; }
 
-    /// <summary>The factor that this cause predicts there; null for a measurement without the engine.</summary>
+    /// <summary>The chamber to read there, counted from 1; null where none is.</summary>
+    public int? Chamber { get; }
+
+    /// <summary>Lambda over the one aimed at that this cause predicts there, with the correction as it was; null where nothing is predicted.</summary>
     public Ratio? FactorIfThis { get; }
 
-    /// <summary>The factor that the other cause predicts there; null for a measurement without the engine.</summary>
+    /// <summary>Lambda over the one aimed at that the other cause predicts there; null where nothing is predicted.</summary>
     public Ratio? FactorIfOther { get; }
 
-    /// <summary>How far the two lie apart, in standard uncertainties of that observation; null for a measurement without the engine.</summary>
+    /// <summary>How far the two lie apart, in standard uncertainties of that reading; null where nothing is predicted.</summary>
     public Ratio? Separation { get; }
 }

@@ -2,110 +2,190 @@ using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Findings;
 using FuelMath.Internal;
-using FuelMath.Scalars;
 
 namespace FuelMath.Beliefs;
 
 /// <summary>What would tell two causes apart: measurements that settle one of them, and changes to which they react differently.</summary>
-internal static class DecidingTests
+internal sealed class DecidingTests
 {
-    /// <summary>The pressure step as a share of the least pressure believed.</summary>
+    /// <summary>The pressure step as a share of the least pressure presumed.</summary>
     private const double Step = 1.0 / 3;
 
-    /// <summary>Standard uncertainties of one observation that make a test worth while.</summary>
-    private const double Apart = 2;
+    /// <summary>The most repeats of an observation that anyone would make.</summary>
+    private const double MostRepeats = 100;
 
-    internal static double LogFactor(CauseModel model, double[] parameters, int reading) =>
-        model.At(Array.ConvertAll(parameters, p => new Real(p)), reading).Value;
+    private readonly FittedInjectors set;
+    private readonly CauseModel model;
+    private readonly double[] parameters;
+    private readonly CauseModel other;
+    private readonly double[] otherParameters;
 
-    internal static ImmutableArray<DecidingTest> Of(
+    internal DecidingTests(
+        FittedInjectors set,
         CauseModel model,
         double[] parameters,
         CauseModel other,
-        double[] otherParameters,
-        ImmutableArray<MixtureObservation> observations
+        double[] otherParameters
     )
     {
+        (this.set, this.model, this.parameters) = (set, model, parameters);
+        (this.other, this.otherParameters) = (other, otherParameters);
+    }
+
+    /// <summary>The tests, measurements first and then the most telling.</summary>
+    /// <param name="separation">How far apart the two are now, in standard deviations.</param>
+    internal ImmutableArray<DecidingTest> Of(double separation)
+    {
+        (MixtureCause one, MixtureCause two) = (model.Cause, other.Cause);
         var tests = new List<DecidingTest>();
-        if (IsPressure(model.Cause) != IsPressure(other.Cause))
+        if (CauseKinds.IsPressure(one) || CauseKinds.IsPressure(two))
         {
             tests.Add(
                 Measured(
                     DecidingTestKind.Gauge,
-                    "Put a gauge on the rail and read it against manifold pressure at each point: the difference is the one believed, or it is not."
+                    "Put a gauge on the rail and read it against manifold pressure at each point: the difference is the one presumed, or it is not."
                 )
             );
         }
 
-        if (IsInjector(model.Cause) || IsInjector(other.Cause))
+        if (CauseKinds.IsInjector(one) || CauseKinds.IsInjector(two))
         {
             tests.Add(
                 Measured(
                     DecidingTestKind.Bench,
-                    "Measure static flow and dead time of the injectors on a bench: they are those believed, or they are not."
+                    "Measure static flow, dead time and leakage of the injectors on a bench: they are those presumed, or they are not."
                 )
             );
         }
 
+        if (CauseKinds.IsFuel(one) || CauseKinds.IsFuel(two))
+        {
+            tests.Add(
+                Measured(
+                    DecidingTestKind.FuelSample,
+                    "Take a sample of the fuel and measure its density and its share of alcohol: they are those presumed, or they are not."
+                )
+            );
+        }
+
+        if (CauseKinds.IsShapeOfAir(one) || CauseKinds.IsShapeOfAir(two))
+        {
+            tests.Add(
+                Measured(
+                    DecidingTestKind.AnotherPoint,
+                    "Observe the manifold pressure of one point at the speed of another: an air model that errs over load or over speed alone changes with one of the two only."
+                )
+            );
+        }
+
+        SeenMixture[] seen = model.Readings;
+        ObservedState[] states = [.. seen.Select(r => r.State).Distinct()];
         double rise = Step * model.LeastPressure;
         DecidingTest?[] changes =
         [
             Changed(
                 DecidingTestKind.PressureStep,
                 $"Raise the base pressure by {Show.Bar(rise)}, within what every part allows, tell the controller, and repeat the observation",
-                rise,
-                1
+                [.. states.SelectMany(s => s.After(rise, 1).Readings())],
+                false
             ),
             Changed(
                 DecidingTestKind.TwicePulses,
                 "Give the same fuel in twice as many pulses, where the controller can, and repeat the observation",
-                0,
-                2
+                [.. states.SelectMany(s => s.After(0, 2).Readings())],
+                false
             ),
+            CauseKinds.IsOfOneChamber(one) || CauseKinds.IsOfOneChamber(two)
+                ? Changed(
+                    DecidingTestKind.ChamberReading,
+                    "Read lambda in the exhaust port of a single chamber",
+                    [.. states.SelectMany(Unread)],
+                    true
+                )
+                : null,
         ];
         tests.AddRange(changes.OfType<DecidingTest>().OrderByDescending(t => t.Separation!.Value.InSi()));
-        return [.. tests];
-
-        DecidingTest? Changed(DecidingTestKind kind, string what, double pressureRise, double pulses)
+        if (separation > 0 && Math.Pow(CauseRanking.Apart / separation, 2) is var repeats and > 1 and <= MostRepeats)
         {
-            MixtureObservation[] after = [.. observations.Select(o => o.After(pressureRise, pulses))];
-            (CauseModel one, CauseModel two) = (model.With(after), other.With(after));
-            if (!one.IsDefined(parameters) || !two.IsDefined(otherParameters))
-            {
-                return null;
-            }
-
-            (int best, double apart, double ifThis, double ifOther) = (-1, 0, 0, 0);
-            for (int i = 0; i < after.Length; i++)
-            {
-                (double a, double b) = (LogFactor(one, parameters, i), LogFactor(two, otherParameters, i));
-                double separation = Math.Abs(a - b) / after[i].UncertaintySi;
-                if (separation > apart)
-                {
-                    (best, apart, ifThis, ifOther) = (i, separation, Math.Exp(a), Math.Exp(b));
-                }
-            }
-
-            return apart < Apart
-                ? null
-                : new(
-                    kind,
+            tests.Add(
+                Measured(
+                    DecidingTestKind.MoreReadings,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{what} '{after[best].Name}': the factor becomes {ifThis:0.000} by {CauseWords.Name(model.Cause)}, {ifOther:0.000} by {CauseWords.Name(other.Cause)}."
-                    ),
-                    after[best].Name,
-                    SiUnits.Ratio(ifThis),
-                    SiUnits.Ratio(ifOther),
-                    SiUnits.Ratio(apart)
-                );
+                        $"Repeat each observation {Math.Ceiling(repeats):0} times and take the means, if the scatter is random."
+                    )
+                )
+            );
         }
+
+        return [.. tests];
     }
 
-    private static DecidingTest Measured(DecidingTestKind kind, string what) => new(kind, what, null, null, null, null);
+    /// <summary>Readings of the chambers that were not read, with the best uncertainty that was stated there.</summary>
+    private IEnumerable<SeenMixture> Unread(ObservedState state)
+    {
+        double best = model.Readings.Where(r => r.State == state).Min(r => r.Uncertainty);
+        return Enumerable
+            .Range(0, set.ChamberCount)
+            .Where(c =>
+                state.Observation.Banks.Any(b => b.Bank == set.Banks[c])
+                && state.Observation.Chambers.All(r => r.Chamber != c + 1)
+            )
+            .Select(c => state.OfChamber(c, 1, best));
+    }
 
-    private static bool IsPressure(BeliefCause cause) => cause is BeliefCause.Pressure or BeliefCause.PressureReference;
+    private DecidingTest? Changed(DecidingTestKind kind, string what, SeenMixture[] after, bool ofChamber)
+    {
+        if (after.Length == 0)
+        {
+            return null;
+        }
 
-    private static bool IsInjector(BeliefCause cause) =>
-        cause is BeliefCause.Flow or BeliefCause.DeadTime or BeliefCause.FlowAndDeadTime;
+        (CauseModel one, CauseModel two) = (model.With(after), other.With(after));
+        if (!one.IsDefined(parameters) || !two.IsDefined(otherParameters))
+        {
+            return null;
+        }
+
+        // Nothing is predicted beyond the data of an injector.
+        if (one.Beyond(parameters) is not null || two.Beyond(otherParameters) is not null)
+        {
+            return null;
+        }
+
+        (int best, double apart, double ifThis, double ifOther) = (-1, 0, 0, 0);
+        for (int i = 0; i < after.Length; i++)
+        {
+            (double a, double b) = (one.At(parameters, i), two.At(otherParameters, i));
+            double separation = Math.Abs(a - b) / after[i].Uncertainty;
+            // Of points that tell as much the first one counts.
+            if (separation > apart * (1 + Guard.EdgeTolerance))
+            {
+                (best, apart, ifThis, ifOther) = (i, separation, Math.Exp(a), Math.Exp(b));
+            }
+        }
+
+        if (apart < CauseRanking.Apart)
+        {
+            return null;
+        }
+
+        string point = after[best].State.Observation.Name;
+        string place = ofChamber ? $", {after[best].Place}, at" : "";
+        return new(
+            kind,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{what}{place} '{point}': lambda becomes {ifThis:0.000} of the one aimed at by {CauseWords.Name(model)}, {ifOther:0.000} by {CauseWords.Name(other)}."
+            ),
+            point,
+            ofChamber ? after[best].Chambers[0] + 1 : null,
+            SiUnits.Ratio(ifThis),
+            SiUnits.Ratio(ifOther),
+            SiUnits.Ratio(apart)
+        );
+    }
+
+    private static DecidingTest Measured(DecidingTestKind kind, string what) =>
+        new(kind, what, null, null, null, null, null);
 }

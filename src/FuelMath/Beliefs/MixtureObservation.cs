@@ -1,88 +1,85 @@
+using System.Collections.Immutable;
 using FuelMath.Internal;
 using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Beliefs;
 
-/// <summary>What a running engine showed at one point: the pulse that was commanded, the correction in it, and lambda.</summary>
+/// <summary>
+/// What a running engine showed at one steady point: conditions, the pulses that were commanded with the correction in them,
+/// and lambda by bank or by chamber.
+/// </summary>
 /// <remarks>
-/// Correction times observed lambda over intended lambda is the factor by which the belief was off there, whether a sensor
-/// held the mixture or nobody did. Immutable and safe to share between threads. Equality is by reference.
+/// Nothing here needs the air mass: width and correction say which air the controller reckoned with. Immutable and safe to
+/// share between threads. Equality is by reference.
 /// </remarks>
 public sealed class MixtureObservation
 {
     /// <summary>Sets down an observation.</summary>
     /// <param name="name">What the point is called; not blank.</param>
-    /// <param name="pulseWidth">The width that was commanded, corrections included.</param>
-    /// <param name="believedDeadTime">The dead time that the controller added in it; less than the width.</param>
-    /// <param name="believedDifferentialPressure">The pressure across the injectors that the controller reckoned with; greater than zero.</param>
-    /// <param name="manifold">Absolute manifold pressure.</param>
+    /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
+    /// <param name="target">The lambda that the controller aimed at.</param>
+    /// <param name="manifold">Absolute manifold pressure; greater than zero.</param>
     /// <param name="ambient">Absolute ambient pressure; greater than zero.</param>
-    /// <param name="speed">Speed of the shaft; greater than zero.</param>
-    /// <param name="correction">The factor on the fuel that was applied; 100 % for none.</param>
-    /// <param name="observed">Lambda as the sensor showed it, settled.</param>
-    /// <param name="target">Lambda as it was intended.</param>
-    /// <param name="relativeUncertainty">Standard uncertainty of correction times lambda, as a share; above 0 % and up to 50 %.</param>
-    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <param name="differentialPressures">Pressure across the injectors of each stage that the controller reckoned with; greater than zero. Copied.</param>
+    /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
+    /// <param name="supply">Voltage, at the injectors and at the controller; greater than zero.</param>
+    /// <param name="banks">What each bank was given and showed; one or more. Copied.</param>
+    /// <exception cref="ArgumentException">The name is blank, a list is empty, or a bank is there twice.</exception>
+    /// <exception cref="ArgumentNullException">A list is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public MixtureObservation(
         string name,
-        Duration pulseWidth,
-        Duration believedDeadTime,
-        Pressure believedDifferentialPressure,
+        Duration cycle,
+        Lambda target,
         AbsolutePressure manifold,
         AbsolutePressure ambient,
-        RotationalSpeed speed,
-        Ratio correction,
-        Lambda observed,
-        Lambda target,
-        Ratio relativeUncertainty
+        IEnumerable<Pressure> differentialPressures,
+        Temperature fuelTemperature,
+        ElectricPotential supply,
+        IEnumerable<BankReading> banks
     )
     {
+        ArgumentNullException.ThrowIfNull(banks);
         Name = Guard.Name(name, nameof(name));
-        double dead = Guard.NotNegative(believedDeadTime, believedDeadTime.InSi(), nameof(believedDeadTime));
-        WidthSi = Guard.Finite(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth)) - dead;
-        if (!(WidthSi > 0))
-        {
-            throw Guard.OutOfRange(
-                pulseWidth,
-                $"longer than the dead time that was added, {Guard.Show(believedDeadTime, believedDeadTime.Unit)}",
-                nameof(pulseWidth)
-            );
-        }
-
-        PressureSi = Guard.Positive(
-            believedDifferentialPressure,
-            believedDifferentialPressure.InSi(),
-            nameof(believedDifferentialPressure)
-        );
+        Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
+        Guard.Positive(target.Si, nameof(target));
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
-        Guard.Positive(speed, speed.InSi(), nameof(speed));
-        FactorSi =
-            Guard.Positive(correction, correction.InSi(), nameof(correction))
-            * Guard.Positive(observed.Si, nameof(observed))
-            / Guard.Positive(target.Si, nameof(target));
-        Guard.Positive(relativeUncertainty, relativeUncertainty.InSi(), nameof(relativeUncertainty));
-        UncertaintySi = Guard.InRange(
-            relativeUncertainty,
-            relativeUncertainty.InSi(),
-            0,
-            0.5,
-            SiUnits.Ratio,
-            nameof(relativeUncertainty)
+        Guard.Positive(fuelTemperature, fuelTemperature.InSi(), nameof(fuelTemperature));
+        Guard.Positive(supply, supply.InSi(), nameof(supply));
+        BelievedDifferentialPressures = Pressures(differentialPressures, nameof(differentialPressures));
+        Banks = [.. banks];
+        Guard.AtLeast(1, Banks.Length, "An observation (its banks)", nameof(banks));
+        Guard.DifferentNames(Banks.Select(b => $"bank {b.Bank}"), nameof(banks));
+        (Cycle, Target, Manifold, Ambient) = (cycle, target, manifold, ambient);
+        (FuelTemperature, AtInjectors, AtController) = (fuelTemperature, supply, supply);
+        (MeasuredDifferentialPressures, ChamberAir, Chambers) = ([], [], []);
+    }
+
+    private MixtureObservation(MixtureObservation other)
+    {
+        (Name, Cycle, Target, Manifold, Ambient) = (
+            other.Name,
+            other.Cycle,
+            other.Target,
+            other.Manifold,
+            other.Ambient
         );
-        (Manifold, Ambient, Speed) = (manifold, ambient, speed);
+        (FuelTemperature, AtInjectors, AtController) = (other.FuelTemperature, other.AtInjectors, other.AtController);
+        BelievedDifferentialPressures = other.BelievedDifferentialPressures;
+        MeasuredDifferentialPressures = other.MeasuredDifferentialPressures;
+        (ChamberAir, Banks, Chambers) = (other.ChamberAir, other.Banks, other.Chambers);
     }
 
     /// <summary>What the point is called.</summary>
     public string Name { get; }
 
-    /// <summary>Commanded width less the dead time believed, in s.</summary>
-    public Duration EffectiveWidth => SiUnits.Duration(WidthSi);
+    /// <summary>Time of one working cycle of a chamber.</summary>
+    public Duration Cycle { get; }
 
-    /// <summary>The pressure across the injectors that the controller reckoned with, in Pa.</summary>
-    public Pressure BelievedDifferentialPressure => SiUnits.Pressure(PressureSi);
+    /// <summary>The lambda that the controller aimed at.</summary>
+    public Lambda Target { get; }
 
     /// <summary>Absolute manifold pressure.</summary>
     public AbsolutePressure Manifold { get; }
@@ -90,74 +87,96 @@ public sealed class MixtureObservation
     /// <summary>Absolute ambient pressure.</summary>
     public AbsolutePressure Ambient { get; }
 
-    /// <summary>Speed of the shaft.</summary>
-    public RotationalSpeed Speed { get; }
+    /// <summary>Pressure across the injectors of each stage that the controller reckoned with.</summary>
+    public ImmutableArray<Pressure> BelievedDifferentialPressures { get; }
 
-    /// <summary>The factor by which the belief was off: correction times observed over intended lambda. Above one: too lean uncorrected.</summary>
-    public Ratio Factor => SiUnits.Ratio(FactorSi);
+    /// <summary>Pressure across the injectors of each stage as a gauge showed it; empty where nobody measured.</summary>
+    public ImmutableArray<Pressure> MeasuredDifferentialPressures { get; private init; }
 
-    /// <summary>Standard uncertainty of the factor, as a share of it.</summary>
-    public Ratio RelativeUncertainty => SiUnits.Ratio(UncertaintySi);
+    /// <summary>Temperature of the fuel at the injectors.</summary>
+    public Temperature FuelTemperature { get; }
 
-    internal double WidthSi { get; private init; }
+    /// <summary>Voltage at the injectors.</summary>
+    public ElectricPotential AtInjectors { get; private init; }
 
-    internal double PressureSi { get; private init; }
+    /// <summary>Voltage that the controller compensates for.</summary>
+    public ElectricPotential AtController { get; }
 
-    internal double FactorSi { get; }
+    /// <summary>The air of each chamber over that of the mean chamber; empty where all get the same.</summary>
+    public ImmutableArray<Ratio> ChamberAir { get; private init; }
 
-    internal double UncertaintySi { get; }
+    /// <summary>What each bank was given and showed.</summary>
+    public ImmutableArray<BankReading> Banks { get; }
 
-    /// <summary>Manifold pressure counted from ambient, Pa.</summary>
-    internal double BoostSi => Manifold.Si - Ambient.Si;
+    /// <summary>Readings of single chambers; empty where there are none.</summary>
+    public ImmutableArray<ChamberReading> Chambers { get; private init; }
 
-    /// <summary>An observation with a sensor that holds lambda: only the correction says something.</summary>
-    /// <param name="name">What the point is called; not blank.</param>
-    /// <param name="pulseWidth">The width that was commanded, corrections included.</param>
-    /// <param name="believedDeadTime">The dead time that the controller added in it; less than the width.</param>
-    /// <param name="believedDifferentialPressure">The pressure across the injectors that the controller reckoned with; greater than zero.</param>
-    /// <param name="manifold">Absolute manifold pressure.</param>
-    /// <param name="ambient">Absolute ambient pressure; greater than zero.</param>
-    /// <param name="speed">Speed of the shaft; greater than zero.</param>
-    /// <param name="correction">The factor on the fuel that was applied, not at its limit.</param>
-    /// <param name="relativeUncertainty">Standard uncertainty of the correction, as a share; above 0 % and up to 50 %.</param>
-    /// <returns>The observation.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static MixtureObservation FromCorrection(
-        string name,
-        Duration pulseWidth,
-        Duration believedDeadTime,
-        Pressure believedDifferentialPressure,
-        AbsolutePressure manifold,
-        AbsolutePressure ambient,
-        RotationalSpeed speed,
-        Ratio correction,
-        Ratio relativeUncertainty
-    ) =>
-        new(
-            name,
-            pulseWidth,
-            believedDeadTime,
-            believedDifferentialPressure,
-            manifold,
-            ambient,
-            speed,
-            correction,
-            Lambda.Stoichiometric,
-            Lambda.Stoichiometric,
-            relativeUncertainty
-        );
+    /// <summary>The pressures that are taken as real: measured, else those that the controller reckoned with.</summary>
+    internal ImmutableArray<Pressure> PresumedPressures =>
+        MeasuredDifferentialPressures.IsEmpty ? BelievedDifferentialPressures : MeasuredDifferentialPressures;
 
-    /// <summary>The same point with another rail pressure that the controller is told of, or with the fuel in more pulses.</summary>
-    internal MixtureObservation After(double pressureRise, double pulses) =>
-        new(this)
-        {
-            PressureSi = PressureSi + pressureRise,
-            WidthSi = WidthSi * Math.Sqrt(PressureSi / (PressureSi + pressureRise)) / pulses,
-        };
-
-    private MixtureObservation(MixtureObservation other)
+    /// <summary>The same observation with what a gauge showed across the injectors.</summary>
+    /// <param name="differentialPressures">Pressure across the injectors of each stage; greater than zero. Copied.</param>
+    /// <returns>A new observation; an error of pressure then is one of the gauge.</returns>
+    /// <exception cref="ArgumentException">The number is not that of the stages.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
+    public MixtureObservation WithMeasuredPressures(IEnumerable<Pressure> differentialPressures)
     {
-        (Name, Manifold, Ambient, Speed) = (other.Name, other.Manifold, other.Ambient, other.Speed);
-        (FactorSi, UncertaintySi) = (other.FactorSi, other.UncertaintySi);
+        ImmutableArray<Pressure> measured = Pressures(differentialPressures, nameof(differentialPressures));
+        return measured.Length == BelievedDifferentialPressures.Length
+            ? new(this) { MeasuredDifferentialPressures = measured }
+            : throw new ArgumentException(
+                $"Must be a pressure for each of {BelievedDifferentialPressures.Length} stages; {measured.Length} given.",
+                nameof(differentialPressures)
+            );
+    }
+
+    /// <summary>The same observation with another voltage at the injectors than the controller measured.</summary>
+    /// <param name="atInjectors">Voltage at the injectors; greater than zero.</param>
+    /// <returns>A new observation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
+    public MixtureObservation WithVoltageAtInjectors(ElectricPotential atInjectors)
+    {
+        Guard.Positive(atInjectors, atInjectors.InSi(), nameof(atInjectors));
+        return new(this) { AtInjectors = atInjectors };
+    }
+
+    /// <summary>The same observation with unequal air.</summary>
+    /// <param name="shares">The air of each chamber over that of any one they are compared with; greater than zero. Copied.</param>
+    /// <returns>A new observation, whose shares have a mean of 100 %.</returns>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A share is not greater than zero.</exception>
+    public MixtureObservation WithChamberAir(IEnumerable<Ratio> shares)
+    {
+        ArgumentNullException.ThrowIfNull(shares);
+        double[] all = [.. shares.Select(s => Guard.Positive(s, s.InSi(), nameof(shares)))];
+        Guard.AtLeast(1, all.Length, "An observation (air by chamber)", nameof(shares));
+        double mean = all.Average();
+        return new(this) { ChamberAir = [.. all.Select(s => SiUnits.Ratio(s / mean))] };
+    }
+
+    /// <summary>The same observation with lambda of single chambers.</summary>
+    /// <param name="chambers">The readings, each of another chamber. Copied.</param>
+    /// <returns>A new observation.</returns>
+    /// <exception cref="ArgumentException">A chamber is there twice.</exception>
+    public MixtureObservation WithChamberReadings(IEnumerable<ChamberReading> chambers)
+    {
+        ArgumentNullException.ThrowIfNull(chambers);
+        ImmutableArray<ChamberReading> all = [.. chambers];
+        Guard.DifferentNames(all.Select(c => $"chamber {c.Chamber}"), nameof(chambers));
+        return new(this) { Chambers = all };
+    }
+
+    private static ImmutableArray<Pressure> Pressures(IEnumerable<Pressure> given, string paramName)
+    {
+        ArgumentNullException.ThrowIfNull(given, paramName);
+        ImmutableArray<Pressure> all = [.. given];
+        Guard.AtLeast(1, all.Length, "An observation (pressures by stage)", paramName);
+        foreach (Pressure pressure in all)
+        {
+            Guard.Positive(pressure, pressure.InSi(), paramName);
+        }
+
+        return all;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using FuelMath.Sources;
 using FuelMath.Tables;
 using UnitsNet;
@@ -251,6 +252,13 @@ public sealed class DeadTimeTable
     /// negative it is none.
     /// </summary>
     internal double HeldAt(double volts, double pascals) => Math.Max(grid.HeldAt(volts, pascals), 0);
+
+    /// <summary>
+    /// The dead time, s, in any scalar: for solvers. Beyond its pressures a table that refuses is held at its ends; the solver
+    /// checks its answer afterwards.
+    /// </summary>
+    internal T Read<T>(double volts, T differentialPressure)
+        where T : struct, IScalar<T> => grid.Read(volts, differentialPressure);
 
     /// <summary>The knots that a place is read between; one where it lies on a knot.</summary>
     private static IEnumerable<int> Around(ImmutableArray<double> knots, double at)

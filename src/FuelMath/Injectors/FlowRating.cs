@@ -187,27 +187,22 @@ public sealed class FlowRating
     internal double HeldMassFlow(double pascals, double kilograms) =>
         Carried(Exponent?.Held(pascals) ?? pascals, kilograms);
 
-    private double Carried(double pascals, double kilograms) =>
-        Exponent is null
-            ? Orifice
-                .CarriedMassFlow(
-                    new Real(massFlow),
-                    new Real(reference),
-                    new Real(referenceDensity),
-                    new Real(pascals),
-                    new Real(kilograms)
-                )
-                .Value
-            : Orifice
-                .PowerLawMassFlow(
-                    new Real(massFlow),
-                    new Real(reference),
-                    new Real(referenceDensity),
-                    new Real(pascals),
-                    new Real(kilograms),
-                    Exponent.ExponentSi
-                )
-                .Value;
+    private double Carried(double pascals, double kilograms) => MassFlow(new Real(pascals), new Real(kilograms)).Value;
+
+    /// <summary>
+    /// The static mass flow, kg/s, in any scalar: for solvers. A measured power of pressure is carried on beyond its readings;
+    /// the solver checks its answer afterwards.
+    /// </summary>
+    internal T MassFlow<T>(T differentialPressure, T density)
+        where T : struct, IScalar<T>
+    {
+        T rated = T.Of(massFlow);
+        T pressure = T.Of(reference);
+        T kilograms = T.Of(referenceDensity);
+        return Exponent is null
+            ? Orifice.CarriedMassFlow(rated, pressure, kilograms, differentialPressure, density)
+            : Orifice.PowerLawMassFlow(rated, pressure, kilograms, differentialPressure, density, Exponent.ExponentSi);
+    }
 
     private FlowRating With(double factor, MeasuredExponent? exponent, DataSource source) =>
         new(

@@ -255,6 +255,25 @@ public sealed class Injector
         return new(width, period, dead, effective, flow, mass, heldOpen, repeatable);
     }
 
+    /// <summary>
+    /// What a pulse of this width delivers, kg, in any scalar: the mass of <see cref="PulseAt"/>, with flow (kg/s) and dead
+    /// time (s) as variables.
+    /// </summary>
+    internal T Mass<T>(double width, double period, T flow, T dead)
+        where T : struct, IScalar<T>
+    {
+        if (width >= period)
+        {
+            return flow * period;
+        }
+
+        T effective = Pulse.EffectiveWidth(T.Of(width), dead);
+        T mass = Pulse.Mass(flow, effective, Correction.Read(effective));
+        return period - width < closing - (Guard.EdgeTolerance * period)
+            ? T.Select(T.Less(T.Of(0), effective), flow * period, mass)
+            : mass;
+    }
+
     private double MassOf(double flow, double effective) =>
         Pulse.Mass(new Real(flow), new Real(effective), new Real(Correction.SiAt(effective))).Value;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Internal;
+using FuelMath.Scalars;
 using FuelMath.Sources;
 using FuelMath.Tables;
 using UnitsNet;
@@ -92,6 +93,13 @@ public sealed class ShortPulseCorrection
 
     internal double SiAt(double effectiveWidth) =>
         curve is null || effectiveWidth >= linearFrom ? 0 : curve.At(effectiveWidth);
+
+    /// <summary>The correction, s, in any scalar.</summary>
+    internal T Read<T>(T effectiveWidth)
+        where T : struct, IScalar<T> =>
+        curve is null
+            ? T.Of(0)
+            : T.Select(T.Less(effectiveWidth, T.Of(linearFrom)), curve.Read(effectiveWidth), T.Of(0));
 
     /// <summary>The effective width on the rising branch at which width plus correction gives a time at static flow.</summary>
     internal double WidthFor(double timeAtStaticFlow) =>

@@ -23,6 +23,9 @@ internal sealed class CurveFit
     /// <summary>Where rounding hides the promise, no step has to make good on it: a share of the sum of squares.</summary>
     private const double Rounding = 1e-9;
 
+    /// <summary>The share of what its slope promises that a step must win. Source: [Armijo-1966].</summary>
+    private const double Sufficient = 0.1;
+
     private CurveFit(double[] parameters, double chiSquared, Matrix<double> design, int steps)
     {
         (Parameters, ChiSquared, Design, Steps) = (parameters, chiSquared, design, steps);
@@ -65,19 +68,26 @@ internal sealed class CurveFit
                 i => (readings[i] - Value(model, at, i)) / uncertainties[i]
             );
             Vector<double> move = Step(model, uncertainties, at, design, left);
+            HoldAtEnds(model, at, design, left, move);
             double promise = design.TransposeThisAndMultiply(left) * move;
             if (promise <= Math.Max(Settled * sum, Nothing))
             {
-                double[] last = [.. at.Select((p, j) => p + move[j])];
+                double[] last = Moved(model, at, move, 1);
                 double end = model.IsDefined(last) ? SumOf(model, readings, uncertainties, last) : sum;
                 return end < sum
                     ? new(last, end, DesignOf(model, uncertainties, last), step + 1)
                     : new(at, sum, design, step + 1);
             }
 
-            if (!TryMove(model, readings, uncertainties, move, ref at, ref sum))
+            if (
+                !TryMove(model, readings, uncertainties, move, promise, ref at, ref sum)
+                && !(model.HasCorners && TryEach(model, readings, uncertainties, design, left, ref at, ref sum))
+            )
             {
-                return promise <= Rounding * sum ? new(at, sum, design, step + 1) : throw Unsettled(sum, step + 1);
+                // In a corner no step leads down, though the slope of its one side promises so.
+                return promise <= Rounding * sum || model.HasCorners
+                    ? new(at, sum, design, step + 1)
+                    : throw Unsettled(sum, step + 1);
             }
         }
 
@@ -133,21 +143,53 @@ internal sealed class CurveFit
         return design.QR().Solve(left);
     }
 
-    private static bool TryMove<TModel>(
+    /// <summary>In a corner of one parameter another one may still lead down by itself.</summary>
+    private static bool TryEach<TModel>(
         TModel model,
         double[] readings,
         double[] uncertainties,
-        Vector<double> move,
+        Matrix<double> design,
+        Vector<double> left,
         ref double[] at,
         ref double sum
     )
         where TModel : IFitModel
     {
+        bool moved = false;
+        double before = sum;
+        for (int j = 0; at.Length > 1 && j < at.Length; j++)
+        {
+            Vector<double> column = design.Column(j);
+            Vector<double> move = Vector<double>.Build.Dense(at.Length);
+            move[j] = column * left / (column * column);
+            moved |= TryMove(model, readings, uncertainties, move, move[j] * (column * left), ref at, ref sum);
+        }
+
+        return moved && before - sum > Settled * before;
+    }
+
+    private static bool TryMove<TModel>(
+        TModel model,
+        double[] readings,
+        double[] uncertainties,
+        Vector<double> move,
+        double promise,
+        ref double[] at,
+        ref double sum
+    )
+        where TModel : IFitModel
+    {
+        // Beyond a corner a step may win next to nothing: there it must make good on a tenth of its slope.
+        double wanted = model.HasCorners ? 2 * Sufficient * promise : 0;
         double share = 1;
         for (int halving = 0; halving < MostHalvings; halving++, share /= 2)
         {
-            double[] next = [.. at.Select((p, j) => p + (share * move[j]))];
-            if (model.IsDefined(next) && SumOf(model, readings, uncertainties, next) is var less && less < sum)
+            double[] next = Moved(model, at, move, share);
+            if (
+                model.IsDefined(next)
+                && SumOf(model, readings, uncertainties, next) is var less
+                && less < sum - (share * wanted)
+            )
             {
                 (at, sum) = (next, less);
                 return true;
@@ -157,7 +199,46 @@ internal sealed class CurveFit
         return false;
     }
 
-    private static Matrix<double> DesignOf<TModel>(TModel model, double[] uncertainties, double[] at)
+    /// <summary>
+    /// A parameter that stands at its end stays there when the step would lead beyond; the others then take the step of Gauss
+    /// and Newton without it.
+    /// </summary>
+    private static void HoldAtEnds<TModel>(
+        TModel model,
+        double[] at,
+        Matrix<double> design,
+        Vector<double> left,
+        Vector<double> move
+    )
+        where TModel : IFitModel
+    {
+        bool[] held =
+        [
+            .. at.Select((p, j) => (p <= model.Lowest(j) && move[j] < 0) || (p >= model.Highest(j) && move[j] > 0)),
+        ];
+        if (!held.Contains(true))
+        {
+            return;
+        }
+
+        int[] free = [.. Enumerable.Range(0, at.Length).Where(j => !held[j])];
+        move.Clear();
+        if (free.Length > 0)
+        {
+            Vector<double> rest = Matrix<double>.Build.DenseOfColumns(free.Select(design.Column)).QR().Solve(left);
+            for (int k = 0; k < free.Length; k++)
+            {
+                move[free[k]] = rest[k];
+            }
+        }
+    }
+
+    private static double[] Moved<TModel>(TModel model, double[] at, Vector<double> move, double share)
+        where TModel : IFitModel =>
+        [.. at.Select((p, j) => Math.Clamp(p + (share * move[j]), model.Lowest(j), model.Highest(j)))];
+
+    /// <summary>The slope of each reading, in units of its uncertainty, by each parameter.</summary>
+    internal static Matrix<double> DesignOf<TModel>(TModel model, double[] uncertainties, double[] at)
         where TModel : IFitModel =>
         Matrix<double>.Build.Dense(
             uncertainties.Length,

@@ -21,6 +21,13 @@ internal static class ModelComparison
     /// </summary>
     internal static double Criterion(double chiSquared, int parameters) => chiSquared + (2 * parameters);
 
+    /// <summary>
+    /// The same with a prior weight for the model: less twice its logarithm, so that of many models tried none wins by their
+    /// number. Source: [Burnham-Anderson-2004] for prior weights.
+    /// </summary>
+    internal static double Criterion(double chiSquared, int parameters, double prior) =>
+        Criterion(chiSquared, parameters) - (2 * Math.Log(prior));
+
     /// <summary>The weight of each model: exp(-difference from the least / 2), made to sum to one. Source: [Burnham-Anderson-2004].</summary>
     internal static double[] Weights(double[] criteria)
     {

@@ -9,7 +9,18 @@ namespace FuelMath.Tests.Beliefs;
 /// <param name="Milliseconds">Effective width commanded.</param>
 /// <param name="ManifoldBar">Absolute manifold pressure; ambient is 1 bar.</param>
 /// <param name="Rpm">Speed.</param>
-internal sealed record Place(string Name, double Milliseconds, double ManifoldBar, double Rpm)
+/// <param name="Volts">Voltage of the supply.</param>
+/// <param name="Lambda">Lambda aimed at.</param>
+/// <param name="IsOpenLoop">Whether no sensor corrects there.</param>
+internal sealed record Place(
+    string Name,
+    double Milliseconds,
+    double ManifoldBar,
+    double Rpm,
+    double Volts = 14,
+    double Lambda = 1,
+    bool IsOpenLoop = false
+)
 {
     internal static readonly Place[] Five =
     [
@@ -24,6 +35,9 @@ internal sealed record Place(string Name, double Milliseconds, double ManifoldBa
 /// <summary>Makes observations from a truth: the factor is worked out here, by hand, not by the library.</summary>
 internal static class Observed
 {
+    /// <summary>The set that the observations belong to: one injector of 500 cm3/min, told as it is.</summary>
+    internal static FittedInjectors Set { get; } = Trade.Fitted(Trade.Injector(500), Trade.Injector(500));
+
     /// <summary>Flow factor, dead-time error in ms, pressure error in bar, share of boost missed, air ratio.</summary>
     internal static MixtureObservation[] Of(
         double flow = 1,
@@ -45,20 +59,30 @@ internal static class Observed
                     double delivered =
                         flow * Math.Sqrt(real / believed) * (p.Milliseconds - deadMilliseconds) / p.Milliseconds;
                     double factor = (air?.Invoke(p) ?? 1) / delivered * Math.Exp(scatter?.Invoke(i) ?? 0);
-                    return MixtureObservation.FromCorrection(
-                        p.Name,
-                        Trade.Milliseconds(p.Milliseconds + 1),
-                        Trade.Milliseconds(1),
-                        Pressure.FromBars(believed),
-                        new AbsolutePressure(Pressure.FromBars(p.ManifoldBar)),
-                        new AbsolutePressure(Pressure.FromBars(1)),
-                        RotationalSpeed.FromRevolutionsPerMinute(p.Rpm),
-                        Trade.Share(factor),
-                        Trade.Share(uncertainty)
-                    );
+                    return At(p, believed, Trade.Milliseconds(p.Milliseconds + 1), factor, uncertainty);
                 }
             ),
         ];
+
+    /// <summary>One observation with no correction in it and lambda over the one aimed at.</summary>
+    internal static MixtureObservation At(
+        Place place,
+        double believedBar,
+        Duration width,
+        double factor,
+        double uncertainty
+    ) =>
+        new(
+            place.Name,
+            Duration.FromSeconds(120 / place.Rpm),
+            Trade.Lambda(place.Lambda),
+            new AbsolutePressure(Pressure.FromBars(place.ManifoldBar)),
+            new AbsolutePressure(Pressure.FromBars(1)),
+            [Pressure.FromBars(believedBar)],
+            Trade.Warm,
+            ElectricPotential.FromVolts(place.Volts),
+            [new BankReading(1, [width], Trade.Share(1), Trade.Lambda(factor * place.Lambda), Trade.Share(uncertainty))]
+        );
 
     internal static double Share(CauseEstimate estimate) => ((Ratio)estimate.Value).DecimalFractions;
 

@@ -49,6 +49,56 @@ public sealed class CurveFitTests
         Assert.StartsWith("No solution for the least squares of a model:", error.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>|p| is never -1: (1 + |p|)^2 is least in the corner at 0, where its slope is 2 to one side and -2 to the other.</summary>
+    [Theory]
+    [InlineData(0.7)]
+    [InlineData(-3)]
+    [InlineData(100)]
+    public void Of_ACorner_IsFoundWhereTheSlopeIsNotZero(double start)
+    {
+        CurveFit fit = CurveFit.Of(new Corner(), [-1.0], [1.0], [start]);
+
+        Close.WithinOf(1, 1e-9, 0, fit.Parameters[0]);
+        Close.Within(1e-9, 1, fit.ChiSquared);
+    }
+
+    /// <summary>
+    /// By hand: p + q = 9 and q = 5 want p = 4. With p up to 2, (7 - q)^2 + (5 - q)^2 is least at q = 6, where it is 2.
+    /// </summary>
+    [Fact]
+    public void Of_AnEndOfWhatIsPossible_IsHeld()
+    {
+        CurveFit fit = CurveFit.Of(new Ended(), [9, 5], [1.0, 1.0], [0, 0]);
+
+        Assert.Equal(2, fit.Parameters[0]);
+        Close.Within(1e-9, 6, fit.Parameters[1]);
+        Close.Within(1e-9, 2, fit.ChiSquared);
+    }
+
+    private sealed class Corner : IFitModel
+    {
+        public int ParameterCount => 1;
+
+        public bool HasCorners => true;
+
+        public bool IsDefined(double[] parameters) => double.IsFinite(parameters[0]);
+
+        public T At<T>(T[] parameters, int reading)
+            where T : struct, IScalar<T> => T.Abs(parameters[0]);
+    }
+
+    private sealed class Ended : IFitModel
+    {
+        public int ParameterCount => 2;
+
+        public double Highest(int parameter) => parameter == 0 ? 2 : double.PositiveInfinity;
+
+        public bool IsDefined(double[] parameters) => parameters.All(double.IsFinite);
+
+        public T At<T>(T[] parameters, int reading)
+            where T : struct, IScalar<T> => reading == 0 ? parameters[0] + parameters[1] : parameters[1];
+    }
+
     private sealed class PowerLaw : IFitModel
     {
         public int ParameterCount => 2;

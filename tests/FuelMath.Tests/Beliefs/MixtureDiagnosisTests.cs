@@ -5,14 +5,14 @@ using UnitsNet;
 namespace FuelMath.Tests.Beliefs;
 
 /// <summary>From a known truth to observations, and back.</summary>
-public sealed class BeliefDiagnosisTests
+public sealed class MixtureDiagnosisTests
 {
     [Fact]
     public void Causes_NothingWrong_PutsNothingFirst()
     {
-        var diagnosis = new BeliefDiagnosis(Observed.Of());
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of());
 
-        Assert.Equal(BeliefCause.Nothing, diagnosis.Causes[0].Cause);
+        Assert.Equal(MixtureCause.NoError, diagnosis.Causes[0].Cause);
         Assert.All(diagnosis.Causes, c => Assert.True(c.Fits));
     }
 
@@ -22,15 +22,15 @@ public sealed class BeliefDiagnosisTests
     [InlineData(1.2)]
     public void Causes_FlowError_IsFoundAndSized(double flow)
     {
-        var diagnosis = new BeliefDiagnosis(Observed.Of(flow: flow));
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: flow));
         RankedCause first = diagnosis.Causes[0];
 
-        Assert.Equal(BeliefCause.Flow, first.Cause);
+        Assert.Equal(MixtureCause.InjectorFlow, first.Cause);
         Close.Within(1e-9, flow, Observed.Share(first.Estimates[0]));
 
         // Five equal observations of 0.5 %: the mean is known to 0.5 % over root 5.
         Close.Within(1e-9, flow * 0.005 / Math.Sqrt(5), ((Ratio)first.Estimates[0].StandardError).DecimalFractions);
-        Assert.False(diagnosis.Of(BeliefCause.DeadTime).Fits);
+        Assert.False(diagnosis.Of(MixtureCause.DeadTime).Fits);
     }
 
     [Theory]
@@ -39,18 +39,18 @@ public sealed class BeliefDiagnosisTests
     [InlineData(0.5)]
     public void Causes_DeadTimeError_IsFoundAndSized(double milliseconds)
     {
-        RankedCause first = new BeliefDiagnosis(Observed.Of(deadMilliseconds: milliseconds)).Causes[0];
+        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(deadMilliseconds: milliseconds)).Causes[0];
 
-        Assert.Equal(BeliefCause.DeadTime, first.Cause);
+        Assert.Equal(MixtureCause.DeadTime, first.Cause);
         Close.Within(1e-9, milliseconds, Observed.Milliseconds(first.Estimates[0]));
     }
 
     [Fact]
     public void Causes_FlowAndDeadTime_AreFoundTogether()
     {
-        RankedCause first = new BeliefDiagnosis(Observed.Of(flow: 0.9, deadMilliseconds: 0.2)).Causes[0];
+        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.9, deadMilliseconds: 0.2)).Causes[0];
 
-        Assert.Equal(BeliefCause.FlowAndDeadTime, first.Cause);
+        Assert.Equal(MixtureCause.InjectorFlowAndDeadTime, first.Cause);
         Close.Within(1e-9, 0.9, Observed.Share(first.Estimates[0]));
         Close.Within(1e-9, 0.2, Observed.Milliseconds(first.Estimates[1]));
     }
@@ -61,33 +61,35 @@ public sealed class BeliefDiagnosisTests
     [InlineData(0.5)]
     public void Causes_PressureErrorOfAFixedRail_IsFoundAndSized(double bar)
     {
-        RankedCause first = new BeliefDiagnosis(
+        RankedCause first = new MixtureDiagnosis(
+            Observed.Set,
             Observed.Of(pressureBar: bar, fixedRail: true, uncertainty: 0.002)
         ).Causes[0];
 
-        Assert.Equal(BeliefCause.Pressure, first.Cause);
+        Assert.Equal(MixtureCause.RailPressure, first.Cause);
         Close.Within(1e-8, bar, Observed.Bar(first.Estimates[0]));
-        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == BeliefCause.Flow);
+        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == MixtureCause.InjectorFlow);
     }
 
     /// <summary>A regulator that was believed to follow the manifold, and does not.</summary>
     [Fact]
     public void Causes_ReferenceHoseOff_IsFoundAndSized()
     {
-        RankedCause first = new BeliefDiagnosis(Observed.Of(boostShare: 1)).Causes[0];
+        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(boostShare: 1)).Causes[0];
 
-        Assert.Equal(BeliefCause.PressureReference, first.Cause);
+        Assert.Equal(MixtureCause.PressureReference, first.Cause);
         Close.Within(1e-9, 1, Observed.Share(first.Estimates[0]));
     }
 
     [Fact]
     public void Causes_AirModelOverSpeed_IsFoundAndSized()
     {
-        RankedCause first = new BeliefDiagnosis(
+        RankedCause first = new MixtureDiagnosis(
+            Observed.Set,
             Observed.Of(air: p => 0.9 * Math.Pow(1.2 / 0.9, (p.Rpm - 900) / 5100), uncertainty: 0.002)
         ).Causes[0];
 
-        Assert.Equal(BeliefCause.AirOverSpeed, first.Cause);
+        Assert.Equal(MixtureCause.AirModelOverSpeed, first.Cause);
         Close.Within(1e-9, 0.9, Observed.Share(first.Estimates[0]));
         Close.Within(1e-9, 1.2, Observed.Share(first.Estimates[1]));
     }
@@ -95,11 +97,12 @@ public sealed class BeliefDiagnosisTests
     [Fact]
     public void Causes_AirModelOverLoad_IsFoundAndSized()
     {
-        RankedCause first = new BeliefDiagnosis(
+        RankedCause first = new MixtureDiagnosis(
+            Observed.Set,
             Observed.Of(air: p => 1.1 * Math.Pow(0.8 / 1.1, (p.ManifoldBar - 0.35) / 1.55), uncertainty: 0.002)
         ).Causes[0];
 
-        Assert.Equal(BeliefCause.AirOverLoad, first.Cause);
+        Assert.Equal(MixtureCause.AirModelOverLoad, first.Cause);
         Close.Within(1e-9, 1.1, Observed.Share(first.Estimates[0]));
         Close.Within(1e-9, 0.8, Observed.Share(first.Estimates[1]));
     }
@@ -110,17 +113,21 @@ public sealed class BeliefDiagnosisTests
     [Fact]
     public void CannotBeToldFrom_ReferencedRegulator_PressureIsExactlyFlow()
     {
-        var diagnosis = new BeliefDiagnosis(Observed.Of(pressureBar: -0.6));
-        IndistinguishableCause pressure = diagnosis
-            .Of(BeliefCause.Flow)
-            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Pressure);
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(pressureBar: -0.6));
+        InseparableCause pressure = diagnosis
+            .Of(MixtureCause.InjectorFlow)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.RailPressure);
 
         Assert.Null(pressure.ConditionIndex);
-        Assert.Equal("exactly the same shape at these points", pressure.Why);
+        Assert.Equal("exactly the same shape in these readings", pressure.Why);
         Assert.True(pressure.Separation.DecimalFractions < 1e-6);
-        Close.Within(1e-8, -0.6, Observed.Bar(diagnosis.Of(BeliefCause.Pressure).Estimates[0]));
-        Close.Within(1e-9, Math.Sqrt(2.4 / 3), Observed.Share(diagnosis.Of(BeliefCause.Flow).Estimates[0]));
-        Close.Within(1e-9, diagnosis.Of(BeliefCause.Flow).Criterion, diagnosis.Of(BeliefCause.Pressure).Criterion);
+        Close.Within(1e-8, -0.6, Observed.Bar(diagnosis.Of(MixtureCause.RailPressure).Estimates[0]));
+        Close.Within(1e-9, Math.Sqrt(2.4 / 3), Observed.Share(diagnosis.Of(MixtureCause.InjectorFlow).Estimates[0]));
+        Close.Within(
+            1e-9,
+            diagnosis.Of(MixtureCause.InjectorFlow).Criterion,
+            diagnosis.Of(MixtureCause.RailPressure).Criterion
+        );
     }
 
     /// <summary>
@@ -130,9 +137,9 @@ public sealed class BeliefDiagnosisTests
     [Fact]
     public void DecidingTests_PressureAgainstFlow_GiveWhatEitherPredicts()
     {
-        IndistinguishableCause flow = new BeliefDiagnosis(Observed.Of(pressureBar: -0.6))
-            .Of(BeliefCause.Pressure)
-            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Flow);
+        InseparableCause flow = new MixtureDiagnosis(Observed.Set, Observed.Of(pressureBar: -0.6))
+            .Of(MixtureCause.RailPressure)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.InjectorFlow);
         DecidingTest step = flow.DecidingTests.Single(t => t.Kind == DecidingTestKind.PressureStep);
 
         Assert.Equal(
@@ -148,7 +155,7 @@ public sealed class BeliefDiagnosisTests
         );
         Assert.Equal(
             "Raise the base pressure by 1.00 bar, within what every part allows, tell the controller, and repeat the "
-                + "observation 'idle': the factor becomes 1.085 by pressure, 1.118 by flow.",
+                + "observation 'idle': lambda becomes 1.085 of the one aimed at by rail pressure, 1.118 by injector flow.",
             step.What
         );
     }
@@ -157,9 +164,9 @@ public sealed class BeliefDiagnosisTests
     [Fact]
     public void CannotBeToldFrom_ConstantAirError_IsExactlyFlow()
     {
-        IndistinguishableCause air = new BeliefDiagnosis(Observed.Of(air: _ => 1.1, fixedRail: true))
-            .Of(BeliefCause.Flow)
-            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Air);
+        InseparableCause air = new MixtureDiagnosis(Observed.Set, Observed.Of(air: _ => 1.1, fixedRail: true))
+            .Of(MixtureCause.InjectorFlow)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.AirModel);
 
         Assert.Null(air.ConditionIndex);
         Assert.Equal([DecidingTestKind.Bench], air.DecidingTests.Select(t => t.Kind));
@@ -172,11 +179,12 @@ public sealed class BeliefDiagnosisTests
     [Fact]
     public void DecidingTests_AirAgainstDeadTime_HalvesThePulses()
     {
-        IndistinguishableCause air = new BeliefDiagnosis(
+        InseparableCause air = new MixtureDiagnosis(
+            Observed.Set,
             Observed.Of(deadMilliseconds: 0.2, places: [Place.Five[0], Place.Five[4]])
         )
-            .Of(BeliefCause.DeadTime)
-            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.AirOverLoad);
+            .Of(MixtureCause.DeadTime)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.AirModelOverLoad);
         DecidingTest twice = air.DecidingTests.Single(t => t.Kind == DecidingTestKind.TwicePulses);
 
         Assert.Equal("idle", twice.Point);
@@ -197,11 +205,12 @@ public sealed class BeliefDiagnosisTests
     [InlineData(0.002, false)]
     public void CannotBeToldFrom_Scatter_Decides(double uncertainty, bool listed)
     {
-        RankedCause dead = new BeliefDiagnosis(Observed.Of(deadMilliseconds: 0.05, uncertainty: uncertainty)).Of(
-            BeliefCause.DeadTime
-        );
+        RankedCause dead = new MixtureDiagnosis(
+            Observed.Set,
+            Observed.Of(deadMilliseconds: 0.05, uncertainty: uncertainty)
+        ).Of(MixtureCause.DeadTime);
 
-        Assert.Equal(listed, dead.CannotBeToldFrom.Any(c => c.Cause == BeliefCause.Flow));
+        Assert.Equal(listed, dead.CannotBeToldFrom.Any(c => c.Cause == MixtureCause.InjectorFlow));
     }
 
     /// <summary>
@@ -212,64 +221,68 @@ public sealed class BeliefDiagnosisTests
     public void CannotBeToldFrom_NearlyOnePressure_IsListedForItsShape()
     {
         Place[] places = [new("a", 2, 1.00, 2000), new("b", 3, 1.03, 3000), new("c", 4, 1.06, 4000)];
-        IndistinguishableCause flow = new BeliefDiagnosis(
+        InseparableCause flow = new MixtureDiagnosis(
+            Observed.Set,
             Observed.Of(pressureBar: -0.6, fixedRail: true, uncertainty: 1e-5, places: places)
         )
-            .Of(BeliefCause.Pressure)
-            .CannotBeToldFrom.Single(c => c.Cause == BeliefCause.Flow);
+            .Of(MixtureCause.RailPressure)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.InjectorFlow);
 
-        Assert.True(flow.Separation.DecimalFractions > 2);
+        Assert.True(flow.Separation.DecimalFractions > 4);
         Assert.True(flow.ConditionIndex!.Value.DecimalFractions > 30);
         Assert.StartsWith(
-            "nearly the same shape at these points, condition index ",
+            "nearly the same shape in these readings, condition index ",
             flow.Why,
             StringComparison.Ordinal
         );
     }
 
     /// <summary>
-    /// Referenced regulator: flow, pressure and air are one thing. Of five single causes three shapes are left, and two
-    /// singular values are nothing.
+    /// Referenced regulator and a dead time that no pressure changes: flow, pressure, fuel and air are one thing. Of eight
+    /// single causes four shapes are left, and four singular values are nothing.
     /// </summary>
     [Fact]
     public void SingularValues_ReferencedRegulator_CountWhatIsIndependent()
     {
-        var diagnosis = new BeliefDiagnosis(Observed.Of(flow: 0.9));
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.9));
 
         Assert.Equal(
             [
-                BeliefCause.Flow,
-                BeliefCause.DeadTime,
-                BeliefCause.Pressure,
-                BeliefCause.PressureReference,
-                BeliefCause.Air,
+                "injector flow",
+                "dead time",
+                "rail pressure",
+                "reference of the regulator",
+                "fuel density",
+                "stoichiometric ratio of the fuel",
+                "air model",
+                "leak of the injector of chamber 1",
             ],
             diagnosis.Compared.ToArray()
         );
-        Assert.Equal(3, diagnosis.SingularValues.Count(v => v.DecimalFractions > 1e-9));
+        Assert.Equal(4, diagnosis.SingularValues.Count(v => v.DecimalFractions > 1e-9));
 
         // Columns of unit length: their squares sum to the number of columns.
-        Close.Within(1e-12, 5, diagnosis.SingularValues.Sum(v => v.DecimalFractions * v.DecimalFractions));
+        Close.Within(1e-12, 8, diagnosis.SingularValues.Sum(v => v.DecimalFractions * v.DecimalFractions));
     }
 
     [Fact]
     public void NotTried_OneObservation_SaysWhatIsMissing()
     {
-        var diagnosis = new BeliefDiagnosis(Observed.Of(flow: 0.9, places: [Place.Five[0]]));
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.9, places: [Place.Five[0]]));
 
         Assert.Equal(
             [
-                "flow and dead time: needs 2 observations or more",
-                "air model over load: needs 2 observations or more",
-                "air model over speed: needs 2 observations or more",
+                "injector flow and dead time: needs 2 readings or more",
+                "air model over load: needs 2 readings or more",
+                "air model over speed: needs 2 readings or more",
             ],
             diagnosis.NotTried.ToArray()
         );
-        Assert.Null(diagnosis.Of(BeliefCause.Flow).Probability);
+        Assert.Null(diagnosis.Of(MixtureCause.InjectorFlow).Probability);
         Words.Refused<ArgumentException>(
             "cause",
-            "Not tried: flow and dead time: needs 2 observations",
-            () => diagnosis.Of(BeliefCause.FlowAndDeadTime)
+            "Not tried: injector flow and dead time: needs 2 readings",
+            () => diagnosis.Of(MixtureCause.InjectorFlowAndDeadTime)
         );
     }
 
@@ -280,12 +293,12 @@ public sealed class BeliefDiagnosisTests
 
         Assert.Equal(
             [
-                "flow and dead time: needs observations at different pulse widths",
+                "injector flow and dead time: needs observations at different pulse widths",
                 "reference of the regulator: needs observations at a manifold pressure other than ambient",
                 "air model over load: needs observations at different manifold pressures",
                 "air model over speed: needs observations at different speeds",
             ],
-            new BeliefDiagnosis(Observed.Of(places: [one, one, one])).NotTried.ToArray()
+            new MixtureDiagnosis(Observed.Set, Observed.Of(places: [one, one, one])).NotTried.ToArray()
         );
     }
 
@@ -300,9 +313,10 @@ public sealed class BeliefDiagnosisTests
         for (int seed = 0; seed < 500; seed++)
         {
             var random = new Random(seed);
-            RankedCause cause = new BeliefDiagnosis(
+            RankedCause cause = new MixtureDiagnosis(
+                Observed.Set,
                 Observed.Of(flow: 0.85, deadMilliseconds: 0.2, uncertainty: 0.01, scatter: _ => 0.01 * Normal(random))
-            ).Of(BeliefCause.FlowAndDeadTime);
+            ).Of(MixtureCause.InjectorFlowAndDeadTime);
             flow += Holds(cause.Estimates[0], Trade.Share(0.85).DecimalFractions, q => ((Ratio)q).DecimalFractions);
             dead += Holds(cause.Estimates[1], 0.2, q => ((Duration)q).Milliseconds);
             first += cause.Fits ? 1 : 0;
@@ -315,80 +329,66 @@ public sealed class BeliefDiagnosisTests
         Assert.InRange(first / 500.0, 0.99 - 0.018, 1);
     }
 
-    /// <summary>Half of what a sensor holds and half of what it shows: the same truth.</summary>
+    /// <summary>Half of what a sensor holds and half of what it shows: the same truth as either alone.</summary>
     [Fact]
-    public void Factor_LambdaOrCorrection_IsTheSame()
+    public void Causes_LambdaOrCorrection_AreTheSame()
     {
-        var observation = new MixtureObservation(
-            "both",
-            Trade.Milliseconds(5),
-            Trade.Milliseconds(1),
-            Pressure.FromBars(3),
-            new AbsolutePressure(Pressure.FromBars(0.5)),
-            new AbsolutePressure(Pressure.FromBars(1)),
-            RotationalSpeed.FromRevolutionsPerMinute(2000),
-            Trade.Share(1.1),
-            Trade.Lambda(0.99),
-            Trade.Lambda(0.9),
-            Trade.Share(0.01)
-        );
+        // A flow of 1/1.21: 1.1 by the correction and 1.1 by what is left.
+        MixtureObservation Seen(double correction, double lambda) =>
+            new(
+                "both",
+                Trade.Milliseconds(30),
+                Trade.Lambda(0.9),
+                new(Pressure.FromBars(0.5)),
+                new(Pressure.FromBars(1)),
+                [Pressure.FromBars(3)],
+                Trade.Warm,
+                ElectricPotential.FromVolts(14),
+                [
+                    new BankReading(
+                        1,
+                        [Trade.Milliseconds(1 + (4 * correction))],
+                        Trade.Share(correction),
+                        Trade.Lambda(0.9 * lambda),
+                        Trade.Share(0.01)
+                    ),
+                ]
+            );
 
-        Close.Within(1e-12, 1.21, observation.Factor.DecimalFractions);
-        Close.Within(1e-12, 4, observation.EffectiveWidth.Milliseconds);
+        double Flow(double correction, double lambda) =>
+            Observed.Share(
+                new MixtureDiagnosis(Observed.Set, [Seen(correction, lambda)]).Of(MixtureCause.InjectorFlow).Estimates[
+                    0
+                ]
+            );
+
+        Close.Within(1e-9, 1 / 1.21, Flow(1.1, 1.1));
+        Close.Within(1e-9, 1 / 1.21, Flow(1.21, 1));
+        Close.Within(1e-9, 1 / 1.21, Flow(1, 1.21));
     }
 
-    /// <summary>Idle, 1.1 ms: a dead time 0.2 ms longer makes 1.1/0.9.</summary>
+    /// <summary>Idle, 1.1 ms: a dead time 0.2 ms longer makes ln(1.1/0.9).</summary>
     [Fact]
-    public void WorkingFor_ACause_EndsAtItsFactor()
+    public void WorkingFor_ACause_EndsAtItsLogarithm()
     {
-        var working = new BeliefDiagnosis(Observed.Of(deadMilliseconds: 0.2)).WorkingFor(BeliefCause.DeadTime, 0);
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(deadMilliseconds: 0.2));
+        var working = diagnosis.WorkingFor(diagnosis.Of(MixtureCause.DeadTime), 0);
 
-        Close.Within(1e-9, 1.1 / 0.9, working.Value);
-        Assert.Equal(["w", "dt"], working.Inputs.Select(i => i.Symbol.Name));
+        Close.Within(1e-9, Math.Log(1.1 / 0.9), working.Value);
+        Assert.Equal(["dt"], working.Inputs.Select(i => i.Symbol.Name));
+        Assert.Equal("'idle', bank 1", diagnosis.Readings[0]);
     }
 
     [Fact]
-    public void WorkingFor_NoSuchObservation_IsRefused() =>
+    public void WorkingFor_NoSuchReading_IsRefused()
+    {
+        var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of());
         Words.Refused<ArgumentOutOfRangeException>(
-            "observation",
+            "reading",
             "Must be from 0 to 4; it was 5.",
-            () => new BeliefDiagnosis(Observed.Of()).WorkingFor(BeliefCause.Flow, 5)
+            () => diagnosis.WorkingFor(diagnosis.Causes[0], 5)
         );
-
-    [Fact]
-    public void New_NoObservation_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "observations",
-            "A diagnosis (its observations) needs 1 or more points; 0 given.",
-            () => _ = new BeliefDiagnosis([])
-        );
-
-    [Fact]
-    public void Observation_PulseInsideTheDeadTime_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "pulseWidth",
-            "Must be longer than the dead time that was added, 1 ms; it was 1 ms.",
-            () =>
-                MixtureObservation.FromCorrection(
-                    "a",
-                    Trade.Milliseconds(1),
-                    Trade.Milliseconds(1),
-                    Pressure.FromBars(3),
-                    new AbsolutePressure(Pressure.FromBars(0.5)),
-                    new AbsolutePressure(Pressure.FromBars(1)),
-                    RotationalSpeed.FromRevolutionsPerMinute(2000),
-                    Trade.Share(1.1),
-                    Trade.Share(0.01)
-                )
-        );
-
-    [Fact]
-    public void Observation_NoUncertainty_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "relativeUncertainty",
-            "Must be finite and greater than zero; it was 0",
-            () => Observed.Of(uncertainty: 0)
-        );
+    }
 
     private static int Holds(CauseEstimate estimate, double truth, Func<IQuantity, double> number) =>
         number(estimate.Low) <= truth && truth <= number(estimate.High) ? 1 : 0;

@@ -1,0 +1,123 @@
+using FuelMath.Uncertainty;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>
+/// Kernel: fits a cause to logarithms of lambda. The sum of squares may have several valleys (more pressure gives more flow
+/// but eats into short pulses), so that the range of what is possible is looked over first and the deepest are descended.
+/// </summary>
+internal static class CauseFit
+{
+    /// <summary>How many valleys are descended.</summary>
+    private const int Descents = 3;
+
+    private const int Places = 40;
+
+    internal static CurveFit Of(CauseModel model, double[] logs, double[] uncertainties)
+    {
+        CurveFit? best = null;
+        NoSolutionException? refused = null;
+        foreach (double[] start in Starts(model, logs, uncertainties))
+        {
+            try
+            {
+                CurveFit fit = CurveFit.Of(model, logs, uncertainties, start);
+                best = best is null || fit.ChiSquared < best.ChiSquared ? fit : best;
+            }
+            catch (NoSolutionException unsettled)
+            {
+                refused = unsettled;
+            }
+        }
+
+        return best ?? throw refused!;
+    }
+
+    /// <summary>No change, and the deepest places of a look over the range.</summary>
+    private static IEnumerable<double[]> Starts(CauseModel model, double[] logs, double[] uncertainties)
+    {
+        yield return new double[model.ParameterCount];
+        if (Range(model) is not var (low, high))
+        {
+            yield break;
+        }
+
+        var seen = new List<(double[] At, double Sum)>();
+        for (int i = 0; i <= Places; i++)
+        {
+            double[] at = Place(model, logs, uncertainties, low + ((high - low) * i / Places));
+            seen.Add((at, model.IsDefined(at) ? Sum(model, logs, uncertainties, at) : double.PositiveInfinity));
+        }
+
+        IEnumerable<double[]> valleys = Enumerable
+            .Range(0, seen.Count)
+            .Where(i =>
+                double.IsFinite(seen[i].Sum)
+                && (i == 0 || seen[i].Sum <= seen[i - 1].Sum)
+                && (i == seen.Count - 1 || seen[i].Sum <= seen[i + 1].Sum)
+            )
+            .OrderBy(i => seen[i].Sum)
+            .Take(Descents)
+            .Select(i => seen[i].At);
+        foreach (double[] at in valleys)
+        {
+            yield return at;
+        }
+    }
+
+    /// <summary>The range that is looked over; none where the logarithm is straight in the parameters.</summary>
+    private static (double Low, double High)? Range(CauseModel model) =>
+        model.Cause switch
+        {
+            MixtureCause.DeadTime or MixtureCause.InjectorFlowAndDeadTime => DeadTimes(model),
+            MixtureCause.RailPressure => (-0.95, 3),
+            MixtureCause.PressureReference => (-2, 2),
+            MixtureCause.OneInjectorFlow => (-0.95, 3),
+            MixtureCause.OneInjectorLeak => (0, 0.5),
+            _ => null,
+        };
+
+    /// <summary>Dead times that leave something of every pulse, and none negative, in ms.</summary>
+    private static (double Low, double High) DeadTimes(CauseModel model)
+    {
+        double longest = model.Readings.Min(r => r.Widths.Max()) * 1e3;
+        return (-longest, longest);
+    }
+
+    /// <summary>The parameters at a place; a factor beside it is the one that fits best there.</summary>
+    private static double[] Place(CauseModel model, double[] logs, double[] uncertainties, double at)
+    {
+        if (model.Cause != MixtureCause.InjectorFlowAndDeadTime)
+        {
+            return [at];
+        }
+
+        double[] start = [0, at];
+        if (!model.IsDefined(start))
+        {
+            return start;
+        }
+
+        (double sum, double weights) = (0, 0);
+        for (int i = 0; i < logs.Length; i++)
+        {
+            double weight = 1 / (uncertainties[i] * uncertainties[i]);
+            sum += weight * (model.At(start, i) - logs[i]);
+            weights += weight;
+        }
+
+        return [sum / weights, at];
+    }
+
+    private static double Sum(CauseModel model, double[] logs, double[] uncertainties, double[] at)
+    {
+        double sum = 0;
+        for (int i = 0; i < logs.Length; i++)
+        {
+            double left = (logs[i] - model.At(at, i)) / uncertainties[i];
+            sum += left * left;
+        }
+
+        return sum;
+    }
+}

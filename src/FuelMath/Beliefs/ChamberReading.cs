@@ -1,0 +1,34 @@
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>Lambda of a single cylinder or rotor, read in its own exhaust port.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class ChamberReading
+{
+    /// <summary>Sets down a reading.</summary>
+    /// <param name="chamber">The chamber, counted from 1.</param>
+    /// <param name="observed">Its lambda, settled.</param>
+    /// <param name="relativeUncertainty">Standard uncertainty of that lambda, as a share; above 0 % and up to 50 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public ChamberReading(int chamber, Lambda observed, Ratio relativeUncertainty)
+    {
+        Chamber = Guard.InRange(chamber, 1, int.MaxValue, nameof(chamber));
+        Guard.Positive(observed.Si, nameof(observed));
+        UncertaintySi = BankReading.Checked(relativeUncertainty, nameof(relativeUncertainty));
+        (Observed, RelativeUncertainty) = (observed, relativeUncertainty);
+    }
+
+    /// <summary>The chamber, counted from 1.</summary>
+    public int Chamber { get; }
+
+    /// <summary>Its lambda.</summary>
+    public Lambda Observed { get; }
+
+    /// <summary>Standard uncertainty of that lambda, as a share.</summary>
+    public Ratio RelativeUncertainty { get; }
+
+    internal double UncertaintySi { get; }
+}

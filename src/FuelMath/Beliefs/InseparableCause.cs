@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>A cause that would have shown nearly the same readings, and the tests that would tell.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class InseparableCause
+{
+    internal InseparableCause(
+        MixtureCause cause,
+        int? chamber,
+        string name,
+        Ratio separation,
+        Ratio? conditionIndex,
+        string why,
+        ImmutableArray<DecidingTest> tests
+    )
+    {
+        (Cause, Chamber, Name) = (cause, chamber, name);
+        (Separation, ConditionIndex, Why, DecidingTests) = (separation, conditionIndex, why, tests);
+    }
+
+    /// <summary>The other cause.</summary>
+    public MixtureCause Cause { get; }
+
+    /// <summary>Its chamber, counted from 1; null for a cause of all of them.</summary>
+    public int? Chamber { get; }
+
+    /// <summary>The other cause in words.</summary>
+    public string Name { get; }
+
+    /// <summary>How far apart the two lie at their nearest, in standard deviations of all readings together.</summary>
+    public Ratio Separation { get; }
+
+    /// <summary>
+    /// The scaled condition index of the sensitivities of the two: 1 at right angles, above 30 nearly the same shape; null
+    /// when they are exactly the same, or where one of them is no error. Source: [Belsley-1980] chapter 3.
+    /// </summary>
+    public Ratio? ConditionIndex { get; }
+
+    /// <summary>Why they cannot be told apart, in words.</summary>
+    public string Why { get; }
+
+    /// <summary>What would tell, the most telling first.</summary>
+    public ImmutableArray<DecidingTest> DecidingTests { get; }
+}

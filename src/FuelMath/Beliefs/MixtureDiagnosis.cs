@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>
+/// From corrections and lambda readings of a running engine to what may be wrong: the prediction of
+/// <see cref="FittedInjectors"/> run backwards, one cause at a time; how large each would be; what cannot be told apart; and
+/// which test would tell.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Each cause is the prediction with that one input changed: injector flow, dead time, rail pressure, reference of the
+/// regulator, density or stoichiometric ratio of the fuel, air model, or the injector of one chamber. Ratings, dead-time
+/// tables over pressure and voltage, short-pulse corrections and stages are those of the set. Each is fitted by least squares
+/// of the logarithm of lambda, a reading counting by its own uncertainty, with exact slopes.
+/// </para>
+/// <para>
+/// Causes are ranked by Akaike's criterion, with prior weights so that the number of causes tried blames none. Two cannot be told apart when the nearest that one comes to the other is less
+/// than four standard deviations of the readings, or when the condition index of their sensitivities is above 30. Errors of
+/// flow, density, stoichiometric ratio and air are always exactly the same to a running engine. An air table that is free at
+/// each point fits anything and is not in the list.
+/// </para>
+/// <para>
+/// Caution: never run an engine leaner than intended to get a reading. Source: [Akaike-1974]; [Burnham-Anderson-2004] for
+/// weights; [Belsley-1980] chapter 3 for the index. Immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Diagnose" />
+/// </example>
+public sealed class MixtureDiagnosis
+{
+    private readonly CauseRanking ranking;
+
+    /// <summary>Diagnoses observations.</summary>
+    /// <param name="presumed">What is taken to be fitted, with what the controller was told: injectors, fuel, banks, limits.</param>
+    /// <param name="observations">One or more; several at different loads and speeds say more. Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is none, or one does not belong to the set, says nothing, or holds a correction at its limit without the lambda.
+    /// </exception>
+    /// <exception cref="OutsideTableException">A table does not reach what is presumed and refuses.</exception>
+    /// <exception cref="NoSolutionException">A fit does not settle.</exception>
+    public MixtureDiagnosis(FittedInjectors presumed, IEnumerable<MixtureObservation> observations)
+    {
+        ArgumentNullException.ThrowIfNull(presumed);
+        ArgumentNullException.ThrowIfNull(observations);
+        (Presumed, Observations) = (presumed, [.. observations]);
+        Guard.AtLeast(1, Observations.Length, "A diagnosis (its observations)", nameof(observations));
+        ranking = new CauseRanking(presumed, Observations);
+        (Causes, NotTried) = (ranking.Causes, ranking.NotTried);
+        (SingularValues, Compared) = (ranking.SingularValues, ranking.Compared);
+        Readings = [.. Enumerable.Range(0, ranking.ReadingCount).Select(ranking.ReadingName)];
+    }
+
+    /// <summary>What is taken to be fitted.</summary>
+    public FittedInjectors Presumed { get; }
+
+    /// <summary>The observations.</summary>
+    public ImmutableArray<MixtureObservation> Observations { get; }
+
+    /// <summary>The readings in the order in which they count: observation by observation, banks and then chambers.</summary>
+    public ImmutableArray<string> Readings { get; }
+
+    /// <summary>The causes, the best supported first.</summary>
+    public ImmutableArray<RankedCause> Causes { get; }
+
+    /// <summary>Causes that these readings could not show at all, each with what they lack.</summary>
+    public ImmutableArray<string> NotTried { get; }
+
+    /// <summary>The causes, by name, whose sensitivities make the columns of the design, each by one error.</summary>
+    public ImmutableArray<string> Compared { get; }
+
+    /// <summary>
+    /// The singular values of that design with columns of unit length, the largest first: as many of them as are not near
+    /// zero, so many independent things do the readings say.
+    /// </summary>
+    public ImmutableArray<Ratio> SingularValues { get; }
+
+    /// <summary>How the logarithm of lambda over the one aimed at comes about with a cause in it, with formula and numbers.</summary>
+    /// <param name="cause">One of <see cref="Causes"/>.</param>
+    /// <param name="reading">The reading, counted from 0 in <see cref="Readings"/>.</param>
+    /// <returns>The working.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="cause"/> is null.</exception>
+    /// <exception cref="ArgumentException">The cause is none of this diagnosis.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such reading.</exception>
+    public Scalars.Working WorkingFor(RankedCause cause, int reading)
+    {
+        ArgumentNullException.ThrowIfNull(cause);
+        return Causes.Contains(cause)
+            ? ranking.WorkingFor(
+                cause.Cause,
+                cause.Chamber,
+                Guard.InRange(reading, 0, Readings.Length - 1, nameof(reading))
+            )
+            : throw new ArgumentException("Must be a cause of this diagnosis.", nameof(cause));
+    }
+
+    /// <summary>A cause of all chambers by its name.</summary>
+    /// <param name="cause">The cause.</param>
+    /// <returns>How it was ranked.</returns>
+    /// <exception cref="ArgumentException">The readings could not show it, or it belongs to one chamber.</exception>
+    public RankedCause Of(MixtureCause cause) =>
+        CauseKinds.IsOfOneChamber(cause)
+            ? throw new ArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
+            : Find(cause, null);
+
+    /// <summary>A cause of one chamber.</summary>
+    /// <param name="cause">The cause, one of a single injector.</param>
+    /// <param name="chamber">The chamber, counted from 1.</param>
+    /// <returns>How it was ranked.</returns>
+    /// <exception cref="ArgumentException">The readings could not show it, or it belongs to all chambers.</exception>
+    public RankedCause Of(MixtureCause cause, int chamber) =>
+        CauseKinds.IsOfOneChamber(cause)
+            ? Find(cause, chamber)
+            : throw new ArgumentException($"{cause} belongs to all chambers.", nameof(cause));
+
+    private RankedCause Find(MixtureCause cause, int? chamber) =>
+        Causes.FirstOrDefault(c => c.Cause == cause && c.Chamber == chamber)
+        ?? throw new ArgumentException($"Not tried: {string.Join("; ", NotTried)}.", nameof(cause));
+}

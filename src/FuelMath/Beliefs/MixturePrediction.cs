@@ -1,0 +1,116 @@
+using FuelMath.Formulas;
+using FuelMath.Injectors;
+using FuelMath.Scalars;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>
+/// Kernel: the lambda of a reading as the fitted injectors would make it, with one or more inputs changed. The same
+/// injectors, ratings, dead-time tables and short-pulse corrections as in <see cref="FittedInjectors"/>, in any scalar.
+/// </summary>
+internal static class MixturePrediction
+{
+    /// <summary>The logarithm of lambda over the one aimed at.</summary>
+    /// <param name="set">What is fitted, as it is presumed.</param>
+    /// <param name="seen">The reading.</param>
+    /// <param name="change">What differs.</param>
+    /// <param name="referencePressure">The pressure that a leak is given at, Pa.</param>
+    internal static T LogLambda<T>(
+        FittedInjectors set,
+        SeenMixture seen,
+        in InputChange<T> change,
+        double referencePressure
+    )
+        where T : struct, IScalar<T>
+    {
+        T fuel = Fuel(set, seen, change, referencePressure);
+        T air = T.Of(seen.Air);
+        T stoichiometric = T.Of(set.Fuel.StoichiometricRatio.Si);
+        air = change.Air is { } a ? air * a : air;
+        stoichiometric = change.Stoichiometric is { } s ? stoichiometric * s : stoichiometric;
+        return T.Log(Combustion.Lambda(air, fuel, stoichiometric) / seen.State.Target);
+    }
+
+    /// <summary>The fuel of the chambers of a reading in one cycle, kg.</summary>
+    internal static T Fuel<T>(FittedInjectors set, SeenMixture seen, in InputChange<T> change, double referencePressure)
+        where T : struct, IScalar<T>
+    {
+        T fuel = T.Of(0);
+        for (int s = 0; s < seen.Widths.Length; s++)
+        {
+            if (seen.Widths[s] > 0)
+            {
+                fuel += OfStage(set.Stages[s], s, seen, change);
+            }
+        }
+
+        if (change.ChamberLeak is { } leak && seen.Chambers.Contains(change.Chamber))
+        {
+            fuel += leak * T.Sqrt(PressureOf(seen.State, 0, change) / referencePressure) * seen.State.Cycle;
+        }
+
+        return fuel;
+    }
+
+    /// <summary>The pressure across the injectors of a stage, Pa.</summary>
+    internal static T PressureOf<T>(ObservedState state, int stage, in InputChange<T> change)
+        where T : struct, IScalar<T>
+    {
+        T pressure = T.Of(state.Pressures[stage]);
+        pressure = change.Pressure is { } more ? pressure + more : pressure;
+        return change.Reference is { } share ? pressure - (share * state.Boost) : pressure;
+    }
+
+    private static T OfStage<T>(FittedStage stage, int index, SeenMixture seen, in InputChange<T> change)
+        where T : struct, IScalar<T>
+    {
+        ObservedState state = seen.State;
+        T pressure = PressureOf(state, index, change);
+        T density = T.Of(state.Density);
+        density = change.Density is { } factor ? density * factor : density;
+        T sum = T.Of(0);
+        T mass = T.Of(0);
+        Injector? last = null;
+        foreach (int chamber in seen.Chambers)
+        {
+            Injector injector = stage.Fitted[chamber];
+            if (!ReferenceEquals(injector, last))
+            {
+                // Injectors that are one and the same deliver the same.
+                mass = OfInjector(
+                    injector,
+                    seen.Widths[index],
+                    state.Periods[index],
+                    state.Volts,
+                    pressure,
+                    density,
+                    change
+                );
+                last = injector;
+            }
+
+            // Flow only scales what an injector delivers.
+            sum += change.ChamberFlow is { } own && chamber == change.Chamber ? mass * own : mass;
+        }
+
+        return sum * state.Pulses[index];
+    }
+
+    private static T OfInjector<T>(
+        Injector injector,
+        double width,
+        double period,
+        double volts,
+        T pressure,
+        T density,
+        in InputChange<T> change
+    )
+        where T : struct, IScalar<T>
+    {
+        T flow = injector.Rating.MassFlow(pressure, density);
+        flow = change.Flow is { } factor ? flow * factor : flow;
+        T dead = injector.DeadTime.Read(volts, pressure);
+        dead = change.DeadTime is { } more ? dead + more : dead;
+        return injector.Mass(width, period, flow, dead);
+    }
+}
