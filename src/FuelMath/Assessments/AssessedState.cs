@@ -34,18 +34,11 @@ public sealed class AssessedState
             SystemState state = system.Solve(point);
             return new(basis, state, null, state.Verdict);
         }
-        catch (Exception refusal) when (IsRefusal(refusal))
+        catch (Exception refusal) when (refusal is IRefusal)
         {
             return new(basis, null, refusal, Verdict.Of([Refused(refusal, basis)]));
         }
     }
-
-    /// <summary>
-    /// What solving refuses with: no state, data that do not reach the point, a property that nobody gave, a command that
-    /// does not fit.
-    /// </summary>
-    private static bool IsRefusal(Exception refusal) =>
-        refusal is NoSolutionException or ArgumentException or InvalidOperationException;
 
     private static Finding Refused(Exception refusal, StateBasis basis)
     {
@@ -65,7 +58,7 @@ public sealed class AssessedState
             ),
             _ => (
                 "state",
-                $"The system is not described at this point{Words(basis)}",
+                $"A property is not known at this point{Words(basis)}",
                 ExceptionText.Sentence(refusal).Trim().TrimEnd('.'),
                 "a description"
             ),

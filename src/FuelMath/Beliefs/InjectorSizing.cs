@@ -176,7 +176,7 @@ public sealed class InjectorSizing
         }
         catch (OutsideTableException outside)
         {
-            reasons.Add($"its data do not reach the peak: {outside.Message}");
+            reasons.Add($"its data do not reach the peak: {ExceptionText.Sentence(outside)}");
         }
 
         try
@@ -191,7 +191,7 @@ public sealed class InjectorSizing
         }
         catch (OutsideTableException outside)
         {
-            reasons.Add($"its data do not reach idle: {outside.Message}");
+            reasons.Add($"its data do not reach idle: {ExceptionText.Sentence(outside)}");
         }
 
         return new(

@@ -21,7 +21,7 @@ internal static class CharacterizationFindings
         if (of.DeadTime.InSi() < 0)
         {
             findings.Add(
-                new(
+                new Finding(
                     FindingCode.DeadTimeNegative,
                     Severity.Warning,
                     "injector",
@@ -30,7 +30,7 @@ internal static class CharacterizationFindings
                     "not negative",
                     Model,
                     "Check whether the bench adds a dead time of its own, the unit of the widths, and the longest pulses."
-                )
+                ).WithQuantities(of.DeadTime, SiUnits.Duration(0))
             );
         }
 

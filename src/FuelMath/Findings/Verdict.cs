@@ -60,7 +60,8 @@ public sealed class Verdict
         return all.IsEmpty
             ? Of([Nothing])
             : Of(
-                all.SelectMany(v => v.Findings).DistinctBy(f => (f.Code, f.Severity, f.Part, f.What, f.Value, f.Limit))
+                all.SelectMany(v => v.Findings)
+                    .DistinctBy(f => (f.Code, f.Severity, f.IsNotKnown, f.Part, f.What, f.Value, f.Limit))
             );
     }
 

@@ -109,7 +109,7 @@ public sealed class HoseRating
         if (pressure > allowed)
         {
             found.Add(
-                new(
+                new Finding(
                     FindingCode.HoseOverPressure,
                     Severity.Danger,
                     hose.Name,
@@ -118,14 +118,14 @@ public sealed class HoseRating
                     Show.Bar(allowed.Si),
                     Source,
                     "Use a hose that is rated for it, keep it cooler, or lower the pressure."
-                )
+                ).WithQuantities(pressure.AboveAmbient, allowed.AboveAmbient)
             );
         }
 
         if (hose.CoilDiameter is { } coil && coil.InSi() / 2 < LeastBendRadius.InSi() * (1 - Guard.EdgeTolerance))
         {
             found.Add(
-                new(
+                new Finding(
                     FindingCode.HoseBentTight,
                     Severity.Warning,
                     hose.Name,
@@ -134,7 +134,7 @@ public sealed class HoseRating
                     Guard.Show(LeastBendRadius, LeastBendRadius.Unit),
                     Source,
                     "Route it wider, or use an elbow: a kinked hose closes and its liner cracks."
-                )
+                ).WithQuantities(SiUnits.Length(coil.InSi() / 2), LeastBendRadius)
             );
         }
 

@@ -89,7 +89,7 @@ public sealed class VelocityGuideline
             ? []
             :
             [
-                new(
+                new Finding(
                     FindingCode.HoseVelocityHigh,
                     side == LineSide.Suction ? Severity.Warning : Severity.Note,
                     hose.Name,
@@ -100,7 +100,7 @@ public sealed class VelocityGuideline
                     side == LineSide.Suction
                         ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
                         : "Pressure losses grow with its square; a larger bore costs little."
-                ),
+                ).WithQuantities(SiUnits.Speed(velocity), limit),
             ];
     }
 }

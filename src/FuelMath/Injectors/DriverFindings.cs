@@ -24,7 +24,7 @@ internal static class DriverFindings
         if (tooMuch)
         {
             findings.Add(
-                new(
+                new Finding(
                     FindingCode.DriverOverloaded,
                     Severity.Danger,
                     "driver",
@@ -33,7 +33,7 @@ internal static class DriverFindings
                     Guard.Show(limit, limit.Unit),
                     source,
                     "Fit a driver that limits the current, or a ballast resistor, before switching on."
-                )
+                ).WithQuantities(drawn, limit)
             );
         }
 

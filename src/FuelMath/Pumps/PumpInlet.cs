@@ -81,7 +81,7 @@ public sealed class PumpInlet
             ? []
             :
             [
-                new(
+                new Finding(
                     FindingCode.SuctionHeadLow,
                     Margin.Boils ? Severity.Danger : Severity.Warning,
                     "pump inlet",
@@ -92,7 +92,7 @@ public sealed class PumpInlet
                     Guard.Show(headRequired, headRequired.Unit),
                     source,
                     "Flood the inlet, shorten and widen the suction side, move the fine filter behind the pump, or cool the fuel."
-                ),
+                ).WithQuantities(SiUnits.Length(available), headRequired),
             ];
     }
 }

@@ -47,7 +47,7 @@ public static class FuseCheck
         if (steady > wire)
         {
             found.Add(
-                new(
+                new Finding(
                     FindingCode.ConductorOverloaded,
                     Severity.Danger,
                     "conductor",
@@ -56,14 +56,14 @@ public static class FuseCheck
                     Amperes(wire),
                     source,
                     "A thicker conductor: this one overheats without ever blowing its fuse."
-                )
+                ).WithQuantities(steadyCurrent, ampacity)
             );
         }
 
         if (fuse > wire)
         {
             found.Add(
-                new(
+                new Finding(
                     FindingCode.FuseTooLarge,
                     Severity.Danger,
                     "fuse",
@@ -72,14 +72,14 @@ public static class FuseCheck
                     Amperes(wire),
                     source,
                     "A smaller fuse or a thicker conductor: a short would burn the wire before the fuse opens."
-                )
+                ).WithQuantities(rating, ampacity)
             );
         }
 
         if (steady > part * fuse)
         {
             found.Add(
-                new(
+                new Finding(
                     FindingCode.FuseLoaded,
                     Severity.Warning,
                     "fuse",
@@ -88,7 +88,7 @@ public static class FuseCheck
                     Amperes(part * fuse),
                     source,
                     "A larger fuse, if the conductor allows it: this one ages and opens while driving, and the engine leans out."
-                )
+                ).WithQuantities(steadyCurrent, SiUnits.ElectricCurrent(part * fuse))
             );
         }
 

@@ -200,6 +200,9 @@ internal static class VerdictCases
             believed: believed
         );
 
+    /// <summary>The rig, for cases of their own.</summary>
+    internal static FuelSystem Healthy => Rig();
+
     private static Fuel Blend =>
         FuelBlend.ByVolume(
             "E10 of the workshop",
@@ -227,7 +230,7 @@ internal static class VerdictCases
     }
 
     /// <summary>The same system whose controller was told another reference of the rail.</summary>
-    internal static FuelSystem Told(FuelSystem system, RailReference reference) =>
+    internal static FuelSystem Told(FuelSystem system, RailReference reference, double bars = 3) =>
         new(
             system.Name,
             system.Fuel,
@@ -237,7 +240,12 @@ internal static class VerdictCases
                 s.Name,
                 s.Discharge,
                 s.PulsesPerCycle,
-                s.Belief.WithRailReference(reference),
+                new ControllerBelief(
+                    s.Belief.Injector,
+                    Pressure.FromBars(bars),
+                    s.Belief.Fuel,
+                    s.Belief.FuelTemperature
+                ).WithRailReference(reference),
                 s.Seats
             )),
             system.Staging,

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using FuelMath.Findings;
 using FuelMath.Networks;
 using FuelMath.Tables;
 using UnitsNet;
@@ -92,5 +94,57 @@ public sealed class SurgeTankTests
             "Must be finite and greater than zero; it was ",
             () => _ = new SurgeTank("surge", Volume.FromLiters(0))
         );
+    }
+
+    /// <summary>200 L/h go, 150 come, 144 s: a danger without end or for as long; three quarters of a full tank are 108 s.</summary>
+    [Theory]
+    [InlineData(150, null, Severity.Danger)]
+    [InlineData(150, 200.0, Severity.Danger)]
+    [InlineData(150, 120.0, Severity.Warning)]
+    [InlineData(150, 100.0, Severity.Note)]
+    [InlineData(400, null, null)]
+    [InlineData(400, 200.0, null)]
+    public void Check_ATankThatDrains_SaysHowLongItLasts(double load, double? seconds, Severity? expected)
+    {
+        SurgeTankBalance balance = Tank.BalanceIn(With(load), "lift a");
+
+        ImmutableArray<Finding> found = seconds is { } time
+            ? balance.Check(Duration.FromSeconds(time))
+            : balance.Check();
+
+        Assert.Equal(expected is null ? 0 : 1, found.Length);
+        if (expected is not null)
+        {
+            Assert.Equal(
+                (FindingCode.SurgeTankDrains, expected, "surge"),
+                (found[0].Code, found[0].Severity, found[0].Part)
+            );
+            Close.Within(1e-7, 144, ((Duration)found[0].ValueQuantity!).Seconds);
+        }
+    }
+
+    /// <summary>175 L/h drawn, 135 L/h brought: 2 L are gone in 180 s, and a verdict on it is "do not run".</summary>
+    [Fact]
+    public void Check_DrainingWithoutEnd_ComesToDoNotRun()
+    {
+        // 500 - 100 u = 185.7 u: 1.75; 81 - 50 u = 10 u: 1.35.
+        var state = Fuel(
+                Fixed("tank", 0),
+                Fixed("surge", 0),
+                Fixed("engine", 0),
+                Junction("lifted"),
+                Junction("out"),
+                NetworkLink.Pump("lift", "tank", "lifted", Straight(OutsideRange.Extend, (0, 81), (100, 31))),
+                Linear("line", "lifted", "surge", 10),
+                NetworkLink.Pump("main", "surge", "out", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
+                Linear("load", "out", "engine", 1300.0 / 7)
+            )
+            .Solve();
+        SurgeTankBalance balance = Tank.BalanceIn(state, "lift");
+
+        Close.Within(1e-7, 135, balance.LiftFlow.LitersPerHour);
+        Close.Within(1e-7, 175, balance.DrawnFlow.LitersPerHour);
+        Close.Within(1e-7, 180, balance.LastsWithLift().Seconds);
+        Assert.Equal(VerdictKind.DoNotRun, Verdict.Of(balance.Check()).Kind);
     }
 }
