@@ -127,7 +127,7 @@ public sealed class SystemExamples
         SystemState state = system.Solve(Standing());
 
         #region TankWarming
-        TankWarming tank = FuelMath.Systems.TankWarming.FromState(
+        TankWarmingBounds tank = TankWarmingBounds.FromState(
             system,
             state,
             fuelMass: Mass.FromKilograms(8),
@@ -135,10 +135,12 @@ public sealed class SystemExamples
             lossAtExcess: Power.FromWatts(30),
             excess: TemperatureDelta.FromKelvins(10)
         );
-        Temperature afterAnHour = tank.TemperatureAfter(Duration.FromHours(1)); // 33 °C
-        Temperature settled = tank.SettledTemperature; // 49 °C
+        Ratio returned = tank.ReturnedShare; // 100 %: the engine stands, and both bounds meet
+        Temperature afterAnHour = tank.Most.TemperatureAfter(Duration.FromHours(1)); // 33 °C
+        Temperature settled = tank.Most.SettledTemperature; // 49 °C
         #endregion
 
+        Assert.Equal(100, returned.Percent, 1e-6);
         Assert.Equal(32.6, afterAnHour.DegreesCelsius, 0.1);
         Assert.Equal(49.3, settled.DegreesCelsius, 0.1);
     }

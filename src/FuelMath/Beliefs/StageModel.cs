@@ -49,6 +49,9 @@ internal sealed class StageModel
     /// <summary>The longest pulse after which all of them still close.</summary>
     internal double LargestWidth { get; private set; }
 
+    /// <summary>The longest dead time of its injectors, s.</summary>
+    internal double LongestDeadTime { get; private set; }
+
     /// <summary>Makes the injectors differ from their description.</summary>
     /// <param name="flowScales">What the static flow of each is multiplied by.</param>
     /// <param name="deadTime">What is added to the dead time of all, s.</param>
@@ -80,16 +83,19 @@ internal sealed class StageModel
     {
         double smallest = 0;
         double closing = 0;
+        double longest = 0;
         for (int i = 0; i < injectors.Length; i++)
         {
             Injector injector = injectors[i];
             double pressure = differentialPressures[i];
             deadTimes[i] = pulsed ? Math.Max(injector.DeadTime.HeldAt(volts, pressure) + longer, 0) : 0;
             flows[i] = injector.Rating.HeldMassFlow(pressure, density) * (scales?[i] ?? 1);
+            longest = Math.Max(longest, deadTimes[i]);
             smallest = Math.Max(smallest, deadTimes[i] + injector.LeastEffectiveWidthSi);
             closing = Math.Max(closing, injector.ClosingTime.InSi());
         }
 
+        LongestDeadTime = longest;
         SmallestPulseSi = smallest;
         SmallestWidth = Math.Min(smallest, Period);
         LargestWidth = Math.Max(Period - closing, SmallestWidth);

@@ -14,6 +14,8 @@ internal static class Show
 
     internal static string Volts(double volts) => Number(volts, "0.00", "V");
 
+    internal static string Amperes(double amperes) => Number(amperes, "0.00", "A");
+
     internal static string Milliseconds(double seconds) => Number(seconds * 1000, "0.000", "ms");
 
     internal static string MetersPerSecond(double speed) => Number(speed, "0.00", "m/s");

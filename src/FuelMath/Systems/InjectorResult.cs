@@ -35,7 +35,10 @@ public sealed class InjectorResult
     /// <summary>Pressure at its node minus the pressure that it sprays against.</summary>
     public Pressure DifferentialPressure { get; }
 
-    /// <summary>Voltage at its terminals.</summary>
+    /// <summary>
+    /// Mean voltage at its terminals while it opens, which its dead time belongs to: with its own coil's current in the
+    /// wires, and that of others whose pulses overlap. The supply's voltage where nothing is pulsed.
+    /// </summary>
     public ElectricPotential Voltage { get; }
 
     /// <summary>Its pulse: width, dead time (zero where nothing is pulsed: fuel cut, all open), duty cycle, mass.</summary>

@@ -133,6 +133,18 @@ internal sealed class SolverState
     /// <summary>The share of the time that a stage's injectors are told to be open.</summary>
     internal double DutyCycle(int stage) => Math.Min(Widths[stage] / Periods[stage], 1);
 
+    /// <summary>Mean number of a stage's coils that carry current while an injector opens, by the dead times of the round.</summary>
+    internal double CoilsWhileOpening(int stage)
+    {
+        double longest = 0;
+        for (int s = 0; s < fitted.Length; s++)
+        {
+            longest = Widths[s] > 0 ? Math.Max(longest, fitted[s].LongestDeadTime) : longest;
+        }
+
+        return CoilOverlap.Mean(system.Stages[stage].Seats.Length, Widths[stage], Periods[stage], longest);
+    }
+
     internal double PumpVolts { get; private set; }
 
     internal double InjectorVolts { get; set; }

@@ -47,6 +47,7 @@ internal sealed class SystemSolver
         Estimates =
         [
             "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
+            "Dead times belong to the mean voltage while an injector opens: its own coil's full current, and those of others whose pulses overlap, evenly staggered within a stage and two stages at once. A coil's current needs time to rise, so that the real voltage lies above.",
             $"Limits of the findings: {system.Limits.Source}.",
         ];
     }
@@ -233,14 +234,22 @@ internal sealed class SystemSolver
             amperes += state.PumpAmperes[p];
         }
 
-        // Mean injector current: each coil is a resistor that is connected for its duty cycle.
+        // The supply carries the mean injector current: each coil is a resistor that is connected for its duty cycle. The
+        // wires of an injector that opens carry its own coil's current in full, and that of each other that is open then.
         double conductance = 0;
+        double opening = 0;
         for (int s = 0; s < state.Widths.Length; s++)
         {
             conductance += state.DutyCycle(s) * map.CoilConductances[s];
+            opening += state.CoilsWhileOpening(s) / system.Stages[s].Seats.Length * map.CoilConductances[s];
         }
 
         (double pumpVolts, double injectorVolts) = system.Power.VoltsAt(state.Point.Supply, amperes, conductance);
+        if (opening != conductance)
+        {
+            injectorVolts = system.Power.VoltsAt(state.Point.Supply, amperes, opening).Injectors;
+        }
+
         double supply = state.Point.Supply.InSi();
         state.Note(pumpVolts, state.PumpVolts, supply, "pump voltage");
         state.MovePumpVolts(pumpVolts);

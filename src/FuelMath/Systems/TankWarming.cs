@@ -10,9 +10,10 @@ namespace FuelMath.Systems;
 /// <remarks>
 /// <para>
 /// With the pump in the tank and a return line nearly all electrical power ends as heat in the fuel, hydraulic power
-/// included: what the pump puts into pressure becomes heat where the regulator takes it out. One temperature for the whole
-/// tank; its metal and what the return picks up from the engine bay are not counted, and neither is the sun. How far a hose
-/// must stay from an exhaust is out of scope.
+/// included: what the pump puts into pressure becomes heat where the regulator takes it out. The fuel that the engine burns
+/// takes its share along, so that the tank gets less than that power: <see cref="TankWarmingBounds"/>. One temperature for
+/// the whole tank; its metal and what the return picks up from the engine bay are not counted, and neither is the sun. How
+/// far a hose must stay from an exhaust is out of scope.
 /// </para>
 /// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
@@ -30,10 +31,10 @@ public sealed class TankWarming
     /// <param name="fuelMass">Mass in the tank at the start; greater than zero.</param>
     /// <param name="temperature">Temperature at the start, inside the range of the heat capacity, which is taken there.</param>
     /// <param name="air">Temperature of the air around.</param>
-    /// <param name="power">Heat that comes in; not negative.</param>
+    /// <param name="power">Heat that comes into the tank; not negative.</param>
     /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
     /// <param name="excess">That excess; greater than zero.</param>
-    /// <param name="burned">Fuel that leaves for the engine, with its own heat; not negative.</param>
+    /// <param name="burned">Fuel that leaves for the engine at the temperature of the tank; not negative.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
@@ -83,43 +84,6 @@ public sealed class TankWarming
 
     /// <summary>Time until the engine has burned all of it; null when it burns none.</summary>
     public Duration? TimeToEmpty => drain == 0 ? null : SiUnits.Duration(capacity / drain);
-
-    /// <summary>A tank warmed by the pumps of a solved system: all their electrical power ends in the fuel.</summary>
-    /// <param name="system">The system.</param>
-    /// <param name="state">A state of it.</param>
-    /// <param name="fuelMass">Mass in the tank at the start; greater than zero.</param>
-    /// <param name="air">Temperature of the air around.</param>
-    /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
-    /// <param name="excess">That excess; greater than zero.</param>
-    /// <returns>The tank; it starts at the fuel temperature of the state.</returns>
-    /// <exception cref="ArgumentNullException">System or state are null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
-    public static TankWarming FromState(
-        FuelSystem system,
-        SystemState state,
-        Mass fuelMass,
-        Temperature air,
-        Power lossAtExcess,
-        TemperatureDelta excess
-    )
-    {
-        ArgumentNullException.ThrowIfNull(system);
-        ArgumentNullException.ThrowIfNull(state);
-        double electric = state.Pumps.Sum(p =>
-            PumpPower.Electric(new Real(p.Voltage.InSi()), new Real(p.Current.InSi())).Value
-        );
-        return new(
-            system.Fuel,
-            fuelMass,
-            state.Point.Fuel,
-            air,
-            SiUnits.Power(electric),
-            lossAtExcess,
-            excess,
-            SiUnits.MassFlow(state.Stages.Sum(s => s.MeanFlow.InSi()))
-        );
-    }
 
     /// <summary>The temperature after a time.</summary>
     /// <param name="time">Not negative, and before the tank is empty.</param>

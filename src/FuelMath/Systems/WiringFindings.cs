@@ -7,6 +7,9 @@ namespace FuelMath.Systems;
 /// <summary>What there is to say of the mesh that feeds pumps and injectors.</summary>
 internal sealed class WiringFindings(SolvedSystem solved)
 {
+    /// <summary>The battery current that counts as none, as a share of the alternator's greatest.</summary>
+    private const double Balanced = 1e-9;
+
     internal void Look()
     {
         if (solved.Parts.Wiring is not { } wiring)
@@ -14,21 +17,35 @@ internal sealed class WiringFindings(SolvedSystem solved)
             return;
         }
 
+        WiringSource[] stores = [.. wiring.Mesh.Sources.Where(s => s.Kind != WiringSourceKind.Alternator)];
+        double drained = stores.Sum(s => wiring.CurrentFrom(s.Name).InSi());
         foreach (WiringSource source in wiring.Mesh.Sources.Where(s => s.Kind == WiringSourceKind.Alternator))
         {
-            if (wiring.StateOf(source.Name) == AlternatorState.AtLimit)
+            if (wiring.StateOf(source.Name) != AlternatorState.AtLimit)
             {
-                solved.Add(
-                    FindingCode.AlternatorAtLimit,
-                    Severity.Warning,
-                    source.Name,
-                    $"Alternator '{source.Name}' gives all it can",
-                    Shown.Volts(wiring.VoltageOf(source.Name).InSi()),
-                    Shown.Volts(source.Volts),
-                    "The battery makes up for the rest and drains: fewer loads, more speed, or a larger alternator.",
-                    SolvedSystem.ByDefinition
-                );
+                continue;
             }
+
+            bool drains = stores.Length == 0 || drained > Balanced * source.Limit;
+            string way = drains ? "out of" : "into";
+            solved.Add(
+                FindingCode.AlternatorAtLimit,
+                drains ? Severity.Warning : Severity.Note,
+                source.Name,
+                $"Alternator '{source.Name}' gives all it can",
+                new Shown(
+                    $"{Show.Volts(wiring.VoltageOf(source.Name).InSi())}, {Show.Amperes(Math.Abs(drained))} {way} the battery",
+                    SiUnits.ElectricCurrent(drained)
+                ),
+                new Shown(
+                    $"{Show.Volts(source.Volts)}, {Show.Amperes(source.Limit)} from the alternator",
+                    SiUnits.ElectricCurrent(source.Limit)
+                ),
+                drains
+                    ? "What it lacks comes out of the battery, which drains: fewer loads, more speed, or a larger alternator."
+                    : "The battery is still charged, with what the loads leave: a further load of that size would drain it.",
+                SolvedSystem.ByDefinition
+            );
         }
     }
 }

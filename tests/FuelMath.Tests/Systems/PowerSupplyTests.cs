@@ -40,7 +40,11 @@ public sealed class PowerSupplyTests
         WiringState wiring = state.Wiring!;
         Close.Within(1e-8, state.Pumps[0].Current.Amperes, wiring.CurrentInto("pumps").Amperes);
         Close.Within(1e-8, state.Pumps[0].Voltage.Volts, wiring.VoltageAcross("pumps").Volts);
-        Close.Within(1e-8, state.Injectors[0].Voltage.Volts, wiring.VoltageAcross("injectors").Volts);
+
+        // An injector that opens has its own coil's full current in the wires; the mesh carries the mean of all.
+        double mean = wiring.VoltageAcross("injectors").Volts * 4 / 12 * state.Stages[0].DutyCycle.DecimalFractions;
+        Close.Within(1e-6, mean, wiring.CurrentInto("injectors").Amperes);
+        Assert.InRange(wiring.VoltageAcross("injectors").Volts - state.Injectors[0].Voltage.Volts, 0, 0.2);
         Assert.InRange(wiring.WorstImbalance.Amperes, 0, 1e-9);
         Assert.Null(Workshop.Four().Solve(Workshop.Point(6000, 180, Workshop.Open(0.9))).Wiring);
     }

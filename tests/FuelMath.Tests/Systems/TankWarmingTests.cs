@@ -12,22 +12,17 @@ public sealed class TankWarmingTests
     private static readonly SystemState Running = OnEthanol.Solve(Workshop.Point(3000, 80, Workshop.Hold(1)));
 
     [Fact]
-    public void FromState_TakesAllElectricalPowerAndWhatIsBurned()
+    public void FromState_TakesTheElectricalPowerAndWhatIsBurned()
     {
-        TankWarming tank = TankWarming.FromState(
-            OnEthanol,
-            Running,
-            Mass.FromKilograms(20),
-            Workshop.Celsius(20),
-            Power.FromWatts(10),
-            TemperatureDelta.FromKelvins(5)
-        );
+        TankWarmingBounds bounds = Bounds(OnEthanol, Running, 20);
+        TankWarming tank = bounds.Most;
 
         Close.Within(
             1e-12,
             Running.Pumps[0].Voltage.Volts * Running.Pumps[0].Current.Amperes,
             (double)tank.Power.Watts
         );
+        Assert.Equal(bounds.ElectricalPower, tank.Power);
         Close.Within(1e-12, Running.Stages[0].MeanFlow.KilogramsPerSecond, tank.Burned.KilogramsPerSecond);
 
         // At the temperature of the air nothing is lost yet: P/(m c) a minute.
@@ -35,6 +30,61 @@ public sealed class TankWarmingTests
         Close.Within(1e-9, (double)tank.Power.Watts * 60 / (20 * specific), tank.RisePerMinute.Kelvins);
         Close.Within(1e-9, 293.15 + ((double)tank.Power.Watts / 2), tank.SettledTemperature.Kelvins);
     }
+
+    /// <summary>
+    /// The engine burns most of what the pump draws: step by step, fuel leaves the tank, takes up the pump's heat, and what
+    /// is not burned comes back warmer. That is the lower bound; with all the power kept the tank gets several times as much.
+    /// </summary>
+    [Fact]
+    public void FromState_HeatThatIsBurned_DoesNotComeBack()
+    {
+        SystemState power = OnEthanol.Solve(Workshop.Point(6000, 180, Workshop.Hold(0.9)));
+        TankWarmingBounds bounds = Bounds(OnEthanol, power, 30);
+        double drawn = power.FlowThrough("pump").CubicMetersPerSecond;
+        double returned = power.FlowThrough("return hose").CubicMetersPerSecond;
+        double density = OnEthanol.Fuel.DensityAt(Workshop.Celsius(20)).KilogramsPerCubicMeter;
+        double specific = StandardFuels.Ethanol.HeatCapacity.At(Workshop.Celsius(20)).JoulesPerKilogramKelvin;
+        double watts = (double)bounds.ElectricalPower.Watts;
+
+        const double step = 0.05;
+        (double mass, double kelvins) = (30, 293.15);
+        for (int i = 0; i < 300 / step; i++)
+        {
+            double warmer = watts / (drawn * density * specific);
+            double heat = (returned * density * specific * warmer) - (2 * (kelvins - 293.15));
+            kelvins += heat * step / (mass * specific);
+            mass -= (drawn - returned) * density * step;
+        }
+
+        Close.Within(1e-9, returned / drawn, bounds.ReturnedShare.DecimalFractions);
+        Assert.InRange(bounds.ReturnedShare.DecimalFractions, 0.01, 0.7);
+
+        // Euler's steps of 1/6000 of the time: some 1e-4 of the rise.
+        double rise = bounds.Least.TemperatureAfter(Duration.FromMinutes(5)).Kelvins - 293.15;
+        Assert.Equal(kelvins - 293.15, rise, 1e-3 * rise);
+        double most = bounds.Most.TemperatureAfter(Duration.FromMinutes(5)).Kelvins - 293.15;
+        Close.Within(1e-6, most * bounds.ReturnedShare.DecimalFractions, rise);
+    }
+
+    /// <summary>Nothing burned: all that is drawn comes back, and the bounds meet.</summary>
+    [Fact]
+    public void FromState_NothingBurned_BoundsMeet()
+    {
+        TankWarmingBounds bounds = Bounds(OnEthanol, OnEthanol.Solve(Workshop.Point(0, 100, FuelCommand.Cut)), 20);
+
+        Close.Within(1e-9, 1, bounds.ReturnedShare.DecimalFractions);
+        Close.Within(1e-9, (double)bounds.Most.Power.Watts, (double)bounds.Least.Power.Watts);
+    }
+
+    private static TankWarmingBounds Bounds(FuelSystem system, SystemState state, double kilograms) =>
+        TankWarmingBounds.FromState(
+            system,
+            state,
+            Mass.FromKilograms(kilograms),
+            Workshop.Celsius(20),
+            Power.FromWatts(10),
+            TemperatureDelta.FromKelvins(5)
+        );
 
     /// <summary>There and back, with and without a draining tank; the settled temperature is approached and not passed.</summary>
     [Theory]

@@ -1,0 +1,87 @@
+using FsCheck.Xunit;
+using FuelMath.Findings;
+using FuelMath.Systems;
+using FuelMath.Wiring;
+using UnitsNet;
+
+namespace FuelMath.Tests.Systems;
+
+/// <summary>An alternator at its limit drains the battery only where the battery gives current.</summary>
+public sealed class AlternatorFindingTests
+{
+    private const string GivesAll = "Alternator 'alternator' gives all it can";
+
+    /// <summary>
+    /// By hand: at its limit the alternator gives a fixed current into battery and loads, so that the battery gives what the
+    /// loads take beyond it. Below the open-circuit voltage it drains, above it is charged.
+    /// </summary>
+    [Property(MaxTest = 60)]
+    public void Findings_AtTheLimit_SayWhichWayTheBatteryGoes(byte limit, byte fan)
+    {
+        double amperes = 5 + (limit / 3.0);
+        (SystemState state, double battery) = Solve(amperes, fan / 3.0);
+        double loads =
+            state.Wiring!.CurrentInto("pumps").Amperes + state.Wiring.CurrentInto("injectors").Amperes + (fan / 3.0);
+        Finding[] found = [.. state.Findings.Where(f => f.What == GivesAll)];
+        if (state.Wiring.StateOf("alternator") != AlternatorState.AtLimit)
+        {
+            Assert.Empty(found);
+            return;
+        }
+
+        Close.WithinOf(amperes, 1e-7, loads - amperes, battery);
+        Assert.Equal(loads > amperes ? Severity.Warning : Severity.Note, Assert.Single(found).Severity);
+        Assert.Equal(loads > amperes, state.Wiring.VoltageOf("battery").Volts < 13);
+    }
+
+    /// <summary>Both ways are there: one of 12 A feeds the pump and charges, and with a fan of 20 A more the battery drains.</summary>
+    [Theory]
+    [InlineData(0, Severity.Note, "into the battery")]
+    [InlineData(20, Severity.Warning, "out of the battery")]
+    public void Findings_ByLoad(double fan, Severity severity, string way)
+    {
+        (SystemState state, _) = Solve(14, fan);
+
+        Finding finding = Assert.Single(state.Findings, f => f.What == GivesAll);
+        Assert.Equal(severity, finding.Severity);
+        Assert.EndsWith(way, finding.Value);
+    }
+
+    private static (SystemState State, double BatteryAmperes) Solve(double limit, double fan)
+    {
+        var mesh = new WiringMesh(
+            "rig",
+            "post",
+            [
+                WiringBranch.FromResistance("pump wire", "plus", "pump", ElectricResistance.FromMilliohms(30)),
+                WiringBranch.FromResistance("coil wire", "plus", "coils", ElectricResistance.FromMilliohms(30)),
+            ],
+            [
+                WiringSource.Battery(
+                    "battery",
+                    "plus",
+                    "post",
+                    ElectricPotential.FromVolts(13),
+                    ElectricResistance.FromMilliohms(20)
+                ),
+                WiringSource.Alternator(
+                    "alternator",
+                    "plus",
+                    "post",
+                    ElectricPotential.FromVolts(14.2),
+                    ElectricCurrent.FromAmperes(limit)
+                ),
+            ],
+            [
+                WiringLoad.ConstantCurrent("pumps", "pump", "post", default),
+                WiringLoad.ConstantCurrent("injectors", "coils", "post", default),
+                WiringLoad.ConstantCurrent("fan", "plus", "post", ElectricCurrent.FromAmperes(fan)),
+            ]
+        );
+        SystemState state = Workshop
+            .Four()
+            .WithPower(PowerSupply.FromMesh(mesh, "alternator", "pumps", "injectors"))
+            .Solve(Workshop.Point(2500, 60, Workshop.Hold(1), volts: 14.2));
+        return (state, state.Wiring!.CurrentFrom("battery").Amperes);
+    }
+}
