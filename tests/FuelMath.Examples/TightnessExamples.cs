@@ -13,6 +13,7 @@ public sealed class TightnessExamples
         Temperature.FromDegreesCelsius(20),
         Volume.FromCubicCentimeters(450),
         swelling: Compressibility.FromInversePascals(2e-9),
+        wallExpansion: CoefficientOfThermalExpansion.FromPerKelvin(0.0002),
         gas: Volume.FromCubicCentimeters(2),
         ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
     );
@@ -26,6 +27,7 @@ public sealed class TightnessExamples
             Temperature.FromDegreesCelsius(20),
             Volume.FromCubicCentimeters(450),
             swelling: Compressibility.FromInversePascals(2e-9),
+            wallExpansion: CoefficientOfThermalExpansion.FromPerKelvin(0.0002),
             gas: Volume.FromCubicCentimeters(2),
             ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
         );
@@ -48,20 +50,25 @@ public sealed class TightnessExamples
                 fuelVolume: Ratio.FromPercent(5),
                 bulkModulus: Ratio.FromPercent(15),
                 swelling: Ratio.FromPercent(30),
+                fuelExpansion: Ratio.FromPercent(5),
+                wallExpansion: Ratio.FromPercent(50),
                 gas: Volume.FromCubicCentimeters(0.5)
             )
         );
 
-        VolumeFlow rate = test.Rate; // 20 mm³/min, half of it told by the thermometer alone
+        VolumeFlow rate = test.Rate; // 18 mm³/min, half of it told by the thermometer alone
         VolumeFlow expanded = test.ExpandedUncertainty; // 16 mm³/min
         string worst = test.Contributions[0].Input; // a temperature
-        TightnessVerdict verdict = test.Judge(VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0));
+        VolumeFlow limit = VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0);
+        TightnessVerdict verdict = test.Judge(limit);
+        TemperatureDelta hides = test.WarmingThatHides(limit); // 1 K that nobody saw would hide a leak of the limit
         #endregion
 
-        Assert.Equal(20, rate.CubicMillimetersPerSecond * 60, 2.0);
+        Assert.Equal(18, rate.CubicMillimetersPerSecond * 60, 2.0);
         Assert.Equal(16, expanded.CubicMillimetersPerSecond * 60, 2.0);
         Assert.StartsWith("temperature", worst);
         Assert.Equal(TightnessVerdict.Passes, verdict);
+        Assert.Equal(1, hides.Kelvins, 0.15);
     }
 
     [Fact]

@@ -41,12 +41,12 @@ internal sealed class DrawnCasesAttribute : PropertiesAttribute
         }
     }
 
-    private static ulong? Seed =>
+    internal static ulong? Seed =>
         Environment.GetEnvironmentVariable("FUELMATH_SEED") is { Length: > 0 } seed
             ? ulong.Parse(seed, CultureInfo.InvariantCulture)
             : null;
 
-    private static int? Cases =>
+    internal static int? Cases =>
         Environment.GetEnvironmentVariable("FUELMATH_CASES") is { Length: > 0 } cases
             ? int.Parse(cases, CultureInfo.InvariantCulture)
             : null;

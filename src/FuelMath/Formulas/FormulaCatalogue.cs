@@ -42,6 +42,7 @@ public static class FormulaCatalogue
             .. PremixBalanceEntries.All,
             .. PressureDecayEntries.All,
             .. PressureFallTimeEntries.All,
+            .. PressureRiseEntries.All,
             .. PulseEntries.All,
             .. PulseTimingEntries.All,
             .. PumpPowerEntries.All,

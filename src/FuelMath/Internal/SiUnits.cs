@@ -67,6 +67,8 @@ internal static class SiUnits
 
     internal static double InSi(this Compressibility value) => value.InversePascals;
 
+    internal static double InSi(this CoefficientOfThermalExpansion value) => value.PerKelvin;
+
     internal static double InSi(this Ratio value) => value.DecimalFractions;
 
     /// <summary>The number of a quantity in one of its units, for the words of a message and for raw readings.</summary>

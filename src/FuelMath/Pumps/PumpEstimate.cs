@@ -9,8 +9,11 @@ namespace FuelMath.Pumps;
 /// <summary>Curves that were not measured, made from one that was. Each says that it is an estimate and of what kind.</summary>
 /// <remarks>
 /// The affinity laws hold for pumps that sling the fuel (centrifugal, turbine). One that pushes it (gerotor, roller, vane)
-/// gives flow with speed, less a leak that goes with pressure: there they promise too little pressure at low speed and are
-/// no more than a first guess. Measure before relying on either.
+/// gives flow with speed, less a leak that goes with pressure: there they promise too little flow at low speed and too much
+/// at high speed, the more the higher the pressure. On the curves of the bundled systems, held against each other over
+/// steps of 14 % to 25 % in voltage, flow came out 19 % too low to 27 % too high, and current 31 % too low to 36 % too high.
+/// These curves are invented: <see cref="PumpEstimateCheck"/> tells the size for a pump with two curves of its own. Measure
+/// before relying on any.
 /// </remarks>
 public static class PumpEstimate
 {
@@ -41,7 +44,8 @@ public static class PumpEstimate
     /// <param name="voltage">Another voltage at the terminals; 70 % to 130 % of that of the curve.</param>
     /// <returns>The curve.</returns>
     /// <remarks>
-    /// A motor under load turns slower than its voltage says, so that a pump at less voltage gives rather less than this.
+    /// A motor under load turns slower than its voltage says, and a pump that pushes leaks as much at any speed: the two
+    /// errors have opposite signs, and which one wins depends on the pump. <see cref="PumpEstimateCheck"/> measures the sum.
     /// Source: [Common-practice] speed with voltage; [White-2003] section 11.3 (similarity rules).
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
@@ -64,7 +68,7 @@ public static class PumpEstimate
             voltage,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"curve at {volts:0.##} V scaled from {known:0.##} V: speed with voltage, affinity laws"
+                $"curve at {volts:0.##} V scaled from {known:0.##} V: speed with voltage, affinity laws; flow may be some 30 % off and current 40 %"
             )
         );
     }

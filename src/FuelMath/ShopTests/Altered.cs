@@ -1,37 +1,25 @@
+using FuelMath.Fittings;
 using FuelMath.Internal;
 using FuelMath.Pumps;
+using FuelMath.Regulators;
+using FuelMath.Sources;
 using FuelMath.Systems;
+using FuelMath.Wiring;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>A system with one thing changed, and the search for how much of it explains a reading.</summary>
+/// <summary>A system with one thing changed.</summary>
 internal static class Altered
 {
-    /// <summary>Halvings of a range, enough for nine digits.</summary>
-    private const int Halvings = 40;
+    /// <summary>The node between a pump or a regulator and the restriction after it, by the name of its line.</summary>
+    internal const string Before = " (before the restriction)";
 
-    /// <summary>Every pump delivers a share of what it should at each pressure.</summary>
-    internal static FuelSystem WithPumpShare(FuelSystem system, double share)
-    {
-        var wear = new PumpWear(SiUnits.Ratio(share), default, SiUnits.Pressure(1e5));
-        FuelPlan plan = new(
-            system.Plan.Nodes,
-            system.Plan.Lines.Select(l =>
-                l.Pump is { } pump ? new FuelLine(l.Name, l.From, l.To, pump.Worn(pump.Name, wear)) : l
-            )
-        );
-        return new(
-            system.Name,
-            system.Fuel,
-            system.Engine,
-            plan,
-            system.Stages,
-            system.Staging,
-            system.Power,
-            system.Limits,
-            system.Source
-        );
-    }
+    /// <summary>The bore that loss coefficients of restrictions belong to, m.</summary>
+    private const double Bore = 8e-3;
+
+    private static readonly DataSource Assumed = new("Definition", "a fault that a shop test looks for");
+
+    internal static string LeakName => "leak to the tank";
 
     internal static OperatingPoint WithSupply(OperatingPoint point, double volts) =>
         new(
@@ -45,48 +33,160 @@ internal static class Altered
             point.Command
         );
 
-    /// <summary>Where a function that rises takes a value inside a range; null when it does not, or the data do not reach.</summary>
-    internal static double? Search(Func<double, double?> rising, double target, double low, double high)
+    /// <summary>The conditions with the engine at rest: no speed, ambient pressure in the manifold, injectors shut.</summary>
+    internal static OperatingPoint Standing(OperatingPoint point) =>
+        point.WithCommand(FuelCommand.Cut).At(SiUnits.RotationalSpeed(0), point.Ambient);
+
+    /// <summary>Every pump delivers a share of what it should at each pressure.</summary>
+    internal static FuelSystem WithPumpShare(FuelSystem system, double share)
     {
-        double? top = rising(high);
-        if (top is null || top < target)
-        {
-            return null;
-        }
-
-        // The lower end of a range may lie outside of a part's data: what cannot be said counts as too low.
-        double? bottom = rising(low);
-        if (bottom is { } least && least > target)
-        {
-            return null;
-        }
-
-        bool reached = bottom is not null;
-        for (int i = 0; i < Halvings; i++)
-        {
-            double middle = 0.5 * (low + high);
-            double? value = rising(middle);
-            reached |= value is { } v && v < target;
-            (low, high) = value is null || value < target ? (middle, high) : (low, middle);
-        }
-
-        return reached ? high : null;
+        var wear = new PumpWear(SiUnits.Ratio(share), default, SiUnits.Pressure(1e5));
+        return WithPumps(system, pump => pump.Worn(pump.Name, wear));
     }
 
-    /// <summary>A value of a solved system; null where the parts' data do not reach or there is no state.</summary>
-    internal static double? Of(FuelSystem system, OperatingPoint point, Func<SystemState, double> value)
+    /// <summary>Every pump draws a multiple of its current at each pressure.</summary>
+    internal static FuelSystem WithPumpCurrent(FuelSystem system, double multiple) =>
+        WithPumps(
+            system,
+            pump =>
+            {
+                var drawing = new Pump(
+                    pump.Name,
+                    pump.Curves.Select(c => WithCurrent(c, multiple)),
+                    pump.Fluid,
+                    pump.Source
+                );
+                return pump.Drive == PumpDrive.Direct ? drawing : drawing.WithDrive(pump.Name, pump.Drive);
+            }
+        );
+
+    /// <summary>Every bypass regulator set to a multiple of its differential pressure.</summary>
+    internal static FuelSystem WithSetPoint(FuelSystem system, double multiple) =>
+        WithLines(
+            system,
+            l => l.Regulator is { } regulator ? new FuelLine(l.Name, l.From, l.To, Set(regulator, multiple)) : l
+        );
+
+    /// <summary>A restriction after every line of a kind, of a loss coefficient at 8 mm.</summary>
+    internal static FuelSystem WithRestrictionAfter(FuelSystem system, Func<FuelLine, bool> which, double coefficient)
     {
-        try
+        var nodes = new List<PlanNode>(system.Plan.Nodes);
+        var lines = new List<FuelLine>();
+        foreach (FuelLine line in system.Plan.Lines)
         {
-            return value(system.Solve(point));
+            if (!which(line))
+            {
+                lines.Add(line);
+                continue;
+            }
+
+            string between = line.Name + Before;
+            PlanNode end = system.Plan.Nodes.First(n => n.Name == line.To);
+            nodes.Add(PlanNode.Junction(between, end.Elevation));
+            lines.Add(Ending(line, between));
+            lines.Add(new FuelLine(line.Name + " restriction", between, line.To, Restriction(Bore, coefficient)));
         }
-        catch (OutsideTableException)
-        {
-            return null;
-        }
-        catch (NoSolutionException)
-        {
-            return null;
-        }
+
+        return system.WithPlan(new(nodes, lines));
     }
+
+    /// <summary>A hole from the outlet of the first pump back to a tank, of an area in m².</summary>
+    internal static FuelSystem WithLeak(FuelSystem system, double area)
+    {
+        string outlet = system.Plan.Lines.First(l => l.Pump is not null).To;
+        string tank = system.Plan.Nodes.First(n => n.IsTank).Name;
+        return system.WithPlan(
+            new(
+                system.Plan.Nodes,
+                [
+                    .. system.Plan.Lines,
+                    new FuelLine(LeakName, outlet, tank, Restriction(Math.Sqrt(area * 4 / Math.PI), 1)),
+                ]
+            )
+        );
+    }
+
+    /// <summary>More resistance in the pump circuit, in ohm; less where it is negative.</summary>
+    internal static FuelSystem WithPumpResistance(FuelSystem system, double more)
+    {
+        Circuit now = system.Power.Pumps!;
+        return system.WithPower(
+            new(
+                new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more)),
+                system.Power.Injectors!
+            )
+        );
+    }
+
+    /// <summary>More resistance in a branch of the mesh, in ohm; less where it is negative.</summary>
+    internal static FuelSystem WithBranchResistance(FuelSystem system, string branch, double more)
+    {
+        WiringMesh mesh = system.Power.Mesh!;
+        WiringBranch now = mesh.Branches.First(b => b.Name == branch);
+        return system.WithPower(
+            PowerSupply.FromMesh(
+                mesh.WithBranch(
+                    WiringBranch.FromResistance(
+                        now.Name,
+                        now.From,
+                        now.To,
+                        SiUnits.ElectricResistance(now.Resistance.InSi() + more)
+                    )
+                ),
+                system.Power.Source!,
+                system.Power.PumpLoad!,
+                system.Power.InjectorLoad!
+            )
+        );
+    }
+
+    /// <summary>The least multiple of its set point at which a regulator still regulates at the flows that it was set at.</summary>
+    internal static double LeastSetPoint(FuelSystem system) =>
+        system
+            .Plan.Lines.Select(l => l.Regulator)
+            .OfType<BypassRegulator>()
+            .Max(r =>
+                Math.Max(
+                    Lost(r, r.SetPoint) / r.SetPoint.DifferentialPressure.InSi(),
+                    Lost(r, r.SecondReading) / r.SetPoint.DifferentialPressure.InSi()
+                )
+            ) * 1.001;
+
+    private static double Lost(BypassRegulator regulator, RegulatorReading reading) =>
+        regulator.FullyOpenLoss(reading.BypassedFlow, regulator.FullyOpen.Density).InSi();
+
+    private static BypassRegulator Set(BypassRegulator regulator, double multiple) =>
+        regulator.WithSetPoint(
+            regulator.Name,
+            new(
+                SiUnits.Pressure(multiple * regulator.SetPoint.DifferentialPressure.InSi()),
+                regulator.SetPoint.BypassedFlow
+            )
+        );
+
+    private static PumpCurve WithCurrent(PumpCurve curve, double multiple) =>
+        new(
+            curve.Voltage,
+            curve.Points.Select(p => new PumpPoint(
+                p.PressureRise,
+                p.Flow,
+                SiUnits.ElectricCurrent(multiple * p.Current.InSi())
+            )),
+            curve.Source
+        );
+
+    private static Fitting Restriction(double bore, double coefficient) =>
+        new("restriction", SiUnits.Length(bore), SiUnits.Ratio(coefficient), LossBasis.Estimate, Assumed);
+
+    /// <summary>A pump or a regulator that ends at another node.</summary>
+    private static FuelLine Ending(FuelLine line, string to) =>
+        line.Pump is { } pump
+            ? new FuelLine(line.Name, line.From, to, pump)
+            : new FuelLine(line.Name, line.From, to, line.Regulator!);
+
+    private static FuelSystem WithPumps(FuelSystem system, Func<Pump, Pump> change) =>
+        WithLines(system, l => l.Pump is { } pump ? new FuelLine(l.Name, l.From, l.To, change(pump)) : l);
+
+    private static FuelSystem WithLines(FuelSystem system, Func<FuelLine, FuelLine> change) =>
+        system.WithPlan(new(system.Plan.Nodes, system.Plan.Lines.Select(change)));
 }

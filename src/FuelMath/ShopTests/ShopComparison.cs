@@ -7,8 +7,8 @@ namespace FuelMath.ShopTests;
 /// <summary>A reading of a shop test beside what the system should read, and what a difference may say.</summary>
 /// <remarks>
 /// Each cause is one part alone being off, as the model of the system has it; two at once, and what the model does not hold,
-/// are not guessed at. They are ranked by how far off the part would have to be, which is no probability. Immutable;
-/// equality is by reference.
+/// are not guessed at. One reading alone never tells causes apart, and then they are not ranked. With added readings the
+/// one that meets them best stands first. Immutable; equality is by reference.
 /// </remarks>
 public sealed class ShopComparison
 {
@@ -16,15 +16,27 @@ public sealed class ShopComparison
         string expected,
         string measured,
         double deviation,
-        double tolerance,
+        bool agrees,
         IEnumerable<ShopCause> causes
     )
     {
         Expected = expected;
         Measured = measured;
         Deviation = SiUnits.Ratio(deviation);
-        Agrees = Math.Abs(deviation) <= tolerance;
-        Causes = Agrees ? [] : [.. causes.OrderBy(c => c.Departure.InSi())];
+
+        // A stable sort: causes that no reading tells apart keep the order of their kinds.
+        Causes = agrees ? [] : [.. causes.OrderBy(c => c.Misfit?.InSi() ?? 0)];
+        bool held = Causes.Any(c => c.Misfit is not null);
+        Verdict =
+            agrees ? ShopVerdict.Agrees
+            : Causes.IsEmpty ? ShopVerdict.NoSingleCause
+            : !held ? ShopVerdict.CannotTell
+            : Causes.Count(c => c.ExplainsAll) switch
+            {
+                0 => ShopVerdict.NoSingleCause,
+                1 => ShopVerdict.OneCause,
+                _ => ShopVerdict.SeveralCauses,
+            };
     }
 
     /// <summary>What the system should read, with its unit.</summary>
@@ -33,12 +45,18 @@ public sealed class ShopComparison
     /// <summary>What was read.</summary>
     public string Measured { get; }
 
-    /// <summary>Measured less expected, as a share of what was expected.</summary>
+    /// <summary>Measured less expected, as a share of what was expected; zero within an expected range.</summary>
     public Ratio Deviation { get; }
 
-    /// <summary>Whether the deviation is within the caller's tolerance.</summary>
-    public bool Agrees { get; }
+    /// <summary>What the readings say together.</summary>
+    public ShopVerdict Verdict { get; }
 
-    /// <summary>What would explain it, the smallest departure first; empty when it agrees.</summary>
+    /// <summary>Whether every reading is within its tolerance.</summary>
+    public bool Agrees => Verdict == ShopVerdict.Agrees;
+
+    /// <summary>
+    /// What would explain the reading, the one that meets added readings best first; without added readings in no rank.
+    /// Empty when all agrees.
+    /// </summary>
     public ImmutableArray<ShopCause> Causes { get; }
 }

@@ -14,8 +14,17 @@ namespace FuelMath.ShopTests;
 /// </remarks>
 public sealed class VoltageDropTest
 {
-    private VoltageDropTest(SystemState state, ImmutableArray<VoltageDropStep> steps)
+    /// <summary>The largest multiple of its current that a pump is looked at with.</summary>
+    private const double MostCurrent = 5;
+
+    /// <summary>The resistance, over that of the load as a whole, up to which one is looked for.</summary>
+    private const double MostOfLoad = 3;
+
+    private readonly FuelSystem system;
+
+    private VoltageDropTest(FuelSystem system, SystemState state, ImmutableArray<VoltageDropStep> steps)
     {
+        this.system = system;
         State = state;
         Steps = steps;
     }
@@ -39,6 +48,7 @@ public sealed class VoltageDropTest
         if (state.Wiring is { } wiring)
         {
             return new(
+                system,
                 state,
                 [
                     .. wiring.Mesh.Branches.Select(b => new VoltageDropStep(
@@ -53,6 +63,7 @@ public sealed class VoltageDropTest
         Circuit circuit = system.Power.Pumps!;
         double amperes = state.Pumps.Sum(p => p.Current.InSi());
         return new(
+            system,
             state,
             [
                 new("pump supply wires", circuit.Supply.Sum(c => c.Resistance.InSi()), amperes),
@@ -62,31 +73,21 @@ public sealed class VoltageDropTest
         );
     }
 
-    /// <summary>Compares a reading of voltage alone.</summary>
+    /// <summary>Compares a reading of voltage alone: it can't tell more resistance from more current.</summary>
     /// <param name="place">One of the steps.</param>
     /// <param name="measuredDrop">What the meter showed; finite.</param>
     /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
-    /// <returns>The comparison, with what would explain a difference.</returns>
+    /// <returns>
+    /// The comparison. Each cause is the system solved again with that resistance or that pump current, so that the current
+    /// is the one that the voltage left to the pump lets flow; what lies beyond the pump's data is not named.
+    /// </returns>
     /// <exception cref="ArgumentException">There is no such step, or no drop is expected there.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison Compare(string place, ElectricPotential measuredDrop, Ratio tolerance)
     {
         VoltageDropStep step = Step(place);
         double volts = Guard.Finite(measuredDrop, measuredDrop.InSi(), nameof(measuredDrop));
-        return Comparison(
-            step,
-            volts,
-            tolerance,
-            [
-                Resistance(step, volts / step.Amperes, "Measure the current at the same time: it is right."),
-                new(
-                    volts > step.Ohms * step.Amperes ? "More current than expected" : "Less current than expected",
-                    $"{Amperes(volts / step.Ohms)} instead of {Amperes(step.Amperes)}",
-                    Math.Abs((volts / (step.Ohms * step.Amperes)) - 1),
-                    "Measure the current at the same time; a pump that binds or is dead-headed draws more."
-                ),
-            ]
-        );
+        return Comparison(step, volts, tolerance, Causes(step, volts));
     }
 
     /// <summary>Compares a reading of voltage with the current that flowed: what is left is the resistance.</summary>
@@ -114,22 +115,73 @@ public sealed class VoltageDropTest
                 volts,
                 tolerance,
                 [
-                    Resistance(
-                        step,
-                        volts / amperes,
-                        "Halve the way with a third lead until one contact or wire is found."
+                    new(
+                        ShopCauseKind.WireResistance,
+                        ResistanceName(volts / amperes > step.Ohms),
+                        $"{Milliohms(volts / amperes)} instead of {Milliohms(step.Ohms)}",
+                        Math.Abs((volts / amperes / step.Ohms) - 1),
+                        "Halve the way with a third lead until one contact or wire is found.",
+                        null,
+                        0
                     ),
                 ]
             );
     }
 
-    private static ShopCause Resistance(VoltageDropStep step, double ohms, string howToTell) =>
-        new(
-            ohms > step.Ohms ? "A contact or wire of more resistance" : "Less resistance than described",
-            $"{Milliohms(ohms)} instead of {Milliohms(step.Ohms)}",
-            Math.Abs((ohms / step.Ohms) - 1),
-            howToTell
+    private IEnumerable<ShopCause> Causes(VoltageDropStep step, double volts)
+    {
+        bool more = volts / step.Amperes > step.Ohms;
+        double load = State.Point.Supply.InSi() / Math.Abs(step.Amperes);
+        double Departure(double ohms, SystemState s) => (ohms * AmperesAt(s, step.Place)) - volts;
+
+        double sign = more ? 1 : -1;
+        var resistance = new ShopFault(
+            more ? MostOfLoad * load : step.Ohms * (1 - 1e-9),
+            a => (WithResistance(step.Place, sign * a), State.Point)
         );
+        if (resistance.Explaining(State, (a, s) => Departure(step.Ohms + (sign * a), s)) is { } found)
+        {
+            double ohms = step.Ohms + (sign * found.Amount);
+            yield return new(
+                ShopCauseKind.WireResistance,
+                ResistanceName(more),
+                $"{Milliohms(ohms)} instead of {Milliohms(step.Ohms)}, with {Amperes(AmperesAt(found.State, step.Place))} instead of {Amperes(step.Amperes)}",
+                Math.Abs((ohms / step.Ohms) - 1),
+                "Measure the current at the same time, and compare again with it.",
+                found.State,
+                null
+            );
+        }
+
+        var current = new ShopFault(
+            more ? MostCurrent - 1 : 0.99,
+            a => (Altered.WithPumpCurrent(system, 1 + (sign * a)), State.Point)
+        );
+        if (current.Explaining(State, (_, s) => Departure(step.Ohms, s)) is { } drawn)
+        {
+            double amperes = AmperesAt(drawn.State, step.Place);
+            yield return new(
+                ShopCauseKind.PumpCurrent,
+                more ? "More current than expected" : "Less current than expected",
+                $"{Amperes(amperes)} instead of {Amperes(step.Amperes)}",
+                Math.Abs((amperes / step.Amperes) - 1),
+                "Measure the current at the same time; a pump that binds or is dead-headed draws more.",
+                drawn.State,
+                null
+            );
+        }
+    }
+
+    private FuelSystem WithResistance(string place, double more) =>
+        State.Wiring is null
+            ? Altered.WithPumpResistance(system, more)
+            : Altered.WithBranchResistance(system, place, more);
+
+    private static double AmperesAt(SystemState state, string place) =>
+        state.Wiring is { } wiring ? wiring.CurrentThrough(place).InSi() : state.Pumps.Sum(p => p.Current.InSi());
+
+    private static string ResistanceName(bool more) =>
+        more ? "A contact or wire of more resistance" : "Less resistance than described";
 
     private static ShopComparison Comparison(
         VoltageDropStep step,
@@ -139,13 +191,9 @@ public sealed class VoltageDropTest
     )
     {
         double expected = step.Ohms * step.Amperes;
-        return new(
-            Millivolts(expected),
-            Millivolts(volts),
-            (volts / expected) - 1,
-            Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance)),
-            causes
-        );
+        double deviation = (volts / expected) - 1;
+        bool agrees = Math.Abs(deviation) <= Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance));
+        return new(Millivolts(expected), Millivolts(volts), deviation, agrees, causes);
     }
 
     private VoltageDropStep Step(string place)

@@ -10,11 +10,11 @@ namespace FuelMath.Tightness;
 /// <summary>Fuel shut in between closed ends, with the walls that swell and the gas that is trapped with it.</summary>
 /// <remarks>
 /// <para>
-/// A little gas dominates: at 4 bar absolute one cubic centimeter of it yields as much as three liters of fuel. How much
+/// A little gas dominates: at 4 bar absolute one cubic centimeter of it yields as much as two liters of gasoline. How much
 /// there is can be measured (<see cref="WithGasFromBleed"/>). Bulk modulus and density are taken at the temperature.
 /// </para>
 /// <para>
-/// Caution: pressurised fuel sprays and ignites. Test with the fuel that the pump brings, never with compressed air or
+/// Caution: pressurized fuel sprays and ignites. Test with the fuel that the pump brings, never with compressed air or
 /// oxygen on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
 /// </para>
 /// <para>Immutable and safe to share between threads; equality is by reference.</para>
@@ -28,6 +28,11 @@ public sealed class ClosedVolume
     /// <param name="swelling">
     /// Relative increase of the enclosed volume for each unit of pressure, over all hoses and tubes; zero for rigid walls.
     /// </param>
+    /// <param name="wallExpansion">
+    /// Relative increase of the enclosed volume for each kelvin, three times the linear expansion of the walls; not
+    /// negative. Steel has 0.000035 (Source: [OpenStax-College-Physics] table of expansion), aluminum 0.00007, rubber and
+    /// plastics up to 0.0006 (both from memory), where gasoline has 0.0012.
+    /// </param>
     /// <param name="gas">Volume of trapped gas at ambient pressure; zero when it was bled.</param>
     /// <param name="ambient">Ambient absolute pressure, from which gauge pressures count; greater than zero.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
@@ -39,6 +44,7 @@ public sealed class ClosedVolume
         Temperature temperature,
         Volume fuelVolume,
         Compressibility swelling,
+        CoefficientOfThermalExpansion wallExpansion,
         Volume gas,
         AbsolutePressure ambient
     )
@@ -48,13 +54,15 @@ public sealed class ClosedVolume
         Temperature = temperature;
         Kelvins = temperature.InSi();
         Modulus = fuel.BulkModulus.Known.At(temperature);
-        Expansion = ExpansionAt(fuel, Kelvins);
+        FuelExpands = ExpansionAt(fuel, Kelvins);
+        WallsExpand = Guard.NotNegative(wallExpansion, wallExpansion.InSi(), nameof(wallExpansion));
         Liquid = Guard.Positive(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
         Swells = Guard.NotNegative(swelling, swelling.InSi(), nameof(swelling));
         Guard.NotNegative(gas, gas.InSi(), nameof(gas));
         Outside = Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
         FuelVolume = fuelVolume;
         Swelling = swelling;
+        WallExpansion = wallExpansion;
         GasAtAmbient = gas;
         Ambient = ambient;
         Gas = gas.InSi() * Outside;
@@ -72,6 +80,9 @@ public sealed class ClosedVolume
     /// <summary>Relative increase of the enclosed volume for each unit of pressure.</summary>
     public Compressibility Swelling { get; }
 
+    /// <summary>Relative increase of the enclosed volume for each kelvin.</summary>
+    public CoefficientOfThermalExpansion WallExpansion { get; }
+
     /// <summary>Volume of trapped gas at ambient pressure.</summary>
     public Volume GasAtAmbient { get; }
 
@@ -85,7 +96,12 @@ public sealed class ClosedVolume
 
     internal double Modulus { get; }
 
-    internal double Expansion { get; }
+    internal double FuelExpands { get; }
+
+    internal double WallsExpand { get; }
+
+    /// <summary>What the fuel expands by beyond its walls, 1/K.</summary>
+    internal double Expansion => FuelExpands - WallsExpand;
 
     internal double Liquid { get; }
 
@@ -146,7 +162,7 @@ public sealed class ClosedVolume
         double first = Absolute(before, nameof(before));
         double kelvins = Guard.Finite(warming, warming.InSi(), nameof(warming));
         double low = double.IsNaN(VaporPressure) ? first * 1e-3 : Math.Min(first, VaporPressure);
-        double high = first + (Math.Abs(kelvins) * 2 * Math.Max(Expansion * Modulus, first / Kelvins)) + 1;
+        double high = first + (Math.Abs(kelvins) * 2 * Math.Max(Math.Abs(Expansion) * Modulus, first / Kelvins)) + 1;
 
         // What would have leaked falls as the pressure after rises; at the true pressure it is nothing.
         double Leaked(double after) => -LeakedTo(first, after, Kelvins + kelvins);
@@ -185,7 +201,7 @@ public sealed class ClosedVolume
         double stiff = Liquid * ((1 / Modulus) + Swells) * (first - last);
         double gas = (volume - stiff) * first * last / (first - last);
         return gas >= 0
-            ? new(Fuel, Temperature, FuelVolume, Swelling, SiUnits.Volume(gas / Outside), Ambient)
+            ? new(Fuel, Temperature, FuelVolume, Swelling, WallExpansion, SiUnits.Volume(gas / Outside), Ambient)
             : throw Guard.OutOfRange(
                 drawn,
                 $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas",

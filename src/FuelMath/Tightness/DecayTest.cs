@@ -12,7 +12,7 @@ namespace FuelMath.Tightness;
 /// A gauge sees fuel leave and cannot see where: a check valve, an injector's seat or a regulator that bleeds looks like a
 /// leak outside (<see cref="LeakSuspects"/>). Rates are of liquid fuel at the conditions of the line.
 /// </para>
-/// <para>Caution: pressurised fuel sprays and ignites; see <see cref="ClosedVolume"/>. Immutable; equality is by reference.</para>
+/// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>. Immutable; equality is by reference.</para>
 /// </remarks>
 public sealed class DecayTest
 {
@@ -30,7 +30,7 @@ public sealed class DecayTest
         "volume of fuel",
         "bulk modulus",
         "swelling of the walls",
-        "expansion of the fuel",
+        "expansion of fuel and walls",
         "trapped gas",
         "pressure before",
         "temperature before",
@@ -89,7 +89,10 @@ public sealed class DecayTest
             uncertainty.VolumeShare * volume.Liquid,
             uncertainty.ModulusShare * volume.Modulus,
             uncertainty.SwellingShare * volume.Swells,
-            0,
+            Math.Sqrt(
+                Math.Pow(uncertainty.FuelExpansionShare * volume.FuelExpands, 2)
+                    + Math.Pow(uncertainty.WallExpansionShare * volume.WallsExpand, 2)
+            ),
             uncertainty.GasVolume * volume.Outside,
             uncertainty.Pascals,
             uncertainty.Kelvins,
@@ -155,6 +158,12 @@ public sealed class DecayTest
     /// <summary>Whether the pressure stands where it stays whether fuel leaks or not: at vapor pressure or at ambient.</summary>
     public bool IsAtFloor { get; }
 
+    /// <summary>
+    /// Whether the rate is negative beyond its expanded uncertainty: fuel cannot leak in, so that something else lifts the
+    /// pressure, most likely fuel that warms where no thermometer is, and may hide a leak of any size.
+    /// </summary>
+    public bool IsContradictory => Rate.InSi() + ExpandedUncertainty.InSi() < 0;
+
     /// <summary>What about it is an estimate, or cannot be excluded, in sentences.</summary>
     public ImmutableArray<string> Estimates { get; }
 
@@ -168,9 +177,30 @@ public sealed class DecayTest
         double rate = Rate.InSi();
         double expanded = ExpandedUncertainty.InSi();
         return rate - expanded > most ? TightnessVerdict.Fails
-            : IsAtFloor ? TightnessVerdict.NotATest
+            : IsAtFloor || IsContradictory ? TightnessVerdict.NotATest
             : rate + expanded <= most ? TightnessVerdict.Passes
             : TightnessVerdict.Undecided;
+    }
+
+    /// <summary>
+    /// The warming of the fuel between the readings that, unseen, would hide a leak: a pass is worth no more than the
+    /// certainty that the mean temperature of all the fuel shut in did not drift by it.
+    /// </summary>
+    /// <param name="leak">The leak, such as the limit; greater than zero.</param>
+    /// <returns>The warming, in K.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The leak is not greater than zero.</exception>
+    /// <exception cref="InvalidOperationException">The walls expand more than fuel and gas, so that warming hides nothing.</exception>
+    public TemperatureDelta WarmingThatHides(VolumeFlow leak)
+    {
+        double lost = Guard.Positive(leak, leak.InSi(), nameof(leak)) * (After.Seconds - Before.Seconds);
+        double perKelvin =
+            (Volume.Liquid * Volume.Expansion)
+            + (Volume.Gas / (Volume.Absolute(After.Pressure, nameof(After)) * Before.Kelvins));
+        return perKelvin > 0
+            ? SiUnits.TemperatureDelta(lost / perKelvin)
+            : throw new InvalidOperationException(
+                "The walls expand by more than fuel and gas: warming lowers the pressure and hides no leak."
+            );
     }
 
     private static Dual<Real> Leaked(double[] at, int by)

@@ -5,6 +5,8 @@ namespace FuelMath.Tightness;
 
 /// <summary>Standard uncertainties of what goes into a leak rate.</summary>
 /// <remarks>
+/// That of a temperature is of the mean of all the fuel shut in, not of the thermometer: hoses near a warm engine differ by
+/// kelvins from the rail that it is tied to.
 /// A gauge of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d (Source: [JCGM-100]
 /// section F.2.2.1). Immutable; equality is by reference.
 /// </remarks>
@@ -17,6 +19,8 @@ public sealed class DecayUncertainty
     /// <param name="fuelVolume">Of the volume of fuel, as a share of it; not negative.</param>
     /// <param name="bulkModulus">Of the bulk modulus, as a share of it; not negative.</param>
     /// <param name="swelling">Of the swelling of the walls, as a share of it; not negative.</param>
+    /// <param name="fuelExpansion">Of the expansion of the fuel, as a share of it; not negative.</param>
+    /// <param name="wallExpansion">Of the expansion of the walls, as a share of it; not negative.</param>
     /// <param name="gas">Of the volume of gas at ambient pressure; not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
     public DecayUncertainty(
@@ -26,6 +30,8 @@ public sealed class DecayUncertainty
         Ratio fuelVolume,
         Ratio bulkModulus,
         Ratio swelling,
+        Ratio fuelExpansion,
+        Ratio wallExpansion,
         Volume gas
     )
     {
@@ -35,6 +41,8 @@ public sealed class DecayUncertainty
         VolumeShare = Guard.NotNegative(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
         ModulusShare = Guard.NotNegative(bulkModulus, bulkModulus.InSi(), nameof(bulkModulus));
         SwellingShare = Guard.NotNegative(swelling, swelling.InSi(), nameof(swelling));
+        FuelExpansionShare = Guard.NotNegative(fuelExpansion, fuelExpansion.InSi(), nameof(fuelExpansion));
+        WallExpansionShare = Guard.NotNegative(wallExpansion, wallExpansion.InSi(), nameof(wallExpansion));
         GasVolume = Guard.NotNegative(gas, gas.InSi(), nameof(gas));
         PressureDifference = pressureDifference;
         Temperature = temperature;
@@ -42,6 +50,8 @@ public sealed class DecayUncertainty
         FuelVolume = fuelVolume;
         BulkModulus = bulkModulus;
         Swelling = swelling;
+        FuelExpansion = fuelExpansion;
+        WallExpansion = wallExpansion;
         Gas = gas;
     }
 
@@ -63,6 +73,12 @@ public sealed class DecayUncertainty
     /// <summary>Of the swelling of the walls.</summary>
     public Ratio Swelling { get; }
 
+    /// <summary>Of the expansion of the fuel.</summary>
+    public Ratio FuelExpansion { get; }
+
+    /// <summary>Of the expansion of the walls.</summary>
+    public Ratio WallExpansion { get; }
+
     /// <summary>Of the volume of gas at ambient pressure.</summary>
     public Volume Gas { get; }
 
@@ -77,6 +93,10 @@ public sealed class DecayUncertainty
     internal double ModulusShare { get; }
 
     internal double SwellingShare { get; }
+
+    internal double FuelExpansionShare { get; }
+
+    internal double WallExpansionShare { get; }
 
     internal double GasVolume { get; }
 

@@ -4,11 +4,12 @@ namespace FuelMath.Tightness;
 /// <remarks>Immutable; equality is by reference.</remarks>
 public sealed class LeakSuspect
 {
-    internal LeakSuspect(LeakSuspectKind kind, string part, string isolatingStep)
+    internal LeakSuspect(LeakSuspectKind kind, string part, string isolatingStep, ClampSide side = ClampSide.Gauge)
     {
         Kind = kind;
         Part = part;
         IsolatingStep = isolatingStep;
+        Side = side;
     }
 
     /// <summary>What kind of place it is.</summary>
@@ -19,6 +20,9 @@ public sealed class LeakSuspect
 
     /// <summary>What to do to tell it from the others, a sentence.</summary>
     public string IsolatingStep { get; }
+
+    /// <summary>On which side of a clamp right after the pump it lies.</summary>
+    internal ClampSide Side { get; }
 
     /// <summary>Gives kind and part.</summary>
     /// <returns>The text.</returns>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Regulators;
 using FuelMath.Systems;
 
 namespace FuelMath.Tightness;
@@ -26,15 +27,23 @@ public sealed class LeakSuspects
     {
         ArgumentNullException.ThrowIfNull(system);
         var found = ImmutableArray.CreateBuilder<LeakSuspect>();
+        HashSet<string> shut = ShutIn(system);
+        string[] outlets = [.. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.To)];
         foreach (FuelLine line in system.Plan.Lines)
         {
+            // A line that begins where a pump ends may lie on either side of what shuts the pump off.
+            ClampSide side =
+                line.Pump is not null ? ClampSide.Pump
+                : outlets.Contains(line.From) || outlets.Contains(line.To) ? ClampSide.Both
+                : ClampSide.Gauge;
             if (line.Pump is not null)
             {
                 found.Add(
                     new(
                         LeakSuspectKind.CheckValve,
                         line.Name,
-                        $"Shut a valve or clamp right after pump '{line.Name}' once pressure is up."
+                        $"Shut a valve or clamp right after pump '{line.Name}' once pressure is up: what lies between the two is shut off with it.",
+                        side
                     )
                 );
             }
@@ -44,15 +53,16 @@ public sealed class LeakSuspects
                     new(
                         LeakSuspectKind.RegulatorSeat,
                         line.Name,
-                        $"Shut the return right after regulator '{line.Name}' once the pump has stopped, never while it runs."
+                        $"Shut the return right after regulator '{line.Name}' once the pump has stopped, never while it runs.",
+                        side
                     )
                 );
-                found.Add(Diaphragm(line));
+                found.Add(Diaphragm(line, side));
             }
             else if (line.ReducingRegulator is not null)
             {
                 // Its seat that leaks lifts the rail instead of letting it fall.
-                found.Add(Diaphragm(line));
+                found.Add(Diaphragm(line, side));
             }
             else if (line.Relief is not null)
             {
@@ -60,10 +70,26 @@ public sealed class LeakSuspects
                     new(
                         LeakSuspectKind.ReliefSeat,
                         line.Name,
-                        $"Shut the way back from relief valve '{line.Name}' once the pump has stopped, never while it runs."
+                        $"Shut the way back from relief valve '{line.Name}' once the pump has stopped, never while it runs.",
+                        side
                     )
                 );
             }
+
+            if (!shut.Contains(line.From) && !shut.Contains(line.To))
+            {
+                // Suction and return hoses hold no pressure.
+                continue;
+            }
+
+            found.Add(
+                new(
+                    LeakSuspectKind.Outside,
+                    line.Name,
+                    $"Dry '{line.Name}' and its joints, wait, and look and feel with paper: fuel outside is found by eye, not by gauge.",
+                    side
+                )
+            );
         }
 
         found.AddRange(
@@ -78,24 +104,50 @@ public sealed class LeakSuspects
                 )
             )
         );
-        found.Add(
-            new(
-                LeakSuspectKind.Outside,
-                string.Join(", ", system.Plan.Lines.Select(l => l.Name)),
-                "Dry every joint, wait, and look and feel with paper: fuel outside is found by eye, not by gauge."
-            )
-        );
         return new(found.ToImmutable());
     }
 
-    private static LeakSuspect Diaphragm(FuelLine line) =>
+    /// <summary>The nodes that hold the pressure: what injectors and pump outlets reach without passing a pump, a bypass or a relief valve.</summary>
+    private static HashSet<string> ShutIn(FuelSystem system)
+    {
+        var reached = system.Stages.SelectMany(s => s.Seats).Select(s => s.Node).ToHashSet(StringComparer.Ordinal);
+        reached.UnionWith(system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.To));
+        reached.ExceptWith(system.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name));
+        FuelLine[] open = [.. system.Plan.Lines.Where(l => l.Pump is null && l.Regulator is null && l.Relief is null)];
+        int before;
+        do
+        {
+            before = reached.Count;
+            foreach (FuelLine line in open.Where(l => reached.Contains(l.From) || reached.Contains(l.To)))
+            {
+                reached.UnionWith([line.From, line.To]);
+            }
+        } while (reached.Count > before);
+
+        return reached;
+    }
+
+    private static LeakSuspect Diaphragm(FuelLine line, ClampSide side) =>
         new(
             LeakSuspectKind.RegulatorDiaphragm,
             line.Name,
-            $"Pull the reference hose off regulator '{line.Name}': a drop of fuel in it is the proof."
+            line.Reference switch
+            {
+                RegulatorReference.Manifold =>
+                    $"Pull the reference hose off regulator '{line.Name}': a drop of fuel in it is the proof.",
+                RegulatorReference.Tank =>
+                    $"Take regulator '{line.Name}' out of the tank, shut its outlets and look at its vent under pressure: it leaks where nobody sees it.",
+                _ =>
+                    $"Look at the vent of regulator '{line.Name}', which has no hose: fuel there is the proof, and it is outside.",
+            },
+            side
         );
 
     /// <summary>What is left after a kind of suspect was shut off and the test repeated.</summary>
+    /// <remarks>
+    /// A clamp right after the pump shuts off the check valve, and with it every joint, hose and relief valve between pump
+    /// and clamp: a gauge that stands still then leaves all of these.
+    /// </remarks>
     /// <param name="isolated">The kind that was shut off.</param>
     /// <param name="outcome">What the gauge did then.</param>
     /// <returns>The suspects that still fit.</returns>
@@ -112,7 +164,16 @@ public sealed class LeakSuspects
             );
         }
 
-        if (outcome != IsolationOutcome.StandsStill && IsOneKind)
+        ImmutableArray<LeakSuspect> left = outcome switch
+        {
+            IsolationOutcome.FallsAsBefore => [.. All.Where(s => !IsShutOff(s, isolated, ClampSide.Pump))],
+            IsolationOutcome.StandsStill =>
+            [
+                .. All.Where(s => IsShutOff(s, isolated, ClampSide.Pump) || IsShutOff(s, isolated, ClampSide.Both)),
+            ],
+            _ => All,
+        };
+        if (left.IsEmpty || (outcome == IsolationOutcome.FallsMoreSlowly && IsOneKind))
         {
             throw new ArgumentException(
                 $"Nothing but {isolated} was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
@@ -120,11 +181,10 @@ public sealed class LeakSuspects
             );
         }
 
-        return outcome switch
-        {
-            IsolationOutcome.FallsAsBefore => new([.. All.Where(s => s.Kind != isolated)]),
-            IsolationOutcome.StandsStill => new([.. All.Where(s => s.Kind == isolated)]),
-            _ => this,
-        };
+        return new(left);
     }
+
+    /// <summary>Whether a step shuts a place off: its own kind, and with a check valve what lies before the clamp.</summary>
+    private static bool IsShutOff(LeakSuspect suspect, LeakSuspectKind isolated, ClampSide side) =>
+        suspect.Kind == isolated || (isolated == LeakSuspectKind.CheckValve && suspect.Side == side);
 }

@@ -21,10 +21,16 @@ public sealed class PrimeTime
     /// <summary>Time until the line is full, in s.</summary>
     public Duration FillTime { get; }
 
-    /// <summary>Time from full to pressure if the pump gave its free flow to the end, in s.</summary>
+    /// <summary>
+    /// Time from full to pressure if the pump gave its free flow to the end and fuel and gas kept the heat of compression,
+    /// as they do in tens of milliseconds; in s.
+    /// </summary>
     public Duration PressurizeAtLeast { get; }
 
-    /// <summary>Time from full to pressure if the pump gave only its flow at that pressure from the start, in s.</summary>
+    /// <summary>
+    /// Time from full to pressure if the pump gave only its flow at that pressure from the start and fuel and gas kept their
+    /// temperature; in s. The pump's run-up comes on top.
+    /// </summary>
     public Duration PressurizeAtMost { get; }
 
     /// <summary>Works out the times.</summary>
@@ -58,7 +64,10 @@ public sealed class PrimeTime
         }
 
         Guard.Positive(target.AboveAmbient, target.Si, nameof(target));
-        double packed = volume.ReleasedBetween(target, default).InSi();
-        return new(dry / free, packed / free, packed / held);
+        return new(
+            dry / free,
+            QuickCompression.PressedIn(volume, target.Si, keepsHeat: true) / free,
+            QuickCompression.PressedIn(volume, target.Si, keepsHeat: false) / held
+        );
     }
 }

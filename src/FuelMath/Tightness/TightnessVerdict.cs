@@ -13,8 +13,9 @@ public enum TightnessVerdict
     Undecided,
 
     /// <summary>
-    /// The pressure stands at vapor pressure or at ambient, where it stays whether fuel leaks or not: no pass, whatever the
-    /// rate looks like.
+    /// The pressure stands at vapor pressure or at ambient, where it stays whether fuel leaks or not; or the rate is negative
+    /// beyond its uncertainty, so that something unseen lifts the pressure and may hide a leak. No pass, whatever the rate
+    /// looks like.
     /// </summary>
     NotATest,
 }

@@ -44,6 +44,8 @@ internal static class FormulaTolerances
         ["SaturatedLiquid.Viscosity"] = 512,
         ["PressureDecay.LaminarFallTime"] = 64,
         ["PressureDecay.MixedResidue"] = 8,
+        ["PressureRise.Compliance"] = 8,
+        ["PressureRise.PressedInVolume"] = 64,
         ["PressureDecay.MixedExchanges"] = 8,
         ["TankHeating.TemperatureAfter"] = 64,
         ["TankHeating.DrainingAdiabatic"] = 64,

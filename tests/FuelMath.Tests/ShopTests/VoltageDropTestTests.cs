@@ -24,18 +24,50 @@ public sealed class VoltageDropTestTests
     public void Steps_Wires_AreThoseOfTheTable() =>
         Close.Within(0.001, 1.588 / 0.3048, Test.Steps[0].Resistance.Milliohms);
 
+    /// <summary>
+    /// A contact of 60 mΩ more: its drop is found to be of that resistance, with the smaller current that the pump then
+    /// draws, or of a pump that draws more.
+    /// </summary>
     [Fact]
-    public void Compare_TwiceTheDrop_IsTwiceTheResistanceOrTheCurrent()
+    public void Compare_ACorrodedContact_NamesItsResistanceAndTheCurrentThen()
+    {
+        VoltageDropStep step = Test.Steps[2];
+        VoltageDropTest spoiled = VoltageDropTest.Of(Workshop.Four(pumpOhms: 0.11), Point);
+
+        ShopComparison comparison = Test.Compare(step.Place, spoiled.Steps[2].ExpectedDrop, TenPercent);
+
+        Assert.Equal(ShopVerdict.CannotTell, comparison.Verdict);
+        ShopCause contact = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+        Assert.StartsWith("110 mΩ instead of 50 mΩ, with ", contact.Needed);
+        Close.Within(1e-6, 1.2, contact.Departure.DecimalFractions);
+        Close.Within(1e-6, spoiled.State.Pumps[0].Current.Amperes, contact.State!.Pumps[0].Current.Amperes);
+        Assert.True(spoiled.State.Pumps[0].Current.Amperes < 0.995 * Test.State.Pumps[0].Current.Amperes);
+        ShopCause current = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.PumpCurrent);
+        Close.Within(1e-6, spoiled.Steps[2].ExpectedDrop.Volts / 0.05, current.State!.Pumps[0].Current.Amperes);
+    }
+
+    /// <summary>A drop that no pump's current could make, at any voltage that is left, is not told as a current.</summary>
+    [Fact]
+    public void Compare_BeyondThePumpsData_NamesNoCurrent()
+    {
+        ShopComparison comparison = Test.Compare(Test.Steps[2].Place, ElectricPotential.FromVolts(4), TenPercent);
+
+        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopCauseKind.PumpCurrent);
+    }
+
+    /// <summary>Less of both: half the contact, or a pump that draws half.</summary>
+    [Fact]
+    public void Compare_ASmallerDrop_NamesLess()
     {
         VoltageDropStep step = Test.Steps[2];
 
-        ShopComparison comparison = Test.Compare(step.Place, step.ExpectedDrop * 2, TenPercent);
+        ShopComparison comparison = Test.Compare(step.Place, step.ExpectedDrop * 0.5, TenPercent);
 
-        Assert.False(comparison.Agrees);
-        Assert.Equal(2, comparison.Causes.Length);
-        Assert.All(comparison.Causes, c => Close.Within(1e-9, 1, c.Departure.DecimalFractions));
-        Assert.Contains(comparison.Causes, c => c.Needed == "100 mΩ instead of 50 mΩ");
-        Assert.Contains(comparison.Causes, c => c.What == "More current than expected");
+        Assert.Equal(
+            ["Less resistance than described", "Less current than expected"],
+            comparison.Causes.Select(c => c.What)
+        );
+        Assert.InRange(comparison.Causes[0].Departure.DecimalFractions, 0.5, 0.52);
     }
 
     /// <summary>A current that was measured leaves one cause.</summary>
@@ -57,6 +89,7 @@ public sealed class VoltageDropTestTests
 
         Assert.True(agrees.Agrees);
         ShopCause cause = Assert.Single(differs.Causes);
+        Assert.Equal(ShopVerdict.OneCause, differs.Verdict);
         Assert.Equal("A contact or wire of more resistance", cause.What);
         Assert.Equal("80 mΩ instead of 50 mΩ", cause.Needed);
         Assert.Equal("1000 mV", differs.Expected);
@@ -90,6 +123,14 @@ public sealed class VoltageDropTestTests
         Assert.Equal(3, test.Steps.Length);
         Close.Within(1e-9, Drop("strap"), Drop("chassis"));
         Close.Within(1e-8, 13.8 - test.State.Pumps[0].Voltage.Volts, Drop("supply") + Drop("strap"));
+
+        // A strap of twice the resistance leaves more of the current to the chassis.
+        ShopComparison comparison = test.Compare("strap", ElectricPotential.FromVolts(Drop("strap") * 1.3), TenPercent);
+        ShopCause strap = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+        double amperes = strap.State!.Wiring!.CurrentThrough("strap").Amperes;
+        double milliohms = 4 * (1 + strap.Departure.DecimalFractions);
+        Close.Within(1e-6, Drop("strap") * 1.3, amperes * milliohms / 1000);
+        Assert.True(milliohms > 5.5);
     }
 
     [Fact]

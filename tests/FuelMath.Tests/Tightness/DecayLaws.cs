@@ -9,7 +9,17 @@ namespace FuelMath.Tests.Tightness;
 [Properties(Arbitrary = [typeof(TightnessArbitraries)])]
 public sealed class DecayLaws
 {
-    private static readonly DecayUncertainty Exact = new(default, default, default, default, default, default, default);
+    private static readonly DecayUncertainty Exact = new(
+        default,
+        default,
+        default,
+        default,
+        default,
+        default,
+        default,
+        default,
+        default
+    );
 
     /// <summary>What leaks in, comes out.</summary>
     [Property]
@@ -210,6 +220,8 @@ public sealed class DecayLaws
                 Ratio.FromPercent(5 * scale),
                 Ratio.FromPercent(15 * scale),
                 Ratio.FromPercent(30 * scale),
+                Ratio.FromPercent(4 * scale),
+                Ratio.FromPercent(50 * scale),
                 Volume.FromCubicCentimeters(0.2 * scale)
             );
         DecayTest Test(double scale) =>

@@ -17,6 +17,8 @@ public sealed class DecayTestTests
         Ratio.FromPercent(5),
         Ratio.FromPercent(10),
         Ratio.FromPercent(20),
+        default,
+        default,
         Volume.Zero
     );
 
@@ -35,6 +37,7 @@ public sealed class DecayTestTests
             ClosedLine.Hot,
             Temperature.FromDegreesCelsius(20),
             Volume.FromCubicMillimeters(1),
+            default,
             default,
             Volume.FromLiters(1),
             AbsolutePressure.StandardAtmosphere
@@ -132,6 +135,8 @@ public sealed class DecayTestTests
             default,
             default,
             default,
+            default,
+            default,
             default
         );
         DecayTest test = new(
@@ -155,6 +160,7 @@ public sealed class DecayTestTests
             Volume.FromLiters(1),
             default,
             default,
+            default,
             ClosedLine.Ambient
         );
         DecayTest known = new(ethanol, ClosedLine.Reading(0, Line.Start), ClosedLine.Reading(1, Line.Start), Gauge);
@@ -168,6 +174,7 @@ public sealed class DecayTestTests
             blend,
             Temperature.FromDegreesCelsius(20),
             Volume.FromLiters(1),
+            default,
             default,
             default,
             ClosedLine.Ambient
@@ -238,11 +245,12 @@ public sealed class DecayTestTests
         Assert.Contains(
             "no figure with a source is at hand.",
             Assert
-                .Throws<InvalidOperationException>(() =>
+                .Throws<UnknownPropertyException>(() =>
                     new ClosedVolume(
                         StandardFuels.NHeptane,
                         Temperature.FromDegreesCelsius(20),
                         Volume.FromLiters(1),
+                        default,
                         default,
                         default,
                         ClosedLine.Ambient
@@ -270,6 +278,7 @@ public sealed class DecayTestTests
                     Temperature.FromDegreesCelsius(20),
                     Volume.FromLiters(0.5),
                     Compressibility.FromInversePascals(2e-9),
+                    default,
                     default,
                     ClosedLine.Ambient
                 ).WithGasFromBleed(

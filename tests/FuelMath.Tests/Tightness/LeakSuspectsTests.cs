@@ -1,3 +1,4 @@
+using FuelMath.Regulators;
 using FuelMath.Tests.Systems;
 using FuelMath.Tightness;
 
@@ -8,12 +9,17 @@ public sealed class LeakSuspectsTests
 {
     private static readonly LeakSuspects All = LeakSuspects.Of(Workshop.Four());
 
-    // One pump, one regulator with seat and diaphragm, four injectors, and everything outside.
+    // One pump, one regulator with seat and diaphragm, four injectors; outside, all that is under pressure: pump, filter,
+    // feed, rail and regulator, and not the return hose.
     [Fact]
     public void Of_ASystem_NamesEveryPlace()
     {
-        Assert.Equal(8, All.All.Length);
+        Assert.Equal(12, All.All.Length);
         Assert.Equal(4, All.All.Count(s => s.Kind == LeakSuspectKind.InjectorSeat));
+        Assert.Equal(
+            ["pump", "filter", "feed", "rail", "regulator"],
+            All.All.Where(s => s.Kind == LeakSuspectKind.Outside).Select(s => s.Part)
+        );
         Assert.Equal("CheckValve: pump", All.All.Single(s => s.Kind == LeakSuspectKind.CheckValve).ToString());
         Assert.Contains(
             "never while it runs",
@@ -26,6 +32,20 @@ public sealed class LeakSuspectsTests
         Assert.False(All.IsOneKind);
     }
 
+    /// <summary>Only a regulator with a hose has one to pull.</summary>
+    [Theory]
+    [InlineData(RegulatorReference.Manifold, true)]
+    [InlineData(RegulatorReference.Ambient, false)]
+    [InlineData(RegulatorReference.Tank, false)]
+    public void Diaphragm_ByReference_PullsAHoseThatIsThere(RegulatorReference reference, bool hose) =>
+        Assert.Equal(
+            hose,
+            LeakSuspects
+                .Of(Workshop.Four(reference: reference))
+                .All.Single(s => s.Kind == LeakSuspectKind.RegulatorDiaphragm)
+                .IsolatingStep.StartsWith("Pull the reference hose", StringComparison.Ordinal)
+        );
+
     /// <summary>A reducing regulator cannot bleed into a return that is not there; a relief valve can.</summary>
     [Fact]
     public void Of_ASystemWithoutReturn_NamesItsReliefValve()
@@ -37,35 +57,72 @@ public sealed class LeakSuspectsTests
         Assert.DoesNotContain(all.All, s => s.Kind == LeakSuspectKind.RegulatorSeat);
     }
 
+    /// <summary>A clamp after the pump shuts off the joints and the hose before it, too: they stay suspects.</summary>
     [Fact]
-    public void After_StandsStill_LeavesThatKindAlone()
+    public void After_AClampThatStandsStill_LeavesAllBeforeIt()
     {
         LeakSuspects left = All.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill);
 
-        Assert.True(left.IsOneKind);
-        Assert.Equal(LeakSuspectKind.CheckValve, Assert.Single(left.All).Kind);
+        Assert.False(left.IsOneKind);
+        Assert.Equal(
+            ["CheckValve: pump", "Outside: filter", "Outside: pump"],
+            left.All.Select(s => s.ToString()).Order()
+        );
     }
 
+    /// <summary>A relief valve at the pump's outlet may lie before the clamp.</summary>
     [Fact]
-    public void After_FallsAsBefore_ClearsThatKind()
+    public void After_AClampThatStandsStill_LeavesTheReliefValveThere()
+    {
+        LeakSuspects all = LeakSuspects.Of(PlumbingRig.WithoutReturn());
+        string outlet = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Pump is not null).To;
+        bool near = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Relief is not null).From == outlet;
+
+        LeakSuspects left = all.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill);
+
+        Assert.Equal(near, left.All.Any(s => s.Kind == LeakSuspectKind.ReliefSeat));
+    }
+
+    /// <summary>Falling as before, it clears the check valve and the pump's own joint, not the part that the clamp sits on.</summary>
+    [Fact]
+    public void After_FallsAsBefore_ClearsWhatIsShutOff()
+    {
+        LeakSuspects left = All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore);
+
+        Assert.Equal(10, left.All.Length);
+        Assert.Contains(left.All, s => s.ToString() == "Outside: filter");
+        Assert.DoesNotContain(left.All, s => s.Part == "pump");
+    }
+
+    /// <summary>Each other step shuts off one kind.</summary>
+    [Fact]
+    public void After_ASeatThatStandsStill_LeavesThatKindAlone() =>
+        Assert.Equal(
+            LeakSuspectKind.RegulatorSeat,
+            Assert.Single(All.After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.StandsStill).All).Kind
+        );
+
+    [Fact]
+    public void After_AllOthersCleared_LeavesOutside()
     {
         LeakSuspects left = All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore)
             .After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.FallsAsBefore)
             .After(LeakSuspectKind.RegulatorDiaphragm, IsolationOutcome.FallsAsBefore)
             .After(LeakSuspectKind.InjectorSeat, IsolationOutcome.FallsAsBefore);
 
-        Assert.Equal(LeakSuspectKind.Outside, Assert.Single(left.All).Kind);
+        Assert.True(left.IsOneKind);
+        Assert.All(left.All, s => Assert.Equal(LeakSuspectKind.Outside, s.Kind));
     }
 
     [Fact]
     public void After_FallsMoreSlowly_LeavesAll() =>
-        Assert.Equal(8, All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsMoreSlowly).All.Length);
+        Assert.Equal(12, All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsMoreSlowly).All.Length);
 
     [Fact]
     public void After_AClearedKind_IsRefused() =>
         Words.Refused<ArgumentException>(
             "isolated",
-            "Must be one of: RegulatorSeat, RegulatorDiaphragm, InjectorSeat, Outside; it was CheckValve.",
+            "Must be one of: Outside, RegulatorSeat, RegulatorDiaphragm, InjectorSeat; it was CheckValve.",
             () =>
                 All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore)
                     .After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill)
@@ -75,9 +132,9 @@ public sealed class LeakSuspectsTests
     public void After_AContradiction_IsRefused() =>
         Words.Refused<ArgumentException>(
             "outcome",
-            "Nothing but CheckValve was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
+            "Nothing but RegulatorSeat was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
             () =>
-                All.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill)
-                    .After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore)
+                All.After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.StandsStill)
+                    .After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.FallsAsBefore)
         );
 }

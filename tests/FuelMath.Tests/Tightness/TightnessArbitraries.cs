@@ -18,7 +18,11 @@ public static class TightnessArbitraries
             from gas in Gen.Choose(0, 50)
             from pressure in Gen.Choose(20, 60)
             from leak in Gen.Choose(1, 1000)
+            from walls in Gen.Choose(0, 6)
             select new ClosedLine(liters / 10.0, swelling, gas / 10.0, pressure / 10.0, leak)
+            {
+                WallExpansion = walls * 1e-4,
+            }
         ).ToArbitrary();
 }
 
@@ -27,6 +31,9 @@ public static class TightnessArbitraries
 /// </summary>
 public sealed record ClosedLine(double Liters, double Swelling, double Gas, double Bars, double Leak)
 {
+    /// <summary>Of the walls, 1/K.</summary>
+    public double WallExpansion { get; init; }
+
     public static readonly AbsolutePressure Ambient = new(Pressure.FromKilopascals(100));
 
     /// <summary>Pump gasoline whose vapor pressure and bulk modulus are known when it is hot, too; the figures are invented.</summary>
@@ -60,6 +67,7 @@ public sealed record ClosedLine(double Liters, double Swelling, double Gas, doub
             Temperature.FromDegreesCelsius(celsius),
             UnitsNet.Volume.FromLiters(Liters),
             Compressibility.FromInversePascals(Swelling * 1e-10),
+            CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion),
             UnitsNet.Volume.FromCubicCentimeters(Gas),
             Ambient
         );

@@ -1,0 +1,182 @@
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Systems;
+
+namespace FuelMath.ShopTests;
+
+/// <summary>What, alone, would explain a bucket test: each cause is the whole system solved again with that one thing off.</summary>
+internal sealed class BucketCauses(
+    FuelSystem system,
+    OperatingPoint point,
+    SystemState sound,
+    AddedReadings added,
+    double caught,
+    double tolerance
+)
+{
+    /// <summary>The least share of its flow that a worn pump is looked at with.</summary>
+    private const double LeastShare = 0.01;
+
+    /// <summary>The largest loss coefficient of a restriction at 8 mm: 100 L/h then lose 100 bar.</summary>
+    private const double MostCoefficient = 1e5;
+
+    /// <summary>The largest hole: 3 mm across loses more than any of these pumps brings.</summary>
+    private const double MostArea = 7e-6;
+
+    /// <summary>The highest multiple of a regulator's set point.</summary>
+    private const double MostSetPoint = 4;
+
+    internal static double Returned(SystemState state) => state.Regulators.Sum(r => r.BypassedFlow.InSi());
+
+    internal IEnumerable<ShopCause> Explaining(Func<SystemState, double> departure)
+    {
+        foreach ((ShopFault fault, Func<double, SystemState, ShopCause?> told) in Faults())
+        {
+            if (
+                fault.Explaining(sound, (_, state) => departure(state)) is { } found
+                && Math.Abs(Returned(found.State) - caught) <= Math.Max(tolerance * Returned(sound), 1e-6 * caught)
+                && told(found.Amount, found.State) is { } cause
+            )
+            {
+                yield return cause;
+            }
+        }
+    }
+
+    private IEnumerable<(ShopFault Fault, Func<double, SystemState, ShopCause?> Told)> Faults()
+    {
+        double supply = point.Supply.InSi();
+        FuelSystem s = system;
+        yield return (
+            new(0.9 * supply, a => (s, Altered.WithSupply(point, supply - a))),
+            (_, state) => Voltage(state, "Too little voltage at the pump")
+        );
+        yield return (
+            new(supply, a => (s, Altered.WithSupply(point, supply + a))),
+            (_, state) => Voltage(state, "More voltage at the pump than stated")
+        );
+        yield return (
+            new(1 - LeastShare, a => (Altered.WithPumpShare(s, 1 - a), point)),
+            (a, state) =>
+                Cause(
+                    ShopCauseKind.PumpFlow,
+                    "A worn pump, or one that draws air",
+                    $"{Show.Percent(1 - a)} of its flow",
+                    a,
+                    "Voltage, current and rail pressure are right, and the flow is not.",
+                    state
+                )
+        );
+        yield return (new(MostArea, a => (Altered.WithLeak(s, a), point)), (_, state) => Lost(state));
+        yield return (
+            new(
+                Math.Sqrt(MostCoefficient),
+                a => (Altered.WithRestrictionAfter(s, l => l.Pump is not null, a * a), point)
+            ),
+            (_, state) => Feed(state)
+        );
+        yield return (
+            new(MostSetPoint - 1, a => (Altered.WithSetPoint(s, 1 + a), point)),
+            (_, state) => SetPoint(state, "A regulator that is set too high", "above", "high")
+        );
+        double least = Altered.LeastSetPoint(s);
+        if (least < 1)
+        {
+            yield return (
+                new(1 - least, a => (Altered.WithSetPoint(s, 1 - a), point)),
+                (_, state) => SetPoint(state, "A regulator that is set too low or does not close", "below", "low")
+            );
+        }
+
+        yield return (
+            new(
+                Math.Sqrt(MostCoefficient),
+                a => (Altered.WithRestrictionAfter(s, l => l.Regulator is not null, a * a), point)
+            ),
+            (_, state) => Return(state)
+        );
+    }
+
+    private ShopCause Voltage(SystemState state, string what)
+    {
+        double expected = AddedReadings.PumpVolts(sound);
+        double volts = AddedReadings.PumpVolts(state);
+        return Cause(
+            ShopCauseKind.PumpVoltage,
+            what,
+            $"{Show.Volts(volts)} instead of {Show.Volts(expected)}",
+            Math.Abs(volts - expected) / expected,
+            "Measure at the pump's own terminals while the fuel runs.",
+            state
+        );
+    }
+
+    private ShopCause Lost(SystemState state)
+    {
+        double lost = state.FlowThrough(Altered.LeakName).InSi();
+        double pumped = lost + Returned(state);
+        return Cause(
+            ShopCauseKind.LostFuel,
+            "Fuel that leaves before the bucket: a check valve, a relief valve, an open joint in the tank",
+            $"{Show.LitersPerHour(lost)} of {Show.LitersPerHour(pumped)}",
+            lost / pumped,
+            "Look for fuel outside first; pressure falls at once when the pump stops.",
+            state
+        );
+    }
+
+    private ShopCause Feed(SystemState state)
+    {
+        string line = system.Plan.Lines.First(l => l.Pump is not null).Name;
+        return Cause(
+            ShopCauseKind.FeedRestriction,
+            "A restriction between tank and rail: strainer, filter, a pinched hose",
+            $"{Show.Bar(Taken(state, line))} more loss than expected",
+            RiseChange(state),
+            "Rail pressure is right while the pump's outlet is higher, or its inlet lower.",
+            state
+        );
+    }
+
+    private ShopCause SetPoint(SystemState state, string what, string side, string way)
+    {
+        double change = state.Regulators[0].Inlet.Si - sound.Regulators[0].Inlet.Si;
+        return Cause(
+            ShopCauseKind.SetPoint,
+            what,
+            $"{Show.Bar(Math.Abs(change))} {side} what was expected",
+            RiseChange(state),
+            $"Rail pressure is {way} by as much.",
+            state
+        );
+    }
+
+    private ShopCause Return(SystemState state)
+    {
+        string line = system.Plan.Lines.First(l => l.Regulator is not null).Name;
+        return Cause(
+            ShopCauseKind.ReturnRestriction,
+            "A return that is choked",
+            $"{Show.Bar(Taken(state, line))} more loss than expected",
+            RiseChange(state),
+            "Rail pressure is high; with the return open to the air right after the regulator it falls.",
+            state
+        );
+    }
+
+    private double RiseChange(SystemState state) =>
+        Math.Abs((state.Pumps[0].PressureRise.InSi() / sound.Pumps[0].PressureRise.InSi()) - 1);
+
+    private double Taken(SystemState state, string line) =>
+        state.PressureAt(line + Altered.Before).Si
+        - state.PressureAt(system.Plan.Lines.First(l => l.Name == line).To).Si;
+
+    private ShopCause Cause(
+        ShopCauseKind kind,
+        string what,
+        string needed,
+        double departure,
+        string howToTell,
+        SystemState state
+    ) => new(kind, what, needed, departure, howToTell, state, added.Misfit(state));
+}

@@ -1,0 +1,62 @@
+using FuelMath.Formulas;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+
+namespace FuelMath.Tightness;
+
+/// <summary>A closed volume that is pressed up from ambient, slowly or so quickly that fuel and gas keep the heat of it.</summary>
+internal static class QuickCompression
+{
+    /// <summary>
+    /// Isentropic over isothermal bulk modulus, at most: fuels lie from 1.2 to 1.35. Source: [Poling-2001] relations of heat
+    /// capacity and compressibility.
+    /// </summary>
+    private const double MostQuickShare = 1.35;
+
+    /// <summary>What must be pressed in from ambient to a gauge pressure, by a change that is slow or keeps its heat.</summary>
+    internal static double PressedIn(ClosedVolume volume, double gauge, bool keepsHeat) =>
+        PressureRise
+            .PressedInVolume(
+                new Real(volume.Liquid),
+                new Real(keepsHeat ? Modulus(volume) : volume.Modulus),
+                new Real(volume.Swells),
+                new Real(volume.Gas / volume.Outside),
+                new Real(volume.Outside),
+                new Real(gauge + volume.Outside),
+                new Real(keepsHeat ? PressureRise.AdiabaticExponentOfAir : 1)
+            )
+            .Value;
+
+    /// <summary>What it yields at a gauge pressure while it is pressed up from ambient, with another gas content, m3 at ambient.</summary>
+    internal static double Compliance(ClosedVolume volume, double gasAtAmbient, double gauge, bool keepsHeat) =>
+        PressureRise
+            .Compliance(
+                new Real(volume.Liquid),
+                new Real(keepsHeat ? Modulus(volume) : volume.Modulus),
+                new Real(volume.Swells),
+                new Real(gasAtAmbient),
+                new Real(volume.Outside),
+                new Real(gauge + volume.Outside),
+                new Real(keepsHeat ? PressureRise.AdiabaticExponentOfAir : 1)
+            )
+            .Value;
+
+    /// <summary>The isentropic bulk modulus where the heat capacity is known, else the most that it can be, Pa.</summary>
+    private static double Modulus(ClosedVolume volume)
+    {
+        LiquidHeatCapacity heat = volume.Fuel.HeatCapacity;
+        bool known = heat.IsKnown && volume.Kelvins >= heat.Known.Lowest && volume.Kelvins <= heat.Known.Highest;
+        return known
+            ? LiquidElasticity
+                .IsentropicModulus(
+                    new Real(volume.Modulus),
+                    new Real(volume.FuelExpands),
+                    new Real(volume.Fuel.DensityAt(volume.Temperature).InSi()),
+                    new Real(heat.Known.At(volume.Temperature)),
+                    new Real(volume.Kelvins)
+                )
+                .Value
+            : MostQuickShare * volume.Modulus;
+    }
+}

@@ -1,0 +1,67 @@
+using FuelMath.Documents;
+using FuelMath.Systems;
+using FuelMath.Tests.Documents;
+using FuelMath.Tests.Systems;
+using FuelMath.Tightness;
+
+namespace FuelMath.Tests.Tightness;
+
+/// <summary>Whatever leaks, no order of isolating steps clears it: every place, every step, every gauge that fits.</summary>
+public sealed class LeakSuspectsMatrixTests
+{
+    public static TheoryData<string> Names => new() { "rig", "without return", "time-trial-car", "training-stand" };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void After_AnySteps_KeepsWhatLeaks(string name)
+    {
+        FuelSystem system = name switch
+        {
+            "rig" => Workshop.Four(),
+            "without return" => PlumbingRig.WithoutReturn(),
+            _ => SystemDocument.Read(TestFiles.System(name)),
+        };
+        LeakSuspects all = LeakSuspects.Of(system);
+        foreach (LeakSuspect leaking in all.All)
+        {
+            Follow(system, all, leaking, 3);
+        }
+    }
+
+    /// <summary>Every step on what is left, with every outcome that this leak can have.</summary>
+    private static void Follow(FuelSystem system, LeakSuspects left, LeakSuspect leaking, int depth)
+    {
+        Assert.Contains(left.All, s => s.ToString() == leaking.ToString());
+        if (depth == 0 || left.IsOneKind)
+        {
+            return;
+        }
+
+        foreach (LeakSuspectKind step in left.All.Select(s => s.Kind).Distinct())
+        {
+            foreach (IsolationOutcome outcome in Outcomes(system, leaking, step))
+            {
+                Follow(system, left.After(step, outcome), leaking, depth - 1);
+            }
+        }
+    }
+
+    /// <summary>
+    /// What the gauge can do, from the plan alone: a step holds what it shuts off; a clamp after the pump sits somewhere on the
+    /// parts that begin at the pump's outlet, so that these may leak on either side of it or on both.
+    /// </summary>
+    private static IEnumerable<IsolationOutcome> Outcomes(FuelSystem system, LeakSuspect leaking, LeakSuspectKind step)
+    {
+        FuelLine? line = system.Plan.Lines.FirstOrDefault(l => l.Name == leaking.Part);
+        bool clamp = step == LeakSuspectKind.CheckValve;
+        string[] outlets = [.. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.To)];
+        if (leaking.Kind == step || (clamp && line?.Pump is not null))
+        {
+            return [IsolationOutcome.StandsStill];
+        }
+
+        return clamp && line is not null && (outlets.Contains(line.From) || outlets.Contains(line.To))
+            ? [IsolationOutcome.StandsStill, IsolationOutcome.FallsAsBefore, IsolationOutcome.FallsMoreSlowly]
+            : [IsolationOutcome.FallsAsBefore];
+    }
+}
