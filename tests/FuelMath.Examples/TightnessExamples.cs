@@ -57,18 +57,18 @@ public sealed class TightnessExamples
         );
 
         VolumeFlow rate = test.Rate; // 18 mm³/min, half of it told by the thermometer alone
-        VolumeFlow expanded = test.ExpandedUncertainty; // 16 mm³/min
+        VolumeFlow expanded = test.ExpandedUncertainty; // 14 mm³/min
         string worst = test.Contributions[0].Input; // a temperature
         VolumeFlow limit = VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0);
         TightnessVerdict verdict = test.Judge(limit);
-        TemperatureDelta hides = test.WarmingThatHides(limit); // 1 K that nobody saw would hide a leak of the limit
+        TemperatureDelta hides = test.WarmingThatHides(limit); // 1.1 K that nobody saw would hide a leak of the limit
         #endregion
 
         Assert.Equal(18, rate.CubicMillimetersPerSecond * 60, 2.0);
-        Assert.Equal(16, expanded.CubicMillimetersPerSecond * 60, 2.0);
+        Assert.Equal(14, expanded.CubicMillimetersPerSecond * 60, 2.0);
         Assert.StartsWith("temperature", worst);
         Assert.Equal(TightnessVerdict.Passes, verdict);
-        Assert.Equal(1, hides.Kelvins, 0.15);
+        Assert.Equal(1.1, hides.Kelvins, 0.05);
     }
 
     [Fact]
