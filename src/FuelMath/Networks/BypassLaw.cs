@@ -33,7 +33,7 @@ internal struct BypassLaw<T> : ILinkLaw<T>
 
     /// <inheritdoc />
     public void Carry(LinkPart part, in Surroundings<T> around) =>
-        valve.Carry(part, around.HeadFrom, around.HeadTo, around.Density);
+        valve.Carry(part, around.HeadFrom, around.HeadTo, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -10,6 +10,8 @@ namespace FuelMath.Networks;
 internal struct CappedLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {
+    private T given;
+    private T densityRatio;
     private T square;
     private T commanded;
     private T offset;
@@ -38,18 +40,25 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     public void Load(LinkPart part)
     {
         var draw = (CappedPart)part;
+        densityRatio = T.Of(1);
         Set(T.Of(draw.Coefficient), T.Of(draw.Commanded));
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) => offset = around.HeadFrom - around.HeadTo;
+    public void Carry(LinkPart part, in Surroundings<T> around)
+    {
+        offset = around.HeadFrom - around.HeadTo;
+        densityRatio = ((CappedPart)part).IsGivenInOwnFluid ? around.DensityRatio : T.Of(1);
+        Set(given, commanded);
+    }
 
     /// <param name="coefficient">C, m3/s per root of Pa; greater than zero.</param>
     /// <param name="wanted">The commanded flow, m3/s; not negative.</param>
     internal void Set(T coefficient, T wanted)
     {
-        T heldOpen = Math.Sqrt(PartMath.UsualInjectorPressure) * coefficient;
-        square = 1 / (coefficient * coefficient);
+        given = coefficient;
+        square = densityRatio / (coefficient * coefficient);
+        T heldOpen = T.Sqrt(PartMath.UsualInjectorPressure / square);
         commanded = wanted;
         first = T.Min(heldOpen, wanted);
         usual = PartMath.UsualInjectorPressure / heldOpen;

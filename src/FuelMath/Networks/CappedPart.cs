@@ -5,6 +5,12 @@ namespace FuelMath.Networks;
 /// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
 internal sealed class CappedPart(double coefficient, double commanded) : LinkPart
 {
+    /// <summary>
+    /// Whether its coefficient, set or not, is that in the network's own fluid: by density it is another in others. If not,
+    /// it is set for each fluid.
+    /// </summary>
+    internal bool IsGivenInOwnFluid { get; init; }
+
     /// <summary>m3/s per root of Pa.</summary>
     internal readonly double Coefficient = coefficient;
 

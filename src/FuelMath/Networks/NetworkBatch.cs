@@ -67,12 +67,16 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with another pressure at a node of fixed pressure.</summary>
     /// <param name="node">Its name.</param>
-    /// <param name="pressures">One a point.</param>
+    /// <param name="pressures">One a point; not below vacuum.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such node, or more or fewer values than points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is below vacuum.</exception>
     public NetworkBatch WithPressure(string node, IEnumerable<GaugePressure> pressures) =>
         With(
-            new PressureColumn(NetworkSettings.FixedNode(Plan, node), Numbers(pressures, p => p.Si, nameof(pressures)))
+            new PressureColumn(
+                NetworkSettings.FixedNode(Plan, node),
+                Numbers(pressures, p => NetworkChecks.NotBelowVacuum(p, nameof(pressures)), nameof(pressures))
+            )
         );
 
     /// <summary>The same batch with another draw at a junction.</summary>
@@ -128,14 +132,15 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with another reference pressure of a regulator.</summary>
     /// <param name="link">Its name.</param>
-    /// <param name="references">The pressure on its spring side, one a point.</param>
+    /// <param name="references">The pressure on its spring side, one a point; not below vacuum.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is below vacuum.</exception>
     public NetworkBatch WithReference(string link, IEnumerable<GaugePressure> references) =>
         With(
             new SettingColumn(
                 NetworkSettings.Regulator(Plan, link),
-                [Numbers(references, p => p.Si, nameof(references))]
+                [Numbers(references, p => NetworkChecks.NotBelowVacuum(p, nameof(references)), nameof(references))]
             )
         );
 

@@ -109,10 +109,14 @@ public sealed class NetworkBuffer
 
     /// <summary>Sets the pressure of a node of fixed pressure.</summary>
     /// <param name="node">Its name.</param>
-    /// <param name="pressure">The pressure.</param>
+    /// <param name="pressure">The pressure; not below vacuum.</param>
     /// <exception cref="ArgumentException">There is no such node.</exception>
-    public void SetPressure(string node, GaugePressure pressure) =>
-        Settings.SetPressure(NetworkSettings.FixedNode(Plan, node), new Real(pressure.Si));
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
+    public void SetPressure(string node, GaugePressure pressure)
+    {
+        double si = NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
+        Settings.SetPressure(NetworkSettings.FixedNode(Plan, node), new Real(si));
+    }
 
     /// <summary>Sets what is drawn at a junction.</summary>
     /// <param name="node">Its name.</param>
@@ -134,10 +138,14 @@ public sealed class NetworkBuffer
 
     /// <summary>Sets the reference pressure of a regulator.</summary>
     /// <param name="link">Its name.</param>
-    /// <param name="reference">The pressure on its spring side.</param>
+    /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
     /// <exception cref="ArgumentException">There is no such link.</exception>
-    public void SetReference(string link, GaugePressure reference) =>
-        Settings.SetLane(NetworkSettings.Regulator(Plan, link), [reference.Si]);
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
+    public void SetReference(string link, GaugePressure reference)
+    {
+        double si = NetworkChecks.NotBelowVacuum(reference, nameof(reference));
+        Settings.SetLane(NetworkSettings.Regulator(Plan, link), [si]);
+    }
 
     /// <summary>Puts a pump in the place of another. Allocates.</summary>
     /// <param name="link">The name of the link.</param>

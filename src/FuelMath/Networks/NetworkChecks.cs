@@ -1,3 +1,5 @@
+using FuelMath.Quantities;
+
 namespace FuelMath.Networks;
 
 /// <summary>What can be wrong with a network before anything is solved.</summary>
@@ -14,6 +16,16 @@ internal static class NetworkChecks
         HumpsCanBeSearched(nodes, links);
         SwitchesCanBeFollowed(nodes, links);
     }
+
+    /// <summary>A pressure that is given, Pa gauge.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It lies below vacuum.</exception>
+    internal static double NotBelowVacuum(GaugePressure pressure, string paramName) =>
+        pressure.Si >= NetworkVerdict.Vacuum
+            ? pressure.Si
+            : throw new ArgumentOutOfRangeException(
+                paramName,
+                $"Must be at least {NetworkVerdict.Kilopascals(NetworkVerdict.Vacuum)} gauge, which is vacuum; it was {NetworkVerdict.Kilopascals(pressure.Si)} gauge."
+            );
 
     /// <summary>Refuses a network that one solve is not enough for.</summary>
     /// <exception cref="ArgumentException">It may have several states.</exception>

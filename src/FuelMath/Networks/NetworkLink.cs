@@ -5,7 +5,9 @@ namespace FuelMath.Networks;
 
 /// <summary>A part between two nodes, with a direction: its flow counts positive from the first to the second.</summary>
 /// <remarks>
-/// Each factory makes one kind. Losses are those in the network's fluid. Immutable and safe to share between threads.
+/// Each factory makes one kind. Losses and flows are those in the network's own fluid; solved with another, what grows with
+/// viscosity and with density is carried over to it. Opening and set pressures, a regulator's slope and a pump's curve stay
+/// as they are. Immutable and safe to share between threads.
 /// Equality is by reference.
 /// </remarks>
 public sealed class NetworkLink
@@ -279,7 +281,10 @@ public sealed class NetworkLink
             new CappedPart(
                 PartMath.Coefficient(flow, differentialPressure),
                 Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded))
-            ),
+            )
+            {
+                IsGivenInOwnFluid = true,
+            },
             new OpeningGiven(flow, differentialPressure, default, commanded)
         );
 

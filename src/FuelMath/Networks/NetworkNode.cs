@@ -31,13 +31,19 @@ public sealed class NetworkNode
 
     /// <summary>A node whose pressure is given: a tank, a manifold, a supply line.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="pressure">Its pressure.</param>
+    /// <param name="pressure">Its pressure; not below vacuum, -101.325 kPa gauge.</param>
     /// <param name="elevation">Its height above any level that all nodes share.</param>
     /// <returns>The node.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The elevation is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum, or the elevation not finite.</exception>
     public static NetworkNode FixedPressure(string name, GaugePressure pressure, Length elevation) =>
-        new(name, true, pressure.Si, Guard.Finite(elevation, elevation.InSi(), nameof(elevation)), 0);
+        new(
+            name,
+            true,
+            NetworkChecks.NotBelowVacuum(pressure, nameof(pressure)),
+            Guard.Finite(elevation, elevation.InSi(), nameof(elevation)),
+            0
+        );
 
     /// <summary>A node whose pressure is sought, where nothing is drawn.</summary>
     /// <param name="name">Its name; not blank.</param>

@@ -68,6 +68,8 @@ internal sealed class NetworkPlan
                 Place[link] = (g, i);
             }
         }
+
+        Flat = new FlatHolders(this);
     }
 
     /// <summary>The same network with another fluid, and with settings of some links in the place of their own.</summary>
@@ -105,6 +107,9 @@ internal sealed class NetworkPlan
 
     /// <summary>The pump whose curve has a hump; -1 where none has.</summary>
     internal int Hump { get; }
+
+    /// <summary>Regulators that may leave open how much flows through which.</summary>
+    internal FlatHolders Flat { get; }
 
     /// <summary>The upstream node of each link.</summary>
     internal int[] From { get; }

@@ -19,7 +19,7 @@ public sealed class NetworkRegulator
 
     /// <summary>Sets down a regulator without slope or influence of the return line.</summary>
     /// <param name="setDifferentialPressure">Held pressure less reference, where it just opens or shuts; greater than zero.</param>
-    /// <param name="reference">The pressure on its spring side.</param>
+    /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
     /// <param name="fullyOpenLoss">What it loses open to its stop, in the network's fluid; greater than zero.</param>
     /// <param name="fullyOpenFlow">The flow of that loss; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -35,7 +35,7 @@ public sealed class NetworkRegulator
             setDifferentialPressure.InSi(),
             nameof(setDifferentialPressure)
         );
-        this.reference = reference.Si;
+        this.reference = NetworkChecks.NotBelowVacuum(reference, nameof(reference));
         double loss = Guard.Positive(fullyOpenLoss, fullyOpenLoss.InSi(), nameof(fullyOpenLoss));
         double flow = Guard.Positive(fullyOpenFlow, fullyOpenFlow.InSi(), nameof(fullyOpenFlow));
         square = loss / (flow * flow);

@@ -25,6 +25,7 @@ public sealed class NetworkState
         conditions = [.. work.Notes.Conditions];
         known = [.. work.Notes.Known];
         evidence = work.Notes.Evidence;
+        Remarks = plan.Flat.Remarks(work);
         (pressure, flow, memory) = (
             new double[known.Length],
             new double[work.Flow.Length],
@@ -49,9 +50,10 @@ public sealed class NetworkState
     }
 
     /// <summary>
-    /// Sentences on how it was chosen where that was a question; empty where the laws leave one state only.
+    /// Sentences on how it was chosen where that was a question, and on flows that the laws do not determine; empty where
+    /// they leave one state only.
     /// </summary>
-    public ImmutableArray<string> Remarks { get; } = [];
+    public ImmutableArray<string> Remarks { get; }
 
     /// <summary>The names of the nodes whose pressure is sought.</summary>
     public ImmutableArray<string> Junctions => plan.JunctionNames;

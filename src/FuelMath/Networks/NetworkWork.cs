@@ -193,7 +193,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     }
 
     /// <summary>What surrounds a link.</summary>
-    internal Surroundings<T> Around(in Ends ends) => new(density, viscosity, head[ends.From], head[ends.To]);
+    internal Surroundings<T> Around(in Ends ends) => new(Plan, density, viscosity, head[ends.From], head[ends.To]);
 
     /// <summary>Takes back all settings that differ from the description.</summary>
     internal void Reset()

@@ -32,7 +32,7 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
 
     /// <inheritdoc />
     public void Carry(LinkPart part, in Surroundings<T> around) =>
-        valve.Carry(part, around.HeadTo, around.HeadFrom, around.Density);
+        valve.Carry(part, around.HeadTo, around.HeadFrom, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

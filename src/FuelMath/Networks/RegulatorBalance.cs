@@ -50,7 +50,7 @@ internal struct RegulatorBalance<T>
     internal void SetReference(T pressure) => reference = pressure;
 
     /// <summary>Works out all that depends on the fluid and on the elevation of both sides.</summary>
-    internal void Carry(LinkPart part, T headHeld, T headOther, T density)
+    internal void Carry(LinkPart part, T headHeld, T headOther, in Surroundings<T> around)
     {
         var regulator = (RegulatorPart)part;
 
@@ -67,7 +67,9 @@ internal struct RegulatorBalance<T>
             none
         );
         Held = net + headHeld + (Influence * headOther);
-        Open = regulator.Square + BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), density, T.Of(1));
+        Open =
+            (regulator.Square * around.DensityRatio)
+            + BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), around.Density, T.Of(1));
         First = T.Sqrt(UsualLoss / Open);
         Usual = UsualPressure / First;
     }

@@ -22,10 +22,10 @@ internal sealed class RegulatorPart : LinkPart
     /// <summary>Seat area over diaphragm area less seat area.</summary>
     internal double Influence { get; init; }
 
-    /// <summary>The fully open restriction, Pa s2/m6.</summary>
+    /// <summary>The fully open restriction in the network's own fluid, Pa s2/m6.</summary>
     internal double Square { get; init; }
 
-    /// <summary>The part of it that grows with density, 1/m4.</summary>
+    /// <summary>The part of it that is given for any fluid, over density, 1/m4.</summary>
     internal double SquarePerDensity { get; init; }
 
     internal override bool IsOneWay => true;

@@ -38,10 +38,10 @@ internal struct SquareLaw<T> : ILinkLaw<T>
         T none = T.Of(0);
         T one = T.Of(1);
         linear =
-            made.Linear
+            (made.Linear * around.ViscosityRatio)
             + PorousMedium.PressureLoss(T.Of(made.LinearPerViscosity), none, around.Viscosity, around.Density, one);
         square =
-            made.Square
+            (made.Square * around.DensityRatio)
             + PorousMedium.PressureLoss(none, T.Of(made.SquarePerDensity), around.Viscosity, around.Density, one);
         T weight = made.IntoSpace ? around.HeadFrom - around.HeadTo : none;
         offset = made.Opening + weight;

@@ -3,18 +3,19 @@ using FuelMath.Scalars;
 namespace FuelMath.Networks;
 
 /// <summary>
-/// opening + linear q + square q|q|, where linear = Linear + LinearPerViscosity mu and square = Square +
-/// SquarePerDensity rho.
+/// opening + linear q + square q|q|, where linear = Linear mu/mu0 + LinearPerViscosity mu and square = Square rho/rho0 +
+/// SquarePerDensity rho; mu0 and rho0 are those of the network's own fluid.
 /// </summary>
+/// <remarks>Drag by viscosity grows with viscosity, that of turned and slowed fluid with density.</remarks>
 internal sealed class SquarePart : LinkPart
 {
-    /// <summary>Pa s/m3.</summary>
+    /// <summary>In the network's own fluid, Pa s/m3.</summary>
     internal double Linear { get; init; }
 
     /// <summary>1/m3.</summary>
     internal double LinearPerViscosity { get; init; }
 
-    /// <summary>Pa s2/m6.</summary>
+    /// <summary>In the network's own fluid, Pa s2/m6.</summary>
     internal double Square { get; init; }
 
     /// <summary>1/m4.</summary>

@@ -12,16 +12,24 @@ internal readonly struct Surroundings<T>
     /// <summary>Dynamic viscosity, Pa s.</summary>
     internal readonly T Viscosity;
 
+    /// <summary>Density over that of the network's own fluid, in which losses are given.</summary>
+    internal readonly T DensityRatio;
+
+    /// <summary>Viscosity over that of the network's own fluid.</summary>
+    internal readonly T ViscosityRatio;
+
     /// <summary>Density x gravity x elevation of the upstream end, Pa.</summary>
     internal readonly T HeadFrom;
 
     /// <summary>Density x gravity x elevation of the downstream end, Pa.</summary>
     internal readonly T HeadTo;
 
-    internal Surroundings(T density, T viscosity, T headFrom, T headTo)
+    internal Surroundings(NetworkPlan plan, T density, T viscosity, T headFrom, T headTo)
     {
         Density = density;
         Viscosity = viscosity;
+        DensityRatio = density / plan.Density;
+        ViscosityRatio = viscosity / plan.Viscosity;
         HeadFrom = headFrom;
         HeadTo = headTo;
     }

@@ -1,4 +1,5 @@
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using UnitsNet;
 
@@ -31,12 +32,16 @@ public sealed class PlanNode
 
     /// <summary>A tank: fuel at a known pressure.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="pressure">The gauge pressure above the fuel; zero for a vented tank.</param>
+    /// <param name="pressure">The gauge pressure above the fuel, not below vacuum; zero for a vented tank.</param>
     /// <param name="elevation">Height of the fuel level above the datum.</param>
     /// <returns>The node.</returns>
     /// <exception cref="ArgumentException">The name is blank or the elevation not finite.</exception>
-    public static PlanNode Tank(string name, GaugePressure pressure, Length elevation) =>
-        new(name, true, pressure, elevation);
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
+    public static PlanNode Tank(string name, GaugePressure pressure, Length elevation)
+    {
+        NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
+        return new(name, true, pressure, elevation);
+    }
 
     /// <summary>A place where parts meet.</summary>
     /// <param name="name">Its name; not blank.</param>

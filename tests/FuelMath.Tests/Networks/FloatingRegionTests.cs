@@ -248,6 +248,29 @@ public sealed class FloatingRegionTests
         );
     }
 
+    /// <summary>Check valves of 0.02 kPa each, every other one a hose where asked, into a blind end.</summary>
+    [Theory]
+    [InlineData(300, true)]
+    [InlineData(3000, false)]
+    [InlineData(10000, false)]
+    public void BlindEnd_BehindManyCheckValves_IsFilledThroughAll(int parts, bool hoses)
+    {
+        bool IsHose(int i) => hoses && i % 2 == 1;
+        IEnumerable<int> all = Enumerable.Range(1, parts);
+        Network network = Fuel([
+            Fixed("n0", 300),
+            .. all.Select(i => Junction($"n{i}")),
+            .. all.Select(i =>
+                IsHose(i)
+                    ? Hose($"part {i}", $"n{i - 1}", $"n{i}", 0.1, 8)
+                    : Check($"part {i}", $"n{i - 1}", $"n{i}", 0.02)
+            ),
+        ]);
+
+        double valves = all.Count(i => !IsHose(i));
+        Close.WithinOf(300, 1e-8, 300 - (0.02 * valves), network.Solve().KilopascalsAt($"n{parts}"));
+    }
+
     private static Network Blind(double lift) =>
         Fuel(
             Fixed("tank", 0),

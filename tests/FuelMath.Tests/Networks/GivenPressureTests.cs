@@ -1,0 +1,50 @@
+using FuelMath.Networks;
+using FuelMath.Quantities;
+using FuelMath.Systems;
+using UnitsNet;
+using static FuelMath.Tests.Networks.Make;
+
+namespace FuelMath.Tests.Networks;
+
+/// <summary>No pressure below vacuum can be given anywhere; vacuum itself can.</summary>
+[Trait("Source", "Definition")]
+public sealed class GivenPressureTests
+{
+    private static readonly Network Jet = Fuel(
+        Fixed("rail", 300),
+        Fixed("space", 0),
+        Junction("before"),
+        NetworkLink.BypassRegulator("regulator", "rail", "before", Regulator(0)),
+        NetworkLink.Orifice("jet", "before", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
+    );
+
+    public static TheoryData<string, Action<GaugePressure>> Places =>
+        new()
+        {
+            { "pressure", p => _ = NetworkNode.FixedPressure("space", p, Length.Zero) },
+            { "pressure", p => new NetworkBuffer(Jet).SetPressure("space", p) },
+            { "pressures", p => _ = new NetworkBatch(Jet, 2).WithPressure("space", [Gauge(0), p]) },
+            { "reference", p => _ = Regulator(p.AboveAmbient.Kilopascals) },
+            { "reference", p => new NetworkBuffer(Jet).SetReference("regulator", p) },
+            { "references", p => _ = new NetworkBatch(Jet, 2).WithReference("regulator", [Gauge(0), p]) },
+            { "pressure", p => _ = PlanNode.Tank("tank", p, Length.Zero) },
+        };
+
+    [Theory]
+    [MemberData(nameof(Places))]
+    public void Pressure_BelowVacuum_IsRefusedWhereItIsGiven(string parameter, Action<GaugePressure> give)
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => give(Gauge(-500)));
+
+        Assert.Equal(parameter, error.ParamName);
+        Assert.StartsWith(
+            "Must be at least -101.325 kPa gauge, which is vacuum; it was -500 kPa gauge.",
+            error.Message,
+            StringComparison.Ordinal
+        );
+        give(Gauge(-101.325));
+    }
+
+    private static NetworkRegulator Regulator(double reference) =>
+        new(Kilopascals(200), Gauge(reference), Kilopascals(5), LitersPerHour(100));
+}
