@@ -96,7 +96,7 @@ public sealed class LossTable : FlowPart
         double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
         LossTableLaw<Real> law = default;
         law.Load(settings);
-        law.Carry(settings, new Surroundings<Real>(new Real(rho), new Real(mu), default, default));
+        law.Carry(settings, new Surroundings<Real>(new Real(rho), new Real(mu)));
         settings.CheckFlow(q, law.GreatestFlow.Value, 0);
         Real memory = default;
         return SiUnits.Pressure(law.At(new Real(q), default, default, default, ref memory).Loss.Number.Value);

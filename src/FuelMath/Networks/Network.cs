@@ -251,7 +251,11 @@ public sealed class Network
 
     /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
     /// <param name="start">Where to start.</param>
-    /// <returns>The state: the same as without a start, sooner.</returns>
+    /// <returns>
+    /// The state: the same as without a start, sooner. Both keep every law within what <see cref="NetworkState"/> accepts, so
+    /// pressures agree to about a hundred-millionth of the greatest, and a flow by what a millipascal drives through its part.
+    /// Flows that the laws do not determine may differ: the state's remarks name their parts.
+    /// </returns>
     /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>

@@ -70,6 +70,7 @@ internal sealed class NetworkPlan
         }
 
         Flat = new FlatHolders(this);
+        (LossDensity, LossViscosity) = (double.IsNaN(density) ? 1 : density, double.IsNaN(viscosity) ? 1 : viscosity);
     }
 
     /// <summary>The same network with another fluid, and with settings of some links in the place of their own.</summary>
@@ -80,7 +81,8 @@ internal sealed class NetworkPlan
         (Nodes, Links, Unknown, Hump) = (other.Nodes, other.Links, other.Unknown, other.Hump);
         (JunctionNames, LinkNames) = (other.JunctionNames, other.LinkNames);
         (From, To, MostSettings) = (other.From, other.To, other.MostSettings);
-        (Order, Groups, Place) = (other.Order, other.Groups, other.Place);
+        (Order, Groups, Place, Flat) = (other.Order, other.Groups, other.Place, other.Flat);
+        (LossDensity, LossViscosity) = (other.LossDensity, other.LossViscosity);
     }
 
     /// <summary>The description's density, kg/m3; not a number where none was given.</summary>
@@ -88,6 +90,14 @@ internal sealed class NetworkPlan
 
     /// <summary>The description's dynamic viscosity, Pa s.</summary>
     internal double Viscosity { get; }
+
+    /// <summary>
+    /// Density of the fluid in which losses are given that don't say it themselves, kg/m3; 1 where there are none such.
+    /// </summary>
+    internal double LossDensity { get; }
+
+    /// <summary>Dynamic viscosity of that fluid, Pa s.</summary>
+    internal double LossViscosity { get; }
 
     /// <summary>Junctions first, then nodes of fixed pressure.</summary>
     internal NetworkNode[] Nodes { get; }

@@ -84,22 +84,23 @@ internal static class NetworkVerdict
     /// <summary>Fills a network whose regions can't be moved as a whole; gives what counts as no flow in it.</summary>
     private static double FillDraining(NetworkWork<Real> work, ref int iterations)
     {
-        bool solved = Real.All(work.SolveDraining(warm: true));
-        iterations += (int)work.Iterations.Value;
-        double noFlow = (work.NoFlow() + work.Drained()).Value;
-        if (!solved || !work.Notes.Filling.Fill(work, noFlow))
+        for (bool warm = true; ; warm = false)
         {
-            int link = WorstLink(work, out double error);
-            Refuse(
-                work,
-                "The pressures where nothing flows did not settle.",
-                work.Plan.Links[link].Name,
-                error,
-                iterations
-            );
-        }
+            bool solved = Real.All(work.SolveDraining(warm));
+            iterations += (int)work.Iterations.Value;
+            double noFlow = (work.NoFlow() + work.Drained()).Value;
+            if (solved && work.Notes.Filling.Fill(work, noFlow))
+            {
+                return noFlow;
+            }
 
-        return noFlow;
+            if (!warm || work.Plan.Hump >= 0)
+            {
+                int link = WorstLink(work, out double error);
+                string name = work.Plan.Links[link].Name;
+                Refuse(work, "The pressures where nothing flows did not settle.", name, error, iterations);
+            }
+        }
     }
 
     private static void OneWayPartsHold(NetworkWork<Real> work, double tolerance, int iterations)

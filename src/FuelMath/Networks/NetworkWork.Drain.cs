@@ -24,16 +24,11 @@ internal sealed partial class NetworkWork<T>
     private T DrainPerPressure => DrainAtOneBar / 1e5 * startScale;
 
     /// <summary>Solves the network while it drains.</summary>
-    /// <param name="warm">Start from the state that the workspace holds, and from a cold start only if that fails.</param>
+    /// <param name="warm">Start from the state that the workspace holds.</param>
     internal Mask<T> SolveDraining(bool warm)
     {
         (draining, Reverse) = (true, T.Of(Tighter * Stiff.Reverse));
         Mask<T> solved = Solve(warm);
-        if (warm && !T.All(solved) && Plan.Hump < 0)
-        {
-            solved = Solve(warm: false);
-        }
-
         (draining, Reverse) = (false, T.Of(Stiff.Reverse));
         return solved;
     }

@@ -24,12 +24,19 @@ internal readonly struct Surroundings<T>
     /// <summary>Density x gravity x elevation of the downstream end, Pa.</summary>
     internal readonly T HeadTo;
 
+    /// <summary>A part by itself, whose losses are given for any fluid.</summary>
+    internal Surroundings(T density, T viscosity)
+    {
+        (Density, Viscosity, DensityRatio, ViscosityRatio) = (density, viscosity, T.Of(1), T.Of(1));
+        (HeadFrom, HeadTo) = (T.Of(0), T.Of(0));
+    }
+
     internal Surroundings(NetworkPlan plan, T density, T viscosity, T headFrom, T headTo)
     {
         Density = density;
         Viscosity = viscosity;
-        DensityRatio = density / plan.Density;
-        ViscosityRatio = viscosity / plan.Viscosity;
+        DensityRatio = density / plan.LossDensity;
+        ViscosityRatio = viscosity / plan.LossViscosity;
         HeadFrom = headFrom;
         HeadTo = headTo;
     }
