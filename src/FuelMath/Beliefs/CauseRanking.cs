@@ -52,9 +52,13 @@ internal sealed class CauseRanking
             {
                 notTried.Add($"{CauseWords.Name(model)}: {reason}");
             }
+            else if (CauseFit.Of(model, logs, uncertainties) is var fit && fit.HasStandardErrors)
+            {
+                fits.Add((model, fit));
+            }
             else
             {
-                fits.Add((model, CauseFit.Of(model, logs, uncertainties)));
+                notTried.Add($"{CauseWords.Name(model)}: the readings leave its size open");
             }
         }
 

@@ -26,6 +26,9 @@ internal sealed class CurveFit
     /// <summary>The share of what its slope promises that a step must win. Source: [Armijo-1966].</summary>
     private const double Sufficient = 0.1;
 
+    /// <summary>A parameter of order one whose standard error is larger than this is open.</summary>
+    private const double Open = 1e6;
+
     private CurveFit(double[] parameters, double chiSquared, Matrix<double> design, int steps)
     {
         (Parameters, ChiSquared, Design, Steps) = (parameters, chiSquared, design, steps);
@@ -45,6 +48,10 @@ internal sealed class CurveFit
     internal Matrix<double>? Covariance { get; }
 
     internal int Steps { get; }
+
+    /// <summary>Whether the readings fix all parameters: where the fit ended, each has a standard error.</summary>
+    internal bool HasStandardErrors =>
+        Enumerable.Range(0, Parameters.Length).All(j => double.IsFinite(StandardError(j)) && StandardError(j) < Open);
 
     internal double StandardError(int parameter) => Math.Sqrt(Covariance![parameter, parameter]);
 

@@ -169,7 +169,7 @@ public sealed class BeliefLaws
                     Trade.Warm,
                     point.AtController,
                     [
-                        bank.IsAtLimit
+                        bank.IsAtLimit || Math.Abs(Math.Abs(bank.Correction.DecimalFractions - 1) - 0.25) < 1e-5
                             ? new BankReading(
                                 1,
                                 bank.PulseWidths,

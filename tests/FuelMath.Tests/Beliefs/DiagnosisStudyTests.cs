@@ -35,7 +35,9 @@ public sealed class DiagnosisStudyTests(ITestOutputHelper output)
             Answer answer = Judge(diagnosis, engine);
             first += answer == Answer.First ? 1 : 0;
             worst = Math.Max(worst, off);
-            if (off > 1e-3 || answer > Answer.Named)
+            // Of two errors at once one may be too small for readings of 0.5 %: then the other stands first alone.
+            bool hidden = answer == Answer.Part && engine.Sizes.Length == 2 && diagnosis.Causes[0].Fits;
+            if (off > 1e-3 || (answer > Answer.Named && !hidden))
             {
                 bad.Add(
                     string.Create(

@@ -12,7 +12,7 @@ namespace FuelMath.Tests.Beliefs;
 /// <param name="Volts">Voltage of the supply.</param>
 /// <param name="Lambda">Lambda aimed at.</param>
 /// <param name="IsOpenLoop">Whether no sensor corrects there.</param>
-internal sealed record Place(
+public sealed record Place(
     string Name,
     double Milliseconds,
     double ManifoldBar,
