@@ -83,6 +83,13 @@ public static class FormulaCatalogue
         return ByName.GetValueOrDefault(name);
     }
 
+    /// <summary>Gives the whole catalogue as JSON, as the package holds it in <c>catalogue.json</c>.</summary>
+    /// <returns>
+    /// Names, ranges in SI units, units with their conversion (SI is (number + offset) * numerator / denominator), bounds,
+    /// constants, sources and examples.
+    /// </returns>
+    public static string ToJson() => FormulaCatalogueJson.Write(All);
+
     /// <summary>Gives the formulas of a topic.</summary>
     /// <param name="topic">The topic.</param>
     /// <returns>Its formulas, in the order of <see cref="All"/>.</returns>

@@ -91,6 +91,10 @@ public sealed class FormulaQuantity
     /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
     public Working Show(Traced result, string unit) => result.ToWorking(Traceable(Find(unit, nameof(unit))));
 
+    /// <summary>Gives the symbol as LaTeX without delimiters, for example <c>\Delta p_{0}</c>.</summary>
+    /// <returns>The typeset symbol.</returns>
+    public string ToLatexSymbol() => Latex.Symbol(Symbol.Name);
+
     /// <summary>Gives the symbol as printed.</summary>
     /// <returns>The symbol's name.</returns>
     public override string ToString() => Symbol.Name;

@@ -97,12 +97,26 @@ public sealed class WorkingLine
             latex.Formula(node.A!, numbers: true),
             latex.Result(node),
         ];
-        string line = string.Join(" = ", sides.Distinct());
-        ImmutableArray<string> conditions = latex.Conditions(node.A!);
-        return conditions.IsEmpty ? line : $@"{line} \quad {Latex.Text("where")}\ {string.Join(@",\ ", conditions)}";
+        return Conditioned(string.Join(" = ", sides.Distinct()), latex);
+    }
+
+    /// <summary>Gives the formula in symbols as LaTeX without delimiters: symbol, formula, conditions.</summary>
+    /// <param name="provider">How constants are written.</param>
+    /// <returns>One formula.</returns>
+    public string ToLatexFormula(IFormatProvider provider)
+    {
+        ArgumentNullException.ThrowIfNull(provider);
+        var latex = new WorkingLatex(writer, provider);
+        return Conditioned($"{Latex.Symbol(Label)} = {latex.Formula(node.A!, numbers: false)}", latex);
     }
 
     /// <summary>Gives the step on one line in invariant culture.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => ToText(CultureInfo.InvariantCulture);
+
+    private string Conditioned(string line, WorkingLatex latex)
+    {
+        ImmutableArray<string> conditions = latex.Conditions(node.A!);
+        return conditions.IsEmpty ? line : $@"{line} \quad {Latex.Text("where")}\ {string.Join(@",\ ", conditions)}";
+    }
 }
