@@ -219,8 +219,15 @@ internal sealed class BatchRunner
         if (solved || start is null)
         {
             one.Take(work, number);
-            NetworkVerdict.Judge(one, solved);
-            return;
+            try
+            {
+                NetworkVerdict.Judge(one, solved);
+                return;
+            }
+            catch (NoSolutionException) when (start is not null)
+            {
+                // A cold start says whether there is a state.
+            }
         }
 
         using NetworkWork<T> again = plan.Rent<T>();

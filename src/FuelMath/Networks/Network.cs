@@ -269,8 +269,8 @@ public sealed class Network
 
         using NetworkWork<Real> work = Plan.Rent<Real>();
         start.CopyTo(work);
-        Mask<Real> solved = work.Solve(warm: true);
-        return NetworkVerdict.State(work, Real.All(solved) || Real.All(work.Solve(warm: false)));
+        NetworkVerdict.SolveWarm(work);
+        return new NetworkState(work);
     }
 
     /// <summary>Finds the steady state at a buffer's settings, from the state that it held last, and fills it.</summary>

@@ -170,8 +170,15 @@ public sealed class NetworkBuffer
     {
         bool warm = hasState;
         (hasState, HasState) = (false, false);
-        bool solved = (warm && Real.All(work.Solve(warm: true))) || Real.All(work.Solve(warm: false));
-        NetworkVerdict.Judge(work, solved);
+        if (warm)
+        {
+            NetworkVerdict.SolveWarm(work);
+        }
+        else
+        {
+            NetworkVerdict.Judge(work, Real.All(work.Solve(warm: false)));
+        }
+
         (hasState, HasState) = (true, true);
     }
 }

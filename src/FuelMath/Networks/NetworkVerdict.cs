@@ -20,6 +20,29 @@ internal static class NetworkVerdict
         return new NetworkState(work);
     }
 
+    /// <summary>
+    /// Solves from what a workspace holds and looks at it; from a cold start where that gives no state, so that a start never
+    /// decides whether there is one.
+    /// </summary>
+    /// <inheritdoc cref="Judge" />
+    internal static void SolveWarm(NetworkWork<Real> work)
+    {
+        if (Real.All(work.Solve(warm: true)))
+        {
+            try
+            {
+                Judge(work, solved: true);
+                return;
+            }
+            catch (NoSolutionException)
+            {
+                // The cold start says whether that holds.
+            }
+        }
+
+        Judge(work, Real.All(work.Solve(warm: false)));
+    }
+
     /// <summary>Looks at what a workspace holds, and writes its notes. Allocates nothing unless it refuses.</summary>
     /// <exception cref="NoSolutionException">It is not a state that the network can be in.</exception>
     /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>

@@ -65,6 +65,32 @@ public sealed class CirculatingNetworkTests(ITestOutputHelper output)
         Assert.True(crept < networks / 4, $"{crept} crept");
     }
 
+    /// <summary>A start from which draining does not settle: what counts then is the cold start, in buffer and batch alike.</summary>
+    [Fact]
+    public void Solve_FromAStateThatLeadsNowhere_IsThatFromACold()
+    {
+        Network network = new CirculatingNetwork(1908).Network;
+        NetworkBuffer warm = new(network);
+        network.Solve(warm);
+        NetworkState start = warm.ToState();
+        warm.SetPressure("tank", Gauge(5));
+        network.Solve(warm);
+        NetworkBuffer cold = new(network);
+        cold.SetPressure("tank", Gauge(5));
+        network.Solve(cold);
+        NetworkState expected = cold.ToState();
+        NetworkBatch batch = new NetworkBatch(network, 1).WithPressure("tank", [Gauge(5)]);
+
+        foreach (NetworkState state in new[] { warm.ToState(), batch.StateAt(0, start) })
+        {
+            Assert.Equal(expected.CutOffNodes.ToArray(), state.CutOffNodes.ToArray());
+            Assert.All(
+                state.Junctions.Except(state.CutOffNodes),
+                j => Close.WithinOf(1000, 1e-7, expected.KilopascalsAt(j), state.KilopascalsAt(j))
+            );
+        }
+    }
+
     /// <summary>The greatest difference, kPa; infinite where one knows what the other does not.</summary>
     private static double Furthest(CirculatingNetwork drawn, double[] expected, NetworkState state)
     {
