@@ -77,7 +77,7 @@ internal static class CharacterizationFindings
                     FormattableString.Invariant($"probability {test.PValue.InSi():0.####}"),
                     FormattableString.Invariant($"at least {1 - of.Confidence.InSi():0.####}"),
                     LackOfFit,
-                    "The line is bent or the widths are not what they say; the intervals are too short. Take a smaller tolerance."
+                    "The line is bent or the widths are not what they say; the interval of scatter alone is too short. Take a smaller tolerance."
                 )
             );
         }

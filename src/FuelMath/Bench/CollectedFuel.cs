@@ -35,6 +35,12 @@ public readonly struct CollectedFuel
     /// <summary>The step of the instrument as a share of what was collected.</summary>
     public Ratio ResolutionShare => SiUnits.Ratio(resolution / amount);
 
+    /// <summary>
+    /// The standard deviation that reading in steps brings, as a share of what was collected: the step over the root of
+    /// twelve. Source: [JCGM-100] section F.2.2.1.
+    /// </summary>
+    internal double RoundingShare => resolution / amount / Math.Sqrt(12);
+
     internal bool IsNothing => amount == 0;
 
     /// <summary>A collected volume.</summary>

@@ -101,11 +101,15 @@ internal sealed class DeadTimeGrid
     }
 
     /// <summary>Every reading as voltage row and pressure column of a layout.</summary>
-    internal AdditiveLayout Layout(Func<double, double> of) =>
-        new(
+    internal AdditiveLayout Layout(bool logarithms) =>
+        new AdditiveLayout(
             readings.Select(r => Voltage(r.VoltageSi)),
             readings.Select(r => Differential(r.Conditions.PressureSi)),
-            readings.Select(r => of(r.DeadTime.InSi()))
+            readings.Select(r => logarithms ? Math.Log(r.DeadTime.InSi()) : r.DeadTime.InSi())
+        ).WithLeastDeviation(
+            Averages.RootMeanSquare(
+                readings.Select(r => r.Resolution.InSi() / (logarithms ? r.DeadTime.InSi() : 1) / Math.Sqrt(12))
+            )
         );
 
     internal string Row(int voltage) => Voltage(Volts[voltage]);

@@ -37,7 +37,7 @@ public sealed class FilledDeadTimes
         }
 
         double[,] seconds = grid.Means();
-        AdditiveLayout layout = grid.Layout(proportional ? Math.Log : s => s);
+        AdditiveLayout layout = grid.Layout(proportional);
         var marks = new bool[seconds.GetLength(0), seconds.GetLength(1)];
         for (int i = 0; i < marks.GetLength(0); i++)
         {

@@ -14,7 +14,8 @@ internal static class LinearRange
     /// </summary>
     internal static (FittedLine Line, int First, int End, double Worst)? Find(
         ImmutableArray<DynamicFlowReading> sorted,
-        double tolerance
+        double tolerance,
+        PulseScatter scatter
     )
     {
         int[] starts =
@@ -27,7 +28,7 @@ internal static class LinearRange
             (FittedLine, int, int, double)? best = null;
             for (int i = 0; i + widths < starts.Length; i++)
             {
-                FittedLine line = Fit(sorted.AsSpan()[starts[i]..starts[i + widths]]);
+                FittedLine line = PulseLine.Of(sorted.AsSpan()[starts[i]..starts[i + widths]], scatter);
                 double worst = Worst(sorted, starts.AsSpan(i, widths + 1), line);
                 if (worst <= tolerance && !(best?.Item4 <= worst))
                 {
@@ -42,18 +43,6 @@ internal static class LinearRange
         }
 
         return null;
-    }
-
-    /// <summary>The scatter from pulse to pulse averages out over the pulses, so that a reading counts by their number.</summary>
-    private static FittedLine Fit(ReadOnlySpan<DynamicFlowReading> readings)
-    {
-        var (x, y, weights) = (new double[readings.Length], new double[readings.Length], new double[readings.Length]);
-        for (int i = 0; i < readings.Length; i++)
-        {
-            (x[i], y[i], weights[i]) = (readings[i].WidthSi, readings[i].MassSi, readings[i].Pulses);
-        }
-
-        return new(x, y, weights);
     }
 
     /// <summary>The largest departure of a mean mass from the line, as a share of the line; infinite below its crossing.</summary>

@@ -18,7 +18,8 @@ namespace FuelMath.Bench;
 /// the root. Readings over a narrow range decide little; see the interval.
 /// </para>
 /// <para>
-/// Source: [Draper-Smith-1998] chapter 1. Each reading counts alike, which suits scatter that is a share of the reading.
+/// Source: [Draper-Smith-1998] chapter 1. Each reading counts alike, which suits scatter that is a share of the reading;
+/// it is at least the step of the instrument over the root of twelve ([JCGM-100]).
 /// Immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
@@ -39,7 +40,6 @@ public sealed class PressureExponentFit
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentException">There are too few pressures, or fluids differ.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
-    /// <exception cref="NoSolutionException">All readings lie on one power, so that nothing measures their scatter.</exception>
     public PressureExponentFit(IEnumerable<StaticFlowReading> readings, Ratio confidence)
     {
         ArgumentNullException.ThrowIfNull(readings);
@@ -65,12 +65,13 @@ public sealed class PressureExponentFit
 
         double[] x = [.. Readings.Select(r => Math.Log(r.Conditions.PressureSi))];
         double[] y = [.. Readings.Select(r => Math.Log(r.MassFlow.InSi() / Math.Sqrt(r.Conditions.DensitySi)))];
-        line = FittedLine.FromPoints(x, y);
+        double rounding = Averages.RootMeanSquare(Readings.Select(r => r.Collected.RoundingShare));
+        line = FittedLine.FromPoints(x, y).WithLeastDeviation(rounding);
         interval = line.SlopeInterval(confidence);
         (Confidence, PValue) = (confidence, line.SlopePValue(RootExponent));
         double[] rest = [.. x.Select((at, i) => y[i] - (RootExponent * at))];
         rootHeight = Averages.Mean(rest);
-        RootScatter = SiUnits.Ratio(new Sample(rest).StandardDeviation);
+        RootScatter = SiUnits.Ratio(Math.Max(new Sample(rest).StandardDeviation, rounding));
     }
 
     /// <summary>The readings, by rising pressure.</summary>

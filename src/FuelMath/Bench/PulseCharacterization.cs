@@ -18,9 +18,10 @@ namespace FuelMath.Bench;
 /// width, normally negative; the dead time is -offset / slope, and is not the time that the needle takes to open.
 /// </para>
 /// <para>
-/// A reading counts by its number of pulses. The range is the longest run of widths that all lie within the tolerance of
-/// their own line. Scatter near the tolerance then chooses the readings, and intervals come out too short: take a
-/// tolerance well above the scatter.
+/// A reading counts by its number of pulses and by how they scatter, at least by the step of the instrument over the root
+/// of twelve ([JCGM-100]). The range is the longest run of widths that all lie within the tolerance of their own line. That
+/// means may depart so far is part of the interval of the dead time: a small tolerance gives a short interval and a short
+/// range. Scatter near the tolerance chooses the readings: take one well above it.
 /// </para>
 /// <para>
 /// Source: [SAE-J1832] slope, time offset, flow offset, linearity deviation (the words, not its clauses);
@@ -34,6 +35,7 @@ public sealed class PulseCharacterization
 {
     private readonly double worst;
     private readonly Interval zero;
+    private readonly Interval reach;
 
     /// <summary>Characterizes an injector.</summary>
     /// <param name="readings">
@@ -46,13 +48,33 @@ public sealed class PulseCharacterization
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="NoSolutionException">No three widths lie on one line, or it does not rise beyond doubt.</exception>
     public PulseCharacterization(IEnumerable<DynamicFlowReading> readings, Ratio linearityTolerance, Ratio confidence)
+        : this(readings, PulseScatter.Constant, linearityTolerance, confidence) { }
+
+    /// <summary>Characterizes an injector whose pulses do not all scatter alike.</summary>
+    /// <param name="readings">
+    /// Readings at three or more pulse widths, all at one pressure, fluid, temperature and voltage. Copied.
+    /// </param>
+    /// <param name="scatter">How pulses scatter: a mass, a share of the mass, or both.</param>
+    /// <param name="linearityTolerance">How far a mean may depart from the line, as a share of it; above 0 % to 50 %.</param>
+    /// <param name="confidence">How often the intervals hold the truth; 50 % to 99.99 %.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="readings"/> or <paramref name="scatter"/> is null.</exception>
+    /// <exception cref="ArgumentException">The readings do not make a line.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="NoSolutionException">No three widths lie on one line, or it does not rise beyond doubt.</exception>
+    public PulseCharacterization(
+        IEnumerable<DynamicFlowReading> readings,
+        PulseScatter scatter,
+        Ratio linearityTolerance,
+        Ratio confidence
+    )
     {
+        ArgumentNullException.ThrowIfNull(scatter);
         Readings = ReadingChecks.OneLine(readings, nameof(readings));
         double tolerance = Guard.Positive(linearityTolerance, linearityTolerance.InSi(), nameof(linearityTolerance));
         Guard.InRange(linearityTolerance, tolerance, 0, 0.5, SiUnits.Ratio, nameof(linearityTolerance));
-        (LinearityTolerance, Confidence) = (linearityTolerance, confidence);
+        (Scatter, LinearityTolerance, Confidence) = (scatter, linearityTolerance, confidence);
         (Line, int first, int end, worst) =
-            LinearRange.Find(Readings, tolerance)
+            LinearRange.Find(Readings, tolerance, scatter)
             ?? throw new NoSolutionException(
                 "a linear range",
                 "No three neighboring pulse widths lie on one line within the tolerance.",
@@ -66,6 +88,8 @@ public sealed class PulseCharacterization
         }
 
         zero = Line.ZeroInterval(confidence);
+        var off = new LinearityReach(Line, tolerance);
+        reach = new(zero.Low - off.Beyond(zero.Low, -1), zero.High + off.Beyond(zero.High, 1));
         LinearReadings = [.. Readings.AsSpan()[first..end]];
         LinearityTest = Repeats(LinearReadings) ? Line.LackOfFitTest() : null;
         Correction = ShortPulses.Of(Readings.AsSpan()[..first], Readings[first].WidthSi, Line, Conditions.Source);
@@ -83,6 +107,9 @@ public sealed class PulseCharacterization
 
     /// <summary>Voltage at the injector.</summary>
     public ElectricPotential AtInjector => Readings[0].AtInjector;
+
+    /// <summary>How pulses were taken to scatter.</summary>
+    public PulseScatter Scatter { get; }
 
     /// <summary>How far a mean may depart from the line.</summary>
     public Ratio LinearityTolerance { get; }
@@ -108,11 +135,23 @@ public sealed class PulseCharacterization
     /// <summary>The standard error of the dead time by the law of propagation, in s; for an interval use the two ends.</summary>
     public Duration DeadTimeStandardError => SiUnits.Duration(Line.ZeroStandardError());
 
-    /// <summary>The lower end of Fieller's interval for the dead time, in s.</summary>
-    public Duration DeadTimeLow => SiUnits.Duration(zero.Low);
+    /// <summary>
+    /// The lower end of the interval for the dead time, in s: what scatter allows, and beyond it what the tolerance of
+    /// linearity allows.
+    /// </summary>
+    public Duration DeadTimeLow => SiUnits.Duration(reach.Low);
 
-    /// <summary>The upper end of Fieller's interval for the dead time, in s.</summary>
-    public Duration DeadTimeHigh => SiUnits.Duration(zero.High);
+    /// <summary>
+    /// The upper end of the interval for the dead time, in s: what scatter allows, and beyond it what the tolerance of
+    /// linearity allows.
+    /// </summary>
+    public Duration DeadTimeHigh => SiUnits.Duration(reach.High);
+
+    /// <summary>The lower end of Fieller's interval, in s: scatter alone, the means lying exactly on a line.</summary>
+    public Duration DeadTimeLowByScatter => SiUnits.Duration(zero.Low);
+
+    /// <summary>The upper end of Fieller's interval, in s: scatter alone, the means lying exactly on a line.</summary>
+    public Duration DeadTimeHighByScatter => SiUnits.Duration(zero.High);
 
     /// <summary>The shortest pulse width of the linear range.</summary>
     public Duration LinearFrom => LinearReadings[0].PulseWidth;
@@ -125,7 +164,7 @@ public sealed class PulseCharacterization
 
     /// <summary>
     /// Whether the means depart from the line by more than repeats scatter: a small probability speaks against it. None where
-    /// no width of the range was read twice with different results.
+    /// no width of the range was read twice.
     /// </summary>
     public FTest? LinearityTest { get; }
 
@@ -194,5 +233,5 @@ public sealed class PulseCharacterization
     ) => new(name, ToRating(), deadTime, Correction, smallestRepeatableWidth, closingTime, coil);
 
     private static bool Repeats(ImmutableArray<DynamicFlowReading> readings) =>
-        readings.GroupBy(r => r.WidthSi).Any(g => g.Select(r => r.MassSi).Distinct().Count() > 1);
+        readings.GroupBy(r => r.WidthSi).Any(g => g.Skip(1).Any());
 }

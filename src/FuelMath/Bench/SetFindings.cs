@@ -29,21 +29,22 @@ internal static class SetFindings
                 Percent(report.Spread),
                 Percent(limits.Spread),
                 limits.Source,
-                "Clean or replace the injectors that stand apart, or place them where they even each other out."
+                "Clean or replace the injectors that stand apart."
             ).WithQuantities(report.Spread, limits.Spread);
         }
 
-        if (report.LeastDifference is { } least && least.InSi() > limits.Spread.InSi())
+        if (report.SpreadVerdict == BenchVerdict.Undecided)
         {
+            Ratio least = report.LeastSpread;
             yield return new Finding(
                 FindingCode.BenchTooCoarse,
                 Severity.Warning,
                 "bench",
-                "The bench repeats too poorly to judge the spread: the least difference that it can show",
+                "The bench repeats too poorly to judge the spread: the least spread that it can show",
                 Percent(least),
                 Percent(limits.Spread),
                 limits.Source,
-                "Collect for longer, or take more repeats."
+                "Collect for longer, or take more repeats; where they agree, read a finer instrument."
             )
                 .WithQuantities(least, limits.Spread)
                 .AsNotKnown();

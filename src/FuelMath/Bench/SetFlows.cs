@@ -7,7 +7,19 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>Flows of one injector under the conditions of a rating, m³/s.</summary>
-internal sealed record SetFlow(double Now, int Repeats, double Squares, double? HalfWidth, double? Before);
+/// <param name="Now">Their mean.</param>
+/// <param name="Repeats">How many there are.</param>
+/// <param name="Squares">The sum of their squares about the mean.</param>
+/// <param name="Rounding">The standard deviation that the step of the instrument brings.</param>
+/// <param name="Before">The mean from before cleaning.</param>
+internal sealed record SetFlow(double Now, int Repeats, double Squares, double Rounding, double? Before)
+{
+    /// <summary>
+    /// The standard error of the mean when one reading scatters so much. Readings that agree were all rounded the same way,
+    /// so that repeats do not average their rounding out.
+    /// </summary>
+    internal double ErrorAt(double scatter) => Math.Max(scatter / Math.Sqrt(Repeats), Rounding);
+}
 
 /// <summary>The coil of one injector, at 20 °C.</summary>
 internal sealed record SetCoil(double Ohms, double? FromMedian, CoilVerdict? Verdict);
@@ -30,23 +42,29 @@ internal sealed class SetFlows
             );
         }
 
-        All = [.. injectors.Select(i => Of(i, rating, confidence))];
+        All = [.. injectors.Select(i => Of(i, rating))];
         var sample = new Sample(All.Select(f => f.Now));
         (Mean, Deviation) = (sample.Mean, sample.StandardDeviation);
         Spread = (All.Max(f => f.Now) - All.Min(f => f.Now)) / Mean;
         Rated = rating.StaticVolumeFlow.InSi();
         RatedPressure = rating.DifferentialPressure.InSi();
         Reach = limits.FromRating.InSi() + Guard.EdgeTolerance;
+        double rounding = Averages.RootMeanSquare(All.Select(f => f.Rounding));
         int freedom = All.Sum(f => f.Repeats - 1);
-        if (freedom > 0)
+        if (freedom == 0)
         {
-            double repeatability = Math.Sqrt(All.Sum(f => f.Squares) / freedom) / Mean;
-            int least = All.Min(f => f.Repeats);
-            (Repeatability, LeastDifference) = (
-                repeatability,
-                Student.TwoSided(freedom, confidence) * repeatability * Math.Sqrt(2.0 / least)
-            );
+            // Equal flows may be read one step apart, and no more.
+            LeastSpread = Math.Sqrt(12) * All.Max(f => f.Rounding) / Mean;
+            return;
         }
+
+        double scatter = Math.Max(Math.Sqrt(All.Sum(f => f.Squares) / freedom), rounding);
+        double error = All.Max(f => f.ErrorAt(scatter));
+        double factor = Student.TwoSided(freedom, confidence);
+        Repeatability = scatter / Mean;
+        LeastDifference = factor * Math.Sqrt(2) * error / Mean;
+        LeastSpread = StudentizedRange.Quantile(All.Length, freedom, confidence) * error / Mean;
+        HalfWidths = [.. All.Select(f => factor * f.ErrorAt(scatter))];
     }
 
     internal ImmutableArray<SetFlow> All { get; }
@@ -66,21 +84,31 @@ internal sealed class SetFlows
     /// <summary>The largest departure from the rating, with the tolerance of an edge.</summary>
     internal double Reach { get; }
 
-    /// <summary>Pooled standard deviation of repeats, as a share of the mean; none without repeats.</summary>
+    /// <summary>Half of Student's interval of each flow, by the pooled scatter; empty without repeats.</summary>
+    internal ImmutableArray<double> HalfWidths { get; } = [];
+
+    /// <summary>
+    /// Pooled standard deviation of repeats or that of rounding, whichever is more, as a share of the mean; none without
+    /// repeats.
+    /// </summary>
     internal double? Repeatability { get; }
 
     /// <summary>The least difference between two injectors that the repeats can show, as a share of the mean.</summary>
     internal double? LeastDifference { get; }
 
-    private static SetFlow Of(BenchedInjector one, FlowRating rating, Ratio confidence)
+    /// <summary>
+    /// The spread that equal injectors stay within, as a share of the mean: by scatter, or by one step without repeats.
+    /// </summary>
+    internal double LeastSpread { get; }
+
+    private static SetFlow Of(BenchedInjector one, FlowRating rating)
     {
         double[] now = BenchedInjector.FlowsSi(one.Readings, rating);
         double mean = Averages.Mean(now);
-        double? half =
-            now.Length < 2 ? null : new Sample(now).StandardError * Student.TwoSided(now.Length - 1, confidence);
+        double rounding = Averages.RootMeanSquare(now.Select((f, i) => f * one.Readings[i].Collected.RoundingShare));
         double? before = one.BeforeCleaning.IsEmpty
             ? null
             : Averages.Mean(BenchedInjector.FlowsSi(one.BeforeCleaning, rating));
-        return new(mean, now.Length, now.Sum(f => (f - mean) * (f - mean)), half, before);
+        return new(mean, now.Length, now.Sum(f => (f - mean) * (f - mean)), rounding, before);
     }
 }

@@ -9,10 +9,12 @@ public sealed class SetMember
 {
     private readonly SetFlow flow;
     private readonly SetFlows set;
+    private readonly double? half;
 
-    internal SetMember(string name, SetFlow flow, SetFlows set, LeakageVerdict? leakage, SetCoil? coil)
+    internal SetMember(string name, int place, SetFlows set, LeakageVerdict? leakage, SetCoil? coil)
     {
-        (Name, this.flow, this.set) = (name, flow, set);
+        (Name, flow, this.set) = (name, set.All[place], set);
+        half = set.HalfWidths.IsEmpty ? null : set.HalfWidths[place];
         (Leakage, Coil) = (leakage, coil?.Verdict);
         if (coil is not null)
         {
@@ -27,8 +29,11 @@ public sealed class SetMember
     /// <summary>The mean of its readings under the conditions of the rating, in m³/s.</summary>
     public VolumeFlow Flow => SiUnits.VolumeFlow(flow.Now);
 
-    /// <summary>Half of Student's interval of that mean, in m³/s; none with a single reading.</summary>
-    public VolumeFlow? FlowHalfWidth => flow.HalfWidth is { } value ? SiUnits.VolumeFlow(value) : null;
+    /// <summary>
+    /// Half of Student's interval of that mean, in m³/s, by the scatter of all repeats of the set together; none where none
+    /// of the set was read twice.
+    /// </summary>
+    public VolumeFlow? FlowHalfWidth => half is { } value ? SiUnits.VolumeFlow(value) : null;
 
     /// <summary>Its departure from the rating, as a share of it.</summary>
     public Ratio FromRating => SiUnits.Ratio((flow.Now / set.Rated) - 1);
@@ -49,12 +54,13 @@ public sealed class SetMember
     public bool IsFlowAccepted => Math.Abs((flow.Now / set.Rated) - 1) <= set.Reach;
 
     /// <summary>
-    /// Whether the interval of its flow lies wholly on one side of the limit; none with a single reading, which can't tell.
+    /// Whether the interval of its flow lies wholly on one side of the limit; none where nothing of the set was read twice,
+    /// which can't tell, unless half a step of the instrument alone reaches over the limit.
     /// </summary>
     public bool? IsFlowClear =>
-        flow.HalfWidth is { } half
-            ? Math.Abs(Math.Abs((flow.Now / set.Rated) - 1) - set.Reach) > half / set.Rated
-            : null;
+        half is { } value ? IsClearBy(value)
+        : IsClearBy(flow.Rounding * Math.Sqrt(3)) ? null
+        : false;
 
     /// <summary>What its leakage says; none without a reading.</summary>
     public LeakageVerdict? Leakage { get; }
@@ -69,13 +75,16 @@ public sealed class SetMember
     public CoilVerdict? Coil { get; }
 
     /// <summary>
-    /// Rejected if flow, leakage or coil is; else undecided if leakage or coil is, or if leakage was watched only below the
+    /// Rejected if flow, leakage or coil is; else undecided if one of them is, or if leakage was watched only below the
     /// pressure of the rating; else accepted, as far as it was read.
     /// </summary>
     public BenchVerdict Verdict =>
         !IsFlowAccepted || Leakage?.Verdict == BenchVerdict.Rejected || Coil?.Verdict == BenchVerdict.Rejected
             ? BenchVerdict.Rejected
-        : Leakage?.Verdict == BenchVerdict.Undecided || Coil?.Verdict == BenchVerdict.Undecided || !IsLeakageWatched
+        : IsFlowClear == false
+        || Leakage?.Verdict == BenchVerdict.Undecided
+        || Coil?.Verdict == BenchVerdict.Undecided
+        || !IsLeakageWatched
             ? BenchVerdict.Undecided
         : BenchVerdict.Accepted;
 
@@ -85,4 +94,7 @@ public sealed class SetMember
     /// <summary>Whether leakage was not read at all, or also at the pressure of the rating or above.</summary>
     internal bool IsLeakageWatched =>
         Leakage is null || Leakage.HighestDifferentialPressure.InSi() >= set.RatedPressure * (1 - Guard.EdgeTolerance);
+
+    private bool IsClearBy(double halfWidth) =>
+        Math.Abs(Math.Abs((flow.Now / set.Rated) - 1) - set.Reach) > halfWidth / set.Rated;
 }

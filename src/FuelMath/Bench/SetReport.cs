@@ -11,8 +11,9 @@ namespace FuelMath.Bench;
 /// <remarks>
 /// <para>
 /// Judged by limits, never by standard scores: in a set of n none can exceed (n - 1) / sqrt(n), so that a rule of three
-/// standard deviations can't flag any one of ten or fewer. Source: [Shiffler-1988]. What the repeats can't show is a finding,
-/// not a verdict.
+/// standard deviations can't flag any one of ten or fewer. Source: [Shiffler-1988]. What the readings can't
+/// show is undecided, and a finding. The spread is held beside that of equal injectors, the largest and smallest of n, not
+/// beside the difference of a pair; every interval is by the scatter of all repeats together. Source: [Harter-1960].
 /// </para>
 /// <para>
 /// Caution: never run an engine leaner than intended to test a set. Instances are immutable and safe to share between
@@ -55,9 +56,7 @@ public sealed class SetReport
         ImmutableArray<SetCoil?> coils = Coils(all, limits);
         Members =
         [
-            .. all.Select(
-                (one, i) => new SetMember(one.Name, flows.All[i], flows, Leakage(one, limits, confidence), coils[i])
-            ),
+            .. all.Select((one, i) => new SetMember(one.Name, i, flows, Leakage(one, limits, confidence), coils[i])),
         ];
         Findings = SetFindings.Of(this);
     }
@@ -82,15 +81,21 @@ public sealed class SetReport
 
     /// <summary>
     /// How well the bench repeats: the standard deviation of repeats about each injector's own mean, all together, as a share
-    /// of the mean flow; none where nothing was read twice.
+    /// of the mean flow, and at least the step of the instrument over the root of twelve; none where nothing was read twice.
     /// </summary>
     public Ratio? Repeatability => flows.Repeatability is { } value ? SiUnits.Ratio(value) : null;
 
     /// <summary>
-    /// The least difference between two injectors that these repeats can show, as a share of the mean flow; none where
-    /// nothing was read twice.
+    /// The least difference that these repeats can show between two injectors named beforehand, as a share of the mean flow;
+    /// none where nothing was read twice. The largest and the smallest of a set differ by more: see the least spread.
     /// </summary>
     public Ratio? LeastDifference => flows.LeastDifference is { } value ? SiUnits.Ratio(value) : null;
+
+    /// <summary>
+    /// The least spread that these readings can show, as a share of the mean flow: equal injectors stay within it as often as
+    /// the confidence says, by the studentized range. Where nothing was read twice it is one step of the instrument.
+    /// </summary>
+    public Ratio LeastSpread => SiUnits.Ratio(flows.LeastSpread);
 
     /// <summary>What a reader should act on, injector by injector.</summary>
     public ImmutableArray<Finding> Findings { get; }
@@ -98,13 +103,26 @@ public sealed class SetReport
     /// <summary>The largest standard score that is possible in a set of this size: (n - 1) / sqrt(n).</summary>
     public Ratio LargestPossibleScore => SiUnits.Ratio((Members.Length - 1) / Math.Sqrt(Members.Length));
 
-    /// <summary>Whether the spread lies within its limit.</summary>
-    public bool IsMatched => Spread.InSi() <= Limits.Spread.InSi() + Guard.EdgeTolerance;
+    /// <summary>
+    /// What the spread says: rejected if it is above its limit and above what scatter alone may give; else undecided if the
+    /// readings can't show a spread as small as the limit; else accepted.
+    /// </summary>
+    public BenchVerdict SpreadVerdict =>
+        Spread.InSi() > Math.Max(Limits.Spread.InSi(), flows.LeastSpread) + Guard.EdgeTolerance ? BenchVerdict.Rejected
+        : flows.LeastSpread > Limits.Spread.InSi() + Guard.EdgeTolerance ? BenchVerdict.Undecided
+        : BenchVerdict.Accepted;
 
-    /// <summary>Rejected if it is not matched or one injector is rejected; else undecided if one is; else accepted.</summary>
+    /// <summary>
+    /// Whether the spread does not exceed its limit by more than scatter can. True also where the readings are too coarse to
+    /// say: the <see cref="SpreadVerdict"/> is then undecided, and the set is not accepted.
+    /// </summary>
+    public bool IsMatched => SpreadVerdict != BenchVerdict.Rejected;
+
+    /// <summary>Rejected if the spread or one injector is; else undecided if one of them is; else accepted.</summary>
     public BenchVerdict Verdict =>
         !IsMatched || Members.Any(m => m.Verdict == BenchVerdict.Rejected) ? BenchVerdict.Rejected
-        : Members.Any(m => m.Verdict == BenchVerdict.Undecided) ? BenchVerdict.Undecided
+        : SpreadVerdict == BenchVerdict.Undecided || Members.Any(m => m.Verdict == BenchVerdict.Undecided)
+            ? BenchVerdict.Undecided
         : BenchVerdict.Accepted;
 
     /// <summary>Whether its <see cref="Verdict"/> is accepted; undecided is not.</summary>

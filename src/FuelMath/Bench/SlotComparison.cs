@@ -16,7 +16,7 @@ namespace FuelMath.Bench;
 /// By least squares on the logarithms of the flows, which are carried to the rating first: each is an injector's flow times
 /// a slot's factor, and the factors have the mean one. Not every injector needs to sit in every slot, but a chain of shared
 /// readings must join them all; else the names that share nothing are refused. A bench that reads high in all its slots is
-/// not found this way.
+/// not found this way. Readings scatter at least by the step of the instrument over the root of twelve ([JCGM-100]).
 /// </para>
 /// <para>
 /// Source: [Scheffe-1959] section 4.4, two-way layout. Immutable and safe to share between threads. Equality is by reference.
@@ -45,11 +45,11 @@ public sealed class SlotComparison
         ArgumentNullException.ThrowIfNull(rating);
         _ = Student.TwoSided(1, confidence);
         (Readings, Rating, Confidence) = ([.. readings], rating, confidence);
-        layout = new(
+        layout = new AdditiveLayout(
             Readings.Select(r => r.Injector),
             Readings.Select(r => r.Slot),
             Readings.Select(r => Math.Log(BenchedInjector.FlowsSi([r.Reading], rating)[0]))
-        );
+        ).WithLeastDeviation(Averages.RootMeanSquare(Readings.Select(r => r.Reading.Collected.RoundingShare)));
         (SlotTest, InjectorTest) = (layout.ColumnTest(), layout.RowTest());
         Findings = AreSlotsAlike ? [] : [Differ()];
     }

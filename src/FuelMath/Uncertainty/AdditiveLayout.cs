@@ -22,6 +22,7 @@ public sealed class AdditiveLayout
     private readonly double error;
     private readonly double rowsOnly;
     private readonly double columnsOnly;
+    private readonly double least;
 
     /// <summary>Takes readings.</summary>
     /// <param name="rows">The row of each reading; two or more different ones. Copied.</param>
@@ -59,6 +60,13 @@ public sealed class AdditiveLayout
         (rowsOnly, columnsOnly) = (About(rowOf, all), About(columnOf, all));
     }
 
+    private AdditiveLayout(AdditiveLayout layout, double least)
+    {
+        (Rows, Columns, DegreesOfFreedom) = (layout.Rows, layout.Columns, layout.DegreesOfFreedom);
+        (solution, covariance, error) = (layout.solution, layout.covariance, layout.error);
+        (rowsOnly, columnsOnly, this.least) = (layout.rowsOnly, layout.columnsOnly, least);
+    }
+
     /// <summary>The rows, in the order of their first reading.</summary>
     public ImmutableArray<string> Rows { get; }
 
@@ -74,11 +82,23 @@ public sealed class AdditiveLayout
     /// <summary>The sum of squares of what rows and columns leave over.</summary>
     public double ErrorSumOfSquares => error;
 
-    /// <summary>The standard deviation of a reading about the sum of its effects.</summary>
+    /// <summary>
+    /// The same layout, of readings that are known to scatter at least so much, for example by the step of their instrument.
+    /// Standard errors and tests take it where the readings scatter less.
+    /// </summary>
+    /// <param name="deviation">The least standard deviation of a reading; zero or more.</param>
+    /// <returns>The layout.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="deviation"/> is negative or not finite.</exception>
+    public AdditiveLayout WithLeastDeviation(double deviation) =>
+        new(this, Guard.InRange(Guard.Finite(deviation, nameof(deviation)), 0, double.MaxValue, nameof(deviation)));
+
+    /// <summary>
+    /// The standard deviation of a reading about the sum of its effects, or the least that is known, whichever is more.
+    /// </summary>
     /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
     public double ErrorStandardDeviation() =>
         DegreesOfFreedom > 0
-            ? Math.Sqrt(error / DegreesOfFreedom)
+            ? Math.Max(Math.Sqrt(error / DegreesOfFreedom), least)
             : throw Guard.NoSolution(
                 "the scatter about rows and columns",
                 "There are just as many readings as effects: take more, of pairs not yet read or once again."
@@ -131,8 +151,8 @@ public sealed class AdditiveLayout
 
     private FTest Test(double without, int degrees)
     {
-        _ = ErrorStandardDeviation();
-        return new(Math.Max(0, without - error), degrees, error, DegreesOfFreedom);
+        double deviation = ErrorStandardDeviation();
+        return new(Math.Max(0, without - error), degrees, deviation * deviation * DegreesOfFreedom, DegreesOfFreedom);
     }
 
     private double[] Contrast(int row, int column) => Weights(row, column, 1);

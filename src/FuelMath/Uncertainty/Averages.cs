@@ -45,6 +45,9 @@ internal static class Averages
         return mean + rest;
     }
 
+    /// <summary>The root of the mean of squares; one or more values.</summary>
+    internal static double RootMeanSquare(IEnumerable<double> values) => Math.Sqrt(values.Average(v => v * v));
+
     /// <summary>The middle value, or the mean of the two in the middle. Sorts what it is given.</summary>
     internal static double Median(double[] values)
     {

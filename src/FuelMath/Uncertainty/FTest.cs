@@ -35,6 +35,10 @@ public sealed class FTest
     /// <summary>How often error alone would give such a ratio or a larger one.</summary>
     public Ratio PValue => SiUnits.Ratio(UpperTail(F, DegreesOfFreedom, ErrorDegreesOfFreedom));
 
+    /// <summary>Whether error alone gives such a ratio less often than this; nothing in question is never rare.</summary>
+    internal bool IsRarerThan(double share) =>
+        SumOfSquares > 0 && UpperTail(F, DegreesOfFreedom, ErrorDegreesOfFreedom) < share;
+
     /// <summary>The share of Fisher's distribution above a ratio.</summary>
     /// <param name="ratio">The ratio of two mean squares; not negative.</param>
     /// <param name="degreesOfFreedom">Those of the upper mean square; one or more.</param>

@@ -22,6 +22,7 @@ namespace FuelMath.Uncertainty;
 public sealed class FittedLine
 {
     private readonly LineFit fit;
+    private readonly double least;
 
     /// <summary>Fits a line with weights.</summary>
     /// <param name="x">Three or more abscissas, not all the same. Copied.</param>
@@ -44,6 +45,12 @@ public sealed class FittedLine
         fit = LineFit.Of(X.AsSpan(), Y.AsSpan(), Weights.AsSpan(), origin);
     }
 
+    private FittedLine(FittedLine line, double least)
+    {
+        (X, Y, Weights, IsThroughOrigin) = (line.X, line.Y, line.Weights, line.IsThroughOrigin);
+        (fit, this.least) = (line.fit, least);
+    }
+
     /// <summary>The abscissas.</summary>
     public ImmutableArray<double> X { get; }
 
@@ -63,7 +70,7 @@ public sealed class FittedLine
     public double Slope => fit.Slope;
 
     /// <summary>The standard error of the slope.</summary>
-    public double SlopeStandardError => fit.Deviation / Math.Sqrt(fit.Sxx);
+    public double SlopeStandardError => ResidualStandardDeviation / Math.Sqrt(fit.Sxx);
 
     /// <summary>The line at zero; zero through the origin.</summary>
     public double Intercept => At(0);
@@ -78,8 +85,14 @@ public sealed class FittedLine
     /// <summary>The sum of the weighted squares of what the line leaves over.</summary>
     public double ResidualSumOfSquares => fit.Deviation * fit.Deviation * DegreesOfFreedom;
 
-    /// <summary>The standard deviation of a reading of weight one about the line.</summary>
-    public double ResidualStandardDeviation => fit.Deviation;
+    /// <summary>
+    /// The standard deviation of a reading of weight one about the line: as the readings scatter, or as they are known to
+    /// scatter at least, whichever is more.
+    /// </summary>
+    public double ResidualStandardDeviation => Math.Max(fit.Deviation, least);
+
+    /// <summary>The least standard deviation that a reading of weight one is known to have; zero unless one was given.</summary>
+    public double LeastDeviation => least;
 
     /// <summary>
     /// The share of the variation of y that the line explains; about the mean, or about zero through the origin. One where
@@ -103,6 +116,16 @@ public sealed class FittedLine
     /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
     public static FittedLine FromOrigin(IEnumerable<double> x, IEnumerable<double> y) => new(x, y, Ones(y), true);
 
+    /// <summary>
+    /// The same line, of readings that are known to scatter at least so much: by the step of their instrument, for example,
+    /// which readings that agree do not show. Standard errors, intervals and tests take it where the readings scatter less.
+    /// </summary>
+    /// <param name="deviation">The least standard deviation of a reading of weight one; zero or more.</param>
+    /// <returns>The line.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="deviation"/> is negative or not finite.</exception>
+    public FittedLine WithLeastDeviation(double deviation) =>
+        new(this, Guard.InRange(Guard.Finite(deviation, nameof(deviation)), 0, double.MaxValue, nameof(deviation)));
+
     /// <summary>The line at an abscissa.</summary>
     /// <param name="x">The abscissa; finite.</param>
     /// <returns>The value.</returns>
@@ -116,7 +139,7 @@ public sealed class FittedLine
     public double StandardErrorAt(double x)
     {
         double u = Guard.Finite(x, nameof(x)) - fit.CenterX;
-        return fit.Deviation * Math.Sqrt(fit.CenterVariance + (u * u / fit.Sxx));
+        return ResidualStandardDeviation * Math.Sqrt(fit.CenterVariance + (u * u / fit.Sxx));
     }
 
     /// <summary>The range that holds the true line at an abscissa: a point of the confidence band.</summary>
@@ -163,7 +186,7 @@ public sealed class FittedLine
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public Interval ZeroInterval(Ratio confidence)
     {
-        double reach = Student.TwoSided(DegreesOfFreedom, confidence) * fit.Deviation / fit.Slope;
+        double reach = Student.TwoSided(DegreesOfFreedom, confidence) * ResidualStandardDeviation / fit.Slope;
         double u = ZeroCrossing() - fit.CenterX;
         double rest = 1 - (reach * reach / fit.Sxx);
         if (!(rest > 0))
@@ -205,6 +228,10 @@ public sealed class FittedLine
                 "a test of a slope",
                 "All readings lie on the line: nothing measures the scatter."
             );
+
+    /// <summary>By how much the line at an abscissa moves with one reading.</summary>
+    internal double Pull(int reading, double x) =>
+        Weights[reading] * (fit.CenterVariance + ((x - fit.CenterX) * (X[reading] - fit.CenterX) / fit.Sxx));
 
     private static IEnumerable<double> Ones(IEnumerable<double> y)
     {

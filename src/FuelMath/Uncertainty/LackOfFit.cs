@@ -28,7 +28,7 @@ internal static class LackOfFit
             );
         }
 
-        double pure = levels.Sum(l => l.Scatter);
+        double pure = Math.Max(levels.Sum(l => l.Scatter), Square(line.LeastDeviation) * error);
         return pure > 0
             ? new(levels.Sum(l => l.Weight * Square(l.Mean - line.At(l.X))), lack, pure, error)
             : throw Guard.NoSolution(

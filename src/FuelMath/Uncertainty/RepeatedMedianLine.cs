@@ -11,7 +11,7 @@ namespace FuelMath.Uncertainty;
 /// look why, and fit the rest by <see cref="FittedLine"/>.
 /// </para>
 /// <para>
-/// Source: [Siegel-1982] repeated medians; [Iglewicz-Hoaglin-1993] the modified z score. In the units of the data.
+/// Source: [Siegel-1982] repeated medians; [Iglewicz-Hoaglin-1993] the scatter from the median of residuals. In the units of the data.
 /// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>

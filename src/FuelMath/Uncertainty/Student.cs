@@ -11,9 +11,10 @@ public static class Student
     private const double LeastConfidence = 0.5;
     private const double MostConfidence = 0.9999;
 
-    // The factors at the two ends of confidence, with many degrees of freedom and with one, lie within these.
+    // The factors at the two ends of confidence, with many degrees of freedom and with one, lie within these, also where
+    // the tail is shared among a million pairs.
     private const double LeastFactor = 0.5;
-    private const double MostFactor = 1e4;
+    private const double MostFactor = 1e12;
 
     /// <summary>The factor t of a two-sided interval: mean ± t × standard error holds the truth that often.</summary>
     /// <param name="degreesOfFreedom">Readings less fitted parameters; one or more.</param>
@@ -23,7 +24,7 @@ public static class Student
     public static double TwoSided(int degreesOfFreedom, Ratio confidence)
     {
         Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
-        return Quantile(degreesOfFreedom, (1 - Checked(confidence)) / 2);
+        return Factor(degreesOfFreedom, (1 - Checked(confidence)) / 2);
     }
 
     /// <summary>How often scatter alone gives a departure of so many standard errors or more, to either side.</summary>
@@ -53,7 +54,7 @@ public static class Student
     /// The place with this much of the distribution below its mirror image. By halving, until two neighboring numbers are
     /// left: the inverse of the numerics library gives up where the tail is long.
     /// </summary>
-    private static double Quantile(int degreesOfFreedom, double tail)
+    internal static double Factor(int degreesOfFreedom, double tail)
     {
         (double low, double high) = (LeastFactor, MostFactor);
         while (true)

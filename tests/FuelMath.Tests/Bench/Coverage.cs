@@ -25,7 +25,10 @@ internal sealed record Coverage(int Readings, int Seeds, double Fieller, double 
                 TestBench.NinetyFive
             );
             double off = Math.Abs(found.DeadTime.Milliseconds - Dead);
-            fieller += found.DeadTimeLow.Milliseconds <= Dead && Dead <= found.DeadTimeHigh.Milliseconds ? 1 : 0;
+            fieller +=
+                found.DeadTimeLowByScatter.Milliseconds <= Dead && Dead <= found.DeadTimeHighByScatter.Milliseconds
+                    ? 1
+                    : 0;
             two += off <= 1.96 * found.DeadTimeStandardError.Milliseconds ? 1 : 0;
         }
 

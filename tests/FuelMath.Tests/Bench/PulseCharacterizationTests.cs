@@ -133,7 +133,7 @@ public sealed class PulseCharacterizationTests(ITestOutputHelper output)
         );
 
     /// <summary>
-    /// How often Fieller's interval holds the true dead time, with normal scatter of 3 % of the middle mass. An interval
+    /// How often Fieller's interval, by scatter alone, holds the true dead time, with normal scatter of 3 % of the middle mass. An interval
     /// that holds it 95 times in 100 misses this band, four standard deviations of the binomial law sqrt(0.95 x 0.05 / N),
     /// for fewer than one set of seeds in ten thousand. COVERAGE_SEEDS asks for more seeds.
     /// </summary>

@@ -1,0 +1,84 @@
+using MathNet.Numerics;
+
+namespace FuelMath.Uncertainty;
+
+/// <summary>Kernel: readings that stand apart from a straight line, with a known rate of false ones.</summary>
+/// <remarks>
+/// <para>
+/// The line of medians ranks the readings by their distance; that order is not bent by what stands apart. Then the k
+/// farthest are tested for k = 1, 2, ...: if they came from elsewhere, the line through the others leaves much smaller
+/// squares than the line through all. Fisher's ratio of what they add to what the others leave has an exact distribution
+/// for k readings named beforehand; that the farthest were picked out is paid for by sharing the rate among all ways to
+/// pick k of n, and among all k. So the rate holds for every number of readings and every set of abscissas, as an upper
+/// bound. What was found is taken out and the rest tested again.
+/// </para>
+/// <para>Source: [Cook-Weisberg-1982] section 2.2, the mean shift and Bonferroni's bound; [Siegel-1982] the order.</para>
+/// </remarks>
+internal static class MeanShift
+{
+    /// <summary>The readings that stand apart; the weights are one over the variances up to a factor.</summary>
+    internal static int[] Suspects(double[] x, double[] y, double[] weights, double[] leastDeviations, double rate)
+    {
+        var suspects = new List<int>();
+        int[] left = [.. Enumerable.Range(0, x.Length)];
+        while (Farthest(left, x, y, weights, leastDeviations, rate) is { Length: > 0 } found)
+        {
+            suspects.AddRange(found);
+            left = [.. left.Except(found)];
+        }
+
+        return [.. suspects.Order()];
+    }
+
+    private static int[] Farthest(
+        int[] of,
+        double[] x,
+        double[] y,
+        double[] weights,
+        double[] leastDeviations,
+        double rate
+    )
+    {
+        // Fewer than half, and what is left must still measure its scatter about a line.
+        int most = Math.Min((of.Length - 1) / 2, of.Length - 3);
+        if (most < 1 || of.Select(i => x[i]).Distinct().Count() < 2)
+        {
+            return [];
+        }
+
+        var median = new RepeatedMedianLine(of.Select(i => x[i]), of.Select(i => y[i]));
+        int[] ranked =
+        [
+            .. of.Select((i, place) => (i, Math.Abs(median.Residuals[place]) * Math.Sqrt(weights[i])))
+                .OrderByDescending(r => r.Item2)
+                .Select(r => r.i),
+        ];
+        double all = Fit(ranked, x, y, weights).ResidualSumOfSquares;
+        for (int k = 1; k <= most; k++)
+        {
+            int[] rest = ranked[k..];
+            if (rest.Select(i => x[i]).Distinct().Count() < 2)
+            {
+                break;
+            }
+
+            FittedLine line = Fit(rest, x, y, weights);
+            double least = rest.Average(i => weights[i] * leastDeviations[i] * leastDeviations[i]);
+            double own = Math.Max(line.ResidualSumOfSquares, least * line.DegreesOfFreedom);
+            double level = rate / most * Math.Exp(-SpecialFunctions.BinomialLn(of.Length, k));
+            if (
+                new FTest(Math.Max(0, all - line.ResidualSumOfSquares), k, own, line.DegreesOfFreedom).IsRarerThan(
+                    level
+                )
+            )
+            {
+                return ranked[..k];
+            }
+        }
+
+        return [];
+    }
+
+    private static FittedLine Fit(int[] of, double[] x, double[] y, double[] weights) =>
+        new(of.Select(i => x[i]), of.Select(i => y[i]), of.Select(i => weights[i]));
+}
