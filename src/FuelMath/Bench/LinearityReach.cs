@@ -27,14 +27,17 @@ internal sealed class LinearityReach
         ];
     }
 
-    /// <summary>How far beyond this end, to the side of the sign, the line may meet no fuel.</summary>
-    internal double Beyond(double end, int sign)
+    /// <summary>How far below this place, which lies below all readings, the line may meet no fuel.</summary>
+    internal double Below(double low)
     {
-        // What may be off grows in proportion to the distance, so that the two lines meet by one division.
-        double step = sign * Math.Max(Math.Abs(line.X[^1] - end), double.Epsilon);
-        double growth = Math.Max(0, Off(end + step) - Off(end)) / Math.Abs(step);
-        return Off(end) / (line.Slope - Math.Min(growth, line.Slope / 2));
+        // What may be off grows in proportion to the distance from the readings, so that the two lines meet by a division.
+        double away = line.X[^1] - low;
+        double growth = (Off(low - away) - Off(low)) / away;
+        return Off(low) / (line.Slope - Math.Min(growth, line.Slope / 2));
     }
+
+    /// <summary>How far above this place the line may meet no fuel: toward the readings, where less may be off.</summary>
+    internal double Above(double high) => Off(high) / line.Slope;
 
     /// <summary>By how much mass the line may be off at a width.</summary>
     private double Off(double at)

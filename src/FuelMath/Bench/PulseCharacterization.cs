@@ -89,7 +89,7 @@ public sealed class PulseCharacterization
 
         zero = Line.ZeroInterval(confidence);
         var off = new LinearityReach(Line, tolerance);
-        reach = new(zero.Low - off.Beyond(zero.Low, -1), zero.High + off.Beyond(zero.High, 1));
+        reach = new(zero.Low - off.Below(zero.Low), zero.High + off.Above(zero.High));
         LinearReadings = [.. Readings.AsSpan()[first..end]];
         LinearityTest = Repeats(LinearReadings) ? Line.LackOfFitTest() : null;
         Correction = ShortPulses.Of(Readings.AsSpan()[..first], Readings[first].WidthSi, Line, Conditions.Source);

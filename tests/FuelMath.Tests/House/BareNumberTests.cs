@@ -24,6 +24,7 @@ public sealed class BareNumberTests
         ["Lambda.ToRatio"] = "a pure number, and the only way out",
         ["Lambda.ToEquivalenceRatio"] = "a pure number",
         ["FittedLine"] = "statistics: its axes may have any unit, as those of a table",
+        ["StudentizedRange"] = "statistics: a range over its standard error",
         ["RepeatedMedianLine"] = "statistics: its axes may have any unit, as those of a table",
         ["Sample"] = "statistics: its readings may have any unit",
         ["Interval"] = "statistics: in the unit of what it was made from",
