@@ -150,7 +150,7 @@ public sealed class SystemExamples
     {
         FuelSystem built = Build();
         FuelSystem both = built.WithPlan(
-            new(built.Plan.Nodes, [.. built.Plan.Lines, new FuelLine("second pump", "tank", "pump outlet", MakePump())])
+            new(built.Plan.Nodes, [.. built.Plan.Lines, new Line("second pump", "tank", "pump outlet", MakePump())])
         );
 
         #region StagedPump
@@ -244,11 +244,11 @@ public sealed class SystemExamples
                 PlanNode.Junction("return", Length.FromMeters(0.4)),
             ],
             [
-                new FuelLine("pump", "tank", "pump outlet", MakePump()),
-                new FuelLine("filter", "pump outlet", "filter outlet", MakeFilter()),
-                new FuelLine("feed", "filter outlet", "rail", MakeHose("feed")),
-                new FuelLine("regulator", "rail", "return", MakeRegulator()),
-                new FuelLine("return hose", "return", "tank", MakeHose("return hose")),
+                new Line("pump", "tank", "pump outlet", MakePump()),
+                new Line("filter", "pump outlet", "filter outlet", MakeFilter()),
+                new Line("feed", "filter outlet", "rail", MakeHose("feed")),
+                new Line("regulator", "rail", "return", MakeRegulator()),
+                new Line("return hose", "return", "tank", MakeHose("return hose")),
             ]
         );
 

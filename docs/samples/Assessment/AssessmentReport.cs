@@ -1,6 +1,7 @@
 using FuelMath.Assessments;
 using FuelMath.Findings;
 using FuelMath.Injectors;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
 using FuelMath.Systems;
@@ -175,7 +176,7 @@ internal sealed class AssessmentReport(
 
         to.Heading("Flow through each part, L/h");
         table = new Table(["part", .. solved.Select(p => p.Point.Name)]);
-        foreach (FuelLine line in system.Plan.Lines)
+        foreach (Line line in system.Plan.Lines)
         {
             table.Add([line.Name, .. solved.Select(p => Say.LitersPerHour(p.State!.FlowThrough(line.Name)))]);
         }

@@ -19,7 +19,7 @@ internal static class Charts
     internal static string PumpAndSystem(FuelSystem system, SystemState state)
     {
         PumpMatch match = state.Pumps[0];
-        Pump pump = system.Plan.Lines.First(l => l.Name == match.Line).Pump!;
+        Pump pump = (Pump)system.Plan.Lines.First(l => l.Name == match.Line).Part;
         Plot plot = New($"Pump and path at {state.Point.Name}", "flow, L/h", "pressure rise of the pump, bar");
         foreach (PumpCurve curve in pump.Curves)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Shapes;
 using FuelMath.Systems;
@@ -60,10 +61,10 @@ internal static class PlanShape
         p => p.Nodes
     );
 
-    private static readonly ValueProperty<FuelPlan, ImmutableArray<FuelLine>> Lines = new(
+    private static readonly ValueProperty<FuelPlan, ImmutableArray<Line>> Lines = new(
         "lines",
         "Parts between the nodes.",
-        new ListShape<FuelLine>(LineShape.Shape, 1, Most),
+        new ListShape<Line>(LineShape.Shape, 1, Most),
         p => p.Lines
     );
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FuelMath.Fuels;
 using FuelMath.Injectors;
+using FuelMath.Pumps;
 using FuelMath.Shapes;
 using FuelMath.Systems;
 
@@ -19,7 +20,7 @@ internal static class SystemLists
                 system.Fuel,
                 .. system.Stages.Select(s => s.Belief.Fuel),
                 .. InjectorsUsed(system).Select(i => i.Rating.Fluid),
-                .. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.Pump!.Fluid),
+                .. system.Plan.Lines.Select(l => l.Part).OfType<Pump>().Select(p => p.Fluid),
             ],
             nameof(system)
         );

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Findings;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -118,6 +119,40 @@ public sealed class Filter : FlowPart
 
     /// <inheritdoc />
     internal override LinkPart Law => new SquarePart { LinearPerViscosity = linear, SquarePerDensity = quadratic };
+
+    /// <inheritdoc />
+    /// <remarks>Beyond the tested flow a filter's loss is its fitted law carried on: said, not hidden.</remarks>
+    internal override IEnumerable<Finding> FindingsAt(PartState at)
+    {
+        double loss = Math.Abs(LossSi(at.Flow, at.Density, at.Viscosity));
+        if (CollapseDifferentialPressure is { } limit && loss > limit.InSi())
+        {
+            yield return Finding.Of(
+                FindingCode.FilterCollapse,
+                Severity.Danger,
+                at.Line,
+                $"Filter '{at.Line}' loses more than its element stands",
+                Shown.Bar(loss),
+                Shown.Bar(limit.InSi()),
+                Source,
+                "Change the element: a collapsed one sends its dirt to the injectors, all at once."
+            );
+        }
+
+        if (Math.Abs(at.Flow) > greatestFlow * (1 + Guard.EdgeTolerance))
+        {
+            yield return Finding.Of(
+                FindingCode.FilterBeyondTest,
+                Severity.Warning,
+                at.Line,
+                $"Filter '{at.Line}' carries more than it was tested for: its loss is extrapolated",
+                Shown.LitersPerHour(Math.Abs(at.Flow)),
+                Shown.LitersPerHour(greatestFlow),
+                Source,
+                "Ask its maker for points at this flow, or fit a larger one."
+            );
+        }
+    }
 
     /// <summary>Loss per viscosity and flow, 1/m³.</summary>
     internal double LinearSi => linear;

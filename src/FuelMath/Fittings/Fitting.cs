@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -50,6 +51,15 @@ public sealed class Fitting : FlowPart
     /// <inheritdoc />
     internal override LinkPart Law =>
         new SquarePart { SquarePerDensity = PartMath.PerDensity(LossCoefficient.InSi(), Bore.InSi()) };
+
+    /// <inheritdoc />
+    internal override string? WhyNoLine =>
+        coefficient > 0
+            ? null
+            : $"A fitting by itself must lose something; the coefficient of '{Name}' is zero. Join its two nodes into one.";
+
+    /// <inheritdoc />
+    internal override ImmutableArray<string> Estimated => Basis == LossBasis.Estimate ? [Name] : [];
 
     /// <summary>Its name.</summary>
     public string Name { get; }

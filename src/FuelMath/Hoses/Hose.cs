@@ -1,4 +1,5 @@
 using System.Globalization;
+using FuelMath.Findings;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -212,6 +213,30 @@ public sealed class Hose : FlowPart
 
     /// <inheritdoc />
     internal override LinkPart Law => LawWith(0);
+
+    /// <inheritdoc />
+    internal override double? VolumeSi => EnclosedVolume.InSi();
+
+    /// <inheritdoc />
+    internal override IEnumerable<Finding> FindingsAt(PartState at)
+    {
+        double speed = VelocityAt(SiUnits.VolumeFlow(Math.Abs(at.Flow))).InSi();
+        if (speed > at.GreatestVelocity)
+        {
+            yield return Finding.Of(
+                FindingCode.HoseVelocityHigh,
+                at.IsSuction ? Severity.Warning : Severity.Note,
+                at.Line,
+                $"Fuel runs fast in hose '{at.Line}'",
+                Shown.MetersPerSecond(speed),
+                Shown.MetersPerSecond(at.GreatestVelocity),
+                at.VelocitySource,
+                at.IsSuction
+                    ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
+                    : "Pressure losses grow with its square; a larger bore costs little."
+            );
+        }
+    }
 
     /// <summary>Its law with a further loss coefficient, for this bore.</summary>
     internal LinkPart LawWith(double further) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Findings;
 using FuelMath.Fittings;
 using FuelMath.Hoses;
 using FuelMath.Internal;
@@ -6,10 +7,40 @@ using FuelMath.Networks;
 
 namespace FuelMath.Lines;
 
-/// <summary>A hose with the fittings on it: neither knows the other.</summary>
-/// <remarks>The fittings' coefficients are carried to the bore of the hose and added to its own.</remarks>
-internal sealed class FittedHose(Hose hose, ImmutableArray<Fitting> fittings) : FlowPart
+/// <summary>A hose with the fittings on it.</summary>
+/// <remarks>
+/// The fittings' coefficients are carried to the bore of the hose and added to its own. Immutable and safe to share between
+/// threads. Equality is by reference.
+/// </remarks>
+public sealed class FittedHose : FlowPart
 {
+    private readonly FittingSeries series;
+
+    /// <summary>Puts fittings on a hose.</summary>
+    /// <param name="hose">The hose; what its own loss coefficient holds already is not to be given again.</param>
+    /// <param name="fittings">The fittings on it; may be none.</param>
+    /// <exception cref="ArgumentNullException">Hose, list or a fitting is null.</exception>
+    public FittedHose(Hose hose, IEnumerable<Fitting> fittings)
+    {
+        ArgumentNullException.ThrowIfNull(hose);
+        (Hose, series) = (hose, new FittingSeries(fittings));
+    }
+
+    /// <summary>The hose.</summary>
+    public Hose Hose { get; }
+
+    /// <summary>The fittings on it; often none.</summary>
+    public ImmutableArray<Fitting> Fittings => series.Fittings;
+
     /// <inheritdoc />
-    internal override LinkPart Law => hose.LawWith(new FittingSeries(fittings).CoefficientFor(hose.Bore).InSi());
+    internal override LinkPart Law => Hose.LawWith(series.CoefficientFor(Hose.Bore).InSi());
+
+    /// <inheritdoc />
+    internal override double? VolumeSi => Hose.VolumeSi;
+
+    /// <inheritdoc />
+    internal override ImmutableArray<string> Estimated => [.. series.Estimates.Select(f => f.Name)];
+
+    /// <inheritdoc />
+    internal override IEnumerable<Finding> FindingsAt(PartState at) => Hose.FindingsAt(at);
 }

@@ -11,7 +11,7 @@ public sealed class Line
     /// <param name="from">The node that it starts from.</param>
     /// <param name="to">The node that it leads to.</param>
     /// <param name="part">What fuel passes in it.</param>
-    /// <exception cref="ArgumentException">A name is blank, or both nodes are one.</exception>
+    /// <exception cref="ArgumentException">A name is blank, both nodes are one, or the part is a fitting that loses nothing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="part"/> is null.</exception>
     public Line(string name, string from, string to, FlowPart part)
     {
@@ -19,7 +19,7 @@ public sealed class Line
         Name = Guard.Name(name, nameof(name));
         From = Guard.Name(from, nameof(from));
         To = Guard.Name(to, nameof(to));
-        Part = part;
+        Part = part.WhyNoLine is { } why ? throw new ArgumentException(why, nameof(part)) : part;
         if (string.Equals(from, to, StringComparison.Ordinal))
         {
             throw new ArgumentException($"Line '{name}' must join two nodes; both ends are '{from}'.", nameof(to));

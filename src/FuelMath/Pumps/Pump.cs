@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using FuelMath.Findings;
 using FuelMath.Fuels;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -105,6 +106,33 @@ public sealed class Pump : FlowPart
 
     /// <inheritdoc />
     internal override PartReading Reading() => new PumpReading(this);
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => true;
+
+    /// <inheritdoc />
+    internal override LeakPlaces LeakPlaces => LeakPlaces.CheckValve;
+
+    /// <inheritdoc />
+    internal override IEnumerable<Finding> FindingsAt(PartState at)
+    {
+        if (at.Condition is LinkCondition.Stalled or LinkCondition.DeadHeaded)
+        {
+            yield return Finding.Of(
+                FindingCode.PumpStalled,
+                Severity.Danger,
+                at.Line,
+                $"Pump '{at.Line}' delivers nothing against this pressure",
+                $"at {Show.Volts(at.PumpVolts)}",
+                "a flow",
+                PartState.ByDefinition,
+                "Find what blocks the path; a pump that runs dead-headed heats its fuel."
+            );
+        }
+    }
 
     /// <summary>The most pieces that its curve has at any voltage.</summary>
     private Piece[] Longest()

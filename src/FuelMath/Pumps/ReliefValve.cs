@@ -1,3 +1,4 @@
+using FuelMath.Findings;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -67,6 +68,34 @@ public sealed class ReliefValve : FlowPart
             density,
             source
         );
+    }
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => true;
+
+    /// <inheritdoc />
+    internal override LeakPlaces LeakPlaces => LeakPlaces.ReliefSeat;
+
+    /// <inheritdoc />
+    /// <remarks>A valve that is there for the worst should be shut.</remarks>
+    internal override IEnumerable<Finding> FindingsAt(PartState at)
+    {
+        if (at.Flow > 0)
+        {
+            yield return Finding.Of(
+                FindingCode.ReliefOpen,
+                Severity.Warning,
+                at.Line,
+                $"Relief valve '{at.Line}' is open",
+                Shown.LitersPerHour(at.Flow),
+                "shut",
+                Source,
+                "What passes it heats the fuel in a circle: find what lifts the pressure, and keep its way back clear."
+            );
+        }
     }
 
     /// <inheritdoc />

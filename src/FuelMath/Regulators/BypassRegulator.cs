@@ -1,3 +1,4 @@
+using FuelMath.Findings;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -29,7 +30,7 @@ namespace FuelMath.Regulators;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="BypassRegulator" />
 /// </example>
-public sealed class BypassRegulator : FlowPart
+public sealed class BypassRegulator : FlowPart, IRegulator
 {
     private readonly double springForce;
     private readonly double diaphragmArea;
@@ -100,6 +101,20 @@ public sealed class BypassRegulator : FlowPart
 
     /// <inheritdoc />
     internal override PartNeeds Needs => ReferenceReading.NeedsOf(Reference);
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => true;
+
+    /// <inheritdoc />
+    internal override LeakPlaces LeakPlaces => LeakPlaces.BypassSeat | LeakPlaces.Diaphragm;
+
+    bool IRegulator.IsReducing => false;
+
+    /// <inheritdoc />
+    internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfBypass(at);
 
     /// <inheritdoc />
     internal override PartReading Reading() =>

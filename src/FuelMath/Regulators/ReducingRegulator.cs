@@ -1,3 +1,4 @@
+using FuelMath.Findings;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Networks;
@@ -28,7 +29,7 @@ namespace FuelMath.Regulators;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="ReducingRegulator" />
 /// </example>
-public sealed class ReducingRegulator : FlowPart
+public sealed class ReducingRegulator : FlowPart, IRegulator
 {
     private readonly double springForce;
     private readonly double diaphragmArea;
@@ -107,6 +108,18 @@ public sealed class ReducingRegulator : FlowPart
 
     /// <inheritdoc />
     internal override PartNeeds Needs => ReferenceReading.NeedsOf(Reference);
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    /// <remarks>Its seat that leaks lifts the rail instead of letting it fall.</remarks>
+    internal override LeakPlaces LeakPlaces => LeakPlaces.Diaphragm;
+
+    bool IRegulator.IsReducing => true;
+
+    /// <inheritdoc />
+    internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfReducing(at);
 
     /// <inheritdoc />
     internal override PartReading Reading() => new ReferenceReading(Reference, 1, 1 + SupplyInfluence.InSi());

@@ -8,7 +8,7 @@ internal readonly struct Fields<TOwner>
     internal Fields(JsonItem item) => this.item = item;
 
     /// <summary>Whether the object has it.</summary>
-    internal bool Has<TValue>(ValueProperty<TOwner, TValue> property) => item.Member(property.Name) is not null;
+    internal bool Has(Property<TOwner> property) => item.Member(property.Name) is not null;
 
     /// <summary>Reads one of them.</summary>
     internal TValue Of<TValue>(ValueProperty<TOwner, TValue> property) => property.Read(item);

@@ -26,6 +26,9 @@ internal sealed class ObjectShape<T> : Shape<T>
     /// <summary>Properties of which exactly one must be there; none of them is required by itself.</summary>
     internal ImmutableArray<string> ExactlyOne { get; init; } = [];
 
+    /// <summary>Refuses a value that can't be written; null where all can.</summary>
+    internal Action<T>? CheckWritten { get; init; }
+
     /// <summary>The name of its definition in the schema.</summary>
     internal string Name { get; }
 
@@ -75,8 +78,11 @@ internal sealed class ObjectShape<T> : Shape<T>
         }
     }
 
-    internal override JsonText Write(T value) =>
-        JsonText.Object(properties.Where(p => p.IsIn(value)).Select(p => (p.Name, p.Write(value))));
+    internal override JsonText Write(T value)
+    {
+        CheckWritten?.Invoke(value);
+        return JsonText.Object(properties.Where(p => p.IsIn(value)).Select(p => (p.Name, p.Write(value))));
+    }
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
         definitions.Refer(

@@ -1,5 +1,6 @@
 using FuelMath.Fittings;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Sources;
@@ -64,15 +65,15 @@ internal static class Altered
     internal static FuelSystem WithSetPoint(FuelSystem system, double multiple) =>
         WithLines(
             system,
-            l => l.Regulator is { } regulator ? new FuelLine(l.Name, l.From, l.To, Set(regulator, multiple)) : l
+            l => l.Part is BypassRegulator regulator ? new Line(l.Name, l.From, l.To, Set(regulator, multiple)) : l
         );
 
     /// <summary>A restriction after every line of a kind, of a loss coefficient at 8 mm.</summary>
-    internal static FuelSystem WithRestrictionAfter(FuelSystem system, Func<FuelLine, bool> which, double coefficient)
+    internal static FuelSystem WithRestrictionAfter(FuelSystem system, Func<Line, bool> which, double coefficient)
     {
         var nodes = new List<PlanNode>(system.Plan.Nodes);
-        var lines = new List<FuelLine>();
-        foreach (FuelLine line in system.Plan.Lines)
+        var lines = new List<Line>();
+        foreach (Line line in system.Plan.Lines)
         {
             if (!which(line))
             {
@@ -84,7 +85,7 @@ internal static class Altered
             PlanNode end = system.Plan.Nodes.First(n => n.Name == line.To);
             nodes.Add(PlanNode.Junction(between, end.Elevation));
             lines.Add(Ending(line, between));
-            lines.Add(new FuelLine(line.Name + " restriction", between, line.To, Restriction(Bore, coefficient)));
+            lines.Add(new Line(line.Name + " restriction", between, line.To, Restriction(Bore, coefficient)));
         }
 
         return system.WithPlan(new(nodes, lines));
@@ -93,15 +94,12 @@ internal static class Altered
     /// <summary>A hole from the outlet of the first pump back to a tank, of an area in m².</summary>
     internal static FuelSystem WithLeak(FuelSystem system, double area)
     {
-        string outlet = system.Plan.Lines.First(l => l.Pump is not null).To;
+        string outlet = system.Plan.Lines.First(l => l.Part is Pump).To;
         string tank = system.Plan.Nodes.First(n => n.IsTank).Name;
         return system.WithPlan(
             new(
                 system.Plan.Nodes,
-                [
-                    .. system.Plan.Lines,
-                    new FuelLine(LeakName, outlet, tank, Restriction(Math.Sqrt(area * 4 / Math.PI), 1)),
-                ]
+                [.. system.Plan.Lines, new Line(LeakName, outlet, tank, Restriction(Math.Sqrt(area * 4 / Math.PI), 1))]
             )
         );
     }
@@ -143,7 +141,7 @@ internal static class Altered
     /// <summary>The least multiple of its set point at which a regulator still regulates at the flows that it was set at.</summary>
     internal static double LeastSetPoint(FuelSystem system) =>
         system
-            .Plan.Lines.Select(l => l.Regulator)
+            .Plan.Lines.Select(l => l.Part)
             .OfType<BypassRegulator>()
             .Max(r =>
                 Math.Max(
@@ -179,14 +177,11 @@ internal static class Altered
         new("restriction", SiUnits.Length(bore), SiUnits.Ratio(coefficient), LossBasis.Estimate, Assumed);
 
     /// <summary>A pump or a regulator that ends at another node.</summary>
-    private static FuelLine Ending(FuelLine line, string to) =>
-        line.Pump is { } pump
-            ? new FuelLine(line.Name, line.From, to, pump)
-            : new FuelLine(line.Name, line.From, to, line.Regulator!);
+    private static Line Ending(Line line, string to) => new(line.Name, line.From, to, line.Part);
 
     private static FuelSystem WithPumps(FuelSystem system, Func<Pump, Pump> change) =>
-        WithLines(system, l => l.Pump is { } pump ? new FuelLine(l.Name, l.From, l.To, change(pump)) : l);
+        WithLines(system, l => l.Part is Pump pump ? new Line(l.Name, l.From, l.To, change(pump)) : l);
 
-    private static FuelSystem WithLines(FuelSystem system, Func<FuelLine, FuelLine> change) =>
+    private static FuelSystem WithLines(FuelSystem system, Func<Line, Line> change) =>
         system.WithPlan(new(system.Plan.Nodes, system.Plan.Lines.Select(change)));
 }

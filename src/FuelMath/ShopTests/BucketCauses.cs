@@ -1,5 +1,7 @@
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Pumps;
+using FuelMath.Regulators;
 using FuelMath.Systems;
 
 namespace FuelMath.ShopTests;
@@ -69,10 +71,7 @@ internal sealed class BucketCauses(
         );
         yield return (new(MostArea, a => (Altered.WithLeak(s, a), point)), (_, state) => Lost(state));
         yield return (
-            new(
-                Math.Sqrt(MostCoefficient),
-                a => (Altered.WithRestrictionAfter(s, l => l.Pump is not null, a * a), point)
-            ),
+            new(Math.Sqrt(MostCoefficient), a => (Altered.WithRestrictionAfter(s, l => l.Part is Pump, a * a), point)),
             (_, state) => Feed(state)
         );
         yield return (
@@ -91,7 +90,7 @@ internal sealed class BucketCauses(
         yield return (
             new(
                 Math.Sqrt(MostCoefficient),
-                a => (Altered.WithRestrictionAfter(s, l => l.Regulator is not null, a * a), point)
+                a => (Altered.WithRestrictionAfter(s, l => l.Part is BypassRegulator, a * a), point)
             ),
             (_, state) => Return(state)
         );
@@ -127,7 +126,7 @@ internal sealed class BucketCauses(
 
     private ShopCause Feed(SystemState state)
     {
-        string line = system.Plan.Lines.First(l => l.Pump is not null).Name;
+        string line = system.Plan.Lines.First(l => l.Part is Pump).Name;
         return Cause(
             ShopCauseKind.FeedRestriction,
             "A restriction between tank and rail: strainer, filter, a pinched hose",
@@ -153,7 +152,7 @@ internal sealed class BucketCauses(
 
     private ShopCause Return(SystemState state)
     {
-        string line = system.Plan.Lines.First(l => l.Regulator is not null).Name;
+        string line = system.Plan.Lines.First(l => l.Part is BypassRegulator).Name;
         return Cause(
             ShopCauseKind.ReturnRestriction,
             "A return that is choked",

@@ -1,5 +1,7 @@
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Pumps;
+using FuelMath.Regulators;
 using FuelMath.Systems;
 using UnitsNet;
 
@@ -55,7 +57,7 @@ public sealed class BucketTest
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         Guard.Positive(time, time.InSi(), nameof(time));
-        if (system.Plan.Lines.All(l => l.Pump is null) || system.Plan.Lines.All(l => l.Regulator is null))
+        if (system.Plan.Lines.All(l => l.Part is not Pump) || system.Plan.Lines.All(l => l.Part is not BypassRegulator))
         {
             throw new ArgumentException(
                 $"Must have a pump and a bypass regulator, whose return is caught; '{system.Name}' has not.",

@@ -1,5 +1,6 @@
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -78,7 +79,7 @@ public sealed class PressureRiseTest
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(line);
-        FuelLine[] pumps = [.. system.Plan.Lines.Where(l => l.Pump is not null)];
+        Line[] pumps = [.. system.Plan.Lines.Where(l => l.Part is Pump)];
         if (pumps.Length != 1)
         {
             throw new ArgumentException($"Must have one pump; '{system.Name}' has {pumps.Length}.", nameof(system));
@@ -87,7 +88,7 @@ public sealed class PressureRiseTest
         SystemState state = system.Solve(Altered.Standing(point));
         GaugePressure settled = state.PressureAt(node);
         return settled.Si > 0
-            ? new(system, state, node, line, pumps[0].Pump!.CurveAt(state.Pumps[0].Voltage))
+            ? new(system, state, node, line, ((Pump)pumps[0].Part).CurveAt(state.Pumps[0].Voltage))
             : throw new ArgumentException($"No pressure builds at '{node}': it settles at {settled}.", nameof(node));
     }
 
@@ -183,7 +184,7 @@ public sealed class PressureRiseTest
 
     /// <summary>Whether a regulator's spring side is connected by a hose.</summary>
     private bool HasHose(string line) =>
-        system.Plan.Lines.First(l => l.Name == line).Reference == RegulatorReference.Manifold;
+        system.Plan.Lines.First(l => l.Name == line).Part is IRegulator { Reference: RegulatorReference.Manifold };
 
     private IEnumerable<ShopCause> TimeCauses(double seconds)
     {

@@ -1,5 +1,6 @@
 using FuelMath.Internal;
 using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Scalars;
 
 namespace FuelMath.Systems;
@@ -62,7 +63,7 @@ internal sealed class FuelPath
         PartReading?[] readings = Array.ConvertAll(map.Parts, p => p.Reading());
         steady = [.. Enumerable.Range(0, links.Length).Where(i => readings[i] is { IsSteady: true })];
         moving = [.. Enumerable.Range(0, links.Length).Where(i => readings[i] is { IsSteady: false })];
-        PumpLines = [.. lines.Where(i => system.Plan.Lines[i].Pump is not null)];
+        PumpLines = [.. lines.Where(i => system.Plan.Lines[i].Part is Pump)];
     }
 
     /// <summary>The lines that the pumps are in.</summary>

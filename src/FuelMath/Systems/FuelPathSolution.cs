@@ -36,11 +36,13 @@ internal sealed class FuelPathSolution
 
     internal string WorstLine => state.WorstPressureDifferenceLink;
 
-    internal bool IsStalled(int line) =>
-        state.ConditionOf(plan.Lines[line].Name) is LinkCondition.Stalled or LinkCondition.DeadHeaded;
+    /// <summary>What the part of a line does.</summary>
+    internal LinkCondition ConditionOf(int line) => state.ConditionOf(plan.Lines[line].Name);
+
+    internal bool IsStalled(int line) => ConditionOf(line) is LinkCondition.Stalled or LinkCondition.DeadHeaded;
 
     internal RegulatorState RegulatorStateOf(int line) =>
-        state.ConditionOf(plan.Lines[line].Name) switch
+        ConditionOf(line) switch
         {
             LinkCondition.Regulating => RegulatorState.Regulating,
             LinkCondition.FullyOpen => RegulatorState.FullyOpen,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Fittings;
+using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Regulators;
 
 namespace FuelMath.Systems;
@@ -12,14 +13,13 @@ namespace FuelMath.Systems;
 public sealed class FuelPlan
 {
     private readonly bool[] ahead;
-    private readonly string?[] estimated;
 
     /// <summary>Lays out a fuel path.</summary>
     /// <param name="nodes">Its nodes, at least one of them a tank; names unique.</param>
     /// <param name="lines">Its lines, at least one; names unique, each between two of the nodes.</param>
     /// <exception cref="ArgumentNullException">Either is null.</exception>
     /// <exception cref="ArgumentException">The plan does not hold together; the message says where.</exception>
-    public FuelPlan(IEnumerable<PlanNode> nodes, IEnumerable<FuelLine> lines)
+    public FuelPlan(IEnumerable<PlanNode> nodes, IEnumerable<Line> lines)
     {
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(lines);
@@ -51,15 +51,15 @@ public sealed class FuelPlan
         }
 
         var named = new HashSet<string>(StringComparer.Ordinal);
-        foreach (FuelLine line in Lines)
+        foreach (Line line in Lines)
         {
             if (
-                line.Reference == RegulatorReference.Tank
+                line.Part is IRegulator { Reference: RegulatorReference.Tank } regulator
                 && Nodes.Count(n => n.IsTank) > 1
                 && !Nodes.Any(n => n.IsTank && IsAt(n, line))
             )
             {
-                string where = line.Regulator is null ? "stand at one of them" : "return into one of them";
+                string where = regulator.IsReducing ? "stand at one of them" : "return into one of them";
                 throw new ArgumentException(
                     $"Regulator '{line.Name}' refers to tank pressure, and with several tanks it must {where}.",
                     nameof(lines)
@@ -84,49 +84,32 @@ public sealed class FuelPlan
         }
 
         ahead = Ahead(Nodes, Lines);
-        estimated = [.. Lines.Select(Estimated)];
     }
 
     /// <summary>The nodes, in the order given.</summary>
     public ImmutableArray<PlanNode> Nodes { get; }
 
     /// <summary>The lines, in the order given.</summary>
-    public ImmutableArray<FuelLine> Lines { get; }
+    public ImmutableArray<Line> Lines { get; }
 
     /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
-    internal PlanNode TankOf(FuelLine line) =>
+    internal PlanNode TankOf(Line line) =>
         Nodes.FirstOrDefault(n => n.IsTank && IsAt(n, line)) ?? Nodes.Single(n => n.IsTank);
 
     /// <summary>Whether a line leads to where a pump draws from.</summary>
     internal bool IsAheadOfAPump(int line) => ahead[line];
 
-    /// <summary>The fittings of a line whose loss coefficients are estimates; null when there are none.</summary>
-    internal string? EstimatedFittings(int line) => estimated[line];
-
-    private static bool[] Ahead(ImmutableArray<PlanNode> nodes, ImmutableArray<FuelLine> lines)
+    private static bool[] Ahead(ImmutableArray<PlanNode> nodes, ImmutableArray<Line> lines)
     {
         // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
         var drawnFrom = lines
-            .Where(l => l.Pump is not null)
+            .Where(l => l.Part is Pump)
             .Select(l => l.From)
             .Except(nodes.Where(n => n.IsTank).Select(n => n.Name))
             .ToHashSet(StringComparer.Ordinal);
         return [.. lines.Select(l => drawnFrom.Contains(l.To))];
     }
 
-    private static string? Estimated(FuelLine line)
-    {
-        string[] guessed =
-        [
-            .. line
-                .Fittings.Append(line.Fitting)
-                .OfType<Fitting>()
-                .Where(f => f.Basis == LossBasis.Estimate)
-                .Select(f => f.Name),
-        ];
-        return guessed.Length > 0 ? string.Join(", ", guessed) : null;
-    }
-
-    private static bool IsAt(PlanNode node, FuelLine line) =>
-        node.Name == line.To || (line.ReducingRegulator is not null && node.Name == line.From);
+    private static bool IsAt(PlanNode node, Line line) =>
+        node.Name == line.To || (line.Part is IRegulator { IsReducing: true } && node.Name == line.From);
 }

@@ -1,6 +1,8 @@
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Pumps;
+using FuelMath.Regulators;
 
 namespace FuelMath.Systems;
 
@@ -23,8 +25,8 @@ internal sealed class PumpReserve
     private PumpReserve(FuelSystem system, SystemParts parts, double surplus, double losses, double drawn)
     {
         (this.system, this.parts, this.surplus, this.losses, this.drawn) = (system, parts, surplus, losses, drawn);
-        FuelLine[] pumps = [.. system.Plan.Lines.Where(l => l.Pump is not null)];
-        curves = [.. pumps.Zip(parts.Pumps, (line, match) => line.Pump!.CurveAt(match.Voltage))];
+        Line[] pumps = [.. system.Plan.Lines.Where(l => l.Part is Pump)];
+        curves = [.. pumps.Zip(parts.Pumps, (line, match) => ((Pump)line.Part).CurveAt(match.Voltage))];
     }
 
     /// <summary>The reserve, m3/s; null where there is no pump or nothing says what pressure must hold.</summary>
@@ -81,8 +83,8 @@ internal sealed class PumpReserve
         double sum = 0;
         for (int i = 0; i < system.Plan.Lines.Length; i++)
         {
-            FuelLine line = system.Plan.Lines[i];
-            if (line.Pump is null && line.Reference is null && line.Relief is null)
+            Line line = system.Plan.Lines[i];
+            if (line.Part.IsPassage)
             {
                 (int from, int to) = (Node(system, line.From), Node(system, line.To));
                 double head = weight * (Height(system, from) - Height(system, to));
@@ -143,9 +145,9 @@ internal sealed class PumpReserve
     private double OpenLoss(double flow)
     {
         double worst = 0;
-        foreach (FuelLine line in system.Plan.Lines)
+        foreach (Line line in system.Plan.Lines)
         {
-            if (line.ReducingRegulator is { FullyOpen: { } open })
+            if (line.Part is ReducingRegulator { FullyOpen: { } open })
             {
                 double share = flow / open.Flow.InSi();
                 worst = Math.Max(worst, open.PressureLoss.InSi() * share * share);

@@ -20,6 +20,12 @@ internal sealed class SeatDraw(InjectorSeat seat) : FlowPart
     /// <inheritdoc />
     internal override PartReading Reading() => new DrawReading();
 
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => true;
+
     private sealed class DrawReading : PartReading
     {
         /// <inheritdoc />

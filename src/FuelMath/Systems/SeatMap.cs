@@ -2,6 +2,7 @@ using FuelMath.Injectors;
 using FuelMath.Internal;
 using FuelMath.Networks;
 using FuelMath.Pumps;
+using FuelMath.Regulators;
 
 namespace FuelMath.Systems;
 
@@ -23,8 +24,11 @@ internal sealed class SeatMap
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
         Parts = [.. system.Plan.Lines.Select(l => l.Part), .. Seats.Select(s => new SeatDraw(s))];
         Lines = system.Plan.Lines.Length;
-        Tanks = [.. system.Plan.Lines.Select(l => l.Reference is null ? 0 : system.Plan.TankOf(l).TankPressure.Si)];
-        Pumps = [.. system.Plan.Lines.Select(l => l.Pump).OfType<Pump>()];
+        Tanks =
+        [
+            .. system.Plan.Lines.Select(l => l.Part is not IRegulator ? 0 : system.Plan.TankOf(l).TankPressure.Si),
+        ];
+        Pumps = [.. system.Plan.Lines.Select(l => l.Part).OfType<Pump>()];
     }
 
     /// <summary>All seats, stage by stage.</summary>

@@ -1,4 +1,6 @@
 using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Sources;
 
 namespace FuelMath.Systems;
@@ -8,12 +10,10 @@ internal sealed class SolvedSystem(
     FuelSystem system,
     OperatingPoint point,
     SystemParts parts,
-    double[] pressures,
-    double[] flows
+    FuelPathSolution path,
+    SolverState inputs
 )
 {
-    internal static readonly DataSource ByDefinition = new("Definition", "what the part is for");
-
     private readonly List<Finding> found = [];
 
     internal FuelSystem System { get; } = system;
@@ -23,12 +23,33 @@ internal sealed class SolvedSystem(
     internal SystemParts Parts { get; } = parts;
 
     /// <summary>Gauge pressures in the order of the plan's nodes, Pa.</summary>
-    internal double[] Pressures { get; } = pressures;
+    internal double[] Pressures { get; } = path.NodePressures;
 
     /// <summary>Volume flows in the order of the plan's lines, m3/s.</summary>
-    internal double[] Flows { get; } = flows;
+    internal double[] Flows { get; } = path.LineFlows;
 
     internal IEnumerable<Finding> Found => found;
+
+    /// <summary>The part of a line in this state.</summary>
+    internal PartState StateOf(int line)
+    {
+        FuelPlan plan = System.Plan;
+        bool ahead = plan.IsAheadOfAPump(line);
+        return new()
+        {
+            Line = plan.Lines[line].Name,
+            Condition = path.ConditionOf(line),
+            Flow = Flows[line],
+            Inlet = Pressures[SeatMap.NodeIndex(plan, plan.Lines[line].From)],
+            Outlet = Pressures[SeatMap.NodeIndex(plan, plan.Lines[line].To)],
+            Density = inputs.Density,
+            Viscosity = inputs.Viscosity,
+            PumpVolts = inputs.PumpVolts,
+            IsSuction = ahead,
+            GreatestVelocity = (ahead ? System.Limits.SuctionVelocity : System.Limits.FeedVelocity).InSi(),
+            VelocitySource = System.Limits.Source,
+        };
+    }
 
     /// <summary>Adds a finding whose limit is one of the system's limits.</summary>
     internal void Add(

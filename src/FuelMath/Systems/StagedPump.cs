@@ -1,5 +1,6 @@
 using FuelMath.Internal;
 using FuelMath.Networks;
+using FuelMath.Pumps;
 using UnitsNet;
 
 namespace FuelMath.Systems;
@@ -41,7 +42,7 @@ public sealed class StagedPump
     {
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(by);
-        string[] pumps = [.. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.Name)];
+        string[] pumps = [.. system.Plan.Lines.Where(l => l.Part is Pump).Select(l => l.Name)];
         if (!pumps.Contains(line))
         {
             throw new ArgumentException($"Must be one of: {string.Join(", ", pumps)}; it was '{line}'.", nameof(line));

@@ -11,11 +11,11 @@ internal static class SystemFindings
         FuelSystem system,
         OperatingPoint point,
         SystemParts parts,
-        double[] pressures,
-        double[] flows
+        FuelPathSolution path,
+        SolverState inputs
     )
     {
-        var solved = new SolvedSystem(system, point, parts, pressures, flows);
+        var solved = new SolvedSystem(system, point, parts, path, inputs);
         new InjectorFindings(solved).Look();
         new MixtureFindings(solved).Look();
         new PathFindings(solved).Look();

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FuelMath.Beliefs;
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -54,7 +55,7 @@ internal static class SystemReport
             solution.LineFlows,
             parts,
             evidence,
-            SystemFindings.Of(system, state.Point, parts, solution.NodePressures, solution.LineFlows)
+            SystemFindings.Of(system, state.Point, parts, solution, state)
         );
     }
 
@@ -154,7 +155,7 @@ internal static class SystemReport
         var results = ImmutableArray.CreateBuilder<PumpMatch>(state.PumpRises.Length);
         for (int i = 0; i < system.Plan.Lines.Length; i++)
         {
-            if (system.Plan.Lines[i].Pump is null)
+            if (system.Plan.Lines[i].Part is not Pump)
             {
                 continue;
             }
@@ -184,8 +185,8 @@ internal static class SystemReport
         var results = ImmutableArray.CreateBuilder<RegulatorResult>();
         for (int i = 0; i < system.Plan.Lines.Length; i++)
         {
-            FuelLine line = system.Plan.Lines[i];
-            if (line.Reference is not { } reference)
+            Line line = system.Plan.Lines[i];
+            if (line.Part is not IRegulator regulator)
             {
                 continue;
             }
@@ -194,10 +195,10 @@ internal static class SystemReport
                 new RegulatorResult(
                     line.Name,
                     solution.RegulatorStateOf(i),
-                    line.ReducingRegulator is not null,
+                    regulator.IsReducing,
                     new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.From)]),
                     new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.To)]),
-                    new GaugePressure(ReferenceReading.PortPressure(reference, state.InputsOf(i))),
+                    new GaugePressure(ReferenceReading.PortPressure(regulator.Reference, state.InputsOf(i))),
                     SiUnits.VolumeFlow(Math.Max(solution.LineFlows[i], 0))
                 )
             );

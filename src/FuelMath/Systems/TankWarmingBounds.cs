@@ -1,5 +1,6 @@
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Scalars;
 using UnitsNet;
 
@@ -78,7 +79,7 @@ public sealed class TankWarmingBounds
         var tanks = plan.Nodes.Where(n => n.IsTank).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
         double drawn = 0;
         double returned = 0;
-        foreach (FuelLine line in plan.Lines)
+        foreach (Line line in plan.Lines)
         {
             double flow = state.FlowThrough(line.Name).InSi();
             bool fromTank = tanks.Contains(flow < 0 ? line.To : line.From);

@@ -1,5 +1,6 @@
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Wiring;
 
 namespace FuelMath.Systems;
@@ -44,7 +45,7 @@ internal sealed class WiringFindings(SolvedSystem solved)
                 drains
                     ? "What it lacks comes out of the battery, which drains: fewer loads, more speed, or a larger alternator."
                     : "The battery is still charged, with what the loads leave: a further load of that size would drain it.",
-                SolvedSystem.ByDefinition
+                PartState.ByDefinition
             );
         }
     }

@@ -1,4 +1,5 @@
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Systems;
 using UnitsNet;
 
@@ -22,13 +23,13 @@ public static class EnclosedVolume
         double sum = Guard.NotNegative(others, others.InSi(), nameof(others));
         foreach (string name in hoses)
         {
-            FuelLine line =
-                plan.Lines.FirstOrDefault(l => l.Name == name && l.Hose is not null)
+            Line line =
+                plan.Lines.FirstOrDefault(l => l.Name == name && l.Part.VolumeSi is not null)
                 ?? throw new ArgumentException(
-                    $"Must be one of: {string.Join(", ", plan.Lines.Where(l => l.Hose is not null).Select(l => l.Name))}; it was '{name}'.",
+                    $"Must be one of: {string.Join(", ", plan.Lines.Where(l => l.Part.VolumeSi is not null).Select(l => l.Name))}; it was '{name}'.",
                     nameof(hoses)
                 );
-            sum += line.Hose!.EnclosedVolume.InSi();
+            sum += line.Part.VolumeSi!.Value;
         }
 
         return SiUnits.Volume(sum);

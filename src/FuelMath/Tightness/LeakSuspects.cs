@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Networks;
 using FuelMath.Regulators;
 using FuelMath.Systems;
 
@@ -28,54 +29,18 @@ public sealed class LeakSuspects
         ArgumentNullException.ThrowIfNull(system);
         var found = ImmutableArray.CreateBuilder<LeakSuspect>();
         HashSet<string> shut = ShutIn(system);
-        string[] outlets = [.. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.To)];
-        foreach (FuelLine line in system.Plan.Lines)
+        string[] outlets =
+        [
+            .. system.Plan.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To),
+        ];
+        foreach (Line line in system.Plan.Lines)
         {
             // A line that begins where a pump ends may lie on either side of what shuts the pump off.
             ClampSide side =
-                line.Pump is not null ? ClampSide.Pump
+                line.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve) ? ClampSide.Pump
                 : outlets.Contains(line.From) || outlets.Contains(line.To) ? ClampSide.Both
                 : ClampSide.Gauge;
-            if (line.Pump is not null)
-            {
-                found.Add(
-                    new(
-                        LeakSuspectKind.CheckValve,
-                        line.Name,
-                        $"Shut a valve or clamp right after pump '{line.Name}' once pressure is up: what lies between the two is shut off with it.",
-                        side
-                    )
-                );
-            }
-            else if (line.Regulator is not null)
-            {
-                found.Add(
-                    new(
-                        LeakSuspectKind.RegulatorSeat,
-                        line.Name,
-                        $"Shut the return right after regulator '{line.Name}' once the pump has stopped, never while it runs.",
-                        side
-                    )
-                );
-                found.Add(Diaphragm(line, side));
-            }
-            else if (line.ReducingRegulator is not null)
-            {
-                // Its seat that leaks lifts the rail instead of letting it fall.
-                found.Add(Diaphragm(line, side));
-            }
-            else if (line.Relief is not null)
-            {
-                found.Add(
-                    new(
-                        LeakSuspectKind.ReliefSeat,
-                        line.Name,
-                        $"Shut the way back from relief valve '{line.Name}' once the pump has stopped, never while it runs.",
-                        side
-                    )
-                );
-            }
-
+            found.AddRange(Inside(line, side));
             if (!shut.Contains(line.From) && !shut.Contains(line.To))
             {
                 // Suction and return hoses hold no pressure.
@@ -111,14 +76,16 @@ public sealed class LeakSuspects
     private static HashSet<string> ShutIn(FuelSystem system)
     {
         var reached = system.Stages.SelectMany(s => s.Seats).Select(s => s.Node).ToHashSet(StringComparer.Ordinal);
-        reached.UnionWith(system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.To));
+        reached.UnionWith(
+            system.Plan.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To)
+        );
         reached.ExceptWith(system.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name));
-        FuelLine[] open = [.. system.Plan.Lines.Where(l => l.Pump is null && l.Regulator is null && l.Relief is null)];
+        Line[] open = [.. system.Plan.Lines.Where(l => !l.Part.ShutsIn)];
         int before;
         do
         {
             before = reached.Count;
-            foreach (FuelLine line in open.Where(l => reached.Contains(l.From) || reached.Contains(l.To)))
+            foreach (Line line in open.Where(l => reached.Contains(l.From) || reached.Contains(l.To)))
             {
                 reached.UnionWith([line.From, line.To]);
             }
@@ -127,11 +94,51 @@ public sealed class LeakSuspects
         return reached;
     }
 
-    private static LeakSuspect Diaphragm(FuelLine line, ClampSide side) =>
+    /// <summary>The places inside a part, in the order of their kinds.</summary>
+    private static IEnumerable<LeakSuspect> Inside(Line line, ClampSide side)
+    {
+        LeakPlaces places = line.Part.LeakPlaces;
+        if (places.HasFlag(LeakPlaces.CheckValve))
+        {
+            yield return new(
+                LeakSuspectKind.CheckValve,
+                line.Name,
+                $"Shut a valve or clamp right after pump '{line.Name}' once pressure is up: what lies between the two is shut off with it.",
+                side
+            );
+        }
+
+        if (places.HasFlag(LeakPlaces.BypassSeat))
+        {
+            yield return new(
+                LeakSuspectKind.RegulatorSeat,
+                line.Name,
+                $"Shut the return right after regulator '{line.Name}' once the pump has stopped, never while it runs.",
+                side
+            );
+        }
+
+        if (places.HasFlag(LeakPlaces.Diaphragm))
+        {
+            yield return Diaphragm(line, side);
+        }
+
+        if (places.HasFlag(LeakPlaces.ReliefSeat))
+        {
+            yield return new(
+                LeakSuspectKind.ReliefSeat,
+                line.Name,
+                $"Shut the way back from relief valve '{line.Name}' once the pump has stopped, never while it runs.",
+                side
+            );
+        }
+    }
+
+    private static LeakSuspect Diaphragm(Line line, ClampSide side) =>
         new(
             LeakSuspectKind.RegulatorDiaphragm,
             line.Name,
-            line.Reference switch
+            (line.Part as IRegulator)?.Reference switch
             {
                 RegulatorReference.Manifold =>
                     $"Pull the reference hose off regulator '{line.Name}': a drop of fuel in it is the proof.",

@@ -1,6 +1,7 @@
 using FuelMath.Documents;
 using FuelMath.Filters;
 using FuelMath.Hoses;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Systems;
@@ -36,6 +37,9 @@ public sealed class PlumbingDocumentTests
             PlumbingRig.With(
                 PlumbingRig.Usual(pump: Workshop.Pump(1).WithDrive("chopped", PumpDrive.ByDuty(Ratio.FromPercent(85))))
             ),
+        ["jet beside the regulator"] = () => With(PlumbingParts.Jet()),
+        ["jet of another power"] = () => With(PlumbingParts.Jet(0.54)),
+        ["measured loss"] = () => With(PlumbingParts.LossTable()),
         ["pump of held speed"] = () => PlumbingRig.With(PlumbingRig.Usual(pump: Held())),
         ["worn pump"] = () =>
             PlumbingRig.With(
@@ -83,6 +87,20 @@ public sealed class PlumbingDocumentTests
             StringComparison.Ordinal
         );
     }
+
+    /// <summary>A document has no words for a law in code: it says so before it writes a line that nobody could read back.</summary>
+    [Fact]
+    public void Write_AnOwnPart_IsRefusedByLine() =>
+        Words.Refused<ArgumentException>(
+            "system",
+            "A document can't hold the part of line 'by the way', a CustomPart: it holds \"hose\", \"fitting\", \"filter\", \"pump\", "
+                + "\"regulator\", \"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\".",
+            () => _ = SystemDocument.Write(With(PlumbingParts.Own()))
+        );
+
+    /// <summary>The usual path with a part from the rail back to the tank.</summary>
+    private static FuelSystem With(FlowPart part) =>
+        PlumbingRig.With([.. PlumbingRig.Usual(), new("by the way", "rail end", "tank", part)]);
 
     private static Filter Loaded() =>
         Workshop

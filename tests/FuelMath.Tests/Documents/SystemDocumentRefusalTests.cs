@@ -99,7 +99,7 @@ public sealed class SystemDocumentRefusalTests
         "\"valve\": {",
         "$.plan.lines[4].valve",
         "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\", "
-            + "\"reducingRegulator\", \"reliefValve\".",
+            + "\"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\".",
         "\"valve\""
     )]
     [InlineData(

@@ -2,7 +2,11 @@ using FuelMath.Documents;
 using FuelMath.Engines;
 using FuelMath.Fittings;
 using FuelMath.Fuels;
+using FuelMath.Hoses;
 using FuelMath.Internal;
+using FuelMath.Lines;
+using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
 using FuelMath.Sources;
@@ -204,14 +208,14 @@ public sealed class WholeSystemTests
             .. Enum.GetValues<LossBasis>()
                 .Select(b => new Fitting($"{b}", SiUnits.Length(0.007), SiUnits.Ratio(1 / 3.0), b, Source)),
         ];
-        FuelLine pump = Car.Plan.Lines.First(l => l.Pump is not null);
+        Line pump = Car.Plan.Lines.First(l => l.Part is Pump);
         return new(
             [.. Car.Plan.Nodes, PlanNode.Junction("elbow", SiUnits.Length(0))],
             [
-                new FuelLine("elbow", pump.From, "elbow", fittings[0]),
+                new Line("elbow", pump.From, "elbow", fittings[0]),
                 .. Car.Plan.Lines.Select(l =>
-                    l == pump ? new FuelLine(l.Name, "elbow", l.To, l.Pump!)
-                    : l.Hose is { } hose ? new FuelLine(l.Name, l.From, l.To, hose, fittings)
+                    l == pump ? new Line(l.Name, "elbow", l.To, l.Part)
+                    : l.Part is Hose hose ? new Line(l.Name, l.From, l.To, new FittedHose(hose, fittings))
                     : l
                 ),
             ]
@@ -220,7 +224,7 @@ public sealed class WholeSystemTests
 
     private static FuelPlan WithReference(RegulatorReference reference)
     {
-        BypassRegulator old = Car.Plan.Lines.Single(l => l.Regulator is not null).Regulator!;
+        BypassRegulator old = (BypassRegulator)Car.Plan.Lines.Single(l => l.Part is BypassRegulator).Part;
         BypassRegulator other = new(
             "other",
             old.SetPoint,
@@ -233,7 +237,7 @@ public sealed class WholeSystemTests
         );
         return new(
             Car.Plan.Nodes,
-            Car.Plan.Lines.Select(l => l.Regulator is null ? l : new FuelLine(l.Name, l.From, l.To, other))
+            Car.Plan.Lines.Select(l => l.Part is not BypassRegulator ? l : new Line(l.Name, l.From, l.To, other))
         );
     }
 }

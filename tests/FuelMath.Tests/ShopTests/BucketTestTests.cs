@@ -1,3 +1,5 @@
+using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.ShopTests;
 using FuelMath.Systems;
 using FuelMath.Tests.Systems;
@@ -210,7 +212,7 @@ public sealed class BucketTestTests
             return one.WithPlan(
                 new(
                     one.Plan.Nodes,
-                    [.. one.Plan.Lines, new FuelLine("second", "tank", "pump outlet", Workshop.Pump(share))]
+                    [.. one.Plan.Lines, new Line("second", "tank", "pump outlet", Workshop.Pump(share))]
                 )
             );
         }
@@ -275,8 +277,8 @@ public sealed class BucketTestTests
                 PlanNode.Junction("rail end", Length.Zero),
             ],
             [
-                new FuelLine("pump", "tank", "rail start", Workshop.Pump(1)),
-                new FuelLine("rail", "rail start", "rail end", Workshop.Hose("rail", 1, 8)),
+                new Line("pump", "tank", "rail start", Workshop.Pump(1)),
+                new Line("rail", "rail start", "rail end", Workshop.Hose("rail", 1, 8)),
             ]
         );
         FuelSystem deadHead = new(

@@ -1,6 +1,7 @@
 using FuelMath.Documents;
 using FuelMath.Filters;
 using FuelMath.Hoses;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -145,7 +146,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
 
             foreach (double times in new[] { 0.8, 1.15, 1.4, 1.8 })
             {
-                FuelSystem binding = With(sound, l => l.Pump is null ? l : Drawing(l, times));
+                FuelSystem binding = With(sound, l => l.Part is not Pump ? l : Drawing(l, times));
                 VoltageDropStep spoiled = VoltageDropTest.Of(binding, point).Steps.Single(s => s.Place == place);
                 ShopComparison drop = test.Compare(place, spoiled.ExpectedDrop, TwoPercent);
 
@@ -175,20 +176,20 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         );
     }
 
-    private static FuelLine Drawing(FuelLine line, double times) =>
+    private static Line Drawing(Line line, double times) =>
         new(
             line.Name,
             line.From,
             line.To,
             new Pump(
-                line.Pump!.Name,
-                line.Pump.Curves.Select(c => new PumpCurve(
+                ((Pump)line.Part).Name,
+                ((Pump)line.Part).Curves.Select(c => new PumpCurve(
                     c.Voltage,
                     c.Points.Select(p => new PumpPoint(p.PressureRise, p.Flow, p.Current * times)),
                     c.Source
                 )),
-                line.Pump.Fluid,
-                line.Pump.Source
+                ((Pump)line.Part).Fluid,
+                ((Pump)line.Part).Source
             )
         );
 
@@ -217,19 +218,19 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         {
             yield return new(
                 $"share {share}",
-                With(s, l => l.Pump is null ? l : Pumping(l, share, 0)),
+                With(s, l => l.Part is not Pump ? l : Pumping(l, share, 0)),
                 point,
                 ShopCauseKind.PumpFlow,
                 ShopCauseKind.LostFuel
             );
         }
 
-        double free = s.Plan.Lines.First(l => l.Pump is not null).Pump!.Curves[0].GreatestFlow.LitersPerHour;
+        double free = ((Pump)s.Plan.Lines.First(l => l.Part is Pump).Part).Curves[0].GreatestFlow.LitersPerHour;
         foreach (double share in new[] { 0.05, 0.1, 0.2, 0.35 })
         {
             yield return new(
                 $"leaks {share}",
-                With(s, l => l.Pump is null ? l : Pumping(l, 1, share * free)),
+                With(s, l => l.Part is not Pump ? l : Pumping(l, 1, share * free)),
                 point,
                 ShopCauseKind.LostFuel,
                 ShopCauseKind.PumpFlow
@@ -240,7 +241,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         {
             yield return new(
                 $"filter x {times}",
-                With(s, l => l.Filter is null ? l : Clogged(l, times)),
+                With(s, l => l.Part is not Filter ? l : Clogged(l, times)),
                 point,
                 ShopCauseKind.FeedRestriction
             );
@@ -260,7 +261,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         {
             yield return new(
                 $"set point x {times}",
-                With(s, l => l.Regulator is null ? l : Set(l, times)),
+                With(s, l => l.Part is not BypassRegulator ? l : Set(l, times)),
                 point,
                 ShopCauseKind.SetPoint
             );
@@ -277,16 +278,16 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         }
     }
 
-    private static FuelSystem With(FuelSystem system, Func<FuelLine, FuelLine> change) =>
+    private static FuelSystem With(FuelSystem system, Func<Line, Line> change) =>
         system.WithPlan(new(system.Plan.Nodes, system.Plan.Lines.Select(change)));
 
-    private static FuelLine Pumping(FuelLine line, double share, double leakLitersPerHour) =>
+    private static Line Pumping(Line line, double share, double leakLitersPerHour) =>
         new(
             line.Name,
             line.From,
             line.To,
-            line.Pump!.Worn(
-                line.Pump.Name,
+            ((Pump)line.Part).Worn(
+                ((Pump)line.Part).Name,
                 new PumpWear(
                     Ratio.FromDecimalFractions(share),
                     VolumeFlow.FromLitersPerHour(leakLitersPerHour),
@@ -295,45 +296,45 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
             )
         );
 
-    private static FuelLine Clogged(FuelLine line, double times) =>
+    private static Line Clogged(Line line, double times) =>
         new(
             line.Name,
             line.From,
             line.To,
             Filter.Fit(
-                line.Filter!.Name,
-                line.Filter.Points.Select(p => new FilterPoint(p.PressureLoss * times, p.Flow)),
-                line.Filter.TestDensity,
-                line.Filter.TestViscosity,
-                line.Filter.Source
+                ((Filter)line.Part).Name,
+                ((Filter)line.Part).Points.Select(p => new FilterPoint(p.PressureLoss * times, p.Flow)),
+                ((Filter)line.Part).TestDensity,
+                ((Filter)line.Part).TestViscosity,
+                ((Filter)line.Part).Source
             )
         );
 
-    private static FuelLine Pinched(FuelLine line, double coefficient) =>
+    private static Line Pinched(Line line, double coefficient) =>
         new(
             line.Name,
             line.From,
             line.To,
             new Hose(
-                line.Hose!.Name,
-                line.Hose.Length,
-                line.Hose.Bore,
-                line.Hose.Roughness,
-                line.Hose.LossCoefficient + Ratio.FromDecimalFractions(coefficient),
-                line.Hose.Source
+                ((Hose)line.Part).Name,
+                ((Hose)line.Part).Length,
+                ((Hose)line.Part).Bore,
+                ((Hose)line.Part).Roughness,
+                ((Hose)line.Part).LossCoefficient + Ratio.FromDecimalFractions(coefficient),
+                ((Hose)line.Part).Source
             )
         );
 
-    private static FuelLine Set(FuelLine line, double times) =>
+    private static Line Set(Line line, double times) =>
         new(
             line.Name,
             line.From,
             line.To,
-            line.Regulator!.WithSetPoint(
-                line.Regulator.Name,
+            ((BypassRegulator)line.Part).WithSetPoint(
+                ((BypassRegulator)line.Part).Name,
                 new RegulatorReading(
-                    line.Regulator.SetPoint.DifferentialPressure * times,
-                    line.Regulator.SetPoint.BypassedFlow
+                    ((BypassRegulator)line.Part).SetPoint.DifferentialPressure * times,
+                    ((BypassRegulator)line.Part).SetPoint.BypassedFlow
                 )
             )
         );

@@ -1,3 +1,5 @@
+using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
 using FuelMath.Systems;
@@ -55,15 +57,15 @@ public sealed class DescriptionTests
                 () =>
                     new FuelPlan(
                         [Tank, PlanNode.Tank("other", default, Length.Zero), Node("b"), Node("c")],
-                        [new FuelLine("r", "b", "c", Workshop.Regulator(RegulatorReference.Tank, 3))]
+                        [new Line("r", "b", "c", Workshop.Regulator(RegulatorReference.Tank, 3))]
                     )
             )
         );
 
     [Fact]
-    public void FuelLine_ToItself_SaysWhere() =>
+    public void Line_ToItself_SaysWhere() =>
         Says(
-            "Must join two different nodes; line 'h' joins 'b' to itself.",
+            "Line 'h' must join two nodes; both ends are 'b'.",
             Assert.Throws<ArgumentException>("to", () => Line("h", "b", "b"))
         );
 
@@ -177,7 +179,7 @@ public sealed class DescriptionTests
 
     private static PlanNode Node(string name) => PlanNode.Junction(name, Length.Zero);
 
-    private static FuelLine Line(string name, string from, string to) => new(name, from, to, Workshop.Hose(name, 1, 8));
+    private static Line Line(string name, string from, string to) => new(name, from, to, Workshop.Hose(name, 1, 8));
 
     private static InjectorStage Stage(params (int Chamber, string Node)[] seats) =>
         new(

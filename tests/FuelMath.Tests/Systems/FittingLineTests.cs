@@ -1,6 +1,8 @@
 using FuelMath.Findings;
 using FuelMath.Fittings;
 using FuelMath.Hoses;
+using FuelMath.Lines;
+using FuelMath.Networks;
 using FuelMath.Systems;
 using UnitsNet;
 
@@ -27,7 +29,7 @@ public sealed class FittingLineTests
     public void Solve_FittingOnTheHose_IsTheHoseWithItsCoefficient()
     {
         FuelSystem four = Workshop.Four();
-        Hose feed = four.Plan.Lines.Single(l => l.Name == "feed").Hose!;
+        Hose feed = (Hose)four.Plan.Lines.Single(l => l.Name == "feed").Part;
         Hose lossy = new(
             feed.Name,
             feed.Length,
@@ -37,8 +39,8 @@ public sealed class FittingLineTests
             feed.Source
         );
 
-        SystemState with = Solve(four, l => new FuelLine(l.Name, l.From, l.To, feed, [Elbow]));
-        SystemState same = Solve(four, l => new FuelLine(l.Name, l.From, l.To, lossy));
+        SystemState with = Solve(four, l => new Line(l.Name, l.From, l.To, new FittedHose(feed, [Elbow])));
+        SystemState same = Solve(four, l => new Line(l.Name, l.From, l.To, lossy));
         SystemState without = four.Solve(Point);
 
         Close.WithinOf(1, 1e-5, LossOfFeed(same), LossOfFeed(with));
@@ -54,8 +56,13 @@ public sealed class FittingLineTests
             [.. four.Plan.Nodes, PlanNode.Junction("elbow outlet", Length.Zero)],
             [
                 .. four.Plan.Lines.Where(l => l.Name != "feed"),
-                new FuelLine("elbow", "filter outlet", "elbow outlet", Elbow),
-                new FuelLine("feed", "elbow outlet", "rail start", four.Plan.Lines.Single(l => l.Name == "feed").Hose!),
+                new Line("elbow", "filter outlet", "elbow outlet", Elbow),
+                new Line(
+                    "feed",
+                    "elbow outlet",
+                    "rail start",
+                    (Hose)four.Plan.Lines.Single(l => l.Name == "feed").Part
+                ),
             ]
         );
 
@@ -71,11 +78,11 @@ public sealed class FittingLineTests
     public void Solve_EstimatedFitting_IsSaid()
     {
         FuelSystem four = Workshop.Four();
-        Hose feed = four.Plan.Lines.Single(l => l.Name == "feed").Hose!;
+        Hose feed = (Hose)four.Plan.Lines.Single(l => l.Name == "feed").Part;
         Fitting guess = HoseEnds.FullFlow("90 degree end", Angle.FromDegrees(90), Length.FromMillimeters(7), feed.Bore);
 
         Finding finding = Assert.Single(
-            Solve(four, l => new FuelLine(l.Name, l.From, l.To, feed, [guess])).Findings,
+            Solve(four, l => new Line(l.Name, l.From, l.To, new FittedHose(feed, [guess]))).Findings,
             f => f.What == "Loss coefficients on line 'feed' are estimates"
         );
 
@@ -84,12 +91,12 @@ public sealed class FittingLineTests
     }
 
     [Fact]
-    public void FuelLine_FittingThatLosesNothing_IsRefused() =>
+    public void Line_FittingThatLosesNothing_IsRefused() =>
         Words.Refused<ArgumentException>(
-            "fitting",
+            "part",
             "A fitting by itself must lose something; the coefficient of 'nothing' is zero. Join its two nodes into one.",
             () =>
-                _ = new FuelLine(
+                _ = new Line(
                     "line",
                     "a",
                     "b",
@@ -100,7 +107,7 @@ public sealed class FittingLineTests
     private static double LossOfFeed(SystemState state) =>
         (state.PressureAt("filter outlet") - state.PressureAt("rail start")).Kilopascals;
 
-    private static SystemState Solve(FuelSystem system, Func<FuelLine, FuelLine> feed) =>
+    private static SystemState Solve(FuelSystem system, Func<Line, Line> feed) =>
         With(system, new(system.Plan.Nodes, system.Plan.Lines.Select(l => l.Name == "feed" ? feed(l) : l)))
             .Solve(Point);
 

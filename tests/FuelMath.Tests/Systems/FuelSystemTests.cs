@@ -1,5 +1,6 @@
 using FuelMath.Findings;
 using FuelMath.Injectors;
+using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Systems;
 using UnitsNet;
@@ -44,7 +45,7 @@ public sealed class FuelSystemTests
         FuelSystem system = Workshop.Four();
         PumpMatch match = system.Solve(Workshop.Point(4000, 80, Workshop.Hold(1))).Pumps[0];
 
-        var curve = system.Plan.Lines[0].Pump!.CurveAt(match.Voltage);
+        var curve = ((Pump)system.Plan.Lines[0].Part).CurveAt(match.Voltage);
         Close.Within(1e-7, curve.FlowAt(match.PressureRise).LitersPerHour, match.Flow.LitersPerHour);
         Close.Within(1e-9, curve.CurrentAt(match.PressureRise).Amperes, match.Current.Amperes);
         Close.Within(1e-9, 13.8 - (system.Power.Pumps!.Resistance.Ohms * match.Current.Amperes), match.Voltage.Volts);

@@ -1,5 +1,6 @@
 using FuelMath.Filters;
 using FuelMath.Hoses;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -14,7 +15,7 @@ internal static class PlumbingRig
     internal static readonly Density Petrol = Density.FromKilogramsPerCubicMeter(745);
 
     /// <summary>The rig with another fuel path, whose rail nodes are "rail start" and "rail end".</summary>
-    internal static FuelSystem With(params FuelLine[] lines)
+    internal static FuelSystem With(params Line[] lines)
     {
         FuelSystem four = Workshop.Four();
         IEnumerable<string> junctions = lines
@@ -51,7 +52,7 @@ internal static class PlumbingRig
         );
 
     /// <summary>The usual rig: pump, filter, feed, regulator, return; any of them another one.</summary>
-    internal static FuelLine[] Usual(
+    internal static Line[] Usual(
         Pump? pump = null,
         Filter? filter = null,
         Hose? feed = null,

@@ -1,6 +1,7 @@
 using FuelMath.Filters;
 using FuelMath.Findings;
 using FuelMath.Hoses;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -234,7 +235,7 @@ public sealed class PlumbingTests
     public void Filter_AheadOfThePump_LowersItsInletByItsLoss()
     {
         Filter filter = Workshop.Filter();
-        FuelLine[] usual = PlumbingRig.Usual();
+        Line[] usual = PlumbingRig.Usual();
         FuelSystem ahead = PlumbingRig.With(
             new("filter", "tank", "pump inlet", filter),
             new("pump", "pump inlet", "filter outlet", Workshop.Pump(0.8)),
@@ -260,10 +261,10 @@ public sealed class PlumbingTests
     [Fact]
     public void Pumps_SideBySide_GiveWhatTheBankSays()
     {
-        FuelLine[] usual = PlumbingRig.Usual();
+        Line[] usual = PlumbingRig.Usual();
         FuelSystem system = PlumbingRig.With([
             usual[0],
-            new FuelLine("second pump", "tank", "pump outlet", Workshop.Pump(0.6)),
+            new Line("second pump", "tank", "pump outlet", Workshop.Pump(0.6)),
             .. usual[1..],
         ]);
         SystemState state = system.Solve(Cruise);
@@ -284,10 +285,10 @@ public sealed class PlumbingTests
     [Fact]
     public void Pumps_InARow_AddTheirRises()
     {
-        FuelLine[] usual = PlumbingRig.Usual();
+        Line[] usual = PlumbingRig.Usual();
         FuelSystem system = PlumbingRig.With([
-            new FuelLine("lift pump", "tank", "pump inlet", Workshop.Pump(1)),
-            new FuelLine("pump", "pump inlet", "pump outlet", Workshop.Pump(1)),
+            new Line("lift pump", "tank", "pump inlet", Workshop.Pump(1)),
+            new Line("pump", "pump inlet", "pump outlet", Workshop.Pump(1)),
             .. usual[1..],
         ]);
         SystemState state = system.Solve(Cruise);

@@ -1,4 +1,5 @@
 using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Systems;
 using UnitsNet;
@@ -105,7 +106,7 @@ public sealed class StagedPumpTests
     [Fact]
     public void Solve_WhereTheSwitchWouldChatter_RefusesWithBothPressures()
     {
-        FuelLine[] weak = PlumbingRig.Usual(pump: Workshop.Pump(0.14));
+        Line[] weak = PlumbingRig.Usual(pump: Workshop.Pump(0.14));
         FuelSystem both = PlumbingRig.With([.. weak, Second(0.5)]);
         double alone = PlumbingRig.With(weak).Solve(Full).PressureAt("rail start").AboveAmbient.Kilopascals;
         double together = both.Solve(Full).PressureAt("rail start").AboveAmbient.Kilopascals;
@@ -166,7 +167,7 @@ public sealed class StagedPumpTests
                 )
         );
 
-    private static FuelLine Second(double share) => new("second", "tank", "pump outlet", Workshop.Pump(share));
+    private static Line Second(double share) => new("second", "tank", "pump outlet", Workshop.Pump(share));
 
     private static StagedPump Boost(double join, double leave, bool wasRunning) =>
         new(Both, "second", PumpSwitch.PressureAbove(StagedPump.Manifold, Gauge(join), Gauge(leave), wasRunning));

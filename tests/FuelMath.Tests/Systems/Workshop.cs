@@ -4,6 +4,7 @@ using FuelMath.Filters;
 using FuelMath.Fuels;
 using FuelMath.Hoses;
 using FuelMath.Injectors;
+using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
@@ -111,12 +112,12 @@ internal static class Workshop
                 PlanNode.Junction("return", Length.Zero),
             ],
             [
-                new FuelLine("pump", "tank", "pump outlet", pump),
-                new FuelLine("filter", "pump outlet", "filter outlet", Filter()),
-                new FuelLine("feed", "filter outlet", "rail start", Hose("feed", 3, 8.7)),
-                new FuelLine("rail", "rail start", "rail end", Hose("rail", 0.35, 12)),
-                new FuelLine("regulator", "rail end", "return", regulator),
-                new FuelLine("return hose", "return", "tank", Hose("return", 3, returnBoreMillimeters)),
+                new Line("pump", "tank", "pump outlet", pump),
+                new Line("filter", "pump outlet", "filter outlet", Filter()),
+                new Line("feed", "filter outlet", "rail start", Hose("feed", 3, 8.7)),
+                new Line("rail", "rail start", "rail end", Hose("rail", 0.35, 12)),
+                new Line("regulator", "rail end", "return", regulator),
+                new Line("return hose", "return", "tank", Hose("return", 3, returnBoreMillimeters)),
             ]
         );
 

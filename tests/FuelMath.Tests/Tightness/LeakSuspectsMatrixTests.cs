@@ -1,4 +1,6 @@
 using FuelMath.Documents;
+using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Systems;
 using FuelMath.Tests.Documents;
 using FuelMath.Tests.Systems;
@@ -52,10 +54,10 @@ public sealed class LeakSuspectsMatrixTests
     /// </summary>
     private static IEnumerable<IsolationOutcome> Outcomes(FuelSystem system, LeakSuspect leaking, LeakSuspectKind step)
     {
-        FuelLine? line = system.Plan.Lines.FirstOrDefault(l => l.Name == leaking.Part);
+        Line? line = system.Plan.Lines.FirstOrDefault(l => l.Name == leaking.Part);
         bool clamp = step == LeakSuspectKind.CheckValve;
-        string[] outlets = [.. system.Plan.Lines.Where(l => l.Pump is not null).Select(l => l.To)];
-        if (leaking.Kind == step || (clamp && line?.Pump is not null))
+        string[] outlets = [.. system.Plan.Lines.Where(l => l.Part is Pump).Select(l => l.To)];
+        if (leaking.Kind == step || (clamp && line?.Part is Pump))
         {
             return [IsolationOutcome.StandsStill];
         }

@@ -1,3 +1,5 @@
+using FuelMath.Networks;
+using FuelMath.Pumps;
 using FuelMath.Regulators;
 using FuelMath.Tests.Systems;
 using FuelMath.Tightness;
@@ -75,8 +77,8 @@ public sealed class LeakSuspectsTests
     public void After_AClampThatStandsStill_LeavesTheReliefValveThere()
     {
         LeakSuspects all = LeakSuspects.Of(PlumbingRig.WithoutReturn());
-        string outlet = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Pump is not null).To;
-        bool near = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Relief is not null).From == outlet;
+        string outlet = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Part is Pump).To;
+        bool near = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Part is ReliefValve).From == outlet;
 
         LeakSuspects left = all.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill);
 

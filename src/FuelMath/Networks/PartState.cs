@@ -1,0 +1,43 @@
+using FuelMath.Sources;
+
+namespace FuelMath.Networks;
+
+/// <summary>What a part is asked about when findings are sought: where it is, and what it does in a solved state. SI; pressures are gauge.</summary>
+internal readonly struct PartState
+{
+    /// <summary>The source of a limit that follows from what a part is for.</summary>
+    internal static readonly DataSource ByDefinition = new("Definition", "what the part is for");
+
+    /// <summary>The line that holds it.</summary>
+    internal required string Line { get; init; }
+
+    /// <summary>What it does.</summary>
+    internal required LinkCondition Condition { get; init; }
+
+    /// <summary>Volume flow, m3/s; negative where it runs backwards.</summary>
+    internal required double Flow { get; init; }
+
+    /// <summary>Pressure at its first node, Pa.</summary>
+    internal required double Inlet { get; init; }
+
+    /// <summary>Pressure at its second node, Pa.</summary>
+    internal required double Outlet { get; init; }
+
+    /// <summary>Density of the fuel, kg/m3.</summary>
+    internal required double Density { get; init; }
+
+    /// <summary>Dynamic viscosity of the fuel, Pa s.</summary>
+    internal required double Viscosity { get; init; }
+
+    /// <summary>Voltage at the pumps, V.</summary>
+    internal required double PumpVolts { get; init; }
+
+    /// <summary>Whether a pump draws through it.</summary>
+    internal required bool IsSuction { get; init; }
+
+    /// <summary>The greatest mean velocity that is good practice here, m/s.</summary>
+    internal required double GreatestVelocity { get; init; }
+
+    /// <summary>Where that comes from.</summary>
+    internal required DataSource VelocitySource { get; init; }
+}

@@ -1,0 +1,135 @@
+using System.Reflection;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Regulators;
+using FuelMath.Systems;
+
+namespace FuelMath.Tests.Systems;
+
+/// <summary>
+/// What is asked of parts, and what each answers: a part that is new, or a question that is new, has no answer here and
+/// fails until somebody has thought of it.
+/// </summary>
+public sealed class PartQuestionsTests
+{
+    private static readonly Dictionary<string, Func<FlowPart, string>> Questions = new()
+    {
+        ["Law"] = p => p.Law.GetType().Name.Split('`')[0],
+        ["Needs"] = p => p.Needs.ToString(),
+        ["Reading"] = p => p.Reading()?.GetType().Name ?? "-",
+        ["IsPassage"] = p => Word(p.IsPassage),
+        ["ShutsIn"] = p => Word(p.ShutsIn),
+        ["LeakPlaces"] = p => p.LeakPlaces.ToString(),
+        ["VolumeSi"] = p => Word(p.VolumeSi > 0),
+        ["Estimated"] = p => p.Estimated.Length.ToString(System.Globalization.CultureInfo.InvariantCulture),
+        ["WhyNoLine"] = p => Word(p.WhyNoLine is not null),
+        ["FindingsAt"] = p => string.Join(" ", Codes(p)),
+    };
+
+    /// <summary>Answers in the order of the questions; the words of a part's page say the same.</summary>
+    private static readonly Dictionary<string, (Func<FlowPart> Part, string Answers)> Parts = new()
+    {
+        ["Hose"] = (
+            () => Workshop.Hose("hose", 3, 8),
+            "PipePart | None | - | yes | no | None | yes | 0 | no | HoseVelocityHigh"
+        ),
+        ["FittedHose"] = (
+            PlumbingParts.Fitted,
+            "PipePart | None | - | yes | no | None | yes | 1 | no | HoseVelocityHigh"
+        ),
+        ["Fitting"] = (
+            () => PlumbingParts.Elbow(FuelMath.Fittings.LossBasis.Estimate),
+            "SquarePart | None | - | yes | no | None | no | 1 | no | "
+        ),
+        ["Filter"] = (
+            () => Workshop.Filter().WithCollapseLimit(UnitsNet.Pressure.FromBars(1)),
+            "SquarePart | None | - | yes | no | None | no | 0 | no | FilterBeyondTest FilterCollapse"
+        ),
+        ["Jet"] = (() => PlumbingParts.Jet(), "SquarePart | None | - | yes | no | None | no | 0 | no | "),
+        ["LossTable"] = (PlumbingParts.LossTable, "LossTableSettings | None | - | yes | no | None | no | 0 | no | "),
+        ["CustomPart`1"] = (PlumbingParts.Own, "CustomSettings | None | - | yes | no | None | no | 0 | no | "),
+        ["Pump"] = (
+            () => Workshop.Pump(1),
+            "PumpTablePart | PumpVoltage | PumpReading | no | yes | CheckValve | no | 0 | no | PumpStalled"
+        ),
+        ["ReliefValve"] = (
+            () => PlumbingRig.Relief(5),
+            "SquarePart | None | - | no | yes | ReliefSeat | no | 0 | no | ReliefOpen"
+        ),
+        ["BypassRegulator"] = (
+            () => Workshop.Regulator(RegulatorReference.Manifold, 3),
+            "RegulatorPart | ManifoldPressure | ReferenceReading | no | yes | BypassSeat, Diaphragm | no | 0 | no | RegulatorShut RegulatorFullyOpen"
+        ),
+        ["ReducingRegulator"] = (
+            () => PlumbingRig.Reducing(RegulatorReference.Tank),
+            "RegulatorPart | TankPressure | ReferenceReading | no | no | Diaphragm | no | 0 | no | RegulatorStarved"
+        ),
+        ["SeatDraw"] = (
+            () => new SeatDraw(Workshop.Four().Stages[0].Seats[0]),
+            "CappedPart | CommandedFlow | DrawReading | no | yes | None | no | 0 | no | "
+        ),
+    };
+
+    public static TheoryData<string> Names => [.. Parts.Keys];
+
+    [Fact]
+    public void EveryQuestion_IsAskedHere() =>
+        Assert.Equal(
+            typeof(FlowPart)
+                .GetMembers(BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+                .Where(m => m is PropertyInfo or MethodInfo { IsSpecialName: false })
+                .Select(m => m.Name)
+                .Order(StringComparer.Ordinal),
+            Questions.Keys.Order(StringComparer.Ordinal)
+        );
+
+    [Fact]
+    public void EveryPart_Answers() =>
+        Assert.Equal(
+            typeof(FlowPart)
+                .Assembly.GetTypes()
+                .Where(t => t.IsSubclassOf(typeof(FlowPart)) && !t.IsAbstract)
+                .Select(t => t.Name)
+                .Order(StringComparer.Ordinal),
+            Parts.Keys.Order(StringComparer.Ordinal)
+        );
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Part_Answers(string name)
+    {
+        (Func<FlowPart> make, string answers) = Parts[name];
+        FlowPart part = make();
+
+        Assert.Equal(name, part.GetType().Name);
+        Assert.Equal(answers, string.Join(" | ", Questions.Values.Select(ask => ask(part))));
+    }
+
+    private static string Word(bool yes) => yes ? "yes" : "no";
+
+    /// <summary>What it may say of any condition, at 1000 L/h.</summary>
+    private static IEnumerable<FindingCode> Codes(FlowPart part) =>
+        Enum.GetValues<LinkCondition>()
+            .SelectMany(c =>
+                part.FindingsAt(
+                    new()
+                    {
+                        Line = "line",
+                        Condition = c,
+                        Flow = 1 / 3600.0,
+                        Inlet = 3e5,
+                        Outlet = 0,
+                        Density = 745,
+                        Viscosity = 5e-4,
+                        PumpVolts = 12,
+                        IsSuction = false,
+                        GreatestVelocity = 4,
+                        VelocitySource = Workshop.Invented,
+                    }
+                )
+            )
+            .Select(f => f.Code)
+            .Distinct()
+            .Order();
+}
