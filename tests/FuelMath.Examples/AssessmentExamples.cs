@@ -26,8 +26,8 @@ public sealed class AssessmentExamples
         VerdictKind whole = assessment.Verdict.Kind;
         #endregion
 
-        Assert.Equal(VerdictKind.NotKnown, whole);
-        Assert.Equal(FindingCode.VaporNotChecked, assessment.Points[1].Verdict.Reasons[0].Code);
+        Assert.Equal(VerdictKind.DoNotRun, whole); // gasoline boils in the tank at 70 °C
+        Assert.Equal(FindingCode.VaporMarginLow, assessment.Points[1].Verdict.Reasons[0].Code);
     }
 
     [Fact]

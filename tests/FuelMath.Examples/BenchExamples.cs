@@ -65,7 +65,7 @@ public sealed class BenchExamples
                 conditions
             );
         FlowRating rating = FlowRating.FromVolume(
-            VolumeFlow.FromCubicCentimetersPerMinute(1700),
+            VolumeFlow.FromCubicCentimetersPerMinute(1000),
             conditions.DifferentialPressure,
             conditions.Fluid,
             conditions.FluidTemperature,
@@ -75,9 +75,9 @@ public sealed class BenchExamples
         var report = new SetReport(
             rating,
             [
-                BenchedInjector.FromCleaning("A", [Read(420)], [Read(474), Read(474)]),
-                new BenchedInjector("B", [Read(690), Read(690)]),
-                new BenchedInjector("C", [Read(700), Read(700)]),
+                BenchedInjector.FromCleaning("A", [Read(260)], [Read(300), Read(300)]),
+                new BenchedInjector("B", [Read(400), Read(400)]),
+                new BenchedInjector("C", [Read(425), Read(425)]),
             ],
             AcceptanceLimits.CommonPractice,
             Ratio.FromPercent(95)
@@ -89,8 +89,8 @@ public sealed class BenchExamples
         #endregion
 
         Assert.False(accepted);
-        Assert.Equal(36.4, spread.Percent, 0.05);
-        Assert.Equal(100 * ((948 / 1700.0) - 1), weakest.Percent, 1e-9);
+        Assert.Equal(33.3, spread.Percent, 0.05);
+        Assert.Equal(-40, weakest.Percent, 1e-9);
     }
 
     [Fact]

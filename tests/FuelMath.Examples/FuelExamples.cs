@@ -24,12 +24,14 @@ public sealed class FuelExamples
 
         AirFuelRatio stoichiometric = blend.StoichiometricRatio; // 12.84, by mass, with standard dry air
         Density warm = blend.DensityAt(Temperature.FromDegreesCelsius(45)); // 730 kg/m³
-        bool known = blend.HasVaporPressure; // false: alcohol, and the reason is in VaporPressure.ReasonUnknown
+        AbsolutePressure vapor = blend.VaporPressureAt(Temperature.FromDegreesCelsius(45)); // 87 kPa, an estimate
+        Ratio error = blend.VaporPressure.ErrorAt(Temperature.FromDegreesCelsius(45)); // up to 6 % more
         #endregion
 
         Assert.Equal(12.84, stoichiometric.ToMassRatio(), 0.01);
         Assert.Equal(730, warm.KilogramsPerCubicMeter, 0.6);
-        Assert.False(known);
+        Assert.Equal(87.4, vapor.AboveVacuum.Kilopascals, 0.1);
+        Assert.Equal(5.9, error.Percent, 0.1);
     }
 
     [Fact]

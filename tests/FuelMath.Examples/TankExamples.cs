@@ -44,13 +44,13 @@ public sealed class TankExamples
             Temperature.FromDegreesCelsius(20)
         );
         Ratio content = shaken.Content; // 29 %, not the 26.5 % that the layer grew
-        Ratio uncertainty = shaken.StandardUncertainty; // 0.8 %
+        Ratio uncertainty = shaken.StandardUncertainty; // 1.1 %
 
         EthanolMeasurement sensed = EthanolSensor.Usual(Ratio.FromPercent(2)).Read(Frequency.FromHertz(79)); // 29 %
         #endregion
 
         Assert.Equal(29, content.Percent, 0.1);
-        Assert.Equal(0.8, uncertainty.Percent, 0.05);
+        Assert.Equal(1.06, uncertainty.Percent, 0.01);
         Assert.Equal(29, sensed.Content.Percent, 1e-9);
     }
 

@@ -83,10 +83,10 @@ public sealed class TightnessExamples
             steps: 3
         );
         Duration time = wait.Time; // 3.3 min
-        TemperatureDelta hides = wait.HidingDrift; // 0.06 K of warming would hide it
+        TemperatureDelta hides = wait.HidingDrift; // 0.07 K of warming would hide it
         #endregion
 
         Assert.Equal(3.3, time.Minutes, 0.2);
-        Assert.Equal(0.06, hides.Kelvins, 0.01);
+        Assert.Equal(0.07, hides.Kelvins, 0.01);
     }
 }

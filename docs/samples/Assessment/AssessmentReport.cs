@@ -26,7 +26,7 @@ internal sealed class AssessmentReport(
             $"  Fuel: {system.Fuel.Name}, stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass"
         );
         to.WriteLine(
-            "  A lean cylinder destroys an engine and leaking petrol burns people: read the findings and the cautions."
+            "  A lean cylinder destroys an engine and leaking gasoline burns people: read the findings and the cautions."
         );
         Verdict();
         OperatingPoints();

@@ -9,7 +9,7 @@ internal static class SampleCautions
         [
             "Makers' data, local codes and licensed practice come before any number printed here.",
             "Relieve the pressure before you open a line (it stays after switch-off) and disconnect the battery.",
-            "Pressurised fuel sprays and ignites: ventilate, no sparks or flames, an extinguisher at hand, bond the containers.",
+            "Pressurized fuel sprays and ignites: ventilate, no sparks or flames, an extinguisher at hand, bond the containers.",
             "No compressed air or oxygen on parts that are wet with fuel; injector drivers spark at a bench.",
             "The pump is fused at the battery, stops when the engine stalls or crashes, and never runs dead-headed or dry.",
             "Keep relief and return lines clear, tank vent and rollover valve working; only parts made for immersion go into a tank.",

@@ -205,6 +205,9 @@ public enum FindingCode
     /// <summary>An O-ring is stretched much.</summary>
     SealStretchHigh,
 
+    /// <summary>A ring is too large for its groove.</summary>
+    SealOversize,
+
     /// <summary>The rubber of a seal is not known.</summary>
     SealMaterialNotKnown,
 

@@ -18,6 +18,26 @@ internal static class EndTables
     internal static readonly DataSource TaperPipeSource = new("ISO-7", "major diameter at the gauge plane and pitch");
     internal static readonly DataSource CallerSource = new("Definition", "measures of the caller");
 
+    internal static readonly DataSource QuickConnectSource = new("SAE-J2044", "tube ends, from memory");
+
+    /// <summary>How far a measured tube end may lie from a size of the standard, m: half of what 7.89 and 8 mm are apart.</summary>
+    internal const double QuickConnectSnap = 0.06e-3;
+
+    /// <summary>Outside diameters of tube ends, m. Source: [SAE-J2044] tube ends, from memory.</summary>
+    internal static readonly ImmutableArray<double> QuickConnects =
+    [
+        6.30e-3,
+        7.89e-3,
+        8.00e-3,
+        9.49e-3,
+        9.89e-3,
+        10.00e-3,
+        11.80e-3,
+        12.61e-3,
+        14.00e-3,
+        15.82e-3,
+    ];
+
     private const double Inch = 0.0254;
 
     /// <summary>

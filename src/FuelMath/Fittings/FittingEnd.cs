@@ -191,26 +191,42 @@ public sealed class FittingEnd
     }
 
     /// <summary>A quick connect. Male is the tube end, female the coupler.</summary>
-    /// <param name="tubeDiameter">Outside diameter of the tube end, from the part's drawing; greater than zero.</param>
+    /// <param name="tubeDiameter">
+    /// Outside diameter of the tube end, measured or from the part's drawing; greater than zero. Within 0.06 mm of one it becomes
+    /// the nearest size of the standard: 6.3, 7.89, 8, 9.49, 9.89, 10, 11.8, 12.61, 14 or 15.82 mm, so that 7.94 mm (5/16 inch) is 7.89.
+    /// </param>
     /// <param name="gender">Its gender.</param>
     /// <returns>The end.</returns>
+    /// <remarks>Source: [SAE-J2044] tube ends, from memory.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static FittingEnd QuickConnect(Length tubeDiameter, EndGender gender) =>
-        Plain(EndForm.QuickConnect, gender, tubeDiameter, nameof(tubeDiameter));
+    public static FittingEnd QuickConnect(Length tubeDiameter, EndGender gender)
+    {
+        double given = Guard.Positive(tubeDiameter, tubeDiameter.InSi(), nameof(tubeDiameter));
+        double size = EndTables.QuickConnects.MinBy(s => Math.Abs(s - given));
+        return Math.Abs(size - given) <= EndTables.QuickConnectSnap
+            ? Plain(
+                EndForm.QuickConnect,
+                gender,
+                SiUnits.Length(size),
+                nameof(tubeDiameter),
+                EndTables.QuickConnectSource
+            )
+            : Plain(EndForm.QuickConnect, gender, tubeDiameter, nameof(tubeDiameter), EndTables.CallerSource);
+    }
 
     /// <summary>A barb for a hose, which goes on with a clamp.</summary>
     /// <param name="hoseBore">Bore of the hose that it is made for; greater than zero.</param>
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
     public static FittingEnd HoseBarb(Length hoseBore) =>
-        Plain(EndForm.HoseBarb, EndGender.Male, hoseBore, nameof(hoseBore));
+        Plain(EndForm.HoseBarb, EndGender.Male, hoseBore, nameof(hoseBore), EndTables.CallerSource);
 
     /// <summary>The open end of a hose that goes on a barb.</summary>
     /// <param name="hoseBore">Its bore; greater than zero.</param>
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
     public static FittingEnd OpenHose(Length hoseBore) =>
-        Plain(EndForm.HoseBarb, EndGender.Female, hoseBore, nameof(hoseBore));
+        Plain(EndForm.HoseBarb, EndGender.Female, hoseBore, nameof(hoseBore), EndTables.CallerSource);
 
     /// <summary>Formats gender, form and size.</summary>
     /// <returns>The text, for example <c>male 37 degree flare -6 (9/16-18 UNF)</c>.</returns>
@@ -243,17 +259,15 @@ public sealed class FittingEnd
         string tableSize
     ) => new(form, gender, thread.Designation, thread, thread.MajorDiameter, source, tableSize);
 
-    private static FittingEnd Plain(EndForm form, EndGender gender, Length diameter, string paramName)
+    private static FittingEnd Plain(
+        EndForm form,
+        EndGender gender,
+        Length diameter,
+        string paramName,
+        DataSource source
+    )
     {
         double d = Guard.Positive(diameter, diameter.InSi(), paramName);
-        return new(
-            form,
-            gender,
-            FormattableString.Invariant($"{d * 1e3:0.##} mm"),
-            null,
-            diameter,
-            EndTables.CallerSource,
-            null
-        );
+        return new(form, gender, FormattableString.Invariant($"{d * 1e3:0.##} mm"), null, diameter, source, null);
     }
 }

@@ -46,7 +46,7 @@ public static class HoseEnds
             bore,
             SiUnits.Ratio(Steps(bore, hoseBore)),
             LossBasis.Published,
-            new DataSource("Crane-TP410", "appendix A, sudden contraction and expansion")
+            new DataSource("Rennels-Hudson-2012", "sharp-edged contraction and expansion")
         );
 
     /// <summary>A full-flow end of which only the bores are known: bent over one and a half bores. An estimate.</summary>

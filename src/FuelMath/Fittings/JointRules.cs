@@ -6,8 +6,8 @@ namespace FuelMath.Fittings;
 /// <summary>The rules by which two ends are judged.</summary>
 internal static class JointRules
 {
-    // Couplers of 7.89 mm and of 8 mm are different parts, 1.4 % apart; a drawing's tolerance is below 1 %.
-    private const double SameTube = 0.01;
+    // Sizes of the standard are snapped to when an end is made, and are 1.1 % apart and more; others must agree closely.
+    private const double SameTube = 0.003;
 
     // A hose stretches over its barb; the next size is at least a quarter larger.
     private const double SameHose = 0.03;
@@ -41,7 +41,7 @@ internal static class JointRules
         && (
             (first.Thread, second.Thread) switch
             {
-                ({ } one, { } other) => one.FitWith(other) == ThreadFit.Same,
+                ({ } one, { } other) => one.FitInto(other) == ThreadFit.Same,
                 (null, null) => SameDiameter(first, second),
                 _ => false,
             }
@@ -93,22 +93,36 @@ internal static class JointRules
     private static Joint Threaded(FittingEnd first, FittingEnd second)
     {
         string threads = $"{first.Thread!.Designation} and {second.Thread!.Designation}";
-        return first.Thread.FitWith(second.Thread) switch
+        (FittingEnd male, FittingEnd female) = first.Gender == EndGender.Male ? (first, second) : (second, first);
+        ThreadFit fit = male.Thread!.FitInto(female.Thread!);
+        if (fit == ThreadFit.Different && female.Thread!.FitInto(male.Thread!) == ThreadFit.StartsThenBinds)
+        {
+            return Apart(
+                first,
+                second,
+                NearTrap(first, second),
+                $"The threads {threads} are nearly the same, but the outside one is too large to start.",
+                "Do not force it, and cut no thread after: neither holds."
+            );
+        }
+
+        return fit switch
         {
             ThreadFit.Same => SameThread(first, second),
             ThreadFit.SameSizeOtherForm => OtherProfile(first, second, threads),
             ThreadFit.StartsThenBinds => Apart(
                 first,
                 second,
-                IsAmericanWithWhitworth(first, second)
-                    ? JointTrap.AmericanAndWhitworthPipe
-                    : JointTrap.NearlyTheSameThread,
+                NearTrap(first, second),
                 $"The threads {threads} are not the same, though near enough to start.",
                 "It starts by hand and then binds: force strips the softer thread, often that of the rail or tank."
             ),
             _ => Apart(first, second, JointTrap.None, $"The threads differ: {threads}."),
         };
     }
+
+    private static JointTrap NearTrap(FittingEnd first, FittingEnd second) =>
+        IsAmericanWithWhitworth(first, second) ? JointTrap.AmericanAndWhitworthPipe : JointTrap.NearlyTheSameThread;
 
     private static Joint OtherProfile(FittingEnd first, FittingEnd second, string threads) =>
         IsAmericanWithWhitworth(first, second)

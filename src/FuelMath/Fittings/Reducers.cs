@@ -9,10 +9,13 @@ namespace FuelMath.Fittings;
 /// <summary>Changes of bore: steps and cones, narrowing and widening.</summary>
 /// <remarks>
 /// Each coefficient is for the smaller of the two bores. A step out is not the mirror of a step in: from half the
-/// diameter to the whole it loses 0.56, back again 0.38 of the velocity head in the narrow bore.
+/// diameter to the whole it loses 0.56, back again 0.50 of the velocity head in the narrow bore.
 /// </remarks>
 public static class Reducers
 {
+    /// <summary>The friction factor assumed in a cone: smooth bore, Reynolds number of 24 000.</summary>
+    private const double AssumedFriction = 0.025;
+
     /// <summary>A step to a wider bore, after Borda and Carnot.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="bore">The smaller bore; greater than zero.</param>
@@ -42,10 +45,10 @@ public static class Reducers
             bore,
             SiUnits.Ratio(MinorLoss.SuddenContraction(Areas(bore, widerBore)).Value),
             LossBasis.Published,
-            new DataSource("Crane-TP410", "appendix A, sudden contraction")
+            new DataSource("Rennels-Hudson-2012", "sharp-edged contraction")
         );
 
-    /// <summary>A cone to a wider bore.</summary>
+    /// <summary>A cone to a wider bore; a friction factor of 0.025 is assumed in it.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="bore">The smaller bore; greater than zero.</param>
     /// <param name="widerBore">The wider bore; that or more.</param>
@@ -57,12 +60,14 @@ public static class Reducers
         new(
             name,
             bore,
-            SiUnits.Ratio(BendLoss.GradualExpansion(SineOfHalf(included), Areas(bore, widerBore)).Value),
-            LossBasis.Published,
-            new DataSource("Crane-TP410", "appendix A, gradual enlargement")
+            SiUnits.Ratio(
+                BendLoss.GradualExpansion(new Real(AssumedFriction), Areas(bore, widerBore), Included(included)).Value
+            ),
+            LossBasis.Estimate,
+            new DataSource("Rennels-Hudson-2012", "conical expansion, with a friction factor of 0.025 assumed")
         );
 
-    /// <summary>A cone to a narrower bore.</summary>
+    /// <summary>A cone to a narrower bore; a friction factor of 0.025 is assumed in it.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="bore">The smaller bore; greater than zero.</param>
     /// <param name="widerBore">The wider bore; that or more.</param>
@@ -74,9 +79,11 @@ public static class Reducers
         new(
             name,
             bore,
-            SiUnits.Ratio(BendLoss.GradualContraction(SineOfHalf(included), Areas(bore, widerBore)).Value),
-            LossBasis.Published,
-            new DataSource("Crane-TP410", "appendix A, gradual contraction")
+            SiUnits.Ratio(
+                BendLoss.GradualContraction(new Real(AssumedFriction), Areas(bore, widerBore), Included(included)).Value
+            ),
+            LossBasis.Estimate,
+            new DataSource("Rennels-Hudson-2012", "conical contraction, with a friction factor of 0.025 assumed")
         );
 
     /// <summary>Smaller over larger area of two bores, of which the second must not be the narrower.</summary>
@@ -96,11 +103,11 @@ public static class Reducers
     private static Real Areas(Length bore, Length widerBore) =>
         new(AreaRatio(bore, widerBore, nameof(bore), nameof(widerBore)));
 
-    private static Real SineOfHalf(Angle included)
+    private static double Included(Angle included)
     {
         double angle = included.InSi();
         return angle > 0 && angle <= Math.PI * (1 + Guard.EdgeTolerance)
-            ? new(Math.Sin(Math.Min(angle, Math.PI) / 2))
+            ? Math.Min(angle, Math.PI)
             : throw Guard.OutOfRange(
                 included,
                 $"greater than zero and up to {Guard.Show(SiUnits.Angle(Math.PI), included.Unit)}",

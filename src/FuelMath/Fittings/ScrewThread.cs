@@ -7,9 +7,13 @@ namespace FuelMath.Fittings;
 /// <remarks>Instances are immutable and safe to share between threads. Two are equal when all of it is.</remarks>
 public sealed class ScrewThread : IEquatable<ScrewThread>
 {
-    // A rule of thumb of ours, on the safe side: M10x1 starts in 3/8-24 (5 % and 6 % apart) and strips it.
+    // A rule of thumb of ours, on the safe side: 3/8-24 starts in M10x1 (5 % and 6 % apart) and strips it. The other way round
+    // its crests do not pass the mouth of the hole.
     private const double NearDiameter = 0.06;
     private const double NearPitch = 0.07;
+
+    // The tip of a taper thread is up to this much smaller than its gauge plane (1 in 16 over a fifth to a third of the diameter).
+    private const double TaperedTip = 0.025;
     private const double SamePitch = 0.005;
     private const double SameDiameter = 0.005;
     private const double PipeDiameter = 0.025;
@@ -66,19 +70,20 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
             pitch
         );
 
-    /// <summary>How it goes together with another, one of them outside and one inside.</summary>
-    /// <param name="other">The other thread.</param>
-    /// <returns>How they fit; the same the other way round.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
-    public ThreadFit FitWith(ScrewThread other)
+    /// <summary>How it goes, as the outside thread, into an inside one.</summary>
+    /// <param name="inside">The inside thread.</param>
+    /// <returns>How they fit. A thread that is too large for a hole does not start, while the other way round it may.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="inside"/> is null.</exception>
+    public ThreadFit FitInto(ScrewThread inside)
     {
-        ArgumentNullException.ThrowIfNull(other);
-        double diameters = Apart(diameter, other.diameter);
-        double pitches = Apart(pitch, other.pitch);
-        return pitches <= SamePitch && Form == other.Form && diameters <= SameDiameter ? ThreadFit.Same
-            : pitches <= SamePitch && IsPipe(Form) && IsPipe(other.Form) && diameters <= PipeDiameter
+        ArgumentNullException.ThrowIfNull(inside);
+        double diameters = Apart(diameter, inside.diameter);
+        double pitches = Apart(pitch, inside.pitch);
+        bool enters = diameter <= inside.diameter * (1 + (IsTapered ? TaperedTip : SameDiameter));
+        return pitches <= SamePitch && Form == inside.Form && diameters <= SameDiameter ? ThreadFit.Same
+            : pitches <= SamePitch && IsPipe(Form) && IsPipe(inside.Form) && diameters <= PipeDiameter
                 ? ThreadFit.SameSizeOtherForm
-            : pitches <= NearPitch && diameters <= NearDiameter ? ThreadFit.StartsThenBinds
+            : enters && pitches <= NearPitch && diameters <= NearDiameter ? ThreadFit.StartsThenBinds
             : ThreadFit.Different;
     }
 

@@ -9,7 +9,7 @@ public enum ThreadFit
     /// <summary>Same pitch and nearly the same diameter, but another profile or taper: they go together.</summary>
     SameSizeOtherForm,
 
-    /// <summary>Near enough to start by hand and to strip under a wrench.</summary>
+    /// <summary>The outside thread is near enough to start by hand, and strips under a wrench.</summary>
     StartsThenBinds,
 
     /// <summary>They do not start.</summary>

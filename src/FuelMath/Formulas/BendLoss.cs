@@ -6,8 +6,8 @@ namespace FuelMath.Formulas;
 
 /// <summary>Loss coefficients of bends and of gradual changes of bore, each for the velocity in a named bore.</summary>
 /// <remarks>
-/// For turbulent flow: in laminar flow fittings lose more than these coefficients say. Angles come with the sine of
-/// their half, because a scalar has no sine of its own.
+/// For turbulent flow: in laminar flow fittings lose more than these coefficients say. The angle of a bend comes with the sine
+/// of its half, because a scalar has no sine of its own; that of a cone is a plain number.
 /// </remarks>
 public static class BendLoss
 {
@@ -25,9 +25,15 @@ public static class BendLoss
 
     internal static readonly DataSource TwoConstantsSource = new("Hooper-1981", "as the open library fluids states it");
 
-    internal static readonly DataSource GradualContractionSource = new("Crane-TP410", "appendix A, formulas 1 and 2");
+    internal static readonly DataSource GradualContractionSource = new(
+        "Rennels-Hudson-2012",
+        "conical contraction, as the open library fluids states it"
+    );
 
-    internal static readonly DataSource GradualExpansionSource = new("Crane-TP410", "appendix A, formulas 3 and 4");
+    internal static readonly DataSource GradualExpansionSource = new(
+        "Rennels-Hudson-2012",
+        "conical expansion, as the open library fluids states it"
+    );
 
     /// <summary>A rounded bend, for the bore that is bent.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -77,37 +83,60 @@ public static class BendLoss
 
     /// <summary>A conical contraction, for the smaller bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="sineOfHalf">Sine of half the included angle of the cone, 0 to 1 (a step).</param>
-    /// <param name="areaRatio">Smaller area over larger area, 0 to 1.</param>
+    /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1.</param>
+    /// <param name="areaRatio">Smaller area over larger area, above 0 to 1.</param>
+    /// <param name="included">Included angle of the cone, rad, above 0 to pi.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
-    /// Two formulas, for narrow cones and for wide ones. The book changes over at 45 degrees of included angle, where they
-    /// differ by 1 %; here the smaller of the two is taken, which changes over at 46 degrees without a jump.
-    /// Source: [Crane-TP410] appendix A, formulas 1 and 2.
+    /// That of the sharp edge with the jet's contraction times (angle/pi)^0.8 and the first term times sin(angle/2), and the
+    /// friction f (1 - b^4) / (8 sin(angle/2)). Source: [Rennels-Hudson-2012] conical contraction, as the open library fluids
+    /// states it.
     /// </remarks>
-    [MethodImpl(Inline)]
-    public static T GradualContraction<T>(T sineOfHalf, T areaRatio)
-        where T : struct, IScalar<T> =>
-        T.Step(
-            T.Min(0.8 * sineOfHalf, 0.5 * T.Sqrt(sineOfHalf)) * (1 - areaRatio),
+    public static T GradualContraction<T>(T frictionFactor, T areaRatio, double included)
+        where T : struct, IScalar<T>
+    {
+        double sine = Math.Sin(included / 2);
+        T fifth = areaRatio * areaRatio * T.Sqrt(areaRatio);
+        T jet = 1 + (0.622 * Math.Pow(included / Math.PI, 0.8) * (1 - (0.215 * areaRatio) - (0.785 * fifth)));
+        T widening = jet - 1;
+        return T.Step(
+            ConeFriction(frictionFactor, areaRatio, sine)
+                + (0.0696 * sine * (1 - fifth) * jet * jet)
+                + (widening * widening),
             Symbols.LossCoefficient,
             GradualContractionSource
         );
+    }
 
     /// <summary>A conical expansion, for the smaller bore.</summary>
     /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="sineOfHalf">Sine of half the included angle of the cone, 0 to 1 (a step).</param>
+    /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1; of no account above 60 degrees.</param>
     /// <param name="areaRatio">Smaller area over larger area, 0 to 1.</param>
+    /// <param name="included">Included angle of the cone, rad, above 0 to pi.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
-    /// From 45 degrees of included angle on it is the sudden expansion of Borda and Carnot.
-    /// Source: [Crane-TP410] appendix A, formulas 3 and 4.
+    /// Three formulas, to 20 degrees, to 60 and to 180; between 45 and 120 degrees a cone loses more than a step. At 60 degrees
+    /// they differ by 0.009 (1 - A1/A2)^2 and the friction, at 180 the last is 0.5 % above Borda and Carnot.
+    /// Source: [Rennels-Hudson-2012] conical expansion, as the open library fluids states it.
     /// </remarks>
-    [MethodImpl(Inline)]
-    public static T GradualExpansion<T>(T sineOfHalf, T areaRatio)
+    public static T GradualExpansion<T>(T frictionFactor, T areaRatio, double included)
         where T : struct, IScalar<T>
     {
+        double degrees = included * 180 / Math.PI;
         T rest = 1 - areaRatio;
-        return T.Step(T.Min(2.6 * sineOfHalf, T.Of(1)) * rest * rest, Symbols.LossCoefficient, GradualExpansionSource);
+        T fourth = areaRatio * areaRatio;
+        T belowHalf = 3.28 * T.Max(0.0625 - fourth, T.Of(0));
+        T share =
+            degrees <= 20 ? T.Of(8.30 * Math.Pow(Math.Tan(included / 2), 1.75))
+            : degrees <= 60 ? Widening(degrees) - (belowHalf * Math.Sqrt((degrees - 20) / 40))
+            : 1.205 - belowHalf - (T.Min(12.8 * fourth * areaRatio, T.Of(0.2)) * Math.Sqrt((degrees - 60) / 120));
+        T friction = degrees <= 60 ? ConeFriction(frictionFactor, areaRatio, Math.Sin(included / 2)) : T.Of(0);
+        return T.Step((share * rest * rest) + friction, Symbols.LossCoefficient, GradualExpansionSource);
     }
+
+    private static double Widening(double degrees) =>
+        (1.366 * Math.Sqrt(Math.Sin(2 * Math.PI * (degrees - 15) / 180))) - 0.170;
+
+    private static T ConeFriction<T>(T frictionFactor, T areaRatio, double sineOfHalf)
+        where T : struct, IScalar<T> => frictionFactor * (1 - (areaRatio * areaRatio)) / (8 * sineOfHalf);
 }

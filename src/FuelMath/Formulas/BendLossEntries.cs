@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 internal static class BendLossEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [RoundedBend(), MiterBend(), TwoConstants(), GradualContraction(), GradualExpansion()];
+    [GradualContraction(), GradualExpansion(), RoundedBend(), MiterBend(), TwoConstants()];
 
     private static FormulaInfo RoundedBend() =>
         FormulaInfo.Of(
@@ -121,26 +121,28 @@ internal static class BendLossEntries
             "The loss coefficient of a conical contraction, for the smaller bore",
             FormulaTopic.Fittings,
             [
-                K.Number.Within(0, 1).Given("sineOfHalf", "sh", "sine of half the included angle of the cone", 0.05, 1),
-                K.Fraction.Given("areaRatio", "rA", "smaller area over larger area", 0.01, 0.99),
+                K.Number.Within(0.001, 1).Given("frictionFactor", Symbols.FrictionFactor, 0.008, 0.1),
+                K.Fraction.Within(1e-6, 1).Given("areaRatio", "rA", "smaller area over larger area", 0.01, 0.99),
             ],
             [],
-            [],
+            [new FormulaConstant("included", "rad", GradualContractionFormula.Included)],
             K.Number.Gives(Symbols.LossCoefficient),
             [BendLoss.GradualContractionSource],
             new(
-                [0.9912279006826347, 0.16],
-                0.41815380146594,
-                1e-13,
-                new DataSource("Crane-TP410", "100 mm to 40 mm over 4 mm, from the tests of the open library fluids")
+                [0.02, 0.25],
+                0.0503,
+                1e-3,
+                new DataSource("Rennels-Hudson-2012", "half the bore, 30 degrees, by the open library fluids")
             )
         );
 
     private readonly struct GradualContractionFormula : IFormula
     {
+        internal const double Included = Math.PI / 6;
+
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => BendLoss.GradualContraction(a[0], a[1]);
+            where T : struct, IScalar<T> => BendLoss.GradualContraction(a[0], a[1], Included);
     }
 
     private static FormulaInfo GradualExpansion() =>
@@ -150,25 +152,27 @@ internal static class BendLossEntries
             "The loss coefficient of a conical expansion, for the smaller bore",
             FormulaTopic.Fittings,
             [
-                K.Number.Within(0, 1).Given("sineOfHalf", "sh", "sine of half the included angle of the cone", 0.05, 1),
-                K.Fraction.Given("areaRatio", "rA", "smaller area over larger area", 0.01, 0.99),
+                K.Number.Within(0.001, 1).Given("frictionFactor", Symbols.FrictionFactor, 0.008, 0.1),
+                K.Fraction.Within(1e-6, 1).Given("areaRatio", "rA", "smaller area over larger area", 0.26, 0.99),
             ],
             [],
-            [],
+            [new FormulaConstant("included", "rad", GradualExpansionFormula.Included)],
             K.Number.Gives(Symbols.LossCoefficient),
             [BendLoss.GradualExpansionSource],
             new(
-                [0.1, 0.5],
-                0.065,
-                1e-13,
-                new DataSource("Crane-TP410", "formula 3, 2.6 times 0.1 times a quarter, by hand")
+                [0.02, 0.25],
+                0.45675,
+                1e-4,
+                new DataSource("Rennels-Hudson-2012", "half the bore, 30 degrees, by the open library fluids")
             )
         );
 
     private readonly struct GradualExpansionFormula : IFormula
     {
+        internal const double Included = Math.PI / 6;
+
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => BendLoss.GradualExpansion(a[0], a[1]);
+            where T : struct, IScalar<T> => BendLoss.GradualExpansion(a[0], a[1], Included);
     }
 }

@@ -52,7 +52,12 @@ internal static class DisplacementEntries
             [],
             K.ChamberVolume.Gives(Displacement.SweptVolumeResult),
             [Displacement.RotorChamberSource],
-            new([0.015, 0.105, 0.08], 0.0006547, 8e-5, new DataSource("Yamamoto-1981", "worked chamber, four digits"))
+            new(
+                [0.014, 0.1, 0.07],
+                0.000509223,
+                1e-5,
+                new DataSource("Yamamoto-1981", "98 cm3 times three root three, by hand")
+            )
         );
 
     private readonly struct RotorChamberFormula : IFormula

@@ -103,6 +103,9 @@ internal static class FormulaKinds
 
     internal static FormulaKind TemperatureCoefficient { get; } = Own("temperature coefficient", "1/K", 0, 1, "1/K");
 
+    internal static FormulaKind Compressibility { get; } =
+        Own("compressibility", "1/GPa", 0, 1e-6, "1/Pa", new Unit("1/GPa", 1, 1e9, 0));
+
     internal static FormulaKind Compliance { get; } =
         Own("compliance", "cm3/bar", 0, 1, "m3/Pa", new Unit("cm3/bar", 1, 1e11, 0));
 

@@ -10,7 +10,14 @@ namespace FuelMath.Formulas;
 internal static class LiquidElasticityEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [IsentropicModulus(), SoundSpeed(), DensityUnderPressure()];
+    [
+        PetroleumCompressibility(),
+        GasolineModulus(),
+        GasolineModulusError(),
+        IsentropicModulus(),
+        SoundSpeed(),
+        DensityUnderPressure(),
+    ];
 
     private static FormulaInfo IsentropicModulus() =>
         FormulaInfo.Of(
@@ -103,5 +110,100 @@ internal static class LiquidElasticityEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => LiquidElasticity.DensityUnderPressure(a[0], a[1], a[2]);
+    }
+
+    private static FormulaInfo PetroleumCompressibility() =>
+        FormulaInfo.Of(
+            default(PetroleumCompressibilityFormula),
+            "LiquidElasticity.PetroleumCompressibility",
+            "The compressibility of a petroleum liquid",
+            FormulaTopic.Liquids,
+            [
+                K.Density.Within(638, 1074).Given("densityAt15", "rho15", "density at 15 degrees Celsius", 653, 900),
+                K.Celsius.Within(-30, 90).Given("celsius", "t", "temperature in degrees Celsius", -20, 80),
+            ],
+            [],
+            [],
+            K.Compressibility.Gives(LiquidElasticity.Compressibility),
+            [LiquidElasticity.PetroleumCompressibilitySource],
+            new(
+                [745, 20],
+                1e-9 / 0.9008,
+                1e-4,
+                new DataSource(
+                    "API-MPMS-11.2.1M",
+                    "equation for F evaluated apart, as a bulk modulus in GPa, four digits"
+                )
+            )
+        );
+
+    private readonly struct PetroleumCompressibilityFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => LiquidElasticity.PetroleumCompressibility(a[0], a[1]);
+    }
+
+    private static FormulaInfo GasolineModulus() =>
+        FormulaInfo.Of(
+            default(GasolineModulusFormula),
+            "LiquidElasticity.GasolineModulus",
+            "The isothermal bulk modulus of a gasoline, an estimate",
+            FormulaTopic.Liquids,
+            [
+                K.Density.Within(653, 770).Given("densityAt15", "rho15", "density at 15 degrees Celsius", 653, 770),
+                K.Celsius.Within(0, 80).Given("celsius", "t", "temperature in degrees Celsius", 0, 80),
+            ],
+            [],
+            [],
+            K.BulkModulus.Gives(LiquidElasticity.Gasoline),
+            [
+                LiquidElasticity.GasolineModulusSource,
+                new DataSource("Span-2003", "equations of state of n-alkanes, in the mixture"),
+                new DataSource("Lemmon-2006", "equations of state of isopentane and toluene, in the mixture"),
+                new DataSource("Blackham-Lemmon-IC8", "equation of state of iso-octane, in the mixture"),
+            ],
+            new(
+                [749.3, 20],
+                8.2e8,
+                0.01,
+                new DataSource(
+                    "API-MPMS-11.2.1M",
+                    "mean of the equation and of an ideal mixture, calculated apart, two digits"
+                )
+            )
+        );
+
+    private readonly struct GasolineModulusFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => LiquidElasticity.GasolineModulus(a[0], a[1]);
+    }
+
+    private static FormulaInfo GasolineModulusError() =>
+        FormulaInfo.Of(
+            default(GasolineModulusErrorFormula),
+            "LiquidElasticity.GasolineModulusError",
+            "How far two estimates of the bulk modulus of gasoline lie from their mean",
+            FormulaTopic.Liquids,
+            [K.Celsius.Within(0, 80).Given("celsius", "t", "temperature in degrees Celsius", 0, 80)],
+            [],
+            [],
+            K.Fraction.Gives(LiquidElasticity.ModulusError),
+            [LiquidElasticity.GasolineModulusErrorSource],
+            new(
+                [20],
+                0.102,
+                0.05,
+                new DataSource("API-MPMS-11.2.1M", "half of 0.917 less 0.730 GPa over 0.917 GPa, 749 kg/m3")
+            )
+        );
+
+    private readonly struct GasolineModulusErrorFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => LiquidElasticity.GasolineModulusError(a[0]);
     }
 }

@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 internal static class MinorLossEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [PressureLoss(), SuddenExpansion(), SuddenContraction(), CarriedCoefficient(), StraightLength()];
+    [SuddenContraction(), PressureLoss(), SuddenExpansion(), CarriedCoefficient(), StraightLength()];
 
     private static FormulaInfo PressureLoss() =>
         FormulaInfo.Of(
@@ -63,32 +63,6 @@ internal static class MinorLossEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => MinorLoss.SuddenExpansion(a[0]);
-    }
-
-    private static FormulaInfo SuddenContraction() =>
-        FormulaInfo.Of(
-            default(SuddenContractionFormula),
-            "MinorLoss.SuddenContraction",
-            "The loss coefficient of a sudden contraction, for the smaller bore",
-            FormulaTopic.Fittings,
-            [K.Fraction.Given("areaRatio", "rA", "smaller area over larger area", 0, 1)],
-            [],
-            [],
-            K.Number.Gives(Symbols.LossCoefficient),
-            [MinorLoss.SuddenContractionSource],
-            new(
-                [0.16],
-                0.42,
-                1e-14,
-                new DataSource("Crane-TP410", "diameters 1 to 0.4, from the tests of the open library fluids")
-            )
-        );
-
-    private readonly struct SuddenContractionFormula : IFormula
-    {
-        [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => MinorLoss.SuddenContraction(a[0]);
     }
 
     private static FormulaInfo CarriedCoefficient() =>
@@ -146,5 +120,31 @@ internal static class MinorLossEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => MinorLoss.StraightLength(a[0], a[1], a[2]);
+    }
+
+    private static FormulaInfo SuddenContraction() =>
+        FormulaInfo.Of(
+            default(SuddenContractionFormula),
+            "MinorLoss.SuddenContraction",
+            "The loss coefficient of a sudden contraction, for the smaller bore",
+            FormulaTopic.Fittings,
+            [K.Fraction.Within(1e-6, 1).Given("areaRatio", "rA", "smaller area over larger area", 0.01, 1)],
+            [],
+            [],
+            K.Number.Gives(Symbols.LossCoefficient),
+            [MinorLoss.SuddenContractionSource],
+            new(
+                [0.25],
+                0.49558,
+                2e-5,
+                new DataSource("Rennels-Hudson-2012", "half the bore, by the open library fluids")
+            )
+        );
+
+    private readonly struct SuddenContractionFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => MinorLoss.SuddenContraction(a[0]);
     }
 }

@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 internal static class PetroleumViscosityEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [Relative(), Kinematic(), BlendingIndex(), FromBlendingIndex()];
+    [Gasoline(), Relative(), Kinematic(), BlendingIndex(), FromBlendingIndex()];
 
     private static FormulaInfo Relative() =>
         FormulaInfo.Of(
@@ -134,5 +134,36 @@ internal static class PetroleumViscosityEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => PetroleumViscosity.FromBlendingIndex(a[0]);
+    }
+
+    private static FormulaInfo Gasoline() =>
+        FormulaInfo.Of(
+            default(GasolineFormula),
+            "PetroleumViscosity.Gasoline",
+            "The kinematic viscosity of a gasoline by its relative density, an estimate",
+            FormulaTopic.Liquids,
+            [
+                K
+                    .Number.Within(0.65, 0.78)
+                    .Given("relativeDensity", "d", "density at 15 degrees Celsius over that of water", 0.69, 0.74),
+                K.Temperature.Within(255, 363.2).Given("temperature", Symbols.AbsoluteTemperature, 255, 363),
+            ],
+            [],
+            [],
+            K.KinematicViscosity.Gives(PetroleumViscosity.GasolineStep),
+            [PetroleumViscosity.GasolineSource],
+            new(
+                [0.748, 310.93],
+                0.73e-6,
+                0.05,
+                new DataSource("HI-EDB", "figure Kinematic Viscosity, 100 degrees Fahrenheit, read to 8 %")
+            )
+        );
+
+    private readonly struct GasolineFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => PetroleumViscosity.Gasoline(a[0], a[1]);
     }
 }

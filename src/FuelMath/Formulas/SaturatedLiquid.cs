@@ -21,6 +21,32 @@ public static class SaturatedLiquid
 
     internal static readonly Symbol ViscosityStep = new("mu", "Pa s", "dynamic viscosity of the liquid");
 
+    internal static readonly Symbol PetroleumStep = new(
+        "cp",
+        "J/(kg K)",
+        "heat capacity of a petroleum liquid, an estimate"
+    );
+
+    internal static readonly DataSource PetroleumHeatCapacitySource = new(
+        "NBS-MP97",
+        "specific heat of liquid petroleum products"
+    );
+
+    /// <summary>Heat capacity of a petroleum liquid: 4186.8 (0.4024 + 0.00081 t) / sqrt(d).</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="relativeDensity">Density at 60 degrees Fahrenheit over that of water; 0.64 to 0.97.</param>
+    /// <param name="celsius">In degrees Celsius, -20 to 200.</param>
+    /// <returns>The heat capacity, in J/(kg K).</returns>
+    /// <remarks>Within about 5 %. Source: [NBS-MP97] specific heat of liquid petroleum products.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T PetroleumHeatCapacity<T>(T relativeDensity, T celsius)
+        where T : struct, IScalar<T> =>
+        T.Step(
+            4186.8 * (0.4024 + (0.00081 * celsius)) / T.Sqrt(relativeDensity),
+            PetroleumStep,
+            PetroleumHeatCapacitySource
+        );
+
     /// <summary>
     /// Dynamic viscosity, ln mu = c1 + c2/T + c3 ln T + c4 T^c5. Source: [Perry-2008] table 2-313, equation 101.
     /// </summary>

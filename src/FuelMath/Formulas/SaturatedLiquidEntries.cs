@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 internal static class SaturatedLiquidEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [Viscosity(), HeatCapacity(), HeatCapacityNearCritical()];
+    [PetroleumHeatCapacity(), Viscosity(), HeatCapacity(), HeatCapacityNearCritical()];
 
     private static FormulaInfo Viscosity() =>
         FormulaInfo.Of(
@@ -133,5 +133,29 @@ internal static class SaturatedLiquidEntries
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> =>
             SaturatedLiquid.HeatCapacityNearCritical(MolarMass, CriticalTemperature, C1, C2, C3, C4, a[0]);
+    }
+
+    private static FormulaInfo PetroleumHeatCapacity() =>
+        FormulaInfo.Of(
+            default(PetroleumHeatCapacityFormula),
+            "SaturatedLiquid.PetroleumHeatCapacity",
+            "The heat capacity of a petroleum liquid, an estimate",
+            FormulaTopic.Liquids,
+            [
+                K.Number.Within(0.64, 0.97).Given("relativeDensity", "d", "density over that of water", 0.68, 0.9),
+                K.Celsius.Within(-20, 200).Given("celsius", "t", "temperature in degrees Celsius", -20, 100),
+            ],
+            [],
+            [],
+            K.SpecificHeat.Gives(SaturatedLiquid.PetroleumStep),
+            [SaturatedLiquid.PetroleumHeatCapacitySource],
+            new([0.7207092, 20], 2064.4, 1e-4, new DataSource("NBS-MP97", "720 kg/m3, evaluated apart, five digits"))
+        );
+
+    private readonly struct PetroleumHeatCapacityFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => SaturatedLiquid.PetroleumHeatCapacity(a[0], a[1]);
     }
 }

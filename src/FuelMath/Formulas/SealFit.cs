@@ -15,7 +15,11 @@ public static class SealFit
 
     internal static readonly DataSource SqueezeSource = new("SAE-AS4716", "appendix A");
 
-    internal static readonly DataSource FillSource = new("Definition", "areas of a circle and a rectangle");
+    internal static readonly DataSource FillSource = new("Definition", "volumes");
+
+    internal static readonly DataSource RingVolumeSource = new("Definition", "volume of a torus");
+
+    internal static readonly DataSource GrooveVolumeSource = new("Definition", "volume of a hollow cylinder");
 
     // The standard rounds its coefficients, so that its pieces miss each other by a little, and a result that moves by rounding
     // would jump. Nothing jumps here: the pieces change over where they meet.
@@ -77,15 +81,44 @@ public static class SealFit
     public static T Squeeze<T>(T room, T section)
         where T : struct, IScalar<T> => T.Step(1 - (room / section), Symbols.Squeeze, SqueezeSource);
 
-    /// <summary>How much of a rectangular groove the ring fills: pi/4 section^2 / (room width).</summary>
+    /// <summary>The volume of a ring: pi^2/4 W^2 (d + W).</summary>
     /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="section">Cross-section of the ring as it sits, m.</param>
-    /// <param name="room">Depth of the groove with its gap, m; greater than zero.</param>
-    /// <param name="width">Width of the groove, m; greater than zero.</param>
-    /// <returns>The fill.</returns>
-    /// <remarks>Source: [Definition] areas of a circle and a rectangle.</remarks>
+    /// <param name="insideDiameter">Inside diameter d, m.</param>
+    /// <param name="section">Cross-section W, m.</param>
+    /// <returns>The volume, m3.</returns>
+    /// <remarks>Stretching and pressing move it and do not change it. Source: [Definition] volume of a torus.</remarks>
     [MethodImpl(Inline)]
-    public static T Fill<T>(T section, T room, T width)
+    public static T RingVolume<T>(T insideDiameter, T section)
         where T : struct, IScalar<T> =>
-        T.Step(Math.PI / 4 * section * section / (room * width), Symbols.GrooveFill, FillSource);
+        T.Step(
+            Math.PI * Math.PI / 4 * section * section * (insideDiameter + section),
+            Symbols.RingVolume,
+            RingVolumeSource
+        );
+
+    /// <summary>The volume between two diameters: pi/4 (do^2 - di^2) b.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="innerDiameter">Inner diameter di, m.</param>
+    /// <param name="outerDiameter">Outer diameter do, m; more than the inner.</param>
+    /// <param name="length">Length b along the axis, m.</param>
+    /// <returns>The volume, m3.</returns>
+    /// <remarks>Source: [Definition] volume of a hollow cylinder.</remarks>
+    [MethodImpl(Inline)]
+    public static T GrooveVolume<T>(T innerDiameter, T outerDiameter, T length)
+        where T : struct, IScalar<T> =>
+        T.Step(
+            Math.PI / 4 * (outerDiameter - innerDiameter) * (outerDiameter + innerDiameter) * length,
+            Symbols.GrooveVolume,
+            GrooveVolumeSource
+        );
+
+    /// <summary>How much of its groove a ring fills: its volume over that of the groove.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="ringVolume">Volume of the ring as it is now, swollen or warm, m3.</param>
+    /// <param name="grooveVolume">Volume of the groove with the gap that closes it, m3; greater than zero.</param>
+    /// <returns>The fill; at one the rubber, which does not compress, has no room left.</returns>
+    /// <remarks>Source: [Definition] volumes.</remarks>
+    [MethodImpl(Inline)]
+    public static T Fill<T>(T ringVolume, T grooveVolume)
+        where T : struct, IScalar<T> => T.Step(ringVolume / grooveVolume, Symbols.GrooveFill, FillSource);
 }

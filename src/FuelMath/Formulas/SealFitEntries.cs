@@ -9,7 +9,8 @@ namespace FuelMath.Formulas;
 /// <summary>The entries of <see cref="SealFit"/> in the catalogue.</summary>
 internal static class SealFitEntries
 {
-    internal static ImmutableArray<FormulaInfo> All { get; } = [Stretch(), SectionReduction(), Squeeze(), Fill()];
+    internal static ImmutableArray<FormulaInfo> All { get; } =
+    [RingVolume(), GrooveVolume(), Fill(), Stretch(), SectionReduction(), Squeeze()];
 
     private static FormulaInfo Stretch() =>
         FormulaInfo.Of(
@@ -85,6 +86,65 @@ internal static class SealFitEntries
             where T : struct, IScalar<T> => SealFit.Squeeze(a[0], a[1]);
     }
 
+    private static FormulaInfo RingVolume() =>
+        FormulaInfo.Of(
+            default(RingVolumeFormula),
+            "SealFit.RingVolume",
+            "The volume of an O-ring",
+            FormulaTopic.Seals,
+            [
+                K.Length.Given("insideDiameter", "d", "inside diameter", 0.005, 0.03),
+                K.Length.Given("section", "w", "cross-section", 0.001, 0.006),
+            ],
+            [],
+            [],
+            K.SmallVolume.Gives(Symbols.RingVolume),
+            [SealFit.RingVolumeSource],
+            new(
+                [0.01, 0.002],
+                1.1843525281307229e-07,
+                1e-13,
+                new DataSource("Definition", "twelve cubic millimeters times the square of pi, by hand")
+            )
+        );
+
+    private readonly struct RingVolumeFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => SealFit.RingVolume(a[0], a[1]);
+    }
+
+    private static FormulaInfo GrooveVolume() =>
+        FormulaInfo.Of(
+            default(GrooveVolumeFormula),
+            "SealFit.GrooveVolume",
+            "The volume between two diameters",
+            FormulaTopic.Seals,
+            [
+                K.Length.Given("innerDiameter", "di", "inner diameter", 0.005, 0.03),
+                K.Length.Given("outerDiameter", "do", "outer diameter", 0.031, 0.06),
+                K.Length.Given("length", "b", "length along the axis", 0.001, 0.006),
+            ],
+            [],
+            [],
+            K.SmallVolume.Gives(Symbols.GrooveVolume),
+            [SealFit.GrooveVolumeSource],
+            new(
+                [0.0102, 0.0134, 0.0028],
+                1.6607715403937082e-07,
+                1e-13,
+                new DataSource("Definition", "a quarter of pi times 75.52 times 2.8, by hand")
+            )
+        );
+
+    private readonly struct GrooveVolumeFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => SealFit.GrooveVolume(a[0], a[1], a[2]);
+    }
+
     private static FormulaInfo Fill() =>
         FormulaInfo.Of(
             default(FillFormula),
@@ -92,26 +152,20 @@ internal static class SealFitEntries
             "How much of its groove an O-ring fills",
             FormulaTopic.Seals,
             [
-                K.Length.Given("section", "w", "cross-section of the ring as it sits", 0.001, 0.006),
-                K.Length.Given("room", "h", "depth of the groove with its gap", 0.0005, 0.005),
-                K.Length.Given("width", "b", "width of the groove", 0.001, 0.01),
+                K.SmallVolume.Within(1e-15, 1).Given("ringVolume", Symbols.RingVolume, 1e-8, 6e-7),
+                K.SmallVolume.Within(1e-15, 1).Given("grooveVolume", Symbols.GrooveVolume, 1e-8, 6e-7),
             ],
             [],
             [],
-            K.Fraction.Gives(Symbols.GrooveFill),
+            K.Number.Gives(Symbols.GrooveFill),
             [SealFit.FillSource],
-            new(
-                [0.002, 0.0016, 0.0028],
-                0.701248360176293,
-                1e-13,
-                new DataSource("Definition", "pi square millimeters over 4.48, by hand")
-            )
+            new([9e-8, 12e-8], 0.75, 1e-14, new DataSource("Definition", "three quarters"))
         );
 
     private readonly struct FillFormula : IFormula
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => SealFit.Fill(a[0], a[1], a[2]);
+            where T : struct, IScalar<T> => SealFit.Fill(a[0], a[1]);
     }
 }

@@ -162,6 +162,12 @@ public static class Symbols
     /// <summary>A result: squeeze of a section.</summary>
     public static Symbol Squeeze { get; } = new("S", "", "squeeze of the section");
 
+    /// <summary>Volume of a sealing ring.</summary>
+    public static Symbol RingVolume { get; } = new("Vr", "m3", "volume of the ring");
+
+    /// <summary>Volume of a sealing ring's groove.</summary>
+    public static Symbol GrooveVolume { get; } = new("Vg", "m3", "volume of the groove");
+
     /// <summary>A result: fill of a groove.</summary>
     public static Symbol GrooveFill { get; } = new("F", "", "fill of the groove");
 }

@@ -9,7 +9,8 @@ namespace FuelMath.Formulas;
 /// <summary>The entries of <see cref="VaporPressure"/> in the catalogue.</summary>
 internal static class VaporPressureEntries
 {
-    internal static ImmutableArray<FormulaInfo> All { get; } = [FromReid(), Antoine(), Wagner(), WagnerOriginal()];
+    internal static ImmutableArray<FormulaInfo> All { get; } =
+    [GasolineWithEthanol(), FromReid(), Antoine(), Wagner(), WagnerOriginal()];
 
     private static FormulaInfo FromReid() =>
         FormulaInfo.Of(
@@ -159,5 +160,41 @@ internal static class VaporPressureEntries
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> =>
             VaporPressure.WagnerOriginal(CriticalTemperature, CriticalPressure, A, B, C, D, a[0]);
+    }
+
+    private static FormulaInfo GasolineWithEthanol() =>
+        FormulaInfo.Of(
+            default(GasolineWithEthanolFormula),
+            "VaporPressure.GasolineWithEthanol",
+            "The vapor pressure of gasoline with ethanol, an estimate",
+            FormulaTopic.Vapor,
+            [
+                K.Fraction.Given("ethanolFraction", "xe", "mole fraction of ethanol in the liquid", 0.01, 0.99),
+                K.AbsolutePressure.Within(1, 1e7).Given("ethanolPressure", "pe", "vapor pressure of ethanol", 2e3, 2e5),
+                K
+                    .AbsolutePressure.Within(1, 1e7)
+                    .Given("gasolinePressure", "pg", "vapor pressure of the gasoline by itself", 2e4, 4e5),
+                K.Temperature.Within(273.15, 393.15).Given("temperature", Symbols.AbsoluteTemperature, 280, 390),
+            ],
+            [],
+            [],
+            K.AbsolutePressure.Gives(VaporPressure.BlendPressure),
+            [VaporPressure.GasolineWithEthanolSource, new DataSource("ChemSep-IPD", "Wilson constants")],
+            new(
+                [0.1912, 16.05e3, 66e3, 310.95],
+                73.2e3,
+                0.02,
+                new DataSource(
+                    "ChemSep-IPD",
+                    "10 % of ethanol by volume, calculation with eight hydrocarbons, judged 3 kPa"
+                )
+            )
+        );
+
+    private readonly struct GasolineWithEthanolFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => VaporPressure.GasolineWithEthanol(a[0], a[1], a[2], a[3]);
     }
 }

@@ -4,51 +4,65 @@ using FuelMath.Sources;
 namespace FuelMath.Fuels;
 
 /// <summary>
-/// Isothermal bulk moduli of pure liquids, the inverse of their compressibilities. Source: [CRC-Handbook] pressure and
-/// temperature dependence of liquid density.
+/// Isothermal bulk moduli of pure liquids, by their equations of state at atmospheric pressure, or at saturation above the
+/// boiling point; and of gasolines.
 /// </summary>
 internal static class BulkModuli
 {
-    private const string Place = "pressure and temperature dependence of liquid density";
+    private const string Place = "equation of state, evaluated";
+    private const double LowestGasolineCelsius = 0;
+    private const double HighestGasolineCelsius = 80;
 
-    /// <summary>From 12.14 to 13.83 e-4/MPa at 20 and 40 °C. Source: [CRC-Handbook] liquid density.</summary>
-    internal static LiquidBulkModulus Methanol { get; } = Of((20, 12.14e-10), (40, 13.83e-10));
+    /// <summary>Source: [DeReuck-1993] equation of state.</summary>
+    internal static LiquidBulkModulus Methanol { get; } =
+        Of("DeReuck-1993", (-20, 1.0654), (0, 0.9346), (20, 0.8184), (40, 0.7129), (60, 0.6147), (100, 0.4306));
 
-    /// <summary>From 11.19 to 15.93 e-4/MPa at 20 and 70 °C. Source: [CRC-Handbook] liquid density, from memory.</summary>
-    internal static LiquidBulkModulus Ethanol { get; } = Of((20, 11.19e-10), (70, 15.93e-10));
+    /// <summary>Source: [Schroeder-2014] equation of state.</summary>
+    internal static LiquidBulkModulus Ethanol { get; } =
+        Of("Schroeder-2014", (-20, 1.1545), (0, 1.0136), (20, 0.8882), (40, 0.7739), (60, 0.6666), (100, 0.4626));
 
-    /// <summary>From 8.96 to 11.0 e-4/MPa at 20 and 50 °C. Source: [CRC-Handbook] liquid density, from memory.</summary>
-    internal static LiquidBulkModulus Toluene { get; } = Of((20, 8.96e-10), (50, 11.0e-10));
+    /// <summary>Source: [Lemmon-2006] equation of state.</summary>
+    internal static LiquidBulkModulus Toluene { get; } =
+        Of("Lemmon-2006", (-20, 1.4806), (15, 1.1659), (25, 1.0862), (40, 0.9742), (60, 0.8377));
 
-    /// <summary>1.3 GPa, about room temperature. Source: [Engineering-ToolBox] page d_585, bulk moduli.</summary>
-    internal static LiquidBulkModulus Gasoline { get; } =
+    /// <summary>Source: [Span-2003] equation of state.</summary>
+    internal static LiquidBulkModulus NHeptane { get; } =
+        Of("Span-2003", (-20, 0.9791), (0, 0.8392), (20, 0.7147), (40, 0.6036), (80, 0.4158), (100, 0.3366));
+
+    /// <summary>Source: [Blackham-Lemmon-IC8] equation of state.</summary>
+    internal static LiquidBulkModulus IsoOctane { get; } =
+        Of(
+            "Blackham-Lemmon-IC8",
+            (-20, 0.9374),
+            (0, 0.8003),
+            (25, 0.6500),
+            (40, 0.5700),
+            (60, 0.4739),
+            (80, 0.3887),
+            (100, 0.3133)
+        );
+
+    /// <summary>A gasoline: between the equation for petroleum liquids and an ideal mixture. Source: [API-MPMS-11.2.1M] equation for F.</summary>
+    /// <param name="at15">Density at 15 °C, in kg/m³.</param>
+    internal static LiquidBulkModulus Gasoline(double at15) =>
         new(
             new TemperatureLaw(
                 "Bulk modulus",
-                SiUnits.KelvinsFromCelsius(15),
-                SiUnits.KelvinsFromCelsius(25),
-                new ConstantLaw(1.3e9),
-                [new DataSource("Engineering-ToolBox", "page d_585, bulk moduli")],
+                SiUnits.KelvinsFromCelsius(LowestGasolineCelsius),
+                SiUnits.KelvinsFromCelsius(HighestGasolineCelsius),
+                new PetroleumLaws.GasolineModulus(at15),
+                [new DataSource("API-MPMS-11.2.1M", "equation for F")],
                 [
-                    "Bulk modulus of gasoline: one table says 1.3 GPa, its range for petrol 1.07 to 1.49 GPa, and neither says "
-                        + "whether of a slow or of a quick change.",
+                    "Bulk modulus of gasoline: the mean of an upper and a lower estimate, which lie 10 % from it at 0 °C, 11 % at "
+                        + "20 °C, 13 % at 40 °C and 20 % at 80 °C.",
                 ]
             )
         );
 
-    internal static LiquidBulkModulus NoFigure { get; } =
-        LiquidBulkModulus.Unknown("no figure with a source is at hand.");
-
-    private static LiquidBulkModulus Of(
-        (double Celsius, double Compressibility) cold,
-        (double Celsius, double Compressibility) hot
-    ) =>
+    private static LiquidBulkModulus Of(string key, params (double Celsius, double Gigapascals)[] points) =>
         LiquidBulkModulus.FromPoints(
-            [
-                SiUnits.Temperature(SiUnits.KelvinsFromCelsius(cold.Celsius)),
-                SiUnits.Temperature(SiUnits.KelvinsFromCelsius(hot.Celsius)),
-            ],
-            [SiUnits.Pressure(1 / cold.Compressibility), SiUnits.Pressure(1 / hot.Compressibility)],
-            new DataSource("CRC-Handbook", Place)
+            points.Select(p => SiUnits.Temperature(SiUnits.KelvinsFromCelsius(p.Celsius))),
+            points.Select(p => SiUnits.Pressure(1e9 * p.Gigapascals)),
+            new DataSource(key, Place)
         );
 }

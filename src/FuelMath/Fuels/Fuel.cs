@@ -10,11 +10,8 @@ namespace FuelMath.Fuels;
 
 /// <summary>A liquid that an engine burns or a bench pumps: what it is made of and how it behaves with temperature.</summary>
 /// <remarks>
-/// <para>
-/// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
-/// describe your own. Each property has its range of temperature and refuses outside it.
-/// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or describe
+/// your own. Each property has its range of temperature and refuses outside it. Immutable; equality is by reference.
 /// </remarks>
 public sealed class Fuel
 {
@@ -138,6 +135,9 @@ public sealed class Fuel
     /// <summary>How it was made, so that it can be written down; null when it was described by its properties.</summary>
     internal FuelRecipe? Recipe { get; init; }
 
+    /// <summary>What in it gives off vapor in a known way; empty where that is not known.</summary>
+    internal ImmutableArray<VaporPart> Volatiles { get; init; } = [];
+
     /// <summary>The stoichiometric air-fuel ratio by mass with <see cref="AirModel.StandardDry"/>.</summary>
     public AirFuelRatio StoichiometricRatio => StoichiometricRatioWith(AirModel.StandardDry);
 
@@ -236,7 +236,7 @@ public sealed class Fuel
     /// <param name="name">The new name; not blank.</param>
     /// <param name="vaporPressure">Its vapor pressure, measured on this very blend.</param>
     /// <returns>The fuel.</returns>
-    /// <remarks>The only way for a blend with alcohol, whose vapor pressure does not follow from its parts.</remarks>
+    /// <remarks>The only way for blends with other alcohols than ethanol. Blended further, it is not known again.</remarks>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="vaporPressure"/> is null.</exception>
     public Fuel WithVaporPressure(string name, LiquidVaporPressure vaporPressure) =>
@@ -294,5 +294,6 @@ public sealed class Fuel
             BulkModulus = bulkModulus,
             Oil = oil,
             Recipe = recipe,
+            Volatiles = ReferenceEquals(vaporPressure, VaporPressure) ? Volatiles : [],
         };
 }

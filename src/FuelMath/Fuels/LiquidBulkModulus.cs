@@ -8,7 +8,9 @@ namespace FuelMath.Fuels;
 
 /// <summary>Bulk modulus of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
 /// <remarks>
-/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 20 to 35 % higher; tables in use mix the two. Immutable and safe to share between threads; equality is by reference.
+/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 19 to 23 % higher for alcohols and
+/// 27 to 33 % for hydrocarbons; tables in use mix the two. Immutable and safe to share between threads; equality is by
+/// reference.
 /// </remarks>
 public sealed class LiquidBulkModulus
 {
@@ -80,6 +82,16 @@ public sealed class LiquidBulkModulus
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public Pressure BulkModulusAt(Temperature temperature) => SiUnits.Pressure(Known.At(temperature));
+
+    /// <summary>
+    /// How far the bulk modulus at a temperature may be off, either way, as a share of it, where it is an estimate of known
+    /// size; zero where it is published or measured.
+    /// </summary>
+    /// <param name="temperature">Inside the range.</param>
+    /// <returns>The share, zero or more.</returns>
+    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="InvalidOperationException">It is not known.</exception>
+    public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));
 
     /// <summary>How the bulk modulus at a temperature was made: formula, numbers put in, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>

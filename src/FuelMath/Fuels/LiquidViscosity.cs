@@ -89,7 +89,7 @@ public sealed class LiquidViscosity
 
     /// <summary>
     /// Viscosity of an oil from the two kinematic viscosities on its data sheet, from −10 °C to 90 °C; below 40 °C the
-    /// line is carried on beyond its points and the result is labelled as an estimate. Source: [ASTM-D341] equation 1.
+    /// line is carried on beyond its points and the result is labeled as an estimate. Source: [ASTM-D341] equation 1.
     /// </summary>
     /// <param name="at40Celsius">Kinematic viscosity at 40 °C; above that at 100 °C.</param>
     /// <param name="at100Celsius">Kinematic viscosity at 100 °C, 2 mm²/s or more.</param>

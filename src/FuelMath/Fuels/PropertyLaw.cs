@@ -10,6 +10,9 @@ internal abstract class PropertyLaw
     internal abstract T At<T>(T kelvins)
         where T : struct, IScalar<T>;
 
+    /// <summary>How far the property may be off where the law is an estimate of known size, as a share of it; else zero.</summary>
+    internal virtual double ErrorAt(double kelvins) => 0;
+
     /// <summary>Refuses a temperature at which the law does not hold although it lies in the range.</summary>
     internal virtual void Check(double kelvins) { }
 }

@@ -6,14 +6,18 @@ namespace FuelMath.Fuels;
 
 /// <summary>Coefficients of a pure substance, as printed, and the laws made of them.</summary>
 /// <remarks>
-/// The declared range is −40 °C to 100 °C, or less where a table ends before. Density, viscosity and heat capacity:
-/// Source: [Perry-2008] tables 2-32, 2-313 and 2-153. Vapor pressure: Source: [Poling-2001] appendix A, Wagner constants,
+/// The declared range is −40 °C to 100 °C, or less where a table ends before; that of the vapor pressure goes to 120 °C.
+/// Density, viscosity and heat capacity: Source: [Perry-2008] tables 2-32, 2-313 and 2-153, the densities anchored at those
+/// of an equation of state, because the table runs 0.2 to 0.4 % high. Vapor pressure: Source: [Poling-2001] appendix A, Wagner constants,
 /// or Source: [McGarry-1983] Wagner constants.
 /// </remarks>
 internal sealed class PureComponent
 {
     internal const double LowestCelsius = -40;
     internal const double HighestCelsius = 100;
+
+    /// <summary>The Wagner equations hold to the critical point; hot fuel under pressure needs them past 100 °C.</summary>
+    internal const double HighestVaporCelsius = 120;
 
     private static readonly DataSource Densities = new("Perry-2008", "table 2-32");
     private static readonly DataSource Viscosities = new("Perry-2008", "table 2-313");
@@ -28,6 +32,12 @@ internal sealed class PureComponent
 
     /// <summary>C1 in mol/dm³ as printed, C2, C3 in K, C4.</summary>
     internal required (double C1, double C2, double C3, double C4) DensityCoefficients { get; init; }
+
+    /// <summary>Densities of the equation of state, in °C and kg/m³, which the coefficients are anchored at; none, and they stand alone.</summary>
+    internal (double Celsius, double Density)[] Anchors { get; init; } = [];
+
+    /// <summary>The equation of state that the anchors come from.</summary>
+    internal string AnchorKey { get; init; } = "";
 
     /// <summary>C1 to C5, mu in Pa s.</summary>
     internal required (double C1, double C2, double C3, double C4, double C5) ViscosityCoefficients { get; init; }
@@ -64,9 +74,16 @@ internal sealed class PureComponent
     private static double High => SiUnits.KelvinsFromCelsius(HighestCelsius);
 
     internal LiquidDensity Density() =>
-        new(new TemperatureLaw("Density", Low, High, new PureLaws.Density(this), [Densities], []));
-
-    internal double DensityAt(double kelvins) => new PureLaws.Density(this).At(new Real(kelvins)).Value;
+        new(
+            new TemperatureLaw(
+                "Density",
+                Low,
+                High,
+                new PureLaws.AnchoredDensity(this, AnchorKey),
+                [Densities, new DataSource(AnchorKey, "equation of state, evaluated")],
+                []
+            )
+        );
 
     internal LiquidViscosity Viscosity() =>
         new(
@@ -85,7 +102,7 @@ internal sealed class PureComponent
             new TemperatureLaw(
                 "Vapor pressure",
                 Math.Max(Low, WagnerFrom),
-                High,
+                SiUnits.KelvinsFromCelsius(HighestVaporCelsius),
                 new PureLaws.VaporPressure(this),
                 [IsOldWagner ? OldPressures : Pressures],
                 []

@@ -2,6 +2,7 @@ using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 using FuelMath.Sources;
+using FuelMath.Tables;
 
 namespace FuelMath.Fuels;
 
@@ -11,12 +12,18 @@ internal static class PureLaws
     private static readonly Symbol JoinedStep = new(
         "rhoj",
         "kg/m3",
-        "density of ethanol: table, or handbook joined on above it"
+        "density of ethanol: table, or anchored handbook joined on above it"
     );
 
     private static readonly DataSource JoinedSource = new(
         "OIML-R22",
-        "formula at 100 %; above 40 degrees Celsius [Perry-2008] table 2-32"
+        "formula at 100 %; above 40 degrees Celsius [Schroeder-2014] equation of state"
+    );
+
+    private static readonly Symbol AnchoredStep = new(
+        "rhoa",
+        "kg/m3",
+        "density of the handbook, anchored at the equation of state"
     );
 
     internal sealed class Density(PureComponent of) : PropertyLaw
@@ -92,14 +99,43 @@ internal static class PureLaws
                 );
     }
 
-    /// <summary>Ethanol: the alcohol table to its end, then the shape of the handbook's density joined on.</summary>
-    internal sealed class JoinedDensity(PureComponent above, double joinKelvins, double scale) : PropertyLaw
+    /// <summary>The shape of the handbook, scaled to the densities of an equation of state; below the first of them by its factor.</summary>
+    internal sealed class AnchoredDensity : PropertyLaw
     {
+        private readonly Density shape;
+        private readonly Curve factor;
+        private readonly DataSource source;
+
+        internal AnchoredDensity(PureComponent of, string key)
+        {
+            shape = new(of);
+            double[] kelvins = [.. of.Anchors.Select(a => SiUnits.KelvinsFromCelsius(a.Celsius))];
+            factor = new(
+                "Density over that of the handbook",
+                "T in K",
+                kelvins,
+                kelvins.Select((k, i) => of.Anchors[i].Density / shape.At(new Real(k)).Value),
+                OutsideRange.HoldEnds
+            );
+            source = new(key, "equation of state, evaluated");
+        }
+
+        internal override T At<T>(T kelvins) => T.Step(shape.At(kelvins) * factor.Read(kelvins), AnchoredStep, source);
+    }
+
+    /// <summary>Ethanol: the alcohol table to its end, then the handbook anchored at it and at the equation of state.</summary>
+    internal sealed class JoinedDensity(PureComponent above, double joinKelvins) : PropertyLaw
+    {
+        private readonly AnchoredDensity hot = new(above, above.AnchorKey);
+
         internal override T At<T>(T kelvins)
         {
             T table = ThermalExpansion.EthanolDensity(kelvins - SiUnits.KelvinsFromCelsius(0));
-            T handbook = scale * new Density(above).At(kelvins);
-            return T.Step(T.Select(T.Less(T.Of(joinKelvins), kelvins), handbook, table), JoinedStep, JoinedSource);
+            return T.Step(
+                T.Select(T.Less(T.Of(joinKelvins), kelvins), hot.At(kelvins), table),
+                JoinedStep,
+                JoinedSource
+            );
         }
     }
 }

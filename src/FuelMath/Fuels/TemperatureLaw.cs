@@ -79,6 +79,12 @@ internal sealed class TemperatureLaw
     internal T Read<T>(T kelvins)
         where T : struct, IScalar<T> => law.At(kelvins);
 
+    /// <summary>How far the value at a temperature may be off, as a share of it; zero where the law is no estimate.</summary>
+    internal double ErrorAt(Temperature temperature) => law.ErrorAt(Inside(temperature));
+
+    /// <summary>The same at a temperature that is known to lie inside.</summary>
+    internal double ErrorAtKelvins(double kelvins) => law.ErrorAt(Math.Clamp(kelvins, Lowest, Highest));
+
     /// <summary>How the value at a temperature was made.</summary>
     internal Working WorkingAt(Temperature temperature)
     {

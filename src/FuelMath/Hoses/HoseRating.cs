@@ -16,7 +16,7 @@ namespace FuelMath.Hoses;
 /// unknown, and asking is an error.
 /// </para>
 /// <para>
-/// Caution: a hose that is too hot, bent too tight or over its pressure bursts, and pressurised fuel sprays and ignites.
+/// Caution: a hose that is too hot, bent too tight or over its pressure bursts, and pressurized fuel sprays and ignites.
 /// </para>
 /// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>

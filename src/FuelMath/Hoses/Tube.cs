@@ -15,7 +15,7 @@ namespace FuelMath.Hoses;
 /// any thickness (Lamé); for a wall thinner than a tenth of the bore they agree with the thin-wall rules. Flares, bends,
 /// scratches, fatigue and corrosion are not counted: they belong into the allowed stress.
 /// </para>
-/// <para>Caution: relieve the pressure before opening a line; pressurised fuel sprays and ignites.</para>
+/// <para>Caution: relieve the pressure before opening a line; pressurized fuel sprays and ignites.</para>
 /// <para>Source: [Timoshenko-1956] thick-walled cylinder.</para>
 /// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>

@@ -8,7 +8,7 @@ namespace FuelMath.Regulators;
 /// <remarks>
 /// With the hose off ambient pressure acts on the diaphragm, so that rail pressure is the set difference plus the slope at the
 /// flow that was bypassed, less what the return line takes. Plug the hose: the engine must not draw air through it.
-/// Caution: pressurised fuel; look at a gauge that is fitted before the engine runs.
+/// Caution: pressurized fuel; look at a gauge that is fitted before the engine runs.
 /// Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class RegulatorObservation

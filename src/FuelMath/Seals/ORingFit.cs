@@ -36,7 +36,8 @@ public sealed class ORingFit
         (Ring, Gland, State) = (ring, gland, state);
         Squeeze = new(Of(m => SealFit.Squeeze(new Real(Room(m)), Section(m)).Value));
         Stretch = new(Of(m => StretchOf(m).Value));
-        Fill = new(Of(m => SealFit.Fill(Section(m), new Real(Room(m)), new Real(m[4] * State.MetalFactor)).Value));
+        Fill = new(Of(FillOf));
+        Oversize = new(Of(OversizeOf));
     }
 
     /// <summary>The ring.</summary>
@@ -54,8 +55,14 @@ public sealed class ORingFit
     /// <summary>By how much the ring is stretched on what it sits on; negative where it sits loose.</summary>
     public RatioBand Stretch { get; }
 
-    /// <summary>How much of the groove it fills.</summary>
+    /// <summary>How much of the groove it fills, by volume: stretch and squeeze do not change a ring's volume, swelling does.</summary>
     public RatioBand Fill { get; }
+
+    /// <summary>
+    /// By how much it is larger than what it goes on or into, negative where it is not. Radial: its inside diameter over the
+    /// diameter that it sits on. Face: its outside diameter over that of the groove.
+    /// </summary>
+    public RatioBand Oversize { get; }
 
     /// <summary>The squeeze on the side where an inner part that stands off center leaves the most room.</summary>
     /// <param name="offset">How far its axis stands from that of the outer part; not negative.</param>
@@ -84,6 +91,26 @@ public sealed class ORingFit
         Spread.Of(result, Ring.InsideDiameter, Ring.CrossSection, Gland.Inner, Gland.Outer, Gland.Width);
 
     private double Room(double[] m) => Gland.Room(m[2], m[3]) * State.MetalFactor;
+
+    private double FillOf(double[] m)
+    {
+        Real ring = SealFit.RingVolume(new Real(m[0] * State.RingFactor), new Real(m[1] * State.RingFactor));
+        (double inner, double outer, double length) =
+            Gland.Kind == GlandKind.Face ? (m[2], m[2] + (2 * m[4]), m[3]) : (m[2], m[3], m[4]);
+        Real groove = SealFit.GrooveVolume(
+            new Real(inner * State.MetalFactor),
+            new Real(outer * State.MetalFactor),
+            new Real(length * State.MetalFactor)
+        );
+        return SealFit.Fill(ring, groove).Value;
+    }
+
+    private double OversizeOf(double[] m)
+    {
+        (double ring, double seat) =
+            Gland.Kind == GlandKind.Face ? (m[0] + (2 * m[1]), m[2] + (2 * m[4])) : (m[0], m[2]);
+        return (ring * State.RingFactor / (seat * State.MetalFactor)) - 1;
+    }
 
     private Real StretchOf(double[] m) =>
         SealFit.Stretch(new Real(m[2] * State.MetalFactor), new Real(m[0] * State.RingFactor));

@@ -1,12 +1,21 @@
 using System.Collections.Immutable;
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Sources;
 
 namespace FuelMath.Seals;
 
 /// <summary>What there is to say of an O-ring in its groove.</summary>
 internal static class SealFindings
 {
+    /// <summary>A ring that is pressed together around its circumference by more than this buckles. Source: [Common-practice] O-ring design guides.</summary>
+    private const double MostOversize = 0.03;
+
+    private static readonly DataSource Oversize = new(
+        "Common-practice",
+        "ring larger than its seat, O-ring design guides"
+    );
+
     internal static ImmutableArray<Finding> Of(ORingFit fit, SealLimits limits)
     {
         var found = ImmutableArray.CreateBuilder<Finding>();
@@ -69,6 +78,22 @@ internal static class SealFindings
                 fit.Stretch,
                 $"at most {RatioBand.Show(limits.GreatestStretch.InSi())}",
                 "It thins and ages sooner. A ring of the next larger inside diameter."
+            );
+        }
+
+        if (fit.Oversize.Si.WorstGreatest > MostOversize)
+        {
+            found.Add(
+                new(
+                    FindingCode.SealOversize,
+                    fit.Oversize.Si.Nominal > MostOversize ? Severity.Danger : Severity.Warning,
+                    ring,
+                    $"{ring} is too large for its groove",
+                    fit.Oversize.ToString(),
+                    $"at most {RatioBand.Show(MostOversize)}",
+                    Oversize,
+                    "It buckles, is pinched and cut when the parts go together, and then leaks. A ring of the next smaller inside diameter."
+                )
             );
         }
 

@@ -9,7 +9,8 @@ namespace FuelMath.Systems;
 /// <summary>At which temperature the fuel at a node would boil under the pressure there: the margin of a hot soak.</summary>
 /// <remarks>
 /// After switch-off the engine warms what stands in the rail while its pressure leaks away: both the pressure of the state and
-/// ambient pressure are told. Gasoline gives off bubbles before it boils: keep a margin. Immutable; equality is by reference.
+/// ambient pressure are told. Above 37.8 °C a gasoline's vapor pressure is an estimate, which reads low: <see
+/// cref="MarginError"/> has its size. Gasoline gives off bubbles before it boils: keep a margin. Immutable; equality is by reference.
 /// </remarks>
 public sealed class HotSoak
 {
@@ -18,9 +19,11 @@ public sealed class HotSoak
         AbsolutePressure pressure,
         Temperature fuel,
         Temperature? boils,
-        Temperature? whenRelieved
+        Temperature? whenRelieved,
+        TemperatureDelta? marginError
     )
     {
+        MarginError = marginError;
         Node = node;
         Pressure = pressure;
         BoilingTemperature = boils;
@@ -43,6 +46,12 @@ public sealed class HotSoak
     /// <summary>Boiling temperature less the fuel's temperature in the state; null where the former is.</summary>
     public TemperatureDelta? Margin { get; }
 
+    /// <summary>
+    /// By how much the margin may be told too great, where the vapor pressure there is an estimate of known size; zero where it
+    /// is published or measured; null where the margin is.
+    /// </summary>
+    public TemperatureDelta? MarginError { get; }
+
     /// <summary>Looks at every node of a solved system.</summary>
     /// <param name="system">The system.</param>
     /// <param name="state">A state of it.</param>
@@ -61,15 +70,28 @@ public sealed class HotSoak
             .. system.Plan.Nodes.Select(n =>
             {
                 AbsolutePressure pressure = state.PressureAt(n.Name).ToAbsolute(ambient);
+                Temperature? boils = Boils(system.Fuel, state.Point.Fuel, pressure);
                 return new HotSoak(
                     n.Name,
                     pressure,
                     state.Point.Fuel,
-                    Boils(system.Fuel, state.Point.Fuel, pressure),
-                    relieved
+                    boils,
+                    relieved,
+                    boils is { } told ? ErrorOf(system.Fuel, state.Point.Fuel, pressure, told) : null
                 );
             }),
         ];
+    }
+
+    /// <summary>A vapor pressure that is higher by its error boils where the one that is told is lower by it.</summary>
+    private static TemperatureDelta ErrorOf(Fuel fuel, Temperature now, AbsolutePressure pressure, Temperature told)
+    {
+        double error = fuel.VaporPressure.ErrorAt(told).InSi();
+        double lowest =
+            error > 0 && Boils(fuel, now, new AbsolutePressure(pressure.Si / (1 + error))) is { } sooner
+                ? sooner.InSi()
+                : told.InSi();
+        return SiUnits.TemperatureDelta(told.InSi() - lowest);
     }
 
     private static Temperature? Boils(Fuel fuel, Temperature now, AbsolutePressure pressure)

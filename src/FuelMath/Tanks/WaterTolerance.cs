@@ -17,6 +17,12 @@ internal static class WaterTolerance
     /// <summary>US teaspoons in a US gallon.</summary>
     private const double TeaspoonsPerGallon = 768;
 
+    // 60 °F is given as 15.6 °C too.
+    private const double Nearly = 0.1;
+
+    // What counts as 10 % of ethanol, as a pump sells it.
+    private const double LeastOfTen = 0.0995;
+    private const double MostOfTen = 0.105;
     private const double Cold = 266.4833333333333;
     private const double Mild = 288.7055555555556;
 
@@ -35,64 +41,55 @@ internal static class WaterTolerance
             return null;
         }
 
+        double limit = TenPercent(Math.Max(kelvins, Cold));
         string value = $"{Show(has)} of water with {Show(ethanol.InSi())} of ethanol";
-        const string action =
-            "Keep water out, and the fuel warm or drained: the layer that falls out goes to the pump first, and what floats "
-            + "on it has lost its ethanol.";
-        if (kelvins < Cold)
+
+        // Less ethanol holds less water, and so does colder fuel: both only make it fall out sooner.
+        if (has > limit && ethanol.InSi() <= MostOfTen && kelvins <= Mild + Nearly)
         {
-            return new(
+            return Found(FindingCode.WaterSeparates, Severity.Warning, "water in the tank separates", Show(limit));
+        }
+
+        return kelvins < Cold
+                ? Found(
+                    FindingCode.WaterSeparationNotKnown,
+                    Severity.Warning,
+                    "water in the tank may separate: nothing is known below -6.7 °C",
+                    "none"
+                )
+            : ethanol.InSi() < LeastOfTen
+                ? Found(
+                    FindingCode.WaterSeparationNotKnown,
+                    Severity.Warning,
+                    "water in the tank may separate: less than 10 % of ethanol holds less water, how much is not known",
+                    $"below {Show(limit)}"
+                )
+            : has <= limit ? null
+            : ethanol.InSi() > MostOfTen
+                ? Found(
+                    FindingCode.WaterSeparationNotKnown,
+                    Severity.Note,
+                    "more water in the tank than 10 % of ethanol holds: more ethanol holds more, how much is not known",
+                    $"above {Show(limit)}"
+                )
+            : Found(
                 FindingCode.WaterSeparationNotKnown,
                 Severity.Warning,
-                "tank",
-                "water in the tank may separate: nothing is known below -6.7 °C",
-                value,
-                "none",
-                Limit,
-                action
+                "water in the tank may separate: above 15.6 °C more is held, how much is not known",
+                $"above {Show(limit)}"
             );
-        }
 
-        double limit = TenPercent(kelvins);
-        if (ethanol.InSi() < 0.0995)
-        {
-            return new(
-                FindingCode.WaterSeparationNotKnown,
-                Severity.Warning,
+        Finding Found(FindingCode code, Severity severity, string what, string against) =>
+            new(
+                code,
+                severity,
                 "tank",
-                "water in the tank may separate: less than 10 % of ethanol holds less water, how much is not known",
+                what,
                 value,
-                $"below {Show(limit)}",
+                against,
                 Limit,
-                action
-            );
-        }
-
-        if (has <= limit)
-        {
-            return null;
-        }
-
-        return ethanol.InSi() <= 0.105
-            ? new(
-                FindingCode.WaterSeparates,
-                Severity.Warning,
-                "tank",
-                "water in the tank separates",
-                value,
-                Show(limit),
-                Limit,
-                action
-            )
-            : new(
-                FindingCode.WaterSeparationNotKnown,
-                Severity.Note,
-                "tank",
-                "more water in the tank than 10 % of ethanol holds: more ethanol holds more, how much is not known",
-                value,
-                $"above {Show(limit)}",
-                Limit,
-                action
+                "Keep water out, and the fuel warm or drained: the layer that falls out goes to the pump first, and what floats "
+                    + "on it has lost its ethanol."
             );
     }
 

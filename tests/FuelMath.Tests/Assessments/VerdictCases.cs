@@ -111,14 +111,21 @@ internal static class VerdictCases
                 VerdictKind.NotKnown,
                 FindingCode.StateRefused
             ),
-            // Data of the vapor pressure end at 60 °C.
-            ["fuel hotter than its data"] = Is(
+            // Gasoline of 60 kPa Reid boils at 55 °C in a vented tank.
+            ["fuel that boils"] = Is(
                 Rig(),
+                At(Workshop.Open(0.9), fuelCelsius: 70),
+                VerdictKind.DoNotRun,
+                FindingCode.VaporMarginLow
+            ),
+            // Data of the vapor pressure end at 37.8 °C.
+            ["fuel hotter than its data"] = Is(
+                Rig().WithFuel(InsideItsTable),
                 At(Workshop.Open(0.9), fuelCelsius: 70),
                 VerdictKind.NotKnown,
                 FindingCode.VaporNotChecked
             ),
-            // Alcohol in gasoline: nobody knows, and at 20 °C it is a note, at 45 °C it matters.
+            // Methanol in gasoline: nobody knows, and at 20 °C it is a note, at 45 °C it matters.
             ["no vapor pressure, cool"] = Holds(Rig().WithFuel(Blend), Cruise),
             ["no vapor pressure, warm"] = Is(
                 Rig().WithFuel(Blend),
@@ -205,9 +212,15 @@ internal static class VerdictCases
 
     private static Fuel Blend =>
         FuelBlend.ByVolume(
-            "E10 of the workshop",
+            "M10 of the workshop",
             Workshop.Celsius(20),
-            [new(StandardFuels.PumpGasoline, Ratio.FromPercent(90)), new(StandardFuels.Ethanol, Ratio.FromPercent(10))]
+            [new(StandardFuels.PumpGasoline, Ratio.FromPercent(90)), new(StandardFuels.Methanol, Ratio.FromPercent(10))]
+        );
+
+    private static Fuel InsideItsTable =>
+        StandardFuels.PumpGasoline.WithVaporPressure(
+            "gasoline, inside the table",
+            LiquidVaporPressure.FromReid(new(Pressure.FromKilopascals(60)))
         );
 
     internal static Fuel Premix(int parts) =>

@@ -36,7 +36,7 @@ public sealed class VerdictTableTests
     {
         VerdictCase[] same = [VerdictCases.All["healthy, held"], VerdictCases.All["fuel hotter than its data"]];
 
-        var assessment = new SystemAssessment(same[0].System, same.Select(c => c.Point));
+        var assessment = new SystemAssessment(same[1].System, same.Select(c => c.Point));
 
         Assert.Equal([VerdictKind.Holds, VerdictKind.NotKnown], assessment.Points.Select(p => p.Verdict.Kind));
         Assert.Equal(VerdictKind.NotKnown, assessment.Verdict.Kind);

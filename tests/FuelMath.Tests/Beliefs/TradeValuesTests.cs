@@ -11,23 +11,23 @@ using UnitsNet;
 namespace FuelMath.Tests.Beliefs;
 
 /// <summary>
-/// Check values of the trade: common practice, no source. A set rated 1700 cm3/min measures 948, 1380 and 1400 after
-/// cleaning; dead time and pressure are those believed. Each figure is given to its printed digits.
+/// Check values of the trade, common practice, no source, with round numbers: a set rated 1000 cm3/min measures 600, 800 and
+/// 850; dead time and pressure are those believed. Each figure is given to its printed digits.
 /// </summary>
 [Trait("Source", "Common-practice")]
 public sealed class TradeValuesTests
 {
-    private static readonly Injector Rated = Trade.Injector(1700);
+    private static readonly Injector Rated = Trade.Injector(1000);
 
-    private static readonly Injector[] Measured = [Trade.Injector(948), Trade.Injector(1380), Trade.Injector(1400)];
+    private static readonly Injector[] Measured = [Trade.Injector(600), Trade.Injector(800), Trade.Injector(850)];
 
     private static MixturePoint Point => Trade.Point(Rated, 4);
 
-    /// <summary>Believed flow over real flow of each: 1700/948 = 1.793, 1700/1380 = 1.232, 1700/1400 = 1.214.</summary>
+    /// <summary>Believed flow over real flow of each: 1000/600 = 1.667, 1000/800 = 1.25, 1000/850 = 1.176.</summary>
     [Theory]
-    [InlineData(0, 1.79)]
-    [InlineData(1, 1.23)]
-    [InlineData(2, 1.21)]
+    [InlineData(0, 1.667)]
+    [InlineData(1, 1.25)]
+    [InlineData(2, 1.176)]
     public void OpenLoop_WeakSet_RunsAtBelievedOverRealFlow(int chamber, double expected)
     {
         PredictedMixture mixture = Trade.Fitted(Rated, Measured).OpenLoop(Point, Trade.Share(1));
@@ -35,16 +35,16 @@ public sealed class TradeValuesTests
         Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-3);
     }
 
-    /// <summary>One sensor sees total air over total fuel, so that its factor is 1700 over the mean flow of 1242.67: 1.368.</summary>
+    /// <summary>One sensor sees total air over total fuel, so that its factor is 1000 over the mean flow of 750: 1.333.</summary>
     [Fact]
     public void NeededCorrection_WeakSet_IsRatedOverMeanFlow() =>
-        Assert.Equal(1.368, Trade.Fitted(Rated, Measured).NeededCorrection(Point, 1).DecimalFractions, 5e-4);
+        Assert.Equal(1.3333, Trade.Fitted(Rated, Measured).NeededCorrection(Point, 1).DecimalFractions, 5e-4);
 
-    /// <summary>With that factor each runs at mean flow over its own: 1242.67 over 948, 1380 and 1400.</summary>
+    /// <summary>With that factor each runs at mean flow over its own: 750 over 600, 800 and 850.</summary>
     [Theory]
-    [InlineData(0, 1.311)]
-    [InlineData(1, 0.900)]
-    [InlineData(2, 0.888)]
+    [InlineData(0, 1.25)]
+    [InlineData(1, 0.9375)]
+    [InlineData(2, 0.8824)]
     public void OpenLoop_WeakSetWithOneMeanCorrection_RunsAtMeanOverOwnFlow(int chamber, double expected)
     {
         FittedInjectors set = Trade.Fitted(Rated, Measured);
@@ -54,24 +54,24 @@ public sealed class TradeValuesTests
         Assert.Equal(1, mixture.Banks[0].Lambda!.Value.ToRatio(), 1e-12);
     }
 
-    /// <summary>A healthy set with that correction left in: 1/1.368.</summary>
+    /// <summary>A healthy set with that correction left in: 1/1.3333.</summary>
     [Fact]
     public void Swap_HealthySetWithTheOldCorrection_RunsRich()
     {
         FittedInjectors weak = Trade.Fitted(Rated, Measured);
         var swap = new InjectorSwap(weak, weak.WithInjectors("primary", [Rated, Rated, Rated]), [Point]);
 
-        Assert.All(swap.Points[0].After, c => Assert.Equal(0.731, c.Lambda!.Value.ToRatio(), 5e-4));
-        Assert.Equal(0.731, swap.Points[0].SeenAfter[0]!.Value.ToRatio(), 5e-4);
-        Assert.Equal(1.368, swap.Points[0].LeftIn[0].DecimalFractions, 5e-4);
-        Assert.Equal(1.311, swap.Points[0].Before[0].Lambda!.Value.ToRatio(), 5e-4);
+        Assert.All(swap.Points[0].After, c => Assert.Equal(0.75, c.Lambda!.Value.ToRatio(), 5e-4));
+        Assert.Equal(0.75, swap.Points[0].SeenAfter[0]!.Value.ToRatio(), 5e-4);
+        Assert.Equal(1.3333, swap.Points[0].LeftIn[0].DecimalFractions, 5e-4);
+        Assert.Equal(1.25, swap.Points[0].Before[0].Lambda!.Value.ToRatio(), 5e-4);
     }
 
     /// <summary>Effective width 1.5 ms with a dead time that is 0.1 ms longer than believed: 1.5/1.4.</summary>
     [Fact]
     public void OpenLoop_DeadTimeShort_LosesItsShareOfThePulse()
     {
-        FittedInjectors set = Trade.Fitted(Rated, Trade.Injector(1700, deadMilliseconds: 1.1));
+        FittedInjectors set = Trade.Fitted(Rated, Trade.Injector(1000, deadMilliseconds: 1.1));
 
         Assert.Equal(1.071, Trade.Lambdas(set.OpenLoop(Trade.Point(Rated, 1.5), Trade.Share(1)))[0], 5e-4);
     }

@@ -179,13 +179,13 @@ public sealed class SetVerdictTests
     {
         SetReport report = Of(
             AcceptanceLimits.CommonPractice,
-            1700,
-            new BenchedInjector("A", [Flow(948)]),
-            new BenchedInjector("B", [Flow(1380)]),
-            new BenchedInjector("C", [Flow(1400)])
+            1000,
+            new BenchedInjector("A", [Flow(600)]),
+            new BenchedInjector("B", [Flow(800)]),
+            new BenchedInjector("C", [Flow(850)])
         );
 
-        Assert.Equal(["36.37 %", "-44.24 %", "-18.82 %", "-17.65 %"], report.Findings.Select(f => f.Value));
+        Assert.Equal(["33.33 %", "-40 %", "-20 %", "-15 %"], report.Findings.Select(f => f.Value));
     }
 
     [Fact]

@@ -114,9 +114,9 @@ public sealed class SchemaTests
     }
 
     [Theory]
-    [InlineData("\"550 cm3/min\"", "\"550 V\"")]
-    [InlineData("\"550 cm3/min\"", "\"5,50 cm3/min\"")]
-    [InlineData("\"550 cm3/min\"", "550")]
+    [InlineData("\"570 cm3/min\"", "\"570 V\"")]
+    [InlineData("\"570 cm3/min\"", "\"5,50 cm3/min\"")]
+    [InlineData("\"570 cm3/min\"", "570")]
     [InlineData("\"0 kPa gauge\"", "\"0 kPa\"")]
     [InlineData("\"14 AWG\"", "\"14\"")]
     [InlineData("\"cylinders\": 4", "\"cylinders\": 4.5")]

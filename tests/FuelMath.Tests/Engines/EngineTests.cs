@@ -56,22 +56,22 @@ public sealed class EngineTests
         Close.Within(1e-9, 350.0 * 6000 / 3456, feet);
     }
 
-    // A rotor's chamber fills once in each turn of the shaft, and a piston every second turn: a rotary of 2 x 654.7 cm³
+    // A rotor's chamber fills once in each turn of the shaft, and a piston every second turn: a rotary of 2 x 650 cm³
     // takes in as much as a four-stroke of 2.6 L.
     [Fact]
     [Trait("Source", "Yamamoto-1981")]
     public void AirMassFlow_Rotary_IsThatOfAFourStrokeOfTwiceTheSize()
     {
         Running at = new(7000, 95, 35);
-        Engine rotary = Engine.Rotary("two rotors", 2, Volume.FromCubicCentimeters(654.7), Full);
-        Engine four = Engine.FourStroke("2.6 L", 4, Volume.FromCubicCentimeters(4 * 654.7), Full);
+        Engine rotary = Engine.Rotary("two rotors", 2, Volume.FromCubicCentimeters(650), Full);
+        Engine four = Engine.FourStroke("2.6 L", 4, Volume.FromCubicCentimeters(4 * 650), Full);
 
         Close.Within(
             1e-12,
             four.AirMassFlow(at.Speed, at.Manifold, at.Charge).GramsPerSecond,
             rotary.AirMassFlow(at.Speed, at.Manifold, at.Charge).GramsPerSecond
         );
-        Close.Within(1e-12, 1309.4, rotary.Displacement.CubicCentimeters);
+        Close.Within(1e-12, 1300, rotary.Displacement.CubicCentimeters);
     }
 
     // At 6000 rpm a turn takes 10 ms: a sequential injector of a four-stroke has 20 ms, of a two-stroke or a rotary 10 ms.
@@ -88,7 +88,7 @@ public sealed class EngineTests
         {
             EngineCycle.FourStroke => Engine.FourStroke("four", 4, Volume.FromLiters(2), Full),
             EngineCycle.TwoStroke => Engine.TwoStroke("two", 2, Volume.FromLiters(0.25), Full, Ratio.FromPercent(70)),
-            _ => Engine.Rotary("rotary", 2, Volume.FromCubicCentimeters(654.7), Full),
+            _ => Engine.Rotary("rotary", 2, Volume.FromCubicCentimeters(650), Full),
         };
 
         Close.Within(

@@ -61,7 +61,7 @@ public sealed class EndThreadTests
     public void Flare45_Dash_SharesOrNotTheThreadOf37(int dash, ThreadFit expected) =>
         Assert.Equal(
             expected,
-            FittingEnd.Flare45(dash, EndGender.Male).Thread!.FitWith(FittingEnd.Flare37(dash, EndGender.Female).Thread!)
+            FittingEnd.Flare45(dash, EndGender.Male).Thread!.FitInto(FittingEnd.Flare37(dash, EndGender.Female).Thread!)
         );
 
     /// <summary>Sizes and thread inside diameters of a public table, which are diameter less pitch.</summary>
@@ -131,16 +131,39 @@ public sealed class EndThreadTests
         Close.WithinOf(1, 0.0006, pitch, thread.Pitch.Millimeters);
     }
 
-    /// <summary>A public page on brake lines: M10x1 starts in a 3/8-24 union and strips it at once.</summary>
+    /// <summary>
+    /// A 3/8-24 (9.525 mm, 1.058 mm) starts in M10x1 and strips it; M10x1 does not pass the mouth of a 3/8-24. Likewise a boss of
+    /// M14x1.5 and a 9/16-18 (14.29 mm, 1.411 mm): 2 % too large, it does not start.
+    /// </summary>
     [Fact]
     [Trait("Source", "Common-practice")]
-    public void FitWith_M10InThreeEighths_StartsThenBinds() =>
-        Assert.Equal(
-            ThreadFit.StartsThenBinds,
-            ScrewThread
-                .Metric(Length.FromMillimeters(10), Length.FromMillimeters(1))
-                .FitWith(FittingEnd.ORingBoss(3, EndGender.Female).Thread!)
-        );
+    public void FitInto_NearlyTheSame_StartsOnlyWhereTheOutsideThreadIsSmaller()
+    {
+        ScrewThread metric = ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1));
+        ScrewThread inch = FittingEnd.ORingBoss(3, EndGender.Female).Thread!;
+        ScrewThread metricBoss = FittingEnd.MetricORingPort(14, EndGender.Female).Thread!;
+        ScrewThread inchStud = FittingEnd.ORingBoss(6, EndGender.Male).Thread!;
+
+        Assert.Equal(ThreadFit.StartsThenBinds, inch.FitInto(metric));
+        Assert.Equal(ThreadFit.Different, metric.FitInto(inch));
+        Assert.Equal(ThreadFit.StartsThenBinds, metricBoss.FitInto(inchStud));
+        Assert.Equal(ThreadFit.Different, inchStud.FitInto(metricBoss));
+    }
+
+    /// <summary>No outside thread that is more than 2.5 % larger than the hole starts in it.</summary>
+    [Theory]
+    [InlineData(ThreadForm.Metric, 1.006)]
+    [InlineData(ThreadForm.Unified, 1.05)]
+    [InlineData(ThreadForm.WhitworthPipeParallel, 1.026)]
+    [InlineData(ThreadForm.AmericanPipeTaper, 1.026)]
+    public void FitInto_TooLarge_DoesNotStart(ThreadForm form, double factor)
+    {
+        ScrewThread hole = new("hole", form, Length.FromMillimeters(12), Length.FromMillimeters(1.5));
+        ScrewThread bolt = new("bolt", form, Length.FromMillimeters(12 * factor), Length.FromMillimeters(1.45));
+
+        Assert.Equal(ThreadFit.Different, bolt.FitInto(hole));
+        Assert.Equal(ThreadFit.StartsThenBinds, hole.FitInto(bolt));
+    }
 
     [Fact]
     public void Ends_OfSizesThatAreNotThere_ListThoseThatAre()

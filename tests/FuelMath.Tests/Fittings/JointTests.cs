@@ -146,6 +146,26 @@ public sealed class JointTests
         );
     }
 
+    /// <summary>Sizes of the standard are parts of their own: whatever was measured goes with one of them at most.</summary>
+    [Theory]
+    [InlineData(7.94, 7.89, true)]
+    [InlineData(7.94, 8, false)]
+    [InlineData(7.96, 8, true)]
+    [InlineData(7.96, 7.89, false)]
+    [InlineData(9.525, 9.49, true)]
+    [InlineData(9.89, 10, false)]
+    [InlineData(6.35, 6.3, true)]
+    [InlineData(7.7, 7.89, false)]
+    [InlineData(7.7, 7.71, true)]
+    [Trait("Source", "SAE-J2044")]
+    public void QuickConnect_MeasuredTube_GoesWithOneSize(double measured, double coupler, bool seals) =>
+        Assert.Equal(
+            seals,
+            Joint
+                .Between(FittingEnd.QuickConnect(Mm(measured), Male), FittingEnd.QuickConnect(Mm(coupler), Female))
+                .Verdict == JointVerdict.Seals
+        );
+
     [Fact]
     public void HoseOnBarb_SealsWithItsClamp()
     {

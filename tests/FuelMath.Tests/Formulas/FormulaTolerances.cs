@@ -57,6 +57,10 @@ internal static class FormulaTolerances
         ["CurvedFriction.PressureLoss"] = 64,
         ["BendLoss.RoundedBend"] = 64,
         ["SealFit.SectionReduction"] = 64,
+        ["LiquidElasticity.PetroleumCompressibility"] = 64,
+        ["LiquidElasticity.GasolineModulus"] = 64,
+        ["PetroleumViscosity.Gasoline"] = 64,
+        ["VaporPressure.GasolineWithEthanol"] = 64,
     };
 
     /// <summary>Where a formula jumps with its first argument, so that no difference across has a meaning.</summary>

@@ -78,7 +78,7 @@ public sealed class CalibrationFluidTests
         Fuel blend = StandardFuels.E85(StandardFuels.PumpGasoline, Ratio.FromPercent(percent));
 
         Assert.InRange(blend.StoichiometricRatio.ToMassRatio(), 9.8, 11.8);
-        Assert.False(blend.HasVaporPressure);
+        Assert.True(blend.HasVaporPressure);
     }
 
     [Theory]

@@ -19,25 +19,21 @@ public sealed class FuelBlendLimitsTests
     }
 
     [Fact]
-    public void VaporPressureAt_OfAnAlcoholBlend_RefusesAndSaysWhy()
+    public void VaporPressureAt_OfAMethanolBlend_RefusesAndSaysWhy()
     {
-        Fuel blend = FuelBlend.ByVolume(
-            "E10",
-            Celsius.Of(15),
-            Two(StandardFuels.Ethanol, 10, StandardFuels.PumpGasoline)
+        Assert.False(TestFuels.MethanolBlend.HasVaporPressure);
+        var error = Assert.Throws<UnknownPropertyException>(() =>
+            TestFuels.MethanolBlend.VaporPressureAt(Celsius.Of(20))
         );
-
-        Assert.False(blend.HasVaporPressure);
-        var error = Assert.Throws<UnknownPropertyException>(() => blend.VaporPressureAt(Celsius.Of(20)));
         Assert.Equal(
-            "The vapor pressure of 'E10' is not known: a part of it holds oxygen, and alcohol lifts the vapor pressure of a "
-                + "blend above that of both parts, so that it can't be had from the parts. Measure the blend's.",
+            "The vapor pressure of 'M10' is not known: a part of it holds oxygen and is not ethanol in gasoline, and alcohol "
+                + "lifts the vapor pressure of a blend above that of both parts. Measure the blend's.",
             error.Message
         );
     }
 
     [Fact]
-    public void VaporPressureAt_OfTwoGasolines_RefusesAndSaysWhy()
+    public void VaporPressureAt_OfAPureSubstanceInGasoline_RefusesAndSaysWhy()
     {
         Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.IsoOctane, 50, StandardFuels.PumpGasoline));
 
@@ -56,9 +52,9 @@ public sealed class FuelBlendLimitsTests
 
     // What is an estimate about the gasoline's vapor pressure is none about a blend that has none.
     [Fact]
-    public void Estimates_OfAnAlcoholBlend_LeaveOutTheVaporPressure()
+    public void Estimates_OfAMethanolBlend_LeaveOutTheVaporPressure()
     {
-        Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.Ethanol, 50, StandardFuels.PumpGasoline));
+        Fuel blend = TestFuels.MethanolBlend;
 
         Assert.Contains(blend.Estimates, e => e.StartsWith("Composition of gasoline", StringComparison.Ordinal));
         Assert.Contains(blend.Estimates, e => e.StartsWith("Viscosity of gasoline", StringComparison.Ordinal));

@@ -103,16 +103,14 @@ public sealed class FuelChangeTests
         Assert.InRange(Ethanol().VaporPressureRatioAt(Celsius.Of(37.7)).DecimalFractions, 2.3 / 15, 2.3 / 8);
 
     [Fact]
-    public void VaporPressureRatioAt_OfABlendWithAlcohol_SaysWhyNot() =>
+    public void VaporPressureRatioAt_OfABlendWithMethanol_SaysWhyNot() =>
         Assert.StartsWith(
-            "The vapor pressure of 'E10' is not known",
+            "The vapor pressure of 'M10' is not known",
             Assert
                 .Throws<UnknownPropertyException>(() =>
-                    new FuelChange(
-                        StandardFuels.PumpGasoline,
-                        StandardFuels.PumpGasolineWithEthanol,
-                        Warm
-                    ).VaporPressureRatioAt(Celsius.Of(10))
+                    new FuelChange(StandardFuels.PumpGasoline, TestFuels.MethanolBlend, Warm).VaporPressureRatioAt(
+                        Celsius.Of(10)
+                    )
                 )
                 .Message
         );

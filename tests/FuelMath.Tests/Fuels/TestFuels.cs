@@ -14,6 +14,10 @@ internal static class TestFuels
     internal static IReadOnlyList<FuelPart> Two(Fuel first, double percent, Fuel second) =>
         [Part(first, percent), Part(second, 100 - percent)];
 
+    /// <summary>Gasoline with 10 % of methanol by mass, whose vapor pressure is not known.</summary>
+    internal static Fuel MethanolBlend { get; } =
+        FuelBlend.ByMass("M10", Two(StandardFuels.Methanol, 10, StandardFuels.PumpGasoline));
+
     /// <summary>A fluid whose heating value nobody stated.</summary>
     internal static Fuel WithoutHeatingValue(string name, Fuel like) =>
         new(name, like.Composition, like.Density, like.Viscosity, like.VaporPressure, null, Invented, [], []);

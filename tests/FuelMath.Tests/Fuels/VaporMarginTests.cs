@@ -96,7 +96,7 @@ public sealed class VaporMarginTests
     {
         var error = Assert.Throws<NoSolutionException>(() =>
             VaporMargin
-                .At(StandardFuels.PumpGasoline, Celsius.Of(20), new(Pressure.FromKilopascals(400)))
+                .At(StandardFuels.PumpGasoline, Celsius.Of(20), new(Pressure.FromKilopascals(600)))
                 .BoilingTemperature()
         );
 
@@ -104,17 +104,15 @@ public sealed class VaporMarginTests
             "No solution for the boiling temperature of 'gasoline': its vapor pressure is known from",
             error.Message
         );
-        Assert.EndsWith("and the pressure is 400 kPa absolute.", error.Message);
+        Assert.EndsWith("and the pressure is 600 kPa absolute.", error.Message);
     }
 
     [Fact]
-    public void At_ABlendWithAlcohol_SaysWhyNot() =>
+    public void At_ABlendWithMethanol_SaysWhyNot() =>
         Assert.StartsWith(
-            "The vapor pressure of 'E10' is not known",
+            "The vapor pressure of 'M10' is not known",
             Assert
-                .Throws<UnknownPropertyException>(() =>
-                    VaporMargin.At(StandardFuels.PumpGasolineWithEthanol, Celsius.Of(20), Sea)
-                )
+                .Throws<UnknownPropertyException>(() => VaporMargin.At(TestFuels.MethanolBlend, Celsius.Of(20), Sea))
                 .Message
         );
 

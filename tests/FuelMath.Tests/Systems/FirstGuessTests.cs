@@ -91,7 +91,7 @@ public sealed class FirstGuessTests
     public void Solve_GuessedCurrentTakesTheWholeVoltage_IsNoRefusal()
     {
         // 13.8 V would drive about 8 A, and 8 A through 2 Ω are more than there is; at 4.6 V the pump draws less than 3 A.
-        FuelSystem system = GuessRig.Of([1, 3, 8, 15], 1.9, 0.3, GuessRig.Dead([2, 16], [0.01, 8]), 5);
+        FuelSystem system = GuessRig.Of([1, 3, 8, 15], 1.9, 0.3, GuessRig.Dead([2, 16], [0.01, 8]), 6);
         OperatingPoint point = Workshop.Point(700, 40, FuelCommand.Cut);
 
         SystemState state = system.Solve(point);

@@ -308,6 +308,30 @@ public sealed class TankTests
         Assert.Equal(separates, finding is { Severity: Severity.Warning, What: "water in the tank separates" });
     }
 
+    /// <summary>
+    /// More water than 10 % of ethanol holds falls out with less ethanol too, and in greater cold; above 15.6 °C it is not known.
+    /// </summary>
+    [Theory]
+    [InlineData(9.84, 0.64, 10, "water in the tank separates")]
+    [InlineData(5, 0.5, 15, "water in the tank separates")]
+    [InlineData(10, 0.4, -20, "water in the tank separates")]
+    [InlineData(5, 0.1, 10, "water in the tank may separate: less than 10 %")]
+    [InlineData(10, 0.1, -20, "water in the tank may separate: nothing is known below")]
+    [InlineData(10, 0.6, 30, "water in the tank may separate: above 15.6 °C")]
+    [Trait("Source", "EPA-1995")]
+    public void PhaseSeparation_BesideWhatIsPublished_IsBounded(
+        double ethanol,
+        double water,
+        double celsius,
+        string what
+    )
+    {
+        Finding? finding = WithWater(ethanol, water).PhaseSeparation(Celsius.Of(celsius));
+
+        Assert.Equal(Severity.Warning, finding!.Severity);
+        Assert.StartsWith(what, finding.What);
+    }
+
     [Fact]
     public void PhaseSeparation_OutsideWhatIsKnown_SaysSo()
     {

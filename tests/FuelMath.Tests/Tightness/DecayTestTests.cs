@@ -243,11 +243,11 @@ public sealed class DecayTestTests
             () => _ = (Line with { Gas = -1 }).Volume
         );
         Assert.Contains(
-            "no figure with a source is at hand.",
+            "nobody gave it.",
             Assert
                 .Throws<UnknownPropertyException>(() =>
                     new ClosedVolume(
-                        StandardFuels.NHeptane,
+                        StandardFuels.TwoStrokeOil,
                         Temperature.FromDegreesCelsius(20),
                         Volume.FromLiters(1),
                         default,

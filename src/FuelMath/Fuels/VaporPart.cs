@@ -1,0 +1,41 @@
+namespace FuelMath.Fuels;
+
+/// <summary>A part of a blend that gives off vapor in a way that is known: ethanol, or a gasoline taken as one component.</summary>
+internal readonly struct VaporPart
+{
+    private const double GramsOfGasoline = 92;
+
+    private VaporPart(bool isEthanol, double molarMass, TemperatureLaw pressure, double mass)
+    {
+        IsEthanol = isEthanol;
+        MolarMass = molarMass;
+        Pressure = pressure;
+        Mass = mass;
+    }
+
+    /// <summary>Ethanol by itself.</summary>
+    internal static VaporPart Ethanol { get; } =
+        new(true, PureComponents.Ethanol.MolarMass, PureComponents.Ethanol.VaporPressure().Known, 1);
+
+    /// <summary>Whether it is ethanol, and else gasoline.</summary>
+    internal bool IsEthanol { get; }
+
+    /// <summary>In kg/mol.</summary>
+    internal double MolarMass { get; }
+
+    /// <summary>Its vapor pressure by itself.</summary>
+    internal TemperatureLaw Pressure { get; }
+
+    /// <summary>Its share of the mass of what gives off vapor.</summary>
+    internal double Mass { get; }
+
+    /// <summary>In mol, for 1 kg of what gives off vapor.</summary>
+    internal double Amount => Mass / MolarMass;
+
+    /// <summary>A gasoline, 92 g/mol. Source: [EPA-AP42] table 7.1-2, liquid molar mass.</summary>
+    internal static VaporPart OfGasoline(LiquidVaporPressure pressure) =>
+        new(false, GramsOfGasoline / 1000, pressure.Known, 1);
+
+    /// <summary>The same with a share of its mass.</summary>
+    internal VaporPart Times(double share) => new(IsEthanol, MolarMass, Pressure, Mass * share);
+}
