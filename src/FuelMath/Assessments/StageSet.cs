@@ -41,7 +41,7 @@ public sealed class StageSet
         string[] named = [.. Report.Members.Where(m => !m.IsAccepted).Select(m => $"'{m.Name}'")];
         string why =
             named.Length == 0 ? "spread"
-            : Report.IsMatched ? string.Join(", ", named)
+            : Report.SpreadVerdict == BenchVerdict.Accepted ? string.Join(", ", named)
             : $"spread; {string.Join(", ", named)}";
         var finding = new Finding(
             FindingCode.SetNotAccepted,

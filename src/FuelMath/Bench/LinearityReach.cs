@@ -3,9 +3,9 @@ using FuelMath.Uncertainty;
 
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: how far a dead time can be off because means depart from a straight line within a tolerance.</summary>
+/// <summary>Kernel: how far a dead time and a slope can be off because means depart from a straight line within a tolerance.</summary>
 /// <remarks>
-/// The line is a sum of its readings, each with a known pull on the place where it meets no fuel. So the worst is known of
+/// The line is a sum of its readings, each with a known pull on where it meets no fuel and on how steep it is. So the worst is known of
 /// two cases, and the larger of them counts: every mean departs by the tolerance, each to the worse side; or one width
 /// alone departs by so much that the line, which it pulls along, still passes it as within the tolerance.
 /// </remarks>
@@ -39,13 +39,18 @@ internal sealed class LinearityReach
     /// <summary>How far above this place the line may meet no fuel: toward the readings, where less may be off.</summary>
     internal double Above(double high) => Off(high) / line.Slope;
 
+    /// <summary>By how much the slope may be off, to either side.</summary>
+    internal double OfSlope() => Off(readings => Pull(readings, 1) - Pull(readings, 0));
+
     /// <summary>By how much mass the line may be off at a width.</summary>
-    private double Off(double at)
+    private double Off(double at) => Off(readings => Pull(readings, at));
+
+    private double Off(Func<int[], double> pull)
     {
         (double sum, double most) = (0, 0);
         foreach ((double mass, double own, int[] readings) in widths)
         {
-            double off = Math.Abs(Pull(readings, at)) * tolerance * mass;
+            double off = Math.Abs(pull(readings)) * tolerance * mass;
             sum += off;
             most = Math.Max(most, off / (1 - own));
         }

@@ -36,6 +36,7 @@ public sealed class PulseCharacterization
     private readonly double worst;
     private readonly Interval zero;
     private readonly Interval reach;
+    private readonly double slopeOff;
 
     /// <summary>Characterizes an injector.</summary>
     /// <param name="readings">
@@ -89,6 +90,7 @@ public sealed class PulseCharacterization
 
         zero = Line.ZeroInterval(confidence);
         var off = new LinearityReach(Line, tolerance);
+        slopeOff = off.OfSlope();
         reach = new(zero.Low - off.Below(zero.Low), zero.High + off.Above(zero.High));
         LinearReadings = [.. Readings.AsSpan()[first..end]];
         LinearityTest = Repeats(LinearReadings) ? Line.LackOfFitTest() : null;
@@ -122,6 +124,18 @@ public sealed class PulseCharacterization
 
     /// <summary>The standard error of the slope, in kg/s.</summary>
     public MassFlow StaticMassFlowStandardError => SiUnits.MassFlow(Line.SlopeStandardError);
+
+    /// <summary>
+    /// The lower end of the interval for the static flow, in kg/s: what scatter allows, and beyond it what the tolerance of
+    /// linearity allows.
+    /// </summary>
+    public MassFlow StaticMassFlowLow => SiUnits.MassFlow(Line.SlopeInterval(Confidence).Low - slopeOff);
+
+    /// <summary>
+    /// The upper end of the interval for the static flow, in kg/s: what scatter allows, and beyond it what the tolerance of
+    /// linearity allows.
+    /// </summary>
+    public MassFlow StaticMassFlowHigh => SiUnits.MassFlow(Line.SlopeInterval(Confidence).High + slopeOff);
 
     /// <summary>The flow offset: where the line meets no width, in kg; normally negative.</summary>
     public Mass FlowOffset => SiUnits.Mass(Line.Intercept);

@@ -24,21 +24,34 @@ internal static class SyntheticBench
             ["outlier"] = (_ => Constant, 0, 10 * Constant),
         };
 
-    /// <summary>Readings at evenly spaced widths. A bump is 2 % more at the shortest, and 1/e of that each millisecond on.</summary>
-    internal static DynamicFlowReading[] Readings(string kind, int count, Random random)
+    /// <summary>The weights that fit a kind.</summary>
+    internal static PulseScatter Fitting(string kind) =>
+        kind switch
+        {
+            "relative" => PulseScatter.Proportional,
+            "both" => PulseScatter.FromParts(Mass.FromMilligrams(Constant), Ratio.FromDecimalFractions(Share)),
+            _ => PulseScatter.Constant,
+        };
+
+    /// <summary>Readings at evenly spaced widths.</summary>
+    internal static DynamicFlowReading[] Readings(string kind, int count, Random random) =>
+        Readings(kind, [.. Enumerable.Range(0, count).Select(i => 3 + (8.0 * i / (count - 1)))], random);
+
+    /// <summary>Readings. A bump is 2 % more at 3 ms, and 1/e of that each millisecond on.</summary>
+    internal static DynamicFlowReading[] Readings(string kind, double[] widths, Random random)
     {
         (Func<double, double> deviation, double bump, double outlier) = Kinds[kind];
-        int off = outlier > 0 ? random.Next(count) : -1;
+        int off = outlier > 0 ? random.Next(widths.Length) : -1;
         return
         [
-            .. Enumerable
-                .Range(0, count)
-                .Select(i =>
+            .. widths.Select(
+                (width, i) =>
                 {
-                    double width = 3 + (8.0 * i / (count - 1));
                     double mass = Slope * (width - Dead) * (1 + (bump * Math.Exp(3 - width)));
-                    return TestBench.Pulse(width, mass + (deviation(mass) * Normal(random)) + (i == off ? outlier : 0));
-                }),
+                    double read = mass + (deviation(mass) * Normal(random)) + (i == off ? outlier : 0);
+                    return TestBench.Pulse(width, read);
+                }
+            ),
         ];
     }
 
