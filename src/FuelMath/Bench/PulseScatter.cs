@@ -7,8 +7,8 @@ namespace FuelMath.Bench;
 /// <remarks>
 /// <para>
 /// A reading counts by the number of its pulses over the variance of one. Where long pulses scatter more, in proportion
-/// to their mass, equal weights let them speak too loudly: the standard error of the static flow comes out too small, and the interval of the
-/// dead time too long. Only the ratio of the two parts counts; how large the scatter is, the readings say.
+/// to their mass, equal weights let them speak too loudly: the standard error of the static flow comes out too small, and
+/// the interval of the dead time too long. Only the ratio of the two parts counts; how large the scatter is, the readings say.
 /// </para>
 /// <para>
 /// Source: [Draper-Smith-1998] chapter 5, weights. Instances are immutable and safe to share between threads. Equality is
