@@ -1,5 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Findings;
 using FuelMath.Injectors;
 using FuelMath.Networks;
 using FuelMath.Quantities;
@@ -9,10 +7,9 @@ using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;
 
-/// <summary>Prints what a practitioner needs to decide, in the order in which it is needed.</summary>
+/// <summary>Prints what stands behind the verdict: points, path, flow of each part, margins, injectors on the bench.</summary>
 internal sealed class AssessmentReport(
     FuelSystem system,
-    SystemAssessment assessment,
     IReadOnlyList<SolvedPoint> points,
     MeasuredSet? measured,
     TextWriter to
@@ -20,7 +17,13 @@ internal sealed class AssessmentReport(
 {
     internal void Print()
     {
-        to.Heading($"Assessment: {system.Name}");
+        PrintNumbers();
+        Cautions();
+    }
+
+    internal void PrintNumbers()
+    {
+        to.Heading($"Appendix: {system.Name}");
         to.WriteLine($"  Data: {system.Source}");
         to.WriteLine(
             $"  Fuel: {system.Fuel.Name}, stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass"
@@ -28,49 +31,14 @@ internal sealed class AssessmentReport(
         to.WriteLine(
             "  A lean cylinder destroys an engine and leaking gasoline burns people: read the findings and the cautions."
         );
-        Verdict();
         OperatingPoints();
         Path();
         Margins();
-        Findings();
         if (measured is not null)
         {
-            new MeasuredReport(system, points, measured, to).Print();
-        }
-
-        Cautions();
-    }
-
-    /// <summary>One line for the whole, one a point, one a set of injectors: the library's verdicts, never more than it knows.</summary>
-    private void Verdict()
-    {
-        to.Heading("Verdict");
-        to.WriteLine($"  {system.Name}: {assessment.Verdict}");
-        int width = assessment
-            .Points.Select(p => p.Point.Name)
-            .Concat(assessment.Sets.Select(SetName))
-            .Max(n => n.Length);
-        foreach (PointAssessment point in assessment.Points)
-        {
-            string basis = point.Deciding.Verdict.Kind == VerdictKind.Holds ? "" : Basis(point.Deciding.Basis);
-            to.WriteLine($"  {point.Point.Name.PadRight(width)}  {basis}{point.Verdict}");
-        }
-
-        foreach (StageSet set in assessment.Sets)
-        {
-            to.WriteLine($"  {SetName(set).PadRight(width)}  {set.Verdict}");
+            new MeasuredReport(system, measured, to).Print();
         }
     }
-
-    private static string SetName(StageSet set) => $"injectors, {set.Stage}";
-
-    private static string Basis(StateBasis basis) =>
-        basis switch
-        {
-            StateBasis.AsMeasured => "as measured: ",
-            StateBasis.AsMeasuredUncorrected => "as measured, if the sensor fails: ",
-            _ => "",
-        };
 
     private void OperatingPoints()
     {
@@ -230,33 +198,6 @@ internal sealed class AssessmentReport(
         to.WriteLine(
             "  Pulsing bound: factor on quadratic losses if nothing damped the pulses; the truth lies between 1 and it."
         );
-    }
-
-    /// <summary>The gravest first; the same finding at several points stands once, with its value at each.</summary>
-    private void Findings()
-    {
-        to.Heading("Findings");
-        foreach (SolvedPoint refused in points.Where(p => p.State is null))
-        {
-            to.WriteLine($"  NO STATE  {refused.Point.Name}: {refused.Refusal!.Message}");
-        }
-
-        IReadOnlyList<FindingGroup> all = FindingGroup.Of(points);
-        if (all.Count == 0)
-        {
-            to.WriteLine("  none");
-        }
-
-        foreach (FindingGroup group in all)
-        {
-            to.WriteLine($"  {group.Severity.ToString().ToUpperInvariant(), -8} {group.What}");
-            foreach (string value in group.Values)
-            {
-                to.WriteLine($"           {value}");
-            }
-
-            to.WriteLine($"           {group.Action} {group.Source}");
-        }
     }
 
     private void Cautions()

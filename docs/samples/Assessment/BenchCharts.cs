@@ -34,12 +34,21 @@ internal static class BenchCharts
 
         double limit = set.Reports.Values.First().Limits.FromRating.Percent;
         plot.Add.HorizontalLine(0, 1.5f, Colors.Black, LinePattern.Dashed).LegendText = "rating";
-        plot.Add.HorizontalLine(limit, 1.5f, Colors.Red, LinePattern.Dashed).LegendText =
+        plot.Add.HorizontalLine(limit, 1.5f, Charts.Vermilion, LinePattern.Dashed).LegendText =
             $"limits ±{Say.Number(limit, "0.#")} %";
-        plot.Add.HorizontalLine(-limit, 1.5f, Colors.Red, LinePattern.Dashed);
+        plot.Add.HorizontalLine(-limit, 1.5f, Charts.Vermilion, LinePattern.Dashed);
         plot.Axes.Bottom.SetTicks([.. Enumerable.Range(0, names.Count).Select(i => (double)i)], [.. names]);
         plot.Axes.SetLimitsX(-0.5, names.Count - 0.5);
-        return Charts.Finish(plot);
+        return Pictures.Figure(
+            Charts.Finish(plot),
+            $"Injectors against their rating with 95 % intervals; limits ±{Say.Number(limit, "0.#")} %. "
+                + string.Join(
+                    ", ",
+                    set.Reports.Values.SelectMany(r => r.Members)
+                        .Select(m => $"{m.Name} {Say.Number(m.FromRating.Percent, "+0.0;-0.0;0.0")} %")
+                )
+                + "."
+        );
     }
 
     /// <summary>Departure of each reading from the line, in percent of it, with the confidence band of the line.</summary>
@@ -55,7 +64,7 @@ internal static class BenchCharts
         double[] widths = [.. Enumerable.Range(0, Steps + 1).Select(i => from + ((to - from) * i / Steps))];
         double[] half = [.. widths.Select(w => Share(found, w, found.BandHalfWidthAt(Duration.FromMilliseconds(w))))];
         var band = plot.Add.FillY(widths, [.. half.Select(h => -h)], half);
-        (band.FillColor, band.LineColor) = (Colors.SteelBlue.WithAlpha(.25), Colors.SteelBlue);
+        (band.FillColor, band.LineColor) = (Charts.Blue.WithAlpha(.25), Charts.Blue);
         band.LegendText = $"band of the line, {Say.Number(found.Confidence.Percent, "0")} %";
         Add(plot, found, found.LinearReadings, "readings in the linear range");
         Add(
@@ -65,9 +74,9 @@ internal static class BenchCharts
             "readings below it"
         );
         double tolerance = found.LinearityTolerance.Percent;
-        plot.Add.HorizontalLine(tolerance, 1.5f, Colors.Red, LinePattern.Dashed).LegendText =
+        plot.Add.HorizontalLine(tolerance, 1.5f, Charts.Vermilion, LinePattern.Dashed).LegendText =
             $"tolerance ±{Say.Number(tolerance, "0.#")} %";
-        plot.Add.HorizontalLine(-tolerance, 1.5f, Colors.Red, LinePattern.Dashed);
+        plot.Add.HorizontalLine(-tolerance, 1.5f, Charts.Vermilion, LinePattern.Dashed);
         return Charts.Finish(plot);
     }
 

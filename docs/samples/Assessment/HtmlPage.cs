@@ -1,100 +1,36 @@
 using FuelMath.Assessments;
+using FuelMath.Findings;
+using FuelMath.Sheets;
 using FuelMath.Systems;
 
 namespace FuelMath.Samples.Assessment;
 
-/// <summary>Writes one self-contained page: the charts, the findings, the sheet to hand over and the cautions.</summary>
+/// <summary>Writes one self-contained page: verdict, findings, sheet, points, pictures, appendix, cautions; to read and to print.</summary>
 internal static class HtmlPage
 {
-    private const string Style = """
-        body{font:15px/1.45 system-ui,sans-serif;max-width:980px;margin:2rem auto;padding:0 1rem;color:#1b1f23}
-        h1{font-size:1.5rem}h2{font-size:1.15rem;margin-top:2rem;border-bottom:1px solid #d0d7de}
-        table{border-collapse:collapse;font-size:.86rem;margin:.6rem 0}
-        th,td{border:1px solid #d0d7de;padding:.25rem .5rem;text-align:right}
-        th:first-child,td:first-child{text-align:left}th{background:#f3f5f7}
-        .Danger{border-left:5px solid #b42318}.Warning{border-left:5px solid #b7791f}.Note{border-left:5px solid #4a6785}
-        .finding{padding:.3rem .7rem;margin:.4rem 0;background:#fafbfc}
-        pre{background:#f6f8fa;padding:.8rem;overflow-x:auto;font-size:.8rem}
-        svg{max-width:100%;height:auto}
-        """;
-
     internal static void Write(
         string path,
-        FuelSystem system,
         SystemAssessment assessment,
         IReadOnlyList<SolvedPoint> points,
         MeasuredSet? measured,
         PulsedReport? pulsed,
-        string sheet
+        TuningSheet sheet
     )
     {
+        FuelSystem system = assessment.System;
         using var page = new StreamWriter(path);
         page.WriteLine("<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\">");
-        page.WriteLine($"<title>{Html.Escape(system.Name)}</title><style>{Style}</style></head><body>");
-        page.WriteLine(
-            $"<h1>{Html.Escape(system.Name)}</h1><p>Data: {Html.Escape(system.Source.ToString())}. Fuel: {Html.Escape(system.Fuel.Name)}.</p>"
-        );
-        page.WriteLine($"<h2>Verdict</h2><p><b>{Html.Escape(assessment.ToString())}</b></p><ul>");
-        foreach (string line in assessment.Points.Select(p => p.ToString()))
-        {
-            page.WriteLine($"<li>{Html.Escape(line)}</li>");
-        }
-
-        foreach (StageSet set in assessment.Sets)
-        {
-            page.WriteLine($"<li>{Html.Escape($"injectors, {set.Stage}: {set.Verdict}")}</li>");
-        }
-
-        page.WriteLine("</ul>");
-        SystemState[] states = [.. points.Select(p => p.State).OfType<SystemState>()];
-        SystemState? busiest = states
-            .Where(s => !s.Pumps.IsEmpty)
-            .MaxBy(s => s.Injectors.Sum(i => i.MeanFlow.LitersPerHour));
-        if (busiest is not null)
-        {
-            page.WriteLine("<h2>Where the pump meets the path</h2>" + Charts.PumpAndSystem(system, busiest));
-        }
-
-        page.WriteLine("<h2>Pressure along the path</h2>" + Charts.PressureAlongPath(system, states));
-        page.WriteLine(
-            "<p>Nodes stand in the order of the description: where the path splits, as into two rails, neighbors here lie side by side there.</p>"
-        );
-        if (busiest is not null)
-        {
-            page.WriteLine("<h2>Duty cycle over speed</h2>" + Charts.DutyOverSpeed(system, busiest.Point));
-        }
-
-        page.WriteLine("<h2>Findings</h2>");
-        foreach (SolvedPoint refused in points.Where(p => p.State is null))
-        {
-            page.WriteLine(
-                $"<p class=\"finding Danger\"><b>No state: {Html.Escape(refused.Point.Name)}</b><br>{Html.Escape(refused.Refusal!.Message)}</p>"
-            );
-        }
-
-        WriteGroups(page, FindingGroup.Of(points));
-        if (measured is not null)
-        {
-            page.WriteLine("<h2>Injectors on the bench</h2>" + BenchCharts.Spread(measured));
-            foreach (string chart in pulsed?.Charts ?? [])
-            {
-                page.WriteLine(chart);
-            }
-
-            page.WriteLine(
-                "<p>Bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.</p>"
-            );
-            page.WriteLine("<h2>With the injectors as measured, if the controller keeps assuming the rating</h2>");
-            page.WriteLine("<p>Findings above hold here too; below stands what the measured injectors add.</p>");
-            page.WriteLine("<h3>Lambda of each cylinder</h3>" + MixtureChart.Uncorrected(measured));
-            page.WriteLine(MixtureChart.UnderOneSensor(measured));
-            page.WriteLine(
-                "<p>A predicted lambda is no clearance to load an engine. Never run an engine leaner than intended to test a set.</p>"
-            );
-            WriteGroups(page, FindingGroup.Added(measured, points));
-        }
-
-        page.WriteLine($"<h2>Sheet to hand over</h2><pre>{Html.Escape(sheet)}</pre><h2>Cautions</h2><ul>");
+        page.WriteLine("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">");
+        page.WriteLine($"<title>{Html.Escape(system.Name)}</title><style>{PageStyle.Text}</style></head><body>");
+        page.WriteLine($"<h1>{Html.Escape(system.Name)}</h1>");
+        Verdicts(page, assessment);
+        Findings(page, assessment);
+        Sheet(page, sheet);
+        SheetTable table = sheet.Common[^1];
+        page.WriteLine("<h2>Operating points</h2>" + HtmlTable(table));
+        Pictures.Write(page, assessment, measured);
+        Appendix(page, system, points, measured, pulsed);
+        page.WriteLine("<h2>Cautions</h2><ul>");
         foreach (string caution in SampleCautions.All(system))
         {
             page.WriteLine($"<li>{Html.Escape(caution)}</li>");
@@ -103,20 +39,137 @@ internal static class HtmlPage
         page.WriteLine("</ul></body></html>");
     }
 
-    private static void WriteGroups(StreamWriter page, IReadOnlyList<FindingGroup> groups)
+    private static void Verdicts(StreamWriter page, SystemAssessment assessment)
     {
-        foreach (FindingGroup group in groups)
+        page.WriteLine(
+            $"<p class=\"verdict {assessment.Verdict.Kind}\">{Html.Escape(Say.Verdict(assessment.Verdict.Kind).ToUpperInvariant())}</p>"
+        );
+        page.WriteLine(
+            "<div class=\"wide\"><table><thead><tr><th>point</th><th>verdict</th><th>because</th><th>not known, and why</th></tr></thead><tbody>"
+        );
+        foreach (PointAssessment point in assessment.Points)
         {
-            page.WriteLine(
-                $"<p class=\"finding {group.Severity}\"><b>{group.Severity}: {Html.Escape(group.What)}</b><br>"
-                    + string.Join("<br>", group.Values.Select(Html.Escape))
-                    + $"<br>{Html.Escape(group.Action)} {Html.Escape(group.Source)}</p>"
-            );
+            Row(page, point.Point.Name, point.Verdict, Basis(point));
         }
 
-        if (groups.Count == 0)
+        foreach (StageSet set in assessment.Sets)
         {
-            page.WriteLine("<p>No finding.</p>");
+            Row(page, $"injectors, {set.Stage}", set.Verdict, "");
         }
+
+        page.WriteLine("</tbody></table></div>");
+    }
+
+    private static void Row(StreamWriter page, string name, Verdict verdict, string basis)
+    {
+        string because = verdict.Reasons.FirstOrDefault() is { } reason ? $"{basis}{reason.What}: {reason.Value}" : "";
+        string open = string.Join("; ", verdict.NotJudged.Select(f => f.What).Distinct());
+        page.WriteLine(
+            $"<tr class=\"{verdict.Kind}\"><td>{Html.Escape(name)}</td><td><b>{Html.Escape(Say.Verdict(verdict.Kind))}</b></td><td class=\"text\">{Html.Escape(because)}</td><td class=\"text\">{Html.Escape(open)}</td></tr>"
+        );
+    }
+
+    private static string Basis(PointAssessment point) =>
+        point.Deciding.Basis switch
+        {
+            StateBasis.AsMeasured => "as measured: ",
+            StateBasis.AsMeasuredUncorrected => "if the sensor fails: ",
+            _ => "",
+        };
+
+    private static void Findings(StreamWriter page, SystemAssessment assessment)
+    {
+        page.WriteLine("<h2>Dangers and warnings</h2>");
+        FindingAcrossPoints[] act = [.. assessment.Findings.Where(f => f.Severity >= Severity.Warning)];
+        foreach (FindingAcrossPoints one in act)
+        {
+            Finding(page, one);
+        }
+
+        if (act.Length == 0)
+        {
+            page.WriteLine("<p>None among what could be judged.</p>");
+        }
+    }
+
+    private static void Finding(StreamWriter page, FindingAcrossPoints one)
+    {
+        page.WriteLine(
+            $"<div class=\"finding {one.Severity}\"><b>{one.Severity}: {Html.Escape(one.What)}.</b> {Html.Escape(one.Action)}"
+        );
+        page.WriteLine(
+            string.Join(
+                "",
+                one.Occurrences.GroupBy(o => (o.Finding.Value, o.Finding.Limit))
+                    .Select(g =>
+                        $"<br><span class=\"where\">{Html.Escape(string.Join("; ", g.Select(o => o.Place).Distinct()))}: {Html.Escape(g.Key.Value)}, limit {Html.Escape(g.Key.Limit)}</span>"
+                    )
+            )
+        );
+        page.WriteLine($"<br><span class=\"where\">{Html.Escape(one.LimitSource.ToString())}</span></div>");
+    }
+
+    private static void Sheet(StreamWriter page, TuningSheet sheet)
+    {
+        page.WriteLine("<section class=\"sheet\"><h2>Sheet for tuning</h2><div class=\"head\">");
+        foreach (string line in sheet.Head(1000))
+        {
+            page.WriteLine($"<p>{Html.Escape(line)}</p>");
+        }
+
+        page.WriteLine("</div>");
+        foreach (StageSheet stage in sheet.Stages)
+        {
+            page.WriteLine($"<h3>{Html.Escape(stage.Stage)}</h3><p><b>{Html.Escape(stage.Instruction)}</b></p>");
+            foreach (SheetTable table in stage.Tables)
+            {
+                page.WriteLine(HtmlTable(table));
+            }
+        }
+
+        page.WriteLine("<h3>Common to all</h3>");
+        foreach (SheetTable table in sheet.Common[..^1])
+        {
+            page.WriteLine(HtmlTable(table));
+        }
+
+        page.WriteLine("</section>");
+    }
+
+    private static string HtmlTable(SheetTable table)
+    {
+        string head = string.Concat(
+            table.Columns.Select(c =>
+                $"<th class=\"{(c.IsNumber ? "number" : "text")}\">{Html.Escape(c.Name)}{(c.Unit is "" or "as named" ? "" : $"<br><i>{Html.Escape(c.Unit)}</i>")}</th>"
+            )
+        );
+        string rows = string.Concat(
+            table.Rows.Select(r =>
+                $"<tr>{string.Concat(r.Select((c, i) => $"<td class=\"{(table.Columns[i].IsNumber ? "number" : "text")}\">{(c.IsEmpty ? "–" : Html.Escape(c.Text))}</td>"))}</tr>"
+            )
+        );
+        string note = table.Note.Length == 0 ? "" : $"<p class=\"note\">{Html.Escape(table.Note)}</p>";
+        return $"<div class=\"wide\"><table><caption>{Html.Escape(table.Title)}</caption><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>{note}</div>";
+    }
+
+    private static void Appendix(
+        StreamWriter page,
+        FuelSystem system,
+        IReadOnlyList<SolvedPoint> points,
+        MeasuredSet? measured,
+        PulsedReport? pulsed
+    )
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        new AssessmentReport(system, points, measured, text).PrintNumbers();
+        pulsed?.Print(text);
+        page.WriteLine($"<h2>Appendix</h2><pre>{Html.Escape(text.ToString())}</pre>");
+        page.WriteLine("<div class=\"pair\">");
+        foreach ((string chart, string words) in pulsed?.Charts ?? [])
+        {
+            page.WriteLine(Pictures.Figure(chart, words));
+        }
+
+        page.WriteLine("</div>");
     }
 }

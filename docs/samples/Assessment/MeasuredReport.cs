@@ -5,12 +5,7 @@ using FuelMath.Systems;
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>Prints what the bench found, and what it does to a controller that keeps assuming the rating.</summary>
-internal sealed class MeasuredReport(
-    FuelSystem system,
-    IReadOnlyList<SolvedPoint> points,
-    MeasuredSet set,
-    TextWriter to
-)
+internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWriter to)
 {
     internal void Print()
     {
@@ -99,17 +94,6 @@ internal sealed class MeasuredReport(
         to.WriteLine(
             "  within its limits, but not what one cylinder differs from the others. A sensor that fails leaves all of it."
         );
-        foreach (FindingGroup group in FindingGroup.Added(set, points))
-        {
-            to.WriteLine($"  {group.Severity.ToString().ToUpperInvariant(), -8} {group.What}");
-            foreach (string value in group.Values)
-            {
-                to.WriteLine($"           {value}");
-            }
-
-            to.WriteLine($"           {group.Action} {group.Source}");
-        }
-
         to.WriteLine(
             "  A predicted lambda is never clearance to load an engine: verify with a sensor at light load first."
         );

@@ -1,64 +1,96 @@
-using FuelMath.Quantities;
+using FuelMath.Assessments;
 using FuelMath.Systems;
 using ScottPlot;
 
 namespace FuelMath.Samples.Assessment;
 
-/// <summary>Lambda of each cylinder over the one asked for, with the injectors as measured; as SVG text.</summary>
+/// <summary>Lambda of each chamber over the one asked for, with the limit: as nobody corrects it, and as a sensor leaves it.</summary>
 internal static class MixtureChart
 {
-    /// <summary>Nobody corrects: lambda of each cylinder, a row of marks for each operating point.</summary>
-    internal static string Uncorrected(MeasuredSet set) =>
-        Draw(
-            set,
-            "Nobody corrects",
-            "lambda over the one asked for",
-            state => state.TargetLambda is { } target ? target.ToRatio() : double.NaN
-        );
+    private static readonly MarkerShape[] Shapes =
+    [
+        MarkerShape.FilledCircle,
+        MarkerShape.OpenSquare,
+        MarkerShape.FilledTriangleUp,
+        MarkerShape.OpenDiamond,
+        MarkerShape.Cross,
+        MarkerShape.OpenTriangleDown,
+        MarkerShape.FilledSquare,
+        MarkerShape.Eks,
+    ];
 
-    /// <summary>One sensor holds the mean: what is left between the cylinders.</summary>
-    internal static string UnderOneSensor(MeasuredSet set) =>
-        Draw(
-            set,
-            "One sensor holds the mean at the one asked for",
-            "lambda over what the sensor sees",
-            state => state.Lambda is { } seen ? seen.ToRatio() : double.NaN
-        );
-
-    private static string Draw(MeasuredSet set, string title, string vertical, Func<SystemState, double> over)
+    internal static string Of(SystemAssessment assessment)
     {
-        Plot plot = Charts.New(title, "cylinder", vertical);
-        SystemState[] states = [.. set.OpenLoop.Select(o => o.State).OfType<SystemState>()];
-        int chambers = states.Length == 0 ? 0 : states[0].Chambers.Length;
+        bool measured = assessment.Measured is not null;
+        string injectors = measured ? "injectors as measured" : "injectors as described";
+        SystemState[] held = [.. assessment.Points.Select(p => State(p, measured, false)).OfType<SystemState>()];
+        SystemState[] open = [.. assessment.Points.Select(p => State(p, measured, true)).OfType<SystemState>()];
+        string corrected = Draw(assessment, held, $"Lambda by chamber, {injectors}, corrected where a sensor holds");
+        string uncorrected =
+            measured && open.Any(s => !held.Contains(s))
+                ? Draw(assessment, open, $"Lambda by chamber, {injectors}, nobody corrects")
+                : "";
+        return uncorrected + corrected;
+    }
+
+    private static SystemState? State(PointAssessment point, bool measured, bool uncorrected) =>
+        !measured ? point.Of(StateBasis.AsDescribed)?.State
+        : uncorrected && point.Of(StateBasis.AsMeasuredUncorrected) is { } open ? open.State
+        : point.Of(StateBasis.AsMeasured)?.State;
+
+    private static string Draw(SystemAssessment assessment, SystemState[] all, string title)
+    {
+        SystemState[] states =
+        [
+            .. all.Where(s => s.TargetLambda is not null && s.Chambers.Any(c => c.Lambda is not null)),
+        ];
+        if (states.Length == 0)
+        {
+            return $"<p>{Html.Escape($"{title}: no point asks for a lambda and has one.")}</p>";
+        }
+
+        Plot plot = Charts.New(title, "chamber", "lambda over the one asked for");
+        var words = new List<string>();
         for (int s = 0; s < states.Length; s++)
         {
+            double asked = states[s].TargetLambda!.Value.ToRatio();
             // Beside each other, so that marks of equal height stay apart.
-            double shift = states.Length == 1 ? 0 : 0.5 * ((s / (states.Length - 1.0)) - 0.5);
-            (double X, double Y)[] marks =
+            double shift = states.Length == 1 ? 0 : 0.6 * ((s / (states.Length - 1.0)) - 0.5);
+            (int Chamber, double Over)[] marks =
             [
                 .. states[s]
                     .Chambers.Where(c => c.Lambda is not null)
-                    .Select(c => (c.Chamber + shift, Of(c.Lambda) / over(states[s]))),
+                    .Select(c => (c.Chamber, c.Lambda!.Value.ToRatio() / asked)),
             ];
-            var points = plot.Add.ScatterPoints(marks.Select(m => m.X).ToArray(), marks.Select(m => m.Y).ToArray());
-            (points.LegendText, points.MarkerSize) = (states[s].Point.Name, 9);
+            var points = plot.Add.ScatterPoints(
+                marks.Select(m => m.Chamber + shift).ToArray(),
+                marks.Select(m => m.Over).ToArray()
+            );
+            (points.LegendText, points.MarkerSize, points.Color) = (
+                states[s].Point.Name,
+                9,
+                Charts.Palette[s % Charts.Palette.Length]
+            );
+            (points.MarkerShape, points.MarkerLineWidth) = (Shapes[s % Shapes.Length], 2);
+            (int Chamber, double Over) leanest = marks.MaxBy(m => m.Over);
+            words.Add(
+                $"{states[s].Point.Name}: leanest chamber {leanest.Chamber}, {Say.Number(100 * (leanest.Over - 1), "+0.0;-0.0;0.0")} %"
+            );
         }
 
-        plot.Add.HorizontalLine(1, 1.5f, Colors.Black, LinePattern.Dashed).LegendText = "as asked for";
-        if (states.Length > 0)
-        {
-            double lean = 1 + set.LeanLimit;
-            plot.Add.HorizontalLine(lean, 1.5f, Colors.Red, LinePattern.Dashed).LegendText =
-                $"limit {Say.Number(100 * set.LeanLimit, "0.#")} % lean";
-        }
-
+        double limit = assessment.System.Limits.MixtureDeviation.DecimalFractions;
+        plot.Add.HorizontalLine(1, 1.5f, Colors.Black, LinePattern.Solid).LegendText = "as asked for";
+        plot.Add.HorizontalLine(1 + limit, 2, Charts.Vermilion, LinePattern.Dotted).LegendText =
+            $"lean limit {Say.Number(100 * limit, "0.#")} %";
+        int chambers = assessment.System.Engine.Chambers;
         plot.Axes.SetLimitsX(0.5, chambers + 0.5);
         plot.Axes.Bottom.SetTicks(
             [.. Enumerable.Range(1, chambers).Select(c => (double)c)],
             [.. Enumerable.Range(1, chambers).Select(c => Say.Number(c, "0"))]
         );
-        return Charts.Finish(plot);
+        return Pictures.Figure(
+            Charts.Finish(plot),
+            $"{title}; above the line is leaner than asked for, the limit is {Say.Number(100 * limit, "0.#")} % lean. {string.Join("; ", words)}. A predicted lambda is no clearance to load an engine."
+        );
     }
-
-    private static double Of(Lambda? lambda) => lambda!.Value.ToRatio();
 }

@@ -1,58 +1,91 @@
+using System.Globalization;
 using FuelMath;
 using FuelMath.Assessments;
 using FuelMath.Documents;
 using FuelMath.Samples.Assessment;
+using FuelMath.Sheets;
 using FuelMath.Systems;
 
-// Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder]
+// Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder] [--dated 2026-11-20] [--all]
 // Without arguments it assesses the bundled time-trial car. Beside "name.json" it looks for "name-points.json" and
 // "name-bench.csv", and for raw pulses in "name-pulses.json"; a system without them is assessed without them.
+// It ends with 0 when everything holds, with 1 on "act first" or "do not run", with 2 on "not known" or a refusal.
 string? folder = null;
+DateOnly? dated = null;
+bool all = false;
 var files = new List<string>();
-for (int i = 0; i < args.Length; i++)
-{
-    if (args[i] == "--out" && i + 1 < args.Length)
-    {
-        folder = args[++i];
-    }
-    else
-    {
-        files.Add(args[i]);
-    }
-}
-
-string file = files.Count > 0 ? files[0] : Path.Combine(AppContext.BaseDirectory, "data", "time-trial-car.json");
-string stem = Path.Combine(Path.GetDirectoryName(file) ?? "", Path.GetFileNameWithoutExtension(file));
-string pointsFile = files.Count > 1 ? files[1] : stem + "-points.json";
-string benchFile = files.Count > 2 ? files[2] : stem + "-bench.csv";
-string pulsesFile = stem + "-pulses.json";
 try
 {
+    for (int i = 0; i < args.Length; i++)
+    {
+        switch (args[i])
+        {
+            case "--all":
+                all = true;
+                break;
+            case "--out" when i + 1 < args.Length:
+                folder = args[++i];
+                break;
+            case "--dated" when i + 1 < args.Length:
+                dated = DateOnly.TryParseExact(
+                    args[++i],
+                    "yyyy-MM-dd",
+                    CultureInfo.InvariantCulture,
+                    default,
+                    out DateOnly day
+                )
+                    ? day
+                    : throw new FormatException($"--dated must be a date such as 2026-11-20; it was '{args[i]}'.");
+                break;
+            case ['-', '-', ..]:
+                throw new FormatException($"An option must be one of --out, --dated, --all; it was '{args[i]}'.");
+            default:
+                files.Add(args[i]);
+                break;
+        }
+    }
+
+    string file = files.Count > 0 ? files[0] : Path.Combine(AppContext.BaseDirectory, "data", "time-trial-car.json");
+    string stem = Path.Combine(Path.GetDirectoryName(file) ?? "", Path.GetFileNameWithoutExtension(file));
+    string pointsFile = files.Count > 1 ? files[1] : stem + "-points.json";
+    string benchFile = files.Count > 2 ? files[2] : stem + "-bench.csv";
+    string pulsesFile = stem + "-pulses.json";
     FuelSystem system = SystemDocument.ReadFile(file);
     SolvedPoint[] points = [.. OperatingListDocument.ReadFile(pointsFile).Select(p => SolvedPoint.Of(system, p))];
     MeasuredSet? measured = File.Exists(benchFile)
         ? MeasuredSet.Of(system, BenchReport.Read(benchFile), Path.GetFileName(benchFile), points)
         : null;
-
     PulsedReport? pulsed = File.Exists(pulsesFile) ? new PulsedReport(BenchDocument.ReadFile(pulsesFile)) : null;
 
     OperatingPoint[] asked = [.. points.Select(p => p.Point)];
     SystemAssessment assessment = measured is null
         ? new SystemAssessment(system, asked)
         : SystemAssessment.FromBench(system, asked, measured.Fitted, measured.Sets);
-    new AssessmentReport(system, assessment, points, measured, Console.Out).Print();
-    pulsed?.Print(Console.Out);
-    string sheet = HandoverSheet.Text(system, points, measured);
-    Console.WriteLine();
-    Console.Write(sheet);
+    TuningSheet sheet = dated is { } date ? TuningSheet.FromDated(assessment, date) : new TuningSheet(assessment);
 
     folder ??= Path.Combine("out", Path.GetFileName(stem));
-    Directory.CreateDirectory(folder);
-    File.WriteAllText(Path.Combine(folder, "sheet.txt"), sheet);
-    HtmlPage.Write(Path.Combine(folder, "assessment.html"), system, assessment, points, measured, pulsed, sheet);
-    Console.WriteLine();
-    Console.WriteLine($"Written: {Path.Combine(folder, "assessment.html")} and {Path.Combine(folder, "sheet.txt")}");
-    return 0;
+    SheetFolder.Write(folder, sheet);
+    HtmlPage.Write(Path.Combine(folder, "assessment.html"), assessment, points, measured, pulsed, sheet);
+    string[] written =
+    [
+        Path.Combine(folder, "assessment.html"),
+        Path.Combine(folder, "sheet.txt"),
+        Path.Combine(folder, "tables"),
+    ];
+    foreach (string line in new ConsoleSummary(assessment, sheet, written).Text())
+    {
+        Console.WriteLine(line);
+    }
+
+    if (all)
+    {
+        Console.WriteLine();
+        Console.WriteLine(string.Join(Environment.NewLine, sheet.ToLines(TuningSheet.PageWidth)));
+        new AssessmentReport(system, points, measured, Console.Out).Print();
+        pulsed?.Print(Console.Out);
+    }
+
+    return ExitCode.Of(assessment.Verdict.Kind);
 }
 catch (Exception refusal)
     when (refusal
@@ -64,5 +97,5 @@ catch (Exception refusal)
     )
 {
     Console.Error.WriteLine(refusal.Message);
-    return 1;
+    return ExitCode.Refused;
 }

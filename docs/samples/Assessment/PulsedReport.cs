@@ -22,9 +22,20 @@ internal sealed class PulsedReport
 
     internal string Name { get; }
 
-    internal IEnumerable<string> Charts =>
+    /// <summary>Two charts for each injector, with their words.</summary>
+    internal IEnumerable<(string Chart, string Words)> Charts =>
         all.SelectMany(a =>
-            new[] { BenchCharts.Line(a.Injector.Name, a.Found), BenchCharts.Departure(a.Injector.Name, a.Found) }
+            new[]
+            {
+                (
+                    BenchCharts.Line(a.Injector.Name, a.Found),
+                    $"Mass over pulse width of {a.Injector.Name}: a line that meets no mass at {Say.Milliseconds(a.Found.DeadTime)} ms."
+                ),
+                (
+                    BenchCharts.Departure(a.Injector.Name, a.Found),
+                    $"Departure of the readings from that line, linear from {Say.Milliseconds(a.Found.LinearFrom)} ms."
+                ),
+            }
         );
 
     internal void Print(TextWriter to)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using FuelMath.Findings;
 using FuelMath.Quantities;
 using UnitsNet;
 
@@ -7,6 +8,15 @@ namespace FuelMath.Samples.Assessment;
 /// <summary>Quantities in the units of the trade, in invariant culture.</summary>
 internal static class Say
 {
+    internal static string Verdict(VerdictKind kind) =>
+        kind switch
+        {
+            VerdictKind.Holds => "holds",
+            VerdictKind.ActFirst => "act first",
+            VerdictKind.DoNotRun => "do not run",
+            _ => "not known",
+        };
+
     internal static string Bar(GaugePressure pressure) => Bar(pressure.AboveAmbient);
 
     internal static string Bar(Pressure pressure) => Number(pressure.Bars, "0.00");

@@ -62,7 +62,8 @@ public sealed class PointAssessment
         return new(point, states.ToImmutable());
     }
 
-    private static Verdict Counted(AssessedState state) =>
+    /// <summary>What a state comes to in the point: a danger that needs a failed sensor counts as a warning.</summary>
+    internal static Verdict Counted(AssessedState state) =>
         state.Basis == StateBasis.AsMeasuredUncorrected
             ? Verdict.Of(
                 state.Verdict.Findings.Select(f => f.Severity == Severity.Danger ? f.WithSeverity(Severity.Warning) : f)

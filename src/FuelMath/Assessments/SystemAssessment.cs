@@ -59,13 +59,23 @@ public sealed class SystemAssessment
         (System, Measured, Sets) = (system, measured, [.. sets]);
         CheckSets();
         Points = [.. points.Select(p => PointAssessment.Of(system, p, measured))];
+        ImmutableArray<Finding> notMeasured = [.. NotMeasured()];
         Verdict[] own =
         [
             Verdict.Together(Points.Select(p => p.Verdict)),
             .. Sets.Select(s => s.Verdict),
-            Verdict.Of(NotMeasured()),
+            Verdict.Of(notMeasured),
         ];
         Verdict = Verdict.Together(own);
+        Findings = FindingAcrossPoints.Of([
+            .. Points.SelectMany(p =>
+                p.States.SelectMany(s =>
+                    PointAssessment.Counted(s).Findings.Select(f => new FindingOccurrence(p.Point.Name, s.Basis, f))
+                )
+            ),
+            .. Sets.SelectMany(s => s.Verdict.Findings.Select(f => new FindingOccurrence(s.Stage, null, f))),
+            .. notMeasured.Select(f => new FindingOccurrence(f.Part, null, f)),
+        ]);
     }
 
     /// <summary>The system as described.</summary>
@@ -82,6 +92,9 @@ public sealed class SystemAssessment
 
     /// <summary>What the whole comes to.</summary>
     public Verdict Verdict { get; }
+
+    /// <summary>Every finding once, with the places that it holds for; the gravest first.</summary>
+    public ImmutableArray<FindingAcrossPoints> Findings { get; }
 
     /// <summary>Formats the verdict on the whole as one line.</summary>
     /// <returns>The text.</returns>

@@ -145,7 +145,7 @@ public sealed class MeasuredTests
             ),
         ];
 
-    private static SetReport Report(params double[] cubicCentimetersPerMinute) =>
+    internal static SetReport Report(params double[] cubicCentimetersPerMinute) =>
         new(
             Rated.Rating,
             cubicCentimetersPerMinute.Select(

@@ -36,6 +36,7 @@ public sealed class BareNumberTests
         ["Student.TwoSidedPValue"] = "a pure number",
         ["PoissonLimits.Lower"] = "a mean count, a pure number",
         ["PoissonLimits.Upper"] = "a mean count, a pure number",
+        ["SheetCell.Number"] = "what is printed, in the unit that its column names",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };

@@ -47,6 +47,7 @@ public sealed class LayeringTests
         ["FuelMath.Lines"] = 28,
         ["FuelMath.Systems"] = 30,
         ["FuelMath.Assessments"] = 31,
+        ["FuelMath.Sheets"] = 32,
         ["FuelMath.Tightness"] = 31,
         ["FuelMath.ShopTests"] = 32,
         ["FuelMath.Documents"] = 40,

@@ -1,0 +1,84 @@
+using FuelMath.Pumps;
+using FuelMath.Systems;
+using ScottPlot;
+using UnitsNet;
+
+namespace FuelMath.Samples.Assessment;
+
+/// <summary>Each pump that does work, at the point where the pumps have least to spare: what it gives and what is drawn.</summary>
+internal static class PumpCharts
+{
+    internal static IEnumerable<string> Of(FuelSystem system, IReadOnlyList<SystemState> states)
+    {
+        SystemState worst = states.OrderBy(Spare).ThenByDescending(Drawn).First();
+        foreach (PumpMatch match in worst.Pumps.Where(p => !p.IsStalled && p.Flow.LitersPerHour > 0))
+        {
+            yield return Of(system, worst, match);
+        }
+
+        foreach (PumpMatch still in worst.Pumps.Where(p => p.IsStalled || p.Flow.LitersPerHour <= 0))
+        {
+            yield return $"<p>{Html.Escape($"Pump in '{still.Line}' does no work at {worst.Point.Name}.")}</p>";
+        }
+    }
+
+    private static double Drawn(SystemState state) => state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
+
+    private static double Spare(SystemState state) =>
+        Drawn(state) > 0 && state.PumpReserve is { } reserve ? reserve.LitersPerHour / Drawn(state) : double.MaxValue;
+
+    private static string Of(FuelSystem system, SystemState state, PumpMatch match)
+    {
+        Pump pump = (Pump)system.Plan.Lines.First(l => l.Name == match.Line).Part;
+        PumpCurve curve = pump.CurveAt(match.Voltage);
+        double drawn = Drawn(state);
+        double? spare = state.PumpReserve?.LitersPerHour;
+        Plot plot = Charts.New(
+            $"{pump.Name} ({match.Line}) at {state.Point.Name}",
+            "flow, L/h",
+            "pressure rise of the pump, bar"
+        );
+        double low = curve.LeastPressureRise.Pascals;
+        double high = curve.GreatestPressureRise.Pascals;
+        Pressure[] rises =
+        [
+            .. Enumerable.Range(0, 61).Select(i => Pressure.FromPascals(low + ((high - low) * i / 60))),
+        ];
+        var line = plot.Add.Scatter(
+            rises.Select(r => curve.FlowAt(r).LitersPerHour).ToArray(),
+            rises.Select(r => r.Bars).ToArray()
+        );
+        (line.LegendText, line.LineWidth, line.MarkerSize, line.Color) = (
+            $"pump at {Say.Volts(match.Voltage)} V",
+            2.5f,
+            0,
+            Charts.Blue
+        );
+        double top = curve.GreatestPressureRise.Bars;
+        if (spare is > 0)
+        {
+            var band = plot.Add.Rectangle(drawn, drawn + spare.Value, 0, top);
+            (band.FillStyle.Color, band.LineStyle.Width) = (Charts.Orange.WithAlpha(.25), 0);
+            band.LegendText = $"to spare {Say.Number(spare.Value, "0")} L/h";
+        }
+
+        var draws = plot.Add.VerticalLine(drawn, 2, Charts.Vermilion, LinePattern.Dashed);
+        draws.LegendText = $"engine draws {Say.Number(drawn, "0.0")} L/h";
+        var here = plot.Add.Marker(
+            match.Flow.LitersPerHour,
+            match.PressureRise.Bars,
+            MarkerShape.FilledDiamond,
+            13,
+            Colors.Black
+        );
+        here.LegendText = $"works at {Say.LitersPerHour(match.Flow)} L/h, {Say.Bar(match.PressureRise)} bar";
+        plot.Axes.SetLimits(0, 1.05 * Math.Max(curve.GreatestFlow.LitersPerHour, drawn + (spare ?? 0)), 0, 1.05 * top);
+        string left = spare is { } value
+            ? $"{(state.Pumps.Length > 1 ? "all pumps together have " : "")}{Say.Number(value, "0.0")} L/h ({Say.Number(100 * value / Math.Max(drawn, 1e-9), "0")} %) to spare at the pressure that must hold; {Say.Percent(system.Limits.PumpReserve)} % are asked for"
+            : "what it could still give is not known: nothing says which pressure must hold";
+        return Pictures.Figure(
+            Charts.Finish(plot),
+            $"Pump '{pump.Name}' at {state.Point.Name}, the point with least to spare: it gives {Say.LitersPerHour(match.Flow)} L/h at {Say.Bar(match.PressureRise)} bar and {Say.Volts(match.Voltage)} V; the engine draws {Say.Number(drawn, "0.0")} L/h; {left}."
+        );
+    }
+}

@@ -1,0 +1,203 @@
+using FuelMath.Assessments;
+using FuelMath.Beliefs;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Regulators;
+using FuelMath.Systems;
+using UnitsNet;
+
+namespace FuelMath.Sheets;
+
+/// <summary>The tables that belong to no single stage: fuel, regulators, settings, operating points.</summary>
+internal static class CommonTables
+{
+    private const double Bar = 1e5;
+
+    internal static IEnumerable<SheetTable> All(SystemAssessment assessment)
+    {
+        FuelSystem system = assessment.System;
+        yield return Densities(assessment);
+        if (system.Plan.Lines.Any(l => l.Part is BypassRegulator or ReducingRegulator))
+        {
+            yield return Regulators(system);
+        }
+
+        if (system.Staging is { } staging)
+        {
+            yield return SheetTable.Of(
+                "staging",
+                "Staging",
+                "Beyond it the later stage takes what is over, never less than its least repeatable pulse; then both rise together.",
+                [SheetColumn.Words("stage that joins"), SheetColumn.Numbers("duty of the first", "%", 1)],
+                [
+                    [system.Stages[1].Name, 100 * staging.TransitionDutyCycle.InSi()],
+                ]
+            );
+        }
+
+        yield return Points(assessment);
+    }
+
+    private static SheetTable Densities(SystemAssessment assessment)
+    {
+        FuelSystem system = assessment.System;
+        IEnumerable<object?[]> told = system
+            .Stages.Select(s => (s.Belief.Fuel, s.Belief.FuelTemperature, Use: $"told, {s.Name}"))
+            .Select(t => Density(t.Fuel, t.FuelTemperature, t.Use));
+        IEnumerable<object?[]> fitted = assessment
+            .Points.GroupBy(p => p.Point.Fuel.InSi())
+            .OrderBy(g => g.Key)
+            .Select(g =>
+                Density(
+                    system.Fuel,
+                    g.First().Point.Fuel,
+                    $"in the tank: {string.Join("; ", g.Select(p => p.Point.Name))}"
+                )
+            );
+        return SheetTable.Of(
+            "fuel",
+            $"Fuel: {system.Fuel.Name}",
+            $"Stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass, from the composition (none stated). Densities are from correlations, a few tenths of a percent.",
+            [
+                SheetColumn.Words("used for"),
+                SheetColumn.Words("fuel"),
+                SheetColumn.Numbers("at", "degC", 1),
+                SheetColumn.Numbers("density", "kg/m3", 1),
+            ],
+            told.Concat(fitted)
+        );
+    }
+
+    private static object?[] Density(Fuels.Fuel fuel, Temperature at, string use)
+    {
+        double? density;
+        try
+        {
+            density = fuel.DensityAt(at).InSi();
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            density = null;
+        }
+
+        return [use, fuel.Name, SiUnits.CelsiusFromKelvins(at.InSi()), density];
+    }
+
+    private static SheetTable Regulators(FuelSystem system) =>
+        SheetTable.Of(
+            "regulators",
+            "Regulators, and what each stage was told of its rail",
+            $"Told: {string.Join("; ", system.Stages.Select(s => $"{s.Name} {Words(s.Belief.RailReference)}"))}.",
+            [
+                SheetColumn.Words("regulator"),
+                SheetColumn.Words("reference"),
+                SheetColumn.Numbers("ratio", "-", 2),
+                SheetColumn.Numbers("set", "bar", 2),
+                SheetColumn.Numbers("at flow", "L/h", 0),
+            ],
+            system.Plan.Lines.SelectMany(l =>
+                l.Part is BypassRegulator bypass
+                    ?
+                    [
+                        Regulator(
+                            l.Name,
+                            bypass.Reference,
+                            bypass.ReferenceRatio.InSi(),
+                            bypass.SetPoint.DifferentialPressure,
+                            bypass.SetPoint.BypassedFlow
+                        ),
+                    ]
+                : l.Part is ReducingRegulator reducing
+                    ?
+                    [
+                        Regulator(
+                            l.Name,
+                            reducing.Reference,
+                            null,
+                            reducing.SetPoint.DifferentialPressure,
+                            reducing.SetPoint.Flow
+                        ),
+                    ]
+                : Array.Empty<object?[]>()
+            )
+        );
+
+    private static object?[] Regulator(
+        string name,
+        RegulatorReference reference,
+        double? ratio,
+        Pressure set,
+        VolumeFlow flow
+    ) => [name, reference.ToString().ToLowerInvariant(), ratio, set.InSi() / Bar, flow.InSi() * 3.6e6];
+
+    private static string Words(RailReference reference) =>
+        reference switch
+        {
+            RailReference.Manifold => "follows the manifold",
+            RailReference.Fixed => "fixed against ambient",
+            _ => "measured by a sensor",
+        };
+
+    private static SheetTable Points(SystemAssessment assessment) =>
+        SheetTable.Of(
+            "points",
+            "Operating points: predicted, steady (no uncertainty computed: verify with a gauge)",
+            $"Lambda reached: as one sensor sees it with the injectors as described. Leanest: of all chambers and of all injectors looked at, if no oil of a premix burns. Told and across: pressure across the injectors as told to stage 1, and the least of all. Stages: {string.Join(", ", Numbered(assessment.System).Select(s => $"{s.Number} {s.Name}"))}; one without a width is shut. Reserve: what the pumps could still give at the pressure that must hold.",
+            [
+                SheetColumn.Words("point"),
+                SheetColumn.Words("verdict"),
+                SheetColumn.Numbers("asked", "lambda", 3),
+                SheetColumn.Numbers("reached", "lambda", 3),
+                SheetColumn.Numbers("leanest", "lambda", 3),
+                SheetColumn.Numbers("told", "bar", 2),
+                SheetColumn.Numbers("across", "bar", 2),
+                .. Numbered(assessment.System).Select(s => SheetColumn.Numbers($"width {s.Number}", "ms", 3)),
+                .. Numbered(assessment.System).Select(s => SheetColumn.Numbers($"duty {s.Number}", "%", 1)),
+                SheetColumn.Numbers("drawn", "L/h", 1),
+                SheetColumn.Numbers("reserve", "L/h", 1),
+            ],
+            assessment.Points.Select(p => Point(assessment.System, p))
+        );
+
+    private static IEnumerable<(string Number, string Name)> Numbered(FuelSystem system) =>
+        system.Stages.Select((s, i) => ((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), s.Name));
+
+    private static object?[] Point(FuelSystem system, PointAssessment point)
+    {
+        string verdict = Verdict.Words(point.Verdict.Kind);
+        double? asked = point.Point.Command.Lambda?.ToRatio();
+        if (point.Of(StateBasis.AsDescribed)?.State is not { } state)
+        {
+            return
+            [
+                point.Point.Name,
+                verdict,
+                asked,
+                .. Enumerable.Repeat<object?>(null, 6 + (2 * system.Stages.Length)),
+            ];
+        }
+
+        double? leanest = point
+            .States.SelectMany(s => s.State is { } one ? one.Chambers.AsEnumerable() : [])
+            .Max(c => c.LambdaIfOilUnburned?.ToRatio());
+        InjectorStage first = system.Stages[0];
+        Pressure? told = first.Belief.DifferentialPressureAt(
+            first.Discharge == InjectorDischarge.Manifold ? point.Point.Manifold : point.Point.Ambient,
+            point.Point.Ambient
+        );
+        return
+        [
+            point.Point.Name,
+            verdict,
+            asked,
+            state.Lambda?.ToRatio(),
+            leanest,
+            told?.InSi() / Bar,
+            state.Injectors.Min(i => i.DifferentialPressure.InSi()) / Bar,
+            .. state.Stages.Select(s => s.IsShut ? null : (object?)(s.PulseWidth.InSi() * 1e3)),
+            .. state.Stages.Select(s => s.IsShut ? null : (object?)(100 * s.DutyCycle.InSi())),
+            state.Injectors.Sum(i => i.MeanFlow.InSi()) * 3.6e6,
+            state.PumpReserve?.InSi() * 3.6e6,
+        ];
+    }
+}

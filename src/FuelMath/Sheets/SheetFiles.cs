@@ -1,0 +1,237 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace FuelMath.Sheets;
+
+/// <summary>Tables as files, and back.</summary>
+internal static class SheetFiles
+{
+    private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+
+    internal static string Csv(SheetTable table)
+    {
+        var text = new StringBuilder();
+        text.AppendJoin(',', table.Columns.Select(c => Quoted(c.Head))).Append('\n');
+        foreach (ImmutableArray<SheetCell> row in table.Rows)
+        {
+            text.AppendJoin(',', row.Select(c => Quoted(c.Text))).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    internal static SheetTable ReadCsv(string name, string csv)
+    {
+        List<List<string>> lines = Split(csv);
+        if (lines.Count == 0)
+        {
+            throw new FormatException("Must have a line of heads; the text is empty.");
+        }
+
+        SheetColumn[] columns = [.. lines[0].Select(SheetColumn.FromHead)];
+        var rows = new List<ImmutableArray<SheetCell>>();
+        for (int line = 1; line < lines.Count; line++)
+        {
+            if (lines[line].Count != columns.Length)
+            {
+                throw new FormatException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Row {line} must have {columns.Length} cells; it has {lines[line].Count}."
+                    )
+                );
+            }
+
+            int row = line;
+            rows.Add([.. lines[line].Select((cell, i) => Cell(cell, columns[i], row))]);
+        }
+
+        return Made(() => new(name, name, "", columns, rows));
+    }
+
+    internal static string Json(SheetTable table)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var to = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        {
+            to.WriteStartObject();
+            to.WriteString("name", table.Name);
+            to.WriteString("title", table.Title);
+            to.WriteString("note", table.Note);
+            to.WriteStartArray("columns");
+            foreach (SheetColumn column in table.Columns)
+            {
+                to.WriteStartObject();
+                to.WriteString("name", column.Name);
+                if (column.IsNumber)
+                {
+                    to.WriteString("unit", column.Unit);
+                }
+
+                to.WriteEndObject();
+            }
+
+            to.WriteEndArray();
+            to.WriteStartArray("rows");
+            foreach (ImmutableArray<SheetCell> row in table.Rows)
+            {
+                to.WriteStartArray();
+                foreach (SheetCell cell in row)
+                {
+                    Write(to, cell);
+                }
+
+                to.WriteEndArray();
+            }
+
+            to.WriteEndArray();
+            to.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    internal static SheetTable ReadJson(string json)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(json);
+            JsonElement root = document.RootElement;
+            SheetColumn[] columns =
+            [
+                .. root.GetProperty("columns")
+                    .EnumerateArray()
+                    .Select(c => new SheetColumn(
+                        c.GetProperty("name").GetString()!,
+                        c.TryGetProperty("unit", out JsonElement unit) ? unit.GetString() : null,
+                        0
+                    )),
+            ];
+            return Made(() =>
+                new(
+                    root.GetProperty("name").GetString()!,
+                    root.GetProperty("title").GetString()!,
+                    root.GetProperty("note").GetString()!,
+                    columns,
+                    [.. root.GetProperty("rows").EnumerateArray().Select((row, i) => Row(row, columns, i + 1))]
+                )
+            );
+        }
+        catch (Exception problem) when (problem is JsonException or KeyNotFoundException or InvalidOperationException)
+        {
+            throw new FormatException(
+                $"Must be a table as JSON with name, title, note, columns and rows. {problem.Message}"
+            );
+        }
+    }
+
+    private static ImmutableArray<SheetCell> Row(JsonElement row, SheetColumn[] columns, int number) =>
+        [
+            .. row.EnumerateArray()
+                .Select(
+                    (cell, i) =>
+                        cell.ValueKind switch
+                        {
+                            JsonValueKind.Null => SheetCell.Empty,
+                            JsonValueKind.Number when i < columns.Length && columns[i].IsNumber => SheetCell.Read(
+                                cell.GetDecimal()
+                            ),
+                            JsonValueKind.String when i < columns.Length && !columns[i].IsNumber => SheetCell.Of(
+                                cell.GetString()!
+                            ),
+                            _ => throw new FormatException(
+                                string.Create(
+                                    CultureInfo.InvariantCulture,
+                                    $"Row {number}, cell {i + 1}: must be what its column holds; it was {cell}."
+                                )
+                            ),
+                        }
+                ),
+        ];
+
+    private static void Write(Utf8JsonWriter to, SheetCell cell)
+    {
+        if (cell.Number is { } number)
+        {
+            to.WriteNumberValue(number);
+        }
+        else if (cell.IsEmpty)
+        {
+            to.WriteNullValue();
+        }
+        else
+        {
+            to.WriteStringValue(cell.Text);
+        }
+    }
+
+    private static SheetCell Cell(string text, SheetColumn column, int row) =>
+        !column.IsNumber || text.Length == 0 ? SheetCell.Of(text)
+        : decimal.TryParse(text, Plain, CultureInfo.InvariantCulture, out decimal number) ? SheetCell.Read(number)
+        : throw new FormatException(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Row {row}, column '{column.Name}': must be a number with a point for decimals; it was '{text}'."
+            )
+        );
+
+    private static SheetTable Made(Func<SheetTable> make)
+    {
+        try
+        {
+            return make();
+        }
+        catch (ArgumentException problem)
+        {
+            throw new FormatException(Internal.ExceptionText.Sentence(problem));
+        }
+    }
+
+    private static string Quoted(string text) =>
+        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+
+    private static List<List<string>> Split(string csv)
+    {
+        var lines = new List<List<string>>();
+        var line = new List<string>();
+        var cell = new StringBuilder();
+        bool quoted = false;
+        for (int i = 0; i < csv.Length; i++)
+        {
+            char c = csv[i];
+            if (quoted && c == '"' && i + 1 < csv.Length && csv[i + 1] == '"')
+            {
+                cell.Append(csv[i++]);
+            }
+            else if (c == '"')
+            {
+                quoted = !quoted;
+            }
+            else if (!quoted && (c is ',' or '\n'))
+            {
+                line.Add(cell.ToString());
+                cell.Clear();
+                if (c == '\n')
+                {
+                    lines.Add(line);
+                    line = [];
+                }
+            }
+            else if (quoted || c != '\r')
+            {
+                cell.Append(c);
+            }
+        }
+
+        if (line.Count > 0 || cell.Length > 0)
+        {
+            line.Add(cell.ToString());
+            lines.Add(line);
+        }
+
+        return quoted ? throw new FormatException("A quotation mark is opened and not closed.") : lines;
+    }
+}

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using FuelMath.Internal;
+
+namespace FuelMath.Sheets;
+
+/// <summary>A table of a sheet, to print, to read by a program and to read back.</summary>
+/// <remarks>
+/// <para>
+/// Print, CSV and JSON hold the same numbers: each is rounded once, to the digits of its column. Reading a file back gives the
+/// same names, units, words and numbers.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Files" />
+/// </example>
+public sealed class SheetTable
+{
+    internal SheetTable(
+        string name,
+        string title,
+        string note,
+        IEnumerable<SheetColumn> columns,
+        IEnumerable<ImmutableArray<SheetCell>> rows
+    )
+    {
+        (Name, Title, Note) = (Guard.Name(name, nameof(name)), Guard.Name(title, nameof(title)), note);
+        (Columns, Rows) = ([.. columns], [.. rows]);
+        Guard.AtLeast(1, Columns.Length, "A table", nameof(columns));
+        Guard.DifferentNames(Columns.Select(c => c.Name), nameof(columns));
+        if (Rows.FirstOrDefault(r => r.Length != Columns.Length) is { IsDefault: false } odd)
+        {
+            throw new ArgumentException(
+                $"Must have {Columns.Length} cells in a row; one has {odd.Length}.",
+                nameof(rows)
+            );
+        }
+    }
+
+    /// <summary>What it is called in a file name: letters, digits and hyphens.</summary>
+    public string Name { get; }
+
+    /// <summary>What it shows.</summary>
+    public string Title { get; }
+
+    /// <summary>What its numbers hold for, and what they do not; empty where nothing needs saying.</summary>
+    public string Note { get; }
+
+    /// <summary>The columns.</summary>
+    public ImmutableArray<SheetColumn> Columns { get; }
+
+    /// <summary>The rows, a cell for each column.</summary>
+    public ImmutableArray<ImmutableArray<SheetCell>> Rows { get; }
+
+    /// <summary>Writes the table as comma-separated text: a head with units in brackets, then the rows.</summary>
+    /// <returns>The text, with lines that end in a line feed.</returns>
+    public string ToCsv() => SheetFiles.Csv(this);
+
+    /// <summary>Writes the table as JSON: name, title, note, columns with their units, and rows.</summary>
+    /// <returns>The text.</returns>
+    public string ToJson() => SheetFiles.Json(this);
+
+    /// <summary>Prints the table in columns, in as many blocks as the width asks for; no line is cut.</summary>
+    /// <param name="width">The longest line, in characters; 60 or more.</param>
+    /// <returns>The lines.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>
+    public ImmutableArray<string> ToLines(int width) =>
+        [.. SheetText.Table(this, Guard.InRange(width, SheetText.Narrowest, 1000, nameof(width)))];
+
+    /// <summary>Reads what <see cref="ToCsv"/> wrote.</summary>
+    /// <param name="name">What the table is called; not blank.</param>
+    /// <param name="csv">The text.</param>
+    /// <returns>The table; its title is its name.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="csv"/> is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="FormatException">The text is no such table; the message says where.</exception>
+    public static SheetTable FromCsv(string name, string csv)
+    {
+        ArgumentNullException.ThrowIfNull(csv);
+        return SheetFiles.ReadCsv(Guard.Name(name, nameof(name)), csv);
+    }
+
+    /// <summary>Reads what <see cref="ToJson"/> wrote.</summary>
+    /// <param name="json">The text.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="json"/> is null.</exception>
+    /// <exception cref="FormatException">The text is no such table; the message says where.</exception>
+    public static SheetTable FromJson(string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return SheetFiles.ReadJson(json);
+    }
+
+    /// <summary>Builds a table from rows of numbers and words.</summary>
+    internal static SheetTable Of(
+        string name,
+        string title,
+        string note,
+        SheetColumn[] columns,
+        IEnumerable<object?[]> rows
+    ) =>
+        new(
+            name,
+            title,
+            note,
+            columns,
+            rows.Select(r =>
+                r.Select(
+                        (cell, i) =>
+                            cell switch
+                            {
+                                string text => SheetCell.Of(text),
+                                null => SheetCell.Empty,
+                                int number => SheetCell.Of((double)number, columns[i]),
+                                _ => SheetCell.Of((double)cell, columns[i]),
+                            }
+                    )
+                    .ToImmutableArray()
+            )
+        );
+}

@@ -1,0 +1,118 @@
+using System.Globalization;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Systems;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Sheets;
+
+/// <summary>The dead times of one stage: as told, and the mean of what was measured.</summary>
+internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
+{
+    private const double Bar = 1e5;
+    private readonly DeadTimeTable told = stage.Belief.Injector.DeadTime;
+    private readonly Pressure pressure = stage.Belief.DifferentialPressure;
+
+    /// <summary>Over voltage and pressure, as the controller is told.</summary>
+    internal SheetTable AsTold(string name)
+    {
+        DeadTimeTable table = told;
+        Pressure[] across = table.DependsOnPressure
+            ?
+            [
+                .. table
+                    .DifferentialPressures.Append(pressure)
+                    .Where(p => Known(table, p))
+                    .DistinctBy(p => Math.Round(p.InSi() / 100))
+                    .OrderBy(p => p.InSi()),
+            ]
+            : [table.DifferentialPressures[0]];
+        return SheetTable.Of(
+            name,
+            $"Dead time of {stage.Name} over voltage at the injector and pressure across it, as told ({StageTables.Show(UncertaintyMeaning.NotStated)})",
+            table.DependsOnPressure
+                ? table.HoldsEstimates
+                    ? "Some of these values are estimates from the others."
+                    : ""
+                : "Taken at this pressure only: how it changes with pressure is not known. It grows with pressure.",
+            [
+                SheetColumn.Numbers("voltage", "V", 2),
+                .. across.Select(p =>
+                    SheetColumn.Numbers(
+                        string.Create(CultureInfo.InvariantCulture, $"{p.InSi() / Bar:0.00} bar"),
+                        "ms",
+                        3
+                    )
+                ),
+            ],
+            table.Voltages.Select(v =>
+                (object?[])[v.InSi(), .. across.Select(p => (object?)(table.At(v, p).InSi() * 1e3))]
+            )
+        );
+    }
+
+    private static bool Known(DeadTimeTable table, Pressure p) =>
+        table.Outside != OutsideRange.Refuse
+        || (p.InSi() >= table.DifferentialPressures[0].InSi() && p.InSi() <= table.DifferentialPressures[^1].InSi());
+
+    /// <summary>Mean and half spread at each voltage, where all injectors were read at the same voltages and pressures.</summary>
+    internal SheetTable? Measured(string name) =>
+        Mean() is not { } mean
+            ? null
+            : SheetTable.Of(
+                name,
+                $"Dead time of {stage.Name} as measured, mean of the set",
+                mean.DependsOnPressure
+                    ? ""
+                    : string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"At {mean.DifferentialPressures[0].InSi() / Bar:0.00} bar; how it changes with pressure was not measured."
+                    ),
+                [
+                    SheetColumn.Numbers("voltage", "V", 2),
+                    SheetColumn.Numbers("mean", "ms", 3),
+                    SheetColumn.Numbers("+/-", "ms", 3),
+                    SheetColumn.Words("means"),
+                ],
+                mean.Voltages.Select(
+                    (v, i) =>
+                    {
+                        double[] all = [.. fitted!.Seats.Select(s => 1e3 * s.Injector.DeadTime.ValueAt(i, 0).InSi())];
+                        return (object?[])
+                            [
+                                v.InSi(),
+                                all.Average(),
+                                (all.Max() - all.Min()) / 2,
+                                StageTables.Show(UncertaintyMeaning.HalfSpread),
+                            ];
+                    }
+                )
+            );
+
+    /// <summary>The mean of the injectors' own tables; null where they were not measured alike.</summary>
+    internal DeadTimeTable? Mean()
+    {
+        if (fitted is null)
+        {
+            return null;
+        }
+
+        DeadTimeTable[] all = [.. fitted!.Seats.Select(s => s.Injector.DeadTime).Distinct()];
+        return all.Length < 2 || all.Any(t => t.DependsOnPressure) || !all.All(t => Alike(t, all[0]))
+            ? null
+            : DeadTimeTable.FromVoltage(
+                all[0].Voltages,
+                all[0].DifferentialPressures[0],
+                all[0]
+                    .Voltages.Select(
+                        (_, i) => SiUnits.Duration(fitted.Seats.Average(s => s.Injector.DeadTime.ValueAt(i, 0).InSi()))
+                    ),
+                all[0].Outside,
+                all[0].Source
+            );
+    }
+
+    private static bool Alike(DeadTimeTable one, DeadTimeTable other) =>
+        one.Voltages.Select(v => v.InSi()).SequenceEqual(other.Voltages.Select(v => v.InSi()));
+}

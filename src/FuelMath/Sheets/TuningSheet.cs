@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FuelMath.Assessments;
+using FuelMath.Findings;
+using FuelMath.Internal;
+using FuelMath.Systems;
+
+namespace FuelMath.Sheets;
+
+/// <summary>What the person who tunes an engine types into its controller, under the verdict that it stands on.</summary>
+/// <remarks>
+/// <para>
+/// The head is the verdict and the date of the data, and stands on every print. A system or set that must not run says so in
+/// place of "enter". Each number stands with its conditions, its unit and what its uncertainty means.
+/// </para>
+/// <para>
+/// Caution: a lean cylinder destroys an engine. The sheet is no clearance to load it: verify with a sensor at light load first.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Sheet" />
+/// </example>
+public sealed class TuningSheet
+{
+    /// <summary>The width that fits a page of A4 or letter, portrait, in type of fixed width at 9 points.</summary>
+    public const int PageWidth = 92;
+
+    /// <summary>Makes the sheet of an assessment whose data carry no date.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    public TuningSheet(SystemAssessment assessment)
+        : this(assessment, null) { }
+
+    private TuningSheet(SystemAssessment assessment, DateOnly? dated)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        (Assessment, Dated) = (assessment, dated);
+        Instruction = Words(assessment.Verdict.Kind, assessment.Verdict.Reasons.FirstOrDefault());
+        Stages = [.. assessment.System.Stages.Select(s => new StageSheet(assessment, s))];
+        Common = [.. CommonTables.All(assessment)];
+        Tables = [.. Stages.SelectMany(s => s.Tables), .. Common];
+    }
+
+    /// <summary>What it stands on.</summary>
+    public SystemAssessment Assessment { get; }
+
+    /// <summary>When the data were taken; null where nobody said.</summary>
+    public DateOnly? Dated { get; }
+
+    /// <summary>What to do with the numbers.</summary>
+    public string Instruction { get; }
+
+    /// <summary>What belongs to each stage of injectors.</summary>
+    public ImmutableArray<StageSheet> Stages { get; }
+
+    /// <summary>What belongs to all: fuel, regulator, settings, operating points.</summary>
+    public ImmutableArray<SheetTable> Common { get; }
+
+    /// <summary>Every table, those of the stages first; their names differ.</summary>
+    public ImmutableArray<SheetTable> Tables { get; }
+
+    /// <summary>The sheet of an assessment whose data were taken at a date.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="dated">The date of the newest of its data.</param>
+    /// <returns>The sheet.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    public static TuningSheet FromDated(SystemAssessment assessment, DateOnly dated) => new(assessment, dated);
+
+    /// <summary>The head: system, verdict, what to do, source and date of the data.</summary>
+    /// <param name="width">The longest line, in characters; 60 or more.</param>
+    /// <returns>The lines.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>
+    public ImmutableArray<string> Head(int width)
+    {
+        Guard.InRange(width, SheetText.Narrowest, 1000, nameof(width));
+        FuelSystem system = Assessment.System;
+        string date = Dated is { } day ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "not stated";
+        string[] paragraphs =
+        [
+            $"SHEET FOR TUNING: {system.Name}",
+            $"VERDICT: {Verdict.Words(Assessment.Verdict.Kind).ToUpperInvariant()}",
+            Instruction,
+            $"Date of the data: {date}. Source: {system.Source}. Fuel: {system.Fuel.Name}.",
+        ];
+        return [.. paragraphs.SelectMany(p => SheetText.Wrap(p, width, ""))];
+    }
+
+    /// <summary>The whole sheet as text; no line is longer than the width.</summary>
+    /// <param name="width">The longest line, in characters; 60 or more.</param>
+    /// <returns>The lines.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>
+    public ImmutableArray<string> ToLines(int width)
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        lines.AddRange(Head(width));
+        foreach (StageSheet stage in Stages)
+        {
+            lines.Add("");
+            lines.AddRange(SheetText.Wrap($"STAGE {stage.Stage}: {stage.Instruction}", width, ""));
+            foreach (SheetTable table in stage.Tables)
+            {
+                lines.Add("");
+                lines.AddRange(table.ToLines(width));
+            }
+        }
+
+        foreach (SheetTable table in Common)
+        {
+            lines.Add("");
+            lines.AddRange(table.ToLines(width));
+        }
+
+        lines.Add("");
+        lines.AddRange(SheetText.Wrap(Caution, width, ""));
+        return lines.ToImmutable();
+    }
+
+    internal const string Caution =
+        "Before load: leak test at rail pressure, sensor reading at light load, then step by step. A predicted lambda is no "
+        + "clearance. Makers' data, local codes and licensed practice come first.";
+
+    internal static string Words(VerdictKind kind, Finding? why)
+    {
+        string because = why is null ? "" : $" {why.What}: {why.Value}.";
+        return kind switch
+        {
+            VerdictKind.Holds => "Enter these numbers, then verify with a sensor at light load.",
+            VerdictKind.ActFirst => $"Act first, then enter these numbers.{because}",
+            VerdictKind.NotKnown =>
+                $"Not known to be right: find out what is missing before you enter these numbers.{because}",
+            _ => $"DO NOT RUN THE ENGINE LIKE THIS, and do not enter these numbers to run it.{because}",
+        };
+    }
+}
