@@ -72,6 +72,25 @@ public sealed class FormulaQuantity
     /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
     public double FromSi(double si, string unit) => Find(unit, nameof(unit)).FromSi(si);
 
+    /// <summary>Reads a number and a unit as people write them, for example in a form or in a learner's answer.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="writer">The culture of the writer; null when it is not known.</param>
+    /// <returns>What was read, or why nothing was.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
+    public FormulaQuantityReading ReadLenient(string text, IFormatProvider? writer)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        QuantityTextException? problem = LenientReading.Read(
+            text,
+            UnitKind,
+            writer,
+            out double si,
+            out (int Sure, int Most) digits,
+            out Text.Unit unit
+        );
+        return new(si, digits.Sure, digits.Most, unit.Symbol, problem);
+    }
+
     /// <summary>An input of a working in the unit in which a reader gives it.</summary>
     /// <param name="number">The number; finite.</param>
     /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>

@@ -8,6 +8,9 @@ internal static class NumberText
     private const NumberStyles Style =
         NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
+    /// <summary>What a double holds; a number known exactly counts as written with so many.</summary>
+    internal const int MaximumDigits = 17;
+
     internal static NumberFormatInfo FormatOf(IFormatProvider? provider) =>
         NumberFormatInfo.GetInstance(provider ?? CultureInfo.InvariantCulture);
 

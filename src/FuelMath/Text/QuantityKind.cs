@@ -49,6 +49,33 @@ public sealed class QuantityKind<T>
     public bool TryParse(ReadOnlySpan<char> text, IFormatProvider? formatProvider, out T value) =>
         Read(text, formatProvider, out value) is null;
 
+    /// <summary>Reads a quantity as people write it: "550 cc/min", "58 PSI", "822,7 cm3/min", "5/16 in".</summary>
+    /// <param name="text">A number and a unit.</param>
+    /// <param name="writer">The culture of the writer, which decides about "1,234"; null when it is not known, and such a text is refused.</param>
+    /// <returns>The quantity. What <see cref="Parse"/> reads, this reads in the same way.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
+    /// <exception cref="QuantityTextException">
+    /// The text is no such quantity, has no unit, or has two meanings: gallons of no country, a pressure without its
+    /// reference, a comma that may be either. The message says what to write.
+    /// </exception>
+    public T ParseLenient(string text, IFormatProvider? writer) =>
+        TryParseLenient(text, writer, out T value, out QuantityTextException? problem) ? value : throw problem!;
+
+    /// <summary>Reads a quantity as people write it, where it may be refused.</summary>
+    /// <param name="text">A number and a unit.</param>
+    /// <param name="writer">The culture of the writer; null when it is not known.</param>
+    /// <param name="value">The quantity.</param>
+    /// <param name="problem">Why the text is refused and what to write instead; null when it is read.</param>
+    /// <returns>Whether it was read.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
+    public bool TryParseLenient(string text, IFormatProvider? writer, out T value, out QuantityTextException? problem)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        problem = LenientReading.Read(text, kind, writer, out double si, out _, out _);
+        value = problem is null ? fromSi(si) : default;
+        return problem is null;
+    }
+
     /// <summary>Writes a quantity with all its digits: the text reads back to the same number.</summary>
     /// <param name="value">The quantity.</param>
     /// <param name="unit">One of <see cref="Units"/>. The few numbers that it can't hold to the last bit are written in the SI unit.</param>

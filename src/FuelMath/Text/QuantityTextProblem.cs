@@ -26,4 +26,7 @@ public enum QuantityTextProblem
 
     /// <summary>The text is longer than any quantity needs to be.</summary>
     TooLong,
+
+    /// <summary>The text has more than one meaning: a gallon, a pressure without reference, a comma that may be either.</summary>
+    Ambiguous,
 }

@@ -28,6 +28,9 @@ internal sealed class Unit
 
     internal IEnumerable<string> Spellings => aliases.Prepend(Symbol);
 
+    /// <summary>The power of ten at the size of the factor, by which two factors are compared.</summary>
+    internal double Scale => Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(numerator / denominator))));
+
     /// <summary>Whether the number is the SI number itself.</summary>
     internal bool IsSi => numerator == 1 && denominator == 1 && offset == 0;
 

@@ -1,0 +1,86 @@
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+using FuelMath.Text;
+
+namespace FuelMath.Exercises;
+
+/// <summary>What an exercise asks for: the quantity, the unit and how many significant digits.</summary>
+/// <remarks>An answer may come in any unit of the quantity. Instances are immutable. Equality is by reference.</remarks>
+public sealed class ExerciseAnswer
+{
+    private ExerciseAnswer(FormulaQuantity quantity, string unit, int digits)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(digits, 2);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, 6);
+        quantity.ToSi(0, unit);
+        (Quantity, Unit, Digits) = (quantity, unit, digits);
+    }
+
+    /// <summary>The quantity.</summary>
+    public FormulaQuantity Quantity { get; }
+
+    /// <summary>The unit asked for; 1 for a pure number.</summary>
+    public string Unit { get; }
+
+    /// <summary>The significant digits asked for.</summary>
+    public int Digits { get; }
+
+    /// <summary>Describes an answer.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="symbol">Its name in the working.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="unit">The unit asked for, one of the kind's.</param>
+    /// <param name="digits">The significant digits asked for, 2 to 6.</param>
+    /// <returns>The answer.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is no unit of the kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
+    public static ExerciseAnswer Of<TQuantity>(Symbol symbol, QuantityKind<TQuantity> kind, string unit, int digits)
+        where TQuantity : struct => new(FormulaQuantity.Of(symbol, kind, unit), unit, digits);
+
+    /// <summary>Describes an answer with a symbol of its own.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="symbol">Its name in the working.</param>
+    /// <param name="meaning">What it is, in a few words.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="unit">The unit asked for, one of the kind's.</param>
+    /// <param name="digits">The significant digits asked for, 2 to 6.</param>
+    /// <returns>The answer.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A text is blank, or <paramref name="unit"/> is no unit of the kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
+    public static ExerciseAnswer Of<TQuantity>(
+        string symbol,
+        string meaning,
+        QuantityKind<TQuantity> kind,
+        string unit,
+        int digits
+    )
+        where TQuantity : struct
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return Of(new Symbol(symbol, SymbolUnit(kind.Units[0]), meaning), kind, unit, digits);
+    }
+
+    /// <summary>Describes a pure number that is asked for.</summary>
+    /// <param name="symbol">Its name in the working.</param>
+    /// <param name="digits">The significant digits asked for, 2 to 6.</param>
+    /// <returns>The answer.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="symbol"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
+    public static ExerciseAnswer Number(Symbol symbol, int digits) => new(FormulaQuantity.Number(symbol), "1", digits);
+
+    /// <summary>What the statement ends with.</summary>
+    internal string Request =>
+        Unit == "1"
+            ? string.Create(CultureInfo.InvariantCulture, $"Give {Digits} significant digits.")
+            : string.Create(CultureInfo.InvariantCulture, $"Give it in {Unit} to {Digits} significant digits.");
+
+    /// <summary>An SI unit as formulas print it: without the reference of a pressure, and nothing for a pure number.</summary>
+    internal static string SymbolUnit(string unit) => unit == "1" ? "" : unit.Split(' ')[0] == "Pa" && unit != "Pa s" ? "Pa" : unit;
+
+    internal string Write(double inUnit) => WithUnit(SignificantDigits.Write(inUnit, Digits));
+
+    internal string WithUnit(string number) => Unit == "1" ? number : $"{number} {Unit}";
+}

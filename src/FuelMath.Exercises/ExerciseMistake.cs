@@ -1,0 +1,27 @@
+namespace FuelMath.Exercises;
+
+/// <summary>A way to go wrong: what was done, and what the learner is told.</summary>
+/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class ExerciseMistake
+{
+    /// <summary>Describes a mistake.</summary>
+    /// <param name="name">What was done, for example <c>square root forgotten</c>.</param>
+    /// <param name="reason">Why it is wrong, one or two sentences for the learner.</param>
+    /// <exception cref="ArgumentException">A text is blank.</exception>
+    public ExerciseMistake(string name, string reason)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        (Name, Reason) = (name, reason);
+    }
+
+    /// <summary>What was done.</summary>
+    public string Name { get; }
+
+    /// <summary>Why it is wrong.</summary>
+    public string Reason { get; }
+
+    /// <summary>Gives the name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,211 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Exercises;
+
+/// <summary>A kind of exercise: what is asked, from which givens, the right way and the wrong ways that people take.</summary>
+/// <remarks>
+/// <para>
+/// <see cref="Draw"/> takes numbers from the grids and draws again while they make no sensible case or while a wrong way
+/// comes within three tolerances of the right answer. The same seed gives the same exercise until <see cref="Version"/> changes.
+/// </para>
+/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class ExerciseTemplate
+{
+    /// <summary>A mistake is at least so many tolerances from the right answer.</summary>
+    public const int LeastTolerancesApart = 3;
+
+    private const int MostDraws = 1000;
+
+    private readonly ExerciseReading reading;
+
+    private ExerciseTemplate(
+        ExerciseReading reading,
+        string name,
+        int version,
+        string title,
+        string statement,
+        string caution,
+        ImmutableArray<ExerciseGiven> givens,
+        ExerciseAnswer answer,
+        ImmutableArray<ExerciseMistake> mistakes
+    )
+    {
+        this.reading = reading;
+        (Name, Version, Title, Text, Caution) = (name, version, title, statement, caution);
+        (Givens, Answer, Mistakes) = (givens, answer, mistakes);
+    }
+
+    /// <summary>The name, for example <c>flow-over-pressure</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Rises when the exercises drawn from a seed change.</summary>
+    public int Version { get; }
+
+    /// <summary>What it is about, in a few words.</summary>
+    public string Title { get; }
+
+    /// <summary>The question, with the symbols of the givens in braces.</summary>
+    public string Text { get; }
+
+    /// <summary>What can hurt people who do what the exercise is about; empty when nothing does.</summary>
+    public string Caution { get; }
+
+    /// <summary>The numbers given.</summary>
+    public ImmutableArray<ExerciseGiven> Givens { get; }
+
+    /// <summary>What is asked for.</summary>
+    public ExerciseAnswer Answer { get; }
+
+    /// <summary>The wrong ways.</summary>
+    public ImmutableArray<ExerciseMistake> Mistakes { get; }
+
+    /// <summary>Describes a template.</summary>
+    /// <typeparam name="TWays">The ways; a readonly struct.</typeparam>
+    /// <param name="ways">The right way, numbered zero, and the wrong ways in the order of <paramref name="mistakes"/>.</param>
+    /// <param name="name">A name in small letters and hyphens; it is part of the seed.</param>
+    /// <param name="version">1 to begin with; raise it when the exercises drawn change.</param>
+    /// <param name="title">What it is about, in a few words.</param>
+    /// <param name="statement">The question, with the symbol of each given once or more in braces.</param>
+    /// <param name="caution">What can hurt people; empty when nothing does.</param>
+    /// <param name="givens">The numbers given, with different symbols.</param>
+    /// <param name="answer">What is asked for.</param>
+    /// <param name="mistakes">The wrong ways; three or more.</param>
+    /// <returns>The template.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is blank, a given is missing in the statement, two givens have one symbol, or there are fewer than three mistakes.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="version"/> is less than 1.</exception>
+    public static ExerciseTemplate Of<TWays>(
+        TWays ways,
+        string name,
+        int version,
+        string title,
+        string statement,
+        string caution,
+        ImmutableArray<ExerciseGiven> givens,
+        ExerciseAnswer answer,
+        ImmutableArray<ExerciseMistake> mistakes
+    )
+        where TWays : struct, IExerciseWays
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentException.ThrowIfNullOrWhiteSpace(title);
+        ArgumentException.ThrowIfNullOrWhiteSpace(statement);
+        ArgumentNullException.ThrowIfNull(caution);
+        ArgumentNullException.ThrowIfNull(answer);
+        ArgumentOutOfRangeException.ThrowIfLessThan(version, 1);
+        string[] symbols = givens.IsDefault ? [] : [.. givens.Select(g => g.Quantity.Symbol.Name)];
+        if (symbols.Length == 0 || symbols.Distinct(StringComparer.Ordinal).Count() < symbols.Length)
+        {
+            throw new ArgumentException("Must be one or more givens with different symbols.", nameof(givens));
+        }
+
+        if (symbols.FirstOrDefault(s => !statement.Contains($"{{{s}}}", StringComparison.Ordinal)) is { } missing)
+        {
+            throw new ArgumentException($"Must hold {{{missing}}}, which is given.", nameof(statement));
+        }
+
+        if (mistakes.IsDefault || mistakes.Length < 3)
+        {
+            throw new ArgumentException("Must be three or more mistakes.", nameof(mistakes));
+        }
+
+        return new(
+            new ExerciseReading.Of<TWays>(ways),
+            name,
+            version,
+            title,
+            statement,
+            caution,
+            givens,
+            answer,
+            mistakes
+        );
+    }
+
+    /// <summary>Draws an exercise.</summary>
+    /// <param name="seed">Any number; the same one gives the same exercise.</param>
+    /// <returns>The exercise.</returns>
+    /// <exception cref="InvalidOperationException">A thousand draws were refused: the grids are too narrow, or the digits too few.</exception>
+    public Exercise Draw(ulong seed)
+    {
+        for (int draw = 0; draw < MostDraws; draw++)
+        {
+            SplitMix64 random = SplitMix64.For(seed, Name, Version, draw);
+            var numbers = new decimal[Givens.Length];
+            for (int i = 0; i < numbers.Length; i++)
+            {
+                ImmutableArray<decimal> grid = Givens[i].Grid.Numbers;
+                numbers[i] = grid[random.Below(grid.Length)];
+            }
+
+            if (!reading.Suits(Si(numbers)))
+            {
+                continue;
+            }
+
+            var exercise = new Exercise(this, seed, draw, [.. numbers], Results(numbers));
+            if (exercise.TolerancesApart >= LeastTolerancesApart)
+            {
+                return exercise;
+            }
+        }
+
+        throw new InvalidOperationException(
+            $"{Name}: {MostDraws} draws were refused; widen the grids or ask for more digits."
+        );
+    }
+
+    /// <summary>Gives the name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    internal Working WorkingOf(ImmutableArray<decimal> numbers)
+    {
+        var inputs = new Traced[numbers.Length];
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            inputs[i] = Givens[i].Quantity.Trace((double)numbers[i], Givens[i].Unit);
+        }
+
+        return Answer.Quantity.Show(reading.At(0, inputs), Answer.Unit);
+    }
+
+    /// <summary>The result of each way, the right one first.</summary>
+    internal ImmutableArray<ExerciseResult> Results(decimal[] numbers)
+    {
+        Real[] si = Si(numbers);
+        return [.. Enumerable.Range(0, Mistakes.Length + 1).Select(way => ResultOf(way, si))];
+    }
+
+    /// <summary>
+    /// The result of a way with its tolerance: half a unit of the last digit asked for, and what it does to the result to
+    /// round each given to one digit more than asked for, all to the worse side.
+    /// </summary>
+    private ExerciseResult ResultOf(int way, Real[] si)
+    {
+        FormulaQuantity quantity = Answer.Quantity;
+        double value = quantity.FromSi(reading.At(way, si).Value, Answer.Unit);
+        double perSi = quantity.FromSi(1, Answer.Unit) - quantity.FromSi(0, Answer.Unit);
+        double tolerance = SignificantDigits.LastPlace(value, Answer.Digits) / 2;
+        var duals = new Dual<Real>[si.Length];
+        for (int by = 0; by < si.Length; by++)
+        {
+            for (int i = 0; i < duals.Length; i++)
+            {
+                duals[i] = i == by ? Dual<Real>.Variable(si[i]) : Dual<Real>.Of(si[i].Value);
+            }
+
+            double rounding = SignificantDigits.LastPlace(si[by].Value, Answer.Digits + 1) / 2;
+            tolerance += Math.Abs(reading.At(way, duals).Slope.Value * perSi) * rounding;
+        }
+
+        return new(value, tolerance);
+    }
+
+    private Real[] Si(decimal[] numbers) => [.. numbers.Select((n, i) => new Real(Givens[i].ToSi(n)))];
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Exercises;
+
+/// <summary>The numbers that a given may take: those that a teacher would write.</summary>
+/// <remarks>Decimal numbers, so that 12.5 is 12.5 everywhere. Instances are immutable. Equality is by reference.</remarks>
+public sealed class GivenGrid
+{
+    /// <summary>More steps than a grid of a sheet can need.</summary>
+    private const int MostNumbers = 10_000;
+
+    private GivenGrid(ImmutableArray<decimal> numbers) => Numbers = numbers;
+
+    /// <summary>All numbers of the grid, rising or in the order given.</summary>
+    public ImmutableArray<decimal> Numbers { get; }
+
+    /// <summary>Makes a grid of equal steps.</summary>
+    /// <param name="low">The first number.</param>
+    /// <param name="high">The last number; a whole number of steps above the first.</param>
+    /// <param name="step">The step; greater than zero. Numbers are written with its decimals.</param>
+    /// <returns>The grid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The step is not positive, or the grid has fewer than 2 or more than 10000 numbers.</exception>
+    /// <exception cref="ArgumentException"><paramref name="high"/> is not a whole number of steps above <paramref name="low"/>.</exception>
+    public static GivenGrid From(decimal low, decimal high, decimal step)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(step);
+        decimal steps = (high - low) / step;
+        if (steps is < 1 or > MostNumbers - 1)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(high),
+                $"Must give 2 to {MostNumbers} numbers; {low} to {high} by {step} gives {decimal.Truncate(steps) + 1}."
+            );
+        }
+
+        return steps == decimal.Truncate(steps)
+            ? new([.. Enumerable.Range(0, (int)steps + 1).Select(i => low + (step * i))])
+            : throw new ArgumentException(
+                $"Must be a whole number of steps of {step} above {low}; it was {high}.",
+                nameof(high)
+            );
+    }
+
+    /// <summary>Makes a grid of chosen numbers.</summary>
+    /// <param name="numbers">The numbers; two or more, each once.</param>
+    /// <returns>The grid.</returns>
+    /// <exception cref="ArgumentException">There are fewer than two numbers, or one is given twice.</exception>
+    public static GivenGrid Of(params ReadOnlySpan<decimal> numbers)
+    {
+        ImmutableArray<decimal> all = [.. numbers];
+        return all.Length >= 2 && all.Distinct().Count() == all.Length
+            ? new(all)
+            : throw new ArgumentException("Must be two or more different numbers.", nameof(numbers));
+    }
+}

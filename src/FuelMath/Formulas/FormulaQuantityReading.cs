@@ -1,0 +1,32 @@
+using FuelMath.Text;
+
+namespace FuelMath.Formulas;
+
+/// <summary>A quantity as it was read from a text that a person wrote, or why it was not read.</summary>
+/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class FormulaQuantityReading
+{
+    internal FormulaQuantityReading(double si, int sureDigits, int writtenDigits, string unit, QuantityTextException? problem)
+    {
+        Si = si;
+        SignificantDigits = sureDigits;
+        WrittenDigits = writtenDigits;
+        Unit = unit;
+        Problem = problem;
+    }
+
+    /// <summary>The number in the SI unit; zero when the text was refused.</summary>
+    public double Si { get; }
+
+    /// <summary>How many significant digits were written; zeros that end a whole number don't count, a fraction counts as exact (17).</summary>
+    public int SignificantDigits { get; }
+
+    /// <summary>How many digits were written from the first that is not zero: the same, with zeros that end a whole number counted.</summary>
+    public int WrittenDigits { get; }
+
+    /// <summary>The unit that was understood.</summary>
+    public string Unit { get; }
+
+    /// <summary>Why the text was refused and what to write instead; null when it was read.</summary>
+    public QuantityTextException? Problem { get; }
+}

@@ -1,0 +1,140 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace FuelMath.Text;
+
+/// <summary>Reads a number and a unit as people write them, or says what to ask.</summary>
+internal static partial class LenientReading
+{
+    private static readonly (int Sure, int Most) Exact = (NumberText.MaximumDigits, NumberText.MaximumDigits);
+
+    internal static QuantityTextException? Read(
+        string text,
+        UnitKind kind,
+        IFormatProvider? provider,
+        out double si,
+        out (int Sure, int Most) digits,
+        out Unit unit
+    )
+    {
+        (si, digits, unit) = (0, Exact, kind.SiUnit);
+        if (text.Length > QuantityReading.MaximumLength)
+        {
+            return QuantityReading.Read(text, kind, provider, out si);
+        }
+
+        NumberFormatInfo? format = provider is null ? null : NumberText.FormatOf(provider);
+        string clean = Spaces().Replace(LenientSpellings.Signs(text), " ").Trim();
+        bool numbered = LenientNumber.TryRead(
+            clean,
+            format,
+            out double value,
+            out (int Sure, int Most) written,
+            out string rest,
+            out string? two
+        );
+        string symbol = rest.Trim();
+
+        // What the strict reader takes, this one takes in the same way: what was printed reads back bit by bit.
+        if (QuantityReading.Read(text, kind, provider, out si) is not { } strict)
+        {
+            digits = numbered ? written : Exact;
+            unit = kind.Find(symbol) ?? kind.SiUnit;
+            return null;
+        }
+
+        si = 0;
+        if (two is not null)
+        {
+            return Ask(kind, text, $"the number may be {two}");
+        }
+
+        if (!numbered)
+        {
+            return strict.Problem == QuantityTextProblem.MissingNumber ? strict : OneNumber(kind, text);
+        }
+
+        if (symbol.Length == 0 && kind == UnitTable.Ratio)
+        {
+            (si, digits) = (value, written);
+            return null;
+        }
+
+        if (symbol.Length == 0)
+        {
+            return new(
+                QuantityTextProblem.MissingUnit,
+                kind.Name,
+                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was \"{text}\"."
+            );
+        }
+
+        Unit[] meant = LenientUnits.For(kind).Find(symbol);
+        if (meant.Length == 0)
+        {
+            return Refuse(kind, text, symbol);
+        }
+
+        if (meant.Length > 1)
+        {
+            return Ask(
+                kind,
+                text,
+                $"the unit may be {string.Join(" or ", meant.Select(u => u.Symbol).Distinct())}; write it so"
+            );
+        }
+
+        (unit, digits) = (meant[0], written);
+        si = unit.ToSi(value);
+        return !double.IsFinite(si) || (si < 0 && kind.NeverNegative)
+            ? new(
+                QuantityTextProblem.BelowZero,
+                kind.Name,
+                $"Must be at least 0 {kind.SiUnit.Symbol} and finite; it was \"{text}\"."
+            )
+            : null;
+    }
+
+    private static QuantityTextException Refuse(UnitKind kind, string text, string symbol)
+    {
+        if (char.IsAsciiDigit(symbol[0]) || Range().IsMatch(symbol))
+        {
+            return OneNumber(kind, text);
+        }
+
+        bool pressure = kind == UnitTable.GaugePressure || kind == UnitTable.AbsolutePressure;
+        if (pressure && LenientUnits.For(UnitTable.PressureDifference).Find(symbol).Length == 1)
+        {
+            return Ask(kind, text, "the pressure may be gauge or absolute; write which after the unit");
+        }
+
+        UnitKind? other = UnitTable.All.FirstOrDefault(k => k != kind && LenientUnits.For(k).Find(symbol).Length > 0);
+        return other is null
+            ? new(
+                QuantityTextProblem.UnknownUnit,
+                kind.Name,
+                $"\"{symbol}\" is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
+            )
+            : new(
+                QuantityTextProblem.WrongKind,
+                kind.Name,
+                $"\"{symbol}\" is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
+            );
+    }
+
+    private static QuantityTextException Ask(UnitKind kind, string text, string question) =>
+        new(QuantityTextProblem.Ambiguous, kind.Name, $"\"{text}\" can be read in two ways: {question}.");
+
+    private static QuantityTextException OneNumber(UnitKind kind, string text) =>
+        new(
+            QuantityTextProblem.BadNumber,
+            kind.Name,
+            $"Must be one number and a unit of {kind.Name} ({kind.Allowed}); it was \"{text}\"."
+        );
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+
+    [GeneratedRegex(@"^(?:-|\.\.+|to|\+/?-)\s*\d")]
+    private static partial Regex Range();
+}
