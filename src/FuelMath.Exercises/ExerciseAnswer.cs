@@ -78,7 +78,10 @@ public sealed class ExerciseAnswer
             : string.Create(CultureInfo.InvariantCulture, $"Give it in {Unit} to {Digits} significant digits.");
 
     /// <summary>An SI unit as formulas print it: without the reference of a pressure, and nothing for a pure number.</summary>
-    internal static string SymbolUnit(string unit) => unit == "1" ? "" : unit.Split(' ')[0] == "Pa" && unit != "Pa s" ? "Pa" : unit;
+    internal static string SymbolUnit(string unit) =>
+        unit == "1" ? ""
+        : unit.Split(' ')[0] == "Pa" && unit != "Pa s" ? "Pa"
+        : unit;
 
     internal string Write(double inUnit) => WithUnit(SignificantDigits.Write(inUnit, Digits));
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace FuelMath.Exercises.Tests;
 
 public sealed class MarkingTests
@@ -59,11 +57,10 @@ public sealed class MarkingTests
         Assert.Equal((986.7 / 888.4) - 1, marking.Deviation!.Value, 1e-3);
     }
 
-    /// <summary>At 2.8 bar the absolute manifold of 1.7 leaves 2.8: what is ambient counted twice leads where another mistake leads.</summary>
+    /// <summary>Rail as it stands is the rated pressure: taking the rail for the difference, or leaving the rating as it is, leads to one number.</summary>
     [Fact]
     public void TwoMistakesThatFit_AreBothTold()
     {
-        // Rail as it stands is 3.0 bar, the rated pressure: "rail taken for the difference" and "rating left as it is" agree.
         Exercise both = Make(ExerciseTemplates.FlowOverPressure, 800, 3.0m, 3.0m, 1.50m, 1.00m);
         ExerciseMarking marking = both.Mark("800.0 cm3/min", null);
         Assert.Equal(2, marking.Mistakes.Length);
@@ -81,19 +78,23 @@ public sealed class MarkingTests
         Assert.Contains(direction, marking.Text, StringComparison.Ordinal);
     }
 
-    /// <summary>Half a unit of the fourth digit, 0.05, and each given rounded to five: 0.005 of 800 and the like, by hand below 0.2.</summary>
+    /// <summary>
+    /// By hand, 888.444 cm3/min with dQ/Q = dQ0/Q0 + (ddp - dp0/dp0)/2: half a unit of the fourth digit is 0.05; 800 cm3/min
+    /// is 1.3333e-5 m3/s, rounded by 5e-10; 3 bar by 5 Pa, 4.5 bar by 5 Pa, 1.8 bar by 5 Pa, 1 bar by 5 Pa.
+    /// </summary>
     [Fact]
-    public void Tolerance_FollowsFromTheDigits()
+    public void Tolerance_IsHalfTheLastDigitAndTheRoundingOfTheGivens()
     {
-        double dp = 0.05 * 888.4 / 800 / 1;
-        Assert.InRange(Flow.Tolerance, 0.05, 0.05 + (4 * dp));
+        const double q = 888.444333277743;
+        double byHand = 0.05 + (q * ((5e-10 / (800 / 6e7)) + (5 / 3e5 / 2) + (3 * 5 / 3.7e5 / 2)));
+        Assert.Equal(byHand, Flow.Tolerance, 1e-9);
     }
 
     [Fact]
     public void Digits_OfAPureNumber_NeedNoUnit() =>
         Assert.Equal(
             ExerciseVerdict.Right,
-            ExerciseTemplates.BlendRatio.Draw(1) is { } blend ? blend.Mark(blend.Answer, CultureInfo.InvariantCulture).Verdict : default
+            Make(ExerciseTemplates.BlendRatio, 85, 789, 9.00m, 745, 14.6m).Mark("9.7998", null).Verdict
         );
 
     private static Exercise Make(ExerciseTemplate template, params decimal[] numbers) =>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace FuelMath.Exercises.Tests;
 
 /// <summary>What must hold for every exercise that a template can draw.</summary>
-public sealed class TemplateProperties
+public sealed class TemplateProperties(Xunit.Abstractions.ITestOutputHelper output)
 {
     /// <summary>The gate draws few; <c>FUELMATH_SEEDS=10000</c> draws many.</summary>
     private static readonly int Seeds = int.Parse(
@@ -103,6 +103,31 @@ public sealed class TemplateProperties
     [MemberData(nameof(Names))]
     public void SameSeed_GivesTheSameExercise(string name) =>
         ForAll(name, e => Assert.Equal(e.Numbers.AsEnumerable(), Template(name).Draw(e.Seed).Numbers));
+
+    /// <summary>What the docs tell: refused draws and the closest wrong way. Printed on request.</summary>
+    [Fact]
+    public void Figures_CanBeShown()
+    {
+        var lines = ExerciseTemplates.All.Select(template =>
+        {
+            (int refused, double closest) = (0, double.PositiveInfinity);
+            ForAll(
+                template.Name,
+                e => (refused, closest) = (refused + e.RefusedDraws, Math.Min(closest, e.TolerancesApart))
+            );
+            double share = refused / (double)(refused + Seeds);
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"| {template.Name} | {template.Mistakes.Length} | {share:P1} | {closest:F2} |"
+            );
+        });
+        string table = string.Join('\n', lines);
+        Assert.DoesNotContain("Infinity", table, StringComparison.Ordinal);
+        if (Environment.GetEnvironmentVariable("SHOW_FIGURES") is not null)
+        {
+            output.WriteLine(table);
+        }
+    }
 
     private static void Right(Exercise exercise, string reply, IFormatProvider? learner = null)
     {

@@ -30,7 +30,12 @@ internal static class LambdaFromBelief
                     "bar",
                     GivenGrid.Of(3.0m, 3.2m, 3.5m)
                 ),
-                ExerciseGiven.Of(Fitted, QuantityKinds.VolumeFlow, "cm3/min", GivenGrid.Of(560, 580, 620, 670, 690, 720, 740)),
+                ExerciseGiven.Of(
+                    Fitted,
+                    QuantityKinds.VolumeFlow,
+                    "cm3/min",
+                    GivenGrid.Of(560, 580, 620, 670, 690, 720, 740)
+                ),
                 ExerciseGiven.Of(
                     Symbols.DifferentialPressure,
                     QuantityKinds.PressureDifference,

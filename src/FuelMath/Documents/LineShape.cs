@@ -88,10 +88,12 @@ internal static class LineShape
     {
         if (!Parts.Any(p => p.Property.IsIn(line)))
         {
+#pragma warning disable CA2208 // The argument that the caller gave is the system.
             throw new ArgumentException(
                 $"A document can't hold the part of line '{line.Name}', a {line.Part.GetType().Name.Split('`')[0]}: it holds {JsonItem.Quoted(Parts.Select(p => p.Property.Name))}.",
                 "system"
             );
+#pragma warning restore CA2208
         }
     }
 }

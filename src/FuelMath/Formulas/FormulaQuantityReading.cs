@@ -6,7 +6,13 @@ namespace FuelMath.Formulas;
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaQuantityReading
 {
-    internal FormulaQuantityReading(double si, int sureDigits, int writtenDigits, string unit, QuantityTextException? problem)
+    internal FormulaQuantityReading(
+        double si,
+        int sureDigits,
+        int writtenDigits,
+        string unit,
+        QuantityTextException? problem
+    )
     {
         Si = si;
         SignificantDigits = sureDigits;

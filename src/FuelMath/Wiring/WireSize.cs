@@ -1,7 +1,9 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
+using FuelMath.Text;
 using UnitsNet;
 
 namespace FuelMath.Wiring;
@@ -12,7 +14,7 @@ namespace FuelMath.Wiring;
 /// metric automotive wire may have 7 % to 10 % more than its nominal area gives (Source: [ISO-6722], from memory): leave a margin. What current a wire may carry, and its
 /// fuse, are matters for the standards and the maker of the wire, not for this library. Immutable; equality is by reference.
 /// </remarks>
-public sealed class WireSize
+public sealed partial class WireSize
 {
     /// <summary>The thickest gauge, 4/0.</summary>
     internal const int ThickestGauge = -3;
@@ -60,6 +62,26 @@ public sealed class WireSize
             null
         );
 
+    /// <summary>Reads a size as people write it: "AWG 14", "14 AWG", "4/0", "#12", "2,5 mm2".</summary>
+    /// <param name="text">A gauge, or an area with its unit.</param>
+    /// <param name="writer">The culture of the writer, which decides about "1,250"; null when it is not known.</param>
+    /// <returns>The size.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The gauge is outside 4/0 to 40, or the area is not greater than zero.</exception>
+    /// <exception cref="QuantityTextException">The text is no size: for example a number alone, which may be a gauge or an area.</exception>
+    public static WireSize ParseLenient(string text, IFormatProvider? writer)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        Match match = GaugeText().Match(text);
+        if (!match.Success)
+        {
+            return FromArea(QuantityKinds.Area.ParseLenient(text, writer));
+        }
+
+        int number = int.Parse(match.Groups["number"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
+        return FromAwg(match.Groups["zeros"].Success ? 1 - number : number);
+    }
+
     /// <summary>The gauge nearest in the logarithm of the area.</summary>
     /// <returns>From −3 (4/0) to 40.</returns>
     /// <exception cref="InvalidOperationException">The size is thicker than 4/0 or thinner than 40 by more than half a gauge.</exception>
@@ -74,4 +96,10 @@ public sealed class WireSize
     /// <summary>Gives the size as the trade says it.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
+
+    [GeneratedRegex(
+        @"^\s*(?:(?:AWG|\#)\s*-?\s*(?<number>\d{1,2})(?<zeros>/0)?|(?<number>\d{1,2})(?<zeros>/0)?\s*-?\s*(?:AWG|ga\.?|gauge)|(?<number>[1-4])(?<zeros>/0))\s*$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
+    private static partial Regex GaugeText();
 }

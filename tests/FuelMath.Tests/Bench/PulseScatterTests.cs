@@ -104,11 +104,11 @@ public sealed class PulseScatterTests
     public void LeastDeviation_NoDeviation_IsRefused(double deviation)
     {
         Assert.Throws<ArgumentOutOfRangeException>(
-            "deviation",
+            nameof(deviation),
             () => FittedLine.FromPoints(Widths, Masses).WithLeastDeviation(deviation)
         );
         Assert.Throws<ArgumentOutOfRangeException>(
-            "deviation",
+            nameof(deviation),
             () =>
                 new AdditiveLayout(["a", "a", "b", "b"], ["c", "d", "c", "d"], [1, 2, 3, 5]).WithLeastDeviation(
                     deviation

@@ -104,7 +104,7 @@ public sealed class SheetTableTests
     private static Gen<SheetTable> Drawn =>
         from kinds in Gen.Choose(-1, 5).NonEmptyListOf()
         from rows in Gen.Choose(0, 6)
-        from cells in Gen.ArrayOf(Gen.Zip(Texts, Numbers), rows * kinds.Count())
+        from cells in Gen.ArrayOf(Gen.Zip(Texts, Numbers), rows * kinds.Count)
         let columns = kinds
             .Select((k, i) => k < 0 ? SheetColumn.Words($"words {i}") : SheetColumn.Numbers($"number {i}", "kPa", k))
             .ToArray()

@@ -70,7 +70,9 @@ public sealed class LenientReadingTests
             {
                 string text = $"12.5 {c.Unit.Symbol}";
                 Assert.Null(
-                    LenientReading.Read(text, c.Kind, null, out double si, out (int Sure, int Most) digits, out Unit unit)?.Message
+                    LenientReading
+                        .Read(text, c.Kind, null, out double si, out (int Sure, int Most) digits, out Unit unit)
+                        ?.Message
                 );
                 Assert.Equal((c.Unit.ToSi(12.5), 3, c.Unit.Symbol), (si, digits.Sure, unit.Symbol));
             }
