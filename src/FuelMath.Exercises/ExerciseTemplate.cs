@@ -175,6 +175,9 @@ public sealed class ExerciseTemplate
         return Answer.Quantity.Show(reading.At(0, inputs), Answer.Unit);
     }
 
+    /// <summary>The right answer, in the unit asked for, from givens in their SI units.</summary>
+    internal double ValueOf(ReadOnlySpan<Real> si) => Answer.Quantity.FromSi(reading.At(0, si).Value, Answer.Unit);
+
     /// <summary>The result of each way, the right one first.</summary>
     internal ImmutableArray<ExerciseResult> Results(decimal[] numbers)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using FuelMath.Scalars;
 
 namespace FuelMath.Exercises.Tests;
 
@@ -87,6 +88,27 @@ public sealed class TemplateProperties(Xunit.Abstractions.ITestOutputHelper outp
                 double shown = working.Conversion?.ToValue ?? working.Value;
                 Assert.Equal(exercise.Value, shown, exercise.Tolerance * 1e-9);
                 Assert.True(double.IsFinite(exercise.Value) && exercise.Value > 0);
+            }
+        );
+
+    /// <summary>Each given in SI rounded to one digit more than asked for, the answer to those asked for: right.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void RoundingOnTheWay_IsForgiven(string name) =>
+        ForAll(
+            name,
+            exercise =>
+            {
+                ExerciseTemplate template = exercise.Template;
+                var si = new Real[exercise.Numbers.Length];
+                for (int i = 0; i < si.Length; i++)
+                {
+                    double exact = template.Givens[i].ToSi(exercise.Numbers[i]);
+                    double place = SignificantDigits.LastPlace(exact, template.Answer.Digits + 1);
+                    si[i] = new(Math.Round(exact / place) * place);
+                }
+
+                Right(exercise, template.Answer.Write(template.ValueOf(si)));
             }
         );
 
