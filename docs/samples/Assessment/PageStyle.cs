@@ -22,10 +22,10 @@ internal static class PageStyle
         pre{background:var(--fill);padding:.6rem;font-size:.72rem;line-height:1.3;white-space:pre;overflow-x:auto}
         figure{margin:.8rem 0}figcaption{font-size:.84rem;color:var(--soft)}figure svg{max-width:100%;height:auto;display:block}
         figure.plot{background:#fff;color:#57606a;padding:.3rem;border:1px solid var(--line)}figure.plot figcaption{color:#57606a}
-        @page{margin:13mm 12mm}
-        @media print{body{font-size:9.5pt;margin:0;max-width:none;padding:0}table{font-size:7.2pt}td,th{padding:.5pt 3pt}
-        .finding,figure,tr{break-inside:avoid}h2,h3,caption{break-after:avoid}.wide{overflow:visible;padding-right:8pt;break-inside:avoid}p{margin:2pt 0}.note,.where,figcaption{font-size:7pt}h2{margin:7pt 0 2pt}h3{margin:5pt 0 1pt}table{margin:2pt 0}figure{margin:3pt 0}pre{font-size:5.4pt;line-height:1.15;padding:0;background:none;white-space:pre-wrap;overflow:visible}
-        .verdict{font-size:16pt}.head{break-inside:avoid}.head p{margin:1pt 0}.finding{padding:1pt 5pt;margin:2pt 0}.pair{display:flex}.pair figure{width:50%}ul{margin:0}
-        figure svg{max-height:50mm;width:auto;margin:auto}figure.path svg{max-height:118mm}}
+        @page{margin:11mm 11mm}
+        @media print{body{font-size:9pt;line-height:1.25;margin:0;max-width:none;padding:0}table{font-size:7.2pt}td,th{padding:.5pt 3pt}
+        .finding,figure,tr{break-inside:avoid}h2,h3,caption{break-after:avoid}.wide{overflow:visible;padding-right:8pt;break-inside:avoid}p{margin:2pt 0}.note,.where,figcaption{font-size:7pt}h2{margin:7pt 0 2pt}h3{margin:5pt 0 1pt}table{margin:2pt 0}figure{margin:3pt 0}pre{font-size:5.3pt;line-height:1.1;padding:0;background:none;white-space:pre-wrap;overflow:visible}
+        .verdict{font-size:16pt}.head{break-inside:avoid}.head p{margin:1pt 0}.finding{padding:1pt 5pt;margin:2pt 0;font-size:8pt;line-height:1.25}.finding br{display:none}.finding .where{margin-left:4pt}.sheet p{font-size:8pt}.pair{display:flex}.pair figure{width:50%}ul{margin:0;font-size:7.5pt}
+        figure svg{max-height:45mm;width:auto;margin:auto}figure.path svg{max-height:104mm}}
         """;
 }
