@@ -1,0 +1,112 @@
+using FuelMath.Engines;
+using FuelMath.Formulas;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Beliefs;
+
+/// <summary>The injectors that a power asks for, from power and consumption alone: nothing of how the engine breathes is needed.</summary>
+/// <remarks>
+/// <para>
+/// Fuel is crank power times brake specific fuel consumption, shared evenly. For injectors of a list, their dead times and the
+/// idle, see <see cref="InjectorSizing"/>. Source: [Heywood-1988] chapter 2.
+/// </para>
+/// <para>
+/// Caution: a consumption that is guessed too low gives injectors that run lean at full load. Immutable and safe to share
+/// between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="InjectorsForPower" />
+/// </example>
+public sealed class InjectorNeed
+{
+    private readonly double mean;
+    private readonly double duty;
+
+    /// <summary>Sets down a power and the injectors that share its fuel.</summary>
+    /// <param name="crankPower">Power at the crankshaft; greater than zero.</param>
+    /// <param name="consumption">Brake specific fuel consumption of this fuel at that power, enrichment included; greater than zero.</param>
+    /// <param name="injectors">How many injectors share the fuel; 1 to 128.</param>
+    /// <param name="dutyLimit">The largest duty cycle, dead time included; 10 % to 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public InjectorNeed(Power crankPower, BrakeSpecificFuelConsumption consumption, int injectors, Ratio dutyLimit)
+    {
+        Guard.Positive(crankPower, crankPower.InSi(), nameof(crankPower));
+        Guard.Positive(consumption, consumption.InSi(), nameof(consumption));
+        Injectors = Guard.InRange(injectors, 1, 128, nameof(injectors));
+        duty = Guard.InRange(dutyLimit, dutyLimit.InSi(), 0.1, 1, SiUnits.Ratio, nameof(dutyLimit));
+        FuelFlow = FuelDemand.FromCrankPower(crankPower, consumption);
+        mean = FuelFlow.InSi() / Injectors;
+    }
+
+    /// <summary>How many injectors share the fuel.</summary>
+    public int Injectors { get; }
+
+    /// <summary>Fuel of the whole engine, in kg/s.</summary>
+    public MassFlow FuelFlow { get; }
+
+    /// <summary>The static flow of one injector at the pressure and density of that power.</summary>
+    /// <param name="deadTime">Dead time there; not negative, and shorter than the duty limit leaves.</param>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <returns>The mass flow, in kg/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public MassFlow StaticFlow(Duration deadTime, Duration period)
+    {
+        double dead = Guard.NotNegative(deadTime, deadTime.InSi(), nameof(deadTime));
+        double time = Guard.Positive(period, period.InSi(), nameof(period));
+        return dead < duty * time
+            ? SiUnits.MassFlow(
+                PulseTiming.NeededStaticFlow(new Real(mean), new Real(duty), new Real(dead), new Real(time)).Value
+            )
+            : throw Guard.OutOfRange(
+                deadTime,
+                $"shorter than {Guard.Show(SiUnits.Duration(duty * time), deadTime.Unit)}, which the duty limit leaves of the period",
+                nameof(deadTime)
+            );
+    }
+
+    /// <summary>The rating to look for: a static flow as a volume flow under the conditions that ratings are given for.</summary>
+    /// <param name="staticFlow">The static flow that is needed; greater than zero.</param>
+    /// <param name="differentialPressure">Pressure across the injectors at that power; greater than zero.</param>
+    /// <param name="density">Density of the fuel there; greater than zero.</param>
+    /// <param name="ratedDifferentialPressure">Differential pressure of the ratings; greater than zero.</param>
+    /// <param name="ratedFluid">Their fluid.</param>
+    /// <param name="ratedTemperature">Its temperature.</param>
+    /// <returns>The volume flow of one injector, in m³/s.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="ratedFluid"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static VolumeFlow Rating(
+        MassFlow staticFlow,
+        Pressure differentialPressure,
+        Density density,
+        Pressure ratedDifferentialPressure,
+        Fuel ratedFluid,
+        Temperature ratedTemperature
+    )
+    {
+        ArgumentNullException.ThrowIfNull(ratedFluid);
+        double rated = ratedFluid.DensityAt(ratedTemperature).InSi();
+        return SiUnits.VolumeFlow(
+            Orifice
+                .CarriedMassFlow(
+                    new Real(Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow))),
+                    new Real(
+                        Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure))
+                    ),
+                    new Real(Guard.Positive(density, density.InSi(), nameof(density))),
+                    new Real(
+                        Guard.Positive(
+                            ratedDifferentialPressure,
+                            ratedDifferentialPressure.InSi(),
+                            nameof(ratedDifferentialPressure)
+                        )
+                    ),
+                    new Real(rated)
+                )
+                .Value / rated
+        );
+    }
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>Which injector goes where, from static flows alone: for a bench that gave no dead times.</summary>
+/// <remarks>
+/// <para>
+/// The chambers' fuel per air is made as even as it can be where pulses are long; at short ones dead times that nobody read
+/// may matter more (<see cref="Placement"/> takes them in). The same search, with the same proof.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="PlaceFlows" />
+/// </example>
+public sealed class FlowPlacement
+{
+    private static readonly DataSource Alone = new("Definition", "static flows alone: no dead time is looked at");
+    private readonly Placement placement;
+
+    /// <summary>Finds the placement.</summary>
+    /// <param name="flows">Name and static flow of each, all read alike; at least one for each seat. Copied.</param>
+    /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
+    /// <param name="stages">How many injectors feed a chamber, each a stage of its own; 1 to 8.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There are too few injectors, or a name is there twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public FlowPlacement(IEnumerable<KeyValuePair<string, VolumeFlow>> flows, IEnumerable<Ratio> air, int stages)
+    {
+        ArgumentNullException.ThrowIfNull(flows);
+        ArgumentNullException.ThrowIfNull(air);
+        Stages = Guard.InRange(stages, 1, 8, nameof(stages));
+        KeyValuePair<string, VolumeFlow>[] all = [.. flows];
+        Guard.DifferentNames(all.Select(f => f.Key), nameof(flows));
+        placement = new(
+            all.Select(f => Only(f.Key, f.Value)),
+            air,
+            [
+                new PlacementPoint(
+                    "long pulses",
+                    Enumerable.Repeat(Duration.FromMilliseconds(10), stages),
+                    Duration.FromMilliseconds(20),
+                    Pressure.FromBars(3),
+                    StandardFuels.NHeptane.DensityAt(Temperature.FromDegreesCelsius(20)),
+                    ElectricPotential.FromVolts(14)
+                ),
+            ]
+        );
+    }
+
+    /// <summary>How many injectors feed a chamber.</summary>
+    public int Stages { get; }
+
+    /// <summary>How many chambers.</summary>
+    public int Chambers => placement.Chambers;
+
+    /// <summary>What is left: (largest - smallest) fuel per air over the mean.</summary>
+    public Ratio Imbalance => placement.Imbalance;
+
+    /// <summary>The same for the injectors in the order given; null where more are given than there are seats.</summary>
+    public Ratio? AsGiven => placement.AsGiven;
+
+    /// <summary>Whether it is proven that no placement is better.</summary>
+    public bool IsProvenBest => placement.IsProvenBest;
+
+    /// <summary>Whether the order has no effect: one stage, equal air, and no injector to spare.</summary>
+    public bool EveryOrderIsEqual => placement.EveryOrderIsEqual;
+
+    /// <summary>The injectors of a chamber, by name, stage by stage.</summary>
+    /// <param name="chamber">The chamber, from 1.</param>
+    /// <returns>Their names.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
+    public ImmutableArray<string> At(int chamber) =>
+        [.. Enumerable.Range(1, Stages).Select(stage => placement.At(chamber, stage).Name)];
+
+    /// <summary>An injector of which only the flow is looked at: at one long pulse for all, nothing else tells them apart.</summary>
+    private static Injector Only(string name, VolumeFlow flow) =>
+        new(
+            name,
+            FlowRating.FromVolume(
+                flow,
+                Pressure.FromBars(3),
+                StandardFuels.NHeptane,
+                Temperature.FromDegreesCelsius(20),
+                Alone
+            ),
+            DeadTimeTable.FromVoltage(
+                [ElectricPotential.FromVolts(8), ElectricPotential.FromVolts(16)],
+                Pressure.FromBars(3),
+                [Duration.Zero, Duration.Zero],
+                OutsideRange.HoldEnds,
+                Alone
+            ),
+            ShortPulseCorrection.None,
+            Duration.Zero,
+            Duration.Zero,
+            ElectricResistance.FromOhms(12)
+        );
+}

@@ -1,0 +1,168 @@
+using System.Collections.Immutable;
+using FuelMath.Filters;
+using FuelMath.Fuels;
+using FuelMath.Hoses;
+using FuelMath.Internal;
+using FuelMath.Pumps;
+using UnitsNet;
+
+namespace FuelMath.Systems;
+
+/// <summary>Which of a list of pumps, hoses or filters carry a demand, with margins; for a wire see <see cref="Wiring.WireChoice"/>.</summary>
+/// <remarks>
+/// A choice ahead of a description: each part is held against the demand by itself. Those that do come first, the one with the
+/// least margin ahead (no larger than needed), then the others with their reasons, the nearest first. A whole
+/// <see cref="FuelSystem"/> then says what the parts do together. Makers' data come first.
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="ChooseParts" />
+/// </example>
+public static class PartChoices
+{
+    private const double Far = 1e4;
+
+    /// <summary>Holds pumps against a flow at a pressure rise and a voltage.</summary>
+    /// <param name="pumps">The list; one or more.</param>
+    /// <param name="demand">What is drawn, returns that must flow included; greater than zero.</param>
+    /// <param name="pressureRise">From the pump's inlet to its outlet: rail pressure and the losses on the way; greater than zero.</param>
+    /// <param name="atTerminals">Voltage at the pump; greater than zero.</param>
+    /// <param name="leastMargin">What must be to spare, as a share of the demand; not negative. Common practice: 15 %.</param>
+    /// <returns>The choices.</returns>
+    /// <exception cref="ArgumentNullException">The list is null.</exception>
+    /// <exception cref="ArgumentException">The list is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static ImmutableArray<PartChoice<Pump>> Pumps(
+        IEnumerable<Pump> pumps,
+        VolumeFlow demand,
+        Pressure pressureRise,
+        ElectricPotential atTerminals,
+        Ratio leastMargin
+    )
+    {
+        double drawn = Guard.Positive(demand, demand.InSi(), nameof(demand));
+        Guard.Positive(pressureRise, pressureRise.InSi(), nameof(pressureRise));
+        Guard.Positive(atTerminals, atTerminals.InSi(), nameof(atTerminals));
+        Guard.NotNegative(leastMargin, leastMargin.InSi(), nameof(leastMargin));
+        return Ordered(
+            pumps,
+            nameof(pumps),
+            pump =>
+            {
+                try
+                {
+                    double margin = (pump.CurveAt(atTerminals).FlowAt(pressureRise).InSi() / drawn) - 1;
+                    return Held(pump, margin, leastMargin, []);
+                }
+                catch (OutsideTableException outside)
+                {
+                    return new(pump, null, [$"its data do not reach there: {ExceptionText.Sentence(outside)}"]);
+                }
+            }
+        );
+    }
+
+    /// <summary>Holds hoses against a flow by the velocity in them.</summary>
+    /// <param name="hoses">The list; one or more.</param>
+    /// <param name="demand">What flows; greater than zero.</param>
+    /// <param name="greatestVelocity">
+    /// The limit; greater than zero. Common practice: 4 m/s on the pressure side, 1.2 m/s ahead of a pump.
+    /// </param>
+    /// <param name="leastMargin">What must be to spare, as a share of the demand; not negative.</param>
+    /// <returns>The choices.</returns>
+    /// <exception cref="ArgumentNullException">The list is null.</exception>
+    /// <exception cref="ArgumentException">The list is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static ImmutableArray<PartChoice<Hose>> Hoses(
+        IEnumerable<Hose> hoses,
+        VolumeFlow demand,
+        Speed greatestVelocity,
+        Ratio leastMargin
+    )
+    {
+        Guard.Positive(demand, demand.InSi(), nameof(demand));
+        double most = Guard.Positive(greatestVelocity, greatestVelocity.InSi(), nameof(greatestVelocity));
+        Guard.NotNegative(leastMargin, leastMargin.InSi(), nameof(leastMargin));
+        return Ordered(
+            hoses,
+            nameof(hoses),
+            hose => Held(hose, (most / hose.VelocityAt(demand).InSi()) - 1, leastMargin, [])
+        );
+    }
+
+    /// <summary>Holds filters against a flow by the greatest flow of their test and the pressure that they take.</summary>
+    /// <param name="filters">The list; one or more.</param>
+    /// <param name="demand">What flows; greater than zero.</param>
+    /// <param name="fuel">The fuel; its viscosity must be known.</param>
+    /// <param name="temperature">Its temperature.</param>
+    /// <param name="greatestLoss">The most pressure that a filter may take at the demand; greater than zero.</param>
+    /// <param name="leastMargin">What must be to spare of the test's greatest flow, as a share of the demand; not negative.</param>
+    /// <returns>The choices.</returns>
+    /// <exception cref="ArgumentNullException">The list or the fuel is null.</exception>
+    /// <exception cref="ArgumentException">The list is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
+    public static ImmutableArray<PartChoice<Filter>> Filters(
+        IEnumerable<Filter> filters,
+        VolumeFlow demand,
+        Fuel fuel,
+        Temperature temperature,
+        Pressure greatestLoss,
+        Ratio leastMargin
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        double flow = Guard.Positive(demand, demand.InSi(), nameof(demand));
+        double most = Guard.Positive(greatestLoss, greatestLoss.InSi(), nameof(greatestLoss));
+        Guard.NotNegative(leastMargin, leastMargin.InSi(), nameof(leastMargin));
+        Density density = fuel.DensityAt(temperature);
+        DynamicViscosity viscosity = fuel.ViscosityAt(temperature);
+        return Ordered(
+            filters,
+            nameof(filters),
+            filter =>
+            {
+                double loss = filter.LossAt(demand, density, viscosity).InSi();
+                return Held(
+                    filter,
+                    (filter.GreatestFlow.InSi() / flow) - 1,
+                    leastMargin,
+                    loss > most * (1 + Guard.EdgeTolerance)
+                        ?
+                        [
+                            $"it takes {Guard.Show(SiUnits.Pressure(loss), greatestLoss.Unit)}, limit {Guard.Show(greatestLoss, greatestLoss.Unit)}",
+                        ]
+                        : []
+                );
+            }
+        );
+    }
+
+    private static PartChoice<TPart> Held<TPart>(TPart part, double margin, Ratio least, string[] others) =>
+        new(
+            part,
+            SiUnits.Ratio(margin),
+            margin < least.InSi() - Guard.EdgeTolerance
+                ?
+                [
+                    $"its margin is {Findings.Show.Percent(margin)}, {Findings.Show.Percent(least.InSi())} are asked for",
+                    .. others,
+                ]
+                : others
+        );
+
+    private static ImmutableArray<PartChoice<TPart>> Ordered<TPart>(
+        IEnumerable<TPart> parts,
+        string paramName,
+        Func<TPart, PartChoice<TPart>> hold
+    )
+    {
+        ArgumentNullException.ThrowIfNull(parts, paramName);
+        PartChoice<TPart>[] all = [.. parts.Select(hold)];
+        Guard.AtLeast(1, all.Length, "A choice", paramName);
+        return
+        [
+            .. all.Where(c => c.IsAccepted).OrderBy(c => c.Margin!.Value.InSi()),
+            .. all.Where(c => !c.IsAccepted).OrderByDescending(c => c.Margin?.InSi() ?? -Far),
+        ];
+    }
+}

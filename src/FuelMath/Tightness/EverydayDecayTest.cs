@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using FuelMath.Fuels;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using UnitsNet;
+
+namespace FuelMath.Tightness;
+
+/// <summary>
+/// A leak test from what a person has: the fuel, how much of it is shut in, two gauge readings, two temperatures, the time
+/// between and the step of the gauge. Everything else is estimated, and named as estimated.
+/// </summary>
+/// <remarks>
+/// <para>
+/// The estimates are wide on purpose, and how much of the uncertainty each makes stands in
+/// <see cref="DecayTest.Contributions"/> of <see cref="Test"/>: where one of them leads, measure it (a bleed tells the gas,
+/// <see cref="ClosedVolume.WithGasFromBleed"/>) and use <see cref="DecayTest"/> itself.
+/// </para>
+/// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>. Immutable; equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="LeakTest" />
+/// </example>
+public sealed class EverydayDecayTest
+{
+    private const double GasShare = 0.01;
+    private const double Swelling = 2e-9;
+    private const double WallExpansion = 2e-4;
+
+    /// <summary>Evaluates two readings of a line that was bled as well as it could be.</summary>
+    /// <param name="fuel">The fuel; its bulk modulus must be known.</param>
+    /// <param name="fuelVolume">Volume of fuel shut in, as <see cref="VolumeOf"/> gives it for hoses; greater than zero.</param>
+    /// <param name="before">The first gauge reading.</param>
+    /// <param name="after">The second gauge reading.</param>
+    /// <param name="time">The time between them; greater than zero.</param>
+    /// <param name="gaugeStepDifference">The smallest step of the gauge; not negative.</param>
+    /// <param name="temperatureBefore">Temperature of the fuel at the first reading.</param>
+    /// <param name="temperatureAfter">Temperature of the fuel at the second reading.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentException">The time is not greater than zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
+    /// <exception cref="OutsideTableException">Bulk modulus or density is not known at the temperature.</exception>
+    public EverydayDecayTest(
+        Fuel fuel,
+        Volume fuelVolume,
+        GaugePressure before,
+        GaugePressure after,
+        Duration time,
+        Pressure gaugeStepDifference,
+        Temperature temperatureBefore,
+        Temperature temperatureAfter
+    )
+    {
+        double volume = Guard.Positive(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
+        Volume gas = SiUnits.Volume(GasShare * volume);
+        Test = new(
+            new ClosedVolume(
+                fuel,
+                temperatureBefore,
+                fuelVolume,
+                SiUnits.Compressibility(Swelling),
+                CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion),
+                gas,
+                AbsolutePressure.StandardAtmosphere
+            ),
+            new DecayReading(Duration.Zero, before, temperatureBefore),
+            new DecayReading(time, after, temperatureAfter),
+            new DecayUncertainty(
+                DecayUncertainty.DifferenceOfResolution(gaugeStepDifference),
+                temperature: TemperatureDelta.FromKelvins(0.3),
+                time: Duration.FromSeconds(2),
+                fuelVolume: Ratio.FromPercent(10),
+                bulkModulus: Ratio.FromPercent(15),
+                swelling: Ratio.FromPercent(100),
+                fuelExpansion: Ratio.FromPercent(5),
+                wallExpansion: Ratio.FromPercent(100),
+                gas: gas
+            )
+        );
+        Estimates =
+        [
+            "Trapped gas: 1 % of the volume at ambient pressure, standard uncertainty as large. Bleed the line, or measure it.",
+            "Swelling of hoses and tubes: 2 per cent for each 100 bar (2e-9 1/Pa), standard uncertainty as large.",
+            "Expansion of the walls: 0.0002 1/K, between metal and rubber, standard uncertainty as large.",
+            "Thermometer 0.3 K, clock 2 s, volume 10 %, bulk modulus 15 %, expansion of the fuel 5 %: standard uncertainties.",
+            "Ambient pressure: the standard atmosphere.",
+            .. Test.Estimates,
+        ];
+    }
+
+    /// <summary>What the readings say, with what each input adds to the uncertainty.</summary>
+    public DecayTest Test { get; }
+
+    /// <summary>What was not measured and is estimated instead; common practice and from memory, no source.</summary>
+    public ImmutableArray<string> Estimates { get; }
+
+    /// <summary>What a hose or tube holds: its length times the area of its bore.</summary>
+    /// <param name="length">Its length; greater than zero.</param>
+    /// <param name="bore">Its inside diameter; greater than zero.</param>
+    /// <returns>The volume, in m³.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
+    public static Volume VolumeOf(Length length, Length bore)
+    {
+        double wide = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        return SiUnits.Volume(Math.PI / 4 * wide * wide * Guard.Positive(length, length.InSi(), nameof(length)));
+    }
+}

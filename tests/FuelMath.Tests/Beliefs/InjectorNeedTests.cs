@@ -1,0 +1,72 @@
+using FuelMath.Beliefs;
+using FuelMath.Fuels;
+using UnitsNet;
+
+namespace FuelMath.Tests.Beliefs;
+
+/// <summary>Injectors for a power, from definitions worked by hand.</summary>
+public sealed class InjectorNeedTests
+{
+    private static readonly InjectorNeed Six = new(
+        Power.FromKilowatts(300),
+        BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(350),
+        6,
+        Ratio.FromPercent(85)
+    );
+
+    /// <summary>By hand: 300 kW x 350 g/kWh = 105 kg/h = 29.1667 g/s.</summary>
+    [Fact]
+    public void FuelFlow_PowerAndConsumption_IsTheirProduct() =>
+        Assert.Equal(105.0 / 3.6, Six.FuelFlow.GramsPerSecond, 1e-9);
+
+    /// <summary>By hand: a sixth of it in 85 % of the time; with 1 ms of 20 ms lost, in 80 %.</summary>
+    [Theory]
+    [InlineData(0, 0.85)]
+    [InlineData(1, 0.80)]
+    public void StaticFlow_DeadTime_TakesItsShareOfTheTime(double deadMilliseconds, double share) =>
+        Assert.Equal(
+            105.0 / 3.6 / 6 / share,
+            Six.StaticFlow(Duration.FromMilliseconds(deadMilliseconds), Duration.FromMilliseconds(20)).GramsPerSecond,
+            1e-9
+        );
+
+    /// <summary>Source: the square-root law between two states, White 2003 section 6.12: four times the pressure, twice the flow.</summary>
+    [Fact]
+    public void Rating_QuarterOfThePressure_IsHalfOfTheMassFlow()
+    {
+        Density density = StandardFuels.NHeptane.DensityAt(Temperature.FromDegreesCelsius(20));
+
+        VolumeFlow rating = InjectorNeed.Rating(
+            MassFlow.FromGramsPerSecond(6),
+            Pressure.FromBars(12),
+            density,
+            Pressure.FromBars(3),
+            StandardFuels.NHeptane,
+            Temperature.FromDegreesCelsius(20)
+        );
+
+        Assert.Equal(0.003 / density.KilogramsPerCubicMeter, rating.CubicMetersPerSecond, 1e-12);
+    }
+
+    [Fact]
+    public void StaticFlow_DeadTimeAsLongAsTheLimit_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "deadTime",
+            "Must be shorter than 17 ms, which the duty limit leaves of the period; it was 17 ms.",
+            () => Six.StaticFlow(Duration.FromMilliseconds(17), Duration.FromMilliseconds(20))
+        );
+
+    [Fact]
+    public void New_NoInjector_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "injectors",
+            "Must be from 1 to 128; it was 0.",
+            () =>
+                _ = new InjectorNeed(
+                    Power.FromKilowatts(1),
+                    BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(300),
+                    0,
+                    Ratio.FromPercent(85)
+                )
+        );
+}

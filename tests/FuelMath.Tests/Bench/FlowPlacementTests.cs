@@ -1,0 +1,59 @@
+using FuelMath.Bench;
+using UnitsNet;
+
+namespace FuelMath.Tests.Bench;
+
+/// <summary>Placement from flows alone.</summary>
+public sealed class FlowPlacementTests
+{
+    private static readonly Ratio[] Equal = [.. Enumerable.Repeat(Ratio.FromPercent(25), 4)];
+
+    /// <summary>By hand: 100 to 107 make four pairs of 207, so that nothing need be left.</summary>
+    [Fact]
+    public void At_EightFlowsThatPairEvenly_LeaveNothing()
+    {
+        var placement = new FlowPlacement(Flows(100, 101, 102, 103, 104, 105, 106, 107), Equal, 2);
+
+        Assert.Equal(0, placement.Imbalance.DecimalFractions, 1e-9);
+        Assert.True(placement.IsProvenBest);
+        Assert.All(
+            Enumerable.Range(1, 4),
+            chamber => Assert.Equal(207, placement.At(chamber).Sum(name => int.Parse(name[1..], null)))
+        );
+    }
+
+    [Fact]
+    public void At_OneStageAndEqualAir_HasNoBetterOrder() =>
+        Assert.True(new FlowPlacement(Flows(500, 510, 490, 505), Equal, 1).EveryOrderIsEqual);
+
+    /// <summary>A chamber with a tenth more air gets the injector that flows a tenth more.</summary>
+    [Fact]
+    public void At_UnequalAir_GivesTheMostToTheMost()
+    {
+        var placement = new FlowPlacement(
+            Flows(550, 500, 500, 500),
+            [Ratio.FromPercent(100), Ratio.FromPercent(100), Ratio.FromPercent(110), Ratio.FromPercent(100)],
+            1
+        );
+
+        Assert.Equal("f550", Assert.Single(placement.At(3)));
+        Assert.Equal(0, placement.Imbalance.DecimalFractions, 1e-9);
+    }
+
+    [Fact]
+    public void New_NoStage_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "stages",
+            "Must be from 1 to 8; it was 0.",
+            () => _ = new FlowPlacement(Flows(500, 500, 500, 501), Equal, 0)
+        );
+
+    private static IEnumerable<KeyValuePair<string, VolumeFlow>> Flows(params int[] flows) =>
+        flows.Select(
+            (f, i) =>
+                KeyValuePair.Create(
+                    flows.Take(i).Contains(f) ? $"f{f}, number {i + 1}" : $"f{f}",
+                    VolumeFlow.FromCubicCentimetersPerMinute(f)
+                )
+        );
+}
