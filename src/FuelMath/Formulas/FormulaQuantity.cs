@@ -91,6 +91,24 @@ public sealed class FormulaQuantity
         return new(si, digits.Sure, digits.Most, unit.Symbol, problem);
     }
 
+    /// <summary>Converts from one of the units to the SI unit, in any reading.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="number">A number in that unit.</param>
+    /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>
+    /// <returns>The number in the SI unit.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
+    public T ToSi<T>(T number, string unit)
+        where T : struct, IScalar<T> => Find(unit, nameof(unit)).ToSi(number);
+
+    /// <summary>Converts from the SI unit to one of the units, in any reading.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="si">A number in the SI unit.</param>
+    /// <param name="unit">The unit wanted, one of <see cref="Units"/>.</param>
+    /// <returns>The number in that unit.</returns>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
+    public T FromSi<T>(T si, string unit)
+        where T : struct, IScalar<T> => Find(unit, nameof(unit)).FromSi(si);
+
     /// <summary>An input of a working in the unit in which a reader gives it.</summary>
     /// <param name="number">The number; finite.</param>
     /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>

@@ -1,3 +1,5 @@
+using FuelMath.Scalars;
+
 namespace FuelMath.Text;
 
 /// <summary>One unit of a kind: the SI number is (number + offset) * numerator / denominator.</summary>
@@ -57,6 +59,24 @@ internal sealed class Unit
     internal double ToSi(double number) => (number + offset) * numerator / denominator;
 
     internal double FromSi(double si) => si * denominator / numerator - offset;
+
+    /// <summary>The same in any reading; what does nothing is left out.</summary>
+    internal T ToSi<T>(T number)
+        where T : struct, IScalar<T>
+    {
+        T shifted = offset == 0 ? number : number + offset;
+        T scaled = numerator == 1 ? shifted : shifted * numerator;
+        return denominator == 1 ? scaled : scaled / denominator;
+    }
+
+    /// <summary>The same in any reading; what does nothing is left out.</summary>
+    internal T FromSi<T>(T si)
+        where T : struct, IScalar<T>
+    {
+        T scaled = denominator == 1 ? si : si * denominator;
+        T shifted = numerator == 1 ? scaled : scaled / numerator;
+        return offset == 0 ? shifted : shifted - offset;
+    }
 
     internal Unit With(string suffix) =>
         new(Symbol + suffix, numerator, denominator, offset, Array.ConvertAll(aliases, a => a + suffix));

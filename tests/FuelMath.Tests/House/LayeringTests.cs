@@ -16,10 +16,10 @@ public sealed class LayeringTests
         ["FuelMath"] = 0,
         ["FuelMath.Internal"] = 1,
         ["FuelMath.Sources"] = 1,
-        ["FuelMath.Text"] = 2,
+        ["FuelMath.Text"] = 3,
         ["FuelMath.Scalars"] = 2,
         ["FuelMath.Findings"] = 2,
-        ["FuelMath.Shapes"] = 3,
+        ["FuelMath.Shapes"] = 4,
         // The first floor: quantities, tables and formulas, then what is built of them alone.
         ["FuelMath.Quantities"] = 10,
         ["FuelMath.Tables"] = 10,

@@ -1,0 +1,25 @@
+namespace FuelMath.Workbooks;
+
+/// <summary>What a cell holds: text, a number, or a formula without its value.</summary>
+internal sealed class Cell
+{
+    private Cell(string? text, double? number, string? formula, CellLook look) =>
+        (Text, Number, Formula, Look) = (text, number, formula, look);
+
+    internal string? Text { get; }
+
+    internal double? Number { get; }
+
+    internal string? Formula { get; }
+
+    internal CellLook Look { get; }
+
+    internal static Cell Of(string text, CellLook look) => new(text, null, null, look);
+
+    internal static Cell Of(double number, CellLook look) =>
+        double.IsFinite(number)
+            ? new(null, number, null, look)
+            : throw new ArgumentOutOfRangeException(nameof(number), number, "Must be finite.");
+
+    internal static Cell Live(string formula, CellLook look) => new(null, null, formula, look);
+}

@@ -1,0 +1,177 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+
+namespace FuelMath.Workbooks;
+
+/// <summary>The sheet of one formula: inputs with their ranges, bounds, constants, each step, and the result.</summary>
+internal sealed class FormulaSheet
+{
+    private readonly FormulaInfo formula;
+    private readonly FormulaUnits units;
+    private readonly ImmutableArray<double> numbers;
+    private readonly List<string> checks = [];
+
+    /// <summary>Fills a sheet.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="units">The units of inputs and result.</param>
+    /// <param name="name">The name of the sheet.</param>
+    /// <param name="numbers">What the inputs hold, in those units; null for the formula's example.</param>
+    internal FormulaSheet(FormulaInfo formula, FormulaUnits units, string name, ImmutableArray<double>? numbers)
+    {
+        (this.formula, this.units) = (formula, units);
+        this.numbers =
+            numbers
+            ??
+            [
+                .. formula.Example.Arguments.Select(
+                    (x, i) => formula.Arguments[i].Quantity is var q ? q.FromSi(x, q.UnitOf(units)) : x
+                ),
+            ];
+        Sheet = new(name, 14, 46, 18, 12, 18, 12, 14, 14, 10, 50);
+        Sheet.Add(CellLook.Title, formula.Summary);
+        Sheet.Add(CellLook.Note, $"{formula.Name}. Change the shaded numbers; everything else follows.");
+        Sheet.Add(CellLook.Note, FormulaSheets.Caution);
+        Sheet.Skip();
+        Sheet.Add(
+            CellLook.Head,
+            "Symbol",
+            "Meaning",
+            "Value",
+            "Unit",
+            "SI value",
+            "SI unit",
+            "From",
+            "To",
+            "Check",
+            "Source"
+        );
+        ImmutableArray<string> inputs = [.. formula.Arguments.Select(Input)];
+        foreach (FormulaBound bound in formula.Bounds)
+        {
+            Bound(bound, inputs);
+        }
+
+        foreach (FormulaConstant constant in formula.Constants)
+        {
+            int row = Sheet.Add(CellLook.Words, "", $"fixed inside: {constant.Name}");
+            Sheet.Put('E', row, Cell.Of(constant.Value, CellLook.Plain));
+            Sheet.Put('F', row, Cell.Of(constant.Unit, CellLook.Plain));
+        }
+
+        Steps(inputs);
+        Result = Answer();
+        if (numbers is null)
+        {
+            Example();
+        }
+    }
+
+    internal Sheet Sheet { get; }
+
+    /// <summary>Where the input values stand, in the order of the arguments.</summary>
+    internal ImmutableArray<string> Inputs { get; private set; } = [];
+
+    /// <summary>Where the result stands.</summary>
+    internal string Result { get; }
+
+    private string Last { get; set; } = "";
+
+    private string Input(FormulaArgument argument, int index)
+    {
+        FormulaQuantity quantity = argument.Quantity;
+        string unit = quantity.UnitOf(units);
+        int row = Sheet.Add(CellLook.Words, quantity.Symbol.Name, quantity.Symbol.Meaning);
+        string given = Sheet.At('C', row);
+        (double low, double high) = (quantity.FromSi(argument.Minimum, unit), quantity.FromSi(argument.Maximum, unit));
+        Sheet.Put('C', row, Cell.Of(numbers[index], CellLook.Input));
+        Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
+        Sheet.Put('E', row, Cell.Live(Text(quantity.ToSi(SpreadsheetText.Input(given), unit)), CellLook.Plain));
+        Sheet.Put('F', row, Cell.Of(quantity.Unit, CellLook.Plain));
+        Sheet.Put('G', row, Cell.Of(low, CellLook.Plain));
+        Sheet.Put('H', row, Cell.Of(high, CellLook.Plain));
+        Check(row, $"IF(ISNUMBER({given}),AND({given}>={Sheet.At('G', row)},{given}<={Sheet.At('H', row)}),FALSE)");
+        Sheet.Limit(given, low, high, $"{argument.Name}, {unit}");
+        Inputs = Inputs.Add(given);
+        return Sheet.At('E', row);
+    }
+
+    private void Bound(FormulaBound bound, ImmutableArray<string> inputs)
+    {
+        string Of(string name) => inputs[formula.Arguments.ToList().FindIndex(a => a.Name == name)];
+        SpreadsheetText limit = SpreadsheetText.Of(bound.Factor);
+        foreach (string name in bound.Times)
+        {
+            limit *= SpreadsheetText.Input(Of(name));
+        }
+
+        foreach (string name in bound.DividedBy)
+        {
+            limit /= SpreadsheetText.Input(Of(name));
+        }
+
+        int row = Sheet.Add(CellLook.Words, "", $"bound: {bound}");
+        Sheet.Put('E', row, Cell.Live(Text(limit), CellLook.Plain));
+        Sheet.Put(
+            'F',
+            row,
+            Cell.Of(formula.Arguments.First(a => a.Name == bound.Argument).Quantity.Unit, CellLook.Plain)
+        );
+        string sign = $"{(bound.IsAbove ? ">" : "<")}{(bound.IsStrict ? "" : "=")}";
+        Check(row, $"{Of(bound.Argument)}{sign}{Sheet.At('E', row)}");
+    }
+
+    private void Check(int row, string condition)
+    {
+        Sheet.Put('I', row, Cell.Live($"IF({condition},\"ok\",\"outside\")", CellLook.Plain));
+        checks.Add($"{Sheet.At('I', row)}=\"ok\"");
+    }
+
+    private void Steps(ImmutableArray<string> inputs)
+    {
+        Sheet.Skip();
+        Sheet.Add(CellLook.Head, "Step", "Meaning", "", "", "SI value", "SI unit", "", "", "", "Source");
+        SpreadsheetText[] given = [.. inputs.Select(SpreadsheetText.Input)];
+        int first = Sheet.Row;
+        ImmutableArray<SpreadsheetCell> cells = formula
+            .At<SpreadsheetText>(given)
+            .ToCells(i => Sheet.At('E', first + i));
+        foreach (SpreadsheetCell cell in cells)
+        {
+            int row = cell.Symbol is { } symbol
+                ? Sheet.Add(CellLook.Words, symbol.Name, symbol.Meaning)
+                : Sheet.Add(CellLook.Words, "", "part of a step below");
+            Sheet.Put('E', row, Cell.Live(cell.Formula, CellLook.Plain));
+            Sheet.Put('F', row, Cell.Of(cell.Symbol?.Unit ?? "", CellLook.Plain));
+            Sheet.Put('J', row, Cell.Of(cell.Source?.ToString() ?? "", CellLook.Words));
+        }
+
+        Last = cells[^1].Reference;
+    }
+
+    private string Answer()
+    {
+        Sheet.Skip();
+        FormulaQuantity result = formula.Result;
+        int row = Sheet.Add(CellLook.Words, result.Symbol.Name, $"result: {result.Symbol.Meaning}");
+        string unit = result.UnitOf(units);
+        string value = Text(result.FromSi(SpreadsheetText.Input(Last), unit));
+        Sheet.Put('C', row, Cell.Live($"IF(AND({string.Join(",", checks)}),{value},NA())", CellLook.Result));
+        Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
+        Sheet.Put('J', row, Cell.Of(string.Join("; ", formula.Sources), CellLook.Words));
+        return Sheet.At('C', row);
+    }
+
+    private void Example()
+    {
+        FormulaQuantity result = formula.Result;
+        string unit = result.UnitOf(units);
+        int row = Sheet.Add(CellLook.Words, "", "the same for the numbers that the sheet came with, from outside");
+        Sheet.Put('C', row, Cell.Of(result.FromSi(formula.Example.Expected, unit), CellLook.Plain));
+        Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
+        Sheet.Put('J', row, Cell.Of(formula.Example.Source.ToString(), CellLook.Words));
+    }
+
+    /// <summary>A text of one cell: conversions and bounds have no steps.</summary>
+    private static string Text(SpreadsheetText value) => value.ToCells(_ => "").Single().Formula;
+}

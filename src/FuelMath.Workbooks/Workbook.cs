@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+
+namespace FuelMath.Workbooks;
+
+/// <summary>A spreadsheet workbook: formulas whose steps are cells, live without an add-in.</summary>
+/// <remarks>
+/// <para>
+/// The file holds formulas and no results of them: the host calculates when it opens the file. An input outside its range,
+/// or a bound that is broken, gives an error as the result, never a number.
+/// </para>
+/// <para>
+/// A sheet is no clearance to load an engine: see the cautions that it carries. Instances are immutable and safe to share
+/// between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../tests/FuelMath.Examples/WorkbookExamples.cs" region="Topic" />
+/// </example>
+public sealed class Workbook
+{
+    private readonly ImmutableArray<Sheet> sheets;
+
+    internal Workbook(ImmutableArray<Sheet> sheets) => this.sheets = sheets;
+
+    /// <summary>The names of the sheets, in their order.</summary>
+    public ImmutableArray<string> SheetNames => [.. sheets.Select(s => s.Name)];
+
+    /// <summary>A workbook of one formula.</summary>
+    /// <param name="formula">The formula, listed or of your own.</param>
+    /// <param name="units">The units of inputs and result.</param>
+    /// <returns>The workbook: one sheet, filled with the formula's example.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="units"/> is no member of its enumeration.</exception>
+    public static Workbook FromFormula(FormulaInfo formula, FormulaUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        return FormulaSheets.Workbook([formula], units, _ => null);
+    }
+
+    /// <summary>A workbook of one formula, filled with numbers.</summary>
+    /// <param name="formula">The formula, listed or of your own.</param>
+    /// <param name="units">The units of inputs and result.</param>
+    /// <param name="arguments">What the inputs hold, in the order of the formula's arguments.</param>
+    /// <returns>The workbook: one sheet.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="units"/> is no member of its enumeration.</exception>
+    /// <exception cref="FormulaRefusedException">The count is wrong, or an argument is outside its range.</exception>
+    public static Workbook FromFormula(FormulaInfo formula, FormulaUnits units, params ReadOnlySpan<double> arguments)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        if (formula.Check(units, arguments) is { } refusal)
+        {
+            throw new FormulaRefusedException(refusal);
+        }
+
+        ImmutableArray<double> numbers = [.. arguments];
+        return FormulaSheets.Workbook([formula], units, _ => numbers);
+    }
+
+    /// <summary>A workbook of every listed formula of a topic.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="units">The units of inputs and results.</param>
+    /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
+    /// <exception cref="ArgumentException">An argument is no member of its enumeration.</exception>
+    public static Workbook FromTopic(FormulaTopic topic, FormulaUnits units) =>
+        Enum.IsDefined(topic)
+            ? FromFormulas(FormulaCatalogue.About(topic), units)
+            : throw new ArgumentException($"Must be a topic; it was {topic}.", nameof(topic));
+
+    /// <summary>A workbook of several formulas.</summary>
+    /// <param name="formulas">The formulas; one or more.</param>
+    /// <param name="units">The units of inputs and results.</param>
+    /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="formulas"/> or one of them is null.</exception>
+    /// <exception cref="ArgumentException">There is no formula, or <paramref name="units"/> is no member of its enumeration.</exception>
+    public static Workbook FromFormulas(IEnumerable<FormulaInfo> formulas, FormulaUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(formulas);
+        FormulaInfo[] all = [.. formulas];
+        foreach (FormulaInfo formula in all)
+        {
+            ArgumentNullException.ThrowIfNull(formula, nameof(formulas));
+        }
+
+        return all.Length > 0
+            ? FormulaSheets.Workbook(all, units, _ => null)
+            : throw new ArgumentException("Must have one or more formulas; it has none.", nameof(formulas));
+    }
+
+    /// <summary>Writes the workbook as <c>.xlsx</c>.</summary>
+    /// <param name="stream">Where to; it stays open.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is null.</exception>
+    public void Write(Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        using var buffer = new MemoryStream();
+        WorkbookFile.Write(sheets, buffer);
+        buffer.Position = 0;
+        buffer.CopyTo(stream);
+    }
+
+    /// <summary>Writes the workbook to a file; one that exists is replaced.</summary>
+    /// <param name="path">The file; its name ends in <c>.xlsx</c>.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is blank or ends otherwise.</exception>
+    /// <exception cref="IOException">The file can't be written.</exception>
+    public void WriteFile(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        if (!path.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase))
+        {
+            throw new ArgumentException($"Must end in .xlsx; it was \"{path}\".", nameof(path));
+        }
+
+        using FileStream file = File.Create(path);
+        Write(file);
+    }
+}

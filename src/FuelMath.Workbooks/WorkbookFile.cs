@@ -1,0 +1,125 @@
+using System.Globalization;
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using X = DocumentFormat.OpenXml.Spreadsheet;
+
+namespace FuelMath.Workbooks;
+
+/// <summary>Writes sheets as a file that a spreadsheet opens and calculates.</summary>
+internal static class WorkbookFile
+{
+    /// <summary>Points; not every host makes room for larger letters by itself.</summary>
+    private const double TitleHeight = 21;
+
+    internal static void Write(IReadOnlyList<Sheet> sheets, Stream stream)
+    {
+        using var document = SpreadsheetDocument.Create(stream, SpreadsheetDocumentType.Workbook);
+        WorkbookPart book = document.AddWorkbookPart();
+        book.Workbook = new X.Workbook();
+        book.AddNewPart<WorkbookStylesPart>().Stylesheet = CellStyles.Make();
+        X.Sheets list = book.Workbook.AppendChild(new X.Sheets());
+        uint id = 1;
+        foreach (Sheet sheet in sheets)
+        {
+            WorksheetPart part = book.AddNewPart<WorksheetPart>();
+            part.Worksheet = Page(sheet);
+            list.AppendChild(
+                new X.Sheet
+                {
+                    Id = book.GetIdOfPart(part),
+                    SheetId = id++,
+                    Name = sheet.Name,
+                }
+            );
+        }
+
+        // No formula has its value stored: ask for all of them.
+        book.Workbook.AppendChild(new X.CalculationProperties { FullCalculationOnLoad = true });
+    }
+
+    private static X.Worksheet Page(Sheet sheet)
+    {
+        var page = new X.Worksheet(
+            new X.SheetProperties(new X.PageSetupProperties { FitToPage = true }),
+            new X.Columns(
+                sheet.Widths.Select(
+                    (w, i) =>
+                        new X.Column
+                        {
+                            Min = (uint)i + 1,
+                            Max = (uint)i + 1,
+                            Width = w,
+                            CustomWidth = true,
+                        }
+                )
+            ),
+            new X.SheetData(sheet.Rows.Select(r => Row(r.Key, r.Value)))
+        );
+        if (sheet.Limits.Count > 0)
+        {
+            page.AppendChild(
+                new X.DataValidations(sheet.Limits.Select(Validation)) { Count = (uint)sheet.Limits.Count }
+            );
+        }
+
+        page.AppendChild(
+            new X.PageSetup
+            {
+                Orientation = X.OrientationValues.Landscape,
+                FitToWidth = 1,
+                FitToHeight = 0,
+            }
+        );
+        return page;
+    }
+
+    private static X.Row Row(int index, SortedDictionary<int, Cell> cells)
+    {
+        var row = new X.Row(cells.Select(c => One(Sheet.At((char)('A' + c.Key), index), c.Value)))
+        {
+            RowIndex = (uint)index,
+        };
+        if (cells.Values.Any(c => c.Look == CellLook.Title))
+        {
+            (row.Height, row.CustomHeight) = (TitleHeight, true);
+        }
+
+        return row;
+    }
+
+    private static X.Cell One(string reference, Cell cell)
+    {
+        var one = new X.Cell { CellReference = reference, StyleIndex = (uint)cell.Look };
+        if (cell.Formula is { } formula)
+        {
+            one.CellFormula = new X.CellFormula(formula);
+        }
+        else if (cell.Number is { } number)
+        {
+            one.CellValue = new X.CellValue(number.ToString("R", CultureInfo.InvariantCulture));
+        }
+        else
+        {
+            one.DataType = X.CellValues.InlineString;
+            one.InlineString = new X.InlineString(new X.Text(cell.Text!));
+        }
+
+        return one;
+    }
+
+    private static X.DataValidation Validation(CellLimit limit) =>
+        new(
+            new X.Formula1(limit.Minimum.ToString("R", CultureInfo.InvariantCulture)),
+            new X.Formula2(limit.Maximum.ToString("R", CultureInfo.InvariantCulture))
+        )
+        {
+            Type = X.DataValidationValues.Decimal,
+            Operator = X.DataValidationOperatorValues.Between,
+            ErrorStyle = X.DataValidationErrorStyleValues.Warning,
+            AllowBlank = false,
+            ShowInputMessage = true,
+            ShowErrorMessage = true,
+            Prompt = limit.Prompt,
+            SequenceOfReferences = new ListValue<StringValue> { InnerText = limit.Reference },
+        };
+}

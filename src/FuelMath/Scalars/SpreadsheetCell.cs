@@ -1,0 +1,27 @@
+using FuelMath.Sources;
+
+namespace FuelMath.Scalars;
+
+/// <summary>A cell of a spreadsheet: one step of a formula.</summary>
+/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class SpreadsheetCell
+{
+    internal SpreadsheetCell(string reference, string formula, Symbol? symbol, DataSource? source) =>
+        (Reference, Formula, Symbol, Source) = (reference, formula, symbol, source);
+
+    /// <summary>Where it stands, as whoever placed it named it, for example <c>C7</c>.</summary>
+    public string Reference { get; }
+
+    /// <summary>The formula without the equals sign before it, for example <c>C3*SQRT(C5/C4)</c>.</summary>
+    public string Formula { get; }
+
+    /// <summary>What the step is called; null for a part that was cut off because it is used twice or is long.</summary>
+    public Symbol? Symbol { get; }
+
+    /// <summary>Where the step's formula comes from; null for a part.</summary>
+    public DataSource? Source { get; }
+
+    /// <summary>Gives the cell, for example <c>C7 =C3*SQRT(C5/C4)</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Reference} ={Formula}";
+}

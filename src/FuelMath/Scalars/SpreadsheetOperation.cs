@@ -1,0 +1,14 @@
+namespace FuelMath.Scalars;
+
+/// <summary>What a node of a spreadsheet formula does.</summary>
+internal enum SpreadsheetOperation
+{
+    Constant,
+    Input,
+    Sum,
+    Product,
+    Negative,
+    Less,
+    Call,
+    Step,
+}

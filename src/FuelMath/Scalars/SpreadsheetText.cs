@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using FuelMath.Sources;
+
+namespace FuelMath.Scalars;
+
+/// <summary>A formula read as cells of a spreadsheet: each named step a cell of its own.</summary>
+/// <remarks>
+/// <para>
+/// A choice becomes <c>IF</c>, an implicit law its two steps (near the root, then one Newton step, as <see cref="Real"/>
+/// goes). Numbers are written out in decimals, because not every engine reads <c>1E-06</c> inside a formula; a power is
+/// <c>POWER</c> and a sign stands in brackets, because engines differ in which binds first. No cell is longer than
+/// <see cref="MostCharacters"/>.
+/// </para>
+/// <para>
+/// The text has English function names, a decimal point and commas between arguments: as files hold it, whatever the
+/// reader's language. The default value is the constant zero. Immutable.
+/// </para>
+/// </remarks>
+#pragma warning disable CA1815 // Texts are read, never compared.
+public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
+{
+    /// <summary>The most characters in a cell; spreadsheets take 8,192.</summary>
+    public const int MostCharacters = 1000;
+
+    private readonly SpreadsheetNode? node;
+
+    private SpreadsheetText(SpreadsheetNode node) => this.node = node;
+
+    private SpreadsheetNode Node => node ?? SpreadsheetNode.Zero;
+
+    /// <summary>An input of the formula.</summary>
+    /// <param name="reference">The cell that holds it, or its defined name, for example <c>C5</c>; not blank.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentException"><paramref name="reference"/> is blank.</exception>
+    public static SpreadsheetText Input(string reference)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(reference);
+        return new(SpreadsheetNode.Input(reference));
+    }
+
+    /// <summary>Gives the cells that compute this number, each after those it reads; the last is the number itself.</summary>
+    /// <param name="place">Where the first, second, ... cell stands, counted from zero: its reference, for example <c>C7</c>.</param>
+    /// <returns>One or more cells.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="place"/> is null.</exception>
+    public ImmutableArray<SpreadsheetCell> ToCells(Func<int, string> place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return new SpreadsheetWriter(place, MostCharacters).Write(Node);
+    }
+
+    /// <inheritdoc />
+    public static SpreadsheetText Of(double value) => new(SpreadsheetNode.Constant(value));
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator +(SpreadsheetText a, SpreadsheetText b) =>
+        new(SpreadsheetNode.Sum(a.Node, b.Node));
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator +(SpreadsheetText a, double b) => a + Of(b);
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator +(double a, SpreadsheetText b) => Of(a) + b;
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator -(SpreadsheetText a, SpreadsheetText b) =>
+        new(SpreadsheetNode.Difference(a.Node, b.Node));
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator -(SpreadsheetText a, double b) => a - Of(b);
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator -(double a, SpreadsheetText b) => Of(a) - b;
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator *(SpreadsheetText a, SpreadsheetText b) =>
+        new(SpreadsheetNode.Product(a.Node, b.Node));
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator *(SpreadsheetText a, double b) => a * Of(b);
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator *(double a, SpreadsheetText b) => Of(a) * b;
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator /(SpreadsheetText a, SpreadsheetText b) =>
+        new(SpreadsheetNode.Quotient(a.Node, b.Node));
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator /(SpreadsheetText a, double b) => a / Of(b);
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator /(double a, SpreadsheetText b) => Of(a) / b;
+
+    /// <inheritdoc />
+    public static SpreadsheetText operator -(SpreadsheetText value) => new(SpreadsheetNode.Negative(value.Node));
+
+    /// <inheritdoc />
+    public static SpreadsheetText Sqrt(SpreadsheetText x) => Call("SQRT", x);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Exp(SpreadsheetText x) => Call("EXP", x);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Log(SpreadsheetText x) => Call("LN", x);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Pow(SpreadsheetText x, double exponent) => Call("POWER", x, Of(exponent));
+
+    /// <inheritdoc />
+    public static SpreadsheetText Abs(SpreadsheetText x) => Call("ABS", x);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Min(SpreadsheetText a, SpreadsheetText b) => Call("MIN", a, b);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Max(SpreadsheetText a, SpreadsheetText b) => Call("MAX", a, b);
+
+    /// <inheritdoc />
+    public static Mask<SpreadsheetText> Less(SpreadsheetText a, SpreadsheetText b) =>
+        new(new(SpreadsheetNode.Less(a.Node, b.Node)));
+
+    /// <inheritdoc />
+    public static Mask<SpreadsheetText> And(Mask<SpreadsheetText> a, Mask<SpreadsheetText> b) =>
+        new(Call("AND", a.Bits, b.Bits));
+
+    /// <inheritdoc />
+    public static Mask<SpreadsheetText> Or(Mask<SpreadsheetText> a, Mask<SpreadsheetText> b) =>
+        new(Call("OR", a.Bits, b.Bits));
+
+    /// <summary>Not known before the sheet is calculated.</summary>
+    /// <param name="mask">The mask.</param>
+    /// <returns>Nothing.</returns>
+    /// <exception cref="NotSupportedException">Always: a formula never branches on it; a solver does, and has no text.</exception>
+    public static bool All(Mask<SpreadsheetText> mask) =>
+        throw new NotSupportedException("A spreadsheet text can't say what holds before the sheet is calculated.");
+
+    /// <inheritdoc />
+    public static SpreadsheetText Select(
+        Mask<SpreadsheetText> where,
+        SpreadsheetText then,
+        SpreadsheetText otherwise
+    ) => Call("IF", where.Bits, then, otherwise);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Implicit<TLaw>(SpreadsheetText a, SpreadsheetText b)
+        where TLaw : struct, IImplicitLaw => TLaw.Polish(TLaw.Near(a, b), a, b);
+
+    /// <inheritdoc />
+    public static SpreadsheetText Step(SpreadsheetText value, Symbol symbol, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(symbol);
+        ArgumentNullException.ThrowIfNull(source);
+        return new(SpreadsheetNode.Step(value.Node, symbol, source));
+    }
+
+    private static SpreadsheetText Call(string function, params ReadOnlySpan<SpreadsheetText> arguments)
+    {
+        var nodes = new SpreadsheetNode[arguments.Length];
+        for (int i = 0; i < nodes.Length; i++)
+        {
+            nodes[i] = arguments[i].Node;
+        }
+
+        return new(SpreadsheetNode.Call(function, nodes));
+    }
+}
+#pragma warning restore CA1815

@@ -1,0 +1,131 @@
+using System.Globalization;
+using FuelMath.Formulas;
+using FuelMath.Workbooks;
+
+namespace FuelMath.Tests.Workbooks;
+
+public sealed class WorkbookTests
+{
+    private static readonly FormulaInfo Carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+
+    public static TheoryData<FormulaTopic> Topics() => [.. Enum.GetValues<FormulaTopic>()];
+
+    /// <summary>The numbers beside are from outside: the example of each formula says from where.</summary>
+    [Theory]
+    [MemberData(nameof(Topics))]
+    public void Topic_InCustomaryUnits_HoldsEveryFormulaAtItsExample(FormulaTopic topic)
+    {
+        Workbook book = Workbook.FromTopic(topic, FormulaUnits.Customary);
+
+        SheetEngine engine = WorkbookCells.Calculate(book);
+        FormulaInfo[] formulas = [.. FormulaCatalogue.About(topic)];
+        Assert.True(formulas.Length <= 1 || book.SheetNames.Length == formulas.Length + 1);
+        for (int i = 0; formulas.Length > 1 && i < formulas.Length; i++)
+        {
+            FormulaExample example = formulas[i].Example;
+            FormulaQuantity result = formulas[i].Result;
+            double wanted = result.FromSi(example.Expected, result.CustomaryUnit);
+            // Converting there and back rounds four times; where it is hot, it counts from absolute zero.
+            double tolerance = example.RelativeTolerance + 1e-13;
+            Close.WithinOf(
+                Math.Max(Math.Abs(wanted), result.CustomaryUnit == "degC" ? 300 : 0),
+                tolerance,
+                wanted,
+                engine.Number("Contents", SheetPoints.Row(i))
+            );
+            Assert.Equal(
+                formulas[i].Name,
+                engine["Contents", string.Create(CultureInfo.InvariantCulture, $"A{i + 5}")]
+            );
+        }
+    }
+
+    /// <summary>800 cm3/min carried from 3 bar to 4 bar: times the root of four thirds, by hand.</summary>
+    [Fact]
+    public void Formula_WithNumbers_IsLive()
+    {
+        var cells = WorkbookCells.Read(Workbook.FromFormula(Carried, FormulaUnits.Customary, 800, 300, 740, 400, 740));
+        (string Sheet, string Cell) result = Result(cells);
+
+        Close.Within(1e-13, 800 * Math.Sqrt(4.0 / 3), new SheetEngine(cells).Number(result.Sheet, result.Cell));
+        cells[(result.Sheet, "C9")] = "1200";
+        Close.Within(1e-13, 1600, new SheetEngine(cells).Number(result.Sheet, result.Cell));
+    }
+
+    /// <summary>Nothing typed into an input may give a number that a checked call refuses.</summary>
+    [Theory]
+    [InlineData("C9", "-1")]
+    [InlineData("C9", "1E+12")]
+    [InlineData("C7", "0")]
+    [InlineData("C8", "heavy")]
+    [InlineData("C8", "")]
+    public void Input_OutsideItsRange_GivesNoNumber(string cell, string content)
+    {
+        var cells = WorkbookCells.Read(Workbook.FromFormula(Carried, FormulaUnits.Customary));
+        (string Sheet, string Cell) result = Result(cells);
+        Assert.IsType<double>(new SheetEngine(cells)[result.Sheet, result.Cell]);
+
+        cells[(result.Sheet, cell)] = content;
+
+        Assert.Equal(new SheetError("#N/A"), new SheetEngine(cells)[result.Sheet, result.Cell]);
+    }
+
+    /// <summary>Whatever a checked call says of a broken bound, the sheet says too.</summary>
+    [Fact]
+    public void Bound_Broken_GivesNoNumber()
+    {
+        FormulaInfo[] bounded = [.. FormulaCatalogue.All.Where(f => f.Bounds.Length > 0)];
+        Assert.NotEmpty(bounded);
+        int refused = 0;
+        var random = new Random(11);
+        foreach (FormulaInfo formula in bounded)
+        {
+            for (int i = 0; i < 8; i++)
+            {
+                double[] point =
+                [
+                    .. formula.Arguments.Select(a => a.Minimum + ((a.Maximum - a.Minimum) * random.NextDouble())),
+                ];
+                bool holds = formula.Check(FormulaUnits.Si, point) is not { Problem: not FormulaProblem.NoResult };
+                refused += holds ? 0 : 1;
+                var cells = WorkbookCells.Read(FormulaSheets.Workbook([formula], FormulaUnits.Si, _ => [.. point]));
+                (string Sheet, string Cell) result = Result(cells);
+                object shown = new SheetEngine(cells)[result.Sheet, result.Cell];
+                Assert.Equal(holds, !new SheetError("#N/A").Equals(shown));
+            }
+        }
+
+        Assert.True(refused > 5);
+    }
+
+    [Fact]
+    public void Formulas_RefusedOrUnknown_ThrowWithTheirNames()
+    {
+        var refused = Assert.Throws<FormulaRefusedException>(() =>
+            Workbook.FromFormula(Carried, FormulaUnits.Customary, -800, 300, 740, 400, 740)
+        );
+        Assert.Equal("referenceVolumeFlow", refused.Refusal.Argument!.Name);
+        Assert.Throws<FormulaRefusedException>(() => Workbook.FromFormula(Carried, FormulaUnits.Si, 1));
+        Assert.Throws<ArgumentNullException>(() => Workbook.FromFormula(null!, FormulaUnits.Si));
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, (FormulaUnits)9));
+        Assert.Throws<ArgumentException>(() => Workbook.FromTopic((FormulaTopic)99, FormulaUnits.Si));
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([], FormulaUnits.Si));
+        Assert.Throws<ArgumentNullException>(() => Workbook.FromFormulas([null!], FormulaUnits.Si));
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, FormulaUnits.Si).WriteFile("sheet.csv"));
+    }
+
+    [Fact]
+    public void SheetNames_LongOrTwice_AreShortAndDifferent()
+    {
+        string longName = new('x', 40);
+
+        string[] names = [.. SheetNames.Of([longName, longName, "a/b", "A-B", "ok"])];
+
+        Assert.Equal(names.Length, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.All(names, n => Assert.InRange(n.Length, 1, 31));
+        Assert.Equal([new string('x', 31), new string('x', 29) + " 2", "a-b", "A-B 2", "ok"], names);
+    }
+
+    private static (string Sheet, string Cell) Result(Dictionary<(string Sheet, string Cell), string> cells) =>
+        cells.Single(c => c.Key.Cell.StartsWith('C') && c.Value.EndsWith(",NA())", StringComparison.Ordinal)).Key;
+}
