@@ -5,6 +5,9 @@ namespace FuelMath.Formulas;
 /// <summary>Converts the numbers of a call to SI and holds them to the ranges of a formula.</summary>
 internal sealed class FormulaChecks
 {
+    /// <summary>More arguments than any listed formula has go on the heap.</summary>
+    internal const int OnTheStack = 16;
+
     private readonly FormulaInfo formula;
     private readonly Range[] ranges;
     private readonly Limit[] limits;
@@ -56,6 +59,13 @@ internal sealed class FormulaChecks
         }
 
         return null;
+    }
+
+    /// <summary>Whether arguments in SI units lie in their ranges; of the result it says nothing.</summary>
+    internal bool Admits(ReadOnlySpan<double> si)
+    {
+        Span<double> inside = si.Length <= OnTheStack ? stackalloc double[si.Length] : new double[si.Length];
+        return Read(FormulaUnits.Si, si, inside) is null;
     }
 
     // A number that went to another unit and back still counts as the edge.

@@ -19,11 +19,8 @@ namespace FuelMath.Formulas;
 /// </remarks>
 public sealed class FormulaInfo
 {
-    /// <summary>More arguments than any listed formula has go on the heap.</summary>
-    private const int OnTheStack = 16;
-
+    private const int OnTheStack = FormulaChecks.OnTheStack;
     private readonly FormulaReading reading;
-    private readonly FormulaChecks checks;
 
     private FormulaInfo(
         FormulaReading reading,
@@ -48,7 +45,7 @@ public sealed class FormulaInfo
         Result = result;
         Sources = sources;
         Example = example;
-        checks = new(this);
+        Checks = new(this);
     }
 
     /// <summary>Class and method, for example <c>Friction.PressureLoss</c>.</summary>
@@ -77,6 +74,8 @@ public sealed class FormulaInfo
 
     /// <summary>A case whose result is known from outside this library.</summary>
     public FormulaExample Example { get; }
+
+    internal FormulaChecks Checks { get; }
 
     /// <summary>Describes a formula.</summary>
     /// <typeparam name="TFormula">The formula; a readonly struct.</typeparam>
@@ -177,7 +176,7 @@ public sealed class FormulaInfo
     {
         value = 0;
         Span<Real> si = arguments.Length <= OnTheStack ? stackalloc Real[arguments.Length] : new Real[arguments.Length];
-        refusal = checks.Read(units, arguments, MemoryMarshal.Cast<Real, double>(si));
+        refusal = Checks.Read(units, arguments, MemoryMarshal.Cast<Real, double>(si));
         if (refusal is not null)
         {
             return false;
@@ -216,7 +215,7 @@ public sealed class FormulaInfo
         Guard.InRange(by, 0, Arguments.Length - 1, nameof(by));
         Span<double> si =
             arguments.Length <= OnTheStack ? stackalloc double[arguments.Length] : new double[arguments.Length];
-        if (checks.Read(units, arguments, si) is { } refusal)
+        if (Checks.Read(units, arguments, si) is { } refusal)
         {
             throw new FormulaRefusedException(refusal);
         }
@@ -271,7 +270,7 @@ public sealed class FormulaInfo
             si[i] = Arguments[i].Quantity.Find(units[i], nameof(units)).ToSi(arguments[i]);
         }
 
-        if (checks.Read(FormulaUnits.Si, si, si) is { } refusal)
+        if (Checks.Read(FormulaUnits.Si, si, si) is { } refusal)
         {
             throw new FormulaRefusedException(refusal);
         }

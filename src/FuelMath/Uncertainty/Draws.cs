@@ -32,6 +32,7 @@ internal static class Draws
             SpreadShape.Triangular => share < 0.5
                 ? Math.Sqrt(6) * (Math.Sqrt(2 * share) - 1)
                 : Math.Sqrt(6) * (1 - Math.Sqrt(2 * (1 - share))),
+            SpreadShape.ArcSine => Math.Sqrt(2) * Math.Sin(Math.PI * (share - 0.5)),
             _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "Must be one of the shapes."),
         };
 }

@@ -19,4 +19,10 @@ public enum SpreadShape
     /// Source: [JCGM-101] section 6.4.5.
     /// </summary>
     Triangular,
+
+    /// <summary>
+    /// Most near two limits: a sine of unknown phase, such as a temperature that a thermostat cycles. Its standard
+    /// deviation is its half width over the root of 2. Source: [JCGM-101] section 6.4.6.
+    /// </summary>
+    ArcSine,
 }

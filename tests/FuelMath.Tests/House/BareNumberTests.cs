@@ -5,13 +5,14 @@ namespace FuelMath.Tests.House;
 /// <summary>A bare number has no unit, so that a public member takes and returns quantities instead.</summary>
 public sealed class BareNumberTests
 {
-    /// <summary>Where a bare number is the subject: arithmetic, tables of numbers and formulas in SI units.</summary>
+    /// <summary>Where a bare number is the subject: arithmetic, tables of numbers, formulas in SI units and their budgets.</summary>
     private static readonly string[] NumberRooms =
     [
         "FuelMath.Scalars",
         "FuelMath.Tables",
         "FuelMath.Formulas",
         "FuelMath.Columns",
+        "FuelMath.Budgets",
     ];
 
     /// <summary>Bare numbers elsewhere: "Type" or "Type.Member", and why.</summary>

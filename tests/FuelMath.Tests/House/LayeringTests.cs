@@ -25,6 +25,7 @@ public sealed class LayeringTests
         ["FuelMath.Tables"] = 10,
         ["FuelMath.Uncertainty"] = 10,
         ["FuelMath.Formulas"] = 11,
+        ["FuelMath.Budgets"] = 12,
         ["FuelMath.Fuels"] = 12,
         ["FuelMath.Tanks"] = 13,
         ["FuelMath.Air"] = 13,

@@ -1,0 +1,82 @@
+using FuelMath.Internal;
+using FuelMath.Uncertainty;
+
+namespace FuelMath.Budgets;
+
+/// <summary>How far two inputs of a budget err together: their correlation coefficient.</summary>
+/// <remarks>Source: [JCGM-100] section 5.2.2. Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class BudgetCorrelation
+{
+    /// <summary>Names two inputs and their correlation.</summary>
+    /// <param name="one">The name of one input; not blank.</param>
+    /// <param name="other">The name of another; not blank.</param>
+    /// <param name="coefficient">From -1, which errs oppositely, to 1, which errs alike.</param>
+    /// <exception cref="ArgumentException">A name is blank, or both are the same.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is outside what is allowed.</exception>
+    public BudgetCorrelation(string one, string other, double coefficient)
+    {
+        One = Guard.Name(one, nameof(one));
+        Other = Guard.Name(other, nameof(other));
+        if (one == other)
+        {
+            throw new ArgumentException(
+                $"Must name another input than the first; it was '{other}' again.",
+                nameof(other)
+            );
+        }
+
+        Coefficient = Guard.InRange(coefficient, -1, 1, nameof(coefficient));
+    }
+
+    /// <summary>From readings of two inputs that were taken together. Source: [JCGM-100] section 5.2.3 (equation 17).</summary>
+    /// <param name="one">The name of one input; not blank.</param>
+    /// <param name="other">The name of another; not blank.</param>
+    /// <param name="readings">Readings of the first; two or more, not all the same. Read once.</param>
+    /// <param name="others">Readings of the other, taken with them, as many; not all the same. Read once.</param>
+    /// <returns>The correlation, which is that of the means as well.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A name is blank, or the readings do not have the stated shape.</exception>
+    public static BudgetCorrelation FromReadings(
+        string one,
+        string other,
+        IEnumerable<double> readings,
+        IEnumerable<double> others
+    )
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(others);
+        (double[] a, double[] b) = ([.. readings], [.. others]);
+        if (a.Length != b.Length)
+        {
+            throw new ArgumentException(
+                $"Must be {a.Length} readings, as of '{one}'; there are {b.Length}.",
+                nameof(others)
+            );
+        }
+
+        (var first, var second) = (new Sample(a), new Sample(b));
+        if (first.StandardDeviation == 0 || second.StandardDeviation == 0)
+        {
+            throw new ArgumentException(
+                "Must be readings that are not all the same.",
+                first.StandardDeviation == 0 ? nameof(readings) : nameof(others)
+            );
+        }
+
+        double sum = a.Zip(
+                b,
+                (x, y) => (x - first.Mean) / first.StandardDeviation * ((y - second.Mean) / second.StandardDeviation)
+            )
+            .Sum();
+        return new(one, other, Math.Clamp(sum / (a.Length - 1), -1, 1));
+    }
+
+    /// <summary>One input.</summary>
+    public string One { get; }
+
+    /// <summary>The other.</summary>
+    public string Other { get; }
+
+    /// <summary>The correlation coefficient.</summary>
+    public double Coefficient { get; }
+}

@@ -1,0 +1,164 @@
+using FuelMath.Internal;
+using FuelMath.Sources;
+using FuelMath.Uncertainty;
+
+namespace FuelMath.Budgets;
+
+/// <summary>An input of a budget of uncertainty: its estimate, how well that is known, and who says so.</summary>
+/// <remarks>
+/// Numbers stand in the input's own unit; an uncertainty of a temperature in °C is one in kelvins. Immutable and safe to
+/// share between threads. Equality is by reference.
+/// </remarks>
+public sealed class BudgetInput
+{
+    /// <summary>Sets down an input.</summary>
+    /// <param name="name">What it is called; for a listed formula the name of its argument. Not blank.</param>
+    /// <param name="value">The estimate; finite.</param>
+    /// <param name="standardUncertainty">Its standard uncertainty, whatever the shape; finite and not negative.</param>
+    /// <param name="unit">The unit of both, <c>1</c> for a pure number; not blank.</param>
+    /// <param name="shape">How its possible values lie about the estimate.</param>
+    /// <param name="degreesOfFreedom">How well the standard uncertainty is known.</param>
+    /// <param name="source">Where value and uncertainty come from.</param>
+    /// <exception cref="ArgumentException">A text is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not finite, or the uncertainty is negative.</exception>
+    public BudgetInput(
+        string name,
+        double value,
+        double standardUncertainty,
+        string unit,
+        SpreadShape shape,
+        DegreesOfFreedom degreesOfFreedom,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        Name = Guard.Name(name, nameof(name));
+        Value = Guard.Finite(value, nameof(value));
+        StandardUncertainty = Guard.NotNegative(standardUncertainty, nameof(standardUncertainty));
+        Unit = Guard.Name(unit, nameof(unit));
+        Shape = Guard.Known(shape, nameof(shape));
+        DegreesOfFreedom = degreesOfFreedom;
+        Source = source;
+    }
+
+    /// <summary>What it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>The estimate.</summary>
+    public double Value { get; }
+
+    /// <summary>Its standard uncertainty.</summary>
+    public double StandardUncertainty { get; }
+
+    /// <summary>The unit of both.</summary>
+    public string Unit { get; }
+
+    /// <summary>How its possible values lie about the estimate.</summary>
+    public SpreadShape Shape { get; }
+
+    /// <summary>How well the standard uncertainty is known.</summary>
+    public DegreesOfFreedom DegreesOfFreedom { get; }
+
+    /// <summary>Where value and uncertainty come from.</summary>
+    public DataSource Source { get; }
+
+    /// <summary>An input that counts as exact.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="value">Its value; finite.</param>
+    /// <param name="unit">Its unit; not blank.</param>
+    /// <param name="source">Where it comes from.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentException">A text is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
+    public static BudgetInput Exact(string name, double value, string unit, DataSource source) =>
+        new(name, value, 0, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, source);
+
+    /// <summary>The mean of repeats, with its standard error. Source: [JCGM-100] section 4.2.3.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="repeats">The repeats.</param>
+    /// <param name="unit">Their unit; not blank.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <returns>The input, with one degree of freedom less than repeats.</returns>
+    /// <exception cref="ArgumentException">A text is blank.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static BudgetInput FromSample(string name, Sample repeats, string unit, DataSource source)
+    {
+        ArgumentNullException.ThrowIfNull(repeats);
+        return new(
+            name,
+            repeats.Mean,
+            repeats.StandardError,
+            unit,
+            SpreadShape.Normal,
+            DegreesOfFreedom.From(repeats.Count - 1),
+            source
+        );
+    }
+
+    /// <summary>An input between two limits: a tolerance, a resolution. Source: [JCGM-100] sections 4.3.7 and 4.3.9.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="value">The middle between the limits; finite.</param>
+    /// <param name="halfWidth">How far each limit is away; finite and not negative.</param>
+    /// <param name="unit">The unit of both; not blank.</param>
+    /// <param name="shape">A shape that has limits.</param>
+    /// <param name="degreesOfFreedom">How well the half width is known.</param>
+    /// <param name="source">Where it comes from.</param>
+    /// <returns>The input, with the standard deviation of that shape.</returns>
+    /// <exception cref="ArgumentException">A text is blank, or the shape has no limits.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not finite, or the half width is negative.</exception>
+    public static BudgetInput FromHalfWidth(
+        string name,
+        double value,
+        double halfWidth,
+        string unit,
+        SpreadShape shape,
+        DegreesOfFreedom degreesOfFreedom,
+        DataSource source
+    )
+    {
+        Guard.Known(shape, nameof(shape));
+        double reach = SpreadShapes.HalfWidth(shape);
+        if (double.IsInfinity(reach))
+        {
+            throw new ArgumentException($"Must be a shape that has limits; it was {shape}.", nameof(shape));
+        }
+
+        double u = Guard.NotNegative(halfWidth, nameof(halfWidth)) / reach;
+        return new(name, value, u, unit, shape, degreesOfFreedom, source);
+    }
+
+    /// <summary>An input from a certificate that states an expanded uncertainty. Source: [JCGM-100] section 4.3.3.</summary>
+    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="value">The stated value; finite.</param>
+    /// <param name="expandedUncertainty">The stated uncertainty; finite and not negative.</param>
+    /// <param name="coverageFactor">How many standard uncertainties it is, as stated; 1 to 10.</param>
+    /// <param name="unit">The unit of value and uncertainty; not blank.</param>
+    /// <param name="degreesOfFreedom">How well the standard uncertainty is known.</param>
+    /// <param name="source">The certificate.</param>
+    /// <returns>The input, normal.</returns>
+    /// <exception cref="ArgumentException">A text is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside what is allowed.</exception>
+    public static BudgetInput FromExpanded(
+        string name,
+        double value,
+        double expandedUncertainty,
+        double coverageFactor,
+        string unit,
+        DegreesOfFreedom degreesOfFreedom,
+        DataSource source
+    )
+    {
+        double u =
+            Guard.NotNegative(expandedUncertainty, nameof(expandedUncertainty))
+            / Guard.InRange(coverageFactor, 1, 10, nameof(coverageFactor));
+        return new(name, value, u, unit, SpreadShape.Normal, degreesOfFreedom, source);
+    }
+
+    /// <summary>Gives the name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}

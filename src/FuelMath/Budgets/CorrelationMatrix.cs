@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace FuelMath.Budgets;
+
+/// <summary>The correlations of a budget as a matrix, checked.</summary>
+internal static class CorrelationMatrix
+{
+    /// <summary>How far below zero rounding may bring the least eigenvalue.</summary>
+    private const double Rounding = 1e-9;
+
+    /// <exception cref="ArgumentException">A name is unknown or exact, a pair is there twice, or no such inputs can exist.</exception>
+    internal static Matrix<double> Of(
+        ImmutableArray<BudgetInput> inputs,
+        ImmutableArray<BudgetCorrelation> correlations,
+        string paramName
+    )
+    {
+        Matrix<double> matrix = Matrix<double>.Build.DenseIdentity(inputs.Length);
+        var seen = new HashSet<(int, int)>();
+        foreach (BudgetCorrelation c in correlations)
+        {
+            (int i, int j) = (Find(inputs, c.One, paramName), Find(inputs, c.Other, paramName));
+            if (!seen.Add((Math.Min(i, j), Math.Max(i, j))))
+            {
+                throw new ArgumentException(
+                    $"Must give each pair once; '{c.One}' and '{c.Other}' are there twice.",
+                    paramName
+                );
+            }
+
+            (matrix[i, j], matrix[j, i]) = (c.Coefficient, c.Coefficient);
+        }
+
+        double least = matrix.Evd(Symmetricity.Symmetric).EigenValues.Min(v => v.Real);
+        return least >= -Rounding * inputs.Length
+            ? matrix
+            : throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must be coefficients that can hold together, a matrix without negative eigenvalues; the least was {least:G6}."
+                ),
+                paramName
+            );
+    }
+
+    private static int Find(ImmutableArray<BudgetInput> inputs, string name, string paramName)
+    {
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            if (inputs[i].Name == name)
+            {
+                return inputs[i].StandardUncertainty > 0
+                    ? i
+                    : throw new ArgumentException($"Must be between uncertain inputs; '{name}' is exact.", paramName);
+            }
+        }
+
+        throw new ArgumentException(
+            $"Must name inputs ({string.Join(", ", inputs.Select(i => i.Name))}); it was '{name}'.",
+            paramName
+        );
+    }
+}

@@ -1,0 +1,300 @@
+using System.Collections.Immutable;
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Uncertainty;
+using MathNet.Numerics.LinearAlgebra;
+using UnitsNet;
+
+namespace FuelMath.Budgets;
+
+/// <summary>
+/// A budget of uncertainty: how well a result is known, when its inputs are known no better than stated, and which of them
+/// is to blame.
+/// </summary>
+/// <remarks>
+/// <para>
+/// The square of the combined standard uncertainty is the sum over all pairs of inputs of slope, standard uncertainty and
+/// correlation; slopes are exact. Source: [JCGM-100] section 5.1.2 (equation 10) and section 5.2.2 (equation 13). It counts
+/// slopes at the estimates only: <see cref="CheckFirstOrder"/> says when that is not enough.
+/// </para>
+/// <para>
+/// What is not stated counts as exact: an input that was forgotten makes no line. Numbers stand in the units of the inputs
+/// and of the result. Immutable and safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+public sealed class UncertaintyBudget
+{
+    private readonly double[] signed;
+    private readonly Matrix<double> matrix;
+
+    private UncertaintyBudget(
+        BudgetModel model,
+        string unit,
+        ImmutableArray<BudgetInput> inputs,
+        IEnumerable<BudgetCorrelation> correlations
+    )
+    {
+        ArgumentNullException.ThrowIfNull(correlations);
+        Guard.DifferentNames(inputs.Select(i => i.Name), nameof(inputs));
+        (Model, Unit, Correlations) = (model, Guard.Name(unit, nameof(unit)), [.. correlations]);
+        matrix = CorrelationMatrix.Of(inputs, Correlations, nameof(correlations));
+        Groups = InputGroup.Of(inputs, matrix);
+        Value = Known(model.Value(inputs), "The result");
+        double[] slopes =
+        [
+            .. inputs.Select((input, i) => Known(model.Slope(inputs, i), $"The slope by '{input.Name}'")),
+        ];
+        // In parts of the largest, so that neither tiny nor huge ones leave the range of the squares.
+        signed = [.. slopes.Select((s, i) => Known(s * inputs[i].StandardUncertainty, inputs[i].Name))];
+        double scale = signed.Max(Math.Abs);
+        Vector<double> parts = Vector<double>.Build.Dense([.. signed.Select(c => scale == 0 ? 0 : c / scale)]);
+        Vector<double> products = parts.PointwiseMultiply(matrix * parts);
+        double square = Math.Max(0, products.Sum());
+        CombinedStandardUncertainty = scale * Math.Sqrt(square);
+        Lines =
+        [
+            .. inputs.Select(
+                (n, i) => new BudgetLine(n, slopes[i], Math.Abs(signed[i]), square == 0 ? 0 : products[i] / square)
+            ),
+        ];
+        EffectiveDegreesOfFreedom = Effective(parts, products, square);
+    }
+
+    /// <summary>The result at the estimates of the inputs.</summary>
+    public double Value { get; }
+
+    /// <summary>The unit of the result and of all uncertainties of it.</summary>
+    public string Unit { get; }
+
+    /// <summary>What each input adds, in the order of a call.</summary>
+    public ImmutableArray<BudgetLine> Lines { get; }
+
+    /// <summary>Which inputs err together.</summary>
+    public ImmutableArray<BudgetCorrelation> Correlations { get; }
+
+    /// <summary>The standard uncertainty of the result, to first order.</summary>
+    public double CombinedStandardUncertainty { get; }
+
+    /// <summary>How well that is known, by the formula of Welch and Satterthwaite; null where it can't be said.</summary>
+    /// <remarks>
+    /// Inputs that err together count as one, with their degrees of freedom: that is exact when they were read together, as
+    /// often each. Where their degrees differ, no formula of general standing exists, and this is null. Source: [JCGM-100]
+    /// section G.4.1 (equation G.2b); [Willink-2007] for inputs that err together.
+    /// </remarks>
+    public DegreesOfFreedom? EffectiveDegreesOfFreedom { get; }
+
+    internal BudgetModel Model { get; }
+
+    internal ImmutableArray<InputGroup> Groups { get; }
+
+    /// <summary>A budget of a listed formula, of independent inputs.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="resultUnit">The unit in which the result is wanted, one of its quantity's.</param>
+    /// <param name="inputs">An input for each argument, by name, in any order, each in a unit of its quantity.</param>
+    /// <returns>The budget.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">Inputs and arguments differ, or a unit is none of its quantity.</exception>
+    /// <exception cref="FormulaRefusedException">An estimate is outside its range, or there is no finite result.</exception>
+    /// <exception cref="NoSolutionException">A slope is not finite.</exception>
+    public static UncertaintyBudget Of(FormulaInfo formula, string resultUnit, IEnumerable<BudgetInput> inputs) =>
+        Of(formula, resultUnit, inputs, []);
+
+    /// <summary>A budget of a listed formula.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="resultUnit">The unit in which the result is wanted, one of its quantity's.</param>
+    /// <param name="inputs">An input for each argument, by name, in any order, each in a unit of its quantity.</param>
+    /// <param name="correlations">Which of them err together; the others are independent.</param>
+    /// <returns>The budget.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">Inputs and arguments differ, a unit is none, or the correlations can't be.</exception>
+    /// <exception cref="FormulaRefusedException">An estimate is outside its range, or there is no finite result.</exception>
+    /// <exception cref="NoSolutionException">A slope is not finite.</exception>
+    public static UncertaintyBudget Of(
+        FormulaInfo formula,
+        string resultUnit,
+        IEnumerable<BudgetInput> inputs,
+        IEnumerable<BudgetCorrelation> correlations
+    )
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        ArgumentNullException.ThrowIfNull(inputs);
+        BudgetInput[] given = [.. inputs];
+        string[] wanted = [.. formula.Arguments.Select(a => a.Name)];
+        if (!given.Select(i => i.Name).Order().SequenceEqual(wanted.Order()))
+        {
+            throw new ArgumentException(
+                $"Must be one for each argument ({string.Join(", ", wanted)}); they were {string.Join(", ", given.Select(i => i.Name))}.",
+                nameof(inputs)
+            );
+        }
+
+        ImmutableArray<BudgetInput> ordered = [.. wanted.Select(name => given.First(i => i.Name == name))];
+        return new(new BudgetModel(formula, resultUnit, ordered), resultUnit, ordered, correlations);
+    }
+
+    /// <summary>A budget of a function of a caller's own, of independent inputs.</summary>
+    /// <typeparam name="TFunction">The function; a readonly struct, written over any scalar.</typeparam>
+    /// <param name="function">The function, in the units of its inputs; no range is checked.</param>
+    /// <param name="resultUnit">The unit of what it gives; not blank.</param>
+    /// <param name="inputs">Its inputs, in the order of its arguments; one or more.</param>
+    /// <returns>The budget.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There are fewer inputs than the function reads, or two of one name.</exception>
+    /// <exception cref="NoSolutionException">The result or a slope is not finite.</exception>
+    public static UncertaintyBudget Of<TFunction>(
+        TFunction function,
+        string resultUnit,
+        IEnumerable<BudgetInput> inputs
+    )
+        where TFunction : struct, IFormula => Of(function, resultUnit, inputs, []);
+
+    /// <summary>A budget of a function of a caller's own.</summary>
+    /// <typeparam name="TFunction">The function; a readonly struct, written over any scalar.</typeparam>
+    /// <param name="function">The function, in the units of its inputs; no range is checked.</param>
+    /// <param name="resultUnit">The unit of what it gives; not blank.</param>
+    /// <param name="inputs">Its inputs, in the order of its arguments; one or more.</param>
+    /// <param name="correlations">Which of them err together; the others are independent.</param>
+    /// <returns>The budget.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">Inputs are too few or of one name, or the correlations can't be.</exception>
+    /// <exception cref="NoSolutionException">The result or a slope is not finite.</exception>
+    public static UncertaintyBudget Of<TFunction>(
+        TFunction function,
+        string resultUnit,
+        IEnumerable<BudgetInput> inputs,
+        IEnumerable<BudgetCorrelation> correlations
+    )
+        where TFunction : struct, IFormula
+    {
+        ArgumentNullException.ThrowIfNull(inputs);
+        ImmutableArray<BudgetInput> given = [.. inputs];
+        if (given.IsEmpty)
+        {
+            throw new ArgumentException("Must be one or more inputs; none given.", nameof(inputs));
+        }
+
+        try
+        {
+            var reading = new FormulaReading.Of<TFunction>(function);
+            return new(new BudgetModel(reading, given.Length), resultUnit, given, correlations);
+        }
+        catch (IndexOutOfRangeException inner)
+        {
+            throw new ArgumentException(
+                $"Must be as many as the function reads; there are {given.Length}.",
+                nameof(inputs),
+                inner
+            );
+        }
+    }
+
+    /// <summary>How many combined standard uncertainties the interval reaches to either side. Source: [JCGM-100] section G.6.4.</summary>
+    /// <param name="confidence">How often it holds the true value; 50 % to 99.99 %.</param>
+    /// <returns>Student's factor at the effective degrees, cut to a whole number; that of a normal result if unlimited.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
+    public double CoverageFactor(Ratio confidence)
+    {
+        double share = Student.Checked(confidence);
+        DegreesOfFreedom degrees =
+            EffectiveDegreesOfFreedom
+            ?? throw new InvalidOperationException(
+                "The effective degrees of freedom must be known; inputs that err together have different ones. Give all of a group the same, or none a limit."
+            );
+        return degrees.IsUnlimited
+            ? ModelComparison.NormalFactor(share)
+            : Student.TwoSided((int)((1 + Guard.EdgeTolerance) / degrees.Reciprocal), confidence);
+    }
+
+    /// <summary>The expanded uncertainty: coverage factor times combined standard uncertainty.</summary>
+    /// <param name="confidence">How often the interval holds the true value; 50 % to 99.99 %.</param>
+    /// <returns>Half the width of the interval.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
+    public double ExpandedUncertainty(Ratio confidence) => CoverageFactor(confidence) * CombinedStandardUncertainty;
+
+    /// <summary>The interval about the result that holds the true value that often, to first order.</summary>
+    /// <param name="confidence">How often; 50 % to 99.99 %.</param>
+    /// <returns>The interval.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
+    public Interval CoverageInterval(Ratio confidence) => Interval.Around(Value, ExpandedUncertainty(confidence));
+
+    /// <summary>
+    /// How far this result and another of the same inputs err together: their correlation coefficient, to first order.
+    /// </summary>
+    /// <param name="other">A budget of the very same inputs and correlations.</param>
+    /// <returns>From -1 to 1; zero where one of them is exact. Source: [JCGM-100] section H.2.3 (equation H.9).</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
+    /// <exception cref="ArgumentException">The other budget has other inputs or correlations.</exception>
+    public double CorrelationWith(UncertaintyBudget other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (!Lines.Select(l => l.Input).SequenceEqual(other.Lines.Select(l => l.Input)) || !matrix.Equals(other.matrix))
+        {
+            throw new ArgumentException(
+                "Must be of the same inputs, in the same order, with the same correlations.",
+                nameof(other)
+            );
+        }
+
+        if (CombinedStandardUncertainty == 0 || other.CombinedStandardUncertainty == 0)
+        {
+            return 0;
+        }
+
+        Vector<double> one = Vector<double>.Build.DenseOfArray(signed) / CombinedStandardUncertainty;
+        Vector<double> two = Vector<double>.Build.DenseOfArray(other.signed) / other.CombinedStandardUncertainty;
+        return Math.Clamp(one * (matrix * two), -1, 1);
+    }
+
+    /// <summary>Draws all inputs at random, again and again, and holds the interval of the results against this budget's.</summary>
+    /// <param name="coverage">How much of the results the interval holds; 50 % to 99.99 %.</param>
+    /// <param name="significantDigits">How many digits of the standard uncertainty matter: 1 or 2.</param>
+    /// <param name="mostTrials">When to stop, settled or not; at least two blocks, at most 100 million.</param>
+    /// <param name="seed">Where the random numbers begin: another seed, another run.</param>
+    /// <param name="cancellation">Stops the run between some trials.</param>
+    /// <returns>The check.</returns>
+    /// <remarks>
+    /// Trials run in blocks of 10,000, more for a coverage beyond 99 %, until mean, standard uncertainty and both ends are
+    /// steady to a fifth of the numerical tolerance. Source: [JCGM-101] sections 7.9 and 8.1.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside what is allowed.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// No input is uncertain, inputs that err together are not all normal with the same degrees of freedom, or the effective
+    /// degrees of freedom are not known.
+    /// </exception>
+    /// <exception cref="NoSolutionException">Hardly any trial has a result.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public FirstOrderCheck CheckFirstOrder(
+        Ratio coverage,
+        int significantDigits,
+        int mostTrials,
+        long seed,
+        CancellationToken cancellation
+    ) => BudgetTrials.Run(this, coverage, significantDigits, mostTrials, unchecked((ulong)seed), cancellation);
+
+    private DegreesOfFreedom? Effective(Vector<double> parts, Vector<double> products, double square)
+    {
+        double reciprocal = 0;
+        foreach (InputGroup group in Groups)
+        {
+            // Limited degrees of what adds nothing limit nothing.
+            bool counts = group.Members.Any(i => parts[i] != 0);
+            if (counts && !group.HasOneDegree)
+            {
+                return null;
+            }
+
+            double share = square == 0 ? 0 : group.Members.Sum(i => products[i]) / square;
+            reciprocal += counts ? share * share * group.Reciprocal : 0;
+        }
+
+        return DegreesOfFreedom.FromReciprocal(Math.Min(1, reciprocal));
+    }
+
+    private static double Known(double number, string what) =>
+        double.IsFinite(number)
+            ? number
+            : throw Guard.NoSolution("a budget of uncertainty", $"{what} must be finite at the estimates.");
+}

@@ -1,0 +1,52 @@
+using FuelMath.Budgets;
+using FuelMath.Formulas;
+using FuelMath.Sources;
+using FuelMath.Uncertainty;
+using UnitsNet;
+
+namespace FuelMath.Examples;
+
+public sealed class BudgetExamples
+{
+    [Fact]
+    public void FlowRatingCarried()
+    {
+        #region Budget
+        // An invented bench of the workshop class: 800 cm3/min at 3 bar, wanted at 4 bar with the same fluid.
+        var bench = new DataSource("Workshop-class", "invented flow bench");
+        DegreesOfFreedom known = DegreesOfFreedom.Unlimited;
+        UncertaintyBudget budget = UncertaintyBudget.Of(
+            FormulaCatalogue.Named("Orifice.CarriedVolumeFlow"),
+            "cm3/min",
+            [
+                new("referenceVolumeFlow", 800, 4, "cm3/min", SpreadShape.Normal, DegreesOfFreedom.From(9), bench),
+                BudgetInput.FromHalfWidth(
+                    "referenceDifferentialPressure",
+                    3,
+                    0.03,
+                    "bar",
+                    SpreadShape.Rectangular,
+                    known,
+                    bench
+                ),
+                BudgetInput.Exact("referenceDensity", 740, "kg/m3", bench),
+                BudgetInput.FromHalfWidth("differentialPressure", 4, 0.1, "bar", SpreadShape.Rectangular, known, bench),
+                BudgetInput.Exact("density", 740, "kg/m3", bench),
+            ]
+        );
+        double flow = budget.Value;
+        double expanded = budget.ExpandedUncertainty(Ratio.FromPercent(95));
+        BudgetLine worst = budget.Lines.MaxBy(line => line.Share)!;
+        FirstOrderCheck check = budget.CheckFirstOrder(Ratio.FromPercent(95), 1, 1_000_000, 1, CancellationToken.None);
+        #endregion
+
+        // By hand: 800 sqrt(4 / 3); shares of it 0.5 %, half of 1 % / sqrt 3, half of 2.5 % / sqrt 3.
+        double byHand = 800 * Math.Sqrt(4 / 3.0);
+        double relative = Math.Sqrt((0.005 * 0.005) + (0.005 * 0.005 / 3) + (0.0125 * 0.0125 / 3));
+        Assert.Equal(byHand, flow, 1e-9);
+        Assert.Equal(byHand * relative, budget.CombinedStandardUncertainty, 1e-9);
+        Assert.InRange(expanded, 1.96 * byHand * relative, 2.03 * byHand * relative);
+        Assert.Equal("differentialPressure", worst.Input.Name);
+        Assert.Equal(FirstOrderVerdict.Enough, check.Verdict);
+    }
+}
