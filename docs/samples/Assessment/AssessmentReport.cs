@@ -131,7 +131,14 @@ internal sealed class AssessmentReport(
         var table = new Table(["node", .. solved.Select(p => p.Point.Name)]);
         foreach (PlanNode node in system.Plan.Nodes)
         {
-            table.Add([node.Name, .. solved.Select(p => Say.Bar(p.State!.PressureAt(node.Name)))]);
+            table.Add([
+                node.Name,
+                .. solved.Select(p =>
+                    p.State!.Network.CutOffNodes.Contains(node.Name)
+                        ? "cut off"
+                        : Say.Bar(p.State.PressureAt(node.Name))
+                ),
+            ]);
         }
 
         table.Print(to);

@@ -33,6 +33,13 @@ internal static class PlanShape
         n => n.Elevation
     );
 
+    private static readonly ValueProperty<PlanNode, Volume> UsableVolume = new(
+        "usableVolume",
+        "What can be drawn from it when full before its pump sucks air.",
+        QuantityShapes.Volume,
+        n => n.UsableVolume!.Value
+    );
+
     private static readonly UnionShape<PlanNode> Node = new(
         UnionCase<PlanNode>.Of(
             new ObjectShape<PlanNode>(
@@ -41,7 +48,16 @@ internal static class PlanShape
                 [Kind("tank"), Name, Pressure, Elevation],
                 f => PlanNode.Tank(f.Of(Name), f.Of(Pressure), f.Of(Elevation))
             ),
-            n => n.IsTank
+            n => n is { IsTank: true, UsableVolume: null }
+        ),
+        UnionCase<PlanNode>.Of(
+            new ObjectShape<PlanNode>(
+                "surge-tank",
+                "A tank that a lift pump fills from another one, and that overflows into it.",
+                [Kind("surge tank"), Name, Pressure, Elevation, UsableVolume],
+                f => PlanNode.SurgeTank(f.Of(Name), f.Of(Pressure), f.Of(Elevation), f.Of(UsableVolume))
+            ),
+            n => n.UsableVolume is not null
         ),
         UnionCase<PlanNode>.Of(
             new ObjectShape<PlanNode>(

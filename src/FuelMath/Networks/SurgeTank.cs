@@ -41,9 +41,24 @@ public sealed class SurgeTank
     /// There is no such node or link, the node has no fixed pressure, the pump does not feed it, or what the pump feeds also
     /// draws from the tank, so that one does not stand still without the other.
     /// </exception>
-    public SurgeTankBalance BalanceIn(NetworkState state, string liftPump)
+    public SurgeTankBalance BalanceIn(NetworkState state, string liftPump) =>
+        Balance(state, [liftPump], nameof(liftPump));
+
+    /// <summary>What a solved network does to the tank that several pumps lift into.</summary>
+    /// <param name="state">The network in steady state, with the lift pumps running.</param>
+    /// <param name="liftPumps">The links that lift fuel towards the tank, at least one.</param>
+    /// <returns>The balance, with the lift pumps and without them.</returns>
+    /// <exception cref="ArgumentException">None is given, or one is not as the other overload asks.</exception>
+    public SurgeTankBalance BalanceIn(NetworkState state, IEnumerable<string> liftPumps)
+    {
+        ArgumentNullException.ThrowIfNull(liftPumps);
+        return Balance(state, [.. liftPumps], nameof(liftPumps));
+    }
+
+    private SurgeTankBalance Balance(NetworkState state, string[] named, string paramName)
     {
         ArgumentNullException.ThrowIfNull(state);
+        string liftPump = string.Join("', '", named);
         NetworkPlan plan = state.Plan;
         int tank = plan.Node(Node);
         if (tank < plan.Unknown)
@@ -51,7 +66,7 @@ public sealed class SurgeTank
             throw new ArgumentException($"Surge tank '{Node}' must be a node of fixed pressure.", nameof(state));
         }
 
-        bool[] lifts = JoinedTo(plan, plan.Link(liftPump));
+        bool[] lifts = JoinedTo(plan, named.Select(plan.Link));
         (double lift, double returned, double drawn) = (0, 0, 0);
         bool feeds = false;
         foreach (int e in plan.LinksAt(tank))
@@ -65,21 +80,21 @@ public sealed class SurgeTank
             {
                 throw new ArgumentException(
                     $"'{plan.Links[e].Name}' draws from '{Node}' and is joined to '{liftPump}': one does not stand still without the other.",
-                    nameof(liftPump)
+                    paramName
                 );
             }
         }
 
         return feeds
             ? new(Node, volume, lift, returned, drawn)
-            : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", nameof(liftPump));
+            : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
     }
 
-    /// <summary>The links that share junctions with one, directly or through others.</summary>
-    private static bool[] JoinedTo(NetworkPlan plan, int first)
+    /// <summary>The links that share junctions with some, directly or through others.</summary>
+    private static bool[] JoinedTo(NetworkPlan plan, IEnumerable<int> first)
     {
         var joined = new bool[plan.Links.Length];
-        Stack<int> waiting = new([first]);
+        Stack<int> waiting = new(first);
         while (waiting.TryPop(out int link))
         {
             if (joined[link])

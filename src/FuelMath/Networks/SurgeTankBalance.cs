@@ -32,6 +32,9 @@ public sealed class SurgeTankBalance
         (this.returned, this.drawn) = (returned, drawn);
     }
 
+    /// <summary>The node that the tank is.</summary>
+    public string Node => node;
+
     /// <summary>What the lift pump brings, in m³/s.</summary>
     public VolumeFlow LiftFlow => SiUnits.VolumeFlow(lift);
 

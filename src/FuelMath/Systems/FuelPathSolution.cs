@@ -7,19 +7,21 @@ namespace FuelMath.Systems;
 /// <summary>A solved fuel path in the order of the plan, in SI numbers.</summary>
 internal sealed class FuelPathSolution
 {
-    private readonly NetworkState state;
     private readonly FuelPlan plan;
 
     internal FuelPathSolution(NetworkState state, FuelPlan plan, int[] nodes, int[] seats)
     {
-        this.state = state;
         this.plan = plan;
-        NodePressures = [.. nodes.Select(state.PressureSi)];
+        State = state;
+        NodePressures = [.. nodes.Select(n => state.IsCutOff(n) ? double.NaN : state.PressureSi(n))];
         LineFlows = [.. Enumerable.Range(0, plan.Lines.Length).Select(state.FlowSi)];
         InjectorFlows = [.. seats.Select(state.FlowSi)];
     }
 
-    /// <summary>Gauge pressures, Pa.</summary>
+    /// <summary>The path as a network, with its injectors.</summary>
+    internal NetworkState State { get; }
+
+    /// <summary>Gauge pressures, Pa; not a number where every way to a node is shut.</summary>
     internal double[] NodePressures { get; }
 
     /// <summary>Volume flows, m3/s.</summary>
@@ -28,16 +30,16 @@ internal sealed class FuelPathSolution
     /// <summary>Mean volume flow of each injector, m3/s.</summary>
     internal double[] InjectorFlows { get; }
 
-    internal double WorstImbalance => state.WorstMassImbalance.InSi();
+    internal double WorstImbalance => State.WorstMassImbalance.InSi();
 
-    internal string WorstNode => state.WorstMassImbalanceNode;
+    internal string WorstNode => State.WorstMassImbalanceNode;
 
-    internal double WorstPressureError => state.WorstPressureDifference.InSi();
+    internal double WorstPressureError => State.WorstPressureDifference.InSi();
 
-    internal string WorstLine => state.WorstPressureDifferenceLink;
+    internal string WorstLine => State.WorstPressureDifferenceLink;
 
     /// <summary>What the part of a line does.</summary>
-    internal LinkCondition ConditionOf(int line) => state.ConditionOf(plan.Lines[line].Name);
+    internal LinkCondition ConditionOf(int line) => State.ConditionOf(plan.Lines[line].Name);
 
     internal bool IsStalled(int line) => ConditionOf(line) is LinkCondition.Stalled or LinkCondition.DeadHeaded;
 

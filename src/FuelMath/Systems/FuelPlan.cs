@@ -42,7 +42,7 @@ public sealed class FuelPlan
             }
         }
 
-        if (!Nodes.Any(n => n.IsTank))
+        if (!Nodes.Any(n => n is { IsTank: true, UsableVolume: null }))
         {
             throw new ArgumentException(
                 "A fuel path needs a tank, where the pressure is known; none given.",
@@ -84,6 +84,17 @@ public sealed class FuelPlan
         }
 
         ahead = Ahead(Nodes, Lines);
+        LiftPumps = LiftPumpSearch.In(Nodes, Lines);
+        foreach ((PlanNode tank, ImmutableArray<string> lifts) in LiftPumps)
+        {
+            if (lifts.IsEmpty)
+            {
+                throw new ArgumentException(
+                    $"Surge tank '{tank.Name}' needs a lift pump: one that leads to it and does not draw from it.",
+                    nameof(lines)
+                );
+            }
+        }
     }
 
     /// <summary>The nodes, in the order given.</summary>
@@ -92,12 +103,19 @@ public sealed class FuelPlan
     /// <summary>The lines, in the order given.</summary>
     public ImmutableArray<Line> Lines { get; }
 
+    /// <summary>The surge tanks, each with the lines of the pumps that fill it.</summary>
+    internal ImmutableArray<(PlanNode Tank, ImmutableArray<string> Lifts)> LiftPumps { get; }
+
     /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
     internal PlanNode TankOf(Line line) =>
         Nodes.FirstOrDefault(n => n.IsTank && IsAt(n, line)) ?? Nodes.Single(n => n.IsTank);
 
     /// <summary>Whether a line leads to where a pump draws from.</summary>
     internal bool IsAheadOfAPump(int line) => ahead[line];
+
+    /// <summary>What a solved path does to each surge tank.</summary>
+    internal ImmutableArray<SurgeTankBalance> BalancesIn(NetworkState state) =>
+        [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceIn(state, t.Lifts))];
 
     private static bool[] Ahead(ImmutableArray<PlanNode> nodes, ImmutableArray<Line> lines)
     {

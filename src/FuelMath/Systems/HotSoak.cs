@@ -55,7 +55,7 @@ public sealed class HotSoak
     /// <summary>Looks at every node of a solved system.</summary>
     /// <param name="system">The system.</param>
     /// <param name="state">A state of it.</param>
-    /// <returns>One for each node of the plan, in its order.</returns>
+    /// <returns>One for each node of the plan, in its order; none for one that is cut off, whose pressure nobody knows.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The vapor pressure is not known at the fuel's temperature.</exception>
@@ -67,19 +67,21 @@ public sealed class HotSoak
         Temperature? relieved = Boils(system.Fuel, state.Point.Fuel, ambient);
         return
         [
-            .. system.Plan.Nodes.Select(n =>
-            {
-                AbsolutePressure pressure = state.PressureAt(n.Name).ToAbsolute(ambient);
-                Temperature? boils = Boils(system.Fuel, state.Point.Fuel, pressure);
-                return new HotSoak(
-                    n.Name,
-                    pressure,
-                    state.Point.Fuel,
-                    boils,
-                    relieved,
-                    boils is { } told ? ErrorOf(system.Fuel, state.Point.Fuel, pressure, told) : null
-                );
-            }),
+            .. system
+                .Plan.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
+                .Select(n =>
+                {
+                    AbsolutePressure pressure = state.PressureAt(n.Name).ToAbsolute(ambient);
+                    Temperature? boils = Boils(system.Fuel, state.Point.Fuel, pressure);
+                    return new HotSoak(
+                        n.Name,
+                        pressure,
+                        state.Point.Fuel,
+                        boils,
+                        relieved,
+                        boils is { } told ? ErrorOf(system.Fuel, state.Point.Fuel, pressure, told) : null
+                    );
+                }),
         ];
     }
 

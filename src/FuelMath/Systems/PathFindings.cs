@@ -22,6 +22,11 @@ internal sealed class PathFindings(SolvedSystem solved)
 
             LookAtEstimates(line);
         }
+
+        foreach (Finding drains in solved.Parts.SurgeTanks.SelectMany(t => t.Check()))
+        {
+            solved.Add(drains);
+        }
     }
 
     /// <summary>Whether a regulator can't hold its pressure: a finding of its own, and no question of reserve.</summary>

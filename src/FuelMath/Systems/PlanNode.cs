@@ -9,19 +9,20 @@ namespace FuelMath.Systems;
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PlanNode
 {
-    private PlanNode(string name, bool isTank, GaugePressure pressure, Length elevation)
+    private PlanNode(string name, bool isTank, GaugePressure pressure, Length elevation, Volume? usableVolume)
     {
         Name = Guard.Name(name, nameof(name));
         Guard.Finite(elevation, elevation.InSi(), nameof(elevation));
         IsTank = isTank;
         TankPressure = pressure;
         Elevation = elevation;
+        UsableVolume = usableVolume;
     }
 
     /// <summary>The name by which lines and injectors refer to it.</summary>
     public string Name { get; }
 
-    /// <summary>Whether this is a tank, whose pressure is given and not solved for.</summary>
+    /// <summary>Whether this is a tank, a surge tank too, whose pressure is given and not solved for.</summary>
     public bool IsTank { get; }
 
     /// <summary>The pressure in the tank; ambient for a junction, where it means nothing.</summary>
@@ -29,6 +30,9 @@ public sealed class PlanNode
 
     /// <summary>Height above a datum of the caller's choice; the fuel level for a tank.</summary>
     public Length Elevation { get; }
+
+    /// <summary>What can be drawn from a full surge tank before its pump sucks air; null for any other node.</summary>
+    public Volume? UsableVolume { get; }
 
     /// <summary>A tank: fuel at a known pressure.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -40,7 +44,22 @@ public sealed class PlanNode
     public static PlanNode Tank(string name, GaugePressure pressure, Length elevation)
     {
         NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
-        return new(name, true, pressure, elevation);
+        return new(name, true, pressure, elevation, null);
+    }
+
+    /// <summary>A surge tank: a lift pump fills it from another tank, and what is too much overflows back there.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="pressure">The gauge pressure above the fuel, not below vacuum; zero where it is vented.</param>
+    /// <param name="elevation">Height of the fuel level above the datum.</param>
+    /// <param name="usableVolume">What can be drawn from it when full before its pump sucks air; greater than zero.</param>
+    /// <returns>The node.</returns>
+    /// <exception cref="ArgumentException">The name is blank or the elevation not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum, or the volume not greater than zero.</exception>
+    public static PlanNode SurgeTank(string name, GaugePressure pressure, Length elevation, Volume usableVolume)
+    {
+        NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
+        Guard.Positive(usableVolume, usableVolume.InSi(), nameof(usableVolume));
+        return new(name, true, pressure, elevation, usableVolume);
     }
 
     /// <summary>A place where parts meet.</summary>
@@ -48,5 +67,5 @@ public sealed class PlanNode
     /// <param name="elevation">Height above the datum.</param>
     /// <returns>The node.</returns>
     /// <exception cref="ArgumentException">The name is blank or the elevation not finite.</exception>
-    public static PlanNode Junction(string name, Length elevation) => new(name, false, default, elevation);
+    public static PlanNode Junction(string name, Length elevation) => new(name, false, default, elevation, null);
 }

@@ -26,7 +26,9 @@ internal sealed class SeatMap
         Lines = system.Plan.Lines.Length;
         Tanks =
         [
-            .. system.Plan.Lines.Select(l => l.Part is not IRegulator ? 0 : system.Plan.TankOf(l).TankPressure.Si),
+            .. system.Plan.Lines.Select(l =>
+                l.Part is IRegulator { Reference: RegulatorReference.Tank } ? system.Plan.TankOf(l).TankPressure.Si : 0
+            ),
         ];
         Pumps = [.. system.Plan.Lines.Select(l => l.Part).OfType<Pump>()];
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FuelMath.Beliefs;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Wiring;
 
@@ -28,6 +29,8 @@ internal sealed class SystemParts
     /// <summary>What the pumps could still give at the pressure that must hold, m3/s; null where nothing says what must.</summary>
     internal double? Reserve { get; private init; }
 
+    internal required ImmutableArray<SurgeTankBalance> SurgeTanks { get; init; }
+
     internal required WiringState? Wiring { get; init; }
 
     internal SystemParts WithReserve(double? reserve) =>
@@ -42,6 +45,7 @@ internal sealed class SystemParts
             LambdaIfOilUnburned = LambdaIfOilUnburned,
             Target = Target,
             Wiring = Wiring,
+            SurgeTanks = SurgeTanks,
             Reserve = reserve,
         };
 }

@@ -33,6 +33,7 @@ internal static class SystemReport
             Chambers = chambers,
             Lambda = lambda,
             LambdaIfOilUnburned = ifOilUnburned,
+            SurgeTanks = system.Plan.BalancesIn(solution.State),
             Target = state.Point.Command.Lambda,
             Wiring = system.Power.Mesh is null
                 ? null
@@ -51,8 +52,7 @@ internal static class SystemReport
         return new SystemState(
             system.Plan,
             state.Point,
-            solution.NodePressures,
-            solution.LineFlows,
+            solution,
             parts,
             evidence,
             SystemFindings.Of(system, state.Point, parts, solution, state)

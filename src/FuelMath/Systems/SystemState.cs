@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FuelMath.Beliefs;
 using FuelMath.Findings;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Quantities;
 using FuelMath.Wiring;
 using UnitsNet;
@@ -22,16 +23,15 @@ public sealed class SystemState
     internal SystemState(
         FuelPlan plan,
         OperatingPoint point,
-        double[] pressures,
-        double[] flows,
+        FuelPathSolution path,
         SystemParts parts,
         SolutionEvidence evidence,
         ImmutableArray<Finding> findings
     )
     {
         this.plan = plan;
-        this.pressures = pressures;
-        this.flows = flows;
+        (pressures, flows, Network) = (path.NodePressures, path.LineFlows, path.State);
+        SurgeTanks = parts.SurgeTanks;
         Point = point;
         Injectors = parts.Injectors;
         Stages = parts.Stages;
@@ -62,6 +62,15 @@ public sealed class SystemState
 
     /// <summary>Every regulator, in the order of the lines.</summary>
     public ImmutableArray<RegulatorResult> Regulators { get; }
+
+    /// <summary>
+    /// The fuel path as a network in steady state: what each line and each injector does, and which nodes are cut off. Beside
+    /// the nodes of the plan it has two spaces that injectors spray into.
+    /// </summary>
+    public NetworkState Network { get; }
+
+    /// <summary>What comes into each surge tank and what goes, in the order of the nodes; often none.</summary>
+    public ImmutableArray<SurgeTankBalance> SurgeTanks { get; }
 
     /// <summary>
     /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator
@@ -104,13 +113,14 @@ public sealed class SystemState
     /// <param name="node">A node of the plan.</param>
     /// <returns>Its gauge pressure.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
+    /// <exception cref="InvalidOperationException">Every way to the node is shut, so that its pressure is not determined.</exception>
     public GaugePressure PressureAt(string node)
     {
         for (int i = 0; i < plan.Nodes.Length; i++)
         {
             if (plan.Nodes[i].Name == node)
             {
-                return new GaugePressure(pressures[i]);
+                return double.IsNaN(pressures[i]) ? throw NetworkState.CutOff(node) : new GaugePressure(pressures[i]);
             }
         }
 

@@ -73,12 +73,18 @@ public sealed class TankWarmingBounds
         return new(SiUnits.Power(electric), SiUnits.Ratio(share), Tank(share * electric), Tank(electric));
     }
 
-    /// <summary>What flows into all tanks over what flows out of them.</summary>
+    /// <summary>
+    /// What flows into all tanks over what flows out of them. A surge tank overflows into its main tank, and what its pump draws
+    /// comes back to it only in part: a share of the share.
+    /// </summary>
     private static double Returned(FuelPlan plan, SystemState state)
     {
-        var tanks = plan.Nodes.Where(n => n.IsTank).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
+        var tanks = plan
+            .Nodes.Where(n => n is { IsTank: true, UsableVolume: null })
+            .Select(n => n.Name)
+            .ToHashSet(StringComparer.Ordinal);
         double drawn = 0;
-        double returned = 0;
+        double returned = state.SurgeTanks.Sum(t => t.OverflowFlow.InSi());
         foreach (Line line in plan.Lines)
         {
             double flow = state.FlowThrough(line.Name).InSi();
@@ -88,6 +94,12 @@ public sealed class TankWarmingBounds
             returned += toTank ? Math.Abs(flow) : 0;
         }
 
-        return drawn > 0 ? Math.Clamp(returned / drawn, 0, 1) : 1;
+        double share = drawn > 0 ? Math.Clamp(returned / drawn, 0, 1) : 1;
+        foreach (SurgeTankBalance tank in state.SurgeTanks.Where(t => t.DrawnFlow.InSi() > 0))
+        {
+            share *= Math.Clamp(tank.ReturnFlow.InSi() / tank.DrawnFlow.InSi(), 0, 1);
+        }
+
+        return share;
     }
 }

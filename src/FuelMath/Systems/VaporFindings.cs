@@ -65,6 +65,8 @@ internal sealed class VaporFindings(SolvedSystem solved)
         for (int i = 0; i < solved.Pressures.Length; i++)
         {
             double margin = solved.Pressures[i] + solved.Point.Ambient.Si - vapor;
+
+            // A node that is cut off keeps whatever it had: its margin is not a number.
             if (margin < least)
             {
                 (least, where) = (margin, solved.System.Plan.Nodes[i].Name);

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using FuelMath.Networks;
+using FuelMath.Pumps;
+
+namespace FuelMath.Systems;
+
+/// <summary>Finds the pumps that fill surge tanks: their outlets lead there, and none of what they draw comes from there.</summary>
+internal static class LiftPumpSearch
+{
+    /// <summary>Each surge tank with the lines of its lift pumps.</summary>
+    internal static ImmutableArray<(PlanNode Tank, ImmutableArray<string> Lifts)> In(
+        ImmutableArray<PlanNode> nodes,
+        ImmutableArray<Line> lines
+    )
+    {
+        var tanks = nodes.Where(n => n.IsTank).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
+        Line[] pumps = [.. lines.Where(l => l.Part is Pump)];
+        Line[] passages = [.. lines.Where(l => l.Part is not Pump)];
+        return
+        [
+            .. nodes
+                .Where(n => n.UsableVolume is not null)
+                .Select(tank =>
+                {
+                    HashSet<string> drawn = DrawnFrom(tank.Name, pumps, passages, tanks);
+                    return (
+                        tank,
+                        pumps
+                            .Where(p => !drawn.Contains(p.From) && Around(p.To, passages, tanks).Contains(tank.Name))
+                            .Select(p => p.Name)
+                            .ToImmutableArray()
+                    );
+                }),
+        ];
+    }
+
+    /// <summary>All places that fuel of a tank comes to on its way through pumps.</summary>
+    private static HashSet<string> DrawnFrom(string tank, Line[] pumps, Line[] passages, HashSet<string> tanks)
+    {
+        HashSet<string> reached = NextTo(tank, passages, tanks);
+        int before;
+        do
+        {
+            before = reached.Count;
+            foreach (Line pump in pumps.Where(p => reached.Contains(p.From)))
+            {
+                reached.UnionWith(Around(pump.To, passages, tanks).Except(tanks));
+            }
+        } while (reached.Count > before);
+
+        return reached;
+    }
+
+    /// <summary>A tank, and what its own passages lead to without passing a pump or another tank.</summary>
+    private static HashSet<string> NextTo(string tank, Line[] passages, HashSet<string> tanks)
+    {
+        HashSet<string> found = [tank];
+        foreach (Line line in passages.Where(l => l.From == tank || l.To == tank))
+        {
+            found.UnionWith(Around(line.From == tank ? line.To : line.From, passages, tanks).Except(tanks));
+        }
+
+        return found;
+    }
+
+    /// <summary>A place and all that passages join it to, up to the tanks and with them.</summary>
+    private static HashSet<string> Around(string place, Line[] passages, HashSet<string> tanks)
+    {
+        HashSet<string> found = [place];
+        Queue<string> waiting = new(found);
+        while (waiting.TryDequeue(out string? node))
+        {
+            if (tanks.Contains(node))
+            {
+                continue;
+            }
+
+            foreach (Line line in passages.Where(l => l.From == node || l.To == node))
+            {
+                string other = line.From == node ? line.To : line.From;
+                if (found.Add(other))
+                {
+                    waiting.Enqueue(other);
+                }
+            }
+        }
+
+        return found;
+    }
+}
