@@ -170,7 +170,7 @@ internal sealed class AssessmentReport(
             "regulator",
             "pump L/h at bar rise",
             "pump A",
-            "pulsing bound"
+            "pulsing time/flow"
         );
         foreach (SolvedPoint solved in points)
         {
@@ -189,12 +189,7 @@ internal sealed class AssessmentReport(
                 string.Join(" ", state.Regulators.Select(r => Word(r.State))),
                 string.Join(" ", state.Pumps.Select(p => $"{Say.LitersPerHour(p.Flow)} at {Say.Bar(p.PressureRise)}")),
                 string.Join(" ", state.Pumps.Select(p => Say.Number(p.Current.Amperes, "0.0"))),
-                string.Join(
-                    " / ",
-                    state.Stages.Select(s =>
-                        s.IsShut ? "-" : Say.Number(s.QuadraticLossFactor.DecimalFractions, "0.00")
-                    )
-                )
+                string.Join(" / ", state.Stages.Select(s => s.IsShut ? "-" : PulsingWords(s)))
             );
         }
 
@@ -203,9 +198,18 @@ internal sealed class AssessmentReport(
             "  Reserve: what the pumps could still give at the pressure that must hold, and as a share of what is drawn. Pump: flow at its rise."
         );
         to.WriteLine(
-            "  Pulsing bound: factor on quadratic losses if nothing damped the pulses; the truth lies between 1 and it."
+            "  Pulsing: factor on losses with the square of the flow, averaged over time and over flow, in a line that carries the stage"
+        );
+        to.WriteLine(
+            "  alone and follows at once; <= where the firing order is not known. Damping lowers it, a line that resonates may exceed it."
         );
     }
+
+    private static string PulsingWords(StageResult stage) =>
+        (stage.FiringGroups is null ? "<= " : "")
+        + Say.Number(stage.QuadraticLossFactor.DecimalFractions, "0.00")
+        + "/"
+        + Say.Number(stage.FlowWeightedLossFactor.DecimalFractions, "0.00");
 
     private void Cautions()
     {

@@ -8,8 +8,8 @@ namespace FuelMath.Air;
 
 /// <summary>Air at a pressure, a temperature and a humidity.</summary>
 /// <remarks>
-/// What burns the fuel is the dry air in it: on a hot and humid day water takes the place of up to 5 % of it. As an ideal
-/// gas, within 0.1 %. Source: [CIPM-2007] equation 1. Immutable and safe to share between threads; equality is by reference.
+/// What burns the fuel is the dry air in it: saturated with water at sea level it has 2.3 % less of it at 20 °C, 4.2 % at
+/// 30 °C, 5.6 % at 35 °C and 7.3 % at 40 °C. As an ideal gas, within 0.1 %. Source: [CIPM-2007] equation 1. Immutable and safe to share between threads; equality is by reference.
 /// </remarks>
 public sealed class AirState
 {

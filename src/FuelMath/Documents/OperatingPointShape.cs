@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Air;
 using FuelMath.Quantities;
 using FuelMath.Shapes;
 using FuelMath.Systems;
@@ -67,12 +68,41 @@ internal static class OperatingPointShape
         p => p.Command
     );
 
+    private static readonly ValueProperty<Humidity, Ratio> Relative = new(
+        "relative",
+        "Relative humidity.",
+        QuantityShapes.Ratio,
+        h => h.Relative
+    );
+
+    private static readonly ValueProperty<Humidity, Temperature> AirTemperature = new(
+        "airTemperature",
+        "Temperature of the ambient air that it was read at.",
+        QuantityShapes.Temperature,
+        h => h.AirTemperature
+    );
+
+    private static readonly ValueProperty<OperatingPoint, Humidity> Humid = new(
+        "humidity",
+        "Humidity of the ambient air; left out where the air is taken as dry.",
+        new ObjectShape<Humidity>(
+            "humidity",
+            "Humidity of the ambient air.",
+            [Relative, AirTemperature],
+            f => new(f.Of(Relative), f.Of(AirTemperature))
+        ),
+        p => p.Humidity!,
+        p => p.Humidity is not null,
+        null!
+    );
+
     private static readonly ObjectShape<OperatingPoint> Point = new(
         "operating-point",
         "Conditions at which a fuel system is asked about.",
-        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command],
+        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command, Humid],
         f =>
-            new(
+        {
+            OperatingPoint dry = new(
                 f.Of(Name),
                 f.Of(Speed),
                 f.Of(Manifold),
@@ -81,7 +111,9 @@ internal static class OperatingPointShape
                 f.Of(Fuel),
                 f.Of(Supply),
                 f.Of(Command)
-            )
+            );
+            return f.Has(Humid) ? dry.WithHumidity(f.Of(Humid)) : dry;
+        }
     );
 
     private static readonly ValueProperty<OperatingList, ImmutableArray<OperatingPoint>> Points = new(

@@ -3,6 +3,7 @@ using FuelMath.Fuels;
 using FuelMath.Pumps;
 using FuelMath.Shapes;
 using FuelMath.Sources;
+using UnitsNet;
 
 namespace FuelMath.Documents;
 
@@ -34,16 +35,42 @@ internal static class PumpShape
         PumpDrive.Direct
     );
 
+    private static readonly ValueProperty<Pump, PumpPrinciple> Principle = new(
+        "principle",
+        "By which principle it works: displacement (gerotor, roller cell, vane, gear) or rotodynamic (turbine, side channel); left out where it is not known.",
+        new ChoiceShape<PumpPrinciple>(
+            ("displacement", PumpPrinciple.Displacement),
+            ("rotodynamic", PumpPrinciple.Rotodynamic)
+        ),
+        p => p.Principle,
+        p => p.Principle != PumpPrinciple.NotKnown,
+        PumpPrinciple.NotKnown
+    );
+
+    private static readonly ValueProperty<Pump, Temperature> FluidTemperature = new(
+        "fluidTemperature",
+        "The temperature of the fluid during the measurement; left out where it is not known, and 20 °C are taken.",
+        QuantityShapes.Temperature,
+        p => p.FluidTemperature!.Value,
+        p => p.FluidTemperature is not null,
+        default
+    )
+    {
+        Parameter = "temperature",
+    };
+
     private static readonly ValueProperty<Pump, DataSource> Source = SourceShape.Of<Pump>(p => p.Source);
 
     internal static ObjectShape<Pump> Shape { get; } =
         new(
             "pump",
             "A pump measured at one or more voltages.",
-            [Name, Curves, Fluid, Drive, Source],
+            [Name, Curves, Fluid, FluidTemperature, Principle, Drive, Source],
             f =>
             {
                 Pump pump = new(f.Of(Name), f.Of(Curves), f.Of(Fluid), f.Of(Source));
+                pump = f.Has(FluidTemperature) ? pump.WithFluidTemperature(f.Of(FluidTemperature)) : pump;
+                pump = f.Has(Principle) ? pump.WithPrinciple(f.Of(Principle)) : pump;
                 return f.Has(Drive) ? pump.WithDrive(pump.Name, f.Of(Drive)) : pump;
             }
         );

@@ -131,11 +131,27 @@ internal static class StageShape
         s => s.Seats
     );
 
+    private static readonly ValueProperty<InjectorStage, int> Firing = new(
+        "firingGroups",
+        "Groups of its injectors that open one after the other, evenly spaced: 1 when all open at once; left out where it is not known.",
+        new CountShape(1, 256),
+        s => s.FiringGroups!.Value,
+        s => s.FiringGroups is not null,
+        0
+    )
+    {
+        Parameter = "groups",
+    };
+
     internal static ObjectShape<InjectorStage> Shape { get; } =
         new(
             "injector-stage",
             "The injectors that one controller output drives.",
-            [Name, Discharge, Pulses, Believed, Seats],
-            f => new(f.Of(Name), f.Of(Discharge), f.Of(Pulses), f.Of(Believed), f.Of(Seats))
+            [Name, Discharge, Pulses, Firing, Believed, Seats],
+            f =>
+            {
+                InjectorStage stage = new(f.Of(Name), f.Of(Discharge), f.Of(Pulses), f.Of(Believed), f.Of(Seats));
+                return f.Has(Firing) ? stage.WithFiringGroups(f.Of(Firing)) : stage;
+            }
         );
 }

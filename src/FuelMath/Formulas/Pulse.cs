@@ -31,6 +31,14 @@ public static class Pulse
         "mean of the flow squared over the square of the mean"
     );
 
+    internal static readonly DataSource FlowWeightedLossFactorSource = new("Definition", "mean weighted by flow");
+
+    internal static readonly Symbol FlowWeightedLossFactorResult = new(
+        "kc",
+        "",
+        "mean of the flow cubed over the cube of the mean"
+    );
+
     /// <summary>The part of a pulse that delivers: w = max(0, width - dead time).</summary>
     /// <typeparam name="T">The reading.</typeparam>
     /// <param name="width">Pulse width as commanded, s.</param>
@@ -76,32 +84,62 @@ public static class Pulse
         T.Step(massPerPulse * pulsesPerSecond, Symbols.MeanMassFlow, MeanMassFlowSource);
 
     /// <summary>
-    /// How much more a quadratic loss costs on average when several injectors draw in turn: 1 + f (1 - f) / (n D)^2,
-    /// where f is the fraction of n D.
+    /// The mean over time of a loss that goes with the square of the flow, over the loss of the mean flow, where equal
+    /// injectors draw in turn: 1 + f (1 - f) / (n d)^2, where f is the fraction of n d.
     /// </summary>
     /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="injectors">How many draw, evenly staggered; one or more.</param>
-    /// <param name="dutyCycle">Duty cycle of each, greater than 0 and at most 1.</param>
+    /// <param name="groups">Injectors, or groups of them that open together, evenly staggered; one or more.</param>
+    /// <param name="openShare">The share of time in which each flows, greater than 0 and at most 1: effective width over period.</param>
     /// <returns>The mean of the flow squared over the square of the mean, 1 or more.</returns>
     /// <remarks>
-    /// The bound without any damping: dampers, the give of hoses and the volume of a rail lie between it and 1. At any
-    /// moment whole(n D) or one more injectors are open. Source: [Definition] mean of a square.
+    /// For a line whose flow follows the injectors at once: damping lowers it, resonance may raise it. At any moment
+    /// whole(n d) or one more groups flow. Source: [Definition] mean of a square.
     /// </remarks>
     [MethodImpl(Inline)]
-    public static T QuadraticLossFactor<T>(int injectors, T dutyCycle)
+    public static T QuadraticLossFactor<T>(int groups, T openShare)
         where T : struct, IScalar<T>
     {
-        T open = injectors * dutyCycle;
-        T fraction = open;
-        for (int whole = 1; whole <= injectors; whole++)
+        T open = groups * openShare;
+        T part = open - WholeOf(groups, open);
+        return T.Step(1 + (part * (1 - part) / (open * open)), QuadraticLossFactorResult, QuadraticLossFactorSource);
+    }
+
+    /// <summary>
+    /// The same loss as fuel meets it: its mean weighted by the flow, over the loss of the mean flow:
+    /// (w^3 + f (3 w^2 + 3 w + 1)) / (n d)^3, where w is the whole and f the fraction of n d.
+    /// </summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="groups">Injectors, or groups of them that open together, evenly staggered; one or more.</param>
+    /// <param name="openShare">The share of time in which each flows, greater than 0 and at most 1: effective width over period.</param>
+    /// <returns>The mean of the flow cubed over the cube of the mean, 1 or more.</returns>
+    /// <remarks>
+    /// An injector meets the line's loss only while fuel flows, which is when the loss is high. As for
+    /// <see cref="QuadraticLossFactor"/>. Source: [Definition] mean weighted by flow.
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T FlowWeightedLossFactor<T>(int groups, T openShare)
+        where T : struct, IScalar<T>
+    {
+        T open = groups * openShare;
+        T whole = WholeOf(groups, open);
+        T part = open - whole;
+        return T.Step(
+            ((whole * whole * whole) + (part * ((3 * whole * (whole + 1)) + 1))) / (open * open * open),
+            FlowWeightedLossFactorResult,
+            FlowWeightedLossFactorSource
+        );
+    }
+
+    [MethodImpl(Inline)]
+    private static T WholeOf<T>(int groups, T open)
+        where T : struct, IScalar<T>
+    {
+        T whole = T.Of(0);
+        for (int count = 1; count <= groups; count++)
         {
-            fraction = T.Select(T.Less(open, T.Of(whole)), fraction, open - whole);
+            whole = T.Select(T.Less(open, T.Of(count)), whole, T.Of(count));
         }
 
-        return T.Step(
-            1 + (fraction * (1 - fraction) / (open * open)),
-            QuadraticLossFactorResult,
-            QuadraticLossFactorSource
-        );
+        return whole;
     }
 }

@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 internal static class PulseEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [EffectiveWidth(), Mass(), DutyCycle(), MeanMassFlow(), QuadraticLossFactor()];
+    [EffectiveWidth(), Mass(), DutyCycle(), MeanMassFlow(), QuadraticLossFactor(), FlowWeightedLossFactor()];
 
     private static FormulaInfo EffectiveWidth() =>
         FormulaInfo.Of(
@@ -124,9 +124,9 @@ internal static class PulseEntries
             "Pulse.QuadraticLossFactor",
             "How much more a quadratic loss costs when four injectors draw in turn",
             FormulaTopic.Injectors,
-            [K.Fraction.Within(1e-6, 1).Given("dutyCycle", Symbols.DutyCycle, 0.01, 1)],
+            [K.Fraction.Within(1e-6, 1).Given("openShare", "d", "share of time in which each flows", 0.01, 1)],
             [],
-            [new FormulaConstant("injectors", "", QuadraticLossFactorFormula.Injectors)],
+            [new FormulaConstant("groups", "", QuadraticLossFactorFormula.Injectors)],
             K.Number.Gives(Pulse.QuadraticLossFactorResult),
             [Pulse.QuadraticLossFactorSource],
             new(
@@ -144,5 +144,31 @@ internal static class PulseEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => Pulse.QuadraticLossFactor(Injectors, a[0]);
+    }
+
+    private static FormulaInfo FlowWeightedLossFactor() =>
+        FormulaInfo.Of(
+            default(FlowWeightedLossFactorFormula),
+            "Pulse.FlowWeightedLossFactor",
+            "How much more of a quadratic loss fuel meets when four injectors draw in turn",
+            FormulaTopic.Injectors,
+            [K.Fraction.Within(1e-6, 1).Given("openShare", "d", "share of time in which each flows", 0.01, 1)],
+            [],
+            [new FormulaConstant("groups", "", QuadraticLossFactorFormula.Injectors)],
+            K.Number.Gives(Pulse.FlowWeightedLossFactorResult),
+            [Pulse.FlowWeightedLossFactorSource],
+            new(
+                [0.125],
+                4,
+                1e-12,
+                new DataSource("Definition", "one of four open for half of the time: cubed, 0.5 over an eighth")
+            )
+        );
+
+    private readonly struct FlowWeightedLossFactorFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => Pulse.FlowWeightedLossFactor(QuadraticLossFactorFormula.Injectors, a[0]);
     }
 }

@@ -4,7 +4,7 @@ using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A pump at another speed, and a worn one.</summary>
+/// <summary>A pump at another speed or in another fluid, and a worn one.</summary>
 public static class PumpScaling
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -12,6 +12,13 @@ public static class PumpScaling
     internal static readonly DataSource FlowSource = new("White-2003", "section 11.3 (similarity rules)");
 
     internal static readonly DataSource PressureRiseSource = new("White-2003", "section 11.3 (similarity rules)");
+
+    internal static readonly DataSource PressureRiseInFluidSource = new(
+        "White-2003",
+        "section 11.3 (head and power coefficients)"
+    );
+
+    internal static readonly Symbol PressureRiseInFluidResult = new("dp", "Pa", "pressure rise in the other fluid");
 
     internal static readonly DataSource PowerSource = new("White-2003", "section 11.3 (similarity rules)");
 
@@ -65,6 +72,20 @@ public static class PumpScaling
     [MethodImpl(Inline)]
     public static T Power<T>(T power, T speedRatio)
         where T : struct, IScalar<T> => T.Step(power * speedRatio * speedRatio * speedRatio, PowerResult, PowerSource);
+
+    /// <summary>The pressure rise of a rotodynamic pump in a fluid of another density: p r.</summary>
+    /// <typeparam name="T">The reading.</typeparam>
+    /// <param name="pressureRise">Pressure rise in the known fluid, Pa.</param>
+    /// <param name="densityRatio">Other density over known density; greater than zero.</param>
+    /// <returns>Pressure rise in the other fluid, Pa, at the same flow and speed.</returns>
+    /// <remarks>
+    /// The head stays, so that rise and shaft power go with the density. A pump of positive displacement keeps its rise.
+    /// Source: [White-2003] section 11.3 (head and power coefficients).
+    /// </remarks>
+    [MethodImpl(Inline)]
+    public static T PressureRiseInFluid<T>(T pressureRise, T densityRatio)
+        where T : struct, IScalar<T> =>
+        T.Step(pressureRise * densityRatio, PressureRiseInFluidResult, PressureRiseInFluidSource);
 
     /// <summary>The flow of a worn pump: a share of that of the new one, less a leak that grows with pressure.</summary>
     /// <typeparam name="T">The reading.</typeparam>

@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 internal static class PumpScalingEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
-    [Flow(), PressureRise(), Power(), WornFlow(), TemperatureRise()];
+    [Flow(), PressureRise(), PressureRiseInFluid(), Power(), WornFlow(), TemperatureRise()];
 
     private static FormulaInfo Flow() =>
         FormulaInfo.Of(
@@ -68,6 +68,35 @@ internal static class PumpScalingEntries
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
             where T : struct, IScalar<T> => PumpScaling.PressureRise(a[0], a[1]);
+    }
+
+    private static FormulaInfo PressureRiseInFluid() =>
+        FormulaInfo.Of(
+            default(PressureRiseInFluidFormula),
+            "PumpScaling.PressureRiseInFluid",
+            "The pressure rise of a rotodynamic pump in a fluid of another density",
+            FormulaTopic.Pumps,
+            [
+                K.DifferentialPressure.Given("pressureRise", "dp0", "pressure rise in the known fluid", 0, 1e6),
+                K.Number.Within(0.001, 1000).Given("densityRatio", "rr", "other density over known density", 0.5, 2),
+            ],
+            [],
+            [],
+            K.DifferentialPressure.Gives(PumpScaling.PressureRiseInFluidResult),
+            [PumpScaling.PressureRiseInFluidSource],
+            new(
+                [300_000, 1.04],
+                312_000,
+                1e-12,
+                new DataSource("White-2003", "section 11.3: the head stays; 3 bar by 1.04, by hand")
+            )
+        );
+
+    private readonly struct PressureRiseInFluidFormula : IFormula
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T At<T>(ReadOnlySpan<T> a)
+            where T : struct, IScalar<T> => PumpScaling.PressureRiseInFluid(a[0], a[1]);
     }
 
     private static FormulaInfo Power() =>

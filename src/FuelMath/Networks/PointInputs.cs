@@ -12,6 +12,9 @@ internal readonly struct PointInputs
     /// <summary>Voltage at the pumps' terminals, V.</summary>
     internal double PumpVolts { get; init; }
 
+    /// <summary>Density of the fuel, kg/m3.</summary>
+    internal double Density { get; init; }
+
     /// <summary>How many times its described flow a pump gives.</summary>
     internal double PumpFlowScale { get; init; }
 

@@ -20,6 +20,11 @@ namespace FuelMath.Pumps;
 /// <see cref="Drive"/>.
 /// </para>
 /// <para>
+/// In a fluid of another density than that of the test a displacement pump keeps its curve, and a rotodynamic one its head:
+/// which it is, its <see cref="Principle"/> says. Where that is not known, a system is solved with the one that gives less,
+/// and the other is told beside it. Source: [White-2003] sections 11.1 and 11.3.
+/// </para>
+/// <para>
 /// Caution: a pump must stop when the engine stalls or crashes, is fused at the battery, and never runs dead-headed or
 /// dry.
 /// </para>
@@ -31,6 +36,9 @@ namespace FuelMath.Pumps;
 /// </example>
 public sealed class Pump : FlowPart
 {
+    /// <summary>Temperature of a test whose own is not known, °C. Source: [Common-practice].</summary>
+    private const double UsualCelsius = 20;
+
     private const string OneCurve =
         "It was measured at one voltage only, which a circuit never keeps exactly: give its curve at another voltage, too, "
         + "measured, or as an estimate made by "
@@ -71,10 +79,11 @@ public sealed class Pump : FlowPart
         intervals = [.. Curves.Zip(Curves.Skip(1), (low, high) => new PumpInterval(low, high, nameof(curves)))];
     }
 
-    private Pump(string name, Pump other, PumpDrive drive)
+    private Pump(string name, Pump other, PumpDrive drive, PumpPrinciple principle, Temperature? fluidTemperature)
     {
         (Name, Curves, Fluid, Source, Drive) = (name, other.Curves, other.Fluid, other.Source, drive);
         (volts, intervals) = (other.volts, other.intervals);
+        (Principle, FluidTemperature) = (principle, fluidTemperature);
     }
 
     /// <summary>Its name.</summary>
@@ -91,6 +100,12 @@ public sealed class Pump : FlowPart
 
     /// <summary>What feeds it.</summary>
     public PumpDrive Drive { get; }
+
+    /// <summary>By which principle it works; not known unless told.</summary>
+    public PumpPrinciple Principle { get; }
+
+    /// <summary>The temperature of the fluid that the curves were measured with; null where it is not known, and 20 °C are taken.</summary>
+    public Temperature? FluidTemperature { get; }
 
     /// <summary>The least voltage at its terminals, or at its controller's.</summary>
     public ElectricPotential LeastVoltage => Drive.Least(Curves[0].Voltage);
@@ -159,7 +174,24 @@ public sealed class Pump : FlowPart
                 $"A pump of controlled speed has one curve, at its full speed; '{Name}' has {Curves.Length}.",
                 nameof(drive)
             )
-            : new(Guard.Name(name, nameof(name)), this, drive);
+            : new(Guard.Name(name, nameof(name)), this, drive, Principle, FluidTemperature);
+    }
+
+    /// <summary>The same pump, told by which principle it works.</summary>
+    /// <param name="principle">The principle.</param>
+    /// <returns>The pump.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="principle"/> is none of the choices.</exception>
+    public Pump WithPrinciple(PumpPrinciple principle) =>
+        new(Name, this, Drive, Guard.Known(principle, nameof(principle)), FluidTemperature);
+
+    /// <summary>The same pump, told at which temperature of the fluid its curves were measured.</summary>
+    /// <param name="temperature">The temperature; the fluid's density is known there.</param>
+    /// <returns>The pump.</returns>
+    /// <exception cref="OutsideTableException">The fluid's density is not known there.</exception>
+    public Pump WithFluidTemperature(Temperature temperature)
+    {
+        _ = Fluid.DensityAt(temperature);
+        return new(Name, this, Drive, Principle, temperature);
     }
 
     /// <summary>The same pump after wear, as an estimate: results that rest on it say so.</summary>
@@ -171,7 +203,7 @@ public sealed class Pump : FlowPart
     public Pump Worn(string name, PumpWear wear)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        return new(name, new Pump(name, Curves.Select(wear.Of), Fluid, Source), Drive);
+        return new(name, new Pump(name, Curves.Select(wear.Of), Fluid, Source), Drive, Principle, FluidTemperature);
     }
 
     /// <summary>The curve at a voltage.</summary>
@@ -203,6 +235,38 @@ public sealed class Pump : FlowPart
                 Measured,
                 Curves[0]
             );
+
+    /// <summary>The curve at a voltage in a fluid of another density.</summary>
+    /// <param name="atTerminals">As for <see cref="CurveAt(ElectricPotential)"/>.</param>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <returns>
+    /// The curve as it is for a displacement pump; with the rise that goes with the density for a rotodynamic one; of the two
+    /// the one that gives less where the principle is not known.
+    /// </returns>
+    /// <exception cref="OutsideTableException">
+    /// The voltage lies outside the measured ones, or the density of the fluid of the test is not known at its temperature.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">The density is not greater than zero, or not from half to twice that of the test.</exception>
+    public PumpCurve CurveAt(ElectricPotential atTerminals, Density density)
+    {
+        double factor = RiseFactor(Guard.Positive(density, density.InSi(), nameof(density)));
+        PumpCurve curve = CurveAt(atTerminals);
+        return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
+    }
+
+    /// <summary>What the pressure rise at each flow is multiplied by in a fluid of a density, kg/m3.</summary>
+    /// <exception cref="OutsideTableException">The density of the fluid of the test is not known at its temperature.</exception>
+    internal double RiseFactor(double density) =>
+        Principle switch
+        {
+            PumpPrinciple.Displacement => 1,
+            PumpPrinciple.Rotodynamic => DensityRatio(density),
+            _ => Math.Min(DensityRatio(density), 1),
+        };
+
+    /// <summary>A density, kg/m3, over that of the fluid of the test.</summary>
+    internal double DensityRatio(double density) =>
+        density / Fluid.DensityAt(FluidTemperature ?? Temperature.FromDegreesCelsius(UsualCelsius)).InSi();
 
     /// <summary>The two curves that a voltage at the motor lies strictly between; null at a measured voltage.</summary>
     /// <exception cref="OutsideTableException">It lies outside the measured voltages.</exception>

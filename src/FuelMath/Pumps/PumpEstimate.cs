@@ -19,6 +19,8 @@ public static class PumpEstimate
 {
     private const double Least = 0.3;
     private const double Greatest = 1.5;
+    private const double LeastDensity = 0.5;
+    private const double GreatestDensity = 2;
 
     /// <summary>The curve at another speed, by the affinity laws; the voltage is said to stay.</summary>
     /// <param name="curve">The measured curve.</param>
@@ -69,6 +71,48 @@ public static class PumpEstimate
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"curve at {volts:0.##} V scaled from {known:0.##} V: speed with voltage, affinity laws; flow may be some 30 % off and current 40 %"
+            )
+        );
+    }
+
+    /// <summary>The curve of a rotodynamic pump in a fluid of another density, at the same speed.</summary>
+    /// <param name="curve">The measured curve.</param>
+    /// <param name="densityRatio">Density of the other fluid over that of the test; 50 % to 200 %.</param>
+    /// <returns>The curve: at each flow, rise and current with the density.</returns>
+    /// <remarks>
+    /// Only for a pump that slings the fluid; one of positive displacement keeps its curve. That the speed stays is an
+    /// assumption: under more load a motor turns slower, so that in a denser fluid the pump gives rather less than this, and
+    /// in a lighter one rather more. Current is taken to go with torque. Source: [White-2003] section 11.3 (head and power coefficients).
+    /// </remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside what is allowed.</exception>
+    public static PumpCurve InFluid(PumpCurve curve, Ratio densityRatio)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        double ratio = Guard.InRange(
+            densityRatio,
+            densityRatio.InSi(),
+            LeastDensity,
+            GreatestDensity,
+            SiUnits.Ratio,
+            nameof(densityRatio)
+        );
+        Real r = new(ratio);
+        return new(
+            [
+                .. curve.Points.Select(p => new PumpPoint(
+                    SiUnits.Pressure(PumpScaling.PressureRiseInFluid(new Real(p.PressureRise.InSi()), r).Value),
+                    p.Flow,
+                    SiUnits.ElectricCurrent(PumpScaling.PressureRiseInFluid(new Real(p.Current.InSi()), r).Value)
+                )),
+            ],
+            curve.Voltage,
+            curve.Source,
+            curve.BasisWith(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"curve in a fluid of {100 * ratio:0.#} % of the density of the test: head and speed taken to stay"
+                )
             )
         );
     }

@@ -6,7 +6,7 @@ namespace FuelMath.Pumps;
 
 /// <summary>
 /// What a solver reads of a pump at one voltage after another, in room that is used again: the same bits as
-/// <see cref="Pump.CurveAt"/>, without a curve for each.
+/// <see cref="Pump.CurveAt(UnitsNet.ElectricPotential)"/>, without a curve for each.
 /// </summary>
 /// <remarks>
 /// A guess of a solver may lie outside the data, where the ends are held; <see cref="JudgeVoltage"/> and
@@ -25,6 +25,10 @@ internal sealed class PumpReading(Pump pump) : PartReading
     private double[] currents = [];
     private Piece[] riseOverFlow = [];
     private Piece[] currentOverRise = [];
+    private Piece[] raised = [];
+    private int raisedCount;
+    private double density;
+    private double riseFactor = 1;
 
     /// <summary>What the curve rests on where it is an estimate; null when it was measured.</summary>
     internal string? EstimateBasis { get; private set; }
@@ -33,7 +37,9 @@ internal sealed class PumpReading(Pump pump) : PartReading
     internal bool IsBetweenVoltages => whole is null;
 
     /// <summary>Pressure rise in Pa over flow in m3/s, piece by piece.</summary>
-    internal ReadOnlySpan<Piece> RiseOverFlow =>
+    internal ReadOnlySpan<Piece> RiseOverFlow => riseFactor == 1 ? Measured : raised.AsSpan(0, raisedCount);
+
+    private ReadOnlySpan<Piece> Measured =>
         whole is null ? riseOverFlow.AsSpan(0, count + 1) : whole.RiseOverFlow.Pieces;
 
     private PumpCurve Whole => whole ?? pump.CurveAt(SiUnits.ElectricPotential(volts));
@@ -41,6 +47,23 @@ internal sealed class PumpReading(Pump pump) : PartReading
     /// <summary>Goes to a voltage, or to the nearest one that the data reach.</summary>
     /// <param name="atTerminals">Voltage at the terminals of the pump or its controller, V.</param>
     internal void Set(double atTerminals)
+    {
+        Read(atTerminals);
+        if (riseFactor == 1)
+        {
+            return;
+        }
+
+        ReadOnlySpan<Piece> measured = Measured;
+        raisedCount = measured.Length;
+        raised = raised.Length < raisedCount ? new Piece[raisedCount] : raised;
+        for (int i = 0; i < raisedCount; i++)
+        {
+            raised[i] = measured[i].Scaled(riseFactor);
+        }
+    }
+
+    private void Read(double atTerminals)
     {
         volts = Math.Clamp(atTerminals, leastVolts, greatestVolts);
         if (pump.Drive != PumpDrive.Direct || pump.Between(SiUnits.ElectricPotential(volts)) is not { } interval)
@@ -73,7 +96,16 @@ internal sealed class PumpReading(Pump pump) : PartReading
     }
 
     /// <inheritdoc />
-    internal override void Set(in PointInputs at) => Set(at.PumpVolts);
+    /// <exception cref="OutsideTableException">The density of the fluid of its test is not known.</exception>
+    internal override void Set(in PointInputs at)
+    {
+        if (at.Density != density)
+        {
+            (density, riseFactor) = (at.Density, pump.RiseFactor(at.Density));
+        }
+
+        Set(at.PumpVolts);
+    }
 
     /// <inheritdoc />
     internal override void Judge(in PointInputs at) => JudgeVoltage(at.PumpVolts);
@@ -100,15 +132,26 @@ internal sealed class PumpReading(Pump pump) : PartReading
     /// <param name="rise">Outlet minus inlet pressure, Pa.</param>
     internal double CurrentAt(double rise)
     {
+        double measured = rise / riseFactor;
         if (whole is not null)
         {
             Curve current = whole.CurrentOverRise;
-            return current.At(Math.Clamp(rise, current.First, current.Last));
+            return riseFactor * current.At(Math.Clamp(measured, current.First, current.Last));
         }
 
         ReadOnlySpan<double> known = rises.AsSpan(0, count);
-        double held = Math.Clamp(rise, known[0], known[^1]);
-        return currentOverRise[MonotoneCubic.PieceAt(known, held)].At(held);
+        double held = Math.Clamp(measured, known[0], known[^1]);
+        return riseFactor * currentOverRise[MonotoneCubic.PieceAt(known, held)].At(held);
+    }
+
+    /// <summary>The flow at a rise, were the rise at each flow multiplied by another factor; null outside the curve.</summary>
+    internal double? FlowAt(double rise, double otherFactor)
+    {
+        PumpCurve curve = Whole;
+        double measured = rise / otherFactor;
+        return measured >= curve.CurrentOverRise.First && measured <= curve.CurrentOverRise.Last
+            ? curve.RiseOverFlow.Inverse(measured)
+            : null;
     }
 
     /// <summary>Refuses a voltage that the data do not reach.</summary>
@@ -128,9 +171,10 @@ internal sealed class PumpReading(Pump pump) : PartReading
         (double first, double last) = whole is null
             ? (rises[0], rises[count - 1])
             : (whole.CurrentOverRise.First, whole.CurrentOverRise.Last);
-        if (!(rise >= first && rise <= last))
+        double measured = rise / riseFactor;
+        if (!(measured >= first && measured <= last))
         {
-            _ = Whole.CurrentAt(SiUnits.Pressure(rise));
+            _ = Whole.CurrentAt(SiUnits.Pressure(measured));
         }
     }
 }

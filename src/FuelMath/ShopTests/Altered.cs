@@ -23,16 +23,7 @@ internal static class Altered
     internal static string LeakName => "leak to the tank";
 
     internal static OperatingPoint WithSupply(OperatingPoint point, double volts) =>
-        new(
-            point.Name,
-            point.Speed,
-            point.Manifold,
-            point.Ambient,
-            point.Charge,
-            point.Fuel,
-            SiUnits.ElectricPotential(volts),
-            point.Command
-        );
+        point.WithSupply(SiUnits.ElectricPotential(volts));
 
     /// <summary>The conditions with the engine at rest: no speed, ambient pressure in the manifold, injectors shut.</summary>
     internal static OperatingPoint Standing(OperatingPoint point) =>

@@ -88,7 +88,13 @@ public sealed class PressureRiseTest
         SystemState state = system.Solve(Altered.Standing(point));
         GaugePressure settled = state.PressureAt(node);
         return settled.Si > 0
-            ? new(system, state, node, line, ((Pump)pumps[0].Part).CurveAt(state.Pumps[0].Voltage))
+            ? new(
+                system,
+                state,
+                node,
+                line,
+                ((Pump)pumps[0].Part).CurveAt(state.Pumps[0].Voltage, system.Fuel.DensityAt(point.Fuel))
+            )
             : throw new ArgumentException($"No pressure builds at '{node}': it settles at {settled}.", nameof(node));
     }
 

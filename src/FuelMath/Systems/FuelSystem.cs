@@ -14,8 +14,8 @@ namespace FuelMath.Systems;
 /// </summary>
 /// <remarks>
 /// <para>
-/// A steady state on time means: injectors draw their mean flow. Dampers, hose compliance and rail volume lie between
-/// that and the undamped bound, which every injector result gives beside the mean.
+/// A steady state on time means: injectors draw their mean flow. By how much pulsing raises losses in a line that neither
+/// damps nor resonates, every result of a stage says.
 /// </para>
 /// <para>
 /// Out of scope: aircraft, direct injection and float carburetors. A predicted lambda is never clearance to load an

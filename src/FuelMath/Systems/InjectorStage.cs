@@ -58,6 +58,28 @@ public sealed class InjectorStage
     internal double DischargeGaugeSi(OperatingPoint point) =>
         Discharge == InjectorDischarge.Manifold ? point.Manifold.Si - point.Ambient.Si : 0;
 
+    /// <summary>
+    /// How many groups of its injectors open one after the other, evenly spaced over the time between two pulses of one: 1
+    /// when all open at once, as many as injectors when each opens by itself; null when it is not known.
+    /// </summary>
+    public int? FiringGroups { get; private init; }
+
+    /// <summary>The same stage, told how its injectors take turns. It decides how much pulsing raises losses.</summary>
+    /// <param name="groups">
+    /// Groups that open one after the other, evenly spaced: 1 when all open at once, up to the number of seats. Group by
+    /// group the seats are dealt out in their order: with two groups the first, third and fifth open together. Divides the
+    /// number of seats.
+    /// </param>
+    /// <returns>A new stage.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number of groups does not divide the number of seats.</exception>
+    public InjectorStage WithFiringGroups(int groups) =>
+        Guard.InRange(groups, 1, Seats.Length, nameof(groups)) is var count && Seats.Length % count == 0
+            ? new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = groups }
+            : throw new ArgumentOutOfRangeException(
+                nameof(groups),
+                $"Must divide the {Seats.Length} seats of stage '{Name}' into equal groups; it was {groups}."
+            );
+
     /// <summary>The same stage with other injectors fitted; the belief stays.</summary>
     /// <param name="injectors">One for each seat, in the order of <see cref="Seats"/>.</param>
     /// <returns>A new stage.</returns>
@@ -74,6 +96,9 @@ public sealed class InjectorStage
                 Belief,
                 Seats.Zip(fitted, (seat, injector) => seat.WithInjector(injector))
             )
+            {
+                FiringGroups = FiringGroups,
+            }
             : throw new ArgumentException(
                 $"Stage '{Name}' has {Seats.Length} seats; {fitted.Length} injectors given.",
                 nameof(injectors)

@@ -1,3 +1,4 @@
+using FuelMath.Air;
 using FuelMath.Internal;
 using FuelMath.Quantities;
 using UnitsNet;
@@ -48,6 +49,17 @@ public sealed class OperatingPoint
         Command = command;
     }
 
+    private OperatingPoint(
+        OperatingPoint other,
+        RotationalSpeed speed,
+        AbsolutePressure manifold,
+        ElectricPotential supply,
+        FuelCommand command,
+        Humidity? humidity
+    )
+        : this(other.Name, speed, manifold, other.Ambient, other.Charge, other.Fuel, supply, command) =>
+        Humidity = humidity;
+
     /// <summary>What it is called.</summary>
     public string Name { get; }
 
@@ -72,6 +84,9 @@ public sealed class OperatingPoint
     /// <summary>What the injectors are told.</summary>
     public FuelCommand Command { get; }
 
+    /// <summary>The humidity of the ambient air; null where the air is taken as dry.</summary>
+    public Humidity? Humidity { get; }
+
     /// <summary>Refuses a speed at which a command can't be carried out.</summary>
     internal static void CheckSpeed(RotationalSpeed speed, FuelCommand command, string paramName)
     {
@@ -88,13 +103,39 @@ public sealed class OperatingPoint
     /// <summary>The same conditions with another command.</summary>
     /// <param name="command">The other command.</param>
     /// <returns>A new operating point.</returns>
-    public OperatingPoint WithCommand(FuelCommand command) =>
-        new(Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, command);
+    /// <exception cref="ArgumentException">The command needs a running engine.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="command"/> is null.</exception>
+    public OperatingPoint WithCommand(FuelCommand command) => new(this, Speed, Manifold, Supply, command, Humidity);
+
+    /// <summary>The same conditions at another voltage of the source.</summary>
+    /// <param name="supply">The other voltage; greater than zero.</param>
+    /// <returns>A new operating point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
+    public OperatingPoint WithSupply(ElectricPotential supply) => new(this, Speed, Manifold, supply, Command, Humidity);
+
+    /// <summary>The same conditions in humid air.</summary>
+    /// <param name="humidity">The humidity of the ambient air.</param>
+    /// <returns>A new operating point.</returns>
+    /// <remarks>
+    /// Water takes the place of air that would burn fuel. A controller that nobody corrects does not know of it: its engine
+    /// runs richer. One that holds lambda gives less fuel.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="humidity"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The charge is below 0 °C, or ambient pressure is not above that of the water.
+    /// </exception>
+    public OperatingPoint WithHumidity(Humidity humidity)
+    {
+        ArgumentNullException.ThrowIfNull(humidity);
+        Air.Humidity.CheckCharge(Charge, nameof(humidity));
+        _ = humidity.ShareSi(Ambient, nameof(humidity));
+        return new(this, Speed, Manifold, Supply, Command, humidity);
+    }
 
     /// <summary>The same conditions at another speed and manifold pressure.</summary>
     /// <param name="speed">The other speed.</param>
     /// <param name="manifold">The other manifold absolute pressure.</param>
     /// <returns>A new operating point.</returns>
     public OperatingPoint At(RotationalSpeed speed, AbsolutePressure manifold) =>
-        new(Name, speed, manifold, Ambient, Charge, Fuel, Supply, Command);
+        new(this, speed, manifold, Supply, Command, Humidity);
 }

@@ -12,7 +12,8 @@ public sealed class PumpMatch
         ElectricCurrent current,
         VolumeFlow flow,
         Pressure pressureRise,
-        bool isStalled
+        bool isStalled,
+        VolumeFlow? greatestFlow
     )
     {
         Line = line;
@@ -21,6 +22,7 @@ public sealed class PumpMatch
         Flow = flow;
         PressureRise = pressureRise;
         IsStalled = isStalled;
+        GreatestFlow = greatestFlow;
     }
 
     /// <summary>The line that the pump is in.</summary>
@@ -34,6 +36,16 @@ public sealed class PumpMatch
 
     /// <summary>The flow it delivers.</summary>
     public VolumeFlow Flow { get; }
+
+    /// <summary>
+    /// What it would give at this pressure rise by the principle that gives more in this fuel; null where its
+    /// principle is known, or where its curve does not reach.
+    /// </summary>
+    /// <remarks>
+    /// <see cref="Flow"/> is by the principle that gives less, displacement or rotodynamic. Where the flow rises the pressure
+    /// does, too, so that the whole system would take a little less than this.
+    /// </remarks>
+    public VolumeFlow? GreatestFlow { get; }
 
     /// <summary>Outlet minus inlet pressure.</summary>
     public Pressure PressureRise { get; }

@@ -22,11 +22,24 @@ internal sealed class PumpReserve
     private readonly double surplus;
     private readonly double losses;
 
-    private PumpReserve(FuelSystem system, SystemParts parts, double surplus, double losses, double drawn)
+    private PumpReserve(
+        FuelSystem system,
+        OperatingPoint point,
+        SystemParts parts,
+        double surplus,
+        double losses,
+        double drawn
+    )
     {
         (this.system, this.parts, this.surplus, this.losses, this.drawn) = (system, parts, surplus, losses, drawn);
         Line[] pumps = [.. system.Plan.Lines.Where(l => l.Part is Pump)];
-        curves = [.. pumps.Zip(parts.Pumps, (line, match) => ((Pump)line.Part).CurveAt(match.Voltage))];
+        curves =
+        [
+            .. pumps.Zip(
+                parts.Pumps,
+                (line, match) => ((Pump)line.Part).CurveAt(match.Voltage, system.Fuel.DensityAt(point.Fuel))
+            ),
+        ];
     }
 
     /// <summary>The reserve, m3/s; null where there is no pump or nothing says what pressure must hold.</summary>
@@ -46,6 +59,7 @@ internal sealed class PumpReserve
         return Surplus(system, point, parts) is { } surplus
             ? new PumpReserve(
                 system,
+                point,
                 parts,
                 surplus,
                 drawn > 0 ? Dissipated(system, point, path) / drawn : 0,

@@ -23,7 +23,10 @@ internal sealed class SolverState
         Density = system.Fuel.DensityAt(point.Fuel).InSi() * (shifts?.Density ?? 1);
         Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
         bool turns = point.Speed.InSi() > 0;
-        AirMass = turns ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi() : 0;
+        BelievedAirMass = turns
+            ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi()
+            : 0;
+        AirMass = BelievedAirMass * DryShare(point);
         int stages = system.Stages.Length;
         int seats = map.Seats.Length;
         Periods = new double[stages];
@@ -76,8 +79,11 @@ internal sealed class SolverState
 
     internal double Viscosity { get; }
 
-    /// <summary>Air of one chamber in one cycle, kg.</summary>
+    /// <summary>Dry air of one chamber in one cycle, kg.</summary>
     internal double AirMass { get; }
+
+    /// <summary>What a controller takes it for that knows of no humidity, kg.</summary>
+    internal double BelievedAirMass { get; }
 
     /// <summary>Manifold pressure counted from ambient, Pa.</summary>
     internal double ManifoldGauge { get; }
@@ -124,6 +130,7 @@ internal sealed class SolverState
             Tank = seat < 0 ? Map.Tanks[part] : 0,
             PumpVolts = PumpVolts,
             PumpFlowScale = Shifts?.PumpFlow ?? 1,
+            Density = Density,
             HeldShift = Shifts?.SetPoint ?? 0,
             DrawCoefficient = seat < 0 ? 0 : Coefficients[seat],
             DrawCommanded = seat < 0 ? 0 : Commanded[seat],
@@ -195,6 +202,12 @@ internal sealed class SolverState
         PumpVolts = between ? chord : follows;
     }
 
+    /// <summary>Dry air in the charge over that of a dry charge.</summary>
+    private static double DryShare(OperatingPoint point) =>
+        point.Humidity is { } humidity
+            ? 1 - (humidity.VaporInCharge(point.Ambient, point.Manifold, point.Charge).Si / point.Manifold.Si)
+            : 1;
+
     internal bool IsPulsed => Point.Command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen);
 
     /// <summary>The injector that no fuel can pass, because its node is not above the pressure it sprays against; -1 for none.</summary>
@@ -227,6 +240,13 @@ internal sealed class SolverState
                 fitted[stage].Judge(seat - Map.First[stage], DifferentialPressures[seat], InjectorVolts, IsPulsed);
             }
         }
+    }
+
+    /// <summary>Volume flow of an injector that is held open, m3/s, in the last round.</summary>
+    internal double StaticFlow(int seat)
+    {
+        int stage = Map.Stages[seat];
+        return fitted[stage].StaticMassFlow(seat - Map.First[stage]) / Density;
     }
 
     /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>

@@ -13,7 +13,9 @@ public sealed class StageResult
         Ratio dutyCycle,
         Pressure leastDifferentialPressure,
         MassFlow meanFlow,
+        int? firingGroups,
         Ratio quadraticLossFactor,
+        Ratio flowWeightedLossFactor,
         bool isShut,
         bool isHeldOpen
     )
@@ -24,7 +26,9 @@ public sealed class StageResult
         DutyCycle = dutyCycle;
         LeastDifferentialPressure = leastDifferentialPressure;
         MeanFlow = meanFlow;
+        FiringGroups = firingGroups;
         QuadraticLossFactor = quadraticLossFactor;
+        FlowWeightedLossFactor = flowWeightedLossFactor;
         IsShut = isShut;
         IsHeldOpen = isHeldOpen;
     }
@@ -47,11 +51,28 @@ public sealed class StageResult
     /// <summary>Mean fuel mass flow of the whole stage.</summary>
     public MassFlow MeanFlow { get; }
 
+    /// <summary>How its injectors take turns, as <see cref="InjectorStage.FiringGroups"/>; null when it is not known.</summary>
+    public int? FiringGroups { get; }
+
     /// <summary>
-    /// The undamped bound: by how much pulsing would raise quadratic losses over those of the mean flow, with evenly
-    /// staggered injectors and no damping. One when every injector is open all the time.
+    /// The mean over time of a loss that goes with the square of the flow, over that of the mean flow, in a line that
+    /// carries the flow of this stage alone and follows it at once.
     /// </summary>
+    /// <remarks>
+    /// <para>
+    /// Of the effective widths, each at static flow, and of the firing groups. Where those are not known it is that of all
+    /// injectors at once, which no other pattern and no other shape of the same pulses exceeds.
+    /// </para>
+    /// <para>
+    /// What damps a line, dampers, the give of hoses, lowers it. It is no bound for a line that resonates with the pulses, nor
+    /// for one that carries other flow, too: a feed line with a return carries the pump's flow, not that of the injectors.
+    /// </para>
+    /// </remarks>
     public Ratio QuadraticLossFactor { get; }
+
+    /// <summary>The same mean weighted by flow: what fuel meets on its way, because it flows while the loss is high.</summary>
+    /// <remarks>What is said of <see cref="QuadraticLossFactor"/> holds for it.</remarks>
+    public Ratio FlowWeightedLossFactor { get; }
 
     /// <summary>Whether the stage is told to stay shut.</summary>
     public bool IsShut { get; }

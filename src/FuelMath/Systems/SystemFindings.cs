@@ -19,6 +19,7 @@ internal static class SystemFindings
         new InjectorFindings(solved).Look();
         new MixtureFindings(solved).Look();
         new PathFindings(solved).Look();
+        new PumpFindings(solved).Look();
         new VaporFindings(solved).Look();
         new WiringFindings(solved).Look();
         return [.. solved.Found.OrderByDescending(f => f.Severity)];

@@ -7,6 +7,7 @@ using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
 using FuelMath.Scalars;
+using UnitsNet;
 
 namespace FuelMath.Systems;
 
@@ -65,6 +66,14 @@ internal static class SystemReport
         if (Array.Exists(state.Pumps, p => p.IsBetweenVoltages))
         {
             estimates = estimates.Add(BetweenVoltages);
+        }
+
+        foreach (Pump pump in state.Map.Pumps)
+        {
+            if (PumpFindings.Words(pump, state.Density) is { } words)
+            {
+                estimates = estimates.Add(words);
+            }
         }
 
         foreach (PumpReading pump in state.Pumps)
@@ -130,17 +139,18 @@ internal static class SystemReport
                 open |= injectors[seat].Pulse.IsHeldOpen;
             }
 
-            double duty = state.DutyCycle(s);
-            double factor = duty > 0 ? Pulse.QuadraticLossFactor(count, new Real(duty)).Value : 1;
+            (double overTime, double overFlow) = Pulsing(system, state, injectors, solution, s);
             results.Add(
                 new StageResult(
                     system.Stages[s].Name,
                     SiUnits.Duration(state.Widths[s]),
                     SiUnits.Duration(state.Periods[s]),
-                    SiUnits.Ratio(duty),
+                    SiUnits.Ratio(state.DutyCycle(s)),
                     SiUnits.Pressure(least),
                     SiUnits.MassFlow(flow * state.Density),
-                    SiUnits.Ratio(factor),
+                    system.Stages[s].FiringGroups,
+                    SiUnits.Ratio(overTime),
+                    SiUnits.Ratio(overFlow),
                     state.Widths[s] == 0,
                     open
                 )
@@ -148,6 +158,29 @@ internal static class SystemReport
         }
 
         return results.MoveToImmutable();
+    }
+
+    /// <summary>How losses rise because a stage draws in pulses: its injectors' mean flows at their static flow.</summary>
+    private static (double OverTime, double OverFlow) Pulsing(
+        FuelSystem system,
+        SolverState state,
+        ImmutableArray<InjectorResult> injectors,
+        FuelPathSolution solution,
+        int stage
+    )
+    {
+        int first = state.Map.First[stage];
+        Span<double> flows = stackalloc double[system.Stages[stage].Seats.Length];
+        Span<double> shares = stackalloc double[flows.Length];
+        for (int i = 0; i < flows.Length; i++)
+        {
+            int seat = first + i;
+            bool always = injectors[seat].Pulse.IsHeldOpen || state.Point.Command.Kind == FuelCommandKind.AllOpen;
+            flows[i] = state.StaticFlow(seat);
+            shares[i] = always ? 1 : Math.Clamp(solution.InjectorFlows[seat] / flows[i], 0, 1);
+        }
+
+        return PulsingLoss.Of(flows, shares, system.Stages[stage].FiringGroups ?? 1);
     }
 
     private static ImmutableArray<PumpMatch> Pumps(FuelSystem system, SolverState state, FuelPathSolution solution)
@@ -168,13 +201,21 @@ internal static class SystemReport
                     SiUnits.ElectricCurrent(state.PumpAmperes[pump]),
                     SiUnits.VolumeFlow(solution.LineFlows[i]),
                     SiUnits.Pressure(state.PumpRises[pump]),
-                    solution.IsStalled(i)
+                    solution.IsStalled(i),
+                    Greatest((Pump)system.Plan.Lines[i].Part, state, pump, solution.LineFlows[i])
                 )
             );
         }
 
         return results.MoveToImmutable();
     }
+
+    /// <summary>The flow by the principle that gives more, where it is not known which one the pump has.</summary>
+    private static VolumeFlow? Greatest(Pump pump, SolverState state, int index, double flow) =>
+        pump.Principle == PumpPrinciple.NotKnown
+        && state.Pumps[index].FlowAt(state.PumpRises[index], Math.Max(pump.DensityRatio(state.Density), 1)) is { } other
+            ? SiUnits.VolumeFlow(Math.Max(other * (state.Shifts?.PumpFlow ?? 1), flow))
+            : null;
 
     private static ImmutableArray<RegulatorResult> Regulators(
         FuelSystem system,

@@ -46,7 +46,7 @@ internal sealed class SystemSolver
         Path = new FuelPath(system, map);
         Estimates =
         [
-            "Injectors draw their time-mean flow; pulsing adds losses up to the factor given for each stage (undamped bound).",
+            "Injectors draw their time-mean flow. Pulsing raises losses by the factors given for each stage in a line that carries that stage alone and neither damps nor resonates.",
             "Dead times belong to the mean voltage while an injector opens: its own coil's full current, and those of others whose pulses overlap, evenly staggered within a stage and two stages at once. A coil's current needs time to rise, so that the real voltage lies above.",
             $"Limits of the findings: {system.Limits.Source}.",
         ];
@@ -149,7 +149,8 @@ internal sealed class SystemSolver
                 StageSplit.Widths(
                     state.Models,
                     map.Transitions,
-                    state.AirMass / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
+                    state.BelievedAirMass
+                        / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
                     state.Widths
                 );
                 break;

@@ -64,6 +64,7 @@ public sealed class PulseTests
         const int moments = 1000;
         double sum = 0;
         double sumOfSquares = 0;
+        double sumOfCubes = 0;
         for (int t = 0; t < moments * injectors; t++)
         {
             int open = Enumerable
@@ -71,12 +72,27 @@ public sealed class PulseTests
                 .Count(i => (t + (i * moments)) % (moments * injectors) < momentsOpen * injectors);
             sum += open;
             sumOfSquares += open * open;
+            sumOfCubes += open * open * open;
         }
 
         double n = moments * injectors;
         double expected = sumOfSquares / n / (sum / n * (sum / n));
         double factor = Pulse.QuadraticLossFactor(injectors, new Real(momentsOpen / (double)moments)).Value;
         Close.Within(1e-12, expected, factor);
+        double mean = sum / n;
+        Close.Within(
+            1e-12,
+            sumOfCubes / n / (mean * mean * mean),
+            Pulse.FlowWeightedLossFactor(injectors, new Real(momentsOpen / (double)moments)).Value
+        );
+    }
+
+    /// <summary>Four at once for 0.3 of the time: 1/0.3 and 1/0.09, whatever their number; common practice, no source.</summary>
+    [Fact]
+    public void LossFactors_AllAtOnce_AreThoseOfOne()
+    {
+        Close.Within(1e-12, 1 / 0.3, Pulse.QuadraticLossFactor(1, new Real(0.3)).Value);
+        Close.Within(1e-12, 1 / 0.09, Pulse.FlowWeightedLossFactor(1, new Real(0.3)).Value);
     }
 
     private static double Width(double width, double deadTime) =>

@@ -1,0 +1,96 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Quantities;
+using FuelMath.Scalars;
+using UnitsNet;
+
+namespace FuelMath.Air;
+
+/// <summary>The humidity of ambient air, as weather reports give it: relative, with the temperature that it belongs to.</summary>
+/// <remarks>
+/// <para>
+/// Water takes the place of dry air, which alone burns the fuel. Its share of the volume stays what it is when the air is
+/// compressed or warmed on its way to the manifold; where the charge is so cold or so much compressed that it could not hold
+/// the water, what is too much has become droplets, which take no room. Source: [Definition] Dalton's law of partial
+/// pressures; [CIPM-2007] vapor pressure of water.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class Humidity
+{
+    /// <summary>Highest temperature up to which the vapor pressure of water is taken from its formula, K.</summary>
+    private static readonly double Highest = SiUnits.KelvinsFromCelsius(100);
+
+    private readonly double water;
+
+    /// <summary>Sets down a humidity.</summary>
+    /// <param name="relative">Relative humidity, from 0 % to 100 %.</param>
+    /// <param name="airTemperature">Temperature of the ambient air that it was read at, from 0 °C to 60 °C.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public Humidity(Ratio relative, Temperature airTemperature)
+    {
+        double share = Guard.InRange(relative, relative.InSi(), 0, 1, SiUnits.Ratio, nameof(relative));
+        double kelvins = Guard.InRange(
+            airTemperature,
+            airTemperature.InSi(),
+            SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius),
+            SiUnits.KelvinsFromCelsius(AirState.HighestHumidCelsius),
+            SiUnits.Temperature,
+            nameof(airTemperature)
+        );
+        water = share * Saturation(kelvins);
+        (Relative, AirTemperature) = (relative, airTemperature);
+    }
+
+    /// <summary>Relative humidity: partial pressure of the water over that at saturation.</summary>
+    public Ratio Relative { get; }
+
+    /// <summary>Temperature of the ambient air that it was read at.</summary>
+    public Temperature AirTemperature { get; }
+
+    /// <summary>Partial pressure of the water in the ambient air.</summary>
+    public AbsolutePressure WaterPressure => new(water);
+
+    /// <summary>The share of the volume of ambient air that the water takes.</summary>
+    /// <param name="ambient">Ambient absolute pressure; above that of the water.</param>
+    /// <returns>The share, from 0 to less than 1.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not above that of the water.</exception>
+    public Ratio ShareOf(AbsolutePressure ambient) => SiUnits.Ratio(ShareSi(ambient, nameof(ambient)));
+
+    /// <summary>The partial pressure of water vapor in the charge.</summary>
+    /// <param name="ambient">Ambient absolute pressure; above that of the water.</param>
+    /// <param name="manifold">Manifold absolute pressure; greater than zero.</param>
+    /// <param name="charge">Temperature of the charge; 0 °C or more.</param>
+    /// <returns>The absolute pressure of the vapor; what condensed is left out.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="OutsideTableException">
+    /// Whether the water condenses is not known: the charge is above 100 °C and the vapor above 1 bar.
+    /// </exception>
+    public AbsolutePressure VaporInCharge(AbsolutePressure ambient, AbsolutePressure manifold, Temperature charge)
+    {
+        double kelvins = CheckCharge(charge, nameof(charge));
+        double vapor =
+            ShareSi(ambient, nameof(ambient)) * Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
+        double most = Saturation(Math.Min(kelvins, Highest));
+        return kelvins > Highest && vapor > most
+            ? throw new OutsideTableException("Vapor pressure of water", "vapor in the charge (Pa)", vapor, 0, most)
+            : new AbsolutePressure(Math.Min(vapor, most));
+    }
+
+    /// <summary>Refuses a pressure below which the ambient air could not hold the water.</summary>
+    internal double ShareSi(AbsolutePressure ambient, string paramName) =>
+        water < ambient.Si
+            ? water / ambient.Si
+            : throw new ArgumentOutOfRangeException(
+                paramName,
+                $"Must be above that of the water in the air, {WaterPressure}; it was {ambient}."
+            );
+
+    /// <summary>Refuses a charge in which water freezes.</summary>
+    internal static double CheckCharge(Temperature charge, string paramName) =>
+        charge.InSi() >= SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius) && double.IsFinite(charge.InSi())
+            ? charge.InSi()
+            : throw Guard.OutOfRange(charge, "0 °C or more where the air is humid", paramName);
+
+    private static double Saturation(double kelvins) => AtmosphereModel.WaterVaporPressure(new Real(kelvins)).Value;
+}
