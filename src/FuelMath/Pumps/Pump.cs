@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using FuelMath.Findings;
 using FuelMath.Fuels;
 using FuelMath.Internal;
@@ -39,13 +38,7 @@ public sealed class Pump : FlowPart
     /// <summary>Temperature of a test whose own is not known, °C. Source: [Common-practice].</summary>
     private const double UsualCelsius = 20;
 
-    private const string OneCurve =
-        "It was measured at one voltage only, which a circuit never keeps exactly: give its curve at another voltage, too, "
-        + "measured, or as an estimate made by "
-        + $"{nameof(PumpEstimate)}.{nameof(PumpEstimate.AtVoltage)}, which every result that rests on it then names.";
-
-    private readonly double[] volts;
-    private readonly PumpInterval[] intervals;
+    private readonly PumpVoltages voltages;
 
     /// <summary>Builds a pump from its curves.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
@@ -74,16 +67,13 @@ public sealed class Pump : FlowPart
             ArgumentNullException.ThrowIfNull(curve, nameof(curves));
         }
 
-        volts = [.. Curves.Select(c => c.Voltage.InSi())];
-        Guard.StrictlyRising(volts, "Voltage", nameof(curves));
-        intervals = [.. Curves.Zip(Curves.Skip(1), (low, high) => new PumpInterval(low, high, nameof(curves)))];
+        voltages = new(Name, Curves, source, nameof(curves));
     }
 
     private Pump(string name, Pump other, PumpDrive drive, PumpPrinciple principle, Temperature? fluidTemperature)
     {
         (Name, Curves, Fluid, Source, Drive) = (name, other.Curves, other.Fluid, other.Source, drive);
-        (volts, intervals) = (other.volts, other.intervals);
-        (Principle, FluidTemperature) = (principle, fluidTemperature);
+        (voltages, Principle, FluidTemperature) = (new(name, other.voltages), principle, fluidTemperature);
     }
 
     /// <summary>Its name.</summary>
@@ -220,7 +210,7 @@ public sealed class Pump : FlowPart
     /// </exception>
     public PumpCurve CurveAt(ElectricPotential atTerminals) =>
         Drive == PumpDrive.Direct
-            ? Measured(atTerminals)
+            ? voltages.CurveAt(atTerminals)
             : Drive.Fed(
                 $"Pump '{Name}'",
                 Guard.InTable(
@@ -232,7 +222,7 @@ public sealed class Pump : FlowPart
                     GreatestVoltage.InSi(),
                     SiUnits.ElectricPotential
                 ),
-                Measured,
+                voltages.CurveAt,
                 Curves[0]
             );
 
@@ -270,42 +260,5 @@ public sealed class Pump : FlowPart
 
     /// <summary>The two curves that a voltage at the motor lies strictly between; null at a measured voltage.</summary>
     /// <exception cref="OutsideTableException">It lies outside the measured voltages.</exception>
-    internal PumpInterval? Between(ElectricPotential atMotor) =>
-        Place(atMotor) is (int above, false) ? intervals[above - 1] : null;
-
-    private PumpCurve Measured(ElectricPotential atMotor)
-    {
-        (int at, bool measured) = Place(atMotor);
-        return measured ? Curves[at] : intervals[at - 1].CurveAt(atMotor.InSi(), Source);
-    }
-
-    /// <summary>The curve measured at a voltage, or else the first one at a higher voltage.</summary>
-    private (int Index, bool Measured) Place(ElectricPotential atMotor)
-    {
-        double at = atMotor.InSi();
-        int above = volts.Length;
-        for (int i = volts.Length - 1; i >= 0; i--)
-        {
-            if (Math.Abs(at - volts[i]) <= Guard.EdgeTolerance * volts[i])
-            {
-                return (i, true);
-            }
-
-            above = at < volts[i] ? i : above;
-        }
-
-        if (above == 0 || above == volts.Length)
-        {
-            throw new OutsideTableException(
-                $"Pump '{Name}'",
-                $"voltage ({atMotor.ToString("a", CultureInfo.InvariantCulture)})",
-                atMotor.NumberIn(atMotor.Unit),
-                Curves[0].Voltage.NumberIn(atMotor.Unit),
-                Curves[^1].Voltage.NumberIn(atMotor.Unit),
-                volts.Length > 1 ? "" : OneCurve
-            );
-        }
-
-        return (above, false);
-    }
+    internal PumpInterval? Between(ElectricPotential atMotor) => voltages.Between(atMotor);
 }
