@@ -14,12 +14,12 @@ internal static class SetFindings
     private static readonly DataSource Median = new("Common-practice", "coil against the median of its set");
 
     internal static ImmutableArray<Finding> Of(SetReport report) =>
-        [.. Set(report), .. report.Members.SelectMany(m => Member(m, report.Limits, report.Rating))];
+        [.. Set(report), .. report.Members.SelectMany(m => Member(m, report.Limits, report.Rating)), .. Unread(report)];
 
     private static IEnumerable<Finding> Set(SetReport report)
     {
         AcceptanceLimits limits = report.Limits;
-        if (!report.IsMatched)
+        if (report.SpreadVerdict == BenchVerdict.Rejected)
         {
             yield return new Finding(
                 FindingCode.SetNotMatched,
@@ -49,6 +49,31 @@ internal static class SetFindings
                 .WithQuantities(least, limits.Spread)
                 .AsNotKnown();
         }
+    }
+
+    /// <summary>One note for all of them: without a reading nothing says that an injector is tight.</summary>
+    private static IEnumerable<Finding> Unread(SetReport report)
+    {
+        SetMember[] unread = [.. report.Members.Where(m => m.Leakage is null)];
+        if (unread.Length == 0)
+        {
+            yield break;
+        }
+
+        bool all = unread.Length == report.Members.Length;
+        LeakageLimit limit = report.Limits.Leakage;
+        yield return new Finding(
+            FindingCode.LeakageNotRead,
+            Severity.Note,
+            all ? "set" : unread[0].Name,
+            all
+                ? "Leakage was not read: nothing says that these injectors are tight"
+                : $"Leakage of {string.Join(", ", unread.Select(m => $"'{m.Name}'"))} was not read: nothing says that they are tight",
+            "not read",
+            limit.ToString(),
+            limit.Source,
+            "Watch each of them, shut, at the highest pressure that it will see, before it is fitted."
+        ).AsNotKnown();
     }
 
     private static IEnumerable<Finding> Member(SetMember one, AcceptanceLimits limits, FlowRating rating)

@@ -113,14 +113,21 @@ public sealed class SetReport
         : BenchVerdict.Accepted;
 
     /// <summary>
-    /// Whether the spread does not exceed its limit by more than scatter can. True also where the readings are too coarse to
-    /// say: the <see cref="SpreadVerdict"/> is then undecided, and the set is not accepted.
+    /// Whether the spread is within its limit; null where the readings are too coarse to say, as the
+    /// <see cref="SpreadVerdict"/> is undecided then.
     /// </summary>
-    public bool IsMatched => SpreadVerdict != BenchVerdict.Rejected;
+    public bool? IsMatched =>
+        SpreadVerdict switch
+        {
+            BenchVerdict.Accepted => true,
+            BenchVerdict.Rejected => false,
+            _ => null,
+        };
 
     /// <summary>Rejected if the spread or one injector is; else undecided if one of them is; else accepted.</summary>
     public BenchVerdict Verdict =>
-        !IsMatched || Members.Any(m => m.Verdict == BenchVerdict.Rejected) ? BenchVerdict.Rejected
+        SpreadVerdict == BenchVerdict.Rejected || Members.Any(m => m.Verdict == BenchVerdict.Rejected)
+            ? BenchVerdict.Rejected
         : SpreadVerdict == BenchVerdict.Undecided || Members.Any(m => m.Verdict == BenchVerdict.Undecided)
             ? BenchVerdict.Undecided
         : BenchVerdict.Accepted;

@@ -163,6 +163,9 @@ public enum FindingCode
     /// <summary>Leakage was not watched for long enough.</summary>
     LeakageUndecided,
 
+    /// <summary>Leakage of injectors was not read.</summary>
+    LeakageNotRead,
+
     /// <summary>A coil is outside its band.</summary>
     CoilOutsideBand,
 

@@ -23,7 +23,7 @@ public sealed class Tee
 {
     private const double NarrowestDegrees = 30;
     private const double WidestDegrees = 90;
-    private static readonly DataSource Book = new("Crane-TP410", "chapter 2, tees and wyes, with errata");
+    private static readonly DataSource Book = new("TP-410", "chapter 2, tees and wyes, with errata");
 
     private readonly double bore;
     private readonly double branchBore;

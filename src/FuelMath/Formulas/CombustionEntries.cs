@@ -65,7 +65,7 @@ internal static class CombustionEntries
                 [0.8411653477134252, 0.15883465228657467, 0, 0.23299971514004453],
                 15.03,
                 0.0004,
-                new DataSource("Physics-Forums-182862", "iso-octane with oxygen and 3.76 nitrogen, two decimals")
+                new DataSource("Stoichiometry-exercises", "iso-octane with oxygen and 3.76 nitrogen, two decimals")
             )
         );
 

@@ -127,7 +127,7 @@ internal static class ConductorEntries
                 [80, 0.003929273084479371, 20, 83.63],
                 100,
                 5e-5,
-                new DataSource("Physics-Forums-381286", "winding that got hot")
+                new DataSource("Winding-temperature-exercises", "winding that got hot")
             )
         );
 
@@ -160,7 +160,7 @@ internal static class ConductorEntries
                 [80, 0.003929273084479371, 20, 100],
                 83.63,
                 0.00013,
-                new DataSource("Physics-Forums-381286", "winding that got hot, four digits")
+                new DataSource("Winding-temperature-exercises", "winding that got hot, four digits")
             )
         );
 

@@ -8,7 +8,7 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// <para>
 /// The bend drives the fluid across the pipe, which costs more than straight flow, and keeps it laminar for longer. The
-/// correlations differ by up to 57 % inside their stated ranges, so each is named. <see cref="Factor"/> is what networks use.
+/// correlations differ by up to 58 % inside their stated ranges, so each is named. <see cref="Factor"/> is what networks use.
 /// </para>
 /// <para>
 /// A curvature is bore over the diameter of the curve of the center line. All factors are Darcy's.

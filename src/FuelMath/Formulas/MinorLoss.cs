@@ -19,9 +19,9 @@ public static class MinorLoss
         "sharp-edged contraction, as the open library fluids states it"
     );
 
-    internal static readonly DataSource CarriedCoefficientSource = new("Crane-TP410", "chapter 2");
+    internal static readonly DataSource CarriedCoefficientSource = new("TP-410", "chapter 2");
 
-    internal static readonly DataSource StraightLengthSource = new("Crane-TP410", "chapter 2");
+    internal static readonly DataSource StraightLengthSource = new("TP-410", "chapter 2");
 
     /// <summary>The pressure lost: dp = K rho v|v| / 2.</summary>
     /// <typeparam name="T">The reading.</typeparam>
@@ -77,7 +77,7 @@ public static class MinorLoss
     /// <param name="fromBore">The bore it belongs to, m; greater than zero.</param>
     /// <param name="toBore">The bore it is wanted for, m.</param>
     /// <returns>The loss coefficient of the other bore.</returns>
-    /// <remarks>Source: [Crane-TP410] chapter 2.</remarks>
+    /// <remarks>Source: [TP-410] chapter 2.</remarks>
     [MethodImpl(Inline)]
     public static T CarriedCoefficient<T>(T lossCoefficient, T fromBore, T toBore)
         where T : struct, IScalar<T>
@@ -93,7 +93,7 @@ public static class MinorLoss
     /// <param name="length">Length, m.</param>
     /// <param name="bore">Inner diameter, m; greater than zero.</param>
     /// <returns>The loss coefficient of that bore.</returns>
-    /// <remarks>Source: [Crane-TP410] chapter 2.</remarks>
+    /// <remarks>Source: [TP-410] chapter 2.</remarks>
     [MethodImpl(Inline)]
     public static T StraightLength<T>(T frictionFactor, T length, T bore)
         where T : struct, IScalar<T> =>

@@ -33,7 +33,7 @@ internal static class MinorLossEntries
                 [13.352685050798257, 814.185, 3.497074283762507],
                 66500,
                 0.003,
-                new DataSource("Crane-TP410", "example 7.13 at its own factor")
+                new DataSource("TP-410", "example 7.13 at its own factor")
             )
         );
 
@@ -86,7 +86,7 @@ internal static class MinorLossEntries
                 [32.68875692997804, 0.01, 0.02],
                 523.0201108796487,
                 1e-14,
-                new DataSource("Crane-TP410", "from 10 mm to 20 mm, from the tests of the open library fluids")
+                new DataSource("TP-410", "from 10 mm to 20 mm, from the tests of the open library fluids")
             )
         );
 
@@ -112,7 +112,7 @@ internal static class MinorLossEntries
             [],
             K.Number.Gives(Symbols.LossCoefficient),
             [MinorLoss.StraightLengthSource],
-            new([0.015, 37, 0.154], 3.6, 0.0015, new DataSource("Crane-TP410", "example 7.2, three digits"))
+            new([0.015, 37, 0.154], 3.6, 0.0015, new DataSource("TP-410", "example 7.2, three digits"))
         );
 
     private readonly struct StraightLengthFormula : IFormula

@@ -30,7 +30,7 @@ internal static class PumpScalingEntries
                 [0.02523607856, 0.4857142857142857],
                 0.0122575418977704,
                 3e-6,
-                new DataSource("Crane-TP410", "example 7.33, six digits")
+                new DataSource("TP-410", "example 7.33, six digits")
             )
         );
 
@@ -59,7 +59,7 @@ internal static class PumpScalingEntries
                 [376622.42939999996, 0.4857142857142857],
                 88852.10594933,
                 3e-6,
-                new DataSource("Crane-TP410", "example 7.33, six digits")
+                new DataSource("TP-410", "example 7.33, six digits")
             )
         );
 
@@ -117,7 +117,7 @@ internal static class PumpScalingEntries
                 [13049.747752689726, 0.4857142857142857],
                 1495.359409482642,
                 3e-6,
-                new DataSource("Crane-TP410", "example 7.33, six digits")
+                new DataSource("TP-410", "example 7.33, six digits")
             )
         );
 

@@ -9,9 +9,9 @@ public static class Suction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
-    internal static readonly DataSource PressureAboveBoilingSource = new("Crane-TP410", "example 7.32");
+    internal static readonly DataSource PressureAboveBoilingSource = new("TP-410", "example 7.32");
 
-    internal static readonly DataSource NetPositiveSuctionHeadSource = new("Crane-TP410", "example 7.32");
+    internal static readonly DataSource NetPositiveSuctionHeadSource = new("TP-410", "example 7.32");
 
     internal static readonly Symbol InletMargin = new("dpv", "Pa", "pressure above boiling at the inlet");
 
@@ -26,7 +26,7 @@ public static class Suction
     /// <param name="pressureLoss">Pressure lost in the suction line, Pa.</param>
     /// <param name="vaporPressure">Vapor pressure at the temperature of the liquid, Pa absolute.</param>
     /// <returns>Pressure above boiling, Pa; negative when it boils.</returns>
-    /// <remarks>Source: [Crane-TP410] example 7.32.</remarks>
+    /// <remarks>Source: [TP-410] example 7.32.</remarks>
     [MethodImpl(Inline)]
     public static T PressureAboveBoiling<T>(
         T surfacePressure,
@@ -49,7 +49,7 @@ public static class Suction
     /// <param name="density">Density, kg/m3; greater than zero.</param>
     /// <param name="acceleration">Acceleration of free fall, m/s2; greater than zero.</param>
     /// <returns>Head, m of the liquid.</returns>
-    /// <remarks>Source: [Crane-TP410] example 7.32.</remarks>
+    /// <remarks>Source: [TP-410] example 7.32.</remarks>
     [MethodImpl(Inline)]
     public static T NetPositiveSuctionHead<T>(T pressureAboveBoiling, T density, double acceleration)
         where T : struct, IScalar<T> =>

@@ -40,7 +40,7 @@ internal static class SuctionEntries
                 [135799.13964624403, 998.9754498536503, -7.62, 17916.026826297984, 1765.0578670511004],
                 41466.64408946668,
                 0.0002,
-                new DataSource("Crane-TP410", "example 7.32, water lifted, the printed head as a pressure")
+                new DataSource("TP-410", "example 7.32, water lifted, the printed head as a pressure")
             )
         );
 
@@ -73,7 +73,7 @@ internal static class SuctionEntries
                 [41466.64408946668, 998.9754498536503],
                 4.2327576,
                 1e-6,
-                new DataSource("Crane-TP410", "example 7.32, five digits")
+                new DataSource("TP-410", "example 7.32, five digits")
             )
         );
 

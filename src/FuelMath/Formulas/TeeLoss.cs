@@ -10,29 +10,29 @@ namespace FuelMath.Formulas;
 /// </summary>
 /// <remarks>
 /// A coefficient may be negative: the faster stream drags the slower one along. The branch leaves or joins at 30 to 90
-/// degrees; 90 is a tee. Source: [Crane-TP410] chapter 2 with its errata, as the open library fluids states it.
+/// degrees; 90 is a tee. Source: [TP-410] chapter 2 with its errata, as the open library fluids states it.
 /// </remarks>
 public static class TeeLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
     internal static readonly DataSource DividingBranchSource = new(
-        "Crane-TP410",
+        "TP-410",
         "chapter 2, tees and wyes, as the open library fluids states it"
     );
 
     internal static readonly DataSource DividingRunSource = new(
-        "Crane-TP410",
+        "TP-410",
         "chapter 2, tees and wyes, as the open library fluids states it"
     );
 
     internal static readonly DataSource CombiningBranchSource = new(
-        "Crane-TP410",
+        "TP-410",
         "chapter 2, tees and wyes, as the open library fluids states it"
     );
 
     internal static readonly DataSource CombiningRunSource = new(
-        "Crane-TP410",
+        "TP-410",
         "chapter 2, tees and wyes, as the open library fluids states it"
     );
 
@@ -45,7 +45,7 @@ public static class TeeLoss
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <param name="degrees">Angle between branch and run, degrees, 30 to 90.</param>
     /// <returns>The loss coefficient for the combined velocity.</returns>
-    /// <remarks>Source: [Crane-TP410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
+    /// <remarks>Source: [TP-410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
     [MethodImpl(Inline)]
     public static T DividingBranch<T>(T share, T areaRatio, double degrees)
         where T : struct, IScalar<T>
@@ -71,7 +71,7 @@ public static class TeeLoss
     /// <param name="share">Flow of the branch over combined flow, 0 to 1.</param>
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <returns>The loss coefficient for the combined velocity.</returns>
-    /// <remarks>Source: [Crane-TP410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
+    /// <remarks>Source: [TP-410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
     [MethodImpl(Inline)]
     public static T DividingRun<T>(T share, T areaRatio)
         where T : struct, IScalar<T>
@@ -88,7 +88,7 @@ public static class TeeLoss
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <param name="degrees">Angle between branch and run, degrees, 30 to 90.</param>
     /// <returns>The loss coefficient for the combined velocity.</returns>
-    /// <remarks>Source: [Crane-TP410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
+    /// <remarks>Source: [TP-410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
     [MethodImpl(Inline)]
     public static T CombiningBranch<T>(T share, T areaRatio, double degrees)
         where T : struct, IScalar<T>
@@ -107,7 +107,7 @@ public static class TeeLoss
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <param name="degrees">Angle between branch and run, degrees, 30 to 90.</param>
     /// <returns>The loss coefficient for the combined velocity.</returns>
-    /// <remarks>Source: [Crane-TP410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
+    /// <remarks>Source: [TP-410] chapter 2, tees and wyes, as the open library fluids states it.</remarks>
     [MethodImpl(Inline)]
     public static T CombiningRun<T>(T share, T areaRatio, double degrees)
         where T : struct, IScalar<T>

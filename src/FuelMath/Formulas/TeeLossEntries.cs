@@ -30,7 +30,7 @@ internal static class TeeLossEntries
                 [0.38534566699123657, 1],
                 1.0910792393446236,
                 1e-12,
-                new DataSource("Crane-TP410", "tee of one bore, from the tests of the open library fluids")
+                new DataSource("TP-410", "tee of one bore, from the tests of the open library fluids")
             )
         );
 
@@ -61,7 +61,7 @@ internal static class TeeLossEntries
                 [0.6592420212765957, 1],
                 0.041523953539921235,
                 1e-12,
-                new DataSource("Crane-TP410", "tee of one bore, from the tests of the open library fluids")
+                new DataSource("TP-410", "tee of one bore, from the tests of the open library fluids")
             )
         );
 
@@ -90,7 +90,7 @@ internal static class TeeLossEntries
                 [0.4128255268957383, 1],
                 0.13231793346761025,
                 1e-12,
-                new DataSource("Crane-TP410", "wye of 45 degrees, from the tests of the open library fluids")
+                new DataSource("TP-410", "wye of 45 degrees, from the tests of the open library fluids")
             )
         );
 
@@ -121,7 +121,7 @@ internal static class TeeLossEntries
                 [0.2507228581613657, 1],
                 0.3757218131135227,
                 1e-12,
-                new DataSource("Crane-TP410", "wye of 60 degrees, from the tests of the open library fluids")
+                new DataSource("TP-410", "wye of 60 degrees, from the tests of the open library fluids")
             )
         );
 

@@ -73,6 +73,9 @@ public sealed class NetworkBatchResult
 
     private int Solved(int point) =>
         RefusalAt(point) is { } refusal
-            ? throw new InvalidOperationException($"Point {point} has no state. {refusal.Message}", refusal)
+            ? throw new InvalidOperationException(
+                $"Point {point} has no state. {ExceptionText.Sentence(refusal)}",
+                refusal
+            )
             : point;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Internal;
 
 namespace FuelMath.Networks;
 
@@ -133,7 +134,8 @@ internal sealed class SwitchedNetwork
             }
             catch (OutsideTableException unknown)
             {
-                remark = $"Whether another set of pumps would last, too, is not known: {unknown.Message}";
+                remark =
+                    $"Whether another set of pumps would last, too, is not known: {ExceptionText.Sentence(unknown)}";
             }
 
             if (remark.Length > 0)

@@ -182,7 +182,7 @@ public sealed class SystemMonteCarlo
             int first = Array.FindIndex(trials.Refusals, r => r is not null);
             throw new InvalidOperationException(
                 $"{RefusedCount} of {TrialCount} trials have no state, which the rest would hide. "
-                    + $"Trial {first}: {trials.Refusals[first]!.Message} Ask {nameof(OfSolvedTrials)} for the rest."
+                    + $"Trial {first}: {ExceptionText.Sentence(trials.Refusals[first]!)} Ask {nameof(OfSolvedTrials)} for the rest."
             );
         }
 

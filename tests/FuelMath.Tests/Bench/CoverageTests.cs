@@ -231,10 +231,10 @@ public sealed class CoverageTests(ITestOutputHelper output)
         {
             SetReport equal = SyntheticBench.Set(count, 3, scatter, 1, new Random(seed));
             old += equal.Spread.Percent > 2 ? 1 : 0;
-            now += equal.IsMatched ? 0 : 1;
+            now += equal.IsMatched == false ? 1 : 0;
             undecided += equal.SpreadVerdict == BenchVerdict.Undecided ? 1 : 0;
             fine += SyntheticBench.Set(count, 3, scatter / 3, 1, new Random(seed)).IsAccepted ? 1 : 0;
-            weak += SyntheticBench.Set(count, 3, scatter / 3, 0.96, new Random(seed)).IsMatched ? 0 : 1;
+            weak += SyntheticBench.Set(count, 3, scatter / 3, 0.96, new Random(seed)).IsMatched == false ? 1 : 0;
         }
 
         output.WriteLine(

@@ -35,7 +35,7 @@ public sealed class SetVerdictTests
         Assert.Equal([true, false, true], report.Members.Select(m => m.IsAccepted));
         Assert.True(report.Members[1].IsFlowAccepted);
         Assert.False(report.IsAccepted);
-        Finding finding = Assert.Single(report.Findings);
+        Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal(
             (Severity.Danger, "Injector 'B' leaks", "5 drops/min at 3.00 bar", "1 drops/min"),
             (finding.Severity, finding.What, finding.Value, finding.Limit)
@@ -52,10 +52,32 @@ public sealed class SetVerdictTests
         Assert.False(report.IsAccepted);
         Assert.Equal([BenchVerdict.Accepted, BenchVerdict.Undecided], report.Members.Select(m => m.Verdict));
         Assert.Equal(BenchVerdict.Undecided, report.Verdict);
-        Finding finding = Assert.Single(report.Findings);
+        Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal(
             (Severity.Warning, "The leakage of injector 'B' was not watched for long enough to accept it"),
             (finding.Severity, finding.What)
+        );
+    }
+
+    /// <summary>Without a reading nothing says that an injector is tight: one note for all of them.</summary>
+    [Theory]
+    [InlineData(false, "set")]
+    [InlineData(true, "B")]
+    public void Report_LeakageNotRead_IsANoteAndNotKnown(bool oneWasRead, string part)
+    {
+        SetReport report = Of(
+            With(
+                "A",
+                oneWasRead ? [LeakageReading.FromDrops(0, Duration.FromMinutes(10), TestBench.Conditions)] : [],
+                []
+            ),
+            With("B", [], [])
+        );
+
+        Finding finding = Assert.Single(report.Findings);
+        Assert.Equal(
+            (FindingCode.LeakageNotRead, Severity.Note, part, true),
+            (finding.Code, finding.Severity, finding.Part, finding.IsNotKnown)
         );
     }
 
@@ -77,7 +99,7 @@ public sealed class SetVerdictTests
 
         Assert.Equal(BenchVerdict.Accepted, report.Members[1].Leakage!.Verdict);
         Assert.Equal(BenchVerdict.Undecided, report.Verdict);
-        Finding finding = Assert.Single(report.Findings);
+        Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal(("1.00 bar", "3.00 bar or more"), (finding.Value, finding.Limit));
     }
 
@@ -100,7 +122,7 @@ public sealed class SetVerdictTests
             With("D", [], [Coil(11.2, 20, 0.1)])
         );
 
-        Finding finding = Assert.Single(report.Findings);
+        Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal("The coil of injector 'D' differs from the median of the set", finding.What);
         Assert.Equal(("-10.04 %", "±5 %"), (finding.Value, finding.Limit));
         Assert.True(report.IsAccepted);
@@ -118,7 +140,7 @@ public sealed class SetVerdictTests
         );
 
         Assert.False(report.Members[1].IsAccepted);
-        Finding finding = Assert.Single(report.Findings);
+        Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal("The coil of injector 'B' is outside its band at 20 °C", finding.What);
         Assert.Equal(("14 Ω", "12 Ω to 13 Ω"), (finding.Value, finding.Limit));
         Assert.Null(report.Members[1].CoilFromMedian);

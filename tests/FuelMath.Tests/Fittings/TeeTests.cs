@@ -11,7 +11,7 @@ public sealed class TeeTests
 
     /// <summary>Examples 7-35 and 7-36: a tee and a wye, as the book prints them. It rounds its flows on the way, which moves the last digit.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(102.3, 90, 1135, 380, TeePath.CombiningBranch, -0.04026, 5e-4)]
     [InlineData(102.3, 90, 1135, 380, TeePath.CombiningRun, 0.3258, 5e-4)]
     [InlineData(146, 45, 1515, 950, TeePath.DividingBranch, 0.4640, 1e-4)]

@@ -65,7 +65,7 @@ public sealed class BendLossTests
     /// three differ by 7 %.
     /// </summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(0.2944060416245167)]
     [InlineData(0.28597953150073047)]
     public void MiterBend_OtherWorks_LieWithinATwelfth(double other) =>

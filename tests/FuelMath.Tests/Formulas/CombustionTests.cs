@@ -44,7 +44,7 @@ public sealed class CombustionTests
 
     /// <summary>Worked by others with oxygen and 3.76 nitrogen, two digits after the point.</summary>
     [Theory]
-    [Trait("Source", "Physics-Forums-182862")]
+    [Trait("Source", "Stoichiometry-exercises")]
     [InlineData(8, 18, 15.03)]
     [InlineData(7, 16, 15.08)]
     public void StoichiometricRatio_WorkedByOthers_Agrees(double carbon, double hydrogen, double expected) =>

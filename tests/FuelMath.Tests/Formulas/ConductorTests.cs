@@ -57,7 +57,7 @@ public sealed class ConductorTests
     /// degrees (printed to 0.01, from a coefficient of four digits); 50 to 58 ohm with 0.0043 from 20 are 57.2, printed 57.
     /// </summary>
     [Theory]
-    [Trait("Source", "Physics-Forums-381286")]
+    [Trait("Source", "Winding-temperature-exercises")]
     [InlineData(80, 100, 1 / 254.5, 83.63, 0.01)]
     [InlineData(50, 58, 0.0043, 57, 0.5)]
     public void TemperatureFromResistance_HotWindings_Agrees(

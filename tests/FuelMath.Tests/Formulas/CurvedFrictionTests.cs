@@ -70,7 +70,75 @@ public sealed class CurvedFrictionTests
             Factor(re, 0, curvature)
         );
 
-    /// <summary>The two laws meet at 0.6 to one of the critical Reynolds number, without a jump.</summary>
+    /// <summary>
+    /// What the pages say of the three laminar correlations, measured on a grid of curvatures and Reynolds numbers inside the
+    /// ranges of both: White and Schmidt differ by up to 58 %, Mori and Nakayama from White by up to 17.6 %.
+    /// </summary>
+    [Fact]
+    [Trait("Source", "Ito-1959")]
+    public void LaminarRatios_InsideTheirRanges_DifferByAsMuchAsTold()
+    {
+        (double schmidt, double mori) = (0, 0);
+        foreach (double curvature in Steps(1 / 860.0, 0.2, 300))
+        {
+            double critical = CurvedFriction.ItoCriticalReynolds(new Real(curvature)).Value;
+            foreach (double re in Steps(10, critical, 300))
+            {
+                double dean = Dean(re, curvature).Value;
+                double white = White(re, curvature);
+                if (dean <= 2000 && re >= 100 && curvature >= 0.01)
+                {
+                    double other = CurvedFriction.SchmidtLaminarRatio(new Real(re), new Real(curvature)).Value;
+                    schmidt = Math.Max(schmidt, Math.Max(other / white, white / other) - 1);
+                }
+
+                if (dean is >= 42.4 and <= 2000)
+                {
+                    double other = CurvedFriction.MoriNakayamaLaminarRatio(Dean(re, curvature)).Value;
+                    mori = Math.Max(mori, Math.Max(other / white, white / other) - 1);
+                }
+            }
+        }
+
+        Assert.InRange(schmidt, 0.57, 0.585);
+        Assert.InRange(mori, 0.165, 0.177);
+    }
+
+    /// <summary>Where the two laws meet, as a share of the critical Reynolds number, and by how much the greater is above the laminar one up to there.</summary>
+    [Theory]
+    [InlineData(0, 0.63, 0.89, 0.18)]
+    [InlineData(0.003, 0.57, 0.72, 0.25)]
+    [InlineData(0.05, 0.24, 0.31, 1.13)]
+    [Trait("Source", "Ito-1959")]
+    public void Factor_ChangeOver_IsWhereTold(double roughness, double first, double last, double most)
+    {
+        (double least, double greatest, double above) = (double.MaxValue, 0, 0);
+        foreach (double curvature in Steps(1 / 300.0, 1 / 16.4, 100))
+        {
+            double critical = CurvedFriction.ItoCriticalReynolds(new Real(curvature)).Value;
+            (double low, double high) = (100, critical);
+            for (int i = 0; i < 60; i++)
+            {
+                double re = 0.5 * (low + high);
+                bool laminar = Factor(re, roughness, curvature) <= 64 / re * White(re, curvature) * (1 + 1e-12);
+                (low, high) = laminar ? (re, high) : (low, re);
+            }
+
+            least = Math.Min(least, low / critical);
+            greatest = Math.Max(greatest, low / critical);
+            above = Math.Max(
+                above,
+                (Factor(critical, roughness, curvature) / (64 / critical * White(critical, curvature))) - 1
+            );
+        }
+
+        // Printed with two digits.
+        Assert.Equal(first, least, 0.005);
+        Assert.Equal(last, greatest, 0.005);
+        Assert.Equal(most, above, 0.006);
+    }
+
+    /// <summary>The two laws meet at 0.63 to 0.89 of the critical Reynolds number where the wall is smooth, without a jump.</summary>
     [Theory]
     [InlineData(1 / 300.0)]
     [InlineData(0.01)]
@@ -104,6 +172,10 @@ public sealed class CurvedFrictionTests
             Assert.True(factor >= Friction.Factor(new Real(re), new Real(roughness)).Value * (1 - 1e-14));
         }
     }
+
+    /// <summary>From the first to the last, in equal ratios.</summary>
+    private static IEnumerable<double> Steps(double first, double last, int count) =>
+        Enumerable.Range(0, count + 1).Select(i => first * Math.Pow(last / first, (double)i / count));
 
     private static double White(double re, double curvature) =>
         CurvedFriction.WhiteLaminarRatio(Dean(re, curvature)).Value;

@@ -122,7 +122,7 @@ public sealed class FrictionTests
 
     /// <summary>Example 7.1: smooth pipe, three printed digits.</summary>
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void Factor_SmoothPipeOfExample71_Agrees() => Close.Within(5e-3, 0.0179, Factor(100_600, 0));
 
     /// <summary>Example 6.7: the book reads 0.0225 off a chart, hence one percent.</summary>

@@ -26,7 +26,7 @@ public sealed class MinorLossTests
 
     /// <summary>The older formula, 0.5 (1 - b^2): up to 0.12 below, and where the bores are nearly equal 0.006 above.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(0.05)]
     [InlineData(0.5)]
     [InlineData(0.65)]
@@ -42,7 +42,7 @@ public sealed class MinorLossTests
 
     /// <summary>From 10 mm to 20 mm in the tests of the open library fluids.</summary>
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void CarriedCoefficient_TwiceTheBore_AgreesToAllDigits() =>
         Close.Within(
             1e-14,
@@ -52,7 +52,7 @@ public sealed class MinorLossTests
 
     /// <summary>Example 7.2: L/D 240 at f 0.015 has K 3.6, and 37.0 m of 154 mm have the same; three digits.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(240, 1)]
     [InlineData(37.0, 0.154)]
     public void StraightLength_Example72_HasItsCoefficient(double length, double bore) =>
@@ -63,7 +63,7 @@ public sealed class MinorLossTests
     /// kg/m3). The book rounds to three digits on the way.
     /// </summary>
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void PressureLoss_Example713_Agrees()
     {
         double bore = 2.067 * 0.0254;

@@ -14,7 +14,7 @@ public sealed class TankHeatingTests
 
     // 125 L, 4200 J/(kg K), 20 to 60 °C with 2 kW less 150 W: 11 351 s.
     [Fact]
-    [Trait("Source", "Physics-Forums-748220")]
+    [Trait("Source", "Water-heating-exercise")]
     public void TemperatureAfter_WaterTank_IsThePrintedTime() =>
         Close.WithinOf(40, 1e-4, 60, After(20, 20, 1850, 1e-5, 125 * 4200, 11_351));
 

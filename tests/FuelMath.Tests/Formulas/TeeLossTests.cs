@@ -8,7 +8,7 @@ public sealed class TeeLossTests
 {
     /// <summary>Example 7-36 (wye of 45 degrees) prints 0.4640; the other rows to all digits of fluids.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(0.146, 0.146, 1515, 950, 45, 0.4640, 2e-4)]
     [InlineData(0.146, 0.146, 0.02525, 0.01583, 90, 1.0910792393446236, 1e-12)]
     [InlineData(0.146, 0.07, 0.02525, 0.01583, 45, 1.1950718299625727, 1e-12)]
@@ -33,7 +33,7 @@ public sealed class TeeLossTests
 
     /// <summary>Example 7-36 prints -0.06809; the other rows to all digits of fluids.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(0.146, 0.146, 1515, 950, -0.06809, 2e-4)]
     [InlineData(0.146, 0.146, 0.01025, 0.01983, 0.041523953539921235, 1e-12)]
     [InlineData(0.146, 0.08, 0.02525, 0.01583, 0.0593965132275684, 1e-12)]
@@ -53,7 +53,7 @@ public sealed class TeeLossTests
 
     /// <summary>Example 7-35 (tee) prints -0.04026, and rounds its flows on the way; the other rows to all digits of fluids.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(0.1023, 0.1023, 1135, 380, 90, -0.04026, 1e-2)]
     [InlineData(0.1023, 0.05, 1135, 380, 90, 0.9799379575823042, 1e-12)]
     [InlineData(0.1023, 0.1023, 0.018917, 0.0133, 90, 0.2644824555594152, 1e-12)]
@@ -75,7 +75,7 @@ public sealed class TeeLossTests
 
     /// <summary>All digits of fluids; example 7-35 has the first row.</summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(90, 0.32575847854551254)]
     [InlineData(30, 0.32920396892611553)]
     [InlineData(60, 0.3757218131135227)]

@@ -33,7 +33,7 @@ public sealed class StoichiometryTests
     [Theory]
     [InlineData(8, 18, 15.03)]
     [InlineData(7, 16, 15.08)]
-    [Trait("Source", "Physics-Forums-182862")]
+    [Trait("Source", "Stoichiometry-exercises")]
     public void StoichiometricRatio_OxygenAndNitrogen_IsTheWorkedOne(int c, int h, double worked) =>
         Assert.Equal(worked, Ratio(ElementalComposition.FromFormula(c, h, 0, 0, 0), AirModel.OxygenAndNitrogen), 0.015);
 

@@ -13,7 +13,7 @@ public sealed class VaporMarginTests
     // Example 7.32: tank at 5 psi above the atmosphere, liquid 25 ft below the pump, 6 ft lost, water at 60 °F with 0.256
     // psi and 62.364 lb/ft³: 13.887 ft. The atmosphere there is 14.696 psi.
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void NetPositiveSuctionHead_WaterLifted_IsTheWorkedExample()
     {
         Fuel water = LikeWater();
@@ -146,7 +146,7 @@ public sealed class VaporMarginTests
 
         Assert.Equal(margin.NetPositiveSuctionHead.Meters, margin.ToWorking().Value);
         Assert.Contains("NPSH = dpv / ", margin.ToWorking().ToString(), StringComparison.Ordinal);
-        Assert.Contains("[Crane-TP410] example 7.32", margin.ToWorking().ToString(), StringComparison.Ordinal);
+        Assert.Contains("[TP-410] example 7.32", margin.ToWorking().ToString(), StringComparison.Ordinal);
     }
 
     private static Fuel Named(string name) =>

@@ -126,7 +126,7 @@ public sealed class HoseTests
     /// 9.65 psi with a factor of 0.0230 read from a chart; the implicit law at 0.0018 in gives 0.0227, hence 1.5 %.
     /// </summary>
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void LossAt_FuelOilInTwoInchPipe_GivesThePublishedLoss()
     {
         Hose pipe = new(
@@ -182,7 +182,7 @@ public sealed class HoseTests
 
     /// <summary>A pipe into a large tank loses its whole velocity head, K = 1: the same in every handbook.</summary>
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void LossAt_ExitIntoATank_LosesTheVelocityHead()
     {
         Hose without = Pipe(1, 0.01, 1e-6);

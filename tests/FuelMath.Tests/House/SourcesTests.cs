@@ -52,6 +52,36 @@ public sealed partial class SourcesTests
                 .Select(e => e.Split('\n')[0])
         );
 
+    /// <summary>One paragraph each: two versions of one entry come from merging.</summary>
+    [Fact]
+    public void EveryWork_IsOneParagraph() =>
+        Offenders.None(
+            Repository
+                .Read("docs/sources.md")
+                .Split("\n## ")
+                .Skip(1)
+                .Where(e => e.Split('\n').Skip(1).Count(l => l.Trim().Length > 0) != 1)
+                .Select(e => e.Split('\n')[0])
+        );
+
+    /// <summary>Works are cited, not the sites that keep a copy.</summary>
+    [Fact]
+    public void NoWork_NamesAHost() =>
+        Offenders.None(Repository.Find(Host(), ["docs/sources.md"]).Select(m => m.Match.Value));
+
+    /// <summary>Two versions of one entry come from merging, too.</summary>
+    [Fact]
+    public void Changelog_SaysNothingTwice() =>
+        Offenders.None(
+            Repository
+                .Read("CHANGELOG.md")
+                .Split('\n')
+                .Where(l => l.StartsWith("- ", StringComparison.Ordinal))
+                .GroupBy(l => l[..Math.Min(l.Length, 45)])
+                .Where(g => g.Count() > 1)
+                .Select(g => g.Key)
+        );
+
     [Fact]
     public void EveryFormula_CitesAWork() =>
         Offenders.None(
@@ -114,6 +144,9 @@ public sealed partial class SourcesTests
         let key = found.Model.GetConstantValue(found.Node.ArgumentList!.Arguments[0].Expression)
         where key.HasValue
         select (SourceCode.Place(found.Node), (string)key.Value!);
+
+    [GeneratedRegex(@"https?://|www\.|\b[\w-]+\.(?:com|org|net|pro|edu|gov|io)\b")]
+    private static partial Regex Host();
 
     /// <summary>A key in brackets on a line of comment: "Source: [Key] place; [Other-key] place".</summary>
     [GeneratedRegex(@"(?<=^\s*(?:///?|#)[^\n]*)\[(?<key>[A-Z][\w.]*(?:-[\w.]+)+|Definition)\]", RegexOptions.Multiline)]

@@ -74,7 +74,7 @@ public sealed class PumpCurveTests
     /// three.
     /// </summary>
     [Theory]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     [InlineData(421, 62.305, 100, 0.70, 15.2)]
     [InlineData(3406.5, 54.64, 1330, 0.67, 1496)]
     [InlineData(428, 62.4, 700, 0.707, 107.06)]

@@ -34,7 +34,7 @@ public sealed class PumpDriveTests
     /// The worked notebook gives fifteen digits; six are kept.
     /// </summary>
     [Fact]
-    [Trait("Source", "Crane-TP410")]
+    [Trait("Source", "TP-410")]
     public void BySpeed_OfThePublishedPump_GivesThePublishedPoint()
     {
         const double feet = 2989.0669;

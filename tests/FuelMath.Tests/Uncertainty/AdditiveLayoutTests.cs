@@ -39,7 +39,7 @@ public sealed class AdditiveLayoutTests
 
     /// <summary>Four detergents in three engines. Printed without decimals: 111 with 3, 135 with 2, error 19 with 6.</summary>
     [Fact]
-    [Trait("Source", "Slideplayer-3992282")]
+    [Trait("Source", "Two-way-layout-lecture")]
     public void Tests_DetergentsInEngines_GiveThePrintedSums()
     {
         AdditiveLayout found = Full([
