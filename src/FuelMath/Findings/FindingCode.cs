@@ -76,6 +76,9 @@ public enum FindingCode
     /// <summary>A pump of unknown principle runs in a fuel of another density than the fluid of its curve.</summary>
     PumpPrincipleNotKnown,
 
+    /// <summary>What the pumps could still give is not known.</summary>
+    PumpReserveNotKnown,
+
     /// <summary>A bypass regulator is shut: the pump does not supply what is drawn.</summary>
     RegulatorShut,
 

@@ -53,6 +53,28 @@ internal sealed class PathFindings(SolvedSystem solved)
                 "A worn pump, a loaded filter or a tired battery will let rail pressure fall here first."
             );
         }
+
+        if (solved.Parts.Reserve is null && PumpReserve.IsMixed(solved.Parts, drawn))
+        {
+            solved.Add(
+                Finding
+                    .Of(
+                        FindingCode.PumpReserveNotKnown,
+                        Severity.Note,
+                        "pumps",
+                        "What the pumps could still give is not known: some stand in series, others side by side, or fuel circulates between them",
+                        Shown.LitersPerHour(drawn).As($"{Show.LitersPerHour(drawn)} drawn"),
+                        Shown
+                            .LitersPerHour(limit * drawn)
+                            .As(
+                                $"at least {Show.LitersPerHour(limit * drawn)}, {Show.Percent(limit)} of the flow drawn"
+                            ),
+                        PartState.ByDefinition,
+                        "Solve a point that draws more, and see whether the pressure still holds there."
+                    )
+                    .AsNotKnown()
+            );
+        }
     }
 
     private void LookAtVoltages()

@@ -68,6 +68,21 @@ internal sealed class PumpReserve
             : null;
     }
 
+    /// <summary>
+    /// Whether some pumps stand in series and others side by side, or fuel circulates between them: what one gives more then
+    /// hangs on the others, and nothing simpler than another solve says how much that is.
+    /// </summary>
+    internal static bool IsMixed(SystemParts parts, double drawn) =>
+        parts.Pumps.Length > 1
+        && drawn > 0
+        && !IsSeries(parts, drawn)
+        && !IsShare(parts.Pumps.Sum(p => p.Flow.InSi()), drawn);
+
+    private static bool IsSeries(SystemParts parts, double drawn) =>
+        parts.Pumps.All(p => IsShare(p.Flow.InSi(), drawn));
+
+    private static bool IsShare(double flow, double drawn) => Math.Abs(flow - drawn) <= Near * drawn;
+
     /// <summary>The pressure that may be given up before something that must hold does not, Pa.</summary>
     private static double? Surplus(FuelSystem system, OperatingPoint point, SystemParts parts)
     {
@@ -115,9 +130,8 @@ internal sealed class PumpReserve
 
     private double? Value()
     {
-        bool several = curves.Length > 1;
-        bool inSeries = several && parts.Pumps.All(p => p.Flow.InSi() >= drawn * (1 - Near));
-        if (several && drawn == 0)
+        bool inSeries = curves.Length > 1 && IsSeries(parts, drawn);
+        if (curves.Length > 1 && (drawn == 0 || IsMixed(parts, drawn)))
         {
             return null;
         }

@@ -74,8 +74,8 @@ public sealed class SystemState
 
     /// <summary>
     /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator
-    /// sends back, or what the pumps' curves hold where nothing returns. Null where there is no pump, or nothing says which
-    /// pressure must hold.
+    /// sends back, or what the pumps' curves hold where nothing returns. Null where there is no pump, nothing says which
+    /// pressure must hold, or some pumps stand in series and others side by side: a finding says so then.
     /// </summary>
     public VolumeFlow? PumpReserve { get; }
 

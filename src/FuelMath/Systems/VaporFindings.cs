@@ -93,9 +93,9 @@ internal sealed class VaporFindings(SolvedSystem solved)
             FindingCode.VaporMarginLow,
             least <= 0 ? Severity.Danger : Severity.Warning,
             where,
-            $"Fuel is near boiling at '{where}'",
-            Shown.Bar(least).As($"{Show.Bar(least)} above vapor pressure"),
-            Shown.Bar(limit),
+            least <= 0 ? $"Fuel boils at '{where}'" : $"Fuel is near boiling at '{where}'",
+            Shown.Bar(least).As($"{Show.Bar(Math.Abs(least))} {(least < 0 ? "below" : "above")} its vapor pressure"),
+            Shown.Bar(limit).As($"at least {Show.Bar(limit)} above"),
             "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
         );
     }

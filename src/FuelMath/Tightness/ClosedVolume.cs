@@ -83,6 +83,9 @@ public sealed class ClosedVolume
     /// <summary>Relative increase of the enclosed volume for each kelvin.</summary>
     public CoefficientOfThermalExpansion WallExpansion { get; }
 
+    /// <summary>Relative increase of the fuel's volume for each kelvin, at its temperature: the slope of its density, in 1/K.</summary>
+    public CoefficientOfThermalExpansion FuelExpansion => CoefficientOfThermalExpansion.FromPerKelvin(FuelExpands);
+
     /// <summary>Volume of trapped gas at ambient pressure.</summary>
     public Volume GasAtAmbient { get; }
 

@@ -81,5 +81,23 @@ public sealed class PumpReserveTests
         Assert.Null(VerdictCases.Told(bare, FuelMath.Beliefs.RailReference.Measured).Solve(point).PumpReserve);
     }
 
+    /// <summary>Two pumps side by side that feed a third: neither series nor sum, so that it is not known, and said.</summary>
+    [Fact]
+    public void PumpReserve_SeriesAndSideBySide_IsNotKnown()
+    {
+        FuelSystem mixed = PlumbingRig.With(
+            new("lift 1", "tank", "pump outlet", Workshop.Pump(0.3)),
+            new("lift 2", "tank", "pump outlet", Workshop.Pump(0.3)),
+            new("main", "pump outlet", "filter outlet", Workshop.Pump(0.4)),
+            new("regulator", "filter outlet", "rail start", PlumbingRig.Reducing(RegulatorReference.Manifold)),
+            new("rail", "rail start", "rail end", Workshop.Hose("rail", 0.35, 12))
+        );
+        SystemState state = mixed.Solve(VerdictCases.At(Workshop.Hold(0.85)));
+
+        Assert.Null(state.PumpReserve);
+        Finding finding = Assert.Single(state.Findings, f => f.Code == FindingCode.PumpReserveNotKnown);
+        Assert.Equal((Severity.Note, true), (finding.Severity, finding.IsNotKnown));
+    }
+
     private static double Drawn(SystemState state) => state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
 }

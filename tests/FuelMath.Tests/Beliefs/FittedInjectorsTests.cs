@@ -109,21 +109,21 @@ public sealed class FittedInjectorsTests
         Close.Within(1e-12, 5.2, mixture.Banks[0].PulseWidths[0].Milliseconds);
     }
 
-    /// <summary>A limit of 1.25 leaves 1000/(750 x 1.25) = 1.0667 of the lambda.</summary>
+    /// <summary>A limit of 1.25 leaves 1000/(770 x 1.25) = 1.039 of the lambda.</summary>
     [Fact]
     public void ClosedLoop_AtItsLimit_SaysWhatRemains()
     {
         Injector rated = Trade.Injector(1000);
         PredictedMixture mixture = Trade
-            .Fitted(rated, Trade.Injector(600), Trade.Injector(800), Trade.Injector(850))
+            .Fitted(rated, Trade.Injector(640), Trade.Injector(740), Trade.Injector(930))
             .ClosedLoop(Trade.Point(rated, 4));
-        double left = 1000 * 3 / (600 + 800 + 850.0) / 1.25;
+        double left = 1000 * 3 / (640 + 740 + 930.0) / 1.25;
 
         Assert.True(mixture.Banks[0].IsAtLimit);
         Assert.Equal(1.25, mixture.Banks[0].Correction.DecimalFractions);
         Close.Within(1e-12, left, mixture.Banks[0].RemainingCorrection!.Value.DecimalFractions);
         Assert.Equal(
-            "Danger: The correction of bank 1 is at its limit at 'test': 125.0 % applied, 106.7 % of that still needed "
+            "Danger: The correction of bank 1 is at its limit at 'test': 125.0 % applied, 103.9 % of that still needed "
                 + "(limit 75.0 % to 125.0 %, [Common-practice] rule of thumb). The mixture stays leaner than asked for: "
                 + "do not load the engine. Correct what the controller was told, or the injectors.",
             mixture.Findings[0].ToString()

@@ -11,60 +11,60 @@ using UnitsNet;
 namespace FuelMath.Tests.Beliefs;
 
 /// <summary>
-/// Check values of the trade, common practice, no source, with round numbers: a set rated 1000 cm3/min measures 600, 800 and
-/// 850; dead time and pressure are those believed. Each figure is given to its printed digits.
+/// Check values of the trade, common practice, no source, with invented numbers: a set rated 1000 cm3/min measures 640, 740
+/// and 930; dead time and pressure are those believed. Each figure is given to its printed digits.
 /// </summary>
 [Trait("Source", "Common-practice")]
 public sealed class TradeValuesTests
 {
     private static readonly Injector Rated = Trade.Injector(1000);
 
-    private static readonly Injector[] Measured = [Trade.Injector(600), Trade.Injector(800), Trade.Injector(850)];
+    private static readonly Injector[] Measured = [Trade.Injector(640), Trade.Injector(740), Trade.Injector(930)];
 
     private static MixturePoint Point => Trade.Point(Rated, 4);
 
-    /// <summary>Believed flow over real flow of each: 1000/600 = 1.667, 1000/800 = 1.25, 1000/850 = 1.176.</summary>
+    /// <summary>Believed flow over real flow of each: 1000/640 = 1.5625, 1000/740 = 1.3514, 1000/930 = 1.0753.</summary>
     [Theory]
-    [InlineData(0, 1.667)]
-    [InlineData(1, 1.25)]
-    [InlineData(2, 1.176)]
+    [InlineData(0, 1.5625)]
+    [InlineData(1, 1.3514)]
+    [InlineData(2, 1.0753)]
     public void OpenLoop_WeakSet_RunsAtBelievedOverRealFlow(int chamber, double expected)
     {
         PredictedMixture mixture = Trade.Fitted(Rated, Measured).OpenLoop(Point, Trade.Share(1));
 
-        Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-3);
+        Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-5);
     }
 
-    /// <summary>One sensor sees total air over total fuel, so that its factor is 1000 over the mean flow of 750: 1.333.</summary>
+    /// <summary>One sensor sees total air over total fuel, so that its factor is 1000 over the mean flow of 770: 1.2987.</summary>
     [Fact]
     public void NeededCorrection_WeakSet_IsRatedOverMeanFlow() =>
-        Assert.Equal(1.3333, Trade.Fitted(Rated, Measured).NeededCorrection(Point, 1).DecimalFractions, 5e-4);
+        Assert.Equal(1.2987, Trade.Fitted(Rated, Measured).NeededCorrection(Point, 1).DecimalFractions, 5e-4);
 
-    /// <summary>With that factor each runs at mean flow over its own: 750 over 600, 800 and 850.</summary>
+    /// <summary>With that factor each runs at mean flow over its own: 770 over 640, 740 and 930.</summary>
     [Theory]
-    [InlineData(0, 1.25)]
-    [InlineData(1, 0.9375)]
-    [InlineData(2, 0.8824)]
+    [InlineData(0, 1.2031)]
+    [InlineData(1, 1.0405)]
+    [InlineData(2, 0.8280)]
     public void OpenLoop_WeakSetWithOneMeanCorrection_RunsAtMeanOverOwnFlow(int chamber, double expected)
     {
         FittedInjectors set = Trade.Fitted(Rated, Measured);
         PredictedMixture mixture = set.OpenLoop(Point, set.NeededCorrection(Point, 1));
 
-        Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-4 + 1e-9);
+        Assert.Equal(expected, Trade.Lambdas(mixture)[chamber], 5e-5 + 1e-9);
         Assert.Equal(1, mixture.Banks[0].Lambda!.Value.ToRatio(), 1e-12);
     }
 
-    /// <summary>A healthy set with that correction left in: 1/1.3333.</summary>
+    /// <summary>A healthy set with that correction left in: 1/1.2987.</summary>
     [Fact]
     public void Swap_HealthySetWithTheOldCorrection_RunsRich()
     {
         FittedInjectors weak = Trade.Fitted(Rated, Measured);
         var swap = new InjectorSwap(weak, weak.WithInjectors("primary", [Rated, Rated, Rated]), [Point]);
 
-        Assert.All(swap.Points[0].After, c => Assert.Equal(0.75, c.Lambda!.Value.ToRatio(), 5e-4));
-        Assert.Equal(0.75, swap.Points[0].SeenAfter[0]!.Value.ToRatio(), 5e-4);
-        Assert.Equal(1.3333, swap.Points[0].LeftIn[0].DecimalFractions, 5e-4);
-        Assert.Equal(1.25, swap.Points[0].Before[0].Lambda!.Value.ToRatio(), 5e-4);
+        Assert.All(swap.Points[0].After, c => Assert.Equal(0.77, c.Lambda!.Value.ToRatio(), 5e-4));
+        Assert.Equal(0.77, swap.Points[0].SeenAfter[0]!.Value.ToRatio(), 5e-4);
+        Assert.Equal(1.2987, swap.Points[0].LeftIn[0].DecimalFractions, 5e-4);
+        Assert.Equal(1.2031, swap.Points[0].Before[0].Lambda!.Value.ToRatio(), 5e-4);
     }
 
     /// <summary>Effective width 1.5 ms with a dead time that is 0.1 ms longer than believed: 1.5/1.4.</summary>
