@@ -86,13 +86,13 @@ public sealed class PumpReserveTests
     public void PumpReserve_SeriesAndSideBySide_IsNotKnown()
     {
         FuelSystem mixed = PlumbingRig.With(
-            new("lift 1", "tank", "pump outlet", Workshop.Pump(0.3)),
-            new("lift 2", "tank", "pump outlet", Workshop.Pump(0.3)),
-            new("main", "pump outlet", "filter outlet", Workshop.Pump(0.4)),
+            new("lift 1", "tank", "pump outlet", Workshop.Pump(0.12)),
+            new("lift 2", "tank", "pump outlet", Workshop.Pump(0.12)),
+            new("main", "pump outlet", "filter outlet", Workshop.Pump(0.2)),
             new("regulator", "filter outlet", "rail start", PlumbingRig.Reducing(RegulatorReference.Manifold)),
             new("rail", "rail start", "rail end", Workshop.Hose("rail", 0.35, 12))
         );
-        SystemState state = mixed.Solve(VerdictCases.At(Workshop.Hold(0.85)));
+        SystemState state = mixed.Solve(VerdictCases.At(Workshop.Hold(0.85), 6000, 110));
 
         Assert.Null(state.PumpReserve);
         Finding finding = Assert.Single(state.Findings, f => f.Code == FindingCode.PumpReserveNotKnown);
