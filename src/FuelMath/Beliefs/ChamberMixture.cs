@@ -10,8 +10,18 @@ namespace FuelMath.Beliefs;
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ChamberMixture
 {
-    private ChamberMixture(int chamber, Mass air, Mass fuel, Lambda? lambda, Lambda? ifOilUnburned)
+    private readonly double stoichiometric;
+
+    private ChamberMixture(
+        int chamber,
+        Mass air,
+        Mass fuel,
+        Lambda? lambda,
+        Lambda? ifOilUnburned,
+        double stoichiometric
+    )
     {
+        this.stoichiometric = stoichiometric;
         LambdaIfOilUnburned = ifOilUnburned;
         Chamber = chamber;
         Air = air;
@@ -37,6 +47,20 @@ public sealed class ChamberMixture
     /// </summary>
     public Lambda? LambdaIfOilUnburned { get; }
 
+    /// <summary>How lambda was made of air and fuel: formula, numbers put in, result, source.</summary>
+    /// <returns>The working.</returns>
+    /// <exception cref="InvalidOperationException">There is no fuel, so that there is no lambda.</exception>
+    public Working LambdaWorking() =>
+        Lambda is null
+            ? throw new InvalidOperationException($"Chamber {Chamber} gets no fuel, so that it has no lambda.")
+            : MixtureError
+                .MeanLambda<Traced>(
+                    [Traced.Input(BeliefSymbols.Air, Air.InSi())],
+                    [Traced.Input(Symbols.FuelMass, Fuel.InSi())],
+                    Traced.Input(BeliefSymbols.Stoichiometric, stoichiometric)
+                )
+                .ToWorking();
+
     /// <summary>The mixture of a chamber, counted from 1; masses in kg.</summary>
     internal static ChamberMixture Of(int chamber, double air, double fuel, Fuels.Fuel burned) =>
         new(
@@ -44,7 +68,8 @@ public sealed class ChamberMixture
             SiUnits.Mass(air),
             SiUnits.Mass(fuel),
             MeanOf([air], [fuel], burned.StoichiometricRatio.Si),
-            MeanOf([air], [fuel], burned.StoichiometricWithoutOilSi)
+            MeanOf([air], [fuel], burned.StoichiometricWithoutOilSi),
+            burned.StoichiometricRatio.Si
         );
 
     /// <summary>Lambda as one sensor behind chambers sees it; null when they get no fuel.</summary>

@@ -126,7 +126,8 @@ public sealed class FormulaQuantity
     /// <param name="unit">The unit wanted, one of <see cref="Units"/>.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentException"><paramref name="unit"/> is none of <see cref="Units"/>.</exception>
-    public Working Show(Traced result, string unit) => result.ToWorking(Traceable(Find(unit, nameof(unit))));
+    public Working Show(Traced result, string unit) =>
+        result.ToWorking(ReaderUnits.Traceable(Find(unit, nameof(unit))));
 
     /// <summary>Gives the symbol as LaTeX without delimiters, for example <c>\Delta p_{0}</c>.</summary>
     /// <returns>The typeset symbol.</returns>
@@ -144,12 +145,9 @@ public sealed class FormulaQuantity
     internal Text.Unit Customary => customary;
 
     internal Traced Trace(double number, Text.Unit unit, double si) =>
-        unit.IsSi ? Traced.Input(Symbol, si) : Traced.Input(Symbol, si, number, Traceable(unit));
+        unit.IsSi ? Traced.Input(Symbol, si) : Traced.Input(Symbol, si, number, ReaderUnits.Traceable(unit));
 
     internal string UnitIn(FormulaUnits units) => units == FormulaUnits.Si ? Unit : CustomaryUnit;
-
-    private static TracedUnit Traceable(Text.Unit unit) =>
-        new(unit.Symbol, unit.Numerator, unit.Denominator, unit.Offset);
 
     internal Text.Unit Find(string unit, string paramName)
     {

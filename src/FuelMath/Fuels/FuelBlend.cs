@@ -69,7 +69,7 @@ public static class FuelBlend
         FuelPart[] used = Checked(parts);
         return Combustion
             .MeanByVolume<Traced>(
-                [.. used.Select(p => Traced.Input(FuelSymbols.VolumeFraction, p.Si))],
+                [.. used.Select(p => ReaderUnits.Input(FuelSymbols.VolumeFraction, p.Fraction, p.Si))],
                 [.. used.Select(p => Traced.Input(Symbols.Density, p.Fuel.Density.Law.At(mixedAt)))],
                 [.. used.Select(p => Traced.Input(Symbols.StoichiometricRatio, p.Fuel.StoichiometricRatioWith(air).Si))]
             )
@@ -91,7 +91,7 @@ public static class FuelBlend
         FuelPart[] used = Checked(parts);
         return Combustion
             .MeanByVolume<Traced>(
-                [.. used.Select(p => Traced.Input(FuelSymbols.VolumeFraction, p.Si))],
+                [.. used.Select(p => ReaderUnits.Input(FuelSymbols.VolumeFraction, p.Fraction, p.Si))],
                 [.. used.Select(p => Traced.Input(Symbols.Density, p.Fuel.Density.Law.At(mixedAt)))],
                 [.. used.Select(p => Traced.Input(FuelSymbols.FuelHeat, p.Fuel.LowerHeatingValue.InSi()))]
             )

@@ -72,7 +72,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     public Working OilWorkingFor(Volume fuel) =>
         PremixBalance
             .Oil(
-                Traced.Input(FuelSymbols.FuelVolume, Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel))),
+                ReaderUnits.Input(FuelSymbols.FuelVolume, fuel, Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel))),
                 Traced.Input(FuelSymbols.OilPerFuel, oilPerFuel)
             )
             .ToWorking();

@@ -178,13 +178,46 @@ public sealed class Hose : FlowPart
     /// </exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
-        Real velocity = Velocity(flow);
-        Real rho = new(Guard.Positive(density, density.InSi(), nameof(density)));
-        Real mu = new(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)));
-        Real friction = coil is { } bent
-            ? Bent(flow, velocity, new Real(bent), rho, mu)
-            : Friction.PressureLoss(velocity, new Real(bore), new Real(length), new Real(roughness), rho, mu);
-        return SiUnits.Pressure((friction + MinorLoss.PressureLoss(new Real(coefficient), rho, velocity)).Value);
+        (double rate, double rho, double mu) = Checked(flow, density, viscosity);
+        return SiUnits.Pressure(
+            HoseLoss
+                .Of(
+                    new Real(rate),
+                    new Real(bore),
+                    new Real(length),
+                    new Real(roughness),
+                    new Real(coefficient),
+                    coil is { } bent ? new Real(bent) : null,
+                    new Real(rho),
+                    new Real(mu)
+                )
+                .Value
+        );
+    }
+
+    /// <summary>How the pressure lost was made: formula, numbers put in, result, source.</summary>
+    /// <param name="flow">Volume flow; the loss has its sign.</param>
+    /// <param name="density">Density of the fuel; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
+    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside what is allowed, or the flow in a coil is faster than its law was measured for.
+    /// </exception>
+    public Working LossWorkingAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
+    {
+        (double rate, double rho, double mu) = Checked(flow, density, viscosity);
+        return HoseLoss
+            .Of(
+                ReaderUnits.Input(Symbols.VolumeFlow, flow, rate),
+                ReaderUnits.Input(Symbols.Bore, Bore, bore),
+                ReaderUnits.Input(Symbols.Length, Length, length),
+                ReaderUnits.Input(Symbols.Roughness, Roughness, roughness),
+                ReaderUnits.Input(Symbols.LossCoefficient, LossCoefficient, coefficient),
+                coil is { } bent ? ReaderUnits.Input(HoseLoss.CoilDiameter, CoilDiameter!.Value, bent) : null,
+                ReaderUnits.Input(Symbols.Density, density, rho),
+                ReaderUnits.Input(Symbols.DynamicViscosity, viscosity, mu)
+            )
+            .ToWorking();
     }
 
     /// <summary>The mean velocity.</summary>
@@ -244,20 +277,19 @@ public sealed class Hose : FlowPart
             ? new CurvedPart(length, bore, roughness, coefficient + further, bent)
             : new PipePart(length, bore, roughness, coefficient + further, FrictionLaw.ColebrookStraightPassage, false);
 
-    private Real Bent(VolumeFlow flow, Real velocity, Real curve, Real rho, Real mu)
+    /// <summary>Flow, density and viscosity in SI; refused in a coil beyond what its friction was measured for.</summary>
+    private (double Flow, double Density, double Viscosity) Checked(
+        VolumeFlow flow,
+        Density density,
+        DynamicViscosity viscosity
+    )
     {
-        double greatest = CurvedFriction.GreatestReynoldsTimesSquare * (curve.Value / bore) * (curve.Value / bore);
-        double reynolds = Friction.Reynolds(velocity, new Real(bore), rho, mu).Value;
+        double reynolds = ReynoldsAt(flow, density, viscosity).InSi();
+        double greatest = coil is { } bent
+            ? CurvedFriction.GreatestReynoldsTimesSquare * (bent / bore) * (bent / bore)
+            : double.PositiveInfinity;
         return reynolds <= greatest * (1 + Guard.EdgeTolerance)
-            ? CurvedFriction.PressureLoss(
-                velocity,
-                new Real(bore),
-                new Real(length),
-                new Real(roughness),
-                curve,
-                rho,
-                mu
-            )
+            ? (flow.InSi(), density.InSi(), viscosity.InSi())
             : throw new ArgumentOutOfRangeException(
                 nameof(flow),
                 string.Create(

@@ -25,6 +25,7 @@ public sealed class FlowRating
     private readonly double volumeFlow;
     private readonly double reference;
     private readonly double referenceDensity;
+    private readonly IQuantity? given;
 
     private FlowRating(
         double massFlow,
@@ -35,10 +36,12 @@ public sealed class FlowRating
         Temperature fluidTemperature,
         double density,
         MeasuredExponent? exponent,
-        DataSource source
+        DataSource source,
+        IQuantity? given
     )
     {
         ArgumentNullException.ThrowIfNull(source);
+        this.given = given;
         reference = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
         (this.massFlow, this.volumeFlow, referenceDensity) = (massFlow, volumeFlow, density);
         (IsByVolume, DifferentialPressure, Fluid) = (isByVolume, differentialPressure, fluid);
@@ -98,7 +101,18 @@ public sealed class FlowRating
         ArgumentNullException.ThrowIfNull(fluid);
         double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
         double density = fluid.DensityAt(fluidTemperature).InSi();
-        return new(flow * density, flow, true, differentialPressure, fluid, fluidTemperature, density, null, source);
+        return new(
+            flow * density,
+            flow,
+            true,
+            differentialPressure,
+            fluid,
+            fluidTemperature,
+            density,
+            null,
+            source,
+            staticFlow
+        );
     }
 
     /// <summary>A rating given as a mass flow.</summary>
@@ -121,7 +135,18 @@ public sealed class FlowRating
         ArgumentNullException.ThrowIfNull(fluid);
         double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
         double density = fluid.DensityAt(fluidTemperature).InSi();
-        return new(flow, flow / density, false, differentialPressure, fluid, fluidTemperature, density, null, source);
+        return new(
+            flow,
+            flow / density,
+            false,
+            differentialPressure,
+            fluid,
+            fluidTemperature,
+            density,
+            null,
+            source,
+            staticFlow
+        );
     }
 
     /// <summary>The static mass flow at other conditions.</summary>
@@ -151,6 +176,53 @@ public sealed class FlowRating
                     .Value
                 : MassFlowSiAt(differentialPressure, density) / density.InSi()
         );
+
+    /// <summary>How the static mass flow at other conditions was made: formula, numbers put in, result, source.</summary>
+    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Working MassFlowWorkingAt(Pressure differentialPressure, Density density) =>
+        TracedMassFlow(differentialPressure, density).ToWorking();
+
+    /// <summary>How the static volume flow at other conditions was made: formula, numbers put in, result, source.</summary>
+    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Working VolumeFlowWorkingAt(Pressure differentialPressure, Density density)
+    {
+        double pascals = Differential(differentialPressure);
+        double kilograms = Guard.Positive(density, density.InSi(), nameof(density));
+        if (Exponent is not null)
+        {
+            return Traced
+                .Step(
+                    TracedMassFlow(differentialPressure, density)
+                        / ReaderUnits.Input(Symbols.Density, density, kilograms),
+                    Symbols.VolumeFlow,
+                    ByDefinition
+                )
+                .ToWorking();
+        }
+
+        Traced rated = IsByVolume
+            ? GivenFlow(Symbols.ReferenceVolumeFlow, volumeFlow)
+            : Traced.Step(
+                GivenFlow(Symbols.ReferenceMassFlow, massFlow) / GivenDensity,
+                Symbols.ReferenceVolumeFlow,
+                ByDefinition
+            );
+        return Orifice
+            .CarriedVolumeFlow(
+                rated,
+                GivenPressure,
+                GivenDensity,
+                ReaderUnits.Input(Symbols.DifferentialPressure, differentialPressure, pascals),
+                ReaderUnits.Input(Symbols.Density, density, kilograms)
+            )
+            .ToWorking();
+    }
 
     /// <summary>The same rating with a measured power of pressure in place of the square root.</summary>
     /// <param name="exponent">The power, and between which pressures it was measured.</param>
@@ -194,15 +266,51 @@ public sealed class FlowRating
     /// the solver checks its answer afterwards.
     /// </summary>
     internal T MassFlow<T>(T differentialPressure, T density)
-        where T : struct, IScalar<T>
+        where T : struct, IScalar<T> =>
+        MassFlow(T.Of(massFlow), T.Of(reference), T.Of(referenceDensity), differentialPressure, density);
+
+    /// <summary>The static mass flow with its formula, for workings; refused where <see cref="MassFlowAt"/> refuses.</summary>
+    internal Traced TracedMassFlow(Pressure differentialPressure, Density density)
     {
-        T rated = T.Of(massFlow);
-        T pressure = T.Of(reference);
-        T kilograms = T.Of(referenceDensity);
-        return Exponent is null
-            ? Orifice.CarriedMassFlow(rated, pressure, kilograms, differentialPressure, density)
-            : Orifice.PowerLawMassFlow(rated, pressure, kilograms, differentialPressure, density, Exponent.ExponentSi);
+        _ = MassFlowSiAt(differentialPressure, density);
+        Traced rated = IsByVolume
+            ? Traced.Step(
+                GivenFlow(Symbols.ReferenceVolumeFlow, volumeFlow) * GivenDensity,
+                Symbols.ReferenceMassFlow,
+                ByDefinition
+            )
+            : GivenFlow(Symbols.ReferenceMassFlow, massFlow);
+        Traced pressure = ReaderUnits.Input(
+            Symbols.DifferentialPressure,
+            differentialPressure,
+            differentialPressure.InSi()
+        );
+        Traced kilograms = ReaderUnits.Input(Symbols.Density, density, density.InSi());
+        return MassFlow(rated, GivenPressure, GivenDensity, pressure, kilograms);
     }
+
+    private T MassFlow<T>(T rated, T ratedAt, T ratedDensity, T differentialPressure, T density)
+        where T : struct, IScalar<T> =>
+        Exponent is null
+            ? Orifice.CarriedMassFlow(rated, ratedAt, ratedDensity, differentialPressure, density)
+            : Orifice.PowerLawMassFlow(
+                rated,
+                ratedAt,
+                ratedDensity,
+                differentialPressure,
+                density,
+                Exponent.ExponentSi
+            );
+
+    private static DataSource ByDefinition { get; } = new("Definition", "density: mass over volume");
+
+    private Traced GivenPressure =>
+        ReaderUnits.Input(Symbols.ReferenceDifferentialPressure, DifferentialPressure, reference);
+
+    private Traced GivenDensity => Traced.Input(Symbols.ReferenceDensity, referenceDensity);
+
+    private Traced GivenFlow(Symbol symbol, double si) =>
+        given is null ? Traced.Input(symbol, si) : ReaderUnits.Input(symbol, given, si);
 
     private FlowRating With(double factor, MeasuredExponent? exponent, DataSource source) =>
         new(
@@ -214,7 +322,8 @@ public sealed class FlowRating
             FluidTemperature,
             referenceDensity,
             exponent,
-            source
+            source,
+            factor == 1 ? given : null
         );
 
     private static double Differential(Pressure differentialPressure)

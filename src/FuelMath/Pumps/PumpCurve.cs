@@ -151,6 +151,40 @@ public sealed class PumpCurve
             )
         );
 
+    /// <summary>How the pressure rise at a flow was made: the piece of the curve between two points, numbers put in, result.</summary>
+    /// <param name="flow">The volume flow, within the points.</param>
+    /// <returns>
+    /// The working of <see cref="RiseAt"/>; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses
+    /// that of the result.
+    /// </returns>
+    /// <exception cref="OutsideTableException"><paramref name="flow"/> lies outside the points.</exception>
+    public Working RiseWorkingAt(VolumeFlow flow)
+    {
+        _ = RiseAt(flow);
+        return PumpCurveWorking
+            .Rise(RiseOverFlow, ReaderUnits.Input(Symbols.VolumeFlow, flow, flow.InSi()))
+            .ToWorking();
+    }
+
+    /// <summary>How the efficiency was made: the power that raises the fuel's pressure over the electric power.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
+    /// <returns>The working of <see cref="EfficiencyAt"/>; flow and current are read from the curves.</returns>
+    /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    /// <exception cref="InvalidOperationException">It draws no power there.</exception>
+    public Working EfficiencyWorkingAt(Pressure pressureRise)
+    {
+        _ = EfficiencyAt(pressureRise);
+        double rise = Rise(pressureRise);
+        return PumpCurveWorking
+            .Efficiency(
+                ReaderUnits.Input(PumpCurveWorking.PressureRise, pressureRise, rise),
+                Flow(rise),
+                ReaderUnits.Input(PumpCurveWorking.Volts, Voltage, voltage),
+                CurrentOverRise.At(rise)
+            )
+            .ToWorking();
+    }
+
     /// <summary>The current drawn against a pressure rise.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The mean current, in A.</returns>

@@ -17,10 +17,12 @@ public sealed class Working
 
     private readonly TracedNode root;
     private readonly TracedUnit? unit;
+    private readonly int? figures;
 
     internal Working(TracedNode root, TracedUnit? unit, int? figures)
     {
         this.root = root;
+        this.figures = figures;
         this.unit = unit is { IsSi: true } ? null : unit;
         TracedNode last = root.Kind is TracedKind.Named or TracedKind.Input
             ? root
@@ -51,6 +53,12 @@ public sealed class Working
 
     /// <summary>The number that was worked out, in its SI unit.</summary>
     public double Value { get; }
+
+    /// <summary>The SI unit of the result; empty for a pure number.</summary>
+    internal string ResultUnit => Lines.IsEmpty ? Inputs[^1].Symbol.Unit : Lines[^1].Symbol.Unit;
+
+    /// <summary>The same working, which ends in a unit.</summary>
+    internal Working EndingIn(TracedUnit wanted) => new(root, wanted, figures);
 
     /// <summary>Gives the same working with its numbers rounded to significant figures where they are shown.</summary>
     /// <param name="significantFigures">How many figures, 1 to 17; zeros at the end are kept, as they count.</param>

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Wiring;
@@ -61,6 +64,33 @@ public sealed class Circuit
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public ElectricPotential DropAt(ElectricCurrent current) =>
         SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi(), nameof(current)));
+
+    /// <summary>How the voltage lost was made: each conductor's resistance, their sum, the drop.</summary>
+    /// <param name="current">Current through the load; not negative.</param>
+    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
+    public Working DropWorkingAt(ElectricCurrent current)
+    {
+        double amperes = Guard.NotNegative(current, current.InSi(), nameof(current));
+        Traced whole = Sum(Supply) + Sum(Ground) + ReaderUnits.Input(ContactResistance, Contacts, Contacts.InSi());
+        Traced there = Traced.Step(whole, ThereAndBack, InSeries);
+        return Traced.Step(there * ReaderUnits.Input(Current, current, amperes), Drop, OhmsLaw).ToWorking();
+    }
+
+    private static DataSource OhmsLaw { get; } = new("Definition", "Ohm's law");
+
+    private static DataSource InSeries { get; } = new("Definition", "resistances in series");
+
+    private static Symbol ContactResistance { get; } = new("Rc", "ohm", "resistance of all contacts");
+
+    private static Symbol ThereAndBack { get; } = new("Rt", "ohm", "resistance there and back");
+
+    private static Symbol Current { get; } = new("I", "A", "current");
+
+    private static Symbol Drop { get; } = new("U", "V", "voltage lost");
+
+    private static Traced Sum(ImmutableArray<Conductor> conductors) =>
+        conductors.Aggregate(Traced.Of(0), (sum, conductor) => sum + conductor.TracedResistance());
 
     /// <summary>The voltage between the load's terminals. Source: [Definition] Ohm's law.</summary>
     /// <param name="source">Voltage between the source's terminals under this load; greater than zero.</param>

@@ -1,3 +1,4 @@
+using FuelMath.Formulas;
 using FuelMath.Internal;
 using FuelMath.Scalars;
 using UnitsNet;
@@ -66,6 +67,19 @@ public sealed class Conductor
     public ElectricResistance Resistance => SiUnits.ElectricResistance(Si);
 
     internal double Si { get; }
+
+    /// <summary>How its resistance was made.</summary>
+    /// <returns>The working.</returns>
+    public Working ResistanceWorking() => TracedResistance().ToWorking();
+
+    internal Traced TracedResistance() =>
+        Formulas.Conductor.Resistance(
+            Traced.Input(Symbols.Resistivity, Formulas.Conductor.CopperResistivity),
+            Traced.Input(Symbols.ResistanceCoefficient, Formulas.Conductor.CopperCoefficient),
+            ReaderUnits.Input(Symbols.Length, Length, Length.InSi()),
+            Traced.Input(Symbols.Area, Size.Si * Wires),
+            Traced.Input(Symbols.Temperature, SiUnits.CelsiusFromKelvins(Temperature.InSi()))
+        );
 
     /// <summary>Equal wires side by side.</summary>
     /// <param name="wires">How many, from 1 to 100.</param>

@@ -1,0 +1,41 @@
+using System.Globalization;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Text;
+using UnitsNet;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Inputs of workings in the unit in which they were given.</summary>
+internal static class ReaderUnits
+{
+    /// <summary>How far a unit of ours may lie from the quantity's own: rounding of one conversion.</summary>
+    private const double Rounding = 1e-12;
+
+    /// <summary>An input in the unit that the quantity came in; in SI where that unit is not in the table.</summary>
+    /// <param name="symbol">What it is called, with its SI unit.</param>
+    /// <param name="given">The quantity.</param>
+    /// <param name="si">Its number in SI, to the last bit that results are made with.</param>
+    internal static Traced Input(Symbol symbol, IQuantity given, double si)
+    {
+        string spelled = given.ToString("a", CultureInfo.InvariantCulture).Replace('·', ' ');
+        double number = given.NumberIn(given.Unit);
+        foreach (UnitKind kind in KindsOf(symbol.Unit))
+        {
+            Text.Unit? unit = kind.Find(spelled) ?? kind.Find(spelled.Replace('l', 'L'));
+            if (unit is { IsSi: false } && Math.Abs(unit.ToSi(number) - si) <= Rounding * Math.Abs(si))
+            {
+                return Traced.Input(symbol, si, number, Traceable(unit));
+            }
+        }
+
+        return Traced.Input(symbol, si);
+    }
+
+    /// <summary>The kinds of quantity whose SI unit is the one given.</summary>
+    internal static IEnumerable<UnitKind> KindsOf(string siUnit) =>
+        UnitTable.All.Where(k => k.SiUnit.IsWritten(siUnit.Length == 0 ? "1" : siUnit));
+
+    internal static TracedUnit Traceable(Text.Unit unit) =>
+        new(unit.Symbol, unit.Numerator, unit.Denominator, unit.Offset);
+}

@@ -1,0 +1,29 @@
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Text;
+
+namespace FuelMath.Formulas;
+
+/// <summary>Workings in the reader's units.</summary>
+public static class WorkingUnits
+{
+    /// <summary>The same working, which ends with its result converted to a unit.</summary>
+    /// <param name="working">The working.</param>
+    /// <param name="unit">The unit wanted, of the kind of the result: <c>cm3/min</c> where that is in m3/s.</param>
+    /// <returns>The working; its value stays in the SI unit.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is no unit of what was worked out.</exception>
+    public static Working In(this Working working, string unit)
+    {
+        ArgumentNullException.ThrowIfNull(working);
+        ArgumentNullException.ThrowIfNull(unit);
+        UnitKind[] kinds = [.. ReaderUnits.KindsOf(working.ResultUnit)];
+        Text.Unit? found = kinds.Select(k => k.Find(unit)).FirstOrDefault(u => u is not null);
+        return found is not null
+            ? working.EndingIn(ReaderUnits.Traceable(found))
+            : throw new ArgumentException(
+                $"Must be a unit that {working.ResultUnit} is converted to ({string.Join(", ", kinds.SelectMany(k => k.Units).Select(u => u.Symbol).Distinct())}); it was \"{unit}\".",
+                nameof(unit)
+            );
+    }
+}

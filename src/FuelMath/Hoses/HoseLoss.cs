@@ -1,0 +1,25 @@
+using FuelMath.Formulas;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Hoses;
+
+/// <summary>What a hose loses to friction and to its loss coefficients, in any reading.</summary>
+internal static class HoseLoss
+{
+    private static readonly DataSource Sum = new("White-2003", "section 6.9 (friction and minor losses in series)");
+
+    internal static Symbol CoilDiameter { get; } = new("Dc", "m", "diameter of the curve of the center line");
+
+    private static Symbol Whole { get; } = new("dph", "Pa", "pressure lost in the hose");
+
+    internal static T Of<T>(T flow, T bore, T length, T roughness, T coefficient, T? coil, T density, T viscosity)
+        where T : struct, IScalar<T>
+    {
+        T velocity = Friction.Velocity(flow, bore);
+        T friction = coil is { } bent
+            ? CurvedFriction.PressureLoss(velocity, bore, length, roughness, bent, density, viscosity)
+            : Friction.PressureLoss(velocity, bore, length, roughness, density, viscosity);
+        return T.Step(friction + MinorLoss.PressureLoss(coefficient, density, velocity), Whole, Sum);
+    }
+}
