@@ -1,6 +1,7 @@
 using FuelMath.Beliefs;
 using FuelMath.Engines;
 using FuelMath.Filters;
+using FuelMath.Formulas;
 using FuelMath.Fuels;
 using FuelMath.Hoses;
 using FuelMath.Injectors;
@@ -8,6 +9,7 @@ using FuelMath.Networks;
 using FuelMath.Pumps;
 using FuelMath.Quantities;
 using FuelMath.Regulators;
+using FuelMath.Scalars;
 using FuelMath.Sources;
 using FuelMath.Systems;
 using FuelMath.Tables;
@@ -56,6 +58,24 @@ public sealed class SystemExamples
         Assert.InRange(rail.AboveAmbient.Bars, 2.9, 3.2);
         Assert.InRange(acrossInjector.Bars, 2.9, 3.2);
         Assert.InRange(dutyCycle.Percent, 40, 90);
+    }
+
+    [Fact]
+    public void Working()
+    {
+        SystemState state = Build().Solve(Cruise());
+
+        #region Working
+        Working rail = state.PressureWorkingAt("rail").In("bar"); // tank, pump, filter, hoses: line by line
+        Working residual = state.ResidualWorkingAt("rail"); // the same, less what the solver found
+        Working tip = state.DeliveryWorkingOf(injector: 0).In("mg"); // on to the tip, and what a pulse delivers
+        Working pump = state.PumpWorkingOf(pump: 0); // its curve less what the system asks
+        #endregion
+
+        Assert.Equal(state.PressureAt("rail").AboveAmbient.Bars, rail.Conversion!.ToValue, 1e-7);
+        Assert.InRange(Math.Abs(residual.Value), 0, 0.01);
+        Assert.Equal(state.Injectors[0].Pulse.Mass.Milligrams, tip.Conversion!.ToValue, 1e-6);
+        Assert.InRange(Math.Abs(pump.Value), 0, 0.01);
     }
 
     [Fact]

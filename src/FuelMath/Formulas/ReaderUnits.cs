@@ -32,6 +32,16 @@ internal static class ReaderUnits
         return Traced.Input(symbol, si);
     }
 
+    /// <summary>An input that is shown in a usual unit.</summary>
+    /// <param name="symbol">What it is called, with its SI unit.</param>
+    /// <param name="si">Its number in SI.</param>
+    /// <param name="unit">The unit, one of the table.</param>
+    internal static Traced Input(Symbol symbol, double si, string unit)
+    {
+        Text.Unit shown = KindsOf(symbol.Unit).Select(k => k.Find(unit)).First(u => u is not null)!;
+        return Traced.Input(symbol, si, shown.FromSi(si), Traceable(shown));
+    }
+
     /// <summary>The kinds of quantity whose SI unit is the one given.</summary>
     internal static IEnumerable<UnitKind> KindsOf(string siUnit) =>
         UnitTable.All.Where(k => k.SiUnit.IsWritten(siUnit.Length == 0 ? "1" : siUnit));

@@ -25,7 +25,7 @@ namespace FuelMath.Hoses;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Hose" />
 /// </example>
-public sealed class Hose : FlowPart
+public sealed partial class Hose : FlowPart
 {
     /// <summary>The roughest wall, as a share of the bore, for which the friction law is published.</summary>
     internal const double GreatestRelativeRoughness = 0.05;
@@ -180,7 +180,7 @@ public sealed class Hose : FlowPart
     {
         (double rate, double rho, double mu) = Checked(flow, density, viscosity);
         return SiUnits.Pressure(
-            HoseLoss
+            RoundLoss
                 .Of(
                     new Real(rate),
                     new Real(bore),
@@ -193,31 +193,6 @@ public sealed class Hose : FlowPart
                 )
                 .Value
         );
-    }
-
-    /// <summary>How the pressure lost was made: formula, numbers put in, result, source.</summary>
-    /// <param name="flow">Volume flow; the loss has its sign.</param>
-    /// <param name="density">Density of the fuel; greater than zero.</param>
-    /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed, or the flow in a coil is faster than its law was measured for.
-    /// </exception>
-    public Working LossWorkingAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
-    {
-        (double rate, double rho, double mu) = Checked(flow, density, viscosity);
-        return HoseLoss
-            .Of(
-                ReaderUnits.Input(Symbols.VolumeFlow, flow, rate),
-                ReaderUnits.Input(Symbols.Bore, Bore, bore),
-                ReaderUnits.Input(Symbols.Length, Length, length),
-                ReaderUnits.Input(Symbols.Roughness, Roughness, roughness),
-                ReaderUnits.Input(Symbols.LossCoefficient, LossCoefficient, coefficient),
-                coil is { } bent ? ReaderUnits.Input(HoseLoss.CoilDiameter, CoilDiameter!.Value, bent) : null,
-                ReaderUnits.Input(Symbols.Density, density, rho),
-                ReaderUnits.Input(Symbols.DynamicViscosity, viscosity, mu)
-            )
-            .ToWorking();
     }
 
     /// <summary>The mean velocity.</summary>

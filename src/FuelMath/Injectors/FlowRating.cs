@@ -19,7 +19,7 @@ namespace FuelMath.Injectors;
 /// <para>Source: [White-2003] section 6.12, as the ratio of two states.</para>
 /// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
-public sealed class FlowRating
+public sealed partial class FlowRating
 {
     private readonly double massFlow;
     private readonly double volumeFlow;
@@ -177,53 +177,6 @@ public sealed class FlowRating
                 : MassFlowSiAt(differentialPressure, density) / density.InSi()
         );
 
-    /// <summary>How the static mass flow at other conditions was made: formula, numbers put in, result, source.</summary>
-    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
-    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public Working MassFlowWorkingAt(Pressure differentialPressure, Density density) =>
-        TracedMassFlow(differentialPressure, density).ToWorking();
-
-    /// <summary>How the static volume flow at other conditions was made: formula, numbers put in, result, source.</summary>
-    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
-    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public Working VolumeFlowWorkingAt(Pressure differentialPressure, Density density)
-    {
-        double pascals = Differential(differentialPressure);
-        double kilograms = Guard.Positive(density, density.InSi(), nameof(density));
-        if (Exponent is not null)
-        {
-            return Traced
-                .Step(
-                    TracedMassFlow(differentialPressure, density)
-                        / ReaderUnits.Input(Symbols.Density, density, kilograms),
-                    Symbols.VolumeFlow,
-                    ByDefinition
-                )
-                .ToWorking();
-        }
-
-        Traced rated = IsByVolume
-            ? GivenFlow(Symbols.ReferenceVolumeFlow, volumeFlow)
-            : Traced.Step(
-                GivenFlow(Symbols.ReferenceMassFlow, massFlow) / GivenDensity,
-                Symbols.ReferenceVolumeFlow,
-                ByDefinition
-            );
-        return Orifice
-            .CarriedVolumeFlow(
-                rated,
-                GivenPressure,
-                GivenDensity,
-                ReaderUnits.Input(Symbols.DifferentialPressure, differentialPressure, pascals),
-                ReaderUnits.Input(Symbols.Density, density, kilograms)
-            )
-            .ToWorking();
-    }
-
     /// <summary>The same rating with a measured power of pressure in place of the square root.</summary>
     /// <param name="exponent">The power, and between which pressures it was measured.</param>
     /// <returns>The rating.</returns>
@@ -269,26 +222,6 @@ public sealed class FlowRating
         where T : struct, IScalar<T> =>
         MassFlow(T.Of(massFlow), T.Of(reference), T.Of(referenceDensity), differentialPressure, density);
 
-    /// <summary>The static mass flow with its formula, for workings; refused where <see cref="MassFlowAt"/> refuses.</summary>
-    internal Traced TracedMassFlow(Pressure differentialPressure, Density density)
-    {
-        _ = MassFlowSiAt(differentialPressure, density);
-        Traced rated = IsByVolume
-            ? Traced.Step(
-                GivenFlow(Symbols.ReferenceVolumeFlow, volumeFlow) * GivenDensity,
-                Symbols.ReferenceMassFlow,
-                ByDefinition
-            )
-            : GivenFlow(Symbols.ReferenceMassFlow, massFlow);
-        Traced pressure = ReaderUnits.Input(
-            Symbols.DifferentialPressure,
-            differentialPressure,
-            differentialPressure.InSi()
-        );
-        Traced kilograms = ReaderUnits.Input(Symbols.Density, density, density.InSi());
-        return MassFlow(rated, GivenPressure, GivenDensity, pressure, kilograms);
-    }
-
     private T MassFlow<T>(T rated, T ratedAt, T ratedDensity, T differentialPressure, T density)
         where T : struct, IScalar<T> =>
         Exponent is null
@@ -301,16 +234,6 @@ public sealed class FlowRating
                 density,
                 Exponent.ExponentSi
             );
-
-    private static DataSource ByDefinition { get; } = new("Definition", "density: mass over volume");
-
-    private Traced GivenPressure =>
-        ReaderUnits.Input(Symbols.ReferenceDifferentialPressure, DifferentialPressure, reference);
-
-    private Traced GivenDensity => Traced.Input(Symbols.ReferenceDensity, referenceDensity);
-
-    private Traced GivenFlow(Symbol symbol, double si) =>
-        given is null ? Traced.Input(symbol, si) : ReaderUnits.Input(symbol, given, si);
 
     private FlowRating With(double factor, MeasuredExponent? exponent, DataSource source) =>
         new(

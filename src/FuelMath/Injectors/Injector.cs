@@ -23,7 +23,7 @@ namespace FuelMath.Injectors;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/InjectorExamples.cs" region="Injector" />
 /// </example>
-public sealed class Injector
+public sealed partial class Injector
 {
     private readonly double smallest;
     private readonly double closing;
@@ -121,45 +121,6 @@ public sealed class Injector
             Rating.MassFlowSiAt(differentialPressure, density),
             DeadTime.SiAt(atInjector, differentialPressure)
         );
-
-    /// <summary>How the mass of one pulse was made: formula, numbers put in, result, source.</summary>
-    /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
-    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
-    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
-    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
-    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
-    /// <returns>
-    /// The working of <see cref="InjectorPulse.Mass"/>; dead time and short-pulse correction are read from their tables. What
-    /// was given in a usual unit is shown in it, and <see cref="WorkingUnits.In"/> chooses that of the result.
-    /// </returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public Working DeliverWorking(
-        Duration pulseWidth,
-        Duration period,
-        Pressure differentialPressure,
-        Density density,
-        ElectricPotential atInjector
-    )
-    {
-        InjectorPulse pulse = Deliver(pulseWidth, period, differentialPressure, density, atInjector);
-        Traced flow = Rating.TracedMassFlow(differentialPressure, density);
-        if (pulse.IsHeldOpen)
-        {
-            Traced whole = ReaderUnits.Input(Symbols.Period, period, period.InSi());
-            return Traced.Step(flow * whole, Symbols.PulseMass, HeldOpen).ToWorking();
-        }
-
-        Traced effective = Pulse.EffectiveWidth(
-            ReaderUnits.Input(Symbols.Width, pulseWidth, pulseWidth.InSi()),
-            Traced.Input(Symbols.DeadTime, pulse.DeadTime.InSi())
-        );
-        return Pulse.Mass(flow, effective, Traced.Input(CorrectionInput, Correction.SiAt(effective.Value))).ToWorking();
-    }
-
-    private static DataSource HeldOpen { get; } = new("Definition", "static flow for the whole period");
-
-    private static Symbol CorrectionInput { get; } = new("c", "s", "short-pulse correction");
 
     /// <summary>The pulse that delivers a mass: on the rising branch above the last bump.</summary>
     /// <param name="wanted">

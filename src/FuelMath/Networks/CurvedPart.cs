@@ -16,6 +16,9 @@ internal sealed class CurvedPart(
     /// <summary>Bore over the diameter of the curve of the center line.</summary>
     internal readonly double Curvature = bore / coilDiameter;
 
+    /// <inheritdoc />
+    internal override Traced? LossWorking(in LossInputs at) => LossWorking(at, Bore / Curvature);
+
     /// <summary>The greatest Reynolds number of the law.</summary>
     internal double GreatestReynolds => CurvedFriction.GreatestReynoldsTimesSquare / (Curvature * Curvature);
 

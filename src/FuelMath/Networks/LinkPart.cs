@@ -82,6 +82,9 @@ internal abstract class LinkPart
     /// <summary>What flows that it does not let through, m3/s; not positive where it lets everything through.</summary>
     internal virtual double ExcessIn(NetworkWork<Real> work, int link) => IsOneWay ? -work.Flow[link].Value : 0;
 
+    /// <summary>The pressure that it takes from what flows in it, step by step; null where its law has no steps to show.</summary>
+    internal virtual Traced? LossWorking(in LossInputs at) => null;
+
     /// <summary>Refuses a flow for which its law was never measured; asked where it said that a flow trespasses.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>

@@ -20,6 +20,19 @@ internal static class PieceTable
             (settings[i + 3], settings[i + 4]) = (p.C2, p.C3);
         }
     }
+
+    /// <summary>The pieces that were written.</summary>
+    internal static Piece[] Read(ReadOnlySpan<double> settings)
+    {
+        var pieces = new Piece[settings.Length / NumbersOfAPiece];
+        for (int i = 0; i < pieces.Length; i++)
+        {
+            ReadOnlySpan<double> p = settings.Slice(i * NumbersOfAPiece, NumbersOfAPiece);
+            pieces[i] = new(p[0], p[1], p[2], p[3], p[4]);
+        }
+
+        return pieces;
+    }
 }
 
 /// <summary>Cubic pieces over flow, read in any scalar; beyond the ends it goes on straight.</summary>

@@ -17,6 +17,10 @@ internal sealed class PipePart(
 
     internal override bool IsOneWay => OneWay;
 
+    /// <inheritdoc />
+    internal override Traced? LossWorking(in LossInputs at) =>
+        Friction == FrictionLaw.ColebrookStraightPassage ? LossWorking(at, null) : null;
+
     internal override Type Law =>
         (Friction, OneWay) switch
         {

@@ -19,6 +19,11 @@ internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : 
     internal override bool HasHump { get; } =
         pieces.Skip(2).Zip(pieces.Skip(1), (next, last) => next.C0 >= last.C0).Contains(true);
 
+    /// <summary>It gives the rise of its curve.</summary>
+    /// <inheritdoc />
+    internal override Traced? LossWorking(in LossInputs at) =>
+        -PumpTableWorking.Rise(at.Settings.Length == 0 ? Pieces : PieceTable.Read(at.Settings), at.Flow);
+
     internal override void Write(Span<double> settings) => PieceTable.Write(Pieces, settings);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>

@@ -1,4 +1,6 @@
+using FuelMath.Formulas;
 using FuelMath.Scalars;
+using FuelMath.Sources;
 
 namespace FuelMath.Networks;
 
@@ -33,6 +35,40 @@ internal sealed class SquarePart : LinkPart
     internal bool IntoSpace { get; init; }
 
     internal override bool IsOneWay => OneWay;
+
+    /// <summary>Where its loss is given for any fluid.</summary>
+    /// <inheritdoc />
+    internal override Traced? LossWorking(in LossInputs at)
+    {
+        if (Linear != 0 || Square != 0 || IntoSpace || (LinearPerViscosity == 0 && SquarePerDensity == 0))
+        {
+            return null;
+        }
+
+        Traced loss =
+            LinearPerViscosity == 0
+                ? Traced.Step(
+                    Traced.Input(PerDensity, SquarePerDensity) * at.Density * at.Flow * Traced.Abs(at.Flow),
+                    Symbols.PressureLoss,
+                    Squared
+                )
+                : PorousMedium.PressureLoss(
+                    Traced.Input(PerViscosity, LinearPerViscosity),
+                    Traced.Input(PerDensity, SquarePerDensity),
+                    at.Viscosity,
+                    at.Density,
+                    at.Flow
+                );
+        return Opening == 0 ? loss : loss + ReaderUnits.Input(OpensAt, Opening, "bar");
+    }
+
+    private static DataSource Squared { get; } = new("White-2003", "section 6.9 (minor losses)");
+
+    private static Symbol PerViscosity { get; } = new("a", "1/m3", "loss over viscosity and flow");
+
+    private static Symbol PerDensity { get; } = new("b", "1/m4", "loss over density and the square of flow");
+
+    private static Symbol OpensAt { get; } = new("dpo", "Pa", "pressure at which it opens");
 
     internal override bool NeedsSpace => IntoSpace;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Formulas;
 using FuelMath.Internal;
+using FuelMath.Networks;
 using FuelMath.Scalars;
 using FuelMath.Sources;
 using FuelMath.Tables;
@@ -161,8 +162,8 @@ public sealed class PumpCurve
     public Working RiseWorkingAt(VolumeFlow flow)
     {
         _ = RiseAt(flow);
-        return PumpCurveWorking
-            .Rise(RiseOverFlow, ReaderUnits.Input(Symbols.VolumeFlow, flow, flow.InSi()))
+        return PumpTableWorking
+            .Rise(RiseOverFlow.Pieces, ReaderUnits.Input(Symbols.VolumeFlow, flow, flow.InSi()))
             .ToWorking();
     }
 
@@ -177,7 +178,7 @@ public sealed class PumpCurve
         double rise = Rise(pressureRise);
         return PumpCurveWorking
             .Efficiency(
-                ReaderUnits.Input(PumpCurveWorking.PressureRise, pressureRise, rise),
+                ReaderUnits.Input(PumpTableWorking.PressureRise, pressureRise, rise),
                 Flow(rise),
                 ReaderUnits.Input(PumpCurveWorking.Volts, Voltage, voltage),
                 CurrentOverRise.At(rise)

@@ -83,9 +83,10 @@ internal sealed class TracedNode
 
     internal static TracedNode Sum(string sign, TracedNode a, TracedNode b, double value)
     {
-        // What adds nothing is not shown; zeros of two signs stay, so that the bits are those of the sum.
+        // What adds nothing is not shown, nor a sign after a sign; zeros of two signs stay, so that the bits are those of the sum.
         return b.IsZero && Same(a.Value, value) ? a
             : a.IsZero && sign == "+" && Same(b.Value, value) ? b
+            : sign == "-" && b.Kind == TracedKind.Negative ? Sum("+", a, b.A!, value)
             : new(TracedKind.Sum, value, a, b, null, sign);
     }
 
@@ -103,7 +104,8 @@ internal sealed class TracedNode
     internal static TracedNode Quotient(TracedNode a, TracedNode b, double value) =>
         b.IsOne ? a : new(TracedKind.Product, value, a, b, null, "/");
 
-    internal static TracedNode Negative(TracedNode a) => new(TracedKind.Negative, -a.Value, a, null, null, "-");
+    internal static TracedNode Negative(TracedNode a) =>
+        a.Kind == TracedKind.Negative ? a.A! : new(TracedKind.Negative, -a.Value, a, null, null, "-");
 
     internal static TracedNode Power(TracedNode a, double exponent, double value) =>
         new(TracedKind.Power, value, a, Constant(exponent), null, "^");

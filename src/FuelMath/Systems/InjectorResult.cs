@@ -1,4 +1,8 @@
+using FuelMath.Formulas;
 using FuelMath.Injectors;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Systems;
@@ -49,4 +53,39 @@ public sealed class InjectorResult
 
     /// <summary>Whether it is told to stay shut.</summary>
     public bool IsShut { get; }
+
+    /// <summary>What a pulse delivers, from a pressure that was worked out.</summary>
+    /// <param name="rail">Gauge pressure at its node, Pa.</param>
+    /// <param name="density">kg/m3.</param>
+    /// <param name="railInState">The same pressure as the solved state has it, Pa.</param>
+    /// <exception cref="InvalidOperationException">No fuel can pass it.</exception>
+    internal Working DeliveryWorking(Traced rail, Traced density, double railInState)
+    {
+        double across = DifferentialPressure.InSi();
+        if (!(across > 0))
+        {
+            throw new InvalidOperationException(
+                $"The pressure at '{Seat.Node}' is not above the pressure that its injector sprays against: no fuel can pass."
+            );
+        }
+
+        Traced difference = Traced.Step(
+            rail - ReaderUnits.Input(SpraysAgainst, railInState - across, "bar"),
+            Symbols.DifferentialPressure,
+            Tip
+        );
+        return Seat
+            .Injector.TracedMass(
+                Pulse,
+                Seat.Injector.Rating.TracedMassFlow(difference, density),
+                ReaderUnits.Input(Symbols.Width, Pulse.PulseWidth.InSi(), "ms"),
+                ReaderUnits.Input(Symbols.Period, Pulse.Period.InSi(), "ms")
+            )
+            .ToWorking();
+    }
+
+    private static Symbol SpraysAgainst { get; } =
+        new("pd", "Pa", "pressure that the injector sprays against, over ambient");
+
+    private static DataSource Tip { get; } = new("Definition", "pressure ahead of the tip less pressure behind it");
 }

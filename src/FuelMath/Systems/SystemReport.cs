@@ -54,6 +54,7 @@ internal static class SystemReport
             system.Plan,
             state.Point,
             solution,
+            new StateInputs(state),
             parts,
             evidence,
             SystemFindings.Of(system, state.Point, parts, solution, state)

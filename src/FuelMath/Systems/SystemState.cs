@@ -4,6 +4,7 @@ using FuelMath.Findings;
 using FuelMath.Internal;
 using FuelMath.Networks;
 using FuelMath.Quantities;
+using FuelMath.Scalars;
 using FuelMath.Wiring;
 using UnitsNet;
 
@@ -19,17 +20,19 @@ public sealed class SystemState
     private readonly FuelPlan plan;
     private readonly double[] pressures;
     private readonly double[] flows;
+    private readonly StateInputs inputs;
 
     internal SystemState(
         FuelPlan plan,
         OperatingPoint point,
         FuelPathSolution path,
+        StateInputs inputs,
         SystemParts parts,
         SolutionEvidence evidence,
         ImmutableArray<Finding> findings
     )
     {
-        this.plan = plan;
+        (this.plan, this.inputs) = (plan, inputs);
         (pressures, flows, Network) = (path.NodePressures, path.LineFlows, path.State);
         SurgeTanks = parts.SurgeTanks;
         Point = point;
@@ -116,11 +119,73 @@ public sealed class SystemState
     /// <exception cref="InvalidOperationException">Every way to the node is shut, so that its pressure is not determined.</exception>
     public GaugePressure PressureAt(string node)
     {
+        int at = PlaceOf(node);
+        return double.IsNaN(pressures[at]) ? throw NetworkState.CutOff(node) : new GaugePressure(pressures[at]);
+    }
+
+    /// <summary>
+    /// How the pressure at a node follows from that of a tank, line by line at the flows of this state: each part's law with
+    /// its numbers, and the weight of the fuel.
+    /// </summary>
+    /// <param name="node">A node of the plan.</param>
+    /// <returns>
+    /// The working, which ends in the gauge pressure. A regulator and a part whose law has no steps stand in it with what they
+    /// take.
+    /// </returns>
+    /// <exception cref="ArgumentException">There is no such node.</exception>
+    /// <exception cref="InvalidOperationException">No open way leads from a tank to the node.</exception>
+    public Working PressureWorkingAt(string node) => Steps.PressureAt(PlaceOf(node)).ToWorking();
+
+    /// <summary>The same working, which goes on to the residual: by how much the steps miss the pressure of this state.</summary>
+    /// <param name="node">A node of the plan.</param>
+    /// <returns>The working, which ends in the residual, in Pa.</returns>
+    /// <exception cref="ArgumentException">There is no such node.</exception>
+    /// <exception cref="InvalidOperationException">No open way leads from a tank to the node.</exception>
+    public Working ResidualWorkingAt(string node) => Steps.ResidualAt(PlaceOf(node)).ToWorking();
+
+    /// <summary>From a tank to the tip: the pressure across an injector, its static flow, and what a pulse of it delivers.</summary>
+    /// <param name="injector">Which of <see cref="Injectors"/>, from 0.</param>
+    /// <returns>
+    /// The working, which ends in the mass of a pulse, in kg. Dead time and short-pulse correction are read from their tables.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such injector.</exception>
+    /// <exception cref="InvalidOperationException">No open way leads from a tank to it, or no fuel can pass it.</exception>
+    public Working DeliveryWorkingOf(int injector)
+    {
+        InjectorResult result = Injectors[Guard.InRange(injector, 0, Injectors.Length - 1, nameof(injector))];
+        PathWorking steps = Steps;
+        int node = PlaceOf(result.Seat.Node);
+        return result.DeliveryWorking(steps.PressureAt(node), steps.Density, pressures[node]);
+    }
+
+    /// <summary>
+    /// Where a pump meets the system: what its curve gives at its flow and voltage, less what the system asks of it there. The
+    /// two cross where nothing is left.
+    /// </summary>
+    /// <param name="pump">Which of <see cref="Pumps"/>, from 0.</param>
+    /// <returns>The working, which ends in the residual, in Pa.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such pump.</exception>
+    /// <exception cref="InvalidOperationException">It is stalled, so that it meets nothing, or an end is cut off.</exception>
+    public Working PumpWorkingOf(int pump)
+    {
+        PumpMatch match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1, nameof(pump))];
+        int line = plan.Lines.IndexOf(plan.Lines.First(l => l.Name == match.Line));
+        return match.IsStalled
+            ? throw new InvalidOperationException(
+                $"Pump '{match.Line}' is stalled: it delivers nothing, and meets nothing."
+            )
+            : Steps.MissOf(line).ToWorking();
+    }
+
+    private PathWorking Steps => new(plan, inputs, pressures, flows);
+
+    private int PlaceOf(string node)
+    {
         for (int i = 0; i < plan.Nodes.Length; i++)
         {
             if (plan.Nodes[i].Name == node)
             {
-                return double.IsNaN(pressures[i]) ? throw NetworkState.CutOff(node) : new GaugePressure(pressures[i]);
+                return i;
             }
         }
 

@@ -39,7 +39,7 @@ public sealed class TracedTests
             // Signs.
             { "negative", "-a * c", "-2 m * (-3)" },
             { "negative of a sum", "-(a + c)", "-(2 m + (-3))" },
-            { "negative on the right", "a - (-c)", "2 m - (-(-3))" },
+            { "negative on the right", "a + c", "2 m + (-3)" },
             { "constants", "64 / a + (-0.5 * c)", "64 / 2 m + (-0.5 * (-3))" },
             // Functions.
             { "functions", "sqrt(a) * exp(-b) + ln(a)", "sqrt(2 m) * exp(-0.5 Pa s) + ln(2 m)" },

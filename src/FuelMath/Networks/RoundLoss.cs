@@ -2,16 +2,16 @@ using FuelMath.Formulas;
 using FuelMath.Scalars;
 using FuelMath.Sources;
 
-namespace FuelMath.Hoses;
+namespace FuelMath.Networks;
 
-/// <summary>What a hose loses to friction and to its loss coefficients, in any reading.</summary>
-internal static class HoseLoss
+/// <summary>What a round passage loses to friction and to its loss coefficients, in any reading.</summary>
+internal static class RoundLoss
 {
     private static readonly DataSource Sum = new("White-2003", "section 6.9 (friction and minor losses in series)");
 
     internal static Symbol CoilDiameter { get; } = new("Dc", "m", "diameter of the curve of the center line");
 
-    private static Symbol Whole { get; } = new("dph", "Pa", "pressure lost in the hose");
+    private static Symbol Whole { get; } = new("dpl", "Pa", "pressure lost in the passage");
 
     internal static T Of<T>(T flow, T bore, T length, T roughness, T coefficient, T? coil, T density, T viscosity)
         where T : struct, IScalar<T>

@@ -1,0 +1,62 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+using FuelMath.Tables;
+using UnitsNet;
+
+namespace FuelMath.Injectors;
+
+/// <content>How its answers are made, step by step.</content>
+public sealed partial class Injector
+{
+    /// <summary>How the mass of one pulse was made: formula, numbers put in, result, source.</summary>
+    /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
+    /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
+    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
+    /// <returns>
+    /// The working of <see cref="InjectorPulse.Mass"/>; dead time and short-pulse correction are read from their tables. What
+    /// was given in a usual unit is shown in it, and <see cref="WorkingUnits.In"/> chooses that of the result.
+    /// </returns>
+    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Working DeliverWorking(
+        Duration pulseWidth,
+        Duration period,
+        Pressure differentialPressure,
+        Density density,
+        ElectricPotential atInjector
+    )
+    {
+        InjectorPulse pulse = Deliver(pulseWidth, period, differentialPressure, density, atInjector);
+        return TracedMass(
+                pulse,
+                Rating.TracedMassFlow(differentialPressure, density),
+                ReaderUnits.Input(Symbols.Width, pulseWidth, pulseWidth.InSi()),
+                ReaderUnits.Input(Symbols.Period, period, period.InSi())
+            )
+            .ToWorking();
+    }
+
+    /// <summary>The mass of a pulse from a static flow that was worked out, kg.</summary>
+    internal Traced TracedMass(in InjectorPulse pulse, Traced flow, Traced width, Traced period)
+    {
+        if (pulse.IsHeldOpen)
+        {
+            return Traced.Step(flow * period, Symbols.PulseMass, HeldOpen);
+        }
+
+        Traced effective = Pulse.EffectiveWidth(
+            width,
+            ReaderUnits.Input(Symbols.DeadTime, pulse.DeadTime.InSi(), "ms")
+        );
+        double correction = Correction.SiAt(effective.Value);
+        return Pulse.Mass(flow, effective, ReaderUnits.Input(CorrectionInput, correction, "ms"));
+    }
+
+    private static DataSource HeldOpen { get; } = new("Definition", "static flow for the whole period");
+
+    private static Symbol CorrectionInput { get; } = new("c", "s", "short-pulse correction");
+}

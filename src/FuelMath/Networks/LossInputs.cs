@@ -1,0 +1,19 @@
+using FuelMath.Scalars;
+
+namespace FuelMath.Networks;
+
+/// <summary>What a working of a part's loss starts from.</summary>
+internal readonly struct LossInputs
+{
+    /// <summary>Volume flow, m3/s.</summary>
+    internal required Traced Flow { get; init; }
+
+    /// <summary>Density, kg/m3.</summary>
+    internal required Traced Density { get; init; }
+
+    /// <summary>Dynamic viscosity, Pa s.</summary>
+    internal required Traced Viscosity { get; init; }
+
+    /// <summary>The settings of the law where they differ from the description; empty where they don't.</summary>
+    internal required double[] Settings { get; init; }
+}

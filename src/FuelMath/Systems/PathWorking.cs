@@ -1,0 +1,206 @@
+using FuelMath.Formulas;
+using FuelMath.Internal;
+using FuelMath.Networks;
+using FuelMath.Scalars;
+using FuelMath.Sources;
+
+namespace FuelMath.Systems;
+
+/// <summary>How the pressure at a node follows from that of a tank, line by line, at the flows of a solved state.</summary>
+internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pressures, double[] flows)
+{
+    private static readonly DataSource AlongALine = new(
+        "Definition",
+        "pressure along a line: what its part takes or gives, and the weight of the fuel"
+    );
+    private static readonly DataSource ByTheLaw = new("Definition", "difference of two pressures");
+
+    /// <summary>The fuel, alike in all steps.</summary>
+    internal Traced Density { get; } = Traced.Input(Symbols.Density, inputs.Density);
+
+    private Traced Viscosity { get; } = ReaderUnits.Input(Symbols.DynamicViscosity, inputs.Viscosity, "mPa s");
+
+    /// <summary>Gauge pressure at a node, Pa.</summary>
+    /// <exception cref="InvalidOperationException">No open way leads from a tank to it.</exception>
+    internal Traced PressureAt(int node)
+    {
+        PathStep[] way =
+            Way(node)
+            ?? throw new InvalidOperationException(
+                $"No open way leads from a tank to '{plan.Nodes[node].Name}', so that its pressure does not follow from one."
+            );
+        int at = way.Length == 0 ? node : way[0].Start;
+        Traced pressure = ReaderUnits.Input(
+            new Symbol("p", "Pa", $"pressure in '{plan.Nodes[at].Name}' over ambient"),
+            pressures[at],
+            "bar"
+        );
+        foreach (PathStep step in way)
+        {
+            pressure = After(step, pressure);
+        }
+
+        return pressure;
+    }
+
+    /// <summary>By how much the steps miss what the state says of a node, Pa.</summary>
+    internal Traced ResidualAt(int node) =>
+        Traced.Step(PressureAt(node) - InState(node), new Symbol("r", "Pa", "residual"), ByTheLaw);
+
+    /// <summary>By how much a line's part gives more than the pressures at its ends ask, Pa.</summary>
+    /// <exception cref="InvalidOperationException">An end is cut off.</exception>
+    internal Traced MissOf(int line)
+    {
+        int from = SeatMap.NodeIndex(plan, plan.Lines[line].From);
+        int to = SeatMap.NodeIndex(plan, plan.Lines[line].To);
+        Traced asked = InState(to) - InState(from);
+        double height = plan.Nodes[to].Elevation.InSi() - plan.Nodes[from].Elevation.InSi();
+        if (height != 0)
+        {
+            asked += Column(height, $"height of '{plan.Nodes[to].Name}' over '{plan.Nodes[from].Name}'");
+        }
+
+        Traced rise = Traced.Step(asked, new Symbol("dps", "Pa", "pressure rise that the system asks"), AlongALine);
+        return Traced.Step(-LossOf(line) - rise, new Symbol("r", "Pa", "residual"), ByTheLaw);
+    }
+
+    private Traced InState(int node) =>
+        double.IsNaN(pressures[node])
+            ? throw NetworkState.CutOff(plan.Nodes[node].Name)
+            : ReaderUnits.Input(
+                new Symbol("ps", "Pa", $"pressure at '{plan.Nodes[node].Name}' in the solved state"),
+                pressures[node],
+                "bar"
+            );
+
+    private Traced Column(double height, string meaning) =>
+        Hydrostatics.ColumnPressure(
+            Density,
+            Hydrostatics.StandardGravity,
+            Traced.Input(new Symbol("h", "m", meaning), height)
+        );
+
+    private Traced After(PathStep step, Traced pressure)
+    {
+        (Line line, int far) = (plan.Lines[step.Line], step.End);
+        Traced taken = LossOf(step.Line);
+        double height = plan.Nodes[step.Start].Elevation.InSi() - plan.Nodes[far].Elevation.InSi();
+        if (height != 0)
+        {
+            pressure += Column(height, $"height lost along '{line.Name}'");
+        }
+
+        return Traced.Step(
+            step.IsForward ? pressure - taken : pressure + taken,
+            new Symbol("p", "Pa", $"pressure at '{plan.Nodes[far].Name}', past '{line.Name}'"),
+            AlongALine
+        );
+    }
+
+    /// <summary>What a line's part takes between its first and its second node, weight aside.</summary>
+    private Traced LossOf(int index)
+    {
+        Line line = plan.Lines[index];
+        double[] settings = inputs.SettingsOf(index);
+        LossInputs at = new()
+        {
+            Flow = ReaderUnits.Input(new Symbol("Q", "m3/s", $"volume flow in '{line.Name}'"), flows[index], "L/h"),
+            Density = Density,
+            Viscosity = Viscosity,
+            Settings = settings,
+        };
+        return line.Part.Law.LossWorking(at)
+            ?? ReaderUnits.Input(
+                new Symbol("dp", "Pa", $"pressure that '{line.Name}' takes, by its law"),
+                LossByLaw(line, settings, flows[index]),
+                "bar"
+            );
+    }
+
+    /// <summary>What the law of a part without steps of its own says, between the pressures of the state.</summary>
+    private double LossByLaw(Line line, double[] settings, double flow)
+    {
+        int from = SeatMap.NodeIndex(plan, line.From);
+        int to = SeatMap.NodeIndex(plan, line.To);
+        NetworkNode[] ends =
+        [
+            NetworkNode.FixedPressure("from", default, plan.Nodes[from].Elevation),
+            NetworkNode.FixedPressure("to", default, plan.Nodes[to].Elevation),
+        ];
+        var alone = new NetworkPlan(
+            inputs.Density,
+            inputs.Viscosity,
+            ends,
+            [new NetworkLink(line.Name, "from", "to", line.Part)]
+        );
+        using NetworkWork<Real> work = alone.Rent<Real>();
+        if (settings.Length > 0)
+        {
+            work.Set(0, settings);
+        }
+
+        work.SetPressure(0, new Real(pressures[from]));
+        work.SetPressure(1, new Real(pressures[to]));
+        (double up, double down) = (work.Pressure[0].Value, work.Pressure[1].Value);
+        Balance<Real> law = work.BalanceAt(0, new Real(flow), work.Pressure[0], work.Pressure[1]);
+        double loss = law.Loss.Number.Value;
+
+        // The side that the law is asked about is the one that it feels.
+        return law.Down.Value > 0
+            ? up - (((law.Up.Value * up) - loss) / law.Down.Value)
+            : ((loss + (law.Down.Value * down)) / law.Up.Value) - down;
+    }
+
+    /// <summary>The lines from a tank to a node: along the flow if there is such a way, else against it.</summary>
+    private PathStep[]? Way(int node) => Way(node, along: true) ?? Way(node, along: false);
+
+    private PathStep[]? Way(int node, bool along)
+    {
+        var reached = new PathStep?[plan.Nodes.Length];
+        var tanks = Enumerable.Range(0, plan.Nodes.Length).Where(i => plan.Nodes[i].IsTank).ToHashSet();
+        var open = new Queue<int>(tanks);
+        var seen = new HashSet<int>(tanks);
+        while (open.TryDequeue(out int at))
+        {
+            foreach (PathStep step in StepsFrom(at, along).Where(s => seen.Add(s.End)))
+            {
+                reached[step.End] = step;
+                open.Enqueue(step.End);
+            }
+        }
+
+        if (!seen.Contains(node))
+        {
+            return null;
+        }
+
+        var way = new List<PathStep>();
+        for (int at = node; reached[at] is { } step; at = step.Start)
+        {
+            way.Insert(0, step);
+        }
+
+        return [.. way];
+    }
+
+    private IEnumerable<PathStep> StepsFrom(int node, bool along)
+    {
+        for (int i = 0; i < plan.Lines.Length; i++)
+        {
+            int from = SeatMap.NodeIndex(plan, plan.Lines[i].From);
+            int to = SeatMap.NodeIndex(plan, plan.Lines[i].To);
+
+            // What shuts passes on a pressure only while fuel flows in it; a passage does so at rest, too.
+            bool rests = flows[i] == 0 && plan.Lines[i].Part is { IsPassage: true, Law.IsOneWay: false };
+            if (node == from && (rests || (along ? flows[i] > 0 : flows[i] < 0)))
+            {
+                yield return new(i, from, to, true);
+            }
+
+            if (node == to && (rests || (along ? flows[i] < 0 : flows[i] > 0)))
+            {
+                yield return new(i, to, from, false);
+            }
+        }
+    }
+}

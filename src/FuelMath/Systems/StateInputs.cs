@@ -1,0 +1,42 @@
+using FuelMath.Networks;
+
+namespace FuelMath.Systems;
+
+/// <summary>What the parts of a solved state were told: kept so that the state can show how it was made. Immutable.</summary>
+internal sealed class StateInputs(SolverState state)
+{
+    private readonly SeatMap map = state.Map;
+    private readonly double manifold = state.ManifoldGauge;
+    private readonly double pumpVolts = state.PumpVolts;
+    private readonly double pumpFlow = state.Shifts?.PumpFlow ?? 1;
+    private readonly double held = state.Shifts?.SetPoint ?? 0;
+
+    /// <summary>kg/m3.</summary>
+    internal double Density { get; } = state.Density;
+
+    /// <summary>Pa s.</summary>
+    internal double Viscosity { get; } = state.Viscosity;
+
+    /// <summary>The settings of a line's law at this point; empty where it has none.</summary>
+    internal double[] SettingsOf(int line)
+    {
+        FlowPart part = map.Parts[line];
+        if (part.Reading() is not { } reading)
+        {
+            return [];
+        }
+
+        PointInputs told = new()
+        {
+            Manifold = manifold,
+            Tank = map.Tanks[line],
+            PumpVolts = pumpVolts,
+            PumpFlowScale = pumpFlow,
+            HeldShift = held,
+        };
+        reading.Set(told);
+        double[] settings = new double[part.Law.SettingCount];
+        reading.Write(told, settings);
+        return settings;
+    }
+}
