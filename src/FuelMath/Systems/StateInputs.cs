@@ -6,10 +6,7 @@ namespace FuelMath.Systems;
 internal sealed class StateInputs(SolverState state)
 {
     private readonly SeatMap map = state.Map;
-    private readonly double manifold = state.ManifoldGauge;
-    private readonly double pumpVolts = state.PumpVolts;
-    private readonly double pumpFlow = state.Shifts?.PumpFlow ?? 1;
-    private readonly double held = state.Shifts?.SetPoint ?? 0;
+    private readonly PointInputs first = state.InputsOf(0);
 
     /// <summary>kg/m3.</summary>
     internal double Density { get; } = state.Density;
@@ -26,14 +23,7 @@ internal sealed class StateInputs(SolverState state)
             return [];
         }
 
-        PointInputs told = new()
-        {
-            Manifold = manifold,
-            Tank = map.Tanks[line],
-            PumpVolts = pumpVolts,
-            PumpFlowScale = pumpFlow,
-            HeldShift = held,
-        };
+        PointInputs told = first with { Tank = map.Tanks[line] };
         reading.Set(told);
         double[] settings = new double[part.Law.SettingCount];
         reading.Write(told, settings);
