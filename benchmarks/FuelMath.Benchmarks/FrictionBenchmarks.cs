@@ -1,7 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using FuelMath.Columns;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Benchmarks;
 

@@ -1,6 +1,3 @@
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Benchmarks;

@@ -1,8 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using FuelMath.Tests.Networks;
 using UnitsNet;
 

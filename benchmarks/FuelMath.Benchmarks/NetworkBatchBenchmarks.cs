@@ -1,6 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using FuelMath.Networks;
-using FuelMath.Quantities;
 using FuelMath.Tests.Networks;
 using UnitsNet;
 

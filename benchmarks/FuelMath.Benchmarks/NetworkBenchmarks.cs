@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using FuelMath.Networks;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using FuelMath.Tests.Networks;
 
 namespace FuelMath.Benchmarks;

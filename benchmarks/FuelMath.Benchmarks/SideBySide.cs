@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using FuelMath.Networks;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using FuelMath.Tests.Networks;
 
 namespace FuelMath.Benchmarks;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using FuelMath.Networks;
 using FuelMath.Tests.Networks;
 
 namespace FuelMath.Benchmarks;

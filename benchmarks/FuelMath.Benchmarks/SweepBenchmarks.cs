@@ -1,7 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using FuelMath.Documents;
-using FuelMath.Quantities;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Benchmarks;

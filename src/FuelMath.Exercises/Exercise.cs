@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 

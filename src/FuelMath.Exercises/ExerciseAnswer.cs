@@ -1,7 +1,5 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Text;
 
 namespace FuelMath.Exercises;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Text;
 
 namespace FuelMath.Exercises;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Exercises;
 

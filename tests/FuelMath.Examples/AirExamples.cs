@@ -1,5 +1,3 @@
-using FuelMath.Air;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,7 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Findings;
-using FuelMath.Quantities;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Examples;

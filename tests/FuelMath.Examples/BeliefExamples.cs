@@ -1,10 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;

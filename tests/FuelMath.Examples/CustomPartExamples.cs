@@ -1,8 +1,4 @@
-using FuelMath.Fittings;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
+using FuelMath.Formulas;
 using UnitsNet;
 
 namespace FuelMath.Examples;

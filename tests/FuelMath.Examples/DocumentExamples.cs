@@ -1,11 +1,5 @@
 using System.Collections.Immutable;
 using FuelMath.Bench;
-using FuelMath.Documents;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Systems;
-using FuelMath.Text;
 using UnitsNet;
 
 namespace FuelMath.Examples;

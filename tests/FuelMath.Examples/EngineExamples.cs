@@ -1,8 +1,3 @@
-using FuelMath.Engines;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;

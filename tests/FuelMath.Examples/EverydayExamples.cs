@@ -1,14 +1,5 @@
-using FuelMath.Beliefs;
 using FuelMath.Bench;
-using FuelMath.Fittings;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Tightness;
-using FuelMath.Wiring;
+using FuelMath.ShopTests;
 using UnitsNet;
 
 namespace FuelMath.Examples;

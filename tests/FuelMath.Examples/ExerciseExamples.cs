@@ -1,8 +1,5 @@
 using FuelMath.Exercises;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Text;
 
 namespace FuelMath.Examples;
 

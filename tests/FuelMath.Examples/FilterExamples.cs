@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Filters;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Fittings;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,8 +1,4 @@
-using FuelMath.Columns;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Text;
 
 namespace FuelMath.Examples;
 
@@ -88,7 +84,7 @@ public sealed class FormulaExamples
     private readonly struct HoseVolume : IFormula
     {
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.Area(T.Of(0.008)) * a[0];
+            where T : struct, IScalar<T> => WireResistance.Area(T.Of(0.008)) * a[0];
     }
     #endregion
 }

@@ -1,6 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,9 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,7 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,9 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fittings;
-using FuelMath.Fuels;
-using FuelMath.Lines;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

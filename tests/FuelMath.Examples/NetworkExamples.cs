@@ -1,9 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;
@@ -29,8 +24,8 @@ public sealed class NetworkExamples
                 wasRunning: false
             )
         );
-        FuelMath.Networks.Network Loaded(double kilopascals) =>
-            FuelMath.Networks.Network.FromDynamicViscosity(
+        FuelMath.Network Loaded(double kilopascals) =>
+            FuelMath.Network.FromDynamicViscosity(
                 Density.FromKilogramsPerCubicMeter(740),
                 DynamicViscosity.FromMillipascalSeconds(0.5),
                 nodes,
@@ -74,7 +69,7 @@ public sealed class NetworkExamples
             [Point(0, 300), Point(100, 500), Point(200, 100)],
             OutsideRange.Refuse
         );
-        var network = FuelMath.Networks.Network.FromDynamicViscosity(
+        var network = FuelMath.Network.FromDynamicViscosity(
             Density.FromKilogramsPerCubicMeter(740),
             DynamicViscosity.FromMillipascalSeconds(0.5),
             [
@@ -115,7 +110,7 @@ public sealed class NetworkExamples
     public void Loop()
     {
         #region Loop
-        var network = FuelMath.Networks.Network.FromDynamicViscosity(
+        var network = FuelMath.Network.FromDynamicViscosity(
             Density.FromKilogramsPerCubicMeter(740),
             DynamicViscosity.FromMillipascalSeconds(0.4),
             [
@@ -182,7 +177,7 @@ public sealed class NetworkExamples
     public void Network()
     {
         #region Network
-        var network = FuelMath.Networks.Network.FromDynamicViscosity(
+        var network = FuelMath.Network.FromDynamicViscosity(
             Density.FromKilogramsPerCubicMeter(740),
             DynamicViscosity.FromMillipascalSeconds(0.5),
             [

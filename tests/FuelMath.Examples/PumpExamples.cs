@@ -1,7 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

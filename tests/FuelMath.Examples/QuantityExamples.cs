@@ -1,4 +1,3 @@
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,6 +1,3 @@
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Examples;

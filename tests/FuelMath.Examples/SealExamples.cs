@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Seals;
-using FuelMath.Sources;
+using FuelMath.Joints;
 using UnitsNet;
 
 namespace FuelMath.Examples;

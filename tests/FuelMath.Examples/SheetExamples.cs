@@ -1,7 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Quantities;
-using FuelMath.Sheets;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,5 +1,4 @@
 using FuelMath.ShopTests;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Examples;

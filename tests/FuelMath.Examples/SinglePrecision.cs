@@ -1,5 +1,4 @@
-using FuelMath.Scalars;
-using FuelMath.Sources;
+using FuelMath.Formulas;
 
 namespace FuelMath.Examples;
 

@@ -1,22 +1,7 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Filters;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Injectors;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Tables;
-using FuelMath.Uncertainty;
-using FuelMath.Wiring;
+using FuelMath.Statistics;
 using UnitsNet;
-using Conductor = FuelMath.Wiring.Conductor;
+using Conductor = FuelMath.Conductor;
 
 namespace FuelMath.Examples;
 

@@ -1,5 +1,4 @@
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
 namespace FuelMath.Examples;
 

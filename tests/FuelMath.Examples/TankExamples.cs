@@ -1,6 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Tanks;
 using UnitsNet;
 
 namespace FuelMath.Examples;

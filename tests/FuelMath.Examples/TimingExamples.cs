@@ -1,10 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Examples;
@@ -41,7 +34,7 @@ public sealed class TimingExamples
         );
 
     private static Engine Engine() =>
-        FuelMath.Engines.Engine.FourStroke(
+        FuelMath.Engine.FourStroke(
             "two liters",
             4,
             Volume.FromLiters(2),

@@ -1,4 +1,3 @@
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Examples;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 using FuelMath.Workbooks;
 
 namespace FuelMath.Examples;

@@ -1,15 +1,7 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Injectors;
-using FuelMath.Pumps;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
-using FuelMath.Wiring;
 using UnitsNet;
-using Conductor = FuelMath.Wiring.Conductor;
+using Conductor = FuelMath.Conductor;
 
 namespace FuelMath.Examples;
 

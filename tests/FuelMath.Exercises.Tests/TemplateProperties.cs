@@ -1,5 +1,5 @@
 using System.Globalization;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
 namespace FuelMath.Exercises.Tests;
 

@@ -1,8 +1,3 @@
-using FuelMath.Injectors;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;

@@ -1,7 +1,5 @@
 using System.Globalization;
 using FuelMath.Bench;
-using FuelMath.Fuels;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;

@@ -1,7 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Findings;
-using FuelMath.Sheets;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>What fits on a screen: verdicts, dangers and warnings, the numbers to enter; in 60 lines of 100 columns.</summary>

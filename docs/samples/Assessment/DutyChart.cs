@@ -1,4 +1,3 @@
-using FuelMath.Systems;
 using ScottPlot;
 using UnitsNet;
 

@@ -1,5 +1,3 @@
-using FuelMath.Findings;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>What the program answers to a script: 0 holds, 1 act first or do not run, 2 not known or refused.</summary>

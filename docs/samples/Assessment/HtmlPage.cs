@@ -1,8 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Findings;
-using FuelMath.Sheets;
-using FuelMath.Systems;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>Writes one self-contained page: verdict, findings, sheet, points, pictures, appendix, cautions; to read and to print.</summary>

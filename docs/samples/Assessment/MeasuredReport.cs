@@ -1,6 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Systems;
 
 namespace FuelMath.Samples.Assessment;
 

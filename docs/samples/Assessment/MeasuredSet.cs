@@ -1,9 +1,4 @@
-using FuelMath.Assessments;
 using FuelMath.Bench;
-using FuelMath.Injectors;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;

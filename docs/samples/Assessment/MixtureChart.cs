@@ -1,5 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Systems;
 using ScottPlot;
 
 namespace FuelMath.Samples.Assessment;

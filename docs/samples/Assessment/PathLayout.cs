@@ -1,6 +1,3 @@
-using FuelMath.Networks;
-using FuelMath.Systems;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>A node in the picture of a path: its row from the tank, and its place in the row.</summary>

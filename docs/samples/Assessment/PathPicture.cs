@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using FuelMath.Systems;
 
 namespace FuelMath.Samples.Assessment;
 

@@ -1,6 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Systems;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>The pictures of a page, each with its text alternative; none is drawn without data.</summary>

@@ -1,10 +1,6 @@
 using System.Globalization;
 using FuelMath;
-using FuelMath.Assessments;
-using FuelMath.Documents;
 using FuelMath.Samples.Assessment;
-using FuelMath.Sheets;
-using FuelMath.Systems;
 
 // Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder] [--dated 2026-11-20] [--all]
 // Without arguments it assesses the bundled time-trial car. Beside "name.json" it looks for "name-points.json" and

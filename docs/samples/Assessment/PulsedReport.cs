@@ -1,5 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Findings;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;

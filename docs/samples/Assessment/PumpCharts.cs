@@ -1,5 +1,3 @@
-using FuelMath.Pumps;
-using FuelMath.Systems;
 using ScottPlot;
 using UnitsNet;
 

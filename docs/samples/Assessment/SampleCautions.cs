@@ -1,5 +1,3 @@
-using FuelMath.Systems;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>The cautions that every printed assessment and page carries.</summary>

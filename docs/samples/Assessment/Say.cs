@@ -1,6 +1,4 @@
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;

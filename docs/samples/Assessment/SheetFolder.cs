@@ -1,5 +1,3 @@
-using FuelMath.Sheets;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>The sheet as text, and each of its tables as CSV and JSON, so that nobody types it again.</summary>

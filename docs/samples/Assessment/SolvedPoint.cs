@@ -1,5 +1,3 @@
-using FuelMath.Systems;
-
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>An operating point with its state, or with the reason why there is none.</summary>

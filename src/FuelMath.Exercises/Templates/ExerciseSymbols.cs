@@ -1,4 +1,4 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
 namespace FuelMath.Exercises.Templates;
 

@@ -1,8 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Text;
 
 namespace FuelMath.Exercises.Templates;
 

@@ -1,6 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Text;
 
 namespace FuelMath.Exercises.Templates;
 

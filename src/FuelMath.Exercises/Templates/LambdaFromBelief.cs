@@ -1,7 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Text;
 
 namespace FuelMath.Exercises.Templates;
 

@@ -1,7 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Text;
 
 namespace FuelMath.Exercises.Templates;
 
@@ -56,8 +53,15 @@ internal static class WireDrop
         private static T Drop<T>(T current, T length, T area, T celsius)
             where T : struct, IScalar<T>
         {
-            (T resistivity, T coefficient) = (T.Of(Conductor.CopperResistivity), T.Of(Conductor.CopperCoefficient));
-            return T.Step(current * Conductor.Resistance(resistivity, coefficient, length, area, celsius), Lost, Ohm);
+            (T resistivity, T coefficient) = (
+                T.Of(WireResistance.CopperResistivity),
+                T.Of(WireResistance.CopperCoefficient)
+            );
+            return T.Step(
+                current * WireResistance.Resistance(resistivity, coefficient, length, area, celsius),
+                Lost,
+                Ohm
+            );
         }
     }
 }

@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Air;
+namespace FuelMath;
 
 /// <summary>Air at a pressure, a temperature and a humidity.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Air;
+namespace FuelMath;
 
 /// <summary>Symbols of the inputs of air workings.</summary>
 internal static class AirSymbols

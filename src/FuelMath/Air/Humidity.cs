@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Air;
+namespace FuelMath;
 
 /// <summary>The humidity of ambient air, as weather reports give it: relative, with the temperature that it belongs to.</summary>
 /// <remarks>

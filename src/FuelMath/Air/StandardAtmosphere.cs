@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Air;
+namespace FuelMath;
 
 /// <summary>The standard atmosphere up to 11 km: dry air at rest, 15 °C at sea level. Source: [ISO-2533] table 4.</summary>
 /// <remarks>

@@ -1,10 +1,6 @@
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Systems;
 
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>A state of a system at a point, or why there is none, and what it comes to.</summary>
 /// <remarks>A refusal is "not known": nothing holds for want of data. Immutable and safe to share between threads. Equality is by reference.</remarks>

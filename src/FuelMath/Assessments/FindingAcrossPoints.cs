@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Sources;
 
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>One finding of an assessment, once, with every place that it holds for.</summary>
 /// <remarks>

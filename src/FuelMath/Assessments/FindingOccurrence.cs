@@ -1,6 +1,4 @@
-using FuelMath.Findings;
-
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>One place where a finding holds.</summary>
 /// <remarks>Made by a <see cref="SystemAssessment"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>

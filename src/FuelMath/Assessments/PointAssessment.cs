@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Systems;
 
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>What a system comes to at one operating point: as described, and as measured where it was.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

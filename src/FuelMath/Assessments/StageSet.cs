@@ -1,9 +1,6 @@
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>The set of injectors of one stage as the bench found it.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>Which injectors a state was found with, and who corrects.</summary>
 public enum StateBasis

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Sources;
-using FuelMath.Systems;
 
-namespace FuelMath.Assessments;
+namespace FuelMath;
 
 /// <summary>
 /// A fuel system at its operating points, as described and, where its injectors were on a bench, as measured; with one verdict
@@ -109,7 +106,7 @@ public sealed class SystemAssessment
             throw new ArgumentException($"Must name one of: {string.Join(", ", stages)}; it was '{unknown}'.", "sets");
         }
 
-        Internal.Guard.DifferentNames(Sets.Select(s => s.Stage), "sets");
+        Guard.DifferentNames(Sets.Select(s => s.Stage), "sets");
     }
 
     private IEnumerable<Finding> NotMeasured() =>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What one sensor sees behind its chambers, and what the controller makes of it.</summary>
 /// <remarks>

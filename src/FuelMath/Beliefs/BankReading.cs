@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What the controller gave a bank at one point, and what its sensor showed.</summary>
 /// <remarks>

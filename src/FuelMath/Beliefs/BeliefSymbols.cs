@@ -1,11 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Symbols of the inputs of workings, and a static flow that shows how it was carried.</summary>
 internal static class BeliefSymbols

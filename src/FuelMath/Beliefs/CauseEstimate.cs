@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How large an error would be if it were the cause, and how well the observations say so.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// Kernel: fits a cause to logarithms of lambda. The sum of squares may have several valleys (more pressure gives more flow

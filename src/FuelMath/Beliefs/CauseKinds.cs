@@ -1,4 +1,4 @@
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What kind of cause each is.</summary>
 internal static class CauseKinds

@@ -1,10 +1,7 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Tables;
-using FuelMath.Uncertainty;
+using FuelMath.Formulas;
+using FuelMath.Statistics;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The prediction of every reading with one cause in it.</summary>
 /// <remarks>

@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Uncertainty;
+using FuelMath.Formulas;
+using FuelMath.Statistics;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Fits every cause to readings, ranks them, and says which cannot be told apart.</summary>
 internal sealed class CauseRanking

@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Tables;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Causes in words, and their parameters as quantities.</summary>
 internal static class CauseWords

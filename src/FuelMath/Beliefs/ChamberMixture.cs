@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Air and fuel of one cylinder or rotor in one working cycle.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
@@ -62,7 +59,7 @@ public sealed class ChamberMixture
                 .ToWorking();
 
     /// <summary>The mixture of a chamber, counted from 1; masses in kg.</summary>
-    internal static ChamberMixture Of(int chamber, double air, double fuel, Fuels.Fuel burned) =>
+    internal static ChamberMixture Of(int chamber, double air, double fuel, FuelMath.Fuel burned) =>
         new(
             chamber,
             SiUnits.Mass(air),
@@ -85,7 +82,7 @@ public sealed class ChamberMixture
         }
 
         return total > 0 && stoichiometric > 0
-            ? Quantities.Lambda.FromRatio(MixtureError.MeanLambda<Real>(airs, fuels, new Real(stoichiometric)).Value)
+            ? FuelMath.Lambda.FromRatio(MixtureError.MeanLambda<Real>(airs, fuels, new Real(stoichiometric)).Value)
             : null;
     }
 }

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Lambda of a single cylinder or rotor, read in its own exhaust port.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

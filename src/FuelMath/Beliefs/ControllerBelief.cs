@@ -1,10 +1,6 @@
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What the engine controller was told about a stage's injectors, their pressure and the fuel.</summary>
 /// <remarks>

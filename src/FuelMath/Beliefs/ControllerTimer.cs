@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The step in which a controller can set a pulse width, and the error that rounding to it makes.</summary>
 /// <remarks>

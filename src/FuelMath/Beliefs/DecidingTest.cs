@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>A test that tells two causes apart, with what either predicts.</summary>
 /// <remarks>

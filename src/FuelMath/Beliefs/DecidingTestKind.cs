@@ -1,4 +1,4 @@
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Tests that tell causes apart which observations cannot.</summary>
 public enum DecidingTestKind

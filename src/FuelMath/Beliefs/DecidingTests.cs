@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Internal;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What would tell two causes apart: measurements that settle one of them, and changes to which they react differently.</summary>
 internal sealed class DecidingTests

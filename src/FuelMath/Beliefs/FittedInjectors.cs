@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// The injectors that are fitted, stage by stage, under a controller that acts on what it was told: the mixture of every
@@ -213,7 +210,7 @@ public sealed class FittedInjectors
     /// <returns>The working, in the linear range of the injector believed in.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
-    public Scalars.Working WorkingFor(MixturePoint point, int chamber)
+    public Formulas.Working WorkingFor(MixturePoint point, int chamber)
     {
         StageChecks.Point(point, Stages.Length, ChamberCount);
         Guard.InRange(chamber, 1, ChamberCount, nameof(chamber));
@@ -229,7 +226,7 @@ public sealed class FittedInjectors
     /// <param name="fitted">One for each chamber.</param>
     /// <returns>A new set.</returns>
     /// <exception cref="ArgumentException">There is no such stage, or the number differs.</exception>
-    public FittedInjectors WithInjectors(string stage, IEnumerable<Injectors.Injector> fitted)
+    public FittedInjectors WithInjectors(string stage, IEnumerable<Injector> fitted)
     {
         int s = StageChecks.IndexOf(Stages.Select(x => x.Name), stage, nameof(stage));
         return new(Fuel, Stages.SetItem(s, Stages[s].WithInjectors(fitted)), Transitions, Banks, Limits);

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Internal;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The injectors of one stage, one for each chamber, and what the controller was told about them.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

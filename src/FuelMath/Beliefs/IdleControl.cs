@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How well an injector meters a small amount, as at idle.</summary>
 /// <remarks>

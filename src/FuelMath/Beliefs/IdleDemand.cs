@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The idle that injectors have to meter, by the engine's air.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

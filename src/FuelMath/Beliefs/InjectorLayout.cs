@@ -1,8 +1,6 @@
-using FuelMath.Engines;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How injectors are spread over an engine: how many feed a chamber, and how often each opens in a cycle.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

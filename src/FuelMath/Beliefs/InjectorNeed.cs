@@ -1,11 +1,7 @@
-using FuelMath.Engines;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The injectors that a power asks for, from power and consumption alone: nothing of how the engine breathes is needed.</summary>
 /// <remarks>

@@ -1,13 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The injectors that a power asks for, and which of a list carry it and still idle well.</summary>
 /// <remarks>

@@ -1,9 +1,6 @@
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What injectors are fed with: rail pressure, fuel and voltage.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// What happens when injectors that a map was tuned around are exchanged for others, and the correction for the old ones is
@@ -33,7 +33,7 @@ public sealed class InjectorSwap
         }
 
         Points = [.. points.Select(p => SwapPoint.Of(before, after, p))];
-        Internal.Guard.AtLeast(1, Points.Length, "A swap", nameof(points));
+        Guard.AtLeast(1, Points.Length, "A swap", nameof(points));
     }
 
     /// <summary>The set that the map was tuned around.</summary>

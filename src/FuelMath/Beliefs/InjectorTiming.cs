@@ -1,13 +1,7 @@
-using FuelMath.Engines;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>An injector on an engine: width for a mass and mass for a width, duty cycle, and where it reaches a limit.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The inputs of a prediction that a cause may change; unchanged unless set. SI units.</summary>
 internal struct InputChange<T>

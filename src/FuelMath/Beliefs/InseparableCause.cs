@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>A cause that would have shown nearly the same readings, and the tests that would tell.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

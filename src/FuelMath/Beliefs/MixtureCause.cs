@@ -1,4 +1,4 @@
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What may be wrong when the mixture is not the one intended: one input of the prediction that differs.</summary>
 public enum MixtureCause

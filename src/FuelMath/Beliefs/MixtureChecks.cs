@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What there is to say of a predicted mixture.</summary>
 internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)

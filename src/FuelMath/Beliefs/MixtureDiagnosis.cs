@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// From corrections and lambda readings of a running engine to what may be wrong: the prediction of
@@ -86,7 +85,7 @@ public sealed class MixtureDiagnosis
     /// <exception cref="ArgumentNullException"><paramref name="cause"/> is null.</exception>
     /// <exception cref="ArgumentException">The cause is none of this diagnosis.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such reading.</exception>
-    public Scalars.Working WorkingFor(RankedCause cause, int reading)
+    public Formulas.Working WorkingFor(RankedCause cause, int reading)
     {
         ArgumentNullException.ThrowIfNull(cause);
         return Causes.Contains(cause)

@@ -1,10 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// The one judgement of a mixture: every chamber, and the mean of those behind one sensor, against the lambda asked for.

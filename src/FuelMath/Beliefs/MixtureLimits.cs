@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How far a controller corrects by its sensor, and how lean a cylinder may come out.</summary>
 /// <remarks>The limits of a controller are known to its owner. Immutable and safe to share between threads. Equality is by reference.</remarks>

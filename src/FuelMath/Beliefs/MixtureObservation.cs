@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// What a running engine showed at one steady point: conditions, the pulses that were commanded with the correction in them,

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Engines;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>A place of operation at which a belief is held against what is fitted: idle, cruise, peak.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

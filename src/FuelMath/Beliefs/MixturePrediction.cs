@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Injectors;
-using FuelMath.Scalars;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// Kernel: the lambda of a reading as the fitted injectors would make it, with one or more inputs changed. The same

@@ -1,9 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The lambda of one chamber, worked out step by step.</summary>
 internal static class MixtureWorking

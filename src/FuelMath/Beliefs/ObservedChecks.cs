@@ -1,10 +1,7 @@
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Whether observations belong to a set of injectors, and say something.</summary>
 internal static class ObservedChecks

@@ -1,7 +1,4 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// One observation in SI numbers, held against the set it belongs to: which fuel the controller meant to give, and so which

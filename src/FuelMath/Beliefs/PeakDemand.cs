@@ -1,9 +1,6 @@
-using FuelMath.Engines;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The power that injectors have to feed, and where.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

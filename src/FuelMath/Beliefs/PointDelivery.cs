@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Internal;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The stages at one point: the widths that the controller makes of a mass, and what those deliver. SI numbers.</summary>
 internal sealed class PointDelivery
@@ -116,7 +114,7 @@ internal sealed class PointDelivery
             }
 
             double[] air = [.. own.Select(point.AirSi)];
-            Quantities.Lambda? lambda = ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricRatio.Si);
+            FuelMath.Lambda? lambda = ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricRatio.Si);
             var mixture = new BankMixture(
                 bank,
                 [.. own.Select(c => c + 1)],

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The mixture of every chamber when a controller acts on its belief.</summary>
 /// <remarks>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>The pressure that a regulator holds in the rail, and what is left of it across an injector.</summary>
 /// <remarks>

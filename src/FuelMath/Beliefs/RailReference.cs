@@ -1,4 +1,4 @@
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What a controller takes the pressure across its injectors to follow from.</summary>
 public enum RailReference

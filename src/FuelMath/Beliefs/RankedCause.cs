@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>A cause as the observations support it.</summary>
 /// <remarks>Made by a <see cref="MixtureDiagnosis"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>

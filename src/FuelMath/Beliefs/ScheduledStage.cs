@@ -1,8 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>A stage of a schedule: its injectors, and what they are fed with.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>One lambda that was read, with what the prediction of it needs; SI numbers.</summary>
 /// <param name="State">The conditions.</param>

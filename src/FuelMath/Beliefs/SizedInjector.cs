@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>An injector of a caller's list, held against peak and idle.</summary>
 /// <remarks>Made by <see cref="InjectorSizing"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>

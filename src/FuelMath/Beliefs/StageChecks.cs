@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>Checks of stages and of what is asked of them.</summary>
 internal static class StageChecks

@@ -1,10 +1,7 @@
 using System.Diagnostics;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Internal;
 using MathNet.Numerics.RootFinding;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>One stage at given pressures, density and voltage: mean fuel mass for a chamber in one cycle by pulse width.</summary>
 /// <remarks>

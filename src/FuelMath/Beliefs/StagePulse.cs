@@ -1,8 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>What one stage does at a demand.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>
 /// How stages of injectors share the fuel over the whole range of demand: the total is continuous, and each stage is shut or

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using MathNet.Numerics.RootFinding;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How stages share a fuel mass: the pulse width of each; zero keeps a stage shut.</summary>
 /// <remarks>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How the stages share one demand.</summary>
 /// <remarks>Made by a <see cref="StageSchedule"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>

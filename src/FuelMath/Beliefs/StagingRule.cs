@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>How primaries and secondaries share the fuel.</summary>
 /// <remarks>

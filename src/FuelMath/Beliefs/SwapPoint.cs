@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Beliefs;
+namespace FuelMath;
 
 /// <summary>A swap of injectors at one point: the correction left in, and what it does.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,7 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Bench;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
 namespace FuelMath.Bench;
 

@@ -1,5 +1,3 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
 using UnitsNet;
 
 namespace FuelMath.Bench;

@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Sources;
 
 namespace FuelMath.Bench;
 

@@ -1,5 +1,3 @@
-using FuelMath.Injectors;
-
 namespace FuelMath.Bench;
 
 /// <summary>What widths were corrected for, in words.</summary>

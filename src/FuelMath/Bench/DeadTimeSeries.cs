@@ -1,7 +1,3 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Bench;

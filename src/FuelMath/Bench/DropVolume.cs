@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Bench;

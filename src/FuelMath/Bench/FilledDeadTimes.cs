@@ -1,8 +1,4 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Tables;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Bench;

@@ -1,9 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Bench;

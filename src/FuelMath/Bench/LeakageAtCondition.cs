@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Bench;

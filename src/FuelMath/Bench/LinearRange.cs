@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 

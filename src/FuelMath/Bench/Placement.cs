@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Internal;
 using UnitsNet;
 
 namespace FuelMath.Bench;

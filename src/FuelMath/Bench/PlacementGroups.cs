@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-
 namespace FuelMath.Bench;
 
 /// <summary>Kernel: every group of injectors that may fill a chamber, one for each stage, with its fuel at each point.</summary>

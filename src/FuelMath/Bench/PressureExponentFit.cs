@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Tables;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Bench;

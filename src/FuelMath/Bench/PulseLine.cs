@@ -1,4 +1,4 @@
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 

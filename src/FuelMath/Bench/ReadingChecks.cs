@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
 
 namespace FuelMath.Bench;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Bench;

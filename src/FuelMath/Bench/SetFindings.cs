@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 using UnitsNet.Units;
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Bench;

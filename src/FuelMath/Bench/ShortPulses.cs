@@ -1,7 +1,4 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 

@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-
 namespace FuelMath.Bench;
 
 /// <summary>A static flow of one injector, with the slot of the bench that it sat in.</summary>

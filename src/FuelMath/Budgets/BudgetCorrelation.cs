@@ -1,7 +1,4 @@
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
-
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>How far two inputs of a budget err together: their correlation coefficient.</summary>
 /// <remarks>Source: [JCGM-100] section 5.2.2. Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,8 +1,4 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Uncertainty;
-
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>An input of a budget of uncertainty: its estimate, how well that is known, and who says so.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>One line of a budget: what an input adds to the uncertainty of the result.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

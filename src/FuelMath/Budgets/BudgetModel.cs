@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.Runtime.Intrinsics;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>What a budget is of: a listed formula with its ranges, or a function of a caller's own.</summary>
 internal sealed class BudgetModel
@@ -12,7 +11,7 @@ internal sealed class BudgetModel
     private readonly FormulaReading? function;
     private readonly double[] scales;
     private readonly double[] offsets;
-    private readonly Text.Unit? resultUnit;
+    private readonly FuelMath.Unit? resultUnit;
 
     /// <summary>A function in the units of its inputs.</summary>
     internal BudgetModel(FormulaReading function, int count)
@@ -27,7 +26,7 @@ internal sealed class BudgetModel
     {
         this.formula = formula;
         this.resultUnit = formula.Result.Find(resultUnit, nameof(resultUnit));
-        Text.Unit[] units =
+        FuelMath.Unit[] units =
         [
             .. inputs.Select((input, i) => formula.Arguments[i].Quantity.Find(input.Unit, nameof(inputs))),
         ];

@@ -1,9 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
 using UnitsNet;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>The trials of a budget, in blocks, until they are steady. Source: [JCGM-101] section 7.9.4.</summary>
 internal sealed class BudgetTrials

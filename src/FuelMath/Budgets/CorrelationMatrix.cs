@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>The correlations of a budget as a matrix, checked.</summary>
 internal static class CorrelationMatrix

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>How well a standard uncertainty is itself known: the degrees of freedom behind it.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Uncertainty;
 using UnitsNet;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>What random trials say of a budget: their own figures, and whether slopes at the estimates were enough.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>What trials say of a budget that counts only the slopes at the estimates.</summary>
 public enum FirstOrderVerdict

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Uncertainty;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>Inputs that err together, directly or by way of others; one that errs alone is a group of itself.</summary>
 internal sealed class InputGroup

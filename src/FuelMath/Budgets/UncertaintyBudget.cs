@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
 
-namespace FuelMath.Budgets;
+namespace FuelMath.Statistics;
 
 /// <summary>
 /// A budget of uncertainty: how well a result is known, when its inputs are known no better than stated, and which of them

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Numerics;
 
-namespace FuelMath.Columns;
+namespace FuelMath.Formulas;
 
 /// <summary>Checks that run before a column is computed, so that a refusal leaves the results as they were.</summary>
 internal static class ColumnChecks

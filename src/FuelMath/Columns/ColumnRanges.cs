@@ -1,4 +1,4 @@
-namespace FuelMath.Columns;
+namespace FuelMath.Formulas;
 
 /// <summary>What a column may hold: wider than any fuel system, so that what lies outside is a mistake of units.</summary>
 /// <remarks>Source: [Common-practice] limits of our own, except where a formula states its range.</remarks>

@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
-using FuelMath.Scalars;
 
-namespace FuelMath.Columns;
+namespace FuelMath.Formulas;
 
 /// <summary>Runs a formula down columns in the widest vectors that the machine has.</summary>
 /// <remarks>

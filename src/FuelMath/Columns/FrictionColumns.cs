@@ -1,9 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Formulas;
-using FuelMath.Scalars;
-using R = FuelMath.Columns.ColumnRanges;
+using R = FuelMath.Formulas.ColumnRanges;
 
-namespace FuelMath.Columns;
+namespace FuelMath.Formulas;
 
 /// <summary>Pipe friction over whole columns. SI units.</summary>
 /// <remarks>

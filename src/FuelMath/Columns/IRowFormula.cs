@@ -1,6 +1,4 @@
-using FuelMath.Scalars;
-
-namespace FuelMath.Columns;
+namespace FuelMath.Formulas;
 
 /// <summary>A formula over the numbers of one row, with whatever is the same in all rows inside it.</summary>
 internal interface IRowFormula

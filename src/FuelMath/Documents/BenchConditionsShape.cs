@@ -1,11 +1,7 @@
 using FuelMath.Bench;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What a bench held while it took a reading.</summary>
 internal static class BenchConditionsShape

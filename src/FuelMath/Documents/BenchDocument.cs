@@ -1,7 +1,6 @@
 using FuelMath.Bench;
-using FuelMath.Shapes;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>
 /// Raw readings of injectors as a JSON document, as strict as <see cref="SystemDocument"/>. Unlike there, a quantity is

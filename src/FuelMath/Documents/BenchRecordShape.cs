@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using FuelMath.Bench;
-using FuelMath.Fuels;
-using FuelMath.Shapes;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The raw readings of a set of injectors.</summary>
 internal static class BenchRecordShape

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Fuels mixed from others: by volume, by mass, and premix.</summary>
 internal static class BlendShapes

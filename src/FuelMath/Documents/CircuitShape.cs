@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Shapes;
-using FuelMath.Wiring;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A circuit: wires there and back, and the contacts between them.</summary>
 internal static class CircuitShape

@@ -1,8 +1,7 @@
 using FuelMath.Bench;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What a bench collected: a volume in a glass, or a mass on a scale, each with the step of the instrument.</summary>
 internal static class CollectedShape

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What the injectors are told to do.</summary>
 internal static class CommandShape

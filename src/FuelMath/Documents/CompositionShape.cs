@@ -1,8 +1,6 @@
-using FuelMath.Fuels;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What a fuel is made of, by mass.</summary>
 internal static class CompositionShape

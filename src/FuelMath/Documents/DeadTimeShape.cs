@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Dead time over voltage and, where it was measured, differential pressure.</summary>
 internal static class DeadTimeShape

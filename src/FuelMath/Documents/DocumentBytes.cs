@@ -1,7 +1,6 @@
 using System.Text;
-using FuelMath.Shapes;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The bytes of a document, not more of them than are allowed.</summary>
 internal static class DocumentBytes

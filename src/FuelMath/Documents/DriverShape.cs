@@ -1,8 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What drives a coil.</summary>
 internal static class DriverShape

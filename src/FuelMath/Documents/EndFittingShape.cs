@@ -1,9 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Lines;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The fitting on one end of a hose.</summary>
 internal static class EndFittingShape

@@ -1,8 +1,6 @@
-using FuelMath.Engines;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>An engine: four-stroke, two-stroke or rotary.</summary>
 internal static class EngineShape

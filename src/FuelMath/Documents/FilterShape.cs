@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Filters;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A filter by the points of its loss.</summary>
 internal static class FilterShape

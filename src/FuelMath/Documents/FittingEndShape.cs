@@ -1,10 +1,7 @@
 using System.Globalization;
-using FuelMath.Fittings;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>An end of a fitting, hose or port: by the size of its standard, by its diameter, or by its thread.</summary>
 internal static class FittingEndShape

@@ -1,9 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A fitting as the flow feels it.</summary>
 internal static class FittingShape

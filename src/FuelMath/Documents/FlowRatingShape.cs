@@ -1,10 +1,6 @@
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The rating of an injector: a volume flow or a mass flow, with the conditions that give it a meaning.</summary>
 internal static class FlowRatingShape

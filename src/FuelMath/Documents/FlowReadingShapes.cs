@@ -1,8 +1,7 @@
 using FuelMath.Bench;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Readings of flow: held open, and pulsed.</summary>
 internal static class FlowReadingShapes

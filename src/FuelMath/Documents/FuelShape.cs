@@ -1,7 +1,4 @@
-using FuelMath.Fuels;
-using FuelMath.Shapes;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>
 /// Fuels: the library's own by name alone; others in full, at the root of a document or as a part of a blend.

@@ -1,9 +1,6 @@
-using FuelMath.Hoses;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A hose with its end fittings.</summary>
 internal static class HoseShape

@@ -1,8 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>An injector: its rating, its dead time and its manner at short pulses.</summary>
 internal static class InjectorShape

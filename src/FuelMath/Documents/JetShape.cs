@@ -1,10 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Internal;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A jet by one reading.</summary>
 internal static class JetShape

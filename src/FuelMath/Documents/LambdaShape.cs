@@ -1,7 +1,4 @@
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A lambda, as a pure number.</summary>
 internal sealed class LambdaShape : Shape<Lambda>

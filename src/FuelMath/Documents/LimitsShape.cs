@@ -1,9 +1,6 @@
-using FuelMath.Shapes;
-using FuelMath.Sources;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The limits of an assessment, or that common practice gives them.</summary>
 internal static class LimitsShape

@@ -1,10 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Lines;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>One piece of a line plan.</summary>
 internal static class LinePieceShape

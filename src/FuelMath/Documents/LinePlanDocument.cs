@@ -1,7 +1,4 @@
-using FuelMath.Lines;
-using FuelMath.Shapes;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A line plan as a JSON document, as strict as <see cref="SystemDocument"/>.</summary>
 /// <remarks>

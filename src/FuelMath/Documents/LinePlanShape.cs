@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Lines;
-using FuelMath.Shapes;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A line plan, piece by piece.</summary>
 internal static class LinePlanShape

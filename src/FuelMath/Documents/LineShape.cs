@@ -1,12 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Fittings;
-using FuelMath.Hoses;
-using FuelMath.Internal;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Shapes;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A part between two nodes.</summary>
 internal static class LineShape

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A part of which only what it takes from some flows is known.</summary>
 internal static class LossTableShape

@@ -1,10 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The power of pressure that a static flow was measured to follow.</summary>
 internal static class MeasuredExponentShape

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Shapes;
-using FuelMath.Wiring;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Supply and ground as a mesh of named nodes.</summary>
 internal static class MeshShape

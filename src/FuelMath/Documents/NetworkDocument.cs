@@ -1,7 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A network as a JSON document, in plain quantities, as strict as <see cref="SystemDocument"/>.</summary>
 /// <remarks>It needs no engine and no injectors: any pipe problem can be put to it.</remarks>

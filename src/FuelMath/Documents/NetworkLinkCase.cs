@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What all links of a network have in common.</summary>
 internal static class NetworkLinkCase

@@ -1,7 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A link of a network, of any kind.</summary>
 internal static class NetworkLinkShape

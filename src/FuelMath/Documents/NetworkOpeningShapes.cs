@@ -1,8 +1,6 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Openings of a network into spaces.</summary>
 internal static class NetworkOpeningShapes

@@ -1,8 +1,6 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Passages of a network: pipes, fittings and filters.</summary>
 internal static class NetworkPassageShapes

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Shapes;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The curve of a pump in a network.</summary>
 internal static class NetworkPumpShape

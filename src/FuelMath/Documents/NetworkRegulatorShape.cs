@@ -1,10 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A regulator in a network.</summary>
 internal static class NetworkRegulatorShape

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A network: its fluid, nodes and links.</summary>
 internal static class NetworkShape

@@ -1,8 +1,6 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Pumps, regulators and check valves of a network.</summary>
 internal static class NetworkValveShapes

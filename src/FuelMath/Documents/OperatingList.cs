@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Systems;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The operating points of a document, each with a name of its own.</summary>
 internal sealed class OperatingList

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Shapes;
-using FuelMath.Systems;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A list of operating points as a JSON document, as strict as <see cref="SystemDocument"/>.</summary>
 public static class OperatingListDocument

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Air;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The conditions at which a system is asked about, and a list of them.</summary>
 internal static class OperatingPointShape

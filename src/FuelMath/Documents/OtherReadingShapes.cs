@@ -1,8 +1,7 @@
 using FuelMath.Bench;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Readings of dead time, leakage and coils.</summary>
 internal static class OtherReadingShapes

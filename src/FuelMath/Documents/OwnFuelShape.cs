@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A fuel described by its own composition and measured points.</summary>
 internal static class OwnFuelShape

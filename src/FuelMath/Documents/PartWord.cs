@@ -1,7 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A word of a line with the shape of the part that it stands for.</summary>
 internal sealed class PartWord

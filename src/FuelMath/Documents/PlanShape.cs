@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The fuel path: its nodes and its lines.</summary>
 internal static class PlanShape

@@ -1,8 +1,4 @@
-using FuelMath.Shapes;
-using FuelMath.Systems;
-using FuelMath.Wiring;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What feeds pumps and injectors: two circuits, or a mesh with the names of a source and two loads in it.</summary>
 internal static class PowerSupplyShape

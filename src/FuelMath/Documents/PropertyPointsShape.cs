@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A property of a fuel as points over temperature.</summary>
 internal static class PropertyPointsShape

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Pumps;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What a pump delivers and draws at one voltage.</summary>
 internal static class PumpCurveShape

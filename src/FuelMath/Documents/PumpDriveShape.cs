@@ -1,8 +1,6 @@
-using FuelMath.Pumps;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What feeds a pump that has a controller.</summary>
 internal static class PumpDriveShape

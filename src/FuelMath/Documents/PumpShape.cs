@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Pumps;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A pump by its curves.</summary>
 internal static class PumpShape

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What lets a pump join and leave.</summary>
 internal static class PumpSwitchShape

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A pure number by definition, such as a loss coefficient: written as a number, not as a percentage.</summary>
 internal sealed class PureRatioShape : Shape<Ratio>

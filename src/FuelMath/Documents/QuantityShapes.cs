@@ -1,9 +1,6 @@
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Text;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The quantities of documents, each with the unit it is written in. Any unit of its kind is read.</summary>
 internal static class QuantityShapes

@@ -1,9 +1,7 @@
-using FuelMath.Shapes;
-using FuelMath.Text;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Quantities of raw readings: each keeps the unit that it was read in.</summary>
 internal static class RawShapes

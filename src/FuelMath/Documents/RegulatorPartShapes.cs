@@ -1,8 +1,6 @@
-using FuelMath.Regulators;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What both types of regulator are described with.</summary>
 internal static class RegulatorPartShapes

@@ -1,10 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Regulators;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A bypass regulator by two readings and its measures.</summary>
 internal static class RegulatorShape

@@ -1,9 +1,6 @@
-using FuelMath.Pumps;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A relief valve by two readings.</summary>
 internal static class ReliefValveShape

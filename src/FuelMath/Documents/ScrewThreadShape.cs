@@ -1,8 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A screw thread.</summary>
 internal static class ScrewThreadShape

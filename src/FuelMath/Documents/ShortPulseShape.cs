@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The correction of an injector below its linear range, or that there is none.</summary>
 internal static class ShortPulseShape

@@ -1,7 +1,4 @@
-using FuelMath.Shapes;
-using FuelMath.Sources;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Where numbers come from: a key of the list of sources, and a place in the work.</summary>
 internal static class SourceShape

@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A stage of injectors: where they sit and what the controller believes of them.</summary>
 internal static class StageShape

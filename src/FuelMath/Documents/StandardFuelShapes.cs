@@ -1,10 +1,6 @@
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Fuels that the library knows: by name, or by the figures of a data sheet.</summary>
 internal static class StandardFuelShapes

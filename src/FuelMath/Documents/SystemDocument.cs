@@ -1,7 +1,4 @@
-using FuelMath.Shapes;
-using FuelMath.Systems;
-
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A fuel system as a JSON document, with units in the text.</summary>
 /// <remarks>

@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Pumps;
-using FuelMath.Shapes;
-using FuelMath.Systems;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What a system's document lists at its root: each fuel and injector once, in the order of first use.</summary>
 internal static class SystemLists

@@ -1,14 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Shapes;
-using FuelMath.Sources;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>A whole fuel system. Fuels and injectors stand once, in lists at the root, and are referred to by name.</summary>
 internal static class SystemShape

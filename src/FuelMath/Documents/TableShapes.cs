@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Shapes;
-using FuelMath.Tables;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>What tables share: rows, and what happens beyond the edges.</summary>
 internal static class TableShapes

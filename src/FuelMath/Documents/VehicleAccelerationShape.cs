@@ -1,8 +1,6 @@
-using FuelMath.Networks;
-using FuelMath.Shapes;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>How a vehicle speeds up.</summary>
 internal static class VehicleAccelerationShape

@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Engines;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>Volumetric efficiency over speed and manifold pressure, over speed alone, or one value.</summary>
 internal static class VolumetricEfficiencyShape

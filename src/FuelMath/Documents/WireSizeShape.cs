@@ -1,9 +1,7 @@
 using System.Globalization;
-using FuelMath.Shapes;
-using FuelMath.Wiring;
 using UnitsNet;
 
-namespace FuelMath.Documents;
+namespace FuelMath;
 
 /// <summary>The size of a wire as the trade says it: "12 AWG", "2/0 AWG" or "2.5 mm2".</summary>
 internal sealed class WireSizeShape : Shape<WireSize>

@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Engines;
+namespace FuelMath;
 
 /// <summary>Volume that one chamber sweeps, from its measures.</summary>
 public static class ChamberDisplacement

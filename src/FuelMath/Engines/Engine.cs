@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Engines;
+namespace FuelMath;
 
 /// <summary>What an engine takes in: chambers, displacement, how often each is filled and how well.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Engines;
+namespace FuelMath;
 
 /// <summary>How often a chamber takes in air.</summary>
 public enum EngineCycle

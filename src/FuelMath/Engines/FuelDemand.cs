@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Engines;
+namespace FuelMath;
 
 /// <summary>The fuel that an engine asks for: from its power, or from its air.</summary>
 public static class FuelDemand

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Engines;
+namespace FuelMath;
 
 /// <summary>
 /// Volumetric efficiency against engine speed and manifold pressure: air that a chamber takes in over the air that

@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>The beta ratio of a filter at one particle size: particles of it and above, upstream over downstream.</summary>
 /// <remarks>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>How much dirt reaches a filter, as the caller knows it: between two bounds.</summary>
 /// <remarks>

@@ -1,13 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>
 /// A filter: the pressure it loses is one term with viscosity and flow (the medium) plus one with density and the square of

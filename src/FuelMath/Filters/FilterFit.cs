@@ -1,4 +1,4 @@
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>Kernel: non-negative least squares of y = p x + q x² in two unknowns.</summary>
 /// <remarks>

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>How an element ages: its loss at one flow over the mass of dirt that it holds, as a loading test gives it.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>One point of a loading test: what a filter loses once it holds a mass of dirt.</summary>
 /// <remarks>

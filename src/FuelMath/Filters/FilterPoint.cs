@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>One published or measured point of a filter: what it loses at one flow.</summary>
 /// <remarks>

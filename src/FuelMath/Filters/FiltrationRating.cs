@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>What a filter holds back: beta ratios at particle sizes, or no more than a nominal size.</summary>
 /// <remarks>
@@ -167,7 +163,7 @@ public sealed class FiltrationRating
                         Severity.Note,
                         "has a nominal rating, which promises no efficiency",
                         Show(nominal),
-                        $"{Findings.Show.Percent(least)} at {Show(smallestPassage)}"
+                        $"{FuelMath.Show.Percent(least)} at {Show(smallestPassage)}"
                     ),
                 ];
         }
@@ -197,8 +193,8 @@ public sealed class FiltrationRating
                     FindingCode.FiltrationTooCoarse,
                     Severity.Warning,
                     "holds back too little of what clogs the passage behind it",
-                    $"{Findings.Show.Percent(point.Efficiency.InSi())} at {Show(point.Size)}",
-                    $"{Findings.Show.Percent(least)} at {Show(smallestPassage)}"
+                    $"{FuelMath.Show.Percent(point.Efficiency.InSi())} at {Show(point.Size)}",
+                    $"{FuelMath.Show.Percent(least)} at {Show(smallestPassage)}"
                 ),
             ];
     }

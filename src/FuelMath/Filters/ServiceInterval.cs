@@ -1,7 +1,6 @@
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Filters;
+namespace FuelMath;
 
 /// <summary>Between which times a filter is full, as far as the bounds of its dirt let it be told.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

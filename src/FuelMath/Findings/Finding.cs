@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>One thing that a reader should act on: what, how much, against which limit, from where, and what to do.</summary>
 /// <remarks>

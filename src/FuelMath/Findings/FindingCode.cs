@@ -1,4 +1,4 @@
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>The kinds of findings, for programs: stable whatever the words of a finding are.</summary>
 /// <remarks>The page on findings lists each with its limit and what to do.</remarks>

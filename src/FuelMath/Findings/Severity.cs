@@ -1,4 +1,4 @@
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>How much a finding matters.</summary>
 public enum Severity

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>SI numbers as the trade writes them, for findings.</summary>
 internal static class Show

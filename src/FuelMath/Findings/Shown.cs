@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>A value or a limit of a finding: its text, and the quantity where it is a number.</summary>
 internal readonly record struct Shown(string Text, IQuantity? Quantity)

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>What findings come to: holds, act first, not known or do not run, with the findings that decide.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Findings;
+namespace FuelMath;
 
 /// <summary>What a verdict says, the better first.</summary>
 public enum VerdictKind

@@ -1,6 +1,4 @@
-using FuelMath.Internal;
-
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A piece with two ends that joins what does not go together by itself.</summary>
 /// <remarks>It may be turned round. Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>Adapters one after the other that join two ends, and the joints between them.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

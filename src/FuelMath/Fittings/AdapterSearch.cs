@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>Finds the adapters that join two ends in the fewest pieces.</summary>
 public static class AdapterSearch

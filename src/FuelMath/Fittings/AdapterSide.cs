@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>An adapter as a chain goes through it: in at one end, out at the other.</summary>
 /// <param name="Adapter">The adapter.</param>

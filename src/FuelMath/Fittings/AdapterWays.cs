@@ -1,6 +1,4 @@
-using FuelMath.Internal;
-
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>The sides of all adapters, ordered so that those which an end seals with are found without a look at the rest.</summary>
 internal sealed class AdapterWays

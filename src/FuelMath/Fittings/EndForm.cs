@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>The form of an end: how it holds and where it seals.</summary>
 public enum EndForm

@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>Whether an end goes into another or around it. Of threaded ends it is that of the thread.</summary>
 public enum EndGender

@@ -1,6 +1,4 @@
-using FuelMath.Internal;
-
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>All of an end that decides what it seals with.</summary>
 internal readonly record struct EndSize(

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Sources;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>Threads by form and size, as the standards have them.</summary>
 internal static class EndTables

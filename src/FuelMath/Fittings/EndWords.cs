@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>What the forms of ends are called, and how each seals.</summary>
 internal static class EndWords

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A fitting as the flow feels it: a loss coefficient, and the bore whose velocity it belongs to.</summary>
 /// <remarks>

@@ -1,9 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>One end of a fitting, hose, port or part: its form, size and gender, its thread, and how it seals.</summary>
 /// <remarks>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>Fittings one after the other, as those on a hose: their losses add up.</summary>
 /// <remarks>

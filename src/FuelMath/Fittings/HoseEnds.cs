@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>The fittings at the ends of hoses: straight, or turned by 45, 90, 120, 150, 180 degrees or any angle.</summary>
 /// <remarks>

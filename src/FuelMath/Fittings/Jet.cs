@@ -1,11 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A calibrated opening in a line, such as a jet or a restrictor, known by one reading.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>Two ends put together: whether they seal, and why.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>The rules by which two ends are judged.</summary>
 internal static class JointRules

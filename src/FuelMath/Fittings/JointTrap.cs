@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A known mistake with ends that look alike.</summary>
 public enum JointTrap

@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>What becomes of two ends that are put together.</summary>
 public enum JointVerdict

@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>What a loss coefficient rests on.</summary>
 public enum LossBasis

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A screw thread: profile, major diameter and pitch.</summary>
 /// <remarks>Instances are immutable and safe to share between threads. Two are equal when all of it is.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>What keeps the fuel in.</summary>
 public enum SealKind

@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A way through a tee or wye. Run and combined leg lie in one line; the branch stands at an angle.</summary>
 public enum TeePath

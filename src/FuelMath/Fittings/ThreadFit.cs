@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>How two threads go together.</summary>
 public enum ThreadFit

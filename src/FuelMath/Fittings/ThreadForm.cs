@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>The profile of a screw thread: angle of its flanks, and whether its diameter tapers.</summary>
 public enum ThreadForm

@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A second opinion on elbows and tees: a method that follows the Reynolds number down to laminar flow and the bore down to small ones.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Fittings;
+namespace FuelMath;
 
 /// <summary>A shape whose two constants are published.</summary>
 public enum TwoKShape

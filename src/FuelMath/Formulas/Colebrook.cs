@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
 
 namespace FuelMath.Formulas;
 

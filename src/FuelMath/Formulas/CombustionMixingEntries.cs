@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;

@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-
 namespace FuelMath.Formulas;
 
 /// <summary>An argument of a formula: what it is, and the range that a checked call takes.</summary>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using FuelMath.Internal;
 
 namespace FuelMath.Formulas;
 

@@ -22,7 +22,7 @@ public static class FormulaCatalogue
             .. BypassValveEntries.All,
             .. CombustionEntries.All,
             .. CombustionMixingEntries.All,
-            .. ConductorEntries.All,
+            .. WireResistanceEntries.All,
             .. CurvedCorrelationEntries.All,
             .. CurvedFrictionEntries.All,
             .. DisplacementEntries.All,

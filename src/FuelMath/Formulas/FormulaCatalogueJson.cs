@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
@@ -110,7 +108,7 @@ internal static class FormulaCatalogueJson
     {
         json.WriteStartObject("kinds");
         foreach (
-            Text.UnitKind kind in formulas
+            FuelMath.UnitKind kind in formulas
                 .SelectMany(f => f.Arguments.Select(a => a.Quantity).Append(f.Result))
                 .Select(q => q.UnitKind)
                 .DistinctBy(k => k.Name)
@@ -118,7 +116,7 @@ internal static class FormulaCatalogueJson
         )
         {
             json.WriteStartObject(kind.Name);
-            foreach (Text.Unit unit in kind.Units)
+            foreach (FuelMath.Unit unit in kind.Units)
             {
                 json.WriteStartObject(unit.Symbol);
                 json.WriteNumber("offset", unit.Offset);

@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-
 namespace FuelMath.Formulas;
 
 /// <summary>Converts the numbers of a call to SI and holds them to the ranges of a formula.</summary>

@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-
 namespace FuelMath.Formulas;
 
 /// <summary>A number that is fixed inside a listed formula: a coefficient of one substance, an exponent, an angle.</summary>

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 

@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 

@@ -1,6 +1,3 @@
-using FuelMath.Scalars;
-using FuelMath.Text;
-
 namespace FuelMath.Formulas;
 
 /// <summary>A kind of quantity with the unit the trade writes it in, and the range that a call takes unless a formula says otherwise.</summary>

@@ -1,5 +1,3 @@
-using FuelMath.Text;
-
 namespace FuelMath.Formulas;
 
 /// <summary>

@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Text;
 
 namespace FuelMath.Formulas;
 
@@ -9,7 +6,7 @@ namespace FuelMath.Formulas;
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaQuantity
 {
-    private readonly Text.Unit customary;
+    private readonly FuelMath.Unit customary;
 
     internal FormulaQuantity(Symbol symbol, UnitKind kind, string customaryUnit)
     {
@@ -86,7 +83,7 @@ public sealed class FormulaQuantity
             writer,
             out double si,
             out (int Sure, int Most) digits,
-            out Text.Unit unit
+            out FuelMath.Unit unit
         );
         return new(si, digits.Sure, digits.Most, unit.Symbol, problem);
     }
@@ -117,7 +114,7 @@ public sealed class FormulaQuantity
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is not finite.</exception>
     public Traced Trace(double number, string unit)
     {
-        Text.Unit found = Find(unit, nameof(unit));
+        FuelMath.Unit found = Find(unit, nameof(unit));
         return Trace(Guard.Finite(number, nameof(number)), found, found.ToSi(number));
     }
 
@@ -142,14 +139,14 @@ public sealed class FormulaQuantity
 
     internal double FromSi(double si, FormulaUnits units) => units == FormulaUnits.Si ? si : customary.FromSi(si);
 
-    internal Text.Unit Customary => customary;
+    internal FuelMath.Unit Customary => customary;
 
-    internal Traced Trace(double number, Text.Unit unit, double si) =>
+    internal Traced Trace(double number, FuelMath.Unit unit, double si) =>
         unit.IsSi ? Traced.Input(Symbol, si) : Traced.Input(Symbol, si, number, ReaderUnits.Traceable(unit));
 
     internal string UnitIn(FormulaUnits units) => units == FormulaUnits.Si ? Unit : CustomaryUnit;
 
-    internal Text.Unit Find(string unit, string paramName)
+    internal FuelMath.Unit Find(string unit, string paramName)
     {
         ArgumentNullException.ThrowIfNull(unit, paramName);
         return UnitKind.Find(unit)

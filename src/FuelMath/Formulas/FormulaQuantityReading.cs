@@ -1,5 +1,3 @@
-using FuelMath.Text;
-
 namespace FuelMath.Formulas;
 
 /// <summary>A quantity as it was read from a text that a person wrote, or why it was not read.</summary>

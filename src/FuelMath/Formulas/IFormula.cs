@@ -1,5 +1,3 @@
-using FuelMath.Scalars;
-
 namespace FuelMath.Formulas;
 
 /// <summary>A formula that can be read in any scalar: the form in which the catalogue holds it.</summary>

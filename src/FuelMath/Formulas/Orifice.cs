@@ -1,6 +1,4 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 

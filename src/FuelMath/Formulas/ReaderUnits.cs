@@ -1,7 +1,4 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Text;
 using UnitsNet;
 
 namespace FuelMath.Formulas;
@@ -22,7 +19,7 @@ internal static class ReaderUnits
         double number = given.NumberIn(given.Unit);
         foreach (UnitKind kind in KindsOf(symbol.Unit))
         {
-            Text.Unit? unit = kind.Find(spelled) ?? kind.Find(spelled.Replace('l', 'L'));
+            FuelMath.Unit? unit = kind.Find(spelled) ?? kind.Find(spelled.Replace('l', 'L'));
             if (unit is { IsSi: false } && Math.Abs(unit.ToSi(number) - si) <= Rounding * Math.Abs(si))
             {
                 return Traced.Input(symbol, si, number, Traceable(unit));
@@ -38,7 +35,7 @@ internal static class ReaderUnits
     /// <param name="unit">The unit, one of the table.</param>
     internal static Traced Input(Symbol symbol, double si, string unit)
     {
-        Text.Unit shown = KindsOf(symbol.Unit).Select(k => k.Find(unit)).First(u => u is not null)!;
+        FuelMath.Unit shown = KindsOf(symbol.Unit).Select(k => k.Find(unit)).First(u => u is not null)!;
         return Traced.Input(symbol, si, shown.FromSi(si), Traceable(shown));
     }
 
@@ -46,6 +43,6 @@ internal static class ReaderUnits
     internal static IEnumerable<UnitKind> KindsOf(string siUnit) =>
         UnitTable.All.Where(k => k.SiUnit.IsWritten(siUnit.Length == 0 ? "1" : siUnit));
 
-    internal static TracedUnit Traceable(Text.Unit unit) =>
+    internal static TracedUnit Traceable(FuelMath.Unit unit) =>
         new(unit.Symbol, unit.Numerator, unit.Denominator, unit.Offset);
 }

@@ -1,5 +1,3 @@
-using FuelMath.Scalars;
-
 namespace FuelMath.Formulas;
 
 /// <summary>The symbols of formulas: what a working calls their inputs and their results.</summary>

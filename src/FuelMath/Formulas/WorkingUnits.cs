@@ -1,7 +1,3 @@
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Text;
-
 namespace FuelMath.Formulas;
 
 /// <summary>Workings in the reader's units.</summary>
@@ -18,7 +14,7 @@ public static class WorkingUnits
         ArgumentNullException.ThrowIfNull(working);
         ArgumentNullException.ThrowIfNull(unit);
         UnitKind[] kinds = [.. ReaderUnits.KindsOf(working.ResultUnit)];
-        Text.Unit? found = kinds.Select(k => k.Find(unit)).FirstOrDefault(u => u is not null);
+        FuelMath.Unit? found = kinds.Select(k => k.Find(unit)).FirstOrDefault(u => u is not null);
         return found is not null
             ? working.EndingIn(ReaderUnits.Traceable(found))
             : throw new ArgumentException(

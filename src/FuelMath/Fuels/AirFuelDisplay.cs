@@ -1,8 +1,6 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>
 /// An instrument that shows an air-fuel ratio: it measures lambda and multiplies it with a fixed ratio, whatever burns.

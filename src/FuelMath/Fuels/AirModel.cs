@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>What is taken for air when a stoichiometric ratio is worked out: how much of it is oxygen, by mass.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Density of ethanol with water by the alcohol tables.</summary>
 internal sealed class AlcoholTableLaw(double ethanolMassFraction) : PropertyLaw

@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>The laws of a blend, made of those of its parts and their mass fractions.</summary>
 internal static class BlendLaws

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>How each property of a blend follows from its parts and their masses.</summary>
 internal static class BlendRules

@@ -1,7 +1,4 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
-
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>
 /// Isothermal bulk moduli of pure liquids, by their equations of state at atmospheric pressure, or at saturation above the

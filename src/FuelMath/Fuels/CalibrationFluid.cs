@@ -1,9 +1,7 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A fluid that benches run injectors on, as its standard describes it: by ranges, not by a value.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

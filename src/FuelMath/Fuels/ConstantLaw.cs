@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>One value in a narrow range of temperature.</summary>
 internal sealed class ConstantLaw(double value) : PropertyLaw

@@ -1,7 +1,6 @@
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>
 /// A curve through measured points: of the property over the temperature, or of its logarithm over −1000/T, in which

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A class of the fuel sold as E85: the colder the season, the more vapor it has to give. Source: [ASTM-D5798] table 1.</summary>
 /// <remarks>

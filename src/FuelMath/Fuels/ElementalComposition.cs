@@ -1,10 +1,8 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>What a fuel is made of: mass fractions of carbon, hydrogen, oxygen, nitrogen and sulfur.</summary>
 /// <remarks>

@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Ethanol with water in it, by the alcohol tables: together they take less room than apart.</summary>
 /// <remarks>

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A liquid that an engine burns or a bench pumps: what it is made of and how it behaves with temperature.</summary>
 /// <remarks>

@@ -1,10 +1,8 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Mixes fuels.</summary>
 /// <remarks>

@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>What another fuel asks of injectors and pump, against the fuel that an engine ran on before.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>One part of a blend: a fuel and its fraction, by volume or by mass as the blend says.</summary>
 /// <remarks>Immutable. Equality is by reference.</remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Symbols of the inputs of fuel workings.</summary>
 internal static class FuelSymbols

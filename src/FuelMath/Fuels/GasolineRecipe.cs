@@ -1,7 +1,6 @@
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A gasoline from its density and Reid vapor pressure.</summary>
 internal sealed class GasolineRecipe : FuelRecipe

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>The measured points that a property goes through, as they were given.</summary>
 internal sealed class GivenPoints<T>

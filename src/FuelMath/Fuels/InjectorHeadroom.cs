@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>An injector after a change of fuel.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

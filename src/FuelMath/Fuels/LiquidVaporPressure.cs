@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>
 /// True vapor pressure of a liquid against temperature, inside a stated range, or the reason why it is not known.

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range; outside it refuses.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A blend by mass.</summary>
 internal sealed class MassBlendRecipe : FuelRecipe

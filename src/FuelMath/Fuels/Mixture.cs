@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A mixture of air and a fuel, in every measure that is in use; all follow from one with the fuel at hand.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>An oil for premix from its data sheet.</summary>
 internal sealed class OilRecipe : FuelRecipe

@@ -1,4 +1,4 @@
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>The oil in a fuel: its mass, and the oxygen that would burn it, for each kg of the fuel.</summary>
 internal readonly record struct OilShare(double MassFraction, double OxygenDemand)

@@ -1,9 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>The laws of petroleum liquids.</summary>
 internal static class PetroleumLaws

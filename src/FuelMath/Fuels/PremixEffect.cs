@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>What oil in the fuel does to lambda where nothing else changes: the same pulses at the same pressure.</summary>
 /// <remarks>

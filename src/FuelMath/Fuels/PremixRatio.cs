@@ -1,10 +1,8 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Fuel to oil by volume, as two-strokes are fed: 32:1 is 32 parts of fuel and one of oil, 1/33 of the mix.</summary>
 /// <remarks>

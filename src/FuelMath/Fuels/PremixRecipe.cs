@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Fuel with oil in it.</summary>
 internal sealed class PremixRecipe : FuelRecipe

@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>What to add to a tank.</summary>
 /// <remarks>The default value adds nothing. Immutable.</remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>What to add to a tank of which nobody knows exactly how much of what mix it still holds: the bounds.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>How a property goes with temperature, in any scalar, so that it can show its working too.</summary>
 internal abstract class PropertyLaw

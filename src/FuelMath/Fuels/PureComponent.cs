@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
+using FuelMath.Formulas;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>Coefficients of a pure substance, as printed, and the laws made of them.</summary>
 /// <remarks>

@@ -1,9 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>
 /// Coefficients as printed. Source: [Perry-2008] tables 2-32, 2-313 and 2-153; [Poling-2001] appendix A; [McGarry-1983].

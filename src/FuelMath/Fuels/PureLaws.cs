@@ -1,10 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>The laws of a pure substance, made of its coefficients.</summary>
 internal static class PureLaws

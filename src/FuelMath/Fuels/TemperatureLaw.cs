@@ -1,12 +1,8 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A property of a liquid against temperature, inside a stated range; outside it refuses.</summary>
 internal sealed class TemperatureLaw

@@ -1,4 +1,4 @@
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A part of a blend that gives off vapor in a way that is known: ethanol, or a gasoline taken as one component.</summary>
 internal readonly struct VaporPart

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Fuels;
+namespace FuelMath;
 
 /// <summary>A blend by volume.</summary>
 internal sealed class VolumeBlendRecipe : FuelRecipe

@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <content>How its answers are made, step by step.</content>
 public sealed partial class Hose

@@ -1,13 +1,8 @@
 using System.Globalization;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>A length of hose or tube with its ends: what it loses to friction and to its loss coefficients.</summary>
 /// <remarks>

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>How far a hose swells under pressure, from measured points: its part of a line's compliance.</summary>
 /// <remarks>

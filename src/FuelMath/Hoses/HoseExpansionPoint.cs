@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>One point of a hose's volumetric expansion: what a length of it holds more under pressure.</summary>
 /// <remarks>

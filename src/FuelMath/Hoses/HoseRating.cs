@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>What a kind and size of hose may be asked: pressure by temperature, and how tight it may be bent.</summary>
 /// <remarks>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>The pressure that a hose may work at, at one temperature.</summary>
 /// <remarks>Equality is not defined. Immutable and safe to share between threads. The default value is refused.</remarks>

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>Nominal bores by dash size, for one kind of hose of SAE J517.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>Which side of a pump a line is on.</summary>
 public enum LineSide

@@ -1,12 +1,7 @@
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>A hard line by outside diameter and wall: its bore, the pressure it carries and how far it swells.</summary>
 /// <remarks>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>The wall of a hard line: how stiff it is, and how much stress the caller lets it carry.</summary>
 /// <remarks>

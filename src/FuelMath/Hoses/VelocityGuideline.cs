@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Hoses;
+namespace FuelMath;
 
 /// <summary>How fast a liquid should run in a line at most: a guideline of the trade, not a law of physics.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>What the heat of a coil does to its current, and an estimate of what that does to the dead time.</summary>
 /// <remarks>

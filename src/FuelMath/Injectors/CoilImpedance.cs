@@ -1,4 +1,4 @@
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>What a coil's resistance says of the driver that it needs. Source: [Common-practice] no single work.</summary>
 public enum CoilImpedance

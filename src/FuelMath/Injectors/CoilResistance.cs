@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>The resistance of a copper coil with the temperature that it was measured at, carried to others.</summary>
 /// <remarks>
@@ -74,10 +72,10 @@ public sealed class CoilResistance
             SiUnits.ElectricResistance,
             nameof(now)
         );
-        double told = Conductor
+        double told = WireResistance
             .TemperatureFromResistance(
                 new Real(ohms),
-                new Real(Conductor.CopperCoefficient),
+                new Real(WireResistance.CopperCoefficient),
                 new Real(celsius),
                 new Real(now.InSi())
             )
@@ -86,10 +84,10 @@ public sealed class CoilResistance
     }
 
     internal double SiAt(double atCelsius) =>
-        Conductor
+        WireResistance
             .CarriedResistance(
                 new Real(ohms),
-                new Real(Conductor.CopperCoefficient),
+                new Real(WireResistance.CopperCoefficient),
                 new Real(celsius),
                 new Real(atCelsius)
             )

@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>
 /// The dead time of an injector over voltage and differential pressure: the part of a pulse that delivers nothing, as the

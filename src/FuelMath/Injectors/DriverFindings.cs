@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>Whether a driver suits a coil.</summary>
 internal static class DriverFindings

@@ -1,4 +1,4 @@
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>How a coil is driven.</summary>
 public enum DriverKind

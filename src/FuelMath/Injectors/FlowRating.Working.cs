@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <content>How its answers are made, step by step.</content>
 public sealed partial class FlowRating

@@ -1,11 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>
 /// The static flow of an injector: what it flows when held open, with the differential pressure and the fluid that the

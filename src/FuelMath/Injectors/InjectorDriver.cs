@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>What drives a coil: it decides the current, the heat and the dead time, so that readings belong to it.</summary>
 /// <remarks>

@@ -1,9 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>
 /// The power of differential pressure that a static flow was measured to follow, in place of the square root, with the

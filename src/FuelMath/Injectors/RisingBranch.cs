@@ -1,6 +1,4 @@
-using FuelMath.Tables;
-
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>
 /// The part above the last bump of t(w) = w + c(w), where c is a piecewise cubic that ends at zero, and t has slope one

@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>
 /// How far an injector departs from its straight line at short pulses: a time, added to the effective width, that is

@@ -1,4 +1,4 @@
-namespace FuelMath.Injectors;
+namespace FuelMath;
 
 /// <summary>What a controller has already put into the pulse widths that it shows, so that they are not those of the coil.</summary>
 /// <remarks>A width that was corrected once must not be corrected again by data that were taken from it.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Internal;
+namespace FuelMath;
 
 /// <summary>What an exception says to a reader.</summary>
 internal static class ExceptionText

@@ -1,7 +1,7 @@
 using System.Globalization;
 using UnitsNet;
 
-namespace FuelMath.Internal;
+namespace FuelMath;
 
 /// <summary>
 /// Argument checks of the public surface. Each check returns the SI number it passed, so a kernel is only ever handed a

@@ -1,6 +1,6 @@
 using System.Runtime.ExceptionServices;
 
-namespace FuelMath.Internal;
+namespace FuelMath;
 
 /// <summary>Work on all cores, whose exceptions come out as they were thrown.</summary>
 internal static class OnAllCores

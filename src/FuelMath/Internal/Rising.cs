@@ -1,4 +1,4 @@
-namespace FuelMath.Internal;
+namespace FuelMath;
 
 /// <summary>The root of a function that rises all the way, to the last bit, by halving.</summary>
 internal static class Rising

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Internal;
+namespace FuelMath;
 
 /// <summary>The only door between typed quantities and double kernels. Everything inward of it is coherent SI.</summary>
 /// <remarks>

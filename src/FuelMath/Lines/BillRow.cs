@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>One row of a bill of materials: what, how many, and how long where it is cut.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,8 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>The fitting on one end of a hose: the end it offers, what it costs, and how much shorter the hose is cut for it.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

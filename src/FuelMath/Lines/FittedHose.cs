@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fittings;
-using FuelMath.Hoses;
-using FuelMath.Internal;
-using FuelMath.Networks;
 
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>A hose with the fittings on it.</summary>
 /// <remarks>

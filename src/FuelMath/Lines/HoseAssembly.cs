@@ -1,10 +1,6 @@
-using FuelMath.Fittings;
-using FuelMath.Hoses;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>A hose cut to length with a fitting on either end.</summary>
 /// <remarks>

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fittings;
-using FuelMath.Sources;
 
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>What there is to say of a line.</summary>
 internal static class LineFindings

@@ -1,7 +1,4 @@
-using FuelMath.Fittings;
-using FuelMath.Internal;
-
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>One piece of a line: a port that is there already, an adapter, or a hose with its fittings.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

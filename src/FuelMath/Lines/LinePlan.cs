@@ -1,13 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fittings;
-using FuelMath.Hoses;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Lines;
+namespace FuelMath;
 
 /// <summary>A whole line, piece by piece: checked joint by joint, listed to buy and cut, and as the flow feels it.</summary>
 /// <remarks>

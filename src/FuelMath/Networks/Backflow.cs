@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What an opening does when the pressure behind it is the higher one.</summary>
 public enum Backflow

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// What a link says at a flow: Up x upstream pressure - Down x downstream pressure = Loss(flow). A weight is zero where

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>One setting that differs from point to point, in SI numbers. Immutable.</summary>
 internal abstract class BatchColumn(int place)

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>The results of many points, in SI numbers: one row a quantity, one column a point.</summary>
 internal sealed class BatchNumbers

@@ -1,8 +1,7 @@
 using System.Runtime.Intrinsics;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Solves the points of a batch in the widest vectors of the machine, on all cores.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// A bypass regulator, one way: upstream = max(held + slope q - influence x downstream, downstream + open q|q|).

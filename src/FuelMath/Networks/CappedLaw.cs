@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// q = min(commanded, C sqrt(dp)), nothing backwards, as a rising law: (q/C)^2, very steep above the commanded flow and

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
 internal sealed class CappedPart(double coefficient, double commanded) : LinkPart

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>From which side a pump whose curve has a hump comes to a steady flow, where it could stay at several.</summary>
 public enum ComingFrom

@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A straight passage with minor losses as general water-network engines compute it.</summary>
 internal struct CubicPipeLaw<T> : ILinkLaw<T>

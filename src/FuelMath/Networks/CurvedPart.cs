@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A round passage that is bent all along its length.</summary>
 internal sealed class CurvedPart(

@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A passage that is bent all along its length, with minor losses: see <see cref="CurvedFriction.Factor"/>.</summary>
 /// <remarks>The root of the implicit law is kept as in <see cref="PipeLaw{T}"/>.</remarks>

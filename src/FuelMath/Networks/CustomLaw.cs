@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A caller's law as the solver sees it.</summary>
 internal struct CustomLaw<T, TLaw> : ILinkLaw<T>

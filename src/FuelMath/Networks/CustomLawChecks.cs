@@ -1,7 +1,7 @@
 using System.Globalization;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a caller's law is held to before the solver trusts it.</summary>
 internal static class CustomLawChecks

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A part whose law the caller wrote.</summary>
 /// <typeparam name="TLaw">The law: a readonly struct.</typeparam>

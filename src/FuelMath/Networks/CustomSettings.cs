@@ -1,7 +1,7 @@
 using System.Globalization;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A caller's law, and where solving starts with it.</summary>
 internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LinkPart

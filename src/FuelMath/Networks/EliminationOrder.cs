@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Finds in which order the nodes of a network are eliminated, and writes down every step of it.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A link's place in the network: its ends, and where the matrix holds what it does.</summary>
 internal readonly struct Ends(int link, int from, int to, int up, int down)

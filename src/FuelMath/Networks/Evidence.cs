@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a solution knows of its own quality, in SI; node -1 where all balances are exact.</summary>
 internal readonly struct Evidence(int iterations, double imbalance, int imbalanceNode, double error, int errorLink)

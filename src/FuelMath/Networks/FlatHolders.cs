@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// Regulators without slope that hold the pressure of one node: where they hold the same, no equation says how much flows

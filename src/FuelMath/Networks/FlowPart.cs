@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Anything that fuel passes between two places: a hose, a filter, a pump, a regulator.</summary>
 /// <remarks>

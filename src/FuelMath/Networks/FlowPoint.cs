@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a law of one's own is asked at: a flow, and the fluid that flows. SI.</summary>
 /// <typeparam name="T">The reading.</typeparam>

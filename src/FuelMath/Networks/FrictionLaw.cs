@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>How a pipe's friction factor is found.</summary>
 public enum FrictionLaw

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>How much a network that can't meet its draws could give, for the words of its refusal.</summary>
 internal static class GreatestDraws

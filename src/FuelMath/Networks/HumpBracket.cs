@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Two samples between which a pump's curve crosses what the network asks for. Immutable.</summary>
 internal readonly struct HumpBracket(HumpSample left, HumpSample right)

@@ -1,6 +1,4 @@
-using FuelMath.Tables;
-
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump's curve of rise (Pa) over flow (m3/s) by its pieces, each of which rises or falls throughout. Immutable.</summary>
 internal sealed class HumpCurve(Piece[] pieces)

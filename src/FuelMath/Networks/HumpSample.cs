@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// The network with a falling straight line in the place of the pump's curve: rise = shutoff - steepness x flow. Immutable.

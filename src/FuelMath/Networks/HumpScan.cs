@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Walks along a pump's curve from no flow to the last, and brackets all places where it meets the network.</summary>
 /// <remarks>

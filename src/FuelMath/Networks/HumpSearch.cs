@@ -1,8 +1,7 @@
 using System.Globalization;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Finds all states of a network with one pump whose curve has a hump.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A caller's own law of a part: the pressure that it takes from a flow, written once over any scalar.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// A link as the solver sees it: a pressure loss that rises with flow, also below zero, read in any scalar. Implemented

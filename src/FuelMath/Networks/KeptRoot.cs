@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>The root of an implicit law, kept for a link between iterations: it converges along with the flows.</summary>
 internal struct KeptRoot<T>

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Where in a part pressure may get lost inside, beside its joints.</summary>
 [Flags]

@@ -1,6 +1,4 @@
-using FuelMath.Internal;
-
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A part between two nodes; flow counts positive from the first to the second.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Puts the parts of a network's lines to the conditions that it is solved at.</summary>
 internal sealed class LinesAtPoint

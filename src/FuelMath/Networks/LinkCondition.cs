@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a link is doing in a solved network.</summary>
 public enum LinkCondition

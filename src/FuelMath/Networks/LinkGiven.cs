@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a link was made from, as it was given, so that it can be written down. Immutable.</summary>
 internal abstract class LinkGiven { }

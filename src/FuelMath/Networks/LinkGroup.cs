@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>The links of one law: one virtual call covers them all.</summary>
 internal abstract class LinkGroup<T>

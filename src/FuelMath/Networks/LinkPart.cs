@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A law with its settings, in plain SI numbers: what a part tells the solver. Immutable.</summary>
 /// <remarks>

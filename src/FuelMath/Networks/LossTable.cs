@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A part of which nothing is known but what it takes from some flows, as a bench has measured it.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A measured loss, mirrored at no flow and carried to another fluid: see <see cref="LossTable"/>.</summary>
 internal struct LossTableLaw<T> : ILinkLaw<T>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A measured loss over flow, and the fluid that it was measured with.</summary>
 internal sealed class LossTableSettings(string name, Piece[] pieces, double density, double kinematicViscosity)

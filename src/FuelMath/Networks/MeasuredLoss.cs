@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>One reading of what a part takes from a flow.</summary>
 /// <remarks>The default value is not a valid reading and is refused where one is asked for. Equality is not defined. Immutable.</remarks>

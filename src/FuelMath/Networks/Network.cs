@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A network of pipes, pumps, valves and openings, filled with one fluid, ready to be solved.</summary>
 /// <remarks>

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>One network at many points: what differs from its description is given point by point.</summary>
 /// <remarks>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What the points of a batch came to: of each the numbers of its state, or a refusal; never both.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

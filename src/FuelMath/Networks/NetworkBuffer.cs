@@ -1,9 +1,7 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// Room for one state of a network, to be filled again and again by <see cref="Network.Solve(NetworkBuffer)"/>, and the

@@ -1,6 +1,4 @@
-using FuelMath.Quantities;
-
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What can be wrong with a network before anything is solved.</summary>
 internal static class NetworkChecks

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Puts regions that nothing flows into at the level to which the network fills them by itself.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A part between two nodes, with a direction: its flow counts positive from the first to the second.</summary>
 /// <remarks>

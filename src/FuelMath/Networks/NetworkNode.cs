@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A place in a network where links meet: its pressure is either given or sought.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

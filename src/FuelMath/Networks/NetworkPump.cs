@@ -1,9 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>How a pump's pressure rise depends on its flow. Every pump has a check valve: nothing flows backwards.</summary>
 /// <remarks>

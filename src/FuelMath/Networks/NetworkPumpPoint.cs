@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>One point of a pump's curve.</summary>
 /// <remarks>The default value is no flow at no rise. Equality is not defined. Immutable.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Finds what a setting is for, and says when it can't be set.</summary>
 internal static class NetworkSettings

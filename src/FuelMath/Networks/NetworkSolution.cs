@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>One of the states that a network can be in, and whether it stays there.</summary>
 /// <remarks>

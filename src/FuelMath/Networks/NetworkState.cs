@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A network in steady state: pressures, flows, what each part is doing, and how exact that is.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

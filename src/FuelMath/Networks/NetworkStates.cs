@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Solves a network that may have several states, and chooses among them.</summary>
 internal static class NetworkStates

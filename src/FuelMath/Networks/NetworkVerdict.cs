@@ -1,8 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Looks at an answer of the solver, names what each link does, and refuses what can't be.</summary>
 internal static class NetworkVerdict
@@ -182,7 +181,7 @@ internal static class NetworkVerdict
             throw BelowVacuum(
                 work.Draw.Any(d => d.Value != 0)
                     ? $"{Draws(work)}{GreatestDraws.Words(work)}"
-                    : Suction.Words(work, lowest),
+                    : SuctionSide.Words(work, lowest),
                 lowest,
                 least
             );

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <content>
 /// What is done with a state in which a region that nothing flows into can't be moved to its level as a whole, because a

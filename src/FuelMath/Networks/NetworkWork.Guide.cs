@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <content>
 /// What is done first with a number that full Newton steps did not settle: parts that switch on and off can send them round

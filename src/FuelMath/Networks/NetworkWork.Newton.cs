@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <content>
 /// The method: Newton on all links, flows eliminated, so that each iteration solves for one change of pressure a node.

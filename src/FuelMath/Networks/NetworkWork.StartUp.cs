@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <content>
 /// What is done with a number that neither full nor guided steps settled: its network is started up. Every junction is

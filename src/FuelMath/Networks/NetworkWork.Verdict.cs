@@ -1,7 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <content>What an answer is worth, read in any scalar.</content>
 internal sealed partial class NetworkWork<T>

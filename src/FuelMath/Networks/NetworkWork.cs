@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Tables;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// Everything that changes while a prepared network is solved, for one scalar: settings, pressures, flows. One thread at

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Another law with a check valve in it.</summary>
 internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// Which links have to carry flow so that every junction surely hangs on a given pressure: where they do, nothing is cut

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What has to be said of a point before a part can be read there, beside the fluid.</summary>
 [Flags]

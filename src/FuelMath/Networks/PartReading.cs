@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// A part in one solve of one point: it turns what is said of the point into the settings of its law. It writes plain

@@ -1,6 +1,4 @@
-using FuelMath.Sources;
-
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a part is asked about when findings are sought: where it is, and what it does in a solved state. SI; pressures are gauge.</summary>
 internal readonly struct PartState

@@ -1,7 +1,6 @@
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Cubic pieces as plain numbers, one after the other.</summary>
 internal static class PieceTable

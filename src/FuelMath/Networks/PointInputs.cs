@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a part may be told at a point and in a round, SI; pressures are gauge.</summary>
 internal readonly struct PointInputs

@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>An opening whose flow goes with a power of pressure.</summary>
 internal struct PowerLaw<T> : ILinkLaw<T>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>An opening by one reading and a power: see <see cref="Formulas.Orifice.PowerLawPressureLoss"/>.</summary>
 internal sealed class PowerPart(double flow, double loss, double density, double exponent) : LinkPart

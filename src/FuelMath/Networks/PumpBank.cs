@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Pumps that differ, side by side or one behind the other: the links and nodes that they are in a network.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump with a check valve whose rise is shutoff - factor q^exponent.</summary>
 internal struct PumpPowerLaw<T> : ILinkLaw<T>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump whose rise is shutoff - factor q^exponent.</summary>
 internal sealed class PumpPowerPart(double shutoff, double factor, double exponent) : PumpPart

@@ -1,9 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// A switch that lets a pump join at one value of what it watches and leave at another. Between the two it stays as it was.

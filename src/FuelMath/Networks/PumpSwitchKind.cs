@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a pump's switch watches.</summary>
 internal enum PumpSwitchKind

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump with a check valve whose rise is given by pieces over flow; beyond the ends it goes on straight.</summary>
 internal struct PumpTableLaw<T> : ILinkLaw<T>

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump whose rise is given by pieces over flow.</summary>
 internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : PumpPart

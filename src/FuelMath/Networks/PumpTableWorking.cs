@@ -1,8 +1,6 @@
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a pump's pieces say at a flow, step by step.</summary>
 internal static class PumpTableWorking

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A reducing regulator, one way: downstream = min(held - slope q - influence x
 /// upstream, upstream - open q|q|).</summary>

@@ -1,7 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What the laws of both types of regulator work out alike from their settings and the fluid.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// A regulator. Bypass: holds its upstream side at setting + reference (1 + influence) - influence x downstream + slope q.

@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a round passage loses to friction and to its loss coefficients, in any reading.</summary>
 internal static class RoundLoss

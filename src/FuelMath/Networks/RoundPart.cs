@@ -1,7 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A round passage.</summary>
 internal abstract class RoundPart(double length, double bore, double roughness, double lossCoefficient) : LinkPart

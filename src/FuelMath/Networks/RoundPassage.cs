@@ -1,7 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What the laws of all round passages work out alike from the passage and its fluid.</summary>
 internal struct RoundPassage<T>

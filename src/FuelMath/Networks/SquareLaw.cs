@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>opening + a q + b q|q|: filter, fitting, orifice as the inverse of q = C sqrt(dp), check valve.</summary>
 internal struct SquareLaw<T> : ILinkLaw<T>

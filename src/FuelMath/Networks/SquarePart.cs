@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// opening + linear q + square q|q|, where linear = Linear mu/mu0 + LinearPerViscosity mu and square = Square rho/rho0 +

@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a solved state says beside its numbers; one for each workspace, written anew by each verdict.</summary>
 internal sealed class StateNotes(NetworkPlan plan)

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump that stands still: nothing flows either way.</summary>
 internal struct StoppedLaw<T> : ILinkLaw<T>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A surge tank: it is filled by a lift pump and drawn from by another, and overflows what is too much.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What a link's law depends on beside its own make: the fluid, and the weight of it at both ends, SI.</summary>
 internal readonly struct Surroundings<T>

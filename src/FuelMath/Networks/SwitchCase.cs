@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A network with some of its switched pumps running, and what comes of it. Immutable.</summary>
 internal sealed class SwitchCase

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>
 /// A network with pumps that join and leave: it is solved with each set of them running, and a state lasts if no switch

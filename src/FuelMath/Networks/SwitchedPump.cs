@@ -1,4 +1,4 @@
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>A pump of a network with its switch. Immutable.</summary>
 internal sealed class SwitchedPump(string name, PumpSwitch by)

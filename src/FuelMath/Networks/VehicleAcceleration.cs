@@ -1,8 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>How a vehicle that carries a network speeds up: it acts on the fluid like weight.</summary>
 /// <remarks>

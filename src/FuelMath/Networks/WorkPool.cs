@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>Workspaces of one network for one scalar. Renting and giving back take no lock and allocate nothing.</summary>
 internal sealed class WorkPool<T>(NetworkPlan plan)

@@ -1,13 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>A fuel pump, measured at one or more voltages.</summary>
 /// <remarks>

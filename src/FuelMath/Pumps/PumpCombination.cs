@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>Several pumps seen as one: side by side their flows add up, one behind the other their pressure rises.</summary>
 /// <remarks>

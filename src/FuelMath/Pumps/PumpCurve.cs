@@ -1,14 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>
 /// What one fuel pump delivers and draws against pressure, at one voltage: flow falls strictly as the pressure rise

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>What a pump's points must satisfy beyond their order, with the reason in the message.</summary>
 internal static class PumpCurveChecks

@@ -1,8 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>What a pump curve says at a point, step by step.</summary>
 internal static class PumpCurveWorking

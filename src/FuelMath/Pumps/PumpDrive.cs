@@ -1,8 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>What feeds a pump's motor: its circuit as it is, a chopped supply, or a controller that holds a speed.</summary>
 /// <remarks>

@@ -1,10 +1,8 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>Curves that were not measured, made from one that was. Each says that it is an estimate and of what kind.</summary>
 /// <remarks>

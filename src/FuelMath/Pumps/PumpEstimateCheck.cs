@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>How far an estimated curve lies from a measured one at the same voltage: the size of the estimate's error.</summary>
 /// <remarks>

@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>The suction side of a pump: what keeps its fuel from boiling, against what the pump asks for.</summary>
 /// <remarks>

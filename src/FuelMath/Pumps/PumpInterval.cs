@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>Two neighboring curves of a pump, laid on the pressure rises that both of them reach.</summary>
 internal sealed class PumpInterval

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>One measured point of a pump: what it delivers and draws against one pressure rise.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>By which principle a pump works: it decides what a fluid of another density does to its curve.</summary>
 public enum PumpPrinciple

@@ -1,8 +1,4 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Tables;
-
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>
 /// What a solver reads of a pump at one voltage after another, in room that is used again: the same bits as

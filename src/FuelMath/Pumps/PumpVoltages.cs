@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>The measured curves of a pump over the voltage at its motor, and what lies between them.</summary>
 internal sealed class PumpVoltages

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>What wear takes from a pump: a share of its flow, and a leak from outlet to inlet that grows with pressure.</summary>
 /// <remarks>

@@ -1,12 +1,7 @@
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Pumps;
+namespace FuelMath;
 
 /// <summary>A spring-loaded way back around a pump: shut below a pressure difference, a restriction above it.</summary>
 /// <remarks>

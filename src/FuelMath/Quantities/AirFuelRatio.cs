@@ -1,7 +1,6 @@
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Quantities;
+namespace FuelMath;
 
 /// <summary>Mass of air for each mass of fuel.</summary>
 /// <remarks>

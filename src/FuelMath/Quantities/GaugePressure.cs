@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Quantities;
+namespace FuelMath;
 
 /// <summary>A pressure counted from the ambient pressure.</summary>
 /// <remarks>

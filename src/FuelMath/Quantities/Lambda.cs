@@ -1,7 +1,6 @@
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Quantities;
+namespace FuelMath;
 
 /// <summary>Air-fuel ratio over the stoichiometric air-fuel ratio: below one rich, above one lean.</summary>
 /// <remarks>

@@ -1,6 +1,4 @@
-using FuelMath.Text;
-
-namespace FuelMath.Quantities;
+namespace FuelMath;
 
 /// <summary>The two pressures with a reference, as text that names the reference.</summary>
 public static class PressureKinds

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Quantities;
+namespace FuelMath;
 
 /// <summary>How both pressure types print.</summary>
 internal static class PressureText

@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>Where a bypass regulator changes its state: from seated to regulating, and from regulating to fully open.</summary>
 /// <remarks>
@@ -77,7 +74,7 @@ public sealed class BypassCrossovers
         {
             throw new ArgumentOutOfRangeException(
                 nameof(behind),
-                $"Must be at most the pressure at which '{regulator.Name}' opens, {Findings.Show.Bar(opening)} gauge; it was {Findings.Show.Bar(behind.Si)} gauge."
+                $"Must be at most the pressure at which '{regulator.Name}' opens, {FuelMath.Show.Bar(opening)} gauge; it was {FuelMath.Show.Bar(behind.Si)} gauge."
             );
         }
 

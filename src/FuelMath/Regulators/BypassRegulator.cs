@@ -1,13 +1,7 @@
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>
 /// A return-style regulator: it holds the pressure upstream a set difference above its reference by bypassing to the

@@ -1,4 +1,4 @@
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>A regulator of either type, by what it refers to.</summary>
 internal interface IRegulator

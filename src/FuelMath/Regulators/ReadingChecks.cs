@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>What the bench readings of a regulator must satisfy together, with the reason in the message.</summary>
 internal static class ReadingChecks

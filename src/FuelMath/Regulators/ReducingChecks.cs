@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>What the bench readings of a reducing regulator must satisfy together, with the reason in the message.</summary>
 internal static class ReducingChecks
@@ -46,5 +45,5 @@ internal static class ReducingChecks
 
     private static string Show(ReducingReading reading) =>
         $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
-        + $"{Guard.Show(reading.Flow, reading.Flow.Unit)} from {Findings.Show.Bar(reading.Supply.Si)} gauge";
+        + $"{Guard.Show(reading.Flow, reading.Flow.Unit)} from {FuelMath.Show.Bar(reading.Supply.Si)} gauge";
 }

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>One reading of a reducing regulator on the bench: what it held behind it while a flow was drawn.</summary>
 /// <remarks>

@@ -1,13 +1,7 @@
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>
 /// A dead-head regulator: it holds the pressure downstream a set difference above its reference by throttling what it lets
@@ -221,7 +215,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
             )
             : throw new ArgumentOutOfRangeException(
                 nameof(supply),
-                $"Must be at least what it holds at no flow, {Findings.Show.Bar(held)} gauge; it was {Findings.Show.Bar(supply.Si)} gauge."
+                $"Must be at least what it holds at no flow, {FuelMath.Show.Bar(held)} gauge; it was {FuelMath.Show.Bar(supply.Si)} gauge."
             );
     }
 

@@ -1,6 +1,4 @@
-using FuelMath.Networks;
-
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>What acts on the spring side of a regulator of either type at one point.</summary>
 /// <param name="reference">What its port is open to.</param>

@@ -1,7 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Networks;
-
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>What there is to say of regulators in a solved state.</summary>
 internal static class RegulatorFindings

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>A rail pressure seen on a running engine with the reference hose off and plugged, and what it says of the set point.</summary>
 /// <remarks>
@@ -27,7 +25,7 @@ public sealed class RegulatorObservation
         {
             throw new ArgumentOutOfRangeException(
                 nameof(rail),
-                $"Must be above the return line, {Findings.Show.Bar(returnLine.Si)} gauge; it was {Findings.Show.Bar(rail.Si)} gauge."
+                $"Must be above the return line, {FuelMath.Show.Bar(returnLine.Si)} gauge; it was {FuelMath.Show.Bar(rail.Si)} gauge."
             );
         }
 
@@ -56,7 +54,7 @@ public sealed class RegulatorObservation
         return Rail.Si > open * (1 + Guard.EdgeTolerance)
             ? SiUnits.Pressure(Rail.Si - regulator.HeldPressure(default, ReturnLine, BypassedFlow).Si)
             : throw new InvalidOperationException(
-                $"'{regulator.Name}' is open to its stop at this flow, where it can't hold less than {Findings.Show.Bar(open)} gauge; bypass less to see its set point."
+                $"'{regulator.Name}' is open to its stop at this flow, where it can't hold less than {FuelMath.Show.Bar(open)} gauge; bypass less to see its set point."
             );
     }
 

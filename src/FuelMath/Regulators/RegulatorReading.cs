@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>One reading of a bypass regulator on the bench: what it held while bypassing a flow.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>The pressure that acts on the spring side of a regulator's diaphragm.</summary>
 public enum RegulatorReference

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>What a regulator loses when it is open to its stop: one reading of loss, flow and density.</summary>
 /// <remarks>

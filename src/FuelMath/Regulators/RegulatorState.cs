@@ -1,4 +1,4 @@
-namespace FuelMath.Regulators;
+namespace FuelMath;
 
 /// <summary>What a regulator is doing.</summary>
 public enum RegulatorState

@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A formula read as a value and its exact slope by one input, over any scalar.</summary>
 /// <typeparam name="T">The reading below: <c>Dual&lt;Real&gt;</c> for one point, <c>Dual&lt;Lane&gt;</c> for many.</typeparam>

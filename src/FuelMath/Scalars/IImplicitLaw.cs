@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A law of the form residual(x; a, b) = 0 with one root, solved in plain numbers and lifted by one Newton step.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A reading that holds several numbers: what a batch needs to fill it and to empty it.</summary>
 /// <typeparam name="T">The reading.</typeparam>

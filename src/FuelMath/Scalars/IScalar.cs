@@ -1,7 +1,6 @@
 using System.Numerics;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>
 /// The arithmetic that a formula may use. A formula written over it is read as a number (<see cref="Real"/>), as many

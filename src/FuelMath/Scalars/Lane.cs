@@ -1,8 +1,7 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A formula read as several numbers at once: one for each element of the machine's vector.</summary>
 /// <remarks>

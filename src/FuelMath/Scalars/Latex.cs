@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>Symbols, numbers and units as LaTeX.</summary>
 internal static class Latex

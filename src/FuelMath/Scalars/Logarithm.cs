@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>The natural logarithm of many numbers at once, from their binary exponents and mantissas.</summary>
 /// <remarks>

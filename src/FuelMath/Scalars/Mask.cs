@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A yes or no for each number that a <typeparamref name="T"/> holds. It can't be added to a number by mistake.</summary>
 /// <typeparam name="T">The reading that was compared.</typeparam>

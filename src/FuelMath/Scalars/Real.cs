@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A formula read as one number.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>Numbers written with a count of significant figures, zeros at the end included.</summary>
 internal static class SignificantFigures

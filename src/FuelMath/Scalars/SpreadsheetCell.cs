@@ -1,6 +1,4 @@
-using FuelMath.Sources;
-
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A cell of a spreadsheet: one step of a formula.</summary>
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,6 +1,4 @@
-using FuelMath.Sources;
-
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>One operation of a formula that is to become spreadsheet text; compared by reference.</summary>
 internal sealed class SpreadsheetNode

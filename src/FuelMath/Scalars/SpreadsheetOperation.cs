@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>What a node of a spreadsheet formula does.</summary>
 internal enum SpreadsheetOperation

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A formula read as cells of a spreadsheet: each named step a cell of its own.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>Writes nodes as cells: a named step, a part that is used twice and a part that is long stand in cells of their own.</summary>
 internal sealed class SpreadsheetWriter(Func<int, string> place, int most)

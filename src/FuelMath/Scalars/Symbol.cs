@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>The name of a quantity inside a formula: what a working prints for it.</summary>
 /// <remarks>

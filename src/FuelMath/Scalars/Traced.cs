@@ -1,7 +1,4 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
-
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A formula read as its own working: the number, the formula in symbols, and the numbers put in.</summary>
 /// <remarks>

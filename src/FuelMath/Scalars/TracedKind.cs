@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>What a node of a traced formula is.</summary>
 internal enum TracedKind

@@ -1,6 +1,4 @@
-using FuelMath.Sources;
-
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>One operation of a traced formula, with what it was made of. Immutable.</summary>
 internal sealed class TracedNode

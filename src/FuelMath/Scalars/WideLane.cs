@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>The eight-number twin of <see cref="Lane"/>, for machines whose vectors hold 512 bits.</summary>
 /// <remarks>

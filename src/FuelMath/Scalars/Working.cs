@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using FuelMath.Internal;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>How a number was made: the inputs, then each named step with its formula and the numbers put in.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>The comparisons by which one step took the side it shows.</summary>
 internal static class WorkingConditions

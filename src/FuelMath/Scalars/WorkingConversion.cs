@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>A line of a working that converts one quantity from one unit to another.</summary>
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>

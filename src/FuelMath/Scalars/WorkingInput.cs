@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>An input of a working.</summary>
 /// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>

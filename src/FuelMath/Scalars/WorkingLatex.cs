@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>Writes traced formulas as LaTeX, with brackets where they are needed.</summary>
 internal sealed class WorkingLatex(WorkingWriter writer, IFormatProvider provider)

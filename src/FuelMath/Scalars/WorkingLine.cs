@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Sources;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>One named step of a working.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>How strongly a written expression binds, weakest first.</summary>
 internal enum WorkingRank

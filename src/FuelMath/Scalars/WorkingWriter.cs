@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Scalars;
+namespace FuelMath.Formulas;
 
 /// <summary>Writes traced formulas as text, with brackets where they are needed.</summary>
 internal sealed class WorkingWriter

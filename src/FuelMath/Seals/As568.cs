@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Sources;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>Rings of AS568, in thousandths of an inch.</summary>
 internal static class As568

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>Lengths along one axis that leave a gap, such as an injector between rail and port.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>A rectangular groove with the wall that closes it: the room that an O-ring gets.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>How a groove holds its ring.</summary>
 public enum GlandKind

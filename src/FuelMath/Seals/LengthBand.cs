@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>A length, such as a gap, with what tolerances make of it.</summary>
 /// <remarks>

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Sources;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>An O-ring as it comes: inside diameter and cross-section, with their tolerances.</summary>
 /// <remarks>

@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>An O-ring in its groove: squeeze, stretch and fill, with what tolerances make of them.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>A fraction, such as a squeeze, with what tolerances make of it.</summary>
 /// <remarks>

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>What there is to say of an O-ring in its groove.</summary>
 internal static class SealFindings

@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>What a static seal should keep to.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

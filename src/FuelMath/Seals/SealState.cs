@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>How far ring and metal have changed in size since they were measured: swelling, heat, cold.</summary>
 /// <remarks>

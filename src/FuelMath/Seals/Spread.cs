@@ -1,4 +1,4 @@
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>What tolerances do to a result: at the worst, and by root-sum-square.</summary>
 internal readonly struct Spread

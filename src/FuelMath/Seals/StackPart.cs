@@ -1,6 +1,4 @@
-using FuelMath.Internal;
-
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>One length in an axial stack: what opens the gap, or what fills it.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Seals;
+namespace FuelMath.Joints;
 
 /// <summary>A length with the tolerance that its drawing gives it, the same to both sides.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>One of a few words, each standing for a value.</summary>
 internal sealed class ChoiceShape<T> : Shape<T>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A whole number in a range.</summary>
 internal sealed class CountShape : Shape<int>

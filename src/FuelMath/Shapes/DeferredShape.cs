@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A shape that is looked up when it is used, so that an object can hold others of its own kind.</summary>
 internal sealed class DeferredShape<T> : Shape<T>

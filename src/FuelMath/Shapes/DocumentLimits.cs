@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>What a document may cost to read. A real system needs a hundredth of each.</summary>
 internal static class DocumentLimits

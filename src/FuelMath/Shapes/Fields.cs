@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>The properties of one object while it is read.</summary>
 internal readonly struct Fields<TOwner>

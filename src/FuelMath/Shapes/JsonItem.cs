@@ -1,6 +1,6 @@
 using System.Text.Encodings.Web;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>One value of a document, with its place.</summary>
 internal sealed class JsonItem

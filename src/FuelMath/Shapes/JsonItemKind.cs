@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 internal enum JsonItemKind
 {

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>The bytes of a document, kept so that an offset can be told as line and column.</summary>
 internal sealed class JsonSource

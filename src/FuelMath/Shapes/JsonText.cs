@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A value to be written. What fits on a line is written on one, so that a table stays a table.</summary>
 internal sealed class JsonText

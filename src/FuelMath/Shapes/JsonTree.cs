@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>Reads the bytes of a document in one pass into values that know their place, within limits.</summary>
 internal ref struct JsonTree

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A list of values of one shape.</summary>
 internal sealed class ListShape<T> : Shape<ImmutableArray<T>>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A list at the root of a document whose values are referred to by name; each is made once.</summary>
 internal sealed class NamedListShape<T> : Shape<ImmutableArray<T>>

@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>Finds the name that a misspelled one was meant to be.</summary>
 internal static class Nearest

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A pure number, as a JSON number.</summary>
 internal sealed class NumberShape : Shape<double>

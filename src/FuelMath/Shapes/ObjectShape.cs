@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>An object with named properties that makes a value. Unknown, repeated and missing properties are refused.</summary>
 internal sealed class ObjectShape<T> : Shape<T>

@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A property of an object that stands for a <typeparamref name="TOwner"/>.</summary>
 internal abstract class Property<TOwner>

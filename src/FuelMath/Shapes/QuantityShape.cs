@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
-using FuelMath.Text;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A quantity as text with its unit, written in one chosen unit.</summary>
 internal sealed class QuantityShape<T> : Shape<T>

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Text;
 using UnitsNet;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A quantity as it was read: number and unit come back as they went in, and are written as they are.</summary>
 internal sealed class RawQuantityShape<T> : Shape<T>

@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>The name of a value that stands in a list at the root, or one of a few known words.</summary>
 internal sealed class ReferenceShape<T> : Shape<T>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>Collects the named objects of a schema while it is written.</summary>
 internal sealed class SchemaDefinitions

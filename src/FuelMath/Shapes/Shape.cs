@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>
 /// How a value stands in a document. Reading, writing and the published schema all follow from the one description.

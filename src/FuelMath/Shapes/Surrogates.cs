@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>Half a surrogate pair is no character: bytes can't hold it, and an encoder would exchange it in silence.</summary>
 internal static class Surrogates

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A text that is not blank and not longer than it needs to be.</summary>
 internal sealed class TextShape : Shape<string>

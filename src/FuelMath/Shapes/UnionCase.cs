@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>One kind of a union: how it reads and writes, whatever type stands behind it.</summary>
 internal sealed class UnionCase<T>

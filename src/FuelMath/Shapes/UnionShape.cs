@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>One of several kinds of object, told apart by a word in the property "kind".</summary>
 internal sealed class UnionShape<T> : Shape<T>

@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A property that holds a value of a shape. One that may be left out says what its absence means.</summary>
 internal sealed class ValueProperty<TOwner, TValue> : Property<TOwner>

@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A word for a well-known value, or the value in full.</summary>
 internal sealed class WordOrShape<T> : Shape<T>

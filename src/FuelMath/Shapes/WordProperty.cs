@@ -1,4 +1,4 @@
-namespace FuelMath.Shapes;
+namespace FuelMath;
 
 /// <summary>A property that always holds the same word: it says which kind of object this is.</summary>
 internal sealed class WordProperty<TOwner> : Property<TOwner>

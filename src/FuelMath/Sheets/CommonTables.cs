@@ -1,12 +1,6 @@
-using FuelMath.Assessments;
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>The tables that belong to no single stage: fuel, regulators, settings, operating points.</summary>
 internal static class CommonTables
@@ -68,7 +62,7 @@ internal static class CommonTables
         );
     }
 
-    private static object?[] Density(Fuels.Fuel fuel, Temperature at, string use)
+    private static object?[] Density(FuelMath.Fuel fuel, Temperature at, string use)
     {
         double? density;
         try

@@ -1,9 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>
 /// The fuel trim of one injector that serves a list of points best, from its flow and its dead time together, and the largest

@@ -1,9 +1,6 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>One pulse that is asked of an injector: how much fuel, how often, against what.</summary>
 internal sealed class InjectorUse

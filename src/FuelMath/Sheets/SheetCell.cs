@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>A cell of a table on a sheet: a number as it is printed, words, or nothing.</summary>
 /// <remarks>

@@ -1,7 +1,6 @@
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>A column of a table on a sheet: what it holds, and for numbers in which unit.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -4,7 +4,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>Tables as files, and back.</summary>
 internal static class SheetFiles
@@ -186,7 +186,7 @@ internal static class SheetFiles
         }
         catch (ArgumentException problem)
         {
-            throw new FormatException(Internal.ExceptionText.Sentence(problem));
+            throw new FormatException(ExceptionText.Sentence(problem));
         }
     }
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>A table of a sheet, to print, to read by a program and to read back.</summary>
 /// <remarks>

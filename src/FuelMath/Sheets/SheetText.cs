@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>Tables and paragraphs as lines of at most so many characters.</summary>
 internal static class SheetText

@@ -1,11 +1,7 @@
 using System.Globalization;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Systems;
-using FuelMath.Tables;
 using UnitsNet;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>The dead times of one stage: as told, and the mean of what was measured.</summary>
 internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)

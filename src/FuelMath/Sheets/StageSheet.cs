@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Assessments;
-using FuelMath.Findings;
-using FuelMath.Systems;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>What to tell the controller of one stage of injectors, or that it must not be told yet.</summary>
 /// <remarks>Made by a <see cref="TuningSheet"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>

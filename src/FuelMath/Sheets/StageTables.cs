@@ -1,13 +1,8 @@
 using System.Globalization;
-using FuelMath.Assessments;
 using FuelMath.Bench;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>The tables of one stage of injectors.</summary>
 internal sealed class StageTables(SystemAssessment assessment, InjectorStage stage, StageSet? set)

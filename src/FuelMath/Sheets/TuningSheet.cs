@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Assessments;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Systems;
 
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>What the person who tunes an engine types into its controller, under the verdict that it stands on.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Sheets;
+namespace FuelMath;
 
 /// <summary>What stands behind the number beside a value: three things that must not be taken for one another.</summary>
 public enum UncertaintyMeaning

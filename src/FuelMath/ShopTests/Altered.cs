@@ -1,12 +1,3 @@
-using FuelMath.Fittings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Wiring;
-
 namespace FuelMath.ShopTests;
 
 /// <summary>A system with one thing changed.</summary>

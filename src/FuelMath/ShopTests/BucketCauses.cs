@@ -1,9 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Systems;
-
 namespace FuelMath.ShopTests;
 
 /// <summary>What, alone, would explain a bucket test: each cause is the whole system solved again with that one thing off.</summary>

@@ -1,11 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Systems;
-using FuelMath.Tightness;
 using MathNet.Numerics.Integration;
 using UnitsNet;
 

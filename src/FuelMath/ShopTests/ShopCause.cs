@@ -1,5 +1,3 @@
-using FuelMath.Internal;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.ShopTests;

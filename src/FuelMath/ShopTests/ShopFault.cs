@@ -1,5 +1,3 @@
-using FuelMath.Systems;
-
 namespace FuelMath.ShopTests;
 
 /// <summary>One thing that is off by some amount, as the model of the system has it.</summary>

@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Systems;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.ShopTests;

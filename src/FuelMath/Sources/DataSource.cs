@@ -1,4 +1,4 @@
-namespace FuelMath.Sources;
+namespace FuelMath;
 
 /// <summary>
 /// Says where a number comes from: a work listed in <c>docs/sources.md</c> and a place inside it.

@@ -1,7 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Pumps;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Judges what the rounds of a <see cref="SystemSolver"/> ended at; what they went through on the way is not looked at.</summary>
 internal static class AnswerChecks

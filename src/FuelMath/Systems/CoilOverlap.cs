@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>How many coils of a stage carry current while one of them opens.</summary>
 internal static class CoilOverlap

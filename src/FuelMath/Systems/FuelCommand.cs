@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What the injectors are told to do at an operating point.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
@@ -36,14 +34,14 @@ public sealed class FuelCommand
     /// <returns>The command.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The lambda is the default value.</exception>
     public static FuelCommand HoldLambda(Lambda lambda) =>
-        new(FuelCommandKind.HoldLambda, FuelMath.Quantities.Lambda.FromRatio(lambda.Si), []);
+        new(FuelCommandKind.HoldLambda, FuelMath.Lambda.FromRatio(lambda.Si), []);
 
     /// <summary>Nobody corrects: the controller turns the mass for a lambda into pulse widths by its belief.</summary>
     /// <param name="lambda">The lambda that the controller aims at.</param>
     /// <returns>The command.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The lambda is the default value.</exception>
     public static FuelCommand OpenLoop(Lambda lambda) =>
-        new(FuelCommandKind.OpenLoop, FuelMath.Quantities.Lambda.FromRatio(lambda.Si), []);
+        new(FuelCommandKind.OpenLoop, FuelMath.Lambda.FromRatio(lambda.Si), []);
 
     /// <summary>Given pulse widths, one for each stage.</summary>
     /// <param name="widths">The widths in the order of the stages; zero keeps a stage shut.</param>

@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The kinds of <see cref="FuelCommand"/>.</summary>
 public enum FuelCommandKind

@@ -1,9 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// A plan and its injectors as a network: prepared once, solved for the draws, voltages and pressures of each round.

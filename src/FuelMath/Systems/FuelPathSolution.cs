@@ -1,8 +1,4 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Regulators;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A solved fuel path in the order of the plan, in SI numbers.</summary>
 internal sealed class FuelPathSolution

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The fuel path: its nodes and the parts between them.</summary>
 /// <remarks>

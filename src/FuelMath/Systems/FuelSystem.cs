@@ -1,12 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Sources;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// A whole fuel delivery: the fuel, the engine that needs it, the path from tank to injector tip, the injectors, the

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>At which temperature the fuel at a node would boil under the pressure there: the margin of a hot soak.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The points that <see cref="SystemLanes{T}"/> works on, and where it puts what comes out.</summary>
 internal interface ISystemPoints

@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Where an injector stage sprays into, which sets the pressure behind its tips.</summary>
 public enum InjectorDischarge

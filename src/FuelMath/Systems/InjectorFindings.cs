@@ -1,7 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What there is to say of injectors: time, repeatability, pressure and voltage.</summary>
 internal sealed class InjectorFindings(SolvedSystem solved)

@@ -1,11 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What one injector does at an operating point.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,7 +1,4 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>One injector in its place: which chamber it feeds, and from which node.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Injectors;
-using FuelMath.Internal;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The injectors that one controller output width drives: the primaries, or the secondaries.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

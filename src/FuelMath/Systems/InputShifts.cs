@@ -1,7 +1,6 @@
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>How a trial's inputs differ from the description. Immutable once it is handed out.</summary>
 internal sealed class InputShifts

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Pumps;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Finds the pumps that fill surge tanks: their outlets lead there, and none of what they draw comes from there.</summary>
 internal static class LiftPumpSearch

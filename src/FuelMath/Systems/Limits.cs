@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The limits that an assessment holds a state against.</summary>
 /// <remarks>

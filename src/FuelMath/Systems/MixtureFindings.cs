@@ -1,7 +1,4 @@
-using FuelMath.Beliefs;
-using FuelMath.Internal;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What there is to say of the mixture of a state.</summary>
 internal sealed class MixtureFindings(SolvedSystem solved)
@@ -21,7 +18,7 @@ internal sealed class MixtureFindings(SolvedSystem solved)
             solved.System.Limits.Source,
             ""
         );
-        foreach (Findings.Finding finding in judgement.Of(solved.Parts.Chambers, solved.Parts.Lambda))
+        foreach (FuelMath.Finding finding in judgement.Of(solved.Parts.Chambers, solved.Parts.Lambda))
         {
             solved.Add(finding);
         }

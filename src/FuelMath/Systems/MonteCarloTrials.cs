@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The trials of a Monte Carlo run as the solver works through them: one row an output, one column a trial.</summary>
 internal sealed class MonteCarloTrials : ISystemPoints
@@ -59,7 +58,7 @@ internal sealed class MonteCarloTrials : ISystemPoints
             DutyCycles[s][trial] = state.DutyCycle(s);
         }
 
-        (var chambers, Quantities.Lambda? mean, _) = SystemReport.Mixture(system, state, solution);
+        (var chambers, FuelMath.Lambda? mean, _) = SystemReport.Mixture(system, state, solution);
         Lambdas[0][trial] = mean?.Si ?? double.NaN;
         for (int i = 0; i < Lambdas.Length - 1; i++)
         {

@@ -1,6 +1,6 @@
 using System.Runtime.ExceptionServices;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A single operating point, which throws where it has no state.</summary>
 internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : ISystemPoints

@@ -1,9 +1,6 @@
-using FuelMath.Air;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The conditions at which a fuel system is asked about.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
@@ -127,7 +124,7 @@ public sealed class OperatingPoint
     public OperatingPoint WithHumidity(Humidity humidity)
     {
         ArgumentNullException.ThrowIfNull(humidity);
-        Air.Humidity.CheckCharge(Charge, nameof(humidity));
+        FuelMath.Humidity.CheckCharge(Charge, nameof(humidity));
         _ = humidity.ShareSi(Ambient, nameof(humidity));
         return new(this, Speed, Manifold, Supply, Command, humidity);
     }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>One part of a list, held against a demand: its margin, and why it does not do.</summary>
 /// <typeparam name="TPart">What kind of part.</typeparam>

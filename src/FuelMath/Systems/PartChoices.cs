@@ -1,14 +1,9 @@
 using System.Collections.Immutable;
-using FuelMath.Filters;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Internal;
-using FuelMath.Pumps;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
-/// <summary>Which of a list of pumps, hoses or filters carry a demand, with margins; for a wire see <see cref="Wiring.WireChoice"/>.</summary>
+/// <summary>Which of a list of pumps, hoses or filters carry a demand, with margins; for a wire see <see cref="FuelMath.WireChoice"/>.</summary>
 /// <remarks>
 /// A choice ahead of a description: each part is held against the demand by itself. Those that do come first, the one with the
 /// least margin ahead (no larger than needed), then the others with their reasons, the nearest first. A whole
@@ -144,7 +139,7 @@ public static class PartChoices
             margin < least.InSi() - Guard.EdgeTolerance
                 ?
                 [
-                    $"its margin is {Findings.Show.Percent(margin)}, {Findings.Show.Percent(least.InSi())} are asked for",
+                    $"its margin is {FuelMath.Show.Percent(margin)}, {FuelMath.Show.Percent(least.InSi())} are asked for",
                     .. others,
                 ]
                 : others

@@ -1,9 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Regulators;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What there is to say of the path: what its parts say of themselves, and what no part knows.</summary>
 internal sealed class PathFindings(SolvedSystem solved)

@@ -1,10 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>How the pressure at a node follows from that of a tank, line by line, at the flows of a solved state.</summary>
 internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pressures, double[] flows)

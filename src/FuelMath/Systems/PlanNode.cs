@@ -1,9 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A named place in the fuel path where pressure is asked for and parts meet.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

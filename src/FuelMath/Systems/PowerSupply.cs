@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Wiring;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// What feeds the pumps and the injectors from the source whose voltage an operating point states: two circuits, or a mesh

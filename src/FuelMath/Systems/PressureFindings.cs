@@ -1,9 +1,4 @@
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Regulators;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Whether the pressure across the injectors is what the controller was told, and if not, why.</summary>
 internal sealed class PressureFindings(SolvedSystem solved)

@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// How losses with the square of the flow rise where a stage's injectors draw in pulses instead of evenly.

@@ -1,10 +1,6 @@
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Pumps;
-using FuelMath.Sources;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What there is to say of pumps whose curve was measured in a fluid of another density.</summary>
 internal sealed class PumpFindings(SolvedSystem solved)

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Where one pump meets the system.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

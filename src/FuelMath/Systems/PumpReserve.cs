@@ -1,10 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What the pumps of a solved state could still give at the pressure that must hold, beyond what is drawn.</summary>
 /// <remarks>

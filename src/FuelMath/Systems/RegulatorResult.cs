@@ -1,9 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What one regulator does at an operating point.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,8 +1,4 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Networks;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What the injector of a seat draws as a mean over time; how much is commanded, each round says.</summary>
 internal sealed class SeatDraw(InjectorSeat seat) : FlowPart

@@ -1,10 +1,4 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Where a system's injectors and pumps sit, found once. Immutable and safe to share between threads.</summary>
 internal sealed class SeatMap

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>How well a state satisfies its equations, where it does so worst, and which values are estimates.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,9 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Sources;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A settled solve as findings look at it, and the list that they add to.</summary>
 internal sealed class SolvedSystem(

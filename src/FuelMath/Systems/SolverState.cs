@@ -1,10 +1,4 @@
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What moves while a state is sought, in SI numbers. Belongs to one solve.</summary>
 internal sealed class SolverState

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What one stage of injectors does at an operating point.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,9 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A fuel system with a second pump that joins and leaves by a switch.</summary>
 /// <remarks>

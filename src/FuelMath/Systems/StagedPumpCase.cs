@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A system with its staged pump running, or stopped.</summary>
 /// <param name="State">Its state; null where there is none.</param>

@@ -1,4 +1,4 @@
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What a staged pump does at an operating point, and the state of the system with that.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,6 +1,4 @@
-using FuelMath.Networks;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What the parts of a solved state were told: kept so that the state can show how it was made. Immutable.</summary>
 internal sealed class StateInputs(SolverState state)

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.InteropServices;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>A grid of operating points, engine speed by manifold pressure.</summary>
 /// <remarks>

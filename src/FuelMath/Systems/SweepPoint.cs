@@ -1,7 +1,6 @@
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>One point of a sweep: a state, or a refusal with its reason; never both.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>

@@ -1,8 +1,7 @@
 using System.Runtime.Intrinsics;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Solves many points of one system in the widest vectors of the machine, on all cores.</summary>
 internal static class SystemBatch

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Holds a solved state against the limits of its system, and says what to act on.</summary>
 internal static class SystemFindings

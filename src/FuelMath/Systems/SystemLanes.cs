@@ -1,7 +1,6 @@
-using FuelMath.Networks;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// The rounds of the solve, for as many points at once as the scalar holds numbers: each round solves the fuel paths of

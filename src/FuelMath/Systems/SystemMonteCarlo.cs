@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// How well the state of a fuel system is known at an operating point, when some of its inputs are uncertain: many trials

@@ -1,10 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Wiring;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What a solved state says of its parts, on its way into a <see cref="SystemState"/>.</summary>
 internal sealed class SystemParts

@@ -1,15 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>Makes a <see cref="SystemState"/> of a settled solve.</summary>
 internal static class SystemReport

@@ -1,13 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>
 /// Finds the steady state: the fuel path is solved for given pump curves and injector draws; voltages, pulse widths and

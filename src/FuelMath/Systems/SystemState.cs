@@ -1,14 +1,8 @@
 using System.Collections.Immutable;
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Wiring;
+using FuelMath.Formulas;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>The steady state of a fuel system at an operating point, with its findings and its evidence.</summary>
 /// <remarks>

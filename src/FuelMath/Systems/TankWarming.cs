@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>How pumps and the return loop warm the tank, and how the air cools it.</summary>
 /// <remarks>

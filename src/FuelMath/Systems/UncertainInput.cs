@@ -1,9 +1,7 @@
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>An input of a fuel system that is not known exactly: what, by how much, in what shape, and who says so.</summary>
 /// <remarks>

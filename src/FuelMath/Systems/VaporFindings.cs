@@ -1,9 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Sources;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What there is to say of boiling fuel.</summary>
 /// <remarks>

@@ -1,9 +1,7 @@
 using System.Globalization;
-using FuelMath.Findings;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What the wiring of a system costs it: the same operating point, as wired and with wiring that loses nothing.</summary>
 /// <remarks>

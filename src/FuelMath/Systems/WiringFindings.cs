@@ -1,9 +1,4 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Wiring;
-
-namespace FuelMath.Systems;
+namespace FuelMath;
 
 /// <summary>What there is to say of the mesh that feeds pumps and injectors.</summary>
 internal sealed class WiringFindings(SolvedSystem solved)

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Tables;
+namespace FuelMath;
 
 /// <summary>A smooth curve through given points that never swings past them: a shape-preserving cubic.</summary>
 /// <remarks>

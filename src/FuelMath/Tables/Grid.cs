@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Tables;
+namespace FuelMath;
 
 /// <summary>A table over two axes, read straight along each: bilinear interpolation.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Tables;
+namespace FuelMath;
 
 /// <summary>Slopes and pieces of a shape-preserving cubic, and its inverse. Scale-free: no absolute tolerance.</summary>
 /// <remarks>

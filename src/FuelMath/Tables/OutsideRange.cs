@@ -1,4 +1,4 @@
-namespace FuelMath.Tables;
+namespace FuelMath;
 
 /// <summary>What a table does when it is asked beyond its data.</summary>
 public enum OutsideRange

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace FuelMath.Tables;
+namespace FuelMath;
 
 /// <summary>One piece of a curve: a cubic in the distance from where the piece begins.</summary>
 internal readonly struct Piece

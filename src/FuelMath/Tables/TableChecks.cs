@@ -1,7 +1,6 @@
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Tables;
+namespace FuelMath;
 
 /// <summary>Checks that curves and grids share.</summary>
 internal static class TableChecks

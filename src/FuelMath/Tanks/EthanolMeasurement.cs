@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>An ethanol content that was measured, with its standard uncertainty.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

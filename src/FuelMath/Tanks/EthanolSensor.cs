@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>A sensor whose frequency tells the ethanol content of the fuel that flows through it.</summary>
 /// <remarks>

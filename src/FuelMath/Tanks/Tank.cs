@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>A tank and what it holds: a balance of masses, whatever the temperature at which each volume was measured.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>How a tank is brought to a content: what goes in, step by step, and the tank afterwards.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

@@ -1,8 +1,7 @@
-using FuelMath.Internal;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>One step of filling a tank.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

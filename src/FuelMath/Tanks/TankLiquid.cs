@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>A liquid that a tank holds or is filled with: a fuel, and how much of it is ethanol and water.</summary>
 /// <remarks>

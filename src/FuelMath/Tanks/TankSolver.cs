@@ -1,10 +1,8 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>Finds the volumes that bring a tank to a content, or says what can be reached.</summary>
 internal static class TankSolver

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>Symbols of the inputs of tank workings.</summary>
 internal static class TankSymbols

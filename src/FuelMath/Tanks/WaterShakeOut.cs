@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>Ethanol content from shaking a sample of fuel with water, which takes the ethanol out of the gasoline.</summary>
 /// <remarks>

@@ -1,10 +1,7 @@
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FuelMath.Tanks;
+namespace FuelMath;
 
 /// <summary>How much water gasoline with ethanol holds before a layer of water and ethanol falls out of it.</summary>
 /// <remarks>

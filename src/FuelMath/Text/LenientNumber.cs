@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>Numbers as people write them: decimal comma or point, groups, fractions, powers of ten; refused where two readings differ.</summary>
 internal static partial class LenientNumber

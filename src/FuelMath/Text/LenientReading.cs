@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>Reads a number and a unit as people write them, or says what to ask.</summary>
 internal static partial class LenientReading

@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
 using System.Text.RegularExpressions;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>The spellings of one kind of quantity: exact first, then without regard to case.</summary>
 internal sealed partial class LenientSpellings

@@ -1,6 +1,6 @@
-using Entry = (string Spelling, FuelMath.Text.Unit Unit);
+using Entry = (string Spelling, FuelMath.Unit Unit);
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>The lists behind the lenient reader. Factors as in the table of units; those of columns of liquid: [NIST-SP-811] appendix B.8.</summary>
 internal static class LenientUnitLists

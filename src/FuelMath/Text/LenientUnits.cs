@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>Units as people write them, kind by kind: each spelling with the one or more units that it may mean.</summary>
 internal static class LenientUnits

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>Numbers as text, strictly: digits, one decimal separator, an exponent, no group separators, no spaces.</summary>
 internal static class NumberText

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>A kind of quantity as text: reads "3.0 bar" or "980 cm3/min", and writes text that reads back the same.</summary>
 /// <typeparam name="T">The quantity.</typeparam>

@@ -1,12 +1,11 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>The kinds of quantity that text may hold, each with its units.</summary>
 /// <remarks>
 /// Gauge and absolute pressures carry their reference in the text ("3.0 bar gauge", "100 kPa absolute"), and have their
-/// kinds beside their types in <c>FuelMath.Quantities</c>. A bare "3 bar" is a difference.
+/// kinds beside their types in the room of quantities. A bare "3 bar" is a difference.
 /// </remarks>
 public static class QuantityKinds
 {

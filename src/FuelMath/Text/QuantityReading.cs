@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>Reads "number unit" into an SI number, and writes an SI number so that it reads back to the same bits.</summary>
 internal static class QuantityReading

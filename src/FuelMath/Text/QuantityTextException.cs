@@ -1,4 +1,4 @@
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>A text is not a quantity of the wanted kind.</summary>
 /// <remarks>The message says what is allowed and what came, in invariant culture.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>What is wrong with a text that should have been a number and a unit.</summary>
 public enum QuantityTextProblem

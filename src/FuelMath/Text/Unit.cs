@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>One unit of a kind: the SI number is (number + offset) * numerator / denominator.</summary>
 /// <remarks>Numerator and denominator are kept apart so that "85 %" is 85 / 100, rounded once.</remarks>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>A kind of quantity and the units it may be written in; the first is the SI unit itself.</summary>
 internal sealed class UnitKind

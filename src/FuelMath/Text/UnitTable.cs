@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Text;
+namespace FuelMath;
 
 /// <summary>
 /// The one table of units that text may carry. Factors are exact by definition of the unit or rounded from an exact

@@ -1,4 +1,4 @@
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>Where a place lies when a valve or a clamp shuts the line right after the pump.</summary>
 internal enum ClampSide

@@ -1,11 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>Fuel shut in between closed ends, with the walls that swell and the gas that is trapped with it.</summary>
 /// <remarks>

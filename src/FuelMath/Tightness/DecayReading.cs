@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>One reading of a pressure-decay test: when, gauge pressure, temperature of the fuel.</summary>
 /// <remarks>Immutable; equality is by reference.</remarks>

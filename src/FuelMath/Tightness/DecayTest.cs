@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>What a pressure-decay test says: the leak rate between two readings, with its uncertainty.</summary>
 /// <remarks>

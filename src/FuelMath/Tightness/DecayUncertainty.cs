@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>Standard uncertainties of what goes into a leak rate.</summary>
 /// <remarks>

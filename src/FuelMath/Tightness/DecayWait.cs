@@ -1,8 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>How long to wait to see a leak with a gauge, and what drift of temperature would hide it.</summary>
 /// <remarks>Immutable; equality is by reference.</remarks>

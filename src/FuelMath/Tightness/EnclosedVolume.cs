@@ -1,9 +1,6 @@
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Systems;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>What the hoses of a plan hold.</summary>
 public static class EnclosedVolume

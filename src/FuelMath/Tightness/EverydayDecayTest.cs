@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>
 /// A leak test from what a person has: the fuel, how much of it is shut in, two gauge readings, two temperatures, the time

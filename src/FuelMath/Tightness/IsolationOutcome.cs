@@ -1,4 +1,4 @@
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>What the gauge did once a suspect was shut off.</summary>
 public enum IsolationOutcome

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>What one input adds to the uncertainty of a leak rate.</summary>
 /// <remarks>Immutable; equality is by reference.</remarks>

@@ -1,10 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>How a leak's flow depends on the pressure behind it, and how the pressure of a closed volume then falls.</summary>
 /// <remarks>Into ambient air. Immutable; equality is by reference.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>One place that may lose pressure, and the step that would tell it from the others.</summary>
 /// <remarks>Immutable; equality is by reference.</remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>Where a closed line may lose pressure. A gauge cannot tell them apart.</summary>
 public enum LeakSuspectKind

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Networks;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>Every place of a system that a falling pressure may point at, narrowed by isolating steps.</summary>
 /// <remarks>

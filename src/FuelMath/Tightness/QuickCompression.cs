@@ -1,9 +1,6 @@
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>A closed volume that is pressed up from ambient, slowly or so quickly that fuel and gas keep the heat of it.</summary>
 internal static class QuickCompression

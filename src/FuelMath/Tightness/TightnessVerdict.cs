@@ -1,4 +1,4 @@
-namespace FuelMath.Tightness;
+namespace FuelMath.ShopTests;
 
 /// <summary>What a pressure-decay test says against a limit.</summary>
 public enum TightnessVerdict

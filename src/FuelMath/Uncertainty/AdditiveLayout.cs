@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>
 /// Readings that lie in rows and columns, each the sum of a mean, an effect of its row and one of its column, told apart by

@@ -1,4 +1,4 @@
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Kernel: means and medians that keep their digits.</summary>
 internal static class Averages

@@ -1,7 +1,7 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Kernel: the parameters of least weighted squares of any model, with exact slopes.</summary>
 /// <remarks>

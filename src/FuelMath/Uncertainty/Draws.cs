@@ -1,6 +1,6 @@
 using MathNet.Numerics;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Random numbers by their place: the same seed and place give the same number, whoever asks first.</summary>
 /// <remarks>Source: [Steele-Lea-Flood-2014] figure 17, and the constants of its 64-bit finalizer.</remarks>

@@ -1,8 +1,7 @@
-using FuelMath.Internal;
 using MathNet.Numerics;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Whether a part of the scatter is larger than the error can explain: the ratio of two variances.</summary>
 /// <remarks>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>The straight line of weighted least squares through readings, and how well it is known.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>A model with parameters, one value for each reading, that can be read in any scalar.</summary>
 internal interface IFitModel

@@ -1,4 +1,4 @@
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>A range of numbers that holds a true value with a stated confidence.</summary>
 /// <remarks>

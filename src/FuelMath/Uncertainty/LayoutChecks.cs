@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using FuelMath.Internal;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>What a layout of rows and columns asks of its readings.</summary>
 internal static class LayoutChecks

@@ -1,4 +1,4 @@
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Kernel: weighted least squares of a straight line, about the center of the readings.</summary>
 /// <remarks>

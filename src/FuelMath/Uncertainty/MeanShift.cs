@@ -1,6 +1,6 @@
 using MathNet.Numerics;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Kernel: readings that stand apart from a straight line, with a known rate of false ones.</summary>
 /// <remarks>

@@ -1,8 +1,7 @@
-using FuelMath.Internal;
 using MathNet.Numerics;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>
 /// Exact one-sided confidence limits for the mean of a Poisson distribution from one count: how few and how many events

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>A straight line that nearly half of the readings can't bend, however wrong they are.</summary>
 /// <remarks>

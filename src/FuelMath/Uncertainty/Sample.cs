@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Repeats of one reading: their mean, their scatter, and how well the mean is known.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>How the possible values of an input lie about its best estimate.</summary>
 public enum SpreadShape

@@ -1,4 +1,4 @@
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Kernel: what follows from the shape of a scatter.</summary>
 internal static class SpreadShapes

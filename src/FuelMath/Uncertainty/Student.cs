@@ -1,8 +1,7 @@
-using FuelMath.Internal;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>Quantiles of Student's distribution: how many standard errors an interval reaches to either side.</summary>
 /// <remarks>Source: [JCGM-100] section G.3 and table G.2.</remarks>

@@ -1,10 +1,9 @@
-using FuelMath.Internal;
 using MathNet.Numerics;
 using MathNet.Numerics.Integration;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>
 /// The range of several equal means, largest less smallest, over the standard error of one of them: how far it goes by

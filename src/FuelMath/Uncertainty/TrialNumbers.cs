@@ -1,6 +1,4 @@
-using FuelMath.Internal;
-
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>What one output came to in many trials, in order. Immutable.</summary>
 internal sealed class TrialNumbers

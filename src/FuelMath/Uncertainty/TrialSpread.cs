@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Uncertainty;
+namespace FuelMath.Statistics;
 
 /// <summary>What one output came to in the trials of a Monte Carlo run: its estimate, and how it scatters.</summary>
 /// <typeparam name="TValue">What the output is.</typeparam>

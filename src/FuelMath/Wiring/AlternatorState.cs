@@ -1,4 +1,4 @@
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>What an alternator does in a solved mesh.</summary>
 public enum AlternatorState

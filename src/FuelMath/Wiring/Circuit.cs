@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>The way from a source to a load and back: supply wires, ground wires and contacts in series.</summary>
 /// <remarks>

@@ -1,9 +1,7 @@
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>A length of copper wire at a temperature: there, or back, not both.</summary>
 /// <remarks>Annealed copper, from −40 °C to 150 °C. Immutable; equality is by reference.</remarks>
@@ -41,9 +39,9 @@ public sealed class Conductor
         Length = length;
         Temperature = temperature;
         Si = Formulas
-            .Conductor.Resistance(
-                new Real(Formulas.Conductor.CopperResistivity),
-                new Real(Formulas.Conductor.CopperCoefficient),
+            .WireResistance.Resistance(
+                new Real(WireResistance.CopperResistivity),
+                new Real(WireResistance.CopperCoefficient),
                 new Real(meters),
                 new Real(size.Si * wires),
                 new Real(SiUnits.CelsiusFromKelvins(kelvins))
@@ -73,9 +71,9 @@ public sealed class Conductor
     public Working ResistanceWorking() => TracedResistance().ToWorking();
 
     internal Traced TracedResistance() =>
-        Formulas.Conductor.Resistance(
-            Traced.Input(Symbols.Resistivity, Formulas.Conductor.CopperResistivity),
-            Traced.Input(Symbols.ResistanceCoefficient, Formulas.Conductor.CopperCoefficient),
+        WireResistance.Resistance(
+            Traced.Input(Symbols.Resistivity, WireResistance.CopperResistivity),
+            Traced.Input(Symbols.ResistanceCoefficient, WireResistance.CopperCoefficient),
             ReaderUnits.Input(Symbols.Length, Length, Length.InSi()),
             Traced.Input(Symbols.Area, Size.Si * Wires),
             Traced.Input(Symbols.Temperature, SiUnits.CelsiusFromKelvins(Temperature.InSi()))

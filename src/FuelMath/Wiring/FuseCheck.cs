@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Sources;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>Holds a fuse against the conductor it protects and the current it carries.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>What makes a mesh one that can be solved.</summary>
 internal static class MeshChecks

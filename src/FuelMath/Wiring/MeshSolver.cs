@@ -1,7 +1,7 @@
 using System.Globalization;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>Solves a mesh: for each state of the alternators in turn, until one agrees with what follows from it.</summary>
 internal sealed class MeshSolver

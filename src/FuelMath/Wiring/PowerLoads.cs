@@ -1,7 +1,7 @@
 using System.Globalization;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>
 /// Voltages at loads of constant power: U = U0 - R (P/U), the solution that grows out of no power. Newton from above falls

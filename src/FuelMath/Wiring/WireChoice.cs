@@ -1,8 +1,7 @@
 using System.Globalization;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>The thinnest wire of a list that keeps the voltage drop within a limit, there and back.</summary>
 /// <remarks>

@@ -1,12 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FuelMath.Formulas;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Text;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>The metal in a wire's cross-section.</summary>
 /// <remarks>
@@ -48,7 +45,7 @@ public sealed partial class WireSize
     {
         Real number = new(Guard.InRange(gauge, ThickestGauge, ThinnestGauge, nameof(gauge)));
         string text = gauge <= 0 ? $"{1 - gauge}/0" : gauge.ToString(CultureInfo.InvariantCulture);
-        return new(Formulas.Conductor.Area(Formulas.Conductor.AwgDiameter(number)).Value, $"{text} AWG", gauge);
+        return new(WireResistance.Area(WireResistance.AwgDiameter(number)).Value, $"{text} AWG", gauge);
     }
 
     /// <summary>A size given by its area.</summary>
@@ -87,7 +84,7 @@ public sealed partial class WireSize
     /// <exception cref="InvalidOperationException">The size is thicker than 4/0 or thinner than 40 by more than half a gauge.</exception>
     public int ToNearestAwg()
     {
-        double gauge = Math.Round(Formulas.Conductor.AwgFromArea(new Real(Si)).Value);
+        double gauge = Math.Round(WireResistance.AwgFromArea(new Real(Si)).Value);
         return gauge is >= ThickestGauge and <= ThinnestGauge
             ? (int)gauge
             : throw new InvalidOperationException($"No gauge from 4/0 to 40 AWG is near {Name}.");

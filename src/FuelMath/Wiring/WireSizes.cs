@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>Series of sizes to choose from, thin to thick.</summary>
 /// <remarks>What a shop stocks is its own list; these are the usual ones.</remarks>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>A way for current between two places of a mesh: conductors and contacts in series.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>What draws current from a mesh.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

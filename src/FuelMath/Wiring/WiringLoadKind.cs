@@ -1,4 +1,4 @@
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>How a load's current depends on its voltage.</summary>
 public enum WiringLoadKind

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>
 /// Supply and ground as one mesh: named nodes, branches of wire and contacts between them, sources and loads. Grounds

@@ -1,7 +1,6 @@
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>What drives a mesh: a battery, an alternator, or a voltage that is held.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>How a source's voltage depends on its current.</summary>
 public enum WiringSourceKind

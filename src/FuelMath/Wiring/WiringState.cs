@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using FuelMath.Internal;
 using UnitsNet;
 
-namespace FuelMath.Wiring;
+namespace FuelMath;
 
 /// <summary>Voltages and currents of a solved mesh, with their evidence.</summary>
 /// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Air;
-using FuelMath.Quantities;
 using FuelMath.Tests.Fuels;
 using UnitsNet;
 

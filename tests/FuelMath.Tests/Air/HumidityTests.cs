@@ -1,5 +1,3 @@
-using FuelMath.Air;
-using FuelMath.Quantities;
 using FuelMath.Tests.Fuels;
 using UnitsNet;
 

@@ -1,7 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

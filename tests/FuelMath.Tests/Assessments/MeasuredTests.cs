@@ -1,10 +1,5 @@
 using System.Globalization;
-using FuelMath.Assessments;
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Systems;
-using FuelMath.Tables;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

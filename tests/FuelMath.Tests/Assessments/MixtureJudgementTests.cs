@@ -1,10 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

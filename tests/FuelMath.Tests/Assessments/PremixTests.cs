@@ -1,9 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 
@@ -32,7 +29,7 @@ public sealed class PremixTests
         double oil = Oil.DensityAt(Workshop.Celsius(20)).KilogramsPerCubicMeter;
         double share = oil / ((parts * rho) + oil);
 
-        foreach (FuelMath.Beliefs.ChamberMixture chamber in state.Chambers)
+        foreach (FuelMath.ChamberMixture chamber in state.Chambers)
         {
             double fuel = chamber.Fuel.Kilograms * (1 - share);
             double unburned = chamber.Air.Kilograms / (fuel * Gasoline.StoichiometricRatio.ToMassRatio());

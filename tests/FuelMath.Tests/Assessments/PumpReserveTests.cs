@@ -1,7 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 
@@ -78,7 +74,7 @@ public sealed class PumpReserveTests
             0.97 * pump.FlowAt(must).LitersPerHour,
             pump.FlowAt(must).LitersPerHour
         );
-        Assert.Null(VerdictCases.Told(bare, FuelMath.Beliefs.RailReference.Measured).Solve(point).PumpReserve);
+        Assert.Null(VerdictCases.Told(bare, FuelMath.RailReference.Measured).Solve(point).PumpReserve);
     }
 
     /// <summary>Two pumps side by side that feed a third: neither series nor sum, so that it is not known, and said.</summary>

@@ -1,8 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Documents;
-using FuelMath.Findings;
-using FuelMath.Quantities;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

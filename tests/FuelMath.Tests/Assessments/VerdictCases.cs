@@ -1,9 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

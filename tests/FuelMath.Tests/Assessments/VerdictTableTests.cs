@@ -1,6 +1,3 @@
-using FuelMath.Assessments;
-using FuelMath.Findings;
-
 namespace FuelMath.Tests.Assessments;
 
 /// <summary>Many systems at many points, each with the verdict that follows by hand.</summary>

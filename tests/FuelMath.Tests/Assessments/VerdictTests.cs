@@ -2,8 +2,6 @@ using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Assessments;

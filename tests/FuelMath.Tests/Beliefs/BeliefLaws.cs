@@ -1,8 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Beliefs;
-using FuelMath.Injectors;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

@@ -1,4 +1,3 @@
-using FuelMath.Beliefs;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

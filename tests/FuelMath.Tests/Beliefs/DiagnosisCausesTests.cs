@@ -1,7 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

@@ -1,9 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Beliefs;
-using FuelMath.Injectors;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

@@ -1,8 +1,4 @@
-using FuelMath.Beliefs;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

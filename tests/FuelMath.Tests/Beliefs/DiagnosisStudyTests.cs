@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using FuelMath.Beliefs;
 using Xunit.Abstractions;
 
 namespace FuelMath.Tests.Beliefs;

@@ -1,8 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

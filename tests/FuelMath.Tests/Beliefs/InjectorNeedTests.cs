@@ -1,5 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Fuels;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

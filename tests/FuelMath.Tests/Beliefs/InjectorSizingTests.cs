@@ -1,9 +1,4 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
 using FuelMath.Formulas;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;
@@ -258,7 +253,7 @@ public sealed class InjectorSizingTests
             "example",
             cylinders,
             Volume.FromLiters(6),
-            FuelMath.Engines.VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented)
+            FuelMath.VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented)
         );
         InjectorSizing sizing = Sizing(power, consumption, rpm, engine, 0.5);
         double grams = sizing.NeededStaticFlow(Duration.Zero).GramsPerSecond * 0.5 * (120 / rpm);

@@ -1,8 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;
@@ -31,15 +26,9 @@ public sealed class InjectorTimingTests
         VolumetricEfficiency air = breathing ?? VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented);
         return cycle switch
         {
-            EngineCycle.FourStroke => FuelMath.Engines.Engine.FourStroke("four", 4, Volume.FromLiters(2), air),
-            EngineCycle.TwoStroke => FuelMath.Engines.Engine.TwoStroke(
-                "two",
-                2,
-                Volume.FromLiters(0.5),
-                air,
-                Trade.Share(0.8)
-            ),
-            _ => FuelMath.Engines.Engine.Rotary("rotary", 2, Volume.FromLiters(0.65), air),
+            EngineCycle.FourStroke => FuelMath.Engine.FourStroke("four", 4, Volume.FromLiters(2), air),
+            EngineCycle.TwoStroke => FuelMath.Engine.TwoStroke("two", 2, Volume.FromLiters(0.5), air, Trade.Share(0.8)),
+            _ => FuelMath.Engine.Rotary("rotary", 2, Volume.FromLiters(0.65), air),
         };
     }
 

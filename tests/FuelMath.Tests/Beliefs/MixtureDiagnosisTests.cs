@@ -1,5 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;

@@ -1,7 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Injectors;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

@@ -1,9 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Beliefs;
@@ -23,7 +17,7 @@ internal static class Trade
 
     internal static Ratio Share(double value) => Ratio.FromDecimalFractions(value);
 
-    internal static Lambda Lambda(double value) => FuelMath.Quantities.Lambda.FromRatio(value);
+    internal static Lambda Lambda(double value) => FuelMath.Lambda.FromRatio(value);
 
     /// <summary>An injector that is straight from the first moment, with one dead time at all voltages.</summary>
     internal static Injector Injector(

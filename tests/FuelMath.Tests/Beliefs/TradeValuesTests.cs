@@ -1,10 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using FuelMath.Tests.House;
 using UnitsNet;
 

@@ -1,5 +1,5 @@
 using FuelMath.Bench;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 using Xunit.Abstractions;
 

@@ -1,6 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Injectors;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

@@ -2,7 +2,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using FuelMath.Bench;
-using FuelMath.Injectors;
 using FuelMath.Tests.Injectors;
 using UnitsNet;
 

@@ -1,8 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

@@ -1,7 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Tables;
 using UnitsNet;
 using Xunit.Abstractions;
 

@@ -1,6 +1,5 @@
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

@@ -1,6 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Injectors;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

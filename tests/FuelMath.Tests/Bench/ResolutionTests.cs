@@ -2,9 +2,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

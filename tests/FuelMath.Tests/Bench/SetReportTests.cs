@@ -1,5 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Injectors;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

@@ -1,6 +1,4 @@
 using FuelMath.Bench;
-using FuelMath.Fuels;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Bench;

@@ -1,8 +1,6 @@
 using FsCheck.Xunit;
-using FuelMath.Budgets;
 using FuelMath.Formulas;
-using FuelMath.Sources;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.Budgets;

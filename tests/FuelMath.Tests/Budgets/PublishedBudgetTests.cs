@@ -1,7 +1,5 @@
-using FuelMath.Budgets;
 using FuelMath.Formulas;
-using FuelMath.Sources;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.Budgets;

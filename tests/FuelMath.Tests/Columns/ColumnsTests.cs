@@ -1,6 +1,4 @@
-using FuelMath.Columns;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 using FuelMath.Tests.Formulas;
 
 namespace FuelMath.Tests.Columns;

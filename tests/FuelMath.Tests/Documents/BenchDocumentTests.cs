@@ -1,8 +1,5 @@
 using System.Text.Json.Nodes;
 using FuelMath.Bench;
-using FuelMath.Documents;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
 using FuelMath.Tests.Bench;
 using UnitsNet;
 using UnitsNet.Units;

@@ -1,11 +1,4 @@
 using System.Text;
-using FuelMath.Documents;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Shapes;
-using FuelMath.Sources;
-using FuelMath.Text;
 using UnitsNet;
 
 namespace FuelMath.Tests.Documents;

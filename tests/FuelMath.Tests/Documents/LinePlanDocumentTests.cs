@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Documents;
-using FuelMath.Fittings;
-using FuelMath.Lines;
 using FuelMath.Tests.Fittings;
 using FuelMath.Tests.Lines;
 using UnitsNet;

@@ -1,10 +1,5 @@
 using System.Text;
 using FsCheck.Xunit;
-using FuelMath.Documents;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using FuelMath.Tests.Networks;
 using UnitsNet;
 

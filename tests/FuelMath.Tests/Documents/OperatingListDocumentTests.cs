@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Documents;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Systems;
 
 namespace FuelMath.Tests.Documents;
 

@@ -1,10 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Filters;
-using FuelMath.Hoses;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

@@ -1,5 +1,3 @@
-using FuelMath.Documents;
-
 namespace FuelMath.Tests.Documents;
 
 /// <summary>Wiring in documents: what does not belong together is refused at its place.</summary>

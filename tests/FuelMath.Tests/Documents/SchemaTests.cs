@@ -1,6 +1,4 @@
 using System.Text.Json;
-using FuelMath.Documents;
-using FuelMath.Networks;
 using FuelMath.Tests.Networks;
 using Json.Schema;
 

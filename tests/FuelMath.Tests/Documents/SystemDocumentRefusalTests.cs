@@ -1,6 +1,5 @@
 using System.Text;
 using FsCheck.Xunit;
-using FuelMath.Documents;
 
 namespace FuelMath.Tests.Documents;
 

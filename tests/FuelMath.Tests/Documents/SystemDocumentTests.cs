@@ -1,11 +1,5 @@
 using System.Globalization;
 using System.Text;
-using FuelMath.Documents;
-using FuelMath.Engines;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Sources;
-using FuelMath.Systems;
 
 namespace FuelMath.Tests.Documents;
 

@@ -1,18 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Engines;
-using FuelMath.Fittings;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Internal;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Tables;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Documents;

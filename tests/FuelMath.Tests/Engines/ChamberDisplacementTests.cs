@@ -1,4 +1,3 @@
-using FuelMath.Engines;
 using UnitsNet;
 
 namespace FuelMath.Tests.Engines;

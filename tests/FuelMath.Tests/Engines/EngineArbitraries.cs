@@ -1,8 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Engines;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Engines;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Engines;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Engines;

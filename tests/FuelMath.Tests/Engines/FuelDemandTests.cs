@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Engines;
-using FuelMath.Quantities;
 using FuelMath.Tests.Quantities;
 using UnitsNet;
 

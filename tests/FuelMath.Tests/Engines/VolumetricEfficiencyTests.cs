@@ -1,6 +1,3 @@
-using FuelMath.Engines;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Engines;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Filters;
-using FuelMath.Sources;
 using UnitsNet;
 using UnitsNet.Units;
 

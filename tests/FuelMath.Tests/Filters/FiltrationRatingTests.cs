@@ -1,9 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Filters;
-using FuelMath.Findings;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Filters;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fittings;
 
 namespace FuelMath.Tests.Fittings;
 

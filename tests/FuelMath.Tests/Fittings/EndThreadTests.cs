@@ -1,4 +1,3 @@
-using FuelMath.Fittings;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fittings;

@@ -1,7 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Fittings;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fittings;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fittings;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fittings;

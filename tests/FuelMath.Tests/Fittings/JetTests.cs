@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fittings;
-using FuelMath.Networks;
-using FuelMath.Sources;
 using FuelMath.Tests.Networks;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Formulas;
 
@@ -24,7 +23,7 @@ public sealed class ConductorTests
     [InlineData(36, 0.00500, 1e-12)]
     [InlineData(40, 0.00314, 5.1e-6)]
     public void AwgDiameter_NominalDiameters_Agrees(int gauge, double inches, double half) =>
-        Assert.Equal(inches, Conductor.AwgDiameter(new Real(gauge)).Value / Inch, half);
+        Assert.Equal(inches, WireResistance.AwgDiameter(new Real(gauge)).Value / Inch, half);
 
     /// <summary>
     /// Ohm per 1000 ft of copper at 20 degrees Celsius, from unrounded diameters, four digits; the resistivity has five.
@@ -68,7 +67,7 @@ public sealed class ConductorTests
         double half
     )
     {
-        double told = Conductor
+        double told = WireResistance
             .TemperatureFromResistance(new Real(cold), new Real(coefficient), new Real(20), new Real(hot))
             .Value;
 
@@ -76,7 +75,7 @@ public sealed class ConductorTests
         Close.Within(
             1e-14,
             hot,
-            Conductor.CarriedResistance(new Real(cold), new Real(coefficient), new Real(20), new Real(told)).Value
+            WireResistance.CarriedResistance(new Real(cold), new Real(coefficient), new Real(20), new Real(told)).Value
         );
     }
 
@@ -88,7 +87,7 @@ public sealed class ConductorTests
             u =>
             {
                 Real gauge = new(-3 + (43 * u[0]));
-                Real back = Conductor.AwgFromArea(Conductor.Area(Conductor.AwgDiameter(gauge)));
+                Real back = WireResistance.AwgFromArea(WireResistance.Area(WireResistance.AwgDiameter(gauge)));
                 Close.WithinOf(40, 1e-14, gauge.Value, back.Value);
             }
         );
@@ -102,18 +101,19 @@ public sealed class ConductorTests
             {
                 double gauge = -3 + (37 * u[0]);
                 double ratio =
-                    Conductor.AwgDiameter(new Real(gauge)).Value / Conductor.AwgDiameter(new Real(gauge + 6)).Value;
+                    WireResistance.AwgDiameter(new Real(gauge)).Value
+                    / WireResistance.AwgDiameter(new Real(gauge + 6)).Value;
                 Close.Within(1e-13, Math.Pow(92, 6 / 39.0), ratio);
             }
         );
 
     private static double Copper(double gauge, double meters, double celsius) =>
-        Conductor
+        WireResistance
             .Resistance(
-                new Real(Conductor.CopperResistivity),
-                new Real(Conductor.CopperCoefficient),
+                new Real(WireResistance.CopperResistivity),
+                new Real(WireResistance.CopperCoefficient),
                 new Real(meters),
-                Conductor.Area(Conductor.AwgDiameter(new Real(gauge))),
+                WireResistance.Area(WireResistance.AwgDiameter(new Real(gauge))),
                 new Real(celsius)
             )
             .Value;

@@ -1,6 +1,5 @@
 using FsCheck.Xunit;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Formulas;
 

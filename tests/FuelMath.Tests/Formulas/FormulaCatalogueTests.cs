@@ -1,8 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using FuelMath.Tests.House;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp.Syntax;

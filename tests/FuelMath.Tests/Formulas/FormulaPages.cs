@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Formulas;
 

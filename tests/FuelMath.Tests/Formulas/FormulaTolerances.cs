@@ -35,8 +35,8 @@ internal static class FormulaTolerances
         ["ThermalExpansion.SaturatedLiquidDensity"] = 16,
         ["VaporPressure.FromReid"] = 64,
         ["VaporPressure.Antoine"] = 64,
-        ["Conductor.AwgDiameter"] = 8,
-        ["Conductor.AwgFromArea"] = 8,
+        ["WireResistance.AwgDiameter"] = 8,
+        ["WireResistance.AwgFromArea"] = 8,
         ["PetroleumViscosity.Relative"] = 16,
         ["PetroleumViscosity.Kinematic"] = 512,
         ["PetroleumViscosity.BlendingIndex"] = 64,
@@ -78,5 +78,5 @@ internal static class FormulaTolerances
     internal static double[] Jumps(string name) => JumpsOf.GetValueOrDefault(name, []);
 
     /// <summary>The size of the terms of a difference that may come near zero: its rounding is theirs.</summary>
-    internal static double Terms(string name) => name == "Conductor.AwgFromArea" ? 36 : 0;
+    internal static double Terms(string name) => name == "WireResistance.AwgFromArea" ? 36 : 0;
 }

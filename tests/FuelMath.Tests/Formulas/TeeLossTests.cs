@@ -1,5 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Formulas;
 

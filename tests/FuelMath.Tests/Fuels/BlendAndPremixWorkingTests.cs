@@ -1,7 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
-using FuelMath.Scalars;
-using FuelMath.Tanks;
+using FuelMath.Formulas;
 using UnitsNet;
 using static FuelMath.Tests.Fuels.TestFuels;
 

@@ -1,7 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

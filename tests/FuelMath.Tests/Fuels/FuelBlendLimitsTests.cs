@@ -1,4 +1,3 @@
-using FuelMath.Fuels;
 using UnitsNet;
 using static FuelMath.Tests.Fuels.TestFuels;
 

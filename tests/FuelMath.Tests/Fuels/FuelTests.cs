@@ -1,5 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

@@ -1,5 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

@@ -1,6 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

@@ -1,4 +1,3 @@
-using FuelMath.Fuels;
 using UnitsNet;
 using UnitsNet.Units;
 using static FuelMath.Tests.Fuels.TestFuels;

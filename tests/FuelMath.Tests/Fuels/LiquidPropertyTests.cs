@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
 using UnitsNet;
 using UnitsNet.Units;
 using static FuelMath.Tests.Fuels.TestFuels;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

@@ -1,4 +1,3 @@
-using FuelMath.Fuels;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

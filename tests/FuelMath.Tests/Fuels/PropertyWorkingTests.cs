@@ -1,5 +1,4 @@
-using FuelMath.Fuels;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
 namespace FuelMath.Tests.Fuels;
 

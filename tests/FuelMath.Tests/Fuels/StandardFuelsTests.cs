@@ -1,4 +1,3 @@
-using FuelMath.Fuels;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Hoses;
 using UnitsNet;
 
 namespace FuelMath.Tests.Hoses;

@@ -1,7 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Hoses;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Hoses;

@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Hoses;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Hoses;

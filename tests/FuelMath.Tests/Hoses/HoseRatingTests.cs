@@ -1,7 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Hoses;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Hoses;

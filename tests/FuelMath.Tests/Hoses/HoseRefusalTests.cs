@@ -1,4 +1,3 @@
-using FuelMath.Hoses;
 using UnitsNet;
 
 namespace FuelMath.Tests.Hoses;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Hoses;
 using UnitsNet;
 using UnitsNet.Units;
 

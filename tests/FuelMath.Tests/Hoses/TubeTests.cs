@@ -1,6 +1,3 @@
-using FuelMath.Hoses;
-using FuelMath.Quantities;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Hoses;

@@ -6,14 +6,7 @@ namespace FuelMath.Tests.House;
 public sealed class BareNumberTests
 {
     /// <summary>Where a bare number is the subject: arithmetic, tables of numbers, formulas in SI units and their budgets.</summary>
-    private static readonly string[] NumberRooms =
-    [
-        "FuelMath.Scalars",
-        "FuelMath.Tables",
-        "FuelMath.Formulas",
-        "FuelMath.Columns",
-        "FuelMath.Budgets",
-    ];
+    private static readonly string[] NumberRooms = ["Scalars", "Tables", "Formulas", "Columns", "Budgets"];
 
     /// <summary>Bare numbers elsewhere: "Type" or "Type.Member", and why.</summary>
     private static readonly Dictionary<string, string> Exempt = new()
@@ -58,7 +51,7 @@ public sealed class BareNumberTests
         PublicApi
             .Methods.Where(m => Parts(m).SelectMany(PublicApi.Mentioned).Any(IsFloat))
             .Concat<MemberInfo>(PublicApi.Fields.Where(f => PublicApi.Mentioned(f.FieldType).Any(IsFloat)))
-            .Where(m => !NumberRooms.Contains(m.DeclaringType!.Namespace));
+            .Where(m => !NumberRooms.Contains(SourceCode.Room(m.DeclaringType!)));
 
     private static string[] Names(MemberInfo member)
     {

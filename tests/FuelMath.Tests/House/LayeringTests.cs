@@ -3,71 +3,91 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace FuelMath.Tests.House;
 
-/// <summary>Imports point down only, and one folder is one namespace.</summary>
+/// <summary>Folders are the rooms of the house: what a room uses lies on a lower floor. Namespaces are for the reader.</summary>
 public sealed class LayeringTests
 {
     /// <summary>
-    /// The map of the house. A namespace may use those on a lower floor, and none on its own: parts do not know each
+    /// The map of the house. A folder may use those on a lower floor, and none on its own: parts do not know each
     /// other, and networks, which lie below them, know a part only by its law.
     /// </summary>
     private static readonly Dictionary<string, int> Floors = new()
     {
         // The ground: knows nothing of fuel.
-        ["FuelMath"] = 0,
-        ["FuelMath.Internal"] = 1,
-        ["FuelMath.Sources"] = 1,
-        ["FuelMath.Text"] = 3,
-        ["FuelMath.Scalars"] = 2,
-        ["FuelMath.Findings"] = 2,
-        ["FuelMath.Shapes"] = 4,
+        [""] = 0,
+        ["Internal"] = 1,
+        ["Sources"] = 1,
+        ["Text"] = 3,
+        ["Scalars"] = 2,
+        ["Findings"] = 2,
+        ["Shapes"] = 4,
         // The first floor: quantities, tables and formulas, then what is built of them alone.
-        ["FuelMath.Quantities"] = 10,
-        ["FuelMath.Tables"] = 10,
-        ["FuelMath.Uncertainty"] = 10,
-        ["FuelMath.Formulas"] = 11,
-        ["FuelMath.Budgets"] = 12,
-        ["FuelMath.Fuels"] = 12,
-        ["FuelMath.Tanks"] = 13,
-        ["FuelMath.Air"] = 13,
+        ["Quantities"] = 10,
+        ["Tables"] = 10,
+        ["Uncertainty"] = 10,
+        ["Formulas"] = 11,
+        ["Budgets"] = 12,
+        ["Fuels"] = 12,
+        ["Tanks"] = 13,
+        ["Air"] = 13,
         // The solver and the laws; the parts above name theirs.
-        ["FuelMath.Networks"] = 14,
+        ["Networks"] = 14,
         // Parts, and beside them the columns, which do not know the parts.
-        ["FuelMath.Injectors"] = 20,
-        ["FuelMath.Pumps"] = 20,
-        ["FuelMath.Filters"] = 20,
-        ["FuelMath.Hoses"] = 20,
-        ["FuelMath.Fittings"] = 20,
-        ["FuelMath.Seals"] = 20,
-        ["FuelMath.Regulators"] = 20,
-        ["FuelMath.Wiring"] = 20,
-        ["FuelMath.Engines"] = 20,
-        ["FuelMath.Columns"] = 20,
+        ["Injectors"] = 20,
+        ["Pumps"] = 20,
+        ["Filters"] = 20,
+        ["Hoses"] = 20,
+        ["Fittings"] = 20,
+        ["Seals"] = 20,
+        ["Regulators"] = 20,
+        ["Wiring"] = 20,
+        ["Engines"] = 20,
+        ["Columns"] = 20,
         // What joins them, and what writes that down.
-        ["FuelMath.Bench"] = 24,
-        ["FuelMath.Beliefs"] = 26,
-        ["FuelMath.Lines"] = 28,
-        ["FuelMath.Systems"] = 30,
-        ["FuelMath.Assessments"] = 31,
-        ["FuelMath.Sheets"] = 32,
-        ["FuelMath.Tightness"] = 31,
-        ["FuelMath.ShopTests"] = 32,
-        ["FuelMath.Documents"] = 40,
+        ["Bench"] = 24,
+        ["Beliefs"] = 26,
+        ["Lines"] = 28,
+        ["Systems"] = 30,
+        ["Assessments"] = 31,
+        ["Sheets"] = 32,
+        ["Tightness"] = 31,
+        ["ShopTests"] = 32,
+        ["Documents"] = 40,
+    };
+
+    /// <summary>The few namespaces that a caller meets; a folder that is not named here lies in <c>FuelMath</c>.</summary>
+    private static readonly Dictionary<string, string> Namespaces = new()
+    {
+        ["Formulas"] = "FuelMath.Formulas",
+        ["Scalars"] = "FuelMath.Formulas",
+        ["Columns"] = "FuelMath.Formulas",
+        ["Uncertainty"] = "FuelMath.Statistics",
+        ["Budgets"] = "FuelMath.Statistics",
+        ["Bench"] = "FuelMath.Bench",
+        ["ShopTests"] = "FuelMath.ShopTests",
+        ["Tightness"] = "FuelMath.ShopTests",
+        ["Seals"] = "FuelMath.Joints",
     };
 
     [Fact]
     public void EveryFile_DeclaresTheNamespaceOfItsFolder() =>
         Offenders.None(
             from tree in SourceCode.Trees
-            let folder = Path.GetDirectoryName(tree.FilePath)!.Replace('\\', '/')["src/".Length..].Replace('/', '.')
-            where SourceCode.Namespace(tree) is { } declared && declared != folder
-            select $"{tree.FilePath} declares {SourceCode.Namespace(tree)}"
+            let allowed = Namespaces.GetValueOrDefault(SourceCode.Room(tree), "FuelMath")
+            where SourceCode.Namespace(tree) is { } declared && declared != allowed
+            select $"{tree.FilePath} declares {SourceCode.Namespace(tree)}, not {allowed}"
         );
 
     [Fact]
-    public void EveryNamespace_HasAFloor() =>
-        Offenders.None(
-            SourceCode.Trees.Select(SourceCode.Namespace).OfType<string>().Where(n => !Floors.ContainsKey(n)).Distinct()
-        );
+    public void NoMoreThanEightNamespaces_MeetACaller() =>
+        Assert.InRange(SourceCode.Trees.Select(SourceCode.Namespace).OfType<string>().Distinct().Count(), 1, 8);
+
+    [Fact]
+    public void EveryFolder_HasAFloor() =>
+        Offenders.None(SourceCode.Trees.Select(SourceCode.Room).Where(f => !Floors.ContainsKey(f)).Distinct());
+
+    [Fact]
+    public void EveryFolderOfTheMaps_IsThere() =>
+        Offenders.None(Floors.Keys.Concat(Namespaces.Keys).Except(SourceCode.Trees.Select(SourceCode.Room)));
 
     /// <summary>Looks at what each name means, so that using directives, full names and members count alike.</summary>
     [Fact]
@@ -75,9 +95,9 @@ public sealed class LayeringTests
         Offenders.None(
             SourceCode
                 .Nodes<SimpleNameSyntax>()
-                .Select(n => (n.Node, From: SourceCode.Namespace(n.Node.SyntaxTree), To: HomeOf(n.Node, n.Model)))
-                .Where(n => n.From is not null && n.To is not null && n.From != n.To)
-                .Where(n => Floors.GetValueOrDefault(n.To!, int.MaxValue) >= Floors[n.From!])
+                .Select(n => (n.Node, From: SourceCode.Room(n.Node.SyntaxTree), To: HomeOf(n.Node, n.Model)))
+                .Where(n => n.To is not null && n.From != n.To)
+                .Where(n => Floors.GetValueOrDefault(n.To!, int.MaxValue) >= Floors[n.From])
                 .Select(n => $"{SourceCode.Place(n.Node)}: {n.From} uses {n.To} ({n.Node})")
                 .Distinct()
         );
@@ -94,23 +114,14 @@ public sealed class LayeringTests
                 .Select(d => d.ToString())
         );
 
-    private static string? HomeOf(SimpleNameSyntax name, SemanticModel model)
-    {
-        ISymbol? symbol = model.GetSymbolInfo(name).Symbol;
-        INamespaceSymbol? home = symbol as INamespaceSymbol ?? symbol?.ContainingNamespace;
-        string? text = home?.ToDisplayString();
-        bool ours = text is not null && (text == "FuelMath" || text.StartsWith("FuelMath.", StringComparison.Ordinal));
-
-        return ours && !(symbol is INamespaceSymbol && IsFirstHalf(name)) ? text : null;
-    }
-
-    /// <summary>Whether more of a full name follows: only the last part of a namespace is what is used.</summary>
-    private static bool IsFirstHalf(SyntaxNode name) =>
-        name.Parent switch
-        {
-            QualifiedNameSyntax full => full.Left == name || IsFirstHalf(full),
-            MemberAccessExpressionSyntax full => full.Expression == name || IsFirstHalf(full),
-            QualifiedCrefSyntax full => full.Container == name,
-            _ => false,
-        };
+    /// <summary>
+    /// The room in which what a name means is declared; null for a namespace, a local and what is not ours. A type that is
+    /// written in parts counts where the lowest of them lies.
+    /// </summary>
+    private static string? HomeOf(SimpleNameSyntax name, SemanticModel model) =>
+        model.GetSymbolInfo(name).Symbol is { Kind: not SymbolKind.Namespace } symbol
+            ? symbol
+                .DeclaringSyntaxReferences.Select(r => SourceCode.Room(r.SyntaxTree))
+                .MinBy(f => Floors.GetValueOrDefault(f, int.MaxValue))
+            : null;
 }

@@ -1,4 +1,3 @@
-using FuelMath.Quantities;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
@@ -49,7 +48,7 @@ public sealed class MixedPressuresTests
     private static IEnumerable<string> Errors(string statement)
     {
         string text = $$"""
-            using FuelMath.Quantities;
+            using FuelMath;
             using UnitsNet;
 
             static class Snippet

@@ -1,6 +1,5 @@
 using System.Reflection;
-using FuelMath.Quantities;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.House;

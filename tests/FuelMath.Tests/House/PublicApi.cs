@@ -1,5 +1,4 @@
 using System.Reflection;
-using FuelMath.Sources;
 
 namespace FuelMath.Tests.House;
 

@@ -59,6 +59,16 @@ internal static class SourceCode
     internal static string Place(SyntaxNode node) =>
         $"{node.SyntaxTree.FilePath}:{node.GetLocation().GetLineSpan().StartLinePosition.Line + 1}";
 
+    /// <summary>The room, that is the folder, that a file lies in; empty for a file beside the rooms.</summary>
+    internal static string Room(SyntaxTree tree) =>
+        tree.FilePath.Replace('\\', '/').Split('/') is ["src", "FuelMath", string room, _] ? room : "";
+
+    /// <summary>The room that declares a type.</summary>
+    internal static string Room(Type type) =>
+        type.DeclaringType is { } outer
+            ? Room(outer)
+            : Room(Compilation.GetTypeByMetadataName(type.FullName!)!.DeclaringSyntaxReferences[0].SyntaxTree);
+
     /// <summary>The namespace that a file declares.</summary>
     internal static string? Namespace(SyntaxTree tree) =>
         tree.GetRoot().DescendantNodes().OfType<BaseNamespaceDeclarationSyntax>().FirstOrDefault()?.Name.ToString();

@@ -1,5 +1,5 @@
 using System.Reflection;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
 namespace FuelMath.Tests.House;
 

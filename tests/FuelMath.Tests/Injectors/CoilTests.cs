@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Injectors;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Injectors;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Injectors;

@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Quantities;
 using UnitsNet;
 using UnitsNet.Units;
 

@@ -1,9 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Fuels;
-using FuelMath.Injectors;
-using FuelMath.Sources;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Injectors;

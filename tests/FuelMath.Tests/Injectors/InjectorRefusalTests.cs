@@ -1,4 +1,3 @@
-using FuelMath.Injectors;
 using UnitsNet;
 
 namespace FuelMath.Tests.Injectors;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Injectors;
 using UnitsNet;
 using UnitsNet.Units;
 

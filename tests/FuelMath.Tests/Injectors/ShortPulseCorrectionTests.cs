@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Injectors;
 using UnitsNet;
 
 namespace FuelMath.Tests.Injectors;

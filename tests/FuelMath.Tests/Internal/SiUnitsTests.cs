@@ -1,4 +1,3 @@
-using FuelMath.Internal;
 using UnitsNet;
 
 namespace FuelMath.Tests.Internal;

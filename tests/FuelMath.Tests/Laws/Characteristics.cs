@@ -1,17 +1,4 @@
-using FuelMath.Filters;
-using FuelMath.Fittings;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Injectors;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Scalars;
-using FuelMath.Sources;
-using FuelMath.Tables;
-using FuelMath.Wiring;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -361,7 +348,7 @@ public static class Characteristics
             i => (double)circuit.HeatAt(ElectricCurrent.FromAmperes(i)).Watts
         );
 
-        static FuelMath.Wiring.Conductor Wire(double meters) =>
+        static FuelMath.Conductor Wire(double meters) =>
             new(
                 WireSize.FromArea(Area.FromSquareMeters(area)),
                 Length.FromMeters(meters),
@@ -369,9 +356,9 @@ public static class Characteristics
             );
 
         static Dual<Real> Resistance(double meters) =>
-            FuelMath.Formulas.Conductor.Resistance(
-                Of(FuelMath.Formulas.Conductor.CopperResistivity),
-                Of(FuelMath.Formulas.Conductor.CopperCoefficient),
+            WireResistance.Resistance(
+                Of(WireResistance.CopperResistivity),
+                Of(WireResistance.CopperCoefficient),
                 Of(meters),
                 Of(area),
                 Of(celsius)

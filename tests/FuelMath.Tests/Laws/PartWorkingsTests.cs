@@ -1,13 +1,6 @@
 using System.Globalization;
 using FsCheck.Xunit;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Injectors;
-using FuelMath.Pumps;
-using FuelMath.Scalars;
-using FuelMath.Systems;
-using FuelMath.Tables;
 using FuelMath.Tests.Hoses;
 using FuelMath.Tests.Injectors;
 using FuelMath.Tests.Pumps;

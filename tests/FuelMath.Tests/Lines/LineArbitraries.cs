@@ -1,8 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Fittings;
-using FuelMath.Lines;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Lines;

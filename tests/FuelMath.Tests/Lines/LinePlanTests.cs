@@ -1,10 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Fittings;
-using FuelMath.Hoses;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Lines;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Networks;
 using UnitsNet;
 using static FuelMath.Tests.Networks.Make;
 

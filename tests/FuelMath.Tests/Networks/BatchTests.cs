@@ -1,7 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;

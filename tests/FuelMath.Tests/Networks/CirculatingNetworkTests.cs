@@ -1,5 +1,4 @@
 using System.Globalization;
-using FuelMath.Networks;
 using Xunit.Abstractions;
 using static FuelMath.Tests.Networks.Make;
 

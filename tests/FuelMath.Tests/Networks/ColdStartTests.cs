@@ -1,5 +1,3 @@
-using FuelMath.Networks;
-
 namespace FuelMath.Tests.Networks;
 
 /// <summary>Two thousand random networks from a cold start: each is solved, or refused for a reason that it names.</summary>

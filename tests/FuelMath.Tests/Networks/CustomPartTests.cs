@@ -1,10 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Filters;
 using FuelMath.Formulas;
-using FuelMath.Hoses;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using UnitsNet;
 using static FuelMath.Tests.Networks.OwnLaws;
 

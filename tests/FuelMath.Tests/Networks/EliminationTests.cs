@@ -1,6 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Networks;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath.Tests.Networks;

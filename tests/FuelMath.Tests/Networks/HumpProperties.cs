@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Networks;
-using FuelMath.Tables;
 using static FuelMath.Tests.Networks.Make;
 
 namespace FuelMath.Tests.Networks;

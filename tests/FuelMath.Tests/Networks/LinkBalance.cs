@@ -1,7 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Tables;
 
 namespace FuelMath.Tests.Networks;
 

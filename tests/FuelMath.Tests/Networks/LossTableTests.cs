@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Hoses;
-using FuelMath.Networks;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;

@@ -1,6 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Networks;
-using FuelMath.Tables;
 using UnitsNet;
 using static FuelMath.Tests.Networks.Make;
 

@@ -1,11 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Fittings;
-using FuelMath.Fuels;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;

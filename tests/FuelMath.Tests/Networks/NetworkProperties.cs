@@ -1,7 +1,5 @@
 using FsCheck.Xunit;
 using FuelMath.Formulas;
-using FuelMath.Networks;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;

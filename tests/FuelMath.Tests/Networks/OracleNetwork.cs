@@ -1,7 +1,4 @@
 using System.Text.Json;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;

@@ -1,5 +1,3 @@
-using FuelMath.Networks;
-using FuelMath.Tables;
 using UnitsNet;
 using static FuelMath.Tests.Networks.Make;
 

@@ -1,6 +1,4 @@
 using FuelMath.Formulas;
-using FuelMath.Networks;
-using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Networks;
 

@@ -1,5 +1,3 @@
-using FuelMath.Networks;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Networks;
-using FuelMath.Tables;
 using static FuelMath.Tests.Networks.Make;
 
 namespace FuelMath.Tests.Networks;

@@ -1,5 +1,3 @@
-using FuelMath.Networks;
-
 namespace FuelMath.Tests.Networks;
 
 /// <summary>The twelve solved networks of Data, whose README says how they were made.</summary>

@@ -1,4 +1,3 @@
-using FuelMath.Networks;
 using UnitsNet;
 using static FuelMath.Tests.Networks.Make;
 

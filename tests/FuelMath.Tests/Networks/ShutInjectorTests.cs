@@ -1,5 +1,3 @@
-using FuelMath.Networks;
-
 namespace FuelMath.Tests.Networks;
 
 /// <summary>

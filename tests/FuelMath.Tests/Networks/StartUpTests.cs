@@ -1,5 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
 namespace FuelMath.Tests.Networks;
 

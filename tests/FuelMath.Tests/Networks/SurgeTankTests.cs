@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using FuelMath.Findings;
-using FuelMath.Networks;
-using FuelMath.Tables;
 using UnitsNet;
 using static FuelMath.Tests.Networks.Make;
 

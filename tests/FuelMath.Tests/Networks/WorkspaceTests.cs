@@ -1,6 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
 namespace FuelMath.Tests.Networks;
 

@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Hoses;
-using FuelMath.Pumps;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Pumps;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Pumps;
 using UnitsNet;
 using UnitsNet.Units;
 

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
-using FuelMath.Pumps;
 using UnitsNet;
 
 namespace FuelMath.Tests.Pumps;

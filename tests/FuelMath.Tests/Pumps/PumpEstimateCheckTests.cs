@@ -1,5 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Pumps;
 using FuelMath.Tests.Documents;
 using UnitsNet;
 using Xunit.Abstractions;

@@ -1,9 +1,5 @@
 using FsCheck.Xunit;
 using FuelMath.Formulas;
-using FuelMath.Fuels;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
 using UnitsNet;
 
 namespace FuelMath.Tests.Pumps;

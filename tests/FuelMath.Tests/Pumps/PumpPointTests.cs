@@ -1,4 +1,3 @@
-using FuelMath.Pumps;
 using UnitsNet;
 
 namespace FuelMath.Tests.Pumps;

@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Pumps;
 using UnitsNet;
 
 namespace FuelMath.Tests.Pumps;

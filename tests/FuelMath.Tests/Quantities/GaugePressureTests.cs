@@ -1,6 +1,5 @@
 using System.Globalization;
 using FsCheck.Xunit;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Quantities;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using FsCheck.Xunit;
-using FuelMath.Quantities;
 
 namespace FuelMath.Tests.Quantities;
 

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Quantities;
 using UnitsNet;
 
 namespace FuelMath.Tests.Quantities;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
 using UnitsNet;
 
 namespace FuelMath.Tests.Regulators;

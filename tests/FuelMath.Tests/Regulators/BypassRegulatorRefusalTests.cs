@@ -1,5 +1,3 @@
-using FuelMath.Quantities;
-using FuelMath.Regulators;
 using UnitsNet;
 
 namespace FuelMath.Tests.Regulators;

@@ -1,8 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Sources;
 using UnitsNet;
 
 namespace FuelMath.Tests.Regulators;

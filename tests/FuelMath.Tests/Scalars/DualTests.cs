@@ -1,4 +1,4 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using FuelMath.Tests.Formulas;
 
 namespace FuelMath.Tests.Scalars;

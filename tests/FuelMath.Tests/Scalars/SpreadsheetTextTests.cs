@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FsCheck.Xunit;
-using FuelMath.Scalars;
-using FuelMath.Sources;
+using FuelMath.Formulas;
 using FuelMath.Tests.Workbooks;
 
 namespace FuelMath.Tests.Scalars;

@@ -1,7 +1,5 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
 namespace FuelMath.Tests.Scalars;
 

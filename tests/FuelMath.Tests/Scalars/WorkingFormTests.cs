@@ -1,6 +1,5 @@
 using System.Globalization;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 
 namespace FuelMath.Tests.Scalars;
 

@@ -1,6 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Seals;
+using FuelMath.Joints;
 using UnitsNet;
 
 namespace FuelMath.Tests.Seals;

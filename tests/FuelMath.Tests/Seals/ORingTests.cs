@@ -1,4 +1,4 @@
-using FuelMath.Seals;
+using FuelMath.Joints;
 using UnitsNet;
 
 namespace FuelMath.Tests.Seals;

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Seals;
-using FuelMath.Sources;
+using FuelMath.Joints;
 using UnitsNet;
 
 namespace FuelMath.Tests.Seals;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using FuelMath.Shapes;
-using FuelMath.Text;
 using UnitsNet;
 
 namespace FuelMath.Tests.Shapes;

@@ -1,5 +1,4 @@
 using System.Text;
-using FuelMath.Shapes;
 using Json.Schema;
 
 namespace FuelMath.Tests.Shapes;

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Sheets;
 
 namespace FuelMath.Tests.Sheets;
 

@@ -1,9 +1,4 @@
-using FuelMath.Assessments;
 using FuelMath.Bench;
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Sheets;
-using FuelMath.Systems;
 using FuelMath.Tests.Assessments;
 using FuelMath.Tests.Systems;
 using UnitsNet;

@@ -1,7 +1,4 @@
-using FuelMath.Networks;
-using FuelMath.Pumps;
 using FuelMath.ShopTests;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 

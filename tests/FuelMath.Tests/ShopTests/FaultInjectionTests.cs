@@ -1,14 +1,5 @@
-using FuelMath.Documents;
-using FuelMath.Filters;
-using FuelMath.Hoses;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
 using FuelMath.ShopTests;
-using FuelMath.Systems;
 using FuelMath.Tests.Documents;
-using FuelMath.Wiring;
 using UnitsNet;
 using Xunit.Abstractions;
 

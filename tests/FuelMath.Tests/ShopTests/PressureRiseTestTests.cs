@@ -1,11 +1,6 @@
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
 using FuelMath.ShopTests;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
 using FuelMath.Tests.Tightness;
-using FuelMath.Tightness;
 using UnitsNet;
 
 namespace FuelMath.Tests.ShopTests;

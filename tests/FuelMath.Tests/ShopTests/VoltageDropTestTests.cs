@@ -1,7 +1,5 @@
 using FuelMath.ShopTests;
-using FuelMath.Systems;
 using FuelMath.Tests.Systems;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.ShopTests;

@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Systems;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

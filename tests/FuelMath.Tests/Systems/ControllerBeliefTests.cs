@@ -1,6 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

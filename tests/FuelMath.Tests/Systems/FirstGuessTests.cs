@@ -1,8 +1,3 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Pumps;
-using FuelMath.Systems;
-using FuelMath.Tables;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

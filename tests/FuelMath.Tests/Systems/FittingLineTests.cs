@@ -1,9 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Fittings;
-using FuelMath.Hoses;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,8 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Injectors;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,12 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Systems;
-using FuelMath.Tables;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

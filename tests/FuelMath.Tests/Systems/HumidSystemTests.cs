@@ -1,6 +1,3 @@
-using FuelMath.Air;
-using FuelMath.Documents;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,8 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Documents;
-using FuelMath.Systems;
 using FuelMath.Tests.Documents;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,7 +1,3 @@
-using FuelMath.Filters;
-using FuelMath.Hoses;
-using FuelMath.Pumps;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

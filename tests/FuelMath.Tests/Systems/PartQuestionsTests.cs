@@ -1,9 +1,4 @@
 using System.Reflection;
-using FuelMath.Findings;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 
 namespace FuelMath.Tests.Systems;
 
@@ -39,7 +34,7 @@ public sealed class PartQuestionsTests
             "PipePart | None | - | yes | no | None | yes | 1 | no | HoseVelocityHigh"
         ),
         ["Fitting"] = (
-            () => PlumbingParts.Elbow(FuelMath.Fittings.LossBasis.Estimate),
+            () => PlumbingParts.Elbow(FuelMath.LossBasis.Estimate),
             "SquarePart | None | - | yes | no | None | no | 1 | no | "
         ),
         ["Filter"] = (

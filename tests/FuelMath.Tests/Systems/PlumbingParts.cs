@@ -1,7 +1,4 @@
-using FuelMath.Fittings;
-using FuelMath.Lines;
-using FuelMath.Networks;
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,5 +1,3 @@
-using FuelMath.Systems;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,7 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Systems;
 using FuelMath.Tests.Documents;
 
 namespace FuelMath.Tests.Systems;
@@ -69,7 +65,7 @@ public sealed class PulsingLossTests
 
                 (double overTime, double overFlow) = PulsingLoss.Of(flows, shares, groups);
 
-                var at = new FuelMath.Scalars.Real(share);
+                var at = new FuelMath.Formulas.Real(share);
                 Close.Within(1e-9, FuelMath.Formulas.Pulse.QuadraticLossFactor(groups, at).Value, overTime);
                 Close.Within(1e-9, FuelMath.Formulas.Pulse.FlowWeightedLossFactor(groups, at).Value, overFlow);
             }

@@ -1,11 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Internal;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using FuelMath.Tests.Documents;
 using UnitsNet;
 

@@ -1,9 +1,4 @@
-using FuelMath.Fuels;
-using FuelMath.Networks;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

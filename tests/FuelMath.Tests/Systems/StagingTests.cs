@@ -1,6 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Systems;
-
 namespace FuelMath.Tests.Systems;
 
 /// <summary>How primaries and secondaries share, and what happens beyond both.</summary>

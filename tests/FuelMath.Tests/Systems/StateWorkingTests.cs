@@ -1,9 +1,6 @@
 using System.Globalization;
 using FsCheck.Xunit;
-using FuelMath.Documents;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Systems;
 using FuelMath.Tests.Documents;
 using UnitsNet;
 

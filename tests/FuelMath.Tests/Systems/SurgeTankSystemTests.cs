@@ -1,8 +1,3 @@
-using FuelMath.Documents;
-using FuelMath.Findings;
-using FuelMath.Networks;
-using FuelMath.Regulators;
-using FuelMath.Systems;
 using FuelMath.Tests.Documents;
 using UnitsNet;
 

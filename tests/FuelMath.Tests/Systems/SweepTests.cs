@@ -1,5 +1,3 @@
-using FuelMath.Systems;
-
 namespace FuelMath.Tests.Systems;
 
 public sealed class SweepTests

@@ -1,11 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Documents;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Scalars;
-using FuelMath.Systems;
+using FuelMath.Formulas;
 using FuelMath.Tests.Documents;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Systems;
 
 namespace FuelMath.Tests.Systems;
 

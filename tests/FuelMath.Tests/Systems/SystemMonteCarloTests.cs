@@ -1,8 +1,5 @@
-using FuelMath.Injectors;
-using FuelMath.Internal;
-using FuelMath.Scalars;
-using FuelMath.Systems;
-using FuelMath.Uncertainty;
+using FuelMath.Formulas;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,5 +1,3 @@
-using FuelMath.Fuels;
-using FuelMath.Systems;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;

@@ -1,17 +1,3 @@
-using FuelMath.Beliefs;
-using FuelMath.Engines;
-using FuelMath.Filters;
-using FuelMath.Fuels;
-using FuelMath.Hoses;
-using FuelMath.Injectors;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Quantities;
-using FuelMath.Regulators;
-using FuelMath.Sources;
-using FuelMath.Systems;
-using FuelMath.Tables;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;
@@ -132,7 +118,7 @@ internal static class Workshop
         );
 
     internal static Filter Filter() =>
-        FuelMath.Filters.Filter.Fit(
+        FuelMath.Filter.Fit(
             "filter",
             [
                 new FilterPoint(Pressure.FromKilopascals(4), VolumeFlow.FromLitersPerHour(80)),
@@ -194,8 +180,8 @@ internal static class Workshop
     private static Circuit Circuit(string name, double ohms) =>
         new(
             name,
-            [new FuelMath.Wiring.Conductor(WireSize.FromAwg(12), Length.FromMeters(1), Celsius(20))],
-            [new FuelMath.Wiring.Conductor(WireSize.FromAwg(12), Length.FromMeters(1), Celsius(20))],
+            [new FuelMath.Conductor(WireSize.FromAwg(12), Length.FromMeters(1), Celsius(20))],
+            [new FuelMath.Conductor(WireSize.FromAwg(12), Length.FromMeters(1), Celsius(20))],
             ElectricResistance.FromOhms(ohms)
         );
 

@@ -1,8 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Scalars;
-using FuelMath.Tables;
+using FuelMath.Formulas;
 
 namespace FuelMath.Tests.Tables;
 

@@ -1,4 +1,3 @@
-using FuelMath.Tables;
 using FuelMath.Tests.Formulas;
 
 namespace FuelMath.Tests.Tables;

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Fuels;
-using FuelMath.Tanks;
 using FuelMath.Tests.Fuels;
 using UnitsNet;
 

@@ -1,7 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Findings;
-using FuelMath.Fuels;
-using FuelMath.Tanks;
 using FuelMath.Tests.Fuels;
 using UnitsNet;
 

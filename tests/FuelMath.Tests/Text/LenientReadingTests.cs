@@ -1,8 +1,6 @@
 using System.Globalization;
 using FsCheck.Xunit;
 using FuelMath.Formulas;
-using FuelMath.Quantities;
-using FuelMath.Text;
 
 namespace FuelMath.Tests.Text;
 

@@ -1,7 +1,4 @@
 using System.Globalization;
-using FuelMath.Internal;
-using FuelMath.Quantities;
-using FuelMath.Text;
 using UnitsNet;
 
 namespace FuelMath.Tests.Text;

@@ -2,7 +2,6 @@ using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Text;
 
 namespace FuelMath.Tests.Text;
 

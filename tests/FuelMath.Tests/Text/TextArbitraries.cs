@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Text;
 
 namespace FuelMath.Tests.Text;
 

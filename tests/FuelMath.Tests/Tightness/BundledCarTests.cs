@@ -1,8 +1,5 @@
-using FuelMath.Documents;
-using FuelMath.Quantities;
-using FuelMath.Systems;
+using FuelMath.ShopTests;
 using FuelMath.Tests.Documents;
-using FuelMath.Tightness;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;
@@ -74,6 +71,6 @@ public sealed class BundledCarTests
                 Assert.InRange(node.MarginError!.Value.Kelvins, 1, 6);
             }
         );
-        Assert.Contains(state.Findings, f => f.Code == FuelMath.Findings.FindingCode.VaporMarginLow);
+        Assert.Contains(state.Findings, f => f.Code == FuelMath.FindingCode.VaporMarginLow);
     }
 }

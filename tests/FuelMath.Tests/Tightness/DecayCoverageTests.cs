@@ -1,5 +1,4 @@
-using FuelMath.Quantities;
-using FuelMath.Tightness;
+using FuelMath.ShopTests;
 using UnitsNet;
 using Xunit.Abstractions;
 

@@ -1,6 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Quantities;
-using FuelMath.Tightness;
+using FuelMath.ShopTests;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;

@@ -1,6 +1,4 @@
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Tightness;
+using FuelMath.ShopTests;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;
@@ -272,7 +270,7 @@ public sealed class DecayTestTests
                         LiquidBulkModulus.FromPoints(
                             [Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(50)],
                             [Pressure.FromGigapascals(1.4), Pressure.FromGigapascals(1.4 - 1e-12)],
-                            new FuelMath.Sources.DataSource("Workshop-class", "test")
+                            new FuelMath.DataSource("Workshop-class", "test")
                         )
                     ),
                     Temperature.FromDegreesCelsius(20),

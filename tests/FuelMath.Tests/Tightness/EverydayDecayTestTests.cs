@@ -1,6 +1,4 @@
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Tightness;
+using FuelMath.ShopTests;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;

@@ -1,10 +1,6 @@
-using FuelMath.Documents;
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Systems;
+using FuelMath.ShopTests;
 using FuelMath.Tests.Documents;
 using FuelMath.Tests.Systems;
-using FuelMath.Tightness;
 
 namespace FuelMath.Tests.Tightness;
 

@@ -1,8 +1,5 @@
-using FuelMath.Networks;
-using FuelMath.Pumps;
-using FuelMath.Regulators;
+using FuelMath.ShopTests;
 using FuelMath.Tests.Systems;
-using FuelMath.Tightness;
 
 namespace FuelMath.Tests.Tightness;
 

@@ -1,7 +1,6 @@
 using FsCheck.Xunit;
-using FuelMath.Quantities;
+using FuelMath.ShopTests;
 using FuelMath.Tests.Systems;
-using FuelMath.Tightness;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;

@@ -1,8 +1,5 @@
-using FuelMath.Documents;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
+using FuelMath.ShopTests;
 using FuelMath.Tests.Documents;
-using FuelMath.Tightness;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;

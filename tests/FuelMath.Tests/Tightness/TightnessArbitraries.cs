@@ -1,9 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Fuels;
-using FuelMath.Quantities;
-using FuelMath.Sources;
-using FuelMath.Tightness;
+using FuelMath.ShopTests;
 using UnitsNet;
 
 namespace FuelMath.Tests.Tightness;

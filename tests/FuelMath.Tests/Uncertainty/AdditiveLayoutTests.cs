@@ -2,7 +2,7 @@ using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Tests.Uncertainty;
 

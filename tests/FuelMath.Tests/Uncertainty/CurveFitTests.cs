@@ -1,5 +1,5 @@
-using FuelMath.Scalars;
-using FuelMath.Uncertainty;
+using FuelMath.Formulas;
+using FuelMath.Statistics;
 
 namespace FuelMath.Tests.Uncertainty;
 

@@ -1,5 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Tests.Uncertainty;

@@ -1,4 +1,4 @@
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath.Tests.Uncertainty;

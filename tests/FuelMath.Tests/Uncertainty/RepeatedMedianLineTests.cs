@@ -1,5 +1,5 @@
 using FsCheck.Xunit;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Tests.Uncertainty;
 

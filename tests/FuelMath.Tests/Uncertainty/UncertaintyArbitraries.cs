@@ -1,6 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Tests.Uncertainty;
 

@@ -1,6 +1,6 @@
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FuelMath.Uncertainty;
+using FuelMath.Statistics;
 
 namespace FuelMath.Tests.Uncertainty;
 

@@ -1,6 +1,3 @@
-using FuelMath.Findings;
-using FuelMath.Sources;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Wiring;

@@ -1,6 +1,3 @@
-using FuelMath.Text;
-using FuelMath.Wiring;
-
 namespace FuelMath.Tests.Wiring;
 
 public sealed class WireSizeTextTests

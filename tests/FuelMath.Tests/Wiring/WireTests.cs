@@ -1,5 +1,4 @@
 using FsCheck.Xunit;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Wiring;

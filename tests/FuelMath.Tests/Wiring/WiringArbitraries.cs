@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FuelMath.Wiring;
 using UnitsNet;
 
 namespace FuelMath.Tests.Wiring;

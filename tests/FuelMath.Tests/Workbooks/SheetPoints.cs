@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
 using FuelMath.Tests.Formulas;
 using FuelMath.Workbooks;
 

@@ -36,7 +36,7 @@ public sealed class SheetPointsTests
             .Read(FormulaSheets.Workbook(FormulaCatalogue.All, FormulaUnits.Customary, _ => null))
             .Values.Max(v => v.Length - 1);
 
-        Assert.InRange(longest, 1, FuelMath.Scalars.SpreadsheetText.MostCharacters);
+        Assert.InRange(longest, 1, FuelMath.Formulas.SpreadsheetText.MostCharacters);
     }
 
     /// <summary>Writes what the scripts of <c>tests/spreadsheets</c> calculate, when asked.</summary>

@@ -1,13 +1,11 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Conductor"/> in the catalogue.</summary>
-internal static class ConductorEntries
+/// <summary>The entries of <see cref="WireResistance"/> in the catalogue.</summary>
+internal static class WireResistanceEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
     [AwgDiameter(), AwgFromArea(), Area(), Resistance(), CarriedResistance(), TemperatureFromResistance()];
@@ -15,14 +13,14 @@ internal static class ConductorEntries
     private static FormulaInfo AwgDiameter() =>
         FormulaInfo.Of(
             default(AwgDiameterFormula),
-            "Conductor.AwgDiameter",
+            "WireResistance.AwgDiameter",
             "The diameter of a wire gauge",
             FormulaTopic.Wiring,
             [K.Number.Within(-3, 40).Given("gauge", "n", "gauge number", -3, 40)],
             [],
             [],
-            K.Length.Gives(Conductor.AwgDiameterResult),
-            [Conductor.AwgDiameterSource],
+            K.Length.Gives(WireResistance.AwgDiameterResult),
+            [WireResistance.AwgDiameterSource],
             new([10], 0.00258826, 0.0005, new DataSource("ASTM-B258", "nominal diameter of 10 gauge, four digits"))
         );
 
@@ -30,20 +28,20 @@ internal static class ConductorEntries
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.AwgDiameter(a[0]);
+            where T : struct, IScalar<T> => WireResistance.AwgDiameter(a[0]);
     }
 
     private static FormulaInfo AwgFromArea() =>
         FormulaInfo.Of(
             default(AwgFromAreaFormula),
-            "Conductor.AwgFromArea",
+            "WireResistance.AwgFromArea",
             "The wire gauge of an area",
             FormulaTopic.Wiring,
             [K.Area.Within(1e-12, 1).Given("area", Symbols.Area, 1e-7, 5e-5)],
             [],
             [],
-            K.Number.Gives(Conductor.AwgFromAreaResult),
-            [Conductor.AwgFromAreaSource],
+            K.Number.Gives(WireResistance.AwgFromAreaResult),
+            [WireResistance.AwgFromAreaSource],
             new([0.00010721930257703052], -3, 1e-12, new DataSource("ASTM-B258", "0.46 in is 4/0, which is -3"))
         );
 
@@ -51,20 +49,20 @@ internal static class ConductorEntries
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.AwgFromArea(a[0]);
+            where T : struct, IScalar<T> => WireResistance.AwgFromArea(a[0]);
     }
 
     private static FormulaInfo Area() =>
         FormulaInfo.Of(
             default(AreaFormula),
-            "Conductor.Area",
+            "WireResistance.Area",
             "The area of a round conductor",
             FormulaTopic.Wiring,
             [K.Length.Given("diameter", "dw", "diameter", 0.0001, 0.02)],
             [],
             [],
             K.Area.Gives(Symbols.Area),
-            [Conductor.AreaSource],
+            [WireResistance.AreaSource],
             new([0.002], 3.141592653589793e-6, 1e-14, new DataSource("Definition", "pi square millimeters, by hand"))
         );
 
@@ -72,13 +70,13 @@ internal static class ConductorEntries
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.Area(a[0]);
+            where T : struct, IScalar<T> => WireResistance.Area(a[0]);
     }
 
     private static FormulaInfo Resistance() =>
         FormulaInfo.Of(
             default(ResistanceFormula),
-            "Conductor.Resistance",
+            "WireResistance.Resistance",
             "The resistance of a length of conductor",
             FormulaTopic.Wiring,
             [
@@ -91,7 +89,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Resistance.Gives(Symbols.Resistance),
-            [Conductor.ResistanceSource],
+            [WireResistance.ResistanceSource],
             new(
                 [1.7241e-8, 0.00393, 304.8, 3.3087728761114766e-6, 20],
                 1.588,
@@ -104,13 +102,13 @@ internal static class ConductorEntries
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.Resistance(a[0], a[1], a[2], a[3], a[4]);
+            where T : struct, IScalar<T> => WireResistance.Resistance(a[0], a[1], a[2], a[3], a[4]);
     }
 
     private static FormulaInfo CarriedResistance() =>
         FormulaInfo.Of(
             default(CarriedResistanceFormula),
-            "Conductor.CarriedResistance",
+            "WireResistance.CarriedResistance",
             "A measured resistance carried to another temperature",
             FormulaTopic.Wiring,
             [
@@ -122,7 +120,7 @@ internal static class ConductorEntries
             [],
             [],
             K.Resistance.Gives(Symbols.Resistance),
-            [Conductor.CarriedResistanceSource],
+            [WireResistance.CarriedResistanceSource],
             new(
                 [80, 0.003929273084479371, 20, 83.63],
                 100,
@@ -135,13 +133,13 @@ internal static class ConductorEntries
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.CarriedResistance(a[0], a[1], a[2], a[3]);
+            where T : struct, IScalar<T> => WireResistance.CarriedResistance(a[0], a[1], a[2], a[3]);
     }
 
     private static FormulaInfo TemperatureFromResistance() =>
         FormulaInfo.Of(
             default(TemperatureFromResistanceFormula),
-            "Conductor.TemperatureFromResistance",
+            "WireResistance.TemperatureFromResistance",
             "The temperature that a resistance tells",
             FormulaTopic.Wiring,
             [
@@ -154,8 +152,8 @@ internal static class ConductorEntries
             ],
             [],
             [],
-            K.Celsius.Gives(Conductor.TemperatureFromResistanceResult),
-            [Conductor.TemperatureFromResistanceSource],
+            K.Celsius.Gives(WireResistance.TemperatureFromResistanceResult),
+            [WireResistance.TemperatureFromResistanceSource],
             new(
                 [80, 0.003929273084479371, 20, 100],
                 83.63,
@@ -168,6 +166,6 @@ internal static class ConductorEntries
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T At<T>(ReadOnlySpan<T> a)
-            where T : struct, IScalar<T> => Conductor.TemperatureFromResistance(a[0], a[1], a[2], a[3]);
+            where T : struct, IScalar<T> => WireResistance.TemperatureFromResistance(a[0], a[1], a[2], a[3]);
     }
 }

@@ -1,9 +1,9 @@
-using FuelMath.Scalars;
+using FuelMath.Formulas;
 
-namespace FuelMath.Networks;
+namespace FuelMath;
 
 /// <summary>What pulls a pressure below vacuum where nothing is drawn, for the words of a refusal.</summary>
-internal static class Suction
+internal static class SuctionSide
 {
     /// <summary>A sentence that names the pumps that draw from where a node hangs by open ways.</summary>
     internal static string Words(NetworkWork<Real> work, int node)

@@ -1,11 +1,9 @@
 using System.Runtime.CompilerServices;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
 namespace FuelMath.Formulas;
 
 /// <summary>Round conductors: size and resistance. SI units.</summary>
-public static class Conductor
+public static class WireResistance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
