@@ -91,7 +91,7 @@ public sealed class PremixTests
         Assert.All(
             new[] { 16, 25, 32, 50 },
             parts =>
-                Assert.Contains(Row(parts), House.Repository.Read("docs/rooms/premix.md"), StringComparison.Ordinal)
+                Assert.Contains(Row(parts), House.Repository.Read("docs/guide/premix.md"), StringComparison.Ordinal)
         );
 
     private static string Row(int parts)

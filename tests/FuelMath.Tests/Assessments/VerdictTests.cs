@@ -80,7 +80,7 @@ public sealed partial class VerdictTests
     public void Page_ListsEveryCode() =>
         Assert.Equal(
             Enum.GetNames<FindingCode>(),
-            Row().Matches(House.Repository.Read("docs/rooms/findings.md")).Select(m => m.Groups["code"].Value)
+            Row().Matches(House.Repository.Read("docs/guide/findings.md")).Select(m => m.Groups["code"].Value)
         );
 
     /// <summary>A code that no source gives is a promise without a finding.</summary>

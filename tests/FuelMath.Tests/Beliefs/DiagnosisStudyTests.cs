@@ -6,7 +6,7 @@ namespace FuelMath.Tests.Beliefs;
 
 /// <summary>
 /// How often the diagnosis finds what is really wrong, over random engines with one cause each, seeds 0, 1, 2 and so on. A few
-/// at the gate; the counts in the docs come from DIAGNOSIS_ENGINES=1001 (see docs/rooms/beliefs.md).
+/// at the gate; the counts in the docs come from DIAGNOSIS_ENGINES=1001 (see docs/guide/beliefs.md).
 /// </summary>
 public sealed class DiagnosisStudyTests(ITestOutputHelper output)
 {

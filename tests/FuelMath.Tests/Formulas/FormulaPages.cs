@@ -33,7 +33,7 @@ internal static class FormulaPages
         StringBuilder page = Start("Formulas by topic");
         page.Append(
             Invariant,
-            $"The {FormulaCatalogue.All.Length} formulas of the [catalogue](../rooms/formulas.md#the-catalogue), each with its symbols, ranges, sources, a worked example and a chart.\n"
+            $"The {FormulaCatalogue.All.Length} formulas of the [catalogue](../guide/formulas.md#the-catalogue), each with its symbols, ranges, sources, a worked example and a chart.\n"
         );
         foreach (FormulaTopic topic in Enum.GetValues<FormulaTopic>())
         {

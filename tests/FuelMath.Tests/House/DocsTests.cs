@@ -35,14 +35,14 @@ public sealed partial class DocsTests
 
     /// <summary>A page that no table of contents names is built but never found.</summary>
     [Fact]
-    public void EveryRoomPage_IsInTheTableOfContents()
+    public void EveryGuidePage_IsInTheTableOfContents()
     {
-        string contents = Repository.Read("docs/rooms/toc.yml");
+        string contents = Repository.Read("docs/guide/toc.yml");
 
         Offenders.None(
             Repository
                 .Files.Where(f =>
-                    f.StartsWith("docs/rooms/", StringComparison.Ordinal) && f.EndsWith(".md", StringComparison.Ordinal)
+                    f.StartsWith("docs/guide/", StringComparison.Ordinal) && f.EndsWith(".md", StringComparison.Ordinal)
                 )
                 .Where(f => !contents.Contains($"href: {Path.GetFileName(f)}", StringComparison.Ordinal))
         );

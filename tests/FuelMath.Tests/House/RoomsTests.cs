@@ -31,7 +31,7 @@ public sealed class RoomsTests
         Offenders.None(
             Rooms
                 .Where(r => !WithoutAPage.Contains(r))
-                .Select(r => $"docs/rooms/{r.ToLowerInvariant()}.md")
+                .Select(r => $"docs/guide/{r.ToLowerInvariant()}.md")
                 .Where(p => !Repository.Files.Contains(p))
         );
 
@@ -41,7 +41,7 @@ public sealed class RoomsTests
         Offenders.None(
             Repository
                 .Files.Where(f =>
-                    f.StartsWith("docs/rooms/", StringComparison.Ordinal) && f.EndsWith(".md", StringComparison.Ordinal)
+                    f.StartsWith("docs/guide/", StringComparison.Ordinal) && f.EndsWith(".md", StringComparison.Ordinal)
                 )
                 .Where(f => !Repository.Read(f).Contains("ource", StringComparison.Ordinal))
         );

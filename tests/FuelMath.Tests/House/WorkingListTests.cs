@@ -23,7 +23,7 @@ public sealed class WorkingListTests
     [Fact]
     public void EveryWay_IsListed()
     {
-        string page = Repository.Read("docs/workings.md");
+        string page = Repository.Read("docs/guide/workings.md");
 
         Assert.NotEmpty(Ways);
         Offenders.None(Ways.Where(way => !page.Contains($"`{way}`", StringComparison.Ordinal)));
@@ -33,7 +33,7 @@ public sealed class WorkingListTests
     public void EveryListedWay_Exists() =>
         Offenders.None(
             Repository
-                .Read("docs/workings.md")
+                .Read("docs/guide/workings.md")
                 .Split('\n')
                 .Where(line => line.StartsWith("| ", StringComparison.Ordinal))
                 .SelectMany(line => line.Split('`').Where((_, i) => i % 2 == 1))

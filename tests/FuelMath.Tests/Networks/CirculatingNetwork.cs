@@ -18,7 +18,7 @@ namespace FuelMath.Tests.Networks;
 /// It begins far below every given pressure, where nothing but circles flows, and these come to rest before anything may
 /// fill the network. From there every pressure only rises, and ends at the least at which nothing moves: what the network
 /// fills by itself. Where the end moves with the beginning, nothing fills it. Pressures are kPa at elevation zero, flows
-/// 100 L/h. Source: the laws as docs/rooms/networks.md writes them down, solved for the flow.
+/// 100 L/h. Source: the laws as docs/guide/networks.md writes them down, solved for the flow.
 /// </para>
 /// </remarks>
 internal sealed class CirculatingNetwork
