@@ -39,6 +39,24 @@ internal static class LineShape
         PartWord.Of("reliefValve", ReliefValveShape.Shape),
         PartWord.Of("jet", JetShape.Shape),
         PartWord.Of("lossTable", LossTableShape.Shape),
+        PartWord.Of("checkValve", OpeningShapes.CheckValve),
+        PartWord.Of("pipe", PassageShapes.Pipe),
+        PartWord.Of("curvedPipe", PassageShapes.CurvedPipe),
+        PartWord.Of("plainFitting", PassageShapes.Fitting),
+        PartWord.Of("plainFilter", PassageShapes.Filter),
+        PartWord.Of("plainPump", NetworkPumpShape.Shape),
+        PartWord.Of(
+            "plainBypassRegulator",
+            PlainRegulatorShape.Bypass,
+            p => p is PlainRegulator { IsBypass: true } r ? r : null
+        ),
+        PartWord.Of(
+            "plainReducingRegulator",
+            PlainRegulatorShape.Reducing,
+            p => p is PlainRegulator { IsBypass: false } r ? r : null
+        ),
+        PartWord.Of("nozzle", OpeningShapes.Nozzle),
+        PartWord.Of("injectorDraw", OpeningShapes.Draw),
     ];
 
     private static readonly ValueProperty<Line, ImmutableArray<Fitting>> Fittings = new(

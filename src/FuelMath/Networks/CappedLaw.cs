@@ -48,7 +48,11 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     public void Carry(LinkPart part, in Surroundings<T> around)
     {
         offset = around.HeadFrom - around.HeadTo;
-        densityRatio = ((CappedPart)part).IsGivenInOwnFluid ? around.DensityRatio : T.Of(1);
+        var draw = (CappedPart)part;
+        densityRatio =
+            draw.IsGivenInOwnFluid ? around.DensityRatio
+            : draw.MeasuredDensity > 0 ? around.Density / draw.MeasuredDensity
+            : T.Of(1);
         Set(given, commanded);
     }
 

@@ -11,6 +11,9 @@ internal sealed class CappedPart(double coefficient, double commanded) : LinkPar
     /// </summary>
     internal bool IsGivenInOwnFluid { get; init; }
 
+    /// <summary>Density of the fluid of its coefficient, kg/m3; none where it is set for each fluid.</summary>
+    internal double MeasuredDensity { get; init; }
+
     /// <summary>m3/s per root of Pa.</summary>
     internal readonly double Coefficient = coefficient;
 

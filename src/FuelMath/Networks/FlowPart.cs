@@ -5,7 +5,8 @@ namespace FuelMath;
 /// <summary>Anything that fuel passes between two places: a hose, a filter, a pump, a regulator.</summary>
 /// <remarks>
 /// Only the library derives from it: a part names the law by which it takes or gives pressure, and answers what findings,
-/// leak tests and estimates ask, so that nothing outside looks at which part it is. Parts are immutable and safe to share between threads; equality is by reference.
+/// leak tests and estimates ask, so that nothing outside looks at which part it is. Parts are immutable and safe to share between threads; equality is by
+/// reference.
 /// </remarks>
 public abstract class FlowPart
 {
@@ -37,6 +38,9 @@ public abstract class FlowPart
 
     /// <summary>Why it can't be in a line by itself, a sentence; null where it can.</summary>
     internal virtual string? WhyNoLine => null;
+
+    /// <summary>Why a fuel system can't hold it, a clause; null where it can.</summary>
+    internal virtual string? WhyNoSystem => null;
 
     /// <summary>What is to be said of it in a solved state.</summary>
     internal virtual IEnumerable<Finding> FindingsAt(PartState at) => [];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
+using UnitsNet;
 
 namespace FuelMath;
 
@@ -32,6 +33,7 @@ internal sealed class LinesAtPoint
     /// <exception cref="OutsideTableException">A part has no data there.</exception>
     internal (int Link, double[] Settings)[] SettingsAt(NetworkConditions at)
     {
+        CommandsArrive(at);
         var found = new List<(int, double[])>();
         for (int i = 0; i < lines.Length; i++)
         {
@@ -60,8 +62,23 @@ internal sealed class LinesAtPoint
             PumpVolts = at.PumpVoltage?.InSi() ?? double.NaN,
             PumpFlowScale = 1,
             DrawCoefficient = double.NaN,
-            DrawCommanded = double.NaN,
+            DrawCommanded = at.Commands.TryGetValue(lines[line].Name, out VolumeFlow asked) ? asked.InSi() : double.NaN,
         };
+
+    /// <summary>A command that nothing follows is a mistake.</summary>
+    private void CommandsArrive(NetworkConditions at)
+    {
+        string? lost = at.Commands.Keys.FirstOrDefault(name =>
+            !lines.Any(l => l.Name == name && l.Part.Needs.HasFlag(PartNeeds.CommandedFlow))
+        );
+        if (lost is not null)
+        {
+            throw new ArgumentException(
+                $"Must command lines of injectors without a command of their own; '{lost}' is none.",
+                nameof(at)
+            );
+        }
+    }
 
     private void Check(int line, PartNeeds needs, NetworkConditions at)
     {
@@ -69,7 +86,8 @@ internal sealed class LinesAtPoint
             needs.HasFlag(PartNeeds.PumpVoltage) && at.PumpVoltage is null ? "the voltage at its terminals"
             : needs.HasFlag(PartNeeds.ManifoldPressure) && at.Manifold is null ? "the pressure in the manifold"
             : needs.HasFlag(PartNeeds.TankPressure) && (tanks[line] ?? at.Tank?.Si) is null ? "the pressure in its tank"
-            : needs.HasFlag(PartNeeds.CommandedFlow) ? "a commanded flow"
+            : needs.HasFlag(PartNeeds.CommandedFlow) && !at.Commands.ContainsKey(lines[line].Name)
+                ? "the commanded flow"
             : null;
         if (missing is not null)
         {

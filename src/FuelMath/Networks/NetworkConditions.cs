@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -23,7 +24,7 @@ public sealed class NetworkConditions
 
     private NetworkConditions(NetworkConditions other)
         : this(other.Density, other.Viscosity) =>
-        (PumpVoltage, Manifold, Tank) = (other.PumpVoltage, other.Manifold, other.Tank);
+        (PumpVoltage, Manifold, Tank, Commands) = (other.PumpVoltage, other.Manifold, other.Tank, other.Commands);
 
     /// <summary>Density of the fluid.</summary>
     public Density Density { get; }
@@ -42,6 +43,10 @@ public sealed class NetworkConditions
     /// given.
     /// </summary>
     public GaugePressure? Tank { get; private init; }
+
+    /// <summary>What injector draws are commanded to, by the name of the line.</summary>
+    public ImmutableSortedDictionary<string, VolumeFlow> Commands { get; private init; } =
+        ImmutableSortedDictionary.Create<string, VolumeFlow>(StringComparer.Ordinal);
 
     internal double DensitySi { get; }
 
@@ -66,4 +71,17 @@ public sealed class NetworkConditions
     /// <param name="tank">The pressure.</param>
     /// <returns>The conditions.</returns>
     public NetworkConditions WithTank(GaugePressure tank) => new(this) { Tank = tank };
+
+    /// <summary>The same conditions with a command to the injectors of a line.</summary>
+    /// <param name="line">The name of the line; its part is an <see cref="InjectorDraw"/> without a command of its own.</param>
+    /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
+    /// <returns>The conditions.</returns>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The flow is negative or not finite.</exception>
+    public NetworkConditions WithCommandedFlow(string line, VolumeFlow commanded)
+    {
+        Guard.Name(line, nameof(line));
+        Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded));
+        return new(this) { Commands = Commands.SetItem(line, commanded) };
+    }
 }

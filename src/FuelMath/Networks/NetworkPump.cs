@@ -8,7 +8,7 @@ namespace FuelMath;
 /// A curve may have a hump, where the rise does not fall as flow rises. Then it can meet a system at several flows: see
 /// <see cref="Network.SolveAll"/>. Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
-public sealed class NetworkPump
+public sealed class NetworkPump : FlowPart
 {
     internal const int MostPumps = 16;
     private readonly Func<double, string, LinkPart> part;
@@ -40,6 +40,21 @@ public sealed class NetworkPump
 
     /// <summary>Whether its rise does not fall everywhere as flow rises.</summary>
     public bool HasHump => Given.HasHump;
+
+    /// <inheritdoc />
+    internal override LinkPart Law => PartFor("pump");
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => true;
+
+    /// <inheritdoc />
+    internal override LeakPlaces LeakPlaces => LeakPlaces.CheckValve;
+
+    /// <inheritdoc />
+    internal override string WhyNoSystem => "a system needs a pump with its source";
 
     /// <summary>What the curve was made from.</summary>
     internal PumpCurveGiven Given { get; }

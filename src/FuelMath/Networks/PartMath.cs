@@ -24,6 +24,9 @@ internal static class PartMath
         return MinorLoss.PressureLoss(new Real(lossCoefficient), new Real(1), velocity).Value;
     }
 
+    /// <summary>What a round passage holds, m3.</summary>
+    internal static double Volume(RoundPart part) => Math.PI / 4 * part.Bore * part.Bore * part.Length;
+
     /// <summary>A checked passage.</summary>
     internal static PipePart Pipe(
         Length length,

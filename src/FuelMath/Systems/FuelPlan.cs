@@ -50,6 +50,11 @@ public sealed class FuelPlan
         var named = new HashSet<string>(StringComparer.Ordinal);
         foreach (Line line in Lines)
         {
+            if (line.Part.WhyNoSystem is { } why)
+            {
+                throw new ArgumentException($"Line '{line.Name}' can't be in a system: {why}.", nameof(lines));
+            }
+
             if (
                 line.Part is IRegulator { Reference: RegulatorReference.Tank } regulator
                 && Nodes.Count(n => n.IsTank) > 1

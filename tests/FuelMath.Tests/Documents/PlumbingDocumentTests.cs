@@ -32,6 +32,20 @@ public sealed class PlumbingDocumentTests
             ),
         ["jet beside the regulator"] = () => With(PlumbingParts.Jet()),
         ["jet of another power"] = () => With(PlumbingParts.Jet(0.54)),
+        ["check valve"] = () => With(PlainParts.CheckValve),
+        ["check pipe"] = () =>
+            With(
+                new Pipe(
+                    Length.FromMeters(1),
+                    Length.FromMillimeters(0.8),
+                    Length.Zero,
+                    Ratio.Zero,
+                    FrictionLaw.SwameeJainCubicPassage
+                ).WithCheckValve()
+            ),
+        ["curved pipe"] = () => With(PlainParts.CurvedPipe),
+        ["plain fitting"] = () => With(new PlainFitting(Length.FromMillimeters(0.6), Ratio.FromDecimalFractions(1.5))),
+        ["plain filter"] = () => With(PlainParts.Filter),
         ["measured loss"] = () => With(PlumbingParts.LossTable()),
         ["pump of held speed"] = () => PlumbingRig.With(PlumbingRig.Usual(pump: Held())),
         ["worn pump"] = () =>
@@ -81,13 +95,34 @@ public sealed class PlumbingDocumentTests
         );
     }
 
+    /// <summary>A part whose findings a system could not give, or that it makes itself, is refused with the line.</summary>
+    [Fact]
+    public void System_OfAPartForNetworksAlone_IsRefusedByLine()
+    {
+        Words.Refused<ArgumentException>(
+            "lines",
+            "Line 'by the way' can't be in a system: a system needs a pump with its source.",
+            () => _ = With(PlainParts.Pump)
+        );
+        Words.Refused<ArgumentException>(
+            "lines",
+            "Line 'by the way' can't be in a system: a system needs a regulator with its source.",
+            () => _ = With(PlainParts.Reducing)
+        );
+        Words.Refused<ArgumentException>(
+            "lines",
+            "Line 'by the way' can't be in a system: a system makes the draws of its injectors from its stages.",
+            () => _ = With(PlainParts.Draw)
+        );
+    }
+
     /// <summary>A document has no words for a law in code: it says so before it writes a line that nobody could read back.</summary>
     [Fact]
     public void Write_AnOwnPart_IsRefusedByLine() =>
         Words.Refused<ArgumentException>(
             "system",
             "A document can't hold the part of line 'by the way', a CustomPart: it holds \"hose\", \"fitting\", \"filter\", \"pump\", "
-                + "\"regulator\", \"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\".",
+                + "\"regulator\", \"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", \"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", \"nozzle\", \"injectorDraw\".",
             () => _ = SystemDocument.Write(With(PlumbingParts.Own()))
         );
 

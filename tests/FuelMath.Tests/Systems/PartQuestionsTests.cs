@@ -19,6 +19,7 @@ public sealed class PartQuestionsTests
         ["VolumeSi"] = p => Word(p.VolumeSi > 0),
         ["Estimated"] = p => p.Estimated.Length.ToString(System.Globalization.CultureInfo.InvariantCulture),
         ["WhyNoLine"] = p => Word(p.WhyNoLine is not null),
+        ["WhyNoSystem"] = p => Word(p.WhyNoSystem is not null),
         ["FindingsAt"] = p => string.Join(" ", Codes(p)),
     };
 
@@ -27,42 +28,69 @@ public sealed class PartQuestionsTests
     {
         ["Hose"] = (
             () => Workshop.Hose("hose", 3, 8),
-            "PipePart | None | - | yes | no | None | yes | 0 | no | HoseVelocityHigh"
+            "PipePart | None | - | yes | no | None | yes | 0 | no | no | HoseVelocityHigh"
         ),
         ["FittedHose"] = (
             PlumbingParts.Fitted,
-            "PipePart | None | - | yes | no | None | yes | 1 | no | HoseVelocityHigh"
+            "PipePart | None | - | yes | no | None | yes | 1 | no | no | HoseVelocityHigh"
         ),
         ["Fitting"] = (
             () => PlumbingParts.Elbow(FuelMath.LossBasis.Estimate),
-            "SquarePart | None | - | yes | no | None | no | 1 | no | "
+            "SquarePart | None | - | yes | no | None | no | 1 | no | no | "
         ),
         ["Filter"] = (
             () => Workshop.Filter().WithCollapseLimit(UnitsNet.Pressure.FromBars(1)),
-            "SquarePart | None | - | yes | no | None | no | 0 | no | FilterBeyondTest FilterCollapse"
+            "SquarePart | None | - | yes | no | None | no | 0 | no | no | FilterBeyondTest FilterCollapse"
         ),
-        ["Jet"] = (() => PlumbingParts.Jet(), "SquarePart | None | - | yes | no | None | no | 0 | no | "),
-        ["LossTable"] = (PlumbingParts.LossTable, "LossTableSettings | None | - | yes | no | None | no | 0 | no | "),
-        ["CustomPart`1"] = (PlumbingParts.Own, "CustomSettings | None | - | yes | no | None | no | 0 | no | "),
+        ["Jet"] = (() => PlumbingParts.Jet(), "SquarePart | None | - | yes | no | None | no | 0 | no | no | "),
+        ["LossTable"] = (
+            PlumbingParts.LossTable,
+            "LossTableSettings | None | - | yes | no | None | no | 0 | no | no | "
+        ),
+        ["CustomPart`1"] = (PlumbingParts.Own, "CustomSettings | None | - | yes | no | None | no | 0 | no | no | "),
         ["Pump"] = (
             () => Workshop.Pump(1),
-            "PumpTablePart | PumpVoltage | PumpReading | no | yes | CheckValve | no | 0 | no | PumpStalled"
+            "PumpTablePart | PumpVoltage | PumpReading | no | yes | CheckValve | no | 0 | no | no | PumpStalled"
         ),
         ["ReliefValve"] = (
             () => PlumbingRig.Relief(5),
-            "SquarePart | None | - | no | yes | ReliefSeat | no | 0 | no | ReliefOpen"
+            "SquarePart | None | - | no | yes | ReliefSeat | no | 0 | no | no | ReliefOpen"
         ),
         ["BypassRegulator"] = (
             () => Workshop.Regulator(RegulatorReference.Manifold, 3),
-            "RegulatorPart | ManifoldPressure | ReferenceReading | no | yes | BypassSeat, Diaphragm | no | 0 | no | RegulatorShut RegulatorFullyOpen"
+            "RegulatorPart | ManifoldPressure | ReferenceReading | no | yes | BypassSeat, Diaphragm | no | 0 | no | no | RegulatorShut RegulatorFullyOpen"
         ),
         ["ReducingRegulator"] = (
             () => PlumbingRig.Reducing(RegulatorReference.Tank),
-            "RegulatorPart | TankPressure | ReferenceReading | no | no | Diaphragm | no | 0 | no | RegulatorStarved"
+            "RegulatorPart | TankPressure | ReferenceReading | no | no | Diaphragm | no | 0 | no | no | RegulatorStarved"
+        ),
+        ["Pipe"] = (() => PlainParts.Pipe, "PipePart | None | - | yes | no | None | yes | 0 | no | no | "),
+        ["CurvedPipe"] = (
+            () => PlainParts.CurvedPipe,
+            "CurvedPart | None | - | yes | no | None | yes | 0 | no | no | "
+        ),
+        ["PlainFitting"] = (() => PlainParts.Fitting, "SquarePart | None | - | yes | no | None | no | 0 | no | no | "),
+        ["PlainFilter"] = (() => PlainParts.Filter, "SquarePart | None | - | yes | no | None | no | 0 | no | no | "),
+        ["CheckValve"] = (
+            () => PlainParts.CheckValve,
+            "SquarePart | None | - | no | yes | CheckValve | no | 0 | no | no | "
+        ),
+        ["NetworkPump"] = (
+            () => PlainParts.Pump,
+            "PumpTablePart | None | - | no | yes | CheckValve | no | 0 | no | yes | "
+        ),
+        ["PlainRegulator"] = (
+            () => PlainParts.Bypass,
+            "RegulatorPart | None | - | no | yes | BypassSeat, Diaphragm | no | 0 | no | yes | "
+        ),
+        ["Nozzle"] = (() => PlainParts.Nozzle, "SquarePart | None | - | no | no | None | no | 0 | no | no | "),
+        ["InjectorDraw"] = (
+            () => PlainParts.Draw,
+            "CappedPart | CommandedFlow | CommandReading | no | yes | None | no | 0 | no | yes | "
         ),
         ["SeatDraw"] = (
             () => new SeatDraw(Workshop.Four().Stages[0].Seats[0]),
-            "CappedPart | CommandedFlow | DrawReading | no | yes | None | no | 0 | no | "
+            "CappedPart | CommandedFlow | DrawReading | no | yes | None | no | 0 | no | no | "
         ),
     };
 

@@ -1,0 +1,51 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A passage bent all along its length, by its measures alone, such as a coil of tube: it costs more than a straight one.</summary>
+/// <remarks>
+/// <para>
+/// Its friction is that of <see cref="Formulas.CurvedFriction.Factor"/>; a flow above what the law was measured for is
+/// refused after the solution. Source: [White-1929]; [Ito-1959].
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class CurvedPipe : FlowPart
+{
+    private readonly CurvedPart law;
+
+    /// <summary>Describes a curved pipe.</summary>
+    /// <param name="length">Its length; greater than zero.</param>
+    /// <param name="bore">Its inner diameter; greater than zero.</param>
+    /// <param name="roughness">Roughness of the wall; 0 to a twentieth of the bore.</param>
+    /// <param name="lossCoefficient">Sum of loss coefficients of its ends, for this bore; not negative.</param>
+    /// <param name="coilDiameter">Diameter of the curve of its center line, 16.4 to 300 bores.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public CurvedPipe(Length length, Length bore, Length roughness, Ratio lossCoefficient, Length coilDiameter)
+    {
+        law = PartMath.CurvedPipe(length, bore, roughness, lossCoefficient, coilDiameter);
+        (Length, Bore, Roughness) = (length, bore, roughness);
+        (LossCoefficient, CoilDiameter) = (lossCoefficient, coilDiameter);
+    }
+
+    /// <summary>Its length.</summary>
+    public Length Length { get; }
+
+    /// <summary>Its inner diameter.</summary>
+    public Length Bore { get; }
+
+    /// <summary>Roughness of the wall.</summary>
+    public Length Roughness { get; }
+
+    /// <summary>Sum of loss coefficients of its ends, for this bore.</summary>
+    public Ratio LossCoefficient { get; }
+
+    /// <summary>Diameter of the curve of its center line.</summary>
+    public Length CoilDiameter { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law => law;
+
+    /// <inheritdoc />
+    internal override double? VolumeSi => PartMath.Volume(law);
+}

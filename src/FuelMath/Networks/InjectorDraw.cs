@@ -1,0 +1,77 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>
+/// Pulsed injectors that hold a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)), and
+/// nothing backwards.
+/// </summary>
+/// <remarks>
+/// Its line leads to a node of fixed pressure, whose height does not matter. A system makes the draws of its injectors
+/// itself. Source: [White-2003] section 6.12. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class InjectorDraw : FlowPart
+{
+    private readonly CappedPart law;
+
+    /// <summary>Describes a draw; what it is commanded to is a condition of each solve.</summary>
+    /// <param name="flow">The flow of all of them held open; greater than zero.</param>
+    /// <param name="differentialPressure">The difference at that flow; greater than zero.</param>
+    /// <param name="density">Density of the fluid of that flow; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public InjectorDraw(VolumeFlow flow, Pressure differentialPressure, Density density)
+        : this(flow, differentialPressure, density, null) { }
+
+    private InjectorDraw(VolumeFlow flow, Pressure differentialPressure, Density density, VolumeFlow? commanded)
+    {
+        double asked = commanded is { } given ? Guard.NotNegative(given, given.InSi(), nameof(commanded)) : 0;
+        law = new CappedPart(PartMath.Coefficient(flow, differentialPressure), asked)
+        {
+            MeasuredDensity = Guard.Positive(density, density.InSi(), nameof(density)),
+        };
+        (Flow, DifferentialPressure, Density, CommandedFlow) = (flow, differentialPressure, density, commanded);
+    }
+
+    /// <summary>The flow of all of them held open.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>The difference at that flow.</summary>
+    public Pressure DifferentialPressure { get; }
+
+    /// <summary>Density of the fluid of that flow.</summary>
+    public Density Density { get; }
+
+    /// <summary>What it is always commanded to; null where the conditions say it.</summary>
+    public VolumeFlow? CommandedFlow { get; }
+
+    /// <summary>The same draw with a command of its own.</summary>
+    /// <param name="commanded">The commanded mean flow; zero shuts it.</param>
+    /// <returns>The draw.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The flow is negative or not finite.</exception>
+    public InjectorDraw WithCommandedFlow(VolumeFlow commanded) => new(Flow, DifferentialPressure, Density, commanded);
+
+    /// <inheritdoc />
+    internal override LinkPart Law => law;
+
+    /// <inheritdoc />
+    internal override PartNeeds Needs => CommandedFlow is null ? PartNeeds.CommandedFlow : PartNeeds.None;
+
+    /// <inheritdoc />
+    internal override PartReading? Reading() => CommandedFlow is null ? new CommandReading(law.Coefficient) : null;
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => true;
+
+    /// <inheritdoc />
+    internal override string WhyNoSystem => "a system makes the draws of its injectors from its stages";
+
+    private sealed class CommandReading(double coefficient) : PartReading
+    {
+        /// <inheritdoc />
+        internal override void Write(in PointInputs at, Span<double> settings) =>
+            (settings[0], settings[1]) = (coefficient, at.DrawCommanded);
+    }
+}

@@ -1,0 +1,52 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A steady opening into a space of fixed pressure, such as an injector held open: q = C sqrt(dp).</summary>
+/// <remarks>
+/// Its line leads to a node of fixed pressure, whose height does not matter: a gas has no column. An opening between two
+/// lines is a Jet. Source: [White-2003] section 6.12. Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class Nozzle : FlowPart
+{
+    private readonly SquarePart law;
+
+    /// <summary>Describes a nozzle by one reading.</summary>
+    /// <param name="flow">A flow of it; greater than zero.</param>
+    /// <param name="differentialPressure">The difference at that flow; greater than zero.</param>
+    /// <param name="density">Density of the fluid of that reading; greater than zero.</param>
+    /// <param name="backflow">What it does when the space has the higher pressure.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public Nozzle(VolumeFlow flow, Pressure differentialPressure, Density density, Backflow backflow)
+    {
+        double c = PartMath.Coefficient(flow, differentialPressure);
+        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        Backflow = Guard.Known(backflow, nameof(backflow));
+        law = new SquarePart
+        {
+            SquarePerDensity = 1 / (c * c) / rho,
+            OneWay = backflow == Backflow.Prevented,
+            IntoSpace = true,
+            Scale = PartMath.UsualInjectorPressure,
+        };
+        (Flow, DifferentialPressure, Density) = (flow, differentialPressure, density);
+    }
+
+    /// <summary>A flow of it.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>The difference at that flow.</summary>
+    public Pressure DifferentialPressure { get; }
+
+    /// <summary>Density of the fluid of that reading.</summary>
+    public Density Density { get; }
+
+    /// <summary>What it does when the space has the higher pressure.</summary>
+    public Backflow Backflow { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law => law;
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+}

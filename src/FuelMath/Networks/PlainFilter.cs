@@ -1,0 +1,62 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A filter by two losses alone: one grows with flow, the other with its square.</summary>
+/// <remarks>
+/// <para>
+/// The first is carried to another fluid by viscosity, the second by density. Source: [Forchheimer-1901].
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class PlainFilter : FlowPart
+{
+    private readonly SquarePart law;
+
+    /// <summary>Describes a filter.</summary>
+    /// <param name="flow">The flow at which both losses are given; greater than zero.</param>
+    /// <param name="linearLoss">The loss that grows with flow; not negative.</param>
+    /// <param name="quadraticLoss">The loss that grows with its square; not negative, and not both zero.</param>
+    /// <param name="density">Density of the fluid of these losses; greater than zero.</param>
+    /// <param name="viscosity">Dynamic viscosity of it; greater than zero.</param>
+    /// <exception cref="ArgumentException">Both losses are zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public PlainFilter(
+        VolumeFlow flow,
+        Pressure linearLoss,
+        Pressure quadraticLoss,
+        Density density,
+        DynamicViscosity viscosity
+    )
+    {
+        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        double a = Guard.NotNegative(linearLoss, linearLoss.InSi(), nameof(linearLoss));
+        double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi(), nameof(quadraticLoss));
+        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        law =
+            a + b > 0
+                ? new SquarePart { LinearPerViscosity = a / q / mu, SquarePerDensity = b / (q * q) / rho }
+                : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
+        (Flow, LinearLoss, QuadraticLoss) = (flow, linearLoss, quadraticLoss);
+        (Density, Viscosity) = (density, viscosity);
+    }
+
+    /// <summary>The flow at which both losses are given.</summary>
+    public VolumeFlow Flow { get; }
+
+    /// <summary>The loss that grows with flow.</summary>
+    public Pressure LinearLoss { get; }
+
+    /// <summary>The loss that grows with its square.</summary>
+    public Pressure QuadraticLoss { get; }
+
+    /// <summary>Density of the fluid of these losses.</summary>
+    public Density Density { get; }
+
+    /// <summary>Dynamic viscosity of it.</summary>
+    public DynamicViscosity Viscosity { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law => law;
+}

@@ -1,0 +1,31 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A short passage without length, by its loss coefficient alone: dp = K rho v|v| / 2.</summary>
+/// <remarks>Source: [White-2003] section 6.9. Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class PlainFitting : FlowPart
+{
+    private readonly SquarePart law;
+
+    /// <summary>Describes a fitting.</summary>
+    /// <param name="bore">The inner diameter that the loss coefficient belongs to; greater than zero.</param>
+    /// <param name="lossCoefficient">The loss coefficient; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public PlainFitting(Length bore, Ratio lossCoefficient)
+    {
+        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        double k = Guard.Positive(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient));
+        law = new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) };
+        (Bore, LossCoefficient) = (bore, lossCoefficient);
+    }
+
+    /// <summary>The inner diameter that the loss coefficient belongs to.</summary>
+    public Length Bore { get; }
+
+    /// <summary>The loss coefficient.</summary>
+    public Ratio LossCoefficient { get; }
+
+    /// <inheritdoc />
+    internal override LinkPart Law => law;
+}

@@ -1,0 +1,179 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A pressure regulator by its settings alone, of either type.</summary>
+/// <remarks>
+/// <para>
+/// A bypass regulator holds the pressure ahead of it; a reducing one holds that behind it. Open to its stop either is a
+/// fixed restriction. Source: [Definition] balance of forces on the diaphragm.
+/// </para>
+/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+public sealed class PlainRegulator : FlowPart
+{
+    private readonly double setting;
+    private readonly double square;
+    private readonly double slope;
+    private readonly double influence;
+
+    private PlainRegulator(
+        bool isBypass,
+        Pressure setDifferentialPressure,
+        GaugePressure reference,
+        Pressure fullyOpenLoss,
+        VolumeFlow fullyOpenFlow,
+        Density density
+    )
+    {
+        setting = Guard.Positive(
+            setDifferentialPressure,
+            setDifferentialPressure.InSi(),
+            nameof(setDifferentialPressure)
+        );
+        _ = NetworkChecks.NotBelowVacuum(reference, nameof(reference));
+        double loss = Guard.Positive(fullyOpenLoss, fullyOpenLoss.InSi(), nameof(fullyOpenLoss));
+        double flow = Guard.Positive(fullyOpenFlow, fullyOpenFlow.InSi(), nameof(fullyOpenFlow));
+        square = loss / (flow * flow) / Guard.Positive(density, density.InSi(), nameof(density));
+        (IsBypass, SetDifferentialPressure, Reference) = (isBypass, setDifferentialPressure, reference);
+        (FullyOpenLoss, FullyOpenFlow, Density) = (fullyOpenLoss, fullyOpenFlow, density);
+        (SlopePressureDifference, SlopeFlow) = (SiUnits.Pressure(0), fullyOpenFlow);
+    }
+
+    private PlainRegulator(
+        PlainRegulator other,
+        Pressure slopePressureDifference,
+        VolumeFlow slopeFlow,
+        Ratio influence
+    )
+        : this(
+            other.IsBypass,
+            other.SetDifferentialPressure,
+            other.Reference,
+            other.FullyOpenLoss,
+            other.FullyOpenFlow,
+            other.Density
+        )
+    {
+        (SlopePressureDifference, SlopeFlow, SeatOverNetDiaphragm) = (slopePressureDifference, slopeFlow, influence);
+        (slope, this.influence) = (slopePressureDifference.InSi() / slopeFlow.InSi(), influence.InSi());
+    }
+
+    /// <summary>Whether it holds the pressure ahead of it, rather than that behind it.</summary>
+    public bool IsBypass { get; }
+
+    /// <summary>Held pressure less reference, where it just opens or shuts.</summary>
+    public Pressure SetDifferentialPressure { get; }
+
+    /// <summary>The pressure on its spring side.</summary>
+    public GaugePressure Reference { get; }
+
+    /// <summary>What it loses open to its stop.</summary>
+    public Pressure FullyOpenLoss { get; }
+
+    /// <summary>The flow of that loss.</summary>
+    public VolumeFlow FullyOpenFlow { get; }
+
+    /// <summary>Density of the fluid of that loss.</summary>
+    public Density Density { get; }
+
+    /// <summary>How much the held pressure changes over <see cref="SlopeFlow"/>; nothing without a slope.</summary>
+    public Pressure SlopePressureDifference { get; }
+
+    /// <summary>Over which flow it does.</summary>
+    public VolumeFlow SlopeFlow { get; }
+
+    /// <summary>Seat area over diaphragm area less seat area: how far return pressure lowers what it holds.</summary>
+    public Ratio SeatOverNetDiaphragm { get; }
+
+    /// <summary>A regulator that holds the pressure ahead of it by bypassing what is not used.</summary>
+    /// <param name="setDifferentialPressure">Held pressure less reference, where it just opens; greater than zero.</param>
+    /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
+    /// <param name="fullyOpenLoss">What it loses open to its stop; greater than zero.</param>
+    /// <param name="fullyOpenFlow">The flow of that loss; greater than zero.</param>
+    /// <param name="density">Density of the fluid of that loss; greater than zero.</param>
+    /// <returns>The regulator, without slope or influence of the return line.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static PlainRegulator Bypass(
+        Pressure setDifferentialPressure,
+        GaugePressure reference,
+        Pressure fullyOpenLoss,
+        VolumeFlow fullyOpenFlow,
+        Density density
+    ) => new(true, setDifferentialPressure, reference, fullyOpenLoss, fullyOpenFlow, density);
+
+    /// <summary>A regulator that holds the pressure behind it by throttling.</summary>
+    /// <param name="setDifferentialPressure">Held pressure less reference, where it just shuts; greater than zero.</param>
+    /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
+    /// <param name="fullyOpenLoss">What it loses open to its stop; greater than zero.</param>
+    /// <param name="fullyOpenFlow">The flow of that loss; greater than zero.</param>
+    /// <param name="density">Density of the fluid of that loss; greater than zero.</param>
+    /// <returns>The regulator, without slope.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public static PlainRegulator Reducing(
+        Pressure setDifferentialPressure,
+        GaugePressure reference,
+        Pressure fullyOpenLoss,
+        VolumeFlow fullyOpenFlow,
+        Density density
+    ) => new(false, setDifferentialPressure, reference, fullyOpenLoss, fullyOpenFlow, density);
+
+    /// <summary>The same regulator with a held pressure that moves with flow: up ahead of a bypass type, down behind a
+    /// reducing type.</summary>
+    /// <param name="pressureDifference">The change of the held pressure; not negative.</param>
+    /// <param name="flow">The flow over which it changes by that; greater than zero.</param>
+    /// <returns>The regulator.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    public PlainRegulator WithSlope(Pressure pressureDifference, VolumeFlow flow)
+    {
+        Guard.NotNegative(pressureDifference, pressureDifference.InSi(), nameof(pressureDifference));
+        Guard.Positive(flow, flow.InSi(), nameof(flow));
+        return new(this, pressureDifference, flow, SeatOverNetDiaphragm);
+    }
+
+    /// <summary>The same regulator, bypass type, with the return line's pressure pushing on the seat.</summary>
+    /// <param name="seatOverNetDiaphragm">Seat area over diaphragm area less seat area, 0 to 1.</param>
+    /// <returns>The regulator.</returns>
+    /// <remarks>Return pressure lowers the held pressure by this part of it; the reference raises it by one and this part.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside what is allowed.</exception>
+    /// <exception cref="InvalidOperationException">A reducing regulator has no return line.</exception>
+    public PlainRegulator WithReturnInfluence(Ratio seatOverNetDiaphragm)
+    {
+        Guard.InRange(
+            seatOverNetDiaphragm,
+            seatOverNetDiaphragm.InSi(),
+            0,
+            1,
+            SiUnits.Ratio,
+            nameof(seatOverNetDiaphragm)
+        );
+        return IsBypass
+            ? new(this, SlopePressureDifference, SlopeFlow, seatOverNetDiaphragm)
+            : throw new InvalidOperationException("A reducing regulator has no return line to influence it.");
+    }
+
+    /// <inheritdoc />
+    internal override LinkPart Law =>
+        new RegulatorPart
+        {
+            Bypass = IsBypass,
+            Setting = setting,
+            Reference = Reference.Si,
+            Slope = slope,
+            Influence = influence,
+            SquarePerDensity = square,
+        };
+
+    /// <inheritdoc />
+    internal override bool IsPassage => false;
+
+    /// <inheritdoc />
+    internal override bool ShutsIn => IsBypass;
+
+    /// <inheritdoc />
+    internal override LeakPlaces LeakPlaces =>
+        IsBypass ? LeakPlaces.BypassSeat | LeakPlaces.Diaphragm : LeakPlaces.Diaphragm;
+
+    /// <inheritdoc />
+    internal override string WhyNoSystem => "a system needs a regulator with its source";
+}
