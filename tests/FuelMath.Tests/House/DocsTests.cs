@@ -48,6 +48,38 @@ public sealed partial class DocsTests
         );
     }
 
+    [Fact]
+    public void EveryException_IsOnThePageOfExceptions()
+    {
+        string page = Repository.Read("docs/start/exceptions.md");
+
+        Offenders.None(
+            typeof(FuelSystem)
+                .Assembly.GetExportedTypes()
+                .Where(t => t.IsSubclassOf(typeof(Exception)))
+                .Select(t => $"<xref:{t.FullName}>")
+                .Where(t => !page.Contains(t, StringComparison.Ordinal))
+        );
+    }
+
+    /// <summary>A page of any section is in that section's navigation.</summary>
+    [Theory]
+    [InlineData("start")]
+    [InlineData("teach")]
+    public void EveryPage_IsInTheNavigationOfItsSection(string section)
+    {
+        string contents = Repository.Read($"docs/{section}/toc.yml");
+
+        Offenders.None(
+            Repository
+                .Files.Where(f =>
+                    f.StartsWith($"docs/{section}/", StringComparison.Ordinal)
+                    && f.EndsWith(".md", StringComparison.Ordinal)
+                )
+                .Where(f => !contents.Contains($"href: {Path.GetFileName(f)}", StringComparison.Ordinal))
+        );
+    }
+
     private static string Resolve(string from, string target) =>
         Path.GetRelativePath(
                 Repository.Root,
