@@ -1,7 +1,6 @@
 using FuelMath.Formulas;
 using FuelMath.Statistics;
 using UnitsNet;
-using Conductor = FuelMath.Conductor;
 
 namespace FuelMath.Examples;
 

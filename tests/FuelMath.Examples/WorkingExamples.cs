@@ -1,7 +1,6 @@
 using System.Globalization;
 using FuelMath.Formulas;
 using UnitsNet;
-using Conductor = FuelMath.Conductor;
 
 namespace FuelMath.Examples;
 
