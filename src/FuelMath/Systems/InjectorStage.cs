@@ -61,7 +61,7 @@ public sealed class InjectorStage
     /// </summary>
     public int? FiringGroups { get; private init; }
 
-    /// <summary>The same stage, told how its injectors take turns. It decides how much pulsing raises losses.</summary>
+    /// <summary>The same stage, told how its injectors take turns. It decides how much pulsing raises losses, and how many coils draw on the supply while one opens.</summary>
     /// <param name="groups">
     /// Groups that open one after the other, evenly spaced: 1 when all open at once, up to the number of seats. Group by
     /// group the seats are dealt out in their order: with two groups the first, third and fifth open together. Divides the

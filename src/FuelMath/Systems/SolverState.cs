@@ -134,7 +134,10 @@ internal sealed class SolverState
     /// <summary>The share of the time that a stage's injectors are told to be open.</summary>
     internal double DutyCycle(int stage) => Math.Min(Widths[stage] / Periods[stage], 1);
 
-    /// <summary>Mean number of a stage's coils that carry current while an injector opens, by the dead times of the round.</summary>
+    /// <summary>
+    /// Mean number of a stage's coils that carry current while an injector opens, by the dead times of the round: by its
+    /// firing groups, and one after the other where those are not known.
+    /// </summary>
     internal double CoilsWhileOpening(int stage)
     {
         double longest = 0;
@@ -143,7 +146,9 @@ internal sealed class SolverState
             longest = Widths[s] > 0 ? Math.Max(longest, fitted[s].LongestDeadTime) : longest;
         }
 
-        return CoilOverlap.Mean(system.Stages[stage].Seats.Length, Widths[stage], Periods[stage], longest);
+        InjectorStage told = system.Stages[stage];
+        int coils = told.Seats.Length;
+        return CoilOverlap.Mean(coils, told.FiringGroups ?? coils, Widths[stage], Periods[stage], longest);
     }
 
     internal double PumpVolts { get; private set; }
