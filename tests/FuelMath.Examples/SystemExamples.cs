@@ -108,6 +108,39 @@ public sealed class SystemExamples
     }
 
     [Fact]
+    public void Shares()
+    {
+        FuelSystem system = Build();
+
+        #region Shares
+        UncertainInput[] uncertain =
+        [
+            UncertainInput.EachInjectorFlow(
+                Ratio.FromPercent(1.5),
+                SpreadShape.Normal,
+                new DataSource("Workshop-class", "spread of the set on the bench")
+            ),
+            UncertainInput.RegulatorSetPoint(
+                Pressure.FromKilopascals(5),
+                SpreadShape.Triangular,
+                new DataSource("Workshop-class", "tolerance on the regulator's drawing")
+            ),
+        ];
+        var shares = new SystemShares(system, Cruise(), uncertain);
+
+        ScatterShare<Pressure> rail = shares.PressureAt("rail").Lines[0]; // set point of the regulators: 100 %
+        ScatterShares<Ratio> second = shares.LambdaOf(2);
+        Ratio scatter = second.StandardDeviation; // of lambda in chamber 2
+        UncertainInput first = second.Lines[0].Input; // what to measure next
+        #endregion
+
+        Assert.Equal("set point of the regulators", rail.Input.Name);
+        Assert.Equal(100, rail.Share.Percent, 0.1);
+        Assert.Equal("flow of each injector", first.Name);
+        Assert.InRange(scatter.DecimalFractions, 0.012, 0.03);
+    }
+
+    [Fact]
     public void VoltageDrop()
     {
         FuelSystem system = Build();

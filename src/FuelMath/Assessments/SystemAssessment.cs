@@ -43,6 +43,27 @@ public sealed class SystemAssessment
         return new(system, points, measured, sets);
     }
 
+    /// <summary>The same assessment, which says as well which uncertain inputs make the scatter at each point.</summary>
+    /// <param name="inputs">What is uncertain; at least one. Copied.</param>
+    /// <returns>The assessment, with <see cref="Shares"/>; verdict and findings are the same.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="inputs"/> is null.</exception>
+    /// <exception cref="ArgumentException">No input is uncertain.</exception>
+    public SystemAssessment WithUncertainInputs(IEnumerable<UncertainInput> inputs)
+    {
+        ArgumentNullException.ThrowIfNull(inputs);
+        UncertainInput[] all = [.. inputs];
+        FuelSystem judged = Measured ?? System;
+        return all.Length > 0
+            ? new(this, [.. Points.Select(p => PointShares.Of(judged, p.Point, all))])
+            : throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+    }
+
+    private SystemAssessment(SystemAssessment other, ImmutableArray<PointShares> shares)
+    {
+        (System, Measured, Sets, Points) = (other.System, other.Measured, other.Sets, other.Points);
+        (Verdict, Findings, Shares) = (other.Verdict, other.Findings, shares);
+    }
+
     private SystemAssessment(
         FuelSystem system,
         IEnumerable<OperatingPoint> points,
@@ -86,6 +107,12 @@ public sealed class SystemAssessment
 
     /// <summary>Every set of injectors that was on the bench, in the order given.</summary>
     public ImmutableArray<StageSet> Sets { get; }
+
+    /// <summary>
+    /// Which uncertain inputs make the scatter at each point, with injectors as measured where they were; empty until
+    /// <see cref="WithUncertainInputs"/> says what is uncertain.
+    /// </summary>
+    public ImmutableArray<PointShares> Shares { get; } = [];
 
     /// <summary>What the whole comes to.</summary>
     public Verdict Verdict { get; }

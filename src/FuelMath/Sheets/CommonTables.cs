@@ -30,6 +30,10 @@ internal static class CommonTables
         }
 
         yield return Points(assessment);
+        if (!assessment.Shares.IsEmpty)
+        {
+            yield return ScatterTable.Of(assessment);
+        }
     }
 
     private static SheetTable Densities(SystemAssessment assessment)

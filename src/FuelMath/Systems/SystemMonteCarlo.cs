@@ -25,7 +25,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class SystemMonteCarlo
 {
-    private readonly MonteCarloTrials trials;
+    private readonly ShiftedSolves trials;
     private readonly bool onlySolved;
 
     /// <summary>Runs the trials.</summary>
@@ -66,7 +66,7 @@ public sealed class SystemMonteCarlo
         System = system;
         Seed = seed;
         BestEstimate = system.Solve(point);
-        this.trials = new MonteCarloTrials(system, point, Inputs, trials, unchecked((ulong)seed));
+        this.trials = ShiftedSolves.Drawn(system, point, Inputs, trials, unchecked((ulong)seed));
         SystemBatch.Run(system.Solver, this.trials, trials, progress, cancellation);
         RefusedCount = this.trials.Refusals.Count(r => r is not null);
     }

@@ -152,7 +152,10 @@ public sealed class UncertainInput
 
     /// <summary>Moves a trial's inputs by one random number, in standard deviations.</summary>
     internal void Apply(InputShifts shifts, double share, int seat) =>
-        apply(shifts, Draws.Deviation(Shape, share), seat);
+        Shift(shifts, Draws.Deviation(Shape, share), seat);
+
+    /// <summary>Moves inputs by so many standard deviations.</summary>
+    internal void Shift(InputShifts shifts, double deviations, int seat) => apply(shifts, deviations, seat);
 
     private static double Share(Ratio standardDeviation)
     {

@@ -154,8 +154,8 @@ public sealed class SystemMonteCarloTests
         [
             UncertainInput.PumpFlow(Ratio.FromPercent(3), SpreadShape.Normal, Workshop.Invented),
         ];
-        var all = new MonteCarloTrials(system, Given, [.. inputs], 100, 11);
-        var alone = new MonteCarloTrials(system, Given, [.. inputs], 100, 11);
+        var all = ShiftedSolves.Drawn(system, Given, [.. inputs], 100, 11);
+        var alone = ShiftedSolves.Drawn(system, Given, [.. inputs], 100, 11);
 
         SystemBatch.RunIn<WideLane>(system.Solver, all, 100, null, CancellationToken.None);
         using (var lanes = new SystemLanes<WideLane>(system.Solver, alone))

@@ -1,0 +1,68 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>The table that says which uncertain inputs make the scatter of rail pressure and lambda.</summary>
+internal static class ScatterTable
+{
+    private const double Bar = 1e5;
+
+    /// <summary>The table; it has a row for each point and input, and one for a point without a state.</summary>
+    internal static SheetTable Of(SystemAssessment assessment) =>
+        SheetTable.Of(
+            "scatter",
+            "What makes the scatter of rail pressure and lambda",
+            "One standard deviation each: what the input alone would make, and its share of all together. Rail pressure at the first injector, lambda of the chamber that scatters most. What is not listed counts as exact. (bent): not in proportion over its scatter; ask random trials.",
+            [
+                SheetColumn.Words("point"),
+                SheetColumn.Words("uncertain"),
+                SheetColumn.Words("by"),
+                SheetColumn.Numbers("rail", "bar", 3),
+                SheetColumn.Numbers("rail share", "%", 0),
+                SheetColumn.Numbers("lambda", "-", 4),
+                SheetColumn.Numbers("lambda share", "%", 0),
+            ],
+            assessment.Shares.SelectMany(Rows)
+        );
+
+    private static IEnumerable<object?[]> Rows(PointShares point)
+    {
+        if (point.Shares is not { } shares)
+        {
+            yield return [point.Point.Name, "no state", "", null, null, null, null];
+            yield break;
+        }
+
+        ScatterShares<Pressure> rail = shares.PressureAt(shares.BestEstimate.Injectors[0].Seat.Node);
+        ScatterShares<Ratio>? lambda = shares.BestEstimate.Chambers.All(c => c.Lambda is not null)
+            ? shares
+                .BestEstimate.Chambers.Select(c => shares.LambdaOf(c.Chamber))
+                .MaxBy(s => s.StandardDeviation.InSi())
+            : null;
+        foreach (ScatterShare<Pressure> line in rail.Lines)
+        {
+            ScatterShare<Ratio>? own = lambda?.Lines.First(l => l.Input == line.Input);
+            yield return
+            [
+                point.Point.Name,
+                line.IsBent || own is { IsBent: true } ? $"{line.Input.Name} (bent)" : line.Input.Name,
+                Guard.Show(line.Input.StandardDeviation, line.Input.StandardDeviation.Unit),
+                line.StandardDeviation.InSi() / Bar,
+                100 * line.Share.InSi(),
+                own?.StandardDeviation.InSi(),
+                100 * own?.Share.InSi(),
+            ];
+        }
+
+        yield return
+        [
+            point.Point.Name,
+            "all together",
+            "",
+            rail.StandardDeviation.InSi() / Bar,
+            rail.StandardDeviation.InSi() == 0 ? null : 100.0,
+            lambda?.StandardDeviation.InSi(),
+            lambda is null || lambda.StandardDeviation.InSi() == 0 ? null : 100.0,
+        ];
+    }
+}

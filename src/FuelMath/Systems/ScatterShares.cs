@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace FuelMath;
+
+/// <summary>Which of a system's uncertain inputs makes the scatter of one output.</summary>
+/// <typeparam name="TDeviation">What a difference of two outputs is.</typeparam>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class ScatterShares<TDeviation>
+{
+    internal ScatterShares(
+        IReadOnlyList<UncertainInput> inputs,
+        IReadOnlyList<(double Straight, double Bent)> variances,
+        Func<double, TDeviation> toDeviation
+    )
+    {
+        double all = variances.Sum(v => v.Straight + v.Bent);
+        StandardDeviation = toDeviation(Math.Sqrt(all));
+        Lines =
+        [
+            .. inputs
+                .Select(
+                    (input, i) =>
+                    {
+                        (double straight, double bent) = variances[i];
+                        double own = straight + bent;
+                        return new ScatterShare<TDeviation>(
+                            input,
+                            toDeviation(Math.Sqrt(own)),
+                            SiUnits.Ratio(all == 0 ? 0 : own / all),
+                            bent > 0.1 * own
+                        );
+                    }
+                )
+                .OrderByDescending(line => line.Share.InSi()),
+        ];
+    }
+
+    /// <summary>What each input adds, the one that adds most first.</summary>
+    public ImmutableArray<ScatterShare<TDeviation>> Lines { get; }
+
+    /// <summary>The standard deviation of the output, all inputs together.</summary>
+    public TDeviation StandardDeviation { get; }
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using FuelMath.Statistics;
+
+namespace FuelMath;
+
+/// <summary>One point with shifted inputs, many times, as the solver works through it: one row an output, one column a solve.</summary>
+internal sealed class ShiftedSolves : ISystemPoints
+{
+    private readonly FuelSystem system;
+    private readonly OperatingPoint point;
+    private readonly Func<int, InputShifts> shifts;
+
+    /// <param name="system">The system.</param>
+    /// <param name="point">The point.</param>
+    /// <param name="count">How many solves.</param>
+    /// <param name="shifts">How the inputs of a solve differ from the description.</param>
+    internal ShiftedSolves(FuelSystem system, OperatingPoint point, int count, Func<int, InputShifts> shifts)
+    {
+        (this.system, this.point, this.shifts) = (system, point, shifts);
+        Refusals = new Exception?[count];
+        Pressures = Rows(system.Plan.Nodes.Length, count);
+        Lambdas = Rows(system.Engine.Chambers + 1, count);
+        DutyCycles = Rows(system.Stages.Length, count);
+    }
+
+    /// <summary>How many solves.</summary>
+    internal int Count => Refusals.Length;
+
+    /// <summary>Why a solve has no state.</summary>
+    internal Exception?[] Refusals { get; }
+
+    /// <summary>Gauge pressures of the nodes, Pa.</summary>
+    internal double[][] Pressures { get; }
+
+    /// <summary>Lambda as one sensor sees it, then that of each chamber; not a number where there is no mixture.</summary>
+    internal double[][] Lambdas { get; }
+
+    /// <summary>Duty cycles of the stages.</summary>
+    internal double[][] DutyCycles { get; }
+
+    /// <inheritdoc />
+    public SolverState Begin(int solve) => system.Solver.Begin(point, shifts(solve));
+
+    /// <inheritdoc />
+    public void Solved(int solve, SolverState state, FuelPathSolution solution)
+    {
+        for (int i = 0; i < Pressures.Length; i++)
+        {
+            Pressures[i][solve] = solution.NodePressures[i];
+        }
+
+        for (int s = 0; s < DutyCycles.Length; s++)
+        {
+            DutyCycles[s][solve] = state.DutyCycle(s);
+        }
+
+        (var chambers, FuelMath.Lambda? mean, _) = SystemReport.Mixture(system, state, solution);
+        Lambdas[0][solve] = mean?.Si ?? double.NaN;
+        for (int i = 0; i < Lambdas.Length - 1; i++)
+        {
+            Lambdas[i + 1][solve] = chambers.IsEmpty ? double.NaN : chambers[i].Lambda?.Si ?? double.NaN;
+        }
+    }
+
+    /// <inheritdoc />
+    public void Refused(int solve, Exception why) => Refusals[solve] = why;
+
+    /// <summary>Trials with inputs drawn at random: a trial's draws follow from the seed, the trial and the input alone.</summary>
+    internal static ShiftedSolves Drawn(
+        FuelSystem system,
+        OperatingPoint point,
+        ImmutableArray<UncertainInput> inputs,
+        int count,
+        ulong seed
+    )
+    {
+        int seats = system.Stages.Sum(s => s.Seats.Length);
+        int draws = inputs.Sum(i => i.Count(seats));
+        return new(system, point, count, Trial);
+
+        InputShifts Trial(int trial)
+        {
+            var shifts = new InputShifts(seats);
+            ulong place = (ulong)trial * (ulong)draws;
+            foreach (UncertainInput input in inputs)
+            {
+                for (int i = 0; i < input.Count(seats); i++)
+                {
+                    input.Apply(shifts, Draws.Share(seed, place++), i);
+                }
+            }
+
+            return shifts.Checked();
+        }
+    }
+
+    private static double[][] Rows(int rows, int count) =>
+        [.. Enumerable.Range(0, rows).Select(_ => new double[count])];
+}
