@@ -129,7 +129,7 @@ public sealed class SystemExamples
         var shares = new SystemShares(system, Cruise(), uncertain);
 
         ScatterShare<Pressure> rail = shares.PressureAt("rail").Lines[0]; // set point of the regulators: 100 %
-        ScatterShares<Ratio> second = shares.LambdaOf(2);
+        ScatterShares<Lambda, Ratio> second = shares.LambdaOf(2);
         Ratio scatter = second.StandardDeviation; // of lambda in chamber 2
         UncertainInput first = second.Lines[0].Input; // what to measure next
         #endregion

@@ -221,6 +221,27 @@ public sealed class FittedInjectors
             );
     }
 
+    /// <summary>How well the lambda of a chamber is known, uncorrected, and what limits that.</summary>
+    /// <param name="point">The place of operation.</param>
+    /// <param name="chamber">The chamber, counted from 1.</param>
+    /// <param name="known">How well the reality is known that the belief meets.</param>
+    /// <returns>The budget of lambda; the short-pulse correction is that at the best estimate.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
+    /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
+    /// <exception cref="NoSolutionException">No fuel comes through, so that there is no lambda.</exception>
+    public Statistics.UncertaintyBudget BudgetFor(MixturePoint point, int chamber, MixtureUncertainty known)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        StageChecks.Point(point, Stages.Length, ChamberCount);
+        Guard.InRange(chamber, 1, ChamberCount, nameof(chamber));
+        return Stages.Length == 1
+            ? MixtureBudget.Of(this, point, chamber - 1, known)
+            : throw new InvalidOperationException(
+                $"A budget is for one stage; there are {Stages.Length}, which share the fuel by a schedule."
+            );
+    }
+
     /// <summary>The same set with other injectors in a stage; what the controller believes stays.</summary>
     /// <param name="stage">The name of the stage.</param>
     /// <param name="fitted">One for each chamber.</param>

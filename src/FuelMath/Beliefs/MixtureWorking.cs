@@ -9,22 +9,9 @@ internal static class MixtureWorking
     internal static Working Of(FittedInjectors set, MixturePoint point, int chamber)
     {
         FittedStage stage = set.Stages[0];
-        ControllerBelief belief = stage.Belief;
         Injector fitted = stage.Fitted[chamber];
-        UnitsNet.Pressure believed = point.BelievedPressure(0, belief);
         UnitsNet.Pressure pressure = point.DifferentialPressures[0];
-        double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();
-
-        Traced wanted = EngineAir.FuelMass(
-            Traced.Input(BeliefSymbols.BelievedAir, air),
-            Traced.Input(BeliefSymbols.BelievedStoichiometric, belief.Fuel.StoichiometricRatio.Si),
-            Traced.Input(BeliefSymbols.Intended, point.Target.Si)
-        );
-        Traced width = PulseTiming.PulseWidth(
-            Traced.Step(wanted / stage.PulsesPerCycle, Symbols.PulseMass, BeliefSymbols.Shares),
-            BeliefSymbols.StaticFlow(belief.Injector.Rating, believed, belief.Fuel.DensityAt(belief.FuelTemperature)),
-            Traced.Input(BeliefSymbols.BelievedDeadTime, belief.Injector.DeadTime.SiAt(point.AtController, believed))
-        );
+        Traced width = Width(set, point);
         Traced effective = Pulse.EffectiveWidth(
             width,
             Traced.Input(Symbols.DeadTime, fitted.DeadTime.SiAt(point.AtInjectors, pressure))
@@ -41,5 +28,24 @@ internal static class MixtureWorking
                 Traced.Input(BeliefSymbols.Stoichiometric, set.Fuel.StoichiometricRatio.Si)
             )
             .ToWorking();
+    }
+
+    /// <summary>The width that the controller commands for its only stage, from the air that it believes.</summary>
+    internal static Traced Width(FittedInjectors set, MixturePoint point)
+    {
+        FittedStage stage = set.Stages[0];
+        ControllerBelief belief = stage.Belief;
+        UnitsNet.Pressure believed = point.BelievedPressure(0, belief);
+        double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();
+        Traced wanted = EngineAir.FuelMass(
+            Traced.Input(BeliefSymbols.BelievedAir, air),
+            Traced.Input(BeliefSymbols.BelievedStoichiometric, belief.Fuel.StoichiometricRatio.Si),
+            Traced.Input(BeliefSymbols.Intended, point.Target.Si)
+        );
+        return PulseTiming.PulseWidth(
+            Traced.Step(wanted / stage.PulsesPerCycle, Symbols.PulseMass, BeliefSymbols.Shares),
+            BeliefSymbols.StaticFlow(belief.Injector.Rating, believed, belief.Fuel.DensityAt(belief.FuelTemperature)),
+            Traced.Input(BeliefSymbols.BelievedDeadTime, belief.Injector.DeadTime.SiAt(point.AtController, believed))
+        );
     }
 }

@@ -1,3 +1,4 @@
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.Bench;
@@ -40,6 +41,25 @@ public sealed class StaticFlowReading
     /// <summary>The static volume flow as read, in m³/s.</summary>
     public VolumeFlow VolumeFlow =>
         SiUnits.VolumeFlow(Collected.VolumeSi(Conditions.DensitySi) / CollectionTime.InSi());
+
+    /// <summary>How well the flow at a pressure is known from this reading, and what limits that.</summary>
+    /// <param name="known">How well the bench reads.</param>
+    /// <param name="differentialPressure">The pressure that the flow is wanted at; greater than zero.</param>
+    /// <returns>
+    /// The budget of the static flow of the bench's fluid: in cm3/min where a volume was collected, in g/s where a mass was. The
+    /// square root carries it from the pressure of the bench.
+    /// </returns>
+    /// <exception cref="ArgumentNullException"><paramref name="known"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
+    public UncertaintyBudget BudgetAt(BenchUncertainty known, Pressure differentialPressure)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        return BenchFlowBudget.Of(
+            this,
+            known,
+            Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure))
+        );
+    }
 
     /// <summary>The reading as a rating, which can be carried to other conditions.</summary>
     /// <returns>The rating, in the measure that was read.</returns>

@@ -20,7 +20,7 @@ namespace FuelMath.Statistics;
 /// and of the result. Immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
-public sealed class UncertaintyBudget
+public sealed partial class UncertaintyBudget
 {
     private readonly double[] signed;
     private readonly Matrix<double> matrix;

@@ -33,8 +33,8 @@ internal static class ScatterTable
             yield break;
         }
 
-        ScatterShares<Pressure> rail = shares.PressureAt(shares.BestEstimate.Injectors[0].Seat.Node);
-        ScatterShares<Ratio>? lambda = shares.BestEstimate.Chambers.All(c => c.Lambda is not null)
+        ScatterShares<GaugePressure, Pressure> rail = shares.PressureAt(shares.BestEstimate.Injectors[0].Seat.Node);
+        ScatterShares<Lambda, Ratio>? lambda = shares.BestEstimate.Chambers.All(c => c.Lambda is not null)
             ? shares
                 .BestEstimate.Chambers.Select(c => shares.LambdaOf(c.Chamber))
                 .MaxBy(s => s.StandardDeviation.InSi())

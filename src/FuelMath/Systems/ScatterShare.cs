@@ -29,5 +29,5 @@ public sealed class ScatterShare<TDeviation>
 
     /// <summary>Formats the input and its share.</summary>
     /// <returns>The text, in invariant culture.</returns>
-    public override string ToString() => FormattableString.Invariant($"{Input.Name}: {Share.Percent:0} %");
+    public override string ToString() => FormattableString.Invariant($"{Input.Name}: {100 * Share.InSi():0} %");
 }

@@ -3,16 +3,19 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>Which of a system's uncertain inputs makes the scatter of one output.</summary>
+/// <typeparam name="TValue">What the output is.</typeparam>
 /// <typeparam name="TDeviation">What a difference of two outputs is.</typeparam>
 /// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
-public sealed class ScatterShares<TDeviation>
+public sealed class ScatterShares<TValue, TDeviation>
 {
     internal ScatterShares(
+        TValue bestEstimate,
         IReadOnlyList<UncertainInput> inputs,
         IReadOnlyList<(double Straight, double Bent)> variances,
         Func<double, TDeviation> toDeviation
     )
     {
+        BestEstimate = bestEstimate;
         double all = variances.Sum(v => v.Straight + v.Bent);
         StandardDeviation = toDeviation(Math.Sqrt(all));
         Lines =
@@ -34,6 +37,9 @@ public sealed class ScatterShares<TDeviation>
                 .OrderByDescending(line => line.Share.InSi()),
         ];
     }
+
+    /// <summary>The output with every input at its best estimate.</summary>
+    public TValue BestEstimate { get; }
 
     /// <summary>What each input adds, the one that adds most first.</summary>
     public ImmutableArray<ScatterShare<TDeviation>> Lines { get; }

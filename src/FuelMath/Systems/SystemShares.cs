@@ -86,10 +86,15 @@ public sealed class SystemShares
     /// <returns>The shares; deviations in Pa.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="InvalidOperationException">The node is cut off, so that its pressure is not determined.</exception>
-    public ScatterShares<Pressure> PressureAt(string node)
+    public ScatterShares<GaugePressure, Pressure> PressureAt(string node)
     {
         _ = BestEstimate.PressureAt(node);
-        return Of(solves.Pressures[SeatMap.NodeIndex(System.Plan, node)], SiUnits.Pressure, node);
+        return Of(
+            solves.Pressures[SeatMap.NodeIndex(System.Plan, node)],
+            p => new GaugePressure(p),
+            SiUnits.Pressure,
+            node
+        );
     }
 
     /// <summary>What makes the scatter of the mixture of a cylinder or rotor.</summary>
@@ -97,9 +102,10 @@ public sealed class SystemShares
     /// <returns>The shares; deviations of lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There is no mixture.</exception>
-    public ScatterShares<Ratio> LambdaOf(int chamber) =>
+    public ScatterShares<Lambda, Ratio> LambdaOf(int chamber) =>
         Of(
             solves.Lambdas[Guard.InRange(chamber, 1, System.Engine.Chambers, nameof(chamber))],
+            Lambda.FromRatio,
             SiUnits.Ratio,
             string.Create(CultureInfo.InvariantCulture, $"chamber {chamber}")
         );
@@ -107,19 +113,20 @@ public sealed class SystemShares
     /// <summary>What makes the scatter of the mixture that one sensor behind all chambers sees.</summary>
     /// <returns>The shares; deviations of lambda.</returns>
     /// <exception cref="InvalidOperationException">There is no mixture.</exception>
-    public ScatterShares<Ratio> MeanLambda() => Of(solves.Lambdas[0], SiUnits.Ratio, "the mixture");
+    public ScatterShares<Lambda, Ratio> MeanLambda() =>
+        Of(solves.Lambdas[0], Lambda.FromRatio, SiUnits.Ratio, "the mixture");
 
     /// <summary>What makes the scatter of the duty cycle of a stage.</summary>
     /// <param name="stage">The stage's name.</param>
     /// <returns>The shares.</returns>
     /// <exception cref="ArgumentException">There is no such stage.</exception>
-    public ScatterShares<Ratio> DutyCycleOf(string stage)
+    public ScatterShares<Ratio, Ratio> DutyCycleOf(string stage)
     {
         for (int s = 0; s < System.Stages.Length; s++)
         {
             if (System.Stages[s].Name == stage)
             {
-                return Of(solves.DutyCycles[s], SiUnits.Ratio, stage);
+                return Of(solves.DutyCycles[s], SiUnits.Ratio, SiUnits.Ratio, stage);
             }
         }
 
@@ -149,7 +156,12 @@ public sealed class SystemShares
 
     private int InputOf(int draw) => Array.FindIndex(first, f => f > draw) - 1;
 
-    private ScatterShares<TDeviation> Of<TDeviation>(double[] results, Func<double, TDeviation> to, string what)
+    private ScatterShares<TValue, TDeviation> Of<TValue, TDeviation>(
+        double[] results,
+        Func<double, TValue> toValue,
+        Func<double, TDeviation> to,
+        string what
+    )
     {
         if (Array.Exists(results, double.IsNaN))
         {
@@ -170,7 +182,7 @@ public sealed class SystemShares
             }
         }
 
-        return new(Inputs, variances, to);
+        return new(toValue(results[0]), Inputs, variances, to);
     }
 
     private void CheckStates()

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using FuelMath.Formulas;
+using FuelMath.Statistics;
 using UnitsNet;
 
 namespace FuelMath.ShopTests;
@@ -22,19 +22,6 @@ public sealed class DecayTest
 
     /// <summary>Least margin above the floor, Pa: a gauge without any uncertainty is not believed.</summary>
     private const double LeastMargin = 1000;
-
-    private static readonly string[] Inputs =
-    [
-        "volume of fuel",
-        "bulk modulus",
-        "swelling of the walls",
-        "expansion of fuel and walls",
-        "trapped gas",
-        "pressure before",
-        "temperature before",
-        "pressure after",
-        "temperature after",
-    ];
 
     /// <summary>Evaluates two readings.</summary>
     /// <param name="volume">The closed volume, described at the temperature of the first reading.</param>
@@ -70,53 +57,25 @@ public sealed class DecayTest
         Volume = volume;
         Before = before;
         After = after;
-        double[] at =
-        [
-            volume.Liquid,
-            volume.Modulus,
-            volume.Swells,
-            volume.Expansion,
-            volume.Gas,
-            volume.Absolute(before.Pressure, nameof(before)),
-            before.Kelvins,
-            volume.Absolute(after.Pressure, nameof(after)),
-            after.Kelvins,
-        ];
-        double[] u =
-        [
-            uncertainty.VolumeShare * volume.Liquid,
-            uncertainty.ModulusShare * volume.Modulus,
-            uncertainty.SwellingShare * volume.Swells,
-            Math.Sqrt(
-                Math.Pow(uncertainty.FuelExpansionShare * volume.FuelExpands, 2)
-                    + Math.Pow(uncertainty.WallExpansionShare * volume.WallsExpand, 2)
-            ),
-            uncertainty.GasVolume * volume.Outside,
-            uncertainty.Pascals,
-            uncertainty.Kelvins,
-            uncertainty.Pascals,
-            uncertainty.Kelvins,
-        ];
-        double leaked = Leaked(at, -1).Value.Value;
-        double[] parts =
-        [
-            .. Enumerable.Range(0, at.Length).Select(i => Math.Abs(Leaked(at, i).Slope.Value) * u[i] / seconds),
-        ];
-        double clock = Math.Sqrt(2) * uncertainty.Seconds * Math.Abs(leaked) / (seconds * seconds);
-        double total = Math.Sqrt(parts.Sum(p => p * p) + (clock * clock));
-        LeakedVolume = SiUnits.Volume(leaked);
-        Rate = SiUnits.VolumeFlow(leaked / seconds);
-        StandardUncertainty = SiUnits.VolumeFlow(total);
+        double absoluteBefore = volume.Absolute(before.Pressure, nameof(before));
+        double absoluteAfter = volume.Absolute(after.Pressure, nameof(after));
+        Budget = DecayBudget.Of(volume, before, after, uncertainty, absoluteBefore, absoluteAfter);
+        Rate = SiUnits.VolumeFlow(Budget.Value * DecayBudget.RateUnit);
+        LeakedVolume = SiUnits.Volume(Rate.InSi() * seconds);
+        StandardUncertainty = SiUnits.VolumeFlow(Budget.CombinedStandardUncertainty * DecayBudget.RateUnit);
         Contributions =
         [
-            .. Inputs
-                .Zip(parts, (input, part) => new LeakContribution(input, part, total))
-                .Append(new LeakContribution("time", clock, total))
-                .Where(c => c.Uncertainty.InSi() > 0)
-                .OrderByDescending(c => c.Uncertainty.InSi()),
+            .. Budget
+                .Lines.Where(l => l.Contribution > 0)
+                .OrderByDescending(l => l.Contribution)
+                .Select(l => new LeakContribution(
+                    l.Input.Name,
+                    l.Contribution * DecayBudget.RateUnit,
+                    StandardUncertainty.InSi()
+                )),
         ];
         double margin = Math.Max(FloorMargin * uncertainty.Pascals, LeastMargin);
-        IsAtFloor = at[7] <= volume.Floor.Si + volume.Outside + margin;
+        IsAtFloor = absoluteAfter <= volume.Floor.Si + volume.Outside + margin;
         Estimates =
         [
             .. volume.Fuel.BulkModulus.Estimates,
@@ -149,6 +108,9 @@ public sealed class DecayTest
 
     /// <summary>Twice the standard uncertainty, about 95 %. Source: [JCGM-100] section 6.3.3.</summary>
     public VolumeFlow ExpandedUncertainty => SiUnits.VolumeFlow(Coverage * StandardUncertainty.InSi());
+
+    /// <summary>The rate as a budget of uncertainty: each input with its slope, contribution and share.</summary>
+    public UncertaintyBudget Budget { get; }
 
     /// <summary>What each input adds to it, the largest first.</summary>
     public ImmutableArray<LeakContribution> Contributions { get; }
@@ -199,11 +161,5 @@ public sealed class DecayTest
             : throw new InvalidOperationException(
                 "The walls expand by more than fuel and gas: warming lowers the pressure and hides no leak."
             );
-    }
-
-    private static Dual<Real> Leaked(double[] at, int by)
-    {
-        Dual<Real>[] a = [.. at.Select((x, i) => i == by ? Dual<Real>.Variable(new Real(x)) : Dual<Real>.Of(x))];
-        return PressureDecay.LeakedVolume(a[0], a[1], a[2], a[3], a[4], a[5], a[6], a[7], a[8]);
     }
 }

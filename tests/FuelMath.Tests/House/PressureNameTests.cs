@@ -64,7 +64,11 @@ public sealed class PressureNameTests
 
     /// <summary>The second argument of a spread is a difference by its role.</summary>
     private static bool Holds(Type type) =>
-        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(TrialSpread<,>)
+        type.IsGenericType
+        && (
+            type.GetGenericTypeDefinition() == typeof(TrialSpread<,>)
+            || type.GetGenericTypeDefinition() == typeof(ScatterShares<,>)
+        )
             ? Holds(type.GetGenericArguments()[0])
             : PublicApi.Mentioned(type).Contains(typeof(Pressure));
 

@@ -1,0 +1,75 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>Standard uncertainties of the reality that a controller's belief meets: of what a lambda is predicted from.</summary>
+/// <remarks>
+/// What the controller was told is exact: it computes with it. Immutable and safe to share between threads. Equality is by
+/// reference.
+/// </remarks>
+public sealed class MixtureUncertainty
+{
+    /// <summary>Sets them down.</summary>
+    /// <param name="flow">Of the fitted injector's flow, as a share of it; not negative.</param>
+    /// <param name="deadTime">Of the fitted injector's dead time; not negative.</param>
+    /// <param name="differentialPressure">Of the pressure across it; not negative.</param>
+    /// <param name="density">Of the density of the fuel, as a share of it; not negative.</param>
+    /// <param name="air">Of the air that the chamber gets, as a share of it; not negative.</param>
+    /// <param name="stoichiometric">Of the stoichiometric ratio of the fuel, as a share of it; not negative.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
+    public MixtureUncertainty(
+        Ratio flow,
+        Duration deadTime,
+        Pressure differentialPressure,
+        Ratio density,
+        Ratio air,
+        Ratio stoichiometric,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        FlowShare = Guard.NotNegative(flow, flow.InSi(), nameof(flow));
+        Seconds = Guard.NotNegative(deadTime, deadTime.InSi(), nameof(deadTime));
+        Pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        DensityShare = Guard.NotNegative(density, density.InSi(), nameof(density));
+        AirShare = Guard.NotNegative(air, air.InSi(), nameof(air));
+        RatioShare = Guard.NotNegative(stoichiometric, stoichiometric.InSi(), nameof(stoichiometric));
+        (Flow, DeadTime, DifferentialPressure) = (flow, deadTime, differentialPressure);
+        (Density, Air, Stoichiometric, Source) = (density, air, stoichiometric, source);
+    }
+
+    /// <summary>Of the fitted injector's flow, as a share of it.</summary>
+    public Ratio Flow { get; }
+
+    /// <summary>Of the fitted injector's dead time.</summary>
+    public Duration DeadTime { get; }
+
+    /// <summary>Of the pressure across it.</summary>
+    public Pressure DifferentialPressure { get; }
+
+    /// <summary>Of the density of the fuel, as a share of it.</summary>
+    public Ratio Density { get; }
+
+    /// <summary>Of the air that the chamber gets, as a share of it.</summary>
+    public Ratio Air { get; }
+
+    /// <summary>Of the stoichiometric ratio of the fuel, as a share of it.</summary>
+    public Ratio Stoichiometric { get; }
+
+    /// <summary>Where they come from.</summary>
+    public DataSource Source { get; }
+
+    internal double FlowShare { get; }
+
+    internal double Seconds { get; }
+
+    internal double Pascals { get; }
+
+    internal double DensityShare { get; }
+
+    internal double AirShare { get; }
+
+    internal double RatioShare { get; }
+}

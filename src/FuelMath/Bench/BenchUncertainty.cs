@@ -1,0 +1,64 @@
+using UnitsNet;
+
+namespace FuelMath.Bench;
+
+/// <summary>Standard uncertainties of what a flow on a bench is worked out from.</summary>
+/// <remarks>
+/// A gauge, a clock or a burette of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d
+/// (Source: [JCGM-100] section F.2.2.1). Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class BenchUncertainty
+{
+    /// <summary>Sets them down.</summary>
+    /// <param name="collected">Of what was collected, as a share of it; not negative.</param>
+    /// <param name="time">Of the time it was collected in; not negative.</param>
+    /// <param name="differentialPressure">Of the pressure across the injector; not negative.</param>
+    /// <param name="density">Of the density of the fluid, as a share of it, its temperature included; not negative.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
+    public BenchUncertainty(
+        Ratio collected,
+        Duration time,
+        Pressure differentialPressure,
+        Ratio density,
+        DataSource source
+    )
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        CollectedShare = Guard.NotNegative(collected, collected.InSi(), nameof(collected));
+        Seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
+        Pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        DensityShare = Guard.NotNegative(density, density.InSi(), nameof(density));
+        (Collected, Time, DifferentialPressure, Density, Source) = (
+            collected,
+            time,
+            differentialPressure,
+            density,
+            source
+        );
+    }
+
+    /// <summary>Of what was collected, as a share of it.</summary>
+    public Ratio Collected { get; }
+
+    /// <summary>Of the time it was collected in.</summary>
+    public Duration Time { get; }
+
+    /// <summary>Of the pressure across the injector.</summary>
+    public Pressure DifferentialPressure { get; }
+
+    /// <summary>Of the density of the fluid, as a share of it.</summary>
+    public Ratio Density { get; }
+
+    /// <summary>Where they come from.</summary>
+    public DataSource Source { get; }
+
+    internal double CollectedShare { get; }
+
+    internal double Seconds { get; }
+
+    internal double Pascals { get; }
+
+    internal double DensityShare { get; }
+}
