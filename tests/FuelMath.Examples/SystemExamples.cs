@@ -183,31 +183,29 @@ public sealed class SystemExamples
     }
 
     [Fact]
-    public void StagedPump()
+    public void SwitchedPump()
     {
         FuelSystem built = Build();
-        FuelSystem both = built.WithPlan(
-            new(built.Plan.Nodes, [.. built.Plan.Lines, new Line("second pump", "tank", "pump outlet", MakePump())])
-        );
 
-        #region StagedPump
-        var staged = new StagedPump(
-            both,
-            line: "second pump",
-            PumpSwitch.TotalDrawAbove(
-                joinAbove: VolumeFlow.FromLitersPerHour(30),
-                leaveBelow: VolumeFlow.FromLitersPerHour(15),
-                wasRunning: false
-            )
+        #region SwitchedPump
+        PumpSwitch byDraw = PumpSwitch.TotalDrawAbove(
+            joinAbove: VolumeFlow.FromLitersPerHour(30),
+            leaveBelow: VolumeFlow.FromLitersPerHour(15),
+            wasRunning: false
         );
+        Line second = new Line("second pump", "tank", "pump outlet", MakePump()).SwitchedBy(byDraw);
+        FuelSystem system = built.WithPlan(new(built.Plan.Nodes, [.. built.Plan.Lines, second]));
 
-        StagedPumpState key = staged.Solve(Standing()); // fuel cut: one pump is enough
-        StagedPumpState cruise = staged.After(key.IsRunning).Solve(AtFullThrottle(3000)); // 19 L/h: stays as it was
-        StagedPumpState peak = staged.After(cruise.IsRunning).Solve(AtFullThrottle(6500)); // 44 L/h: joins
-        StagedPumpState back = staged.After(peak.IsRunning).Solve(AtFullThrottle(3000)); // 19 L/h: goes on
+        SystemState key = system.Solve(Standing()); // fuel cut: one pump is enough
+        SystemState cruise = system.After(key).Solve(AtFullThrottle(3000)); // 19 L/h: stays as it was
+        SystemState peak = system.After(cruise).Solve(AtFullThrottle(6500)); // 44 L/h: joins
+        SystemState back = system.After(peak).Solve(AtFullThrottle(3000)); // 19 L/h: goes on
         #endregion
 
-        Assert.Equal([false, false, true, true], new[] { key, cruise, peak, back }.Select(s => s.IsRunning));
+        Assert.Equal(
+            [false, false, true, true],
+            new[] { key, cruise, peak, back }.Select(s => s.Network.ConditionOf("second pump") == LinkCondition.Running)
+        );
     }
 
     private static OperatingPoint Cruise() =>

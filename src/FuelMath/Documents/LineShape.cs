@@ -68,12 +68,21 @@ internal static class LineShape
         []
     );
 
+    private static readonly ValueProperty<Line, PumpSwitch> Switch = new(
+        "switch",
+        "What lets its pump join and leave; it always runs when left out.",
+        PumpSwitchShape.Shape,
+        l => l.Switch!,
+        l => l.Switch is not null,
+        null!
+    );
+
     internal static ObjectShape<Line> Shape { get; } =
         new(
             "line",
             "A part between two nodes.",
-            [Name, From, To, Hose.Property, Fittings, .. Parts.Skip(1).Select(p => p.Property)],
-            Make
+            [Name, From, To, Hose.Property, Fittings, .. Parts.Skip(1).Select(p => p.Property), Switch],
+            f => f.Has(Switch) ? Make(f).SwitchedBy(f.Of(Switch)) : Make(f)
         )
         {
             ExactlyOne = [.. Parts.Select(p => p.Property.Name)],

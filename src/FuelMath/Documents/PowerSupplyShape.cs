@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FuelMath;
 
 /// <summary>What feeds pumps and injectors: two circuits, or a mesh with the names of a source and two loads in it.</summary>
@@ -5,7 +7,7 @@ internal static class PowerSupplyShape
 {
     private static readonly ValueProperty<PowerSupply, Circuit> Pumps = new(
         "pumps",
-        "Feeds all pumps together.",
+        "Feeds all pumps together that have no feed of their own.",
         CircuitShape.Shape,
         p => p.Pumps!,
         p => p.Mesh is null,
@@ -38,7 +40,7 @@ internal static class PowerSupplyShape
 
     private static readonly ValueProperty<PowerSupply, string> PumpLoad = Name(
         "pumpLoad",
-        "The load of the mesh that stands for all pumps.",
+        "The load of the mesh that stands for all pumps without a feed of their own.",
         p => p.PumpLoad!
     );
 
@@ -48,12 +50,21 @@ internal static class PowerSupplyShape
         p => p.InjectorLoad!
     );
 
+    private static readonly ValueProperty<PowerSupply, ImmutableArray<PumpFeed>> Feeds = new(
+        "feeds",
+        "Pumps with a circuit or a load of their own; none when left out.",
+        new ListShape<PumpFeed>(PumpFeedShape.Shape, 1, 100),
+        p => p.Feeds,
+        p => !p.Feeds.IsEmpty,
+        []
+    );
+
     internal static ObjectShape<PowerSupply> Shape { get; } =
         new(
             "power-supply",
             "What feeds pumps and injectors: two circuits or a mesh.",
-            [Pumps, Injectors, Mesh, Source, PumpLoad, InjectorLoad],
-            Make
+            [Pumps, Injectors, Mesh, Source, PumpLoad, InjectorLoad, Feeds],
+            f => f.Has(Feeds) ? Make(f).WithFeeds(f.Of(Feeds)) : Make(f)
         )
         {
             ExactlyOne = [Pumps.Name, Mesh.Name],

@@ -15,7 +15,7 @@ internal static class PumpSwitchShape
 
     private static readonly ValueProperty<PumpSwitch, string> Link = new(
         "link",
-        "The link whose flow it watches.",
+        "The link or line whose flow it watches.",
         TextShape.Name,
         s => s.Watched
     );
@@ -78,6 +78,12 @@ internal static class PumpSwitchShape
                 PumpSwitchKind.PressureAbove,
                 [Node, JoinAbove, LeaveBelow],
                 f => PumpSwitch.PressureAbove(f.Of(Node), f.Of(JoinAbove), f.Of(LeaveBelow), f.Of(Was))
+            ),
+            Case(
+                "manifold above",
+                PumpSwitchKind.ManifoldAbove,
+                [JoinAbove, LeaveBelow],
+                f => PumpSwitch.ManifoldAbove(f.Of(JoinAbove), f.Of(LeaveBelow), f.Of(Was))
             ),
             Case(
                 "flow above",

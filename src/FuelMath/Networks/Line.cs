@@ -24,6 +24,9 @@ public sealed class Line
         }
     }
 
+    private Line(Line other, FlowPart part, PumpSwitch? by) =>
+        (Name, From, To, Part, Switch) = (other.Name, other.From, other.To, part, by);
+
     /// <summary>Its name.</summary>
     public string Name { get; }
 
@@ -35,6 +38,41 @@ public sealed class Line
 
     /// <summary>What fuel passes in it.</summary>
     public FlowPart Part { get; }
+
+    /// <summary>What lets its pump join and leave; null where it always runs.</summary>
+    public PumpSwitch? Switch { get; }
+
+    /// <summary>The same line, whose pump joins and leaves; while it stands still, its check valve shuts the line.</summary>
+    /// <param name="pumpSwitch">What it waits for.</param>
+    /// <returns>The line.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="pumpSwitch"/> is null.</exception>
+    /// <exception cref="ArgumentException">The line holds no pump.</exception>
+    public Line SwitchedBy(PumpSwitch pumpSwitch)
+    {
+        ArgumentNullException.ThrowIfNull(pumpSwitch);
+        return Part.Law.IsPump
+            ? new(this, Part, pumpSwitch)
+            : throw new ArgumentException(
+                $"Only a pump joins and leaves; line '{Name}' holds none.",
+                nameof(pumpSwitch)
+            );
+    }
+
+    internal NetworkLink AsLink() =>
+        new(Name, From, To, Part) { Given = Switch is null ? null : new SwitchGiven(Switch) };
+
+    /// <summary>The same place with another part in it, and the same switch.</summary>
+    internal Line With(FlowPart part) => new(this, part, Switch);
+
+    /// <summary>The same part, and its switch, leading to another node.</summary>
+    internal Line Ending(string to)
+    {
+        var line = new Line(Name, From, to, Part);
+        return Switch is null ? line : line.SwitchedBy(Switch);
+    }
+
+    /// <summary>The same place with another part in it that no switch acts on.</summary>
+    internal Line Unswitched(FlowPart part) => new(this, part, null);
 
     /// <summary>Gives its name.</summary>
     /// <returns>The name.</returns>

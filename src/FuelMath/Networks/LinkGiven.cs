@@ -4,7 +4,17 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What a link was made from, as it was given, so that it can be written down. Immutable.</summary>
-internal abstract class LinkGiven { }
+internal abstract class LinkGiven
+{
+    /// <summary>What lets a pump join and leave; null where it always runs.</summary>
+    internal virtual PumpSwitch? Switch => null;
+}
+
+/// <summary>The switch of a line.</summary>
+internal sealed class SwitchGiven(PumpSwitch by) : LinkGiven
+{
+    internal override PumpSwitch? Switch { get; } = by;
+}
 
 /// <summary>A round passage.</summary>
 internal abstract class RoundGiven(Length length, Length bore, Length roughness, Ratio lossCoefficient) : LinkGiven
@@ -68,6 +78,8 @@ internal sealed class FilterGiven(VolumeFlow flow, Pressure linearLoss, Pressure
 internal sealed class PumpGiven(NetworkPump pump) : LinkGiven
 {
     internal NetworkPump Pump { get; } = pump;
+
+    internal override PumpSwitch? Switch => Pump.Switch;
 }
 
 /// <summary>A regulator of either type.</summary>

@@ -43,13 +43,7 @@ public sealed class Network
         : this(nodes, [.. lines], default(VehicleAcceleration)) { }
 
     private Network(IEnumerable<NetworkNode> nodes, ImmutableArray<Line> lines, VehicleAcceleration acceleration)
-        : this(
-            double.NaN,
-            double.NaN,
-            nodes,
-            lines.Select(l => l is null ? null! : new NetworkLink(l.Name, l.From, l.To, l.Part)),
-            acceleration
-        )
+        : this(double.NaN, double.NaN, nodes, lines.Select(l => l is null ? null! : l.AsLink()), acceleration)
     {
         (Lines, Links) = (lines, []);
         parts = new LinesAtPoint(lines, Nodes);
@@ -59,7 +53,9 @@ public sealed class Network
     {
         (Nodes, Links, Lines, Acceleration) = (other.Nodes, other.Links, other.Lines, other.Acceleration);
         (parts, Conditions) = (other.parts, at);
-        plan = other.plan.At(at.DensitySi, at.ViscositySi, parts!.SettingsAt(at));
+        (int, double[])[] settings = parts!.SettingsAt(at);
+        plan = other.plan.At(at.DensitySi, at.ViscositySi, settings);
+        switched = other.switched?.At(at, settings);
     }
 
     private Network(double density, double viscosity, IEnumerable<NetworkNode> nodes, IEnumerable<NetworkLink> links)
@@ -143,8 +139,9 @@ public sealed class Network
     public Network After(NetworkState last)
     {
         _ = plan.Like(last);
-        return switched is null
-            ? this
+        return switched is null ? this
+            : parts is not null
+                ? Moved(new Network(Nodes, [.. Lines.Select(l => SwitchedNetwork.After(l, last))], Acceleration))
             : new(plan.Density, plan.Viscosity, Nodes, Links.Select(l => SwitchedNetwork.After(l, last)), Acceleration);
     }
 

@@ -12,7 +12,7 @@ internal static class NetworkChecks
         SpacesAreFixed(nodes, links);
         EveryNodeIsReached(nodes, links);
         HumpsCanBeSearched(nodes, links);
-        SwitchesCanBeFollowed(nodes, links);
+        SwitchedPump.Check([.. links.Select(l => (l.Name, l.Given?.Switch))], nodes.Select(n => n.Name), nameof(links));
     }
 
     /// <summary>A pressure that is given, Pa gauge.</summary>
@@ -32,7 +32,8 @@ internal static class NetworkChecks
         ArgumentNullException.ThrowIfNull(network);
         string? why =
             network.Plan.Hump >= 0 ? $"the curve of '{network.Plan.Links[network.Plan.Hump].Name}' has a hump"
-            : Array.Find(network.Plan.Links, IsSwitched) is { } switched ? $"'{switched.Name}' joins and leaves"
+            : Array.Find(network.Plan.Links, l => l.Given?.Switch is not null) is { } switched
+                ? $"'{switched.Name}' joins and leaves"
             : null;
         if (why is not null)
         {
@@ -40,35 +41,6 @@ internal static class NetworkChecks
                 $"Must have one state by its laws; {why}. Solve such a network by itself.",
                 nameof(network)
             );
-        }
-    }
-
-    private static bool IsSwitched(NetworkLink link) => link.Given is PumpGiven { Pump.Switch: not null };
-
-    private static void SwitchesCanBeFollowed(NetworkNode[] nodes, NetworkLink[] links)
-    {
-        NetworkLink[] switched = Array.FindAll(links, IsSwitched);
-        if (switched.Length > SwitchedNetwork.MostPumps)
-        {
-            throw new ArgumentException(
-                $"At most {SwitchedNetwork.MostPumps} pumps may join and leave; there are {switched.Length}.",
-                nameof(links)
-            );
-        }
-
-        foreach (NetworkLink link in switched)
-        {
-            PumpSwitch by = ((PumpGiven)link.Given!).Pump.Switch!;
-            bool known = by.WatchesPressure
-                ? Array.Exists(nodes, n => n.Name == by.Watched)
-                : by.Watched.Length == 0 || Array.Exists(links, l => l.Name == by.Watched);
-            if (!known)
-            {
-                throw new ArgumentException(
-                    $"Pump '{link.Name}' is switched by {by.Subject}, which is not there.",
-                    nameof(links)
-                );
-            }
         }
     }
 

@@ -143,7 +143,12 @@ public sealed class NetworkPump : FlowPart
     public NetworkPump SwitchedBy(PumpSwitch pumpSwitch)
     {
         ArgumentNullException.ThrowIfNull(pumpSwitch);
-        return new(this) { Switch = pumpSwitch };
+        return pumpSwitch.Kind == PumpSwitchKind.ManifoldAbove
+            ? throw new ArgumentException(
+                "A link's switch can't watch the manifold, which a network of links does not know; put it on a line.",
+                nameof(pumpSwitch)
+            )
+            : new(this) { Switch = pumpSwitch };
     }
 
     /// <summary>A bank of equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>

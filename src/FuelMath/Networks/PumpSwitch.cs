@@ -54,6 +54,15 @@ public sealed class PumpSwitch
         bool wasRunning
     ) => new(PumpSwitchKind.PressureAbove, Guard.Name(node, nameof(node)), joinAbove.Si, leaveBelow.Si, wasRunning);
 
+    /// <summary>Joins when the pressure in the intake manifold is high, as under boost.</summary>
+    /// <param name="joinAbove">Above this a stopped pump joins.</param>
+    /// <param name="leaveBelow">Below this a running pump leaves; not above the other.</param>
+    /// <param name="wasRunning">Whether it was running.</param>
+    /// <returns>The switch.</returns>
+    /// <exception cref="ArgumentException">The pump would leave before it joined.</exception>
+    public static PumpSwitch ManifoldAbove(GaugePressure joinAbove, GaugePressure leaveBelow, bool wasRunning) =>
+        new(PumpSwitchKind.ManifoldAbove, "", joinAbove.Si, leaveBelow.Si, wasRunning);
+
     /// <summary>Joins when much flows through a link.</summary>
     /// <param name="link">The link whose flow it watches, positive in its direction.</param>
     /// <param name="joinAbove">Above this a stopped pump joins; finite.</param>
@@ -87,7 +96,7 @@ public sealed class PumpSwitch
             wasRunning
         );
 
-    /// <summary>The name of the node or link that it watches; empty for the total draw.</summary>
+    /// <summary>The name of the node or link that it watches; empty for the total draw and for the manifold.</summary>
     public string Watched { get; }
 
     /// <summary>Whether the pump was running: it decides where running and stopped would both last.</summary>
@@ -102,7 +111,13 @@ public sealed class PumpSwitch
     internal double LeaveSi { get; }
 
     /// <summary>Whether it watches a pressure rather than a flow.</summary>
-    internal bool WatchesPressure => Kind is PumpSwitchKind.PressureBelow or PumpSwitchKind.PressureAbove;
+    internal bool WatchesPressure => !WatchesFlow;
+
+    /// <summary>Whether it watches a flow.</summary>
+    private bool WatchesFlow => Kind is PumpSwitchKind.FlowAbove or PumpSwitchKind.TotalDrawAbove;
+
+    /// <summary>Whether what it watches has a name.</summary>
+    internal bool WatchesName => Watched.Length > 0;
 
     private bool JoinsBelow => Kind == PumpSwitchKind.PressureBelow;
 
@@ -127,6 +142,7 @@ public sealed class PumpSwitch
         {
             PumpSwitchKind.FlowAbove => $"the flow in '{Watched}'",
             PumpSwitchKind.TotalDrawAbove => "the total draw",
+            PumpSwitchKind.ManifoldAbove => "the pressure in the manifold",
             _ => $"the pressure at '{Watched}'",
         };
 

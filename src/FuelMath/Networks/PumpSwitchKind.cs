@@ -7,4 +7,5 @@ internal enum PumpSwitchKind
     PressureAbove,
     FlowAbove,
     TotalDrawAbove,
+    ManifoldAbove,
 }

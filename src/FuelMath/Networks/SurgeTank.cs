@@ -41,7 +41,7 @@ public sealed class SurgeTank
     /// draws from the tank, so that one does not stand still without the other.
     /// </exception>
     public SurgeTankBalance BalanceIn(NetworkState state, string liftPump) =>
-        Balance(state, [liftPump], nameof(liftPump));
+        Balance(state, [liftPump], nameof(liftPump), mayReturn: false);
 
     /// <summary>What a solved network does to the tank that several pumps lift into.</summary>
     /// <param name="state">The network in steady state, with the lift pumps running.</param>
@@ -51,10 +51,14 @@ public sealed class SurgeTank
     public SurgeTankBalance BalanceIn(NetworkState state, IEnumerable<string> liftPumps)
     {
         ArgumentNullException.ThrowIfNull(liftPumps);
-        return Balance(state, [.. liftPumps], nameof(liftPumps));
+        return Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: false);
     }
 
-    private SurgeTankBalance Balance(NetworkState state, string[] named, string paramName)
+    /// <summary>The same for lift pumps that may stand still: what then runs back through them counts as drawn.</summary>
+    internal SurgeTankBalance BalanceOf(NetworkState state, IEnumerable<string> liftPumps) =>
+        Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: true);
+
+    private SurgeTankBalance Balance(NetworkState state, string[] named, string paramName, bool mayReturn)
     {
         ArgumentNullException.ThrowIfNull(state);
         string liftPump = string.Join("', '", named);
@@ -72,10 +76,10 @@ public sealed class SurgeTank
         {
             double into = plan.To[e] == tank ? state.FlowSi(e) : -state.FlowSi(e);
             feeds |= lifts[e];
-            lift += lifts[e] ? into : 0;
+            lift += lifts[e] ? Math.Max(into, 0) : 0;
             returned += lifts[e] ? 0 : Math.Max(into, 0);
-            drawn += lifts[e] ? 0 : Math.Max(-into, 0);
-            if (lifts[e] && into < 0)
+            drawn += lifts[e] && !mayReturn ? 0 : Math.Max(-into, 0);
+            if (lifts[e] && into < 0 && !mayReturn)
             {
                 throw new ArgumentException(
                     $"'{plan.Links[e].Name}' draws from '{Node}' and is joined to '{liftPump}': one does not stand still without the other.",

@@ -1,30 +1,89 @@
+using System.Collections.Immutable;
+
 namespace FuelMath;
 
-/// <summary>A pump of a network with its switch. Immutable.</summary>
+/// <summary>A pump in a line with its switch. Immutable.</summary>
 internal sealed class SwitchedPump(string name, PumpSwitch by)
 {
+    /// <summary>Each one more doubles the networks to be prepared and solved.</summary>
+    internal const int Most = 3;
+
     internal string Name { get; } = name;
 
     internal PumpSwitch By { get; } = by;
 
-    /// <summary>Why a state does not last; empty if this switch leaves it alone.</summary>
-    internal string Against(NetworkState state, bool running)
+    /// <summary>Those of some lines that have a switch.</summary>
+    internal static ImmutableArray<SwitchedPump> Of(IEnumerable<(string Name, PumpSwitch? Switch)> lines) =>
+        [.. lines.Where(l => l.Switch is not null).Select(l => new SwitchedPump(l.Name, l.Switch!))];
+
+    /// <summary>The set of those that were running, a bit for each.</summary>
+    internal static int Before(ImmutableArray<SwitchedPump> pumps) =>
+        pumps.Select((p, i) => p.By.WasRunning ? 1 << i : 0).Sum();
+
+    /// <summary>Whether one of a set runs.</summary>
+    internal static bool Runs(int running, int pump) => (running & (1 << pump)) != 0;
+
+    /// <summary>Whether a line is none of those that stand still.</summary>
+    internal static bool Runs(ImmutableArray<SwitchedPump> pumps, int running, string line) =>
+        !pumps.Index().Any(p => p.Item.Name == line && !Runs(running, p.Index));
+
+    /// <summary>Refuses switches that can't be followed.</summary>
+    /// <param name="lines">The lines with their switches.</param>
+    /// <param name="nodes">The names of the nodes.</param>
+    /// <param name="paramName">The argument that holds the lines.</param>
+    /// <exception cref="ArgumentException">There are too many, or one watches what is not there.</exception>
+    internal static void Check(
+        IReadOnlyCollection<(string Name, PumpSwitch? Switch)> lines,
+        IEnumerable<string> nodes,
+        string paramName
+    )
     {
-        double value = ValueIn(state);
-        return By.Agrees(running, value)
-            ? ""
-            : $"{By.Subject} is {By.Show(value)}, which {(running ? "stops" : "starts")} '{Name}' ({By.Thresholds})";
+        ImmutableArray<SwitchedPump> pumps = Of(lines);
+        if (pumps.Length > Most)
+        {
+            throw new ArgumentException(
+                $"At most {Most} pumps may join and leave; there are {pumps.Length}.",
+                paramName
+            );
+        }
+
+        HashSet<string> places = [.. nodes];
+        HashSet<string> names = [.. lines.Select(l => l.Name)];
+        foreach (SwitchedPump pump in pumps.Where(p => p.By.WatchesName))
+        {
+            if (!(pump.By.WatchesPressure ? places : names).Contains(pump.By.Watched))
+            {
+                throw new ArgumentException(
+                    $"Pump '{pump.Name}' is switched by {pump.By.Subject}, which is not there.",
+                    paramName
+                );
+            }
+        }
     }
 
-    /// <summary>Why it runs, or does not, in a state that lasts.</summary>
-    internal string Words(NetworkState state, bool running) =>
-        $"'{Name}' is {(running ? "running" : "stopped")}: {By.Subject} is {By.Show(ValueIn(state))}; {By.Thresholds}.";
+    /// <summary>Why a state does not last; empty if this switch leaves it alone.</summary>
+    /// <param name="value">What it sees there.</param>
+    /// <param name="running">Whether the pump runs there.</param>
+    internal string Against(double value, bool running) =>
+        By.Agrees(running, value)
+            ? ""
+            : $"{By.Subject} is {By.Show(value)}, which {(running ? "stops" : "starts")} '{Name}' ({By.Thresholds})";
 
-    private double ValueIn(NetworkState state)
+    /// <summary>Why it runs, or does not, in a state that lasts.</summary>
+    internal string Words(double value, bool running) =>
+        $"'{Name}' is {(running ? "running" : "stopped")}: {By.Subject} is {By.Show(value)}; {By.Thresholds}.";
+
+    /// <summary>What its switch sees in a state, SI.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="manifold">Pressure in the manifold, Pa gauge.</param>
+    /// <exception cref="NoSolutionException">That is not determined.</exception>
+    internal double ValueIn(NetworkState state, double manifold)
     {
         NetworkPlan plan = state.Plan;
         switch (By.Kind)
         {
+            case PumpSwitchKind.ManifoldAbove:
+                return manifold;
             case PumpSwitchKind.FlowAbove:
                 return state.FlowSi(plan.Link(By.Watched));
             case PumpSwitchKind.TotalDrawAbove:

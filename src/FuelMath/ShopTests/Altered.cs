@@ -45,10 +45,7 @@ internal static class Altered
 
     /// <summary>Every bypass regulator set to a multiple of its differential pressure.</summary>
     internal static FuelSystem WithSetPoint(FuelSystem system, double multiple) =>
-        WithLines(
-            system,
-            l => l.Part is BypassRegulator regulator ? new Line(l.Name, l.From, l.To, Set(regulator, multiple)) : l
-        );
+        WithLines(system, l => l.Part is BypassRegulator regulator ? l.With(Set(regulator, multiple)) : l);
 
     /// <summary>A restriction after every line of a kind, of a loss coefficient at 8 mm.</summary>
     internal static FuelSystem WithRestrictionAfter(FuelSystem system, Func<Line, bool> which, double coefficient)
@@ -91,10 +88,7 @@ internal static class Altered
     {
         Circuit now = system.Power.Pumps!;
         return system.WithPower(
-            new(
-                new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more)),
-                system.Power.Injectors!
-            )
+            system.Power.With(new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more)))
         );
     }
 
@@ -104,7 +98,7 @@ internal static class Altered
         WiringMesh mesh = system.Power.Mesh!;
         WiringBranch now = mesh.Branches.First(b => b.Name == branch);
         return system.WithPower(
-            PowerSupply.FromMesh(
+            system.Power.With(
                 mesh.WithBranch(
                     WiringBranch.FromResistance(
                         now.Name,
@@ -112,10 +106,7 @@ internal static class Altered
                         now.To,
                         SiUnits.ElectricResistance(now.Resistance.InSi() + more)
                     )
-                ),
-                system.Power.Source!,
-                system.Power.PumpLoad!,
-                system.Power.InjectorLoad!
+                )
             )
         );
     }
@@ -159,10 +150,10 @@ internal static class Altered
         new("restriction", SiUnits.Length(bore), SiUnits.Ratio(coefficient), LossBasis.Estimate, Assumed);
 
     /// <summary>A pump or a regulator that ends at another node.</summary>
-    private static Line Ending(Line line, string to) => new(line.Name, line.From, to, line.Part);
+    private static Line Ending(Line line, string to) => line.Ending(to);
 
     private static FuelSystem WithPumps(FuelSystem system, Func<Pump, Pump> change) =>
-        WithLines(system, l => l.Part is Pump pump ? new Line(l.Name, l.From, l.To, change(pump)) : l);
+        WithLines(system, l => l.Part is Pump pump ? l.With(change(pump)) : l);
 
     private static FuelSystem WithLines(FuelSystem system, Func<Line, Line> change) =>
         system.WithPlan(new(system.Plan.Nodes, system.Plan.Lines.Select(change)));

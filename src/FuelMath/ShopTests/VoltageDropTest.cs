@@ -57,7 +57,7 @@ public sealed class VoltageDropTest
         }
 
         Circuit circuit = system.Power.Pumps!;
-        double amperes = state.Pumps.Sum(p => p.Current.InSi());
+        double amperes = SharedAmperes(system, state);
         return new(
             system,
             state,
@@ -173,8 +173,12 @@ public sealed class VoltageDropTest
             ? Altered.WithPumpResistance(system, more)
             : Altered.WithBranchResistance(system, place, more);
 
-    private static double AmperesAt(SystemState state, string place) =>
-        state.Wiring is { } wiring ? wiring.CurrentThrough(place).InSi() : state.Pumps.Sum(p => p.Current.InSi());
+    private double AmperesAt(SystemState state, string place) =>
+        state.Wiring is { } wiring ? wiring.CurrentThrough(place).InSi() : SharedAmperes(system, state);
+
+    /// <summary>What the pumps draw that share a circuit.</summary>
+    private static double SharedAmperes(FuelSystem system, SystemState state) =>
+        state.Pumps.Where(p => system.Power.FeedOf(p.Line) == 0).Sum(p => p.Current.InSi());
 
     private static string ResistanceName(bool more) =>
         more ? "A contact or wire of more resistance" : "Less resistance than described";

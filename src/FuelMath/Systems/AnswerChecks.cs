@@ -7,9 +7,9 @@ internal static class AnswerChecks
     /// <exception cref="OutsideTableException">They do not reach there.</exception>
     internal static void BeforeThePath(SolverState state)
     {
-        foreach (PumpReading pump in state.Pumps)
+        for (int i = 0; i < state.Map.Lines; i++)
         {
-            pump.JudgeVoltage(state.PumpVolts);
+            state.Readings[i]?.Judge(state.InputsOf(i));
         }
     }
 

@@ -85,6 +85,7 @@ public sealed class FuelPlan
             }
         }
 
+        CheckSwitches(nameof(lines));
         ahead = Ahead(Nodes, Lines);
         LiftPumps = LiftPumpSearch.In(Nodes, Lines);
         foreach ((PlanNode tank, ImmutableArray<string> lifts) in LiftPumps)
@@ -99,6 +100,20 @@ public sealed class FuelPlan
         }
     }
 
+    private FuelPlan(FuelPlan other, int running)
+    {
+        (Nodes, ahead, LiftPumps) = (other.Nodes, other.ahead, other.LiftPumps);
+        ImmutableArray<SwitchedPump> switched = other.Switched;
+        Lines =
+        [
+            .. other.Lines.Select(l =>
+                l.Switch is null
+                    ? l
+                    : l.Unswitched(SwitchedPump.Runs(switched, running, l.Name) ? l.Part : new StoppedPump(l.Part))
+            ),
+        ];
+    }
+
     /// <summary>The nodes, in the order given.</summary>
     public ImmutableArray<PlanNode> Nodes { get; }
 
@@ -107,6 +122,12 @@ public sealed class FuelPlan
 
     /// <summary>The surge tanks, each with the lines of the pumps that fill it.</summary>
     internal ImmutableArray<(PlanNode Tank, ImmutableArray<string> Lifts)> LiftPumps { get; }
+
+    /// <summary>The pumps that join and leave, in the order of the lines.</summary>
+    internal ImmutableArray<SwitchedPump> Switched => SwitchedPump.Of(Lines.Select(l => (l.Name, l.Switch)));
+
+    /// <summary>The same path with some of its switched pumps running, a bit for each, and the others stopped.</summary>
+    internal FuelPlan Running(int running) => new(this, running);
 
     /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
     internal PlanNode TankOf(Line line) =>
@@ -117,7 +138,20 @@ public sealed class FuelPlan
 
     /// <summary>What a solved path does to each surge tank.</summary>
     internal ImmutableArray<SurgeTankBalance> BalancesIn(NetworkState state) =>
-        [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceIn(state, t.Lifts))];
+        [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceOf(state, t.Lifts))];
+
+    private void CheckSwitches(string paramName)
+    {
+        SwitchedPump.Check([.. Lines.Select(l => (l.Name, l.Switch))], Nodes.Select(n => n.Name), paramName);
+        Line? own = Lines.FirstOrDefault(l => l.Switch is { WatchesPressure: false } by && by.Watched == l.Name);
+        if (own is not null)
+        {
+            throw new ArgumentException(
+                $"The switch of pump '{own.Name}' watches the pump's own flow, which is gone when it stands still.",
+                paramName
+            );
+        }
+    }
 
     private static bool[] Ahead(ImmutableArray<PlanNode> nodes, ImmutableArray<Line> lines)
     {

@@ -19,6 +19,8 @@ namespace FuelMath;
 /// </remarks>
 public sealed class FuelSystem
 {
+    private readonly SwitchedSystem? switched;
+
     /// <summary>Puts a system together.</summary>
     /// <param name="name">What it is called; not blank.</param>
     /// <param name="fuel">The fuel in the tank.</param>
@@ -60,9 +62,12 @@ public sealed class FuelSystem
         Limits = limits;
         Source = source;
         CheckStages();
+        CheckPower();
         Solver = new SystemSolver(this);
+        switched = SwitchedSystem.Of(this);
     }
 
+    /// <summary>Solves it as it stands, with every pump running that is not stopped.</summary>
     internal SystemSolver Solver { get; }
 
     /// <summary>What it is called.</summary>
@@ -94,7 +99,10 @@ public sealed class FuelSystem
 
     /// <summary>Finds the steady state at an operating point.</summary>
     /// <param name="point">The operating point.</param>
-    /// <returns>The state, with its findings and its evidence.</returns>
+    /// <returns>
+    /// The state, with its findings and its evidence. Where pumps join and leave, the one that lasts, and of several that of the
+    /// pumps that were running; its remarks say why.
+    /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
     /// <exception cref="NoSolutionException">No state satisfies the equations; the message says why.</exception>
     /// <exception cref="OutsideTableException">
@@ -106,7 +114,43 @@ public sealed class FuelSystem
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return Solver.Solve(point);
+        return switched is null ? Solver.Solve(point) : switched.Solve(point);
+    }
+
+    /// <summary>The same system later: each pump with a switch was running if it ran in a state.</summary>
+    /// <param name="last">The state: of this system, or of one with the same lines.</param>
+    /// <returns>The system; this one if it has no such pumps.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="last"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="last"/> lacks a line that has a switch.</exception>
+    public FuelSystem After(SystemState last)
+    {
+        ArgumentNullException.ThrowIfNull(last);
+        return switched is null
+            ? this
+            : WithPlan(new(Plan.Nodes, Plan.Lines.Select(l => SwitchedNetwork.After(l, last.Network))));
+    }
+
+    /// <summary>Solves many points, each for every set of running pumps, and takes for each the one that lasts.</summary>
+    /// <param name="of">Makes the points of a system.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="progress">Told how many points are done; may be null.</param>
+    /// <param name="cancellation">Stops between some points.</param>
+    internal TPoints SolveAll<TPoints>(
+        Func<FuelSystem, TPoints> of,
+        int count,
+        IProgress<int>? progress,
+        CancellationToken cancellation
+    )
+        where TPoints : class, IChosenPoints<TPoints>
+    {
+        if (switched is not null)
+        {
+            return switched.SolveAll(of, count, progress, cancellation);
+        }
+
+        TPoints points = of(this);
+        SystemBatch.Run(Solver, points, count, progress, cancellation);
+        return points;
     }
 
     /// <summary>The same system with other injectors in a stage; what the controller believes stays.</summary>
@@ -148,6 +192,18 @@ public sealed class FuelSystem
     /// <returns>A new system.</returns>
     public FuelSystem WithPower(PowerSupply power) =>
         new(Name, Fuel, Engine, Plan, Stages, Staging, power, Limits, Source);
+
+    private void CheckPower()
+    {
+        string[] pumps = [.. Plan.Lines.Where(l => l.Part is Pump or StoppedPump).Select(l => l.Name)];
+        if (Power.Feeds.FirstOrDefault(f => !pumps.Contains(f.Line)) is { } stray)
+        {
+            throw new ArgumentException(
+                $"The supply feeds a pump '{stray.Line}' by itself, which is none of: {string.Join(", ", pumps)}.",
+                "power"
+            );
+        }
+    }
 
     private void CheckStages()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -37,11 +38,24 @@ public sealed class PowerSupply
         }
 
         // Neither load may be what ties a node: a set current ties nothing.
-        _ = At(default(ElectricPotential?), 0, 0);
+        _ = At(null, [0], 0);
     }
 
-    /// <summary>Feeds all pumps together; null where there is a mesh.</summary>
+    private PowerSupply(PowerSupply other, Circuit? pumps, WiringMesh? mesh, ImmutableArray<PumpFeed> feeds)
+    {
+        (Pumps, Injectors, Mesh, Feeds) = (pumps, other.Injectors, mesh, feeds);
+        (Source, PumpLoad, InjectorLoad) = (other.Source, other.PumpLoad, other.InjectorLoad);
+        if (mesh is not null)
+        {
+            _ = At(null, new double[feeds.Length + 1], 0);
+        }
+    }
+
+    /// <summary>Feeds all pumps together that have no feed of their own; null where there is a mesh.</summary>
     public Circuit? Pumps { get; }
+
+    /// <summary>Pumps with a circuit or a load of their own; often none.</summary>
+    public ImmutableArray<PumpFeed> Feeds { get; } = [];
 
     /// <summary>Feeds all injectors together; null where there is a mesh.</summary>
     public Circuit? Injectors { get; }
@@ -72,62 +86,140 @@ public sealed class PowerSupply
     public static PowerSupply FromMesh(WiringMesh mesh, string source, string pumpLoad, string injectorLoad) =>
         new(mesh, source, pumpLoad, injectorLoad);
 
+    /// <summary>The same supply with a circuit or a load of its own for some pumps.</summary>
+    /// <param name="feeds">One for each such pump: circuits beside two circuits, loads in a mesh.</param>
+    /// <returns>The supply; all other pumps share what they shared.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="feeds"/> is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// A line comes twice, a feed is a circuit in a mesh or a load without one, or its load is not there or taken.
+    /// </exception>
+    public PowerSupply WithFeeds(IEnumerable<PumpFeed> feeds)
+    {
+        ArgumentNullException.ThrowIfNull(feeds);
+        ImmutableArray<PumpFeed> all = [.. feeds];
+        HashSet<string> lines = [];
+        HashSet<string> loads = Mesh is null ? [] : [PumpLoad!, InjectorLoad!];
+        foreach (PumpFeed feed in all)
+        {
+            if (!lines.Add(feed.Line))
+            {
+                throw new ArgumentException($"Pump '{feed.Line}' is fed twice.", nameof(feeds));
+            }
+
+            if ((Mesh is null) != (feed.Load is null))
+            {
+                throw new ArgumentException(
+                    $"Pump '{feed.Line}' must be fed by {(Mesh is null ? "a circuit: there is no mesh" : "a load of the mesh")}.",
+                    nameof(feeds)
+                );
+            }
+
+            if (feed.Load is not null && !loads.Add(Load(feed.Load, nameof(feeds))))
+            {
+                throw new ArgumentException(
+                    $"Pump '{feed.Line}' must have a load of its own; '{feed.Load}' is taken.",
+                    nameof(feeds)
+                );
+            }
+        }
+
+        return new(this, Pumps, Mesh, all);
+    }
+
+    /// <summary>The same supply with another circuit for all pumps that share it.</summary>
+    internal PowerSupply With(Circuit pumps) => new(this, pumps, Mesh, Feeds);
+
+    /// <summary>The same supply with another mesh of the same names.</summary>
+    internal PowerSupply With(WiringMesh mesh) => new(this, Pumps, mesh, Feeds);
+
     /// <summary>Wiring that loses nothing, to compare with.</summary>
     internal static PowerSupply Lossless { get; } =
         new(new Circuit("no loss", [], [], default), new Circuit("no loss", [], [], default));
 
-    /// <summary>
-    /// The voltages at pumps and at injectors, in V; not above zero where a guessed current takes more than there is.
-    /// </summary>
+    /// <summary>The voltages at pumps and at injectors, in V; not above zero where a guessed current takes more than there is.</summary>
     /// <param name="supply">What the operating point states.</param>
-    /// <param name="pumpAmperes">Current of all pumps.</param>
+    /// <param name="amperes">Current of the pumps that share the supply, then that of each pump with a feed of its own.</param>
     /// <param name="injectorConductance">Mean conductance of all injectors: duty cycle over resistance of the coil, in S.</param>
-    internal (double Pumps, double Injectors) VoltsAt(
+    /// <param name="pumps">Room for the voltages at the pumps, in the same order; may be empty.</param>
+    /// <returns>The voltage at the injectors.</returns>
+    internal double VoltsAt(
         ElectricPotential supply,
-        double pumpAmperes,
-        double injectorConductance
+        ReadOnlySpan<double> amperes,
+        double injectorConductance,
+        Span<double> pumps
     )
     {
         if (Mesh is null)
         {
-            return (
-                supply.InSi() - (Pumps!.Resistance.InSi() * pumpAmperes),
-                supply.InSi() / (1 + (Injectors!.Resistance.InSi() * injectorConductance))
-            );
+            for (int feed = 0; feed < pumps.Length; feed++)
+            {
+                pumps[feed] = supply.InSi() - (CircuitOf(feed).Resistance.InSi() * amperes[feed]);
+            }
+
+            return supply.InSi() / (1 + (Injectors!.Resistance.InSi() * injectorConductance));
         }
 
-        WiringState state = StateAt(supply, pumpAmperes, injectorConductance);
-        return (state.VoltageAcross(PumpLoad!).InSi(), state.VoltageAcross(InjectorLoad!).InSi());
+        WiringState state = StateAt(supply, amperes, injectorConductance);
+        for (int feed = 0; feed < pumps.Length; feed++)
+        {
+            pumps[feed] = state.VoltageAcross(LoadOf(feed)).InSi();
+        }
+
+        return state.VoltageAcross(InjectorLoad!).InSi();
+    }
+
+    /// <summary>The place of what feeds the pump of a line: 0 for what all share, then each of <see cref="Feeds"/>.</summary>
+    internal int FeedOf(string line)
+    {
+        for (int i = 0; i < Feeds.Length; i++)
+        {
+            if (Feeds[i].Line == line)
+            {
+                return i + 1;
+            }
+        }
+
+        return 0;
     }
 
     /// <summary>The mesh at these draws.</summary>
-    internal WiringState StateAt(ElectricPotential supply, double pumpAmperes, double injectorConductance) =>
-        At(supply, pumpAmperes, injectorConductance).Solve();
+    internal WiringState StateAt(ElectricPotential supply, ReadOnlySpan<double> amperes, double injectorConductance) =>
+        At(supply, amperes, injectorConductance).Solve();
 
-    private WiringMesh At(ElectricPotential? supply, double pumpAmperes, double injectorConductance)
+    private Circuit CircuitOf(int feed) => feed == 0 ? Pumps! : Feeds[feed - 1].Circuit!;
+
+    private string LoadOf(int feed) => feed == 0 ? PumpLoad! : Feeds[feed - 1].Load!;
+
+    private WiringMesh At(ElectricPotential? supply, ReadOnlySpan<double> amperes, double injectorConductance)
     {
-        WiringLoad pumps = Mesh!.Loads.First(l => l.Name == PumpLoad);
-        WiringLoad injectors = Mesh.Loads.First(l => l.Name == InjectorLoad);
-        WiringMesh fed = supply is { } volts ? Mesh.WithVoltage(Source!, volts) : Mesh;
-        return fed.WithLoad(
+        WiringMesh fed = supply is { } volts ? Mesh!.WithVoltage(Source!, volts) : Mesh!;
+        for (int feed = 0; feed < amperes.Length; feed++)
+        {
+            WiringLoad pump = Find(LoadOf(feed));
+            fed = fed.WithLoad(
                 WiringLoad.ConstantCurrent(
-                    pumps.Name,
-                    pumps.Positive,
-                    pumps.Negative,
-                    SiUnits.ElectricCurrent(pumpAmperes)
+                    pump.Name,
+                    pump.Positive,
+                    pump.Negative,
+                    SiUnits.ElectricCurrent(amperes[feed])
                 )
-            )
-            .WithLoad(
-                injectorConductance > 0
-                    ? WiringLoad.FromResistance(
-                        injectors.Name,
-                        injectors.Positive,
-                        injectors.Negative,
-                        SiUnits.ElectricResistance(1 / injectorConductance)
-                    )
-                    : WiringLoad.ConstantCurrent(injectors.Name, injectors.Positive, injectors.Negative, default)
             );
+        }
+
+        WiringLoad injectors = Find(InjectorLoad!);
+        return fed.WithLoad(
+            injectorConductance > 0
+                ? WiringLoad.FromResistance(
+                    injectors.Name,
+                    injectors.Positive,
+                    injectors.Negative,
+                    SiUnits.ElectricResistance(1 / injectorConductance)
+                )
+                : WiringLoad.ConstantCurrent(injectors.Name, injectors.Positive, injectors.Negative, default)
+        );
     }
+
+    private WiringLoad Find(string load) => Mesh!.Loads.First(l => l.Name == load);
 
     private string Load(string name, string paramName) =>
         Mesh!.Loads[MeshChecks.Find(Mesh.Loads, l => l.Name, name, paramName)].Name;

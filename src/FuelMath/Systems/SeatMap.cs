@@ -24,6 +24,7 @@ internal sealed class SeatMap
                 l.Part is IRegulator { Reference: RegulatorReference.Tank } ? system.Plan.TankOf(l).TankPressure.Si : 0
             ),
         ];
+        Feeds = [.. system.Plan.Lines.Select(l => system.Power.FeedOf(l.Name))];
         Pumps = [.. system.Plan.Lines.Select(l => l.Part).OfType<Pump>()];
     }
 
@@ -59,6 +60,9 @@ internal sealed class SeatMap
 
     /// <summary>The pressure in the tank that a line's regulator sits in, Pa gauge.</summary>
     internal double[] Tanks { get; }
+
+    /// <summary>What feeds the pump of each line: 0 for what all share.</summary>
+    internal int[] Feeds { get; }
 
     /// <summary>The pumps, in the order of the lines.</summary>
     internal Pump[] Pumps { get; }

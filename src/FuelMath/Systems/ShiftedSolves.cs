@@ -4,7 +4,7 @@ using FuelMath.Statistics;
 namespace FuelMath;
 
 /// <summary>One point with shifted inputs, many times, as the solver works through it: one row an output, one column a solve.</summary>
-internal sealed class ShiftedSolves : ISystemPoints
+internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
 {
     private readonly FuelSystem system;
     private readonly OperatingPoint point;
@@ -64,6 +64,21 @@ internal sealed class ShiftedSolves : ISystemPoints
 
     /// <inheritdoc />
     public void Refused(int solve, Exception why) => Refusals[solve] = why;
+
+    /// <inheritdoc />
+    public void Take(int solve, ShiftedSolves from, ImmutableArray<string> remarks)
+    {
+        Refusals[solve] = null;
+        foreach (
+            (double[] row, double[] other) in Pressures
+                .Zip(from.Pressures)
+                .Concat(Lambdas.Zip(from.Lambdas))
+                .Concat(DutyCycles.Zip(from.DutyCycles))
+        )
+        {
+            row[solve] = other[solve];
+        }
+    }
 
     /// <summary>Trials with inputs drawn at random: a trial's draws follow from the seed, the trial and the input alone.</summary>
     internal static ShiftedSolves Drawn(

@@ -39,7 +39,7 @@ internal sealed class SolvedSystem(
             Outlet = Pressures[SeatMap.NodeIndex(plan, plan.Lines[line].To)],
             Density = inputs.Density,
             Viscosity = inputs.Viscosity,
-            PumpVolts = inputs.PumpVolts,
+            PumpVolts = inputs.FeedVolts[inputs.Map.Feeds[line]],
             IsSuction = ahead,
             GreatestVelocity = (ahead ? System.Limits.SuctionVelocity : System.Limits.FeedVelocity).InSi(),
             VelocitySource = System.Limits.Source,

@@ -5,8 +5,8 @@ internal sealed class SolverState
 {
     private readonly FuelSystem system;
     private readonly StageModel[] fitted;
-    private double lastMiss = double.NaN;
-    private double lastPumpVolts = double.NaN;
+    private readonly double[] lastMiss;
+    private readonly double[] lastVolts;
 
     internal SolverState(FuelSystem system, SeatMap map, OperatingPoint point, InputShifts? shifts)
     {
@@ -36,7 +36,17 @@ internal sealed class SolverState
         Pumps = [.. Readings.OfType<PumpReading>()];
         PumpRises = new double[map.Pumps.Length];
         PumpAmperes = new double[map.Pumps.Length];
-        PumpVolts = InjectorVolts = point.Supply.InSi();
+        InjectorVolts = point.Supply.InSi();
+        int feeds = system.Power.Feeds.Length + 1;
+        (FeedAmperes, FeedVolts, lastMiss, lastVolts) = (
+            new double[feeds],
+            new double[feeds],
+            new double[feeds],
+            new double[feeds]
+        );
+        Array.Fill(FeedVolts, point.Supply.InSi());
+        Array.Fill(lastMiss, double.NaN);
+        Array.Fill(lastVolts, double.NaN);
         ManifoldGauge = point.Manifold.Si - point.Ambient.Si;
         fitted = new StageModel[stages];
         for (int s = 0; s < stages; s++)
@@ -122,7 +132,7 @@ internal sealed class SolverState
         {
             Manifold = ManifoldGauge,
             Tank = seat < 0 ? Map.Tanks[part] : 0,
-            PumpVolts = PumpVolts,
+            PumpVolts = seat < 0 ? FeedVolts[Map.Feeds[part]] : 0,
             PumpFlowScale = Shifts?.PumpFlow ?? 1,
             Density = Density,
             HeldShift = Shifts?.SetPoint ?? 0,
@@ -151,12 +161,13 @@ internal sealed class SolverState
         return CoilOverlap.Mean(coils, told.FiringGroups ?? coils, Widths[stage], Periods[stage], longest);
     }
 
-    internal double PumpVolts { get; private set; }
+    /// <summary>Voltage at the pumps: of those that share a feed, then at each with one of its own, V.</summary>
+    internal double[] FeedVolts { get; }
+
+    /// <summary>Current through the same feeds in the last round, A.</summary>
+    internal double[] FeedAmperes { get; }
 
     internal double InjectorVolts { get; set; }
-
-    /// <summary>Current of all pumps in the last round, A.</summary>
-    internal double PumpAmperesInAll { get; set; }
 
     /// <summary>Duty cycle over coil resistance, summed over all injectors, in the last round, S.</summary>
     internal double InjectorConductance { get; set; }
@@ -188,17 +199,19 @@ internal sealed class SolverState
         }
     }
 
-    /// <summary>Moves the pump voltage to where a chord through the last two rounds meets what follows from it.</summary>
+    /// <summary>Moves the voltage of a feed to where a chord through the last two rounds meets what follows from it.</summary>
+    /// <param name="feed">Which.</param>
     /// <param name="follows">The voltage that followed from the one of the round.</param>
-    internal void MovePumpVolts(double follows)
+    internal void MovePumpVolts(int feed, double follows)
     {
-        double miss = follows - PumpVolts;
-        double chord = PumpVolts - (miss * (PumpVolts - lastPumpVolts) / (miss - lastMiss));
-        bool between = chord > Math.Min(PumpVolts, follows) && chord < Math.Max(PumpVolts, follows);
-        (lastMiss, lastPumpVolts) = (miss, PumpVolts);
+        double now = FeedVolts[feed];
+        double miss = follows - now;
+        double chord = now - (miss * (now - lastVolts[feed]) / (miss - lastMiss[feed]));
+        bool between = chord > Math.Min(now, follows) && chord < Math.Max(now, follows);
+        (lastMiss[feed], lastVolts[feed]) = (miss, now);
 
         // More voltage draws more current, so that the answer lies between the two; a chord that leaves them is not used.
-        PumpVolts = between ? chord : follows;
+        FeedVolts[feed] = between ? chord : follows;
     }
 
     /// <summary>Dry air in the charge over that of a dry charge.</summary>

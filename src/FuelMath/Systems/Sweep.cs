@@ -80,8 +80,8 @@ public sealed class Sweep
             );
         }
 
-        points = new SweepPoint[Checked(system, conditions, nameof(conditions), nameof(speeds), nameof(manifolds))];
-        SystemBatch.Run(system.Solver, new Grid(this, system, conditions), points.Length, progress, cancellation);
+        int count = Checked(system, conditions, nameof(conditions), nameof(speeds), nameof(manifolds));
+        points = system.SolveAll(s => new Grid(this, s, conditions, count), count, progress, cancellation).Points;
     }
 
     /// <summary>The speeds.</summary>
@@ -141,8 +141,15 @@ public sealed class Sweep
     }
 
     /// <summary>The grid as the solver works through it.</summary>
-    private sealed class Grid(Sweep sweep, FuelSystem system, OperatingPoint conditions) : ISystemPoints
+    private sealed class Grid(Sweep sweep, FuelSystem system, OperatingPoint conditions, int count)
+        : IChosenPoints<Grid>
     {
+        internal SweepPoint[] Points { get; } = new SweepPoint[count];
+
+        /// <inheritdoc />
+        public void Take(int point, Grid from, ImmutableArray<string> remarks) =>
+            Put(point, from.Points[point].State!.With(remarks), null);
+
         /// <inheritdoc />
         public SolverState Begin(int point) => system.Solver.Begin(conditions.At(SpeedOf(point), ManifoldOf(point)));
 
@@ -158,6 +165,6 @@ public sealed class Sweep
         private AbsolutePressure ManifoldOf(int point) => sweep.Manifolds[point % sweep.Manifolds.Length];
 
         private void Put(int point, SystemState? state, Exception? refusal) =>
-            sweep.points[point] = new(SpeedOf(point), ManifoldOf(point), state, refusal);
+            Points[point] = new(SpeedOf(point), ManifoldOf(point), state, refusal);
     }
 }

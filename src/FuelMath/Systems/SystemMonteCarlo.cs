@@ -66,8 +66,12 @@ public sealed class SystemMonteCarlo
         System = system;
         Seed = seed;
         BestEstimate = system.Solve(point);
-        this.trials = ShiftedSolves.Drawn(system, point, Inputs, trials, unchecked((ulong)seed));
-        SystemBatch.Run(system.Solver, this.trials, trials, progress, cancellation);
+        this.trials = system.SolveAll(
+            s => ShiftedSolves.Drawn(s, point, Inputs, trials, unchecked((ulong)seed)),
+            trials,
+            progress,
+            cancellation
+        );
         RefusedCount = this.trials.Refusals.Count(r => r is not null);
     }
 

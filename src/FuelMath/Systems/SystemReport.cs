@@ -31,7 +31,7 @@ internal static class SystemReport
             Target = state.Point.Command.Lambda,
             Wiring = system.Power.Mesh is null
                 ? null
-                : system.Power.StateAt(state.Point.Supply, state.PumpAmperesInAll, state.InjectorConductance),
+                : system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
         };
         parts = parts.WithReserve(PumpReserve.Of(system, state.Point, parts, solution));
         var evidence = new SolutionEvidence(
@@ -191,7 +191,7 @@ internal static class SystemReport
             results.Add(
                 new PumpMatch(
                     system.Plan.Lines[i].Name,
-                    SiUnits.ElectricPotential(state.PumpVolts),
+                    SiUnits.ElectricPotential(state.FeedVolts[state.Map.Feeds[i]]),
                     SiUnits.ElectricCurrent(state.PumpAmperes[pump]),
                     SiUnits.VolumeFlow(solution.LineFlows[i]),
                     SiUnits.Pressure(state.PumpRises[pump]),

@@ -64,8 +64,13 @@ public sealed class SystemShares
             first[i + 1] = first[i] + Inputs[i].Count(seats);
         }
 
-        solves = new ShiftedSolves(system, point, 1 + (2 * first[^1]), solve => Shifted(solve, seats));
-        SystemBatch.Run(system.Solver, solves, solves.Count, null, CancellationToken.None);
+        int count = 1 + (2 * first[^1]);
+        solves = system.SolveAll(
+            one => new ShiftedSolves(one, point, count, solve => Shifted(solve, seats)),
+            count,
+            null,
+            CancellationToken.None
+        );
         CheckStates();
     }
 

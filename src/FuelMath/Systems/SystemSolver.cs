@@ -222,11 +222,11 @@ internal sealed class SystemSolver
     /// <summary>Pressures and voltages that follow from the flows.</summary>
     private void Update(SolverState state)
     {
-        double amperes = 0;
+        Array.Clear(state.FeedAmperes);
         for (int p = 0; p < state.Pumps.Length; p++)
         {
             state.PumpAmperes[p] = state.Pumps[p].CurrentAt(state.PumpRises[p]);
-            amperes += state.PumpAmperes[p];
+            state.FeedAmperes[map.Feeds[Path.PumpLines[p]]] += state.PumpAmperes[p];
         }
 
         // The supply carries the mean injector current: each coil is a resistor that is connected for its duty cycle. The
@@ -239,18 +239,23 @@ internal sealed class SystemSolver
             opening += state.CoilsWhileOpening(s) / system.Stages[s].Seats.Length * map.CoilConductances[s];
         }
 
-        (double pumpVolts, double injectorVolts) = system.Power.VoltsAt(state.Point.Supply, amperes, conductance);
+        Span<double> pumpVolts = stackalloc double[state.FeedAmperes.Length];
+        double injectorVolts = system.Power.VoltsAt(state.Point.Supply, state.FeedAmperes, conductance, pumpVolts);
         if (opening != conductance)
         {
-            injectorVolts = system.Power.VoltsAt(state.Point.Supply, amperes, opening).Injectors;
+            injectorVolts = system.Power.VoltsAt(state.Point.Supply, state.FeedAmperes, opening, []);
         }
 
         double supply = state.Point.Supply.InSi();
-        state.Note(pumpVolts, state.PumpVolts, supply, "pump voltage");
-        state.MovePumpVolts(pumpVolts);
+        for (int feed = 0; feed < pumpVolts.Length; feed++)
+        {
+            state.Note(pumpVolts[feed], state.FeedVolts[feed], supply, "pump voltage");
+            state.MovePumpVolts(feed, pumpVolts[feed]);
+        }
+
         state.Note(injectorVolts, state.InjectorVolts, supply, "injector voltage");
         state.InjectorVolts = injectorVolts;
-        (state.PumpAmperesInAll, state.InjectorConductance) = (amperes, conductance);
+        state.InjectorConductance = conductance;
 
         state.Blocked = -1;
         for (int seat = 0; seat < state.SeatPressures.Length; seat++)

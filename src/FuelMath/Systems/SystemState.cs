@@ -29,6 +29,7 @@ public sealed class SystemState
         (this.plan, this.inputs) = (plan, inputs);
         (pressures, flows, Network) = (path.NodePressures, path.LineFlows, path.State);
         SurgeTanks = parts.SurgeTanks;
+        Remarks = path.State.Remarks;
         Point = point;
         Injectors = parts.Injectors;
         Stages = parts.Stages;
@@ -48,13 +49,19 @@ public sealed class SystemState
     /// <summary>The conditions that were asked about.</summary>
     public OperatingPoint Point { get; }
 
+    /// <summary>
+    /// Sentences on how the state was chosen where pumps join and leave, and on flows that the laws do not determine; empty
+    /// where they leave one state only.
+    /// </summary>
+    public ImmutableArray<string> Remarks { get; private set; }
+
     /// <summary>Every injector, stage by stage in the order of the seats.</summary>
     public ImmutableArray<InjectorResult> Injectors { get; }
 
     /// <summary>Every stage.</summary>
     public ImmutableArray<StageResult> Stages { get; }
 
-    /// <summary>Every pump, in the order of the lines.</summary>
+    /// <summary>Every pump that runs, in the order of the lines.</summary>
     public ImmutableArray<PumpMatch> Pumps { get; }
 
     /// <summary>Every regulator, in the order of the lines.</summary>
@@ -105,6 +112,14 @@ public sealed class SystemState
 
     /// <summary>What the findings come to.</summary>
     public Verdict Verdict { get; }
+
+    /// <summary>The same state with more to be said of it.</summary>
+    internal SystemState With(ImmutableArray<string> remarks)
+    {
+        var state = (SystemState)MemberwiseClone();
+        state.Remarks = Remarks.AddRange(remarks);
+        return state;
+    }
 
     /// <summary>The pressure at a node.</summary>
     /// <param name="node">A node of the plan.</param>

@@ -52,6 +52,10 @@ public sealed class PartQuestionsTests
             () => Workshop.Pump(1),
             "PumpTablePart | PumpVoltage | PumpReading | no | yes | CheckValve | no | 0 | no | no | PumpStalled"
         ),
+        ["StoppedPump"] = (
+            () => new StoppedPump(Workshop.Pump(1)),
+            "StoppedPart | None | - | no | yes | CheckValve | no | 0 | no | no | "
+        ),
         ["ReliefValve"] = (
             () => PlumbingRig.Relief(5),
             "SquarePart | None | - | no | yes | ReliefSeat | no | 0 | no | no | ReliefOpen"

@@ -26,6 +26,102 @@ public sealed class PowerSupplyTests
         Close.Within(1e-8, expected.Lambda!.Value.ToRatio(), state.Lambda!.Value.ToRatio());
     }
 
+    /// <summary>A pump on a circuit of its own runs at the voltage that its own current leaves: Ohm's law.</summary>
+    [Fact]
+    public void Solve_PumpsOnCircuitsOfTheirOwn_EachHasItsVoltage()
+    {
+        FuelSystem system = PlumbingRig.With([
+            .. PlumbingRig.Usual(),
+            new("second", "tank", "pump outlet", Workshop.Pump(0.6)),
+        ]);
+        var thick = new Circuit("thick", [], [], ElectricResistance.FromMilliohms(20));
+        FuelSystem apart = system.WithPower(system.Power.WithFeeds([new("second", thick)]));
+        OperatingPoint point = Workshop.Point(6000, 100, Workshop.Hold(0.9));
+        SystemState state = apart.Solve(point);
+        double supply = point.Supply.Volts;
+
+        Assert.Equal(["pump", "second"], state.Pumps.Select(p => p.Line));
+        Close.Within(1e-8, supply - (state.Pumps[0].Current.Amperes * EachWay.Ohms), state.Pumps[0].Voltage.Volts);
+        Close.Within(1e-8, supply - (state.Pumps[1].Current.Amperes * 0.02), state.Pumps[1].Voltage.Volts);
+        Assert.True(state.Pumps[0].Voltage > system.Solve(point).Pumps[0].Voltage);
+
+        string text = SystemDocument.Write(apart);
+        Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));
+        Assert.Equal(state.Pumps[1].Voltage, SystemDocument.Read(text).Solve(point).Pumps[1].Voltage);
+    }
+
+    /// <summary>A mesh with a row for each pump is a circuit for each.</summary>
+    [Fact]
+    public void Solve_LoadsOfTheirOwnInAMesh_AreCircuitsOfTheirOwn()
+    {
+        FuelSystem system = PlumbingRig.With([
+            .. PlumbingRig.Usual(),
+            new("second", "tank", "pump outlet", Workshop.Pump(0.6)),
+        ]);
+        WiringMesh both = Mesh(EachWay, default, []).Mesh!;
+        var thick = ElectricResistance.FromMilliohms(20);
+        WiringMesh mesh = new(
+            "rig",
+            "post",
+            [.. both.Branches, WiringBranch.FromResistance("to the second", "plus", "at the second", thick)],
+            both.Sources,
+            [.. both.Loads, WiringLoad.ConstantCurrent("second pump", "at the second", "post", default)]
+        );
+        PowerSupply usual = Mesh(EachWay, default, []);
+        FuelSystem meshed = system.WithPower(
+            PowerSupply
+                .FromMesh(mesh, usual.Source!, usual.PumpLoad!, usual.InjectorLoad!)
+                .WithFeeds([new("second", "second pump")])
+        );
+        FuelSystem apart = system.WithPower(
+            system.Power.WithFeeds([new("second", new Circuit("thick", [], [], thick))])
+        );
+        OperatingPoint point = Workshop.Point(6000, 100, Workshop.Hold(0.9));
+        SystemState expected = apart.Solve(point);
+        SystemState state = meshed.Solve(point);
+
+        foreach ((PumpMatch one, PumpMatch other) in expected.Pumps.Zip(state.Pumps))
+        {
+            Close.Within(1e-7, one.Voltage.Volts, other.Voltage.Volts);
+        }
+
+        string text = SystemDocument.Write(meshed);
+        Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));
+    }
+
+    [Fact]
+    public void WithFeeds_ThatDoNotFit_AreRefused()
+    {
+        FuelSystem four = Workshop.Four();
+        var circuit = new Circuit("own", [], [], default);
+
+        Words.Refused<ArgumentException>(
+            "feeds",
+            "Pump 'pump' is fed twice.",
+            () => four.Power.WithFeeds([new("pump", circuit), new("pump", circuit)])
+        );
+        Words.Refused<ArgumentException>(
+            "feeds",
+            "Pump 'pump' must be fed by a circuit: there is no mesh.",
+            () => four.Power.WithFeeds([new("pump", "load")])
+        );
+        Words.Refused<ArgumentException>(
+            "feeds",
+            "Pump 'pump' must be fed by a load of the mesh.",
+            () => Mesh(EachWay, default, []).WithFeeds([new("pump", circuit)])
+        );
+        Words.Refused<ArgumentException>(
+            "feeds",
+            "Pump 'pump' must have a load of its own; 'pumps' is taken.",
+            () => Mesh(EachWay, default, []).WithFeeds([new("pump", "pumps")])
+        );
+        Words.Refused<ArgumentException>(
+            "power",
+            "The supply feeds a pump 'feed' by itself, which is none of: pump.",
+            () => four.WithPower(four.Power.WithFeeds([new("feed", circuit)]))
+        );
+    }
+
     /// <summary>The mesh of the state carries the pump's current and meets Kirchhoff's law.</summary>
     [Fact]
     public void Solve_Mesh_IsInTheState()

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+
+namespace FuelMath;
+
+/// <summary>
+/// Pumps that join and leave: each set of them running is solved, and a state lasts if no switch changes it. Immutable.
+/// </summary>
+/// <typeparam name="T">What stands for a state.</typeparam>
+internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitchedStates<T> states)
+{
+    private readonly int sets = 1 << pumps.Length;
+    private readonly int before = SwitchedPump.Before(pumps);
+    private readonly SwitchCase<T>?[] known = new SwitchCase<T>?[1 << pumps.Length];
+
+    /// <summary>All states that last.</summary>
+    internal ImmutableArray<T> All()
+    {
+        SwitchCase<T>[] cases = [.. Enumerable.Range(0, sets).Select(Case)];
+        ImmutableArray<T> all = [.. cases.SelectMany(c => c.Lasting)];
+        return all.IsEmpty ? throw Refused(cases) : all;
+    }
+
+    /// <summary>The state that lasts; where several do, that of the pumps that were running.</summary>
+    /// <remarks>
+    /// From what was running, the one switch that does not agree acts, and so on until none does. Where several act at once,
+    /// or a set of pumps has no state, the only set that lasts is taken.
+    /// </remarks>
+    internal T One()
+    {
+        SwitchCase<T> asWas = Case(before);
+        if (asWas.Lasting is [T stays])
+        {
+            return Others().Aggregate(stays, states.With);
+        }
+
+        string why = $"With {asWas.Label}, as it was, {asWas.Reason}.";
+        SwitchCase<T> reached = asWas;
+        for (int i = 0; i < sets && reached.Next is { } next; i++)
+        {
+            reached = Case(next);
+        }
+
+        if (reached.Lasting is [T comes])
+        {
+            return states.With(comes, why);
+        }
+
+        SwitchCase<T>[] cases = [asWas, .. Enumerable.Range(0, sets).Where(r => r != before).Select(Case)];
+        SwitchCase<T>[] lasting = [.. cases.Where(c => !c.Lasting.IsEmpty)];
+        return lasting switch
+        {
+            [SwitchCase<T> only] => states.With(only.Lasting[0], why),
+            [] => throw Refused(cases),
+            _ => throw new NoSolutionException(
+                states.Sought,
+                $"{why} It would last with {string.Join(", or with ", lasting.Select(c => c.Label))}: which one comes about depends on what switches first.",
+                pumps[0].Name,
+                double.NaN,
+                0
+            ),
+        };
+    }
+
+    private SwitchCase<T> Case(int running) => known[running] ??= new(pumps, running, states);
+
+    /// <summary>What is to be said of the sets of running pumps that did not come about.</summary>
+    private IEnumerable<string> Others()
+    {
+        foreach (int running in Enumerable.Range(0, sets).Where(r => r != before))
+        {
+            string remark;
+            try
+            {
+                SwitchCase<T> other = Case(running);
+                remark = other.Lasting.IsEmpty
+                    ? ""
+                    : $"It would last with {other.Label}, too; what was running decides.";
+            }
+            catch (OutsideTableException unknown)
+            {
+                remark =
+                    $"Whether another set of pumps would last, too, is not known: {ExceptionText.Sentence(unknown)}";
+            }
+
+            if (remark.Length > 0)
+            {
+                yield return remark;
+            }
+        }
+    }
+
+    private NoSolutionException Refused(SwitchCase<T>[] cases) =>
+        new(
+            states.Sought,
+            $"No set of running pumps lasts: {string.Join("; ", cases.Select(c => $"with {c.Label}, {c.Reason}"))}.",
+            pumps[0].Name,
+            double.NaN,
+            0
+        );
+}
