@@ -27,6 +27,51 @@ public sealed class AssessmentExamples
     }
 
     [Fact]
+    public void Brief()
+    {
+        string json = """
+            {
+              "document": "system brief",
+              "version": "1",
+              "name": "training car",
+              "cylinders": 4,
+              "displacement": "1800 cm3",
+              "fuel": "pump gasoline",
+              "injectorRating": {
+                "volumeFlow": "240 cm3/min",
+                "differentialPressure": "3 bar",
+                "fluid": "n-heptane",
+                "fluidTemperature": "20 degC",
+                "source": {"key": "Workshop-class", "locator": "invented"}
+              },
+              "pumpVoltage": "13.5 V",
+              "pumpPoints": [
+                {"pressureRise": "3 bar", "flow": "120 L/h"},
+                {"pressureRise": "5 bar", "flow": "80 L/h"}
+              ],
+              "setDifferentialPressure": "3 bar",
+              "reference": "manifold",
+              "points": [{"name": "peak power", "speed": "6500 rpm", "manifold": "97 kPa absolute", "lambda": 0.88}],
+              "deadTime": "0.95 ms"
+            }
+            """;
+
+        #region Brief
+        SystemBrief brief = BriefDocument.Read(json);
+        var first = new BriefAssessment(brief);
+
+        Console.WriteLine(first.Assessment.Verdict);
+        foreach (EstimateInfluence influence in first.Influences.Take(3))
+        {
+            Console.WriteLine(influence); // an estimate, its range, what it moves most, and what to measure instead
+        }
+        #endregion
+
+        Assert.Equal(12, first.Influences.Length);
+        Assert.NotEmpty(first.Influences[0].Movements);
+    }
+
+    [Fact]
     public void Verdict()
     {
         SystemState state = SystemExamples.Build().Solve(Point("cruise", 2500, 55, 25));

@@ -5,10 +5,12 @@ using FuelMath.Samples.Assessment;
 // Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder] [--dated 2026-11-20] [--all]
 // Without arguments it assesses the bundled time-trial car. Beside "name.json" it looks for "name-points.json" and
 // "name-bench.csv", and for raw pulses in "name-pulses.json"; a system without them is assessed without them.
+// Assessment --brief brief.json gives a first answer from the least that is known, and what to measure next.
 // It ends with 0 when everything holds, with 1 on "act first" or "do not run", with 2 on "not known" or a refusal.
 string? folder = null;
 DateOnly? dated = null;
 bool all = false;
+string? brief = null;
 var files = new List<string>();
 try
 {
@@ -18,6 +20,9 @@ try
         {
             case "--all":
                 all = true;
+                break;
+            case "--brief" when i + 1 < args.Length:
+                brief = args[++i];
                 break;
             case "--out" when i + 1 < args.Length:
                 folder = args[++i];
@@ -34,11 +39,24 @@ try
                     : throw new FormatException($"--dated must be a date such as 2026-11-20; it was '{args[i]}'.");
                 break;
             case ['-', '-', ..]:
-                throw new FormatException($"An option must be one of --out, --dated, --all; it was '{args[i]}'.");
+                throw new FormatException(
+                    $"An option must be one of --out, --dated, --all, --brief; it was '{args[i]}'."
+                );
             default:
                 files.Add(args[i]);
                 break;
         }
+    }
+
+    if (brief is not null)
+    {
+        var first = new BriefAssessment(BriefDocument.ReadFile(brief));
+        foreach (string line in BriefReport.Text(first))
+        {
+            Console.WriteLine(line);
+        }
+
+        return ExitCode.Of(first.Assessment.Verdict.Kind);
     }
 
     string file = files.Count > 0 ? files[0] : Path.Combine(AppContext.BaseDirectory, "data", "time-trial-car.json");

@@ -17,6 +17,7 @@ public sealed class SchemaTests
     [InlineData("network")]
     [InlineData("bench-record")]
     [InlineData("line-plan")]
+    [InlineData("system-brief")]
     public void PublishedSchema_IsThatOfTheLibrary(string name)
     {
         string schema = name switch
@@ -25,6 +26,7 @@ public sealed class SchemaTests
             "operating-list" => OperatingListDocument.Schema,
             "bench-record" => BenchDocument.Schema,
             "line-plan" => LinePlanDocument.Schema,
+            "system-brief" => BriefDocument.Schema,
             _ => NetworkDocument.Schema,
         };
         if (Environment.GetEnvironmentVariable("WRITE_SCHEMAS") is not null)
@@ -41,11 +43,16 @@ public sealed class SchemaTests
     [InlineData("network")]
     [InlineData("bench-record")]
     [InlineData("line-plan")]
+    [InlineData("system-brief")]
     public void PublishedSchemas_AreValidSchemas(string name)
     {
         using var schema = JsonDocument.Parse(TestFiles.Schema(name));
         Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
     }
+
+    [Fact]
+    public void BundledBrief_IsValid() =>
+        Assert.True(IsValid(TestFiles.BriefSchema, TestFiles.System("circuit-car-brief")));
 
     [Theory]
     [InlineData("time-trial-car")]

@@ -28,5 +28,7 @@ internal static class TestFiles
 
     internal static JsonSchema NetworkSchema { get; } = JsonSchema.FromText(Schema("network"));
 
+    internal static JsonSchema BriefSchema { get; } = JsonSchema.FromText(Schema("system-brief"));
+
     internal static JsonSchema LinePlanSchema { get; } = JsonSchema.FromText(Schema("line-plan"));
 }

@@ -1,0 +1,64 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>How an answer at a point moves over the range of one estimate.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class AnswerMovement
+{
+    internal AnswerMovement(
+        BriefAnswer answer,
+        string point,
+        double value,
+        double? atLeast,
+        double? atGreatest,
+        double limit
+    )
+    {
+        (Answer, Point) = (answer, point);
+        (Value, Limit) = (SiUnits.Ratio(value), SiUnits.Ratio(limit));
+        AtLeast = atLeast is { } least ? SiUnits.Ratio(least) : null;
+        AtGreatest = atGreatest is { } greatest ? SiUnits.Ratio(greatest) : null;
+        Weight = atLeast is { } a && atGreatest is { } b ? WeightOf(value, a, b, limit) : double.PositiveInfinity;
+        Movement =
+            atLeast is null || atGreatest is null ? null : SiUnits.Ratio(Math.Abs(atGreatest.Value - atLeast.Value));
+    }
+
+    /// <summary>What moves.</summary>
+    public BriefAnswer Answer { get; }
+
+    /// <summary>The operating point, by its name.</summary>
+    public string Point { get; }
+
+    /// <summary>The answer with every estimate at its value.</summary>
+    public Ratio Value { get; }
+
+    /// <summary>The answer at the low end of the range; null where none was found.</summary>
+    public Ratio? AtLeast { get; }
+
+    /// <summary>The answer at the high end of the range; null where none was found.</summary>
+    public Ratio? AtGreatest { get; }
+
+    /// <summary>What it is held against.</summary>
+    public Ratio Limit { get; }
+
+    /// <summary>From one end to the other; null where an end has no answer.</summary>
+    public Ratio? Movement { get; }
+
+    /// <summary>Whether the limit lies between the answer and that at an end: the estimate alone turns the judgement, or an end has no answer.</summary>
+    public bool TurnsJudgement => Weight >= 1;
+
+    /// <summary>How far an end moves towards the limit and past it, over the way there; infinite where an end has no answer.</summary>
+    internal double Weight { get; }
+
+    private static double WeightOf(double value, double atLeast, double atGreatest, double limit)
+    {
+        double way = limit - value;
+        double most = Math.Max(Towards(atLeast), Towards(atGreatest));
+        return most <= 0 ? 0
+            : way == 0 ? double.PositiveInfinity
+            : most / Math.Abs(way);
+
+        double Towards(double end) => way >= 0 ? end - value : value - end;
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+
+namespace FuelMath;
+
+/// <summary>The first answer to a brief: the verdict with every estimate at its value, and which estimate matters most.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
+/// </example>
+public sealed class BriefAssessment
+{
+    /// <summary>Assesses a brief: one solve for each point, and one for each end of each estimate's range.</summary>
+    /// <param name="brief">What is known.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="brief"/> is null.</exception>
+    public BriefAssessment(SystemBrief brief)
+    {
+        ArgumentNullException.ThrowIfNull(brief);
+        Brief = brief;
+        Assessment = new(brief.System, brief.OperatingPoints);
+        Influences = [.. brief.Estimates.Select(Influence).OrderByDescending(i => i.Weight)];
+    }
+
+    /// <summary>What is known.</summary>
+    public SystemBrief Brief { get; }
+
+    /// <summary>What it comes to, estimates included.</summary>
+    public SystemAssessment Assessment { get; }
+
+    /// <summary>How much each estimate moves the answer; what matters most comes first.</summary>
+    /// <remarks>
+    /// The order is by the way that an end moves towards a limit, or back over it, as a share of what lies between: what reaches one can turn a
+    /// judgement by itself. An end without an answer comes before all.
+    /// </remarks>
+    public ImmutableArray<EstimateInfluence> Influences { get; }
+
+    private EstimateInfluence Influence(InputEstimate estimate)
+    {
+        (SystemAssessment low, SystemAssessment high) = (At(estimate.Least), At(estimate.Greatest));
+        var movements = ImmutableArray.CreateBuilder<AnswerMovement>();
+        foreach (BriefAnswer answer in Enum.GetValues<BriefAnswer>())
+        {
+            for (int p = 0; p < Assessment.Points.Length; p++)
+            {
+                if (Value(Assessment.Points[p], answer) is { } value)
+                {
+                    movements.Add(
+                        new(
+                            answer,
+                            Assessment.Points[p].Point.Name,
+                            value,
+                            Value(low.Points[p], answer),
+                            Value(high.Points[p], answer),
+                            Limit(answer)
+                        )
+                    );
+                }
+            }
+        }
+
+        return new(estimate, movements.ToImmutable(), low.Verdict, high.Verdict, Assessment.Verdict.Kind);
+
+        SystemAssessment At(UnitsNet.IQuantity end)
+        {
+            (FuelSystem system, ImmutableArray<OperatingPoint> points) = Brief.With(estimate.Input, end);
+            return new(system, points);
+        }
+    }
+
+    private double Limit(BriefAnswer answer) =>
+        answer switch
+        {
+            BriefAnswer.DutyCycle => Brief.System.Limits.DutyCycle.InSi(),
+            BriefAnswer.LeanDeviation => Brief.System.Limits.MixtureDeviation.InSi(),
+            _ => Brief.System.Limits.PumpReserve.InSi(),
+        };
+
+    private static double? Value(PointAssessment point, BriefAnswer answer)
+    {
+        if (point.Of(StateBasis.AsDescribed)?.State is not { } state)
+        {
+            return null;
+        }
+
+        double drawn = state.Injectors.Sum(i => i.MeanFlow.InSi());
+        return answer switch
+        {
+            BriefAnswer.DutyCycle => state.Stages.Max(s => s.DutyCycle.InSi()),
+            BriefAnswer.LeanDeviation => state.Chambers.All(c => c.Lambda is not null)
+            && state.TargetLambda is { } target
+                ? (state.Chambers.Max(c => c.Lambda!.Value.Si) / target.Si) - 1
+                : null,
+            _ => state.PumpReserve is { } reserve && drawn > 0 ? reserve.InSi() / drawn : null,
+        };
+    }
+}

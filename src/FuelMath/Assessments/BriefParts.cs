@@ -1,0 +1,231 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>Makes the parts of a system from a brief.</summary>
+/// <param name="brief">What is known.</param>
+/// <param name="number">Each further input, SI.</param>
+internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> number)
+{
+    private const double StandardPascals = 101_325;
+    private const double SetFlowLitersPerHour = 60;
+    private const double FilterLitersPerHour = 200;
+    private const double PumpReach = 1.25;
+
+    private static readonly double[] Volts = [6, 8, 10, 12, 14, 16];
+
+    /// <summary>Source: [Common-practice] shape of dead time over voltage, no single work.</summary>
+    private static readonly double[] DeadTimeOver14Volts = [3.2, 2, 1.45, 1.17, 1, 0.88];
+
+    private static readonly DataSource Estimated = InputEstimate.Source;
+
+    internal FuelSystem System() =>
+        new(
+            brief.Name,
+            brief.Fuel,
+            Engine.FourStroke(
+                "engine",
+                brief.Cylinders,
+                brief.Displacement,
+                VolumetricEfficiency.Constant(SiUnits.Ratio(number(BriefInput.VolumetricEfficiency)), Estimated)
+            ),
+            Plan(),
+            [Stage()],
+            null,
+            new PowerSupply(Wires("pump circuit"), Wires("injector circuit")),
+            Limits.CommonPractice,
+            Estimated
+        );
+
+    internal OperatingPoint Point(BriefPoint point) =>
+        new(
+            point.Name,
+            point.Speed,
+            point.Manifold,
+            new(StandardPascals),
+            SiUnits.Temperature(number(BriefInput.ChargeTemperature)),
+            SiUnits.Temperature(number(BriefInput.FuelTemperature)),
+            SiUnits.ElectricPotential(number(BriefInput.SupplyVoltage)),
+            FuelCommand.OpenLoop(point.Lambda)
+        );
+
+    private InjectorStage Stage()
+    {
+        Injector told = Injector("as told", Told(BriefInput.DeadTime));
+        Injector fitted = Injector("as fitted", number(BriefInput.DeadTime))
+            .WithFlowScale("as fitted", SiUnits.Ratio(number(BriefInput.InjectorFlow)), Estimated);
+        return new(
+            "injectors",
+            InjectorDischarge.Manifold,
+            1,
+            new ControllerBelief(
+                told,
+                brief.SetDifferentialPressure,
+                brief.Fuel,
+                SiUnits.Temperature(Told(BriefInput.FuelTemperature))
+            ).WithRailReference(
+                brief.Reference == RegulatorReference.Manifold ? RailReference.Manifold : RailReference.Fixed
+            ),
+            Enumerable.Range(1, brief.Cylinders).Select(c => new InjectorSeat(c, "rail", fitted))
+        );
+    }
+
+    /// <summary>What the controller was told: what is known, else the estimate itself, wherever in its range the truth is.</summary>
+    private double Told(BriefInput input) =>
+        InputEstimate.Number(input, brief.Known(input) ?? InputEstimate.All[(int)input].Value, nameof(input));
+
+    private Injector Injector(string name, double at14Volts)
+    {
+        var table = DeadTimeTable.FromVoltage(
+            Volts.Select(SiUnits.ElectricPotential),
+            brief.Rating.DifferentialPressure,
+            DeadTimeOver14Volts.Select(f => SiUnits.Duration(f * at14Volts)),
+            OutsideRange.Refuse,
+            Estimated
+        );
+        var estimated = new bool[Volts.Length, 1];
+        for (int i = 0; i < Volts.Length; i++)
+        {
+            estimated[i, 0] = DeadTimeOver14Volts[i] != 1;
+        }
+
+        return new(
+            name,
+            brief.Rating,
+            table.WithEstimates(estimated),
+            ShortPulseCorrection.None,
+            Duration.FromMilliseconds(0.3),
+            Duration.FromMilliseconds(0.4),
+            ElectricResistance.FromOhms(12)
+        );
+    }
+
+    private FuelPlan Plan() =>
+        new(
+            [
+                PlanNode.Tank("tank", default, Length.Zero),
+                PlanNode.Junction("pump outlet", Length.Zero),
+                PlanNode.Junction("filter outlet", Length.Zero),
+                PlanNode.Junction("rail", Length.Zero),
+                PlanNode.Junction("return", Length.Zero),
+            ],
+            [
+                new Line("pump", "tank", "pump outlet", Pump()),
+                new Line("filter", "pump outlet", "filter outlet", Filter()),
+                new Line("feed", "filter outlet", "rail", Hose("feed", number(BriefInput.FeedBore))),
+                new Line("regulator", "rail", "return", Regulator()),
+                new Line("return hose", "return", "tank", Hose("return hose", number(BriefInput.ReturnBore))),
+            ]
+        );
+
+    private Pump Pump()
+    {
+        PumpFlowPoint[] given = [.. brief.PumpPoints];
+        var points = new List<(double Rise, double Flow)>(given.Select(p => (p.PressureRise.InSi(), p.Flow.InSi())));
+        double Straight(int a, int b, double rise) =>
+            points[a].Flow
+            + ((points[b].Flow - points[a].Flow) * (rise - points[a].Rise) / (points[b].Rise - points[a].Rise));
+        (double Rise, double Flow)? above = null;
+        int last = points.Count - 1;
+        if (points[last].Flow > 0)
+        {
+            double stops =
+                points[last].Rise
+                + (
+                    points[last].Flow
+                    * (points[last].Rise - points[last - 1].Rise)
+                    / (points[last - 1].Flow - points[last].Flow)
+                );
+            double reach = Math.Min(stops, PumpReach * points[last].Rise);
+            above = (reach, Math.Max(0, Straight(last - 1, last, reach)));
+        }
+
+        if (points[0].Rise > 0)
+        {
+            points.Insert(0, (0, Straight(0, 1, 0)));
+        }
+
+        if (above is { } end)
+        {
+            points.Add(end);
+        }
+
+        PumpCurve curve = new PumpCurve(
+            brief.PumpVoltage,
+            points.Select(p => new PumpPoint(
+                SiUnits.Pressure(p.Rise),
+                SiUnits.VolumeFlow(p.Flow),
+                SiUnits.ElectricCurrent(number(BriefInput.PumpCurrent))
+            )),
+            Estimated
+        ).AsEstimate(
+            "few points of the pump, straight on beyond them; its current taken as the same at every pressure"
+        );
+        double volts = brief.PumpVoltage.InSi();
+        return new(
+            "pump",
+            [
+                PumpEstimate.AtVoltage(curve, SiUnits.ElectricPotential(0.72 * volts)),
+                curve,
+                PumpEstimate.AtVoltage(curve, SiUnits.ElectricPotential(1.28 * volts)),
+            ],
+            brief.Fuel,
+            Estimated
+        );
+    }
+
+    /// <summary>Half of the loss with the flow and half with its square, at twice the usual flow, half of it and between.</summary>
+    private Filter Filter()
+    {
+        double[] shares = [0.25, 0.5, 1, 2];
+        return FuelMath.Filter.Fit(
+            "filter",
+            shares.Select(s => new FilterPoint(
+                SiUnits.Pressure(number(BriefInput.FilterLoss) * 0.5 * (s + (s * s))),
+                VolumeFlow.FromLitersPerHour(FilterLitersPerHour * s)
+            )),
+            brief.Fuel.DensityAt(Temperature.FromDegreesCelsius(20)),
+            brief.Fuel.ViscosityAt(Temperature.FromDegreesCelsius(20)),
+            Estimated
+        );
+    }
+
+    private Hose Hose(string name, double bore) =>
+        new(
+            name,
+            SiUnits.Length(number(BriefInput.HoseLength)),
+            SiUnits.Length(bore),
+            Length.FromMicrometers(1.5),
+            SiUnits.Ratio(2),
+            Estimated
+        );
+
+    private BypassRegulator Regulator() =>
+        new(
+            "regulator",
+            new RegulatorReading(brief.SetDifferentialPressure, VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour)),
+            new RegulatorReading(
+                SiUnits.Pressure(brief.SetDifferentialPressure.InSi() + number(BriefInput.RegulatorSlope)),
+                VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour + 100)
+            ),
+            Area.FromSquareMillimeters(700),
+            Area.FromSquareMillimeters(20),
+            new RegulatorRestriction(
+                Pressure.FromKilopascals(30),
+                VolumeFlow.FromLitersPerHour(250),
+                Density.FromKilogramsPerCubicMeter(745)
+            ),
+            brief.Reference,
+            Estimated
+        );
+
+    private Circuit Wires(string name)
+    {
+        var wire = new FuelMath.Conductor(
+            WireSize.FromArea(Area.FromSquareMillimeters(2.5)),
+            Length.FromMeters(2),
+            Temperature.FromDegreesCelsius(40)
+        );
+        return new(name, [wire], [wire], SiUnits.ElectricResistance(number(BriefInput.CircuitResistance)));
+    }
+}

@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A value that nobody gave, with the range that it is usually found in.</summary>
+/// <remarks>
+/// The ranges are those of ordinary cars: Source: [Common-practice] no single work. What is odd about a car may lie outside.
+/// Immutable and safe to share between threads. Equality is by reference.
+/// </remarks>
+public sealed class InputEstimate
+{
+    private InputEstimate(BriefInput input, IQuantity value, IQuantity least, IQuantity greatest, string remedy) =>
+        (Input, Value, Least, Greatest, Remedy) = (input, value, least, greatest, remedy);
+
+    /// <summary>All of them, in the order of <see cref="BriefInput"/>.</summary>
+    internal static ImmutableArray<InputEstimate> All { get; } =
+    [
+        Of(
+            BriefInput.VolumetricEfficiency,
+            Percent,
+            95,
+            80,
+            110,
+            "Air mass or fuel flow logged at this speed and pressure."
+        ),
+        Of(BriefInput.InjectorFlow, Percent, 100, 95, 105, "Flow of each injector on a bench."),
+        Of(BriefInput.DeadTime, Duration.FromMilliseconds, 0.9, 0.5, 1.5, "Dead time over voltage on a bench."),
+        Of(BriefInput.PumpCurrent, ElectricCurrent.FromAmperes, 10, 5, 16, "A clamp meter at the pump's supply."),
+        Of(
+            BriefInput.CircuitResistance,
+            ElectricResistance.FromMilliohms,
+            40,
+            15,
+            120,
+            "Voltage lost from battery to pump and back, over the current."
+        ),
+        Of(
+            BriefInput.SupplyVoltage,
+            ElectricPotential.FromVolts,
+            13.8,
+            13,
+            14.4,
+            "A meter at the battery, engine running."
+        ),
+        Of(
+            BriefInput.FilterLoss,
+            Pressure.FromKilopascals,
+            10,
+            2,
+            40,
+            "Pressure ahead of and behind the filter, pump running."
+        ),
+        Of(
+            BriefInput.FeedBore,
+            Length.FromMillimeters,
+            8,
+            6,
+            10,
+            "The bore from the hose's standard, or a drill as a gauge."
+        ),
+        Of(BriefInput.HoseLength, Length.FromMeters, 4, 1.5, 6, "A tape."),
+        Of(
+            BriefInput.ReturnBore,
+            Length.FromMillimeters,
+            8,
+            5,
+            10,
+            "The bore from the hose's standard, or a drill as a gauge."
+        ),
+        Of(
+            BriefInput.RegulatorSlope,
+            Pressure.FromKilopascals,
+            5,
+            1,
+            25,
+            "Rail pressure at two flows through the regulator."
+        ),
+        Of(BriefInput.FuelTemperature, Temperature.FromDegreesCelsius, 30, 5, 55, "A thermometer at the rail."),
+        Of(BriefInput.ChargeTemperature, Temperature.FromDegreesCelsius, 40, 15, 70, "A sensor in the manifold."),
+    ];
+
+    /// <summary>What is estimated.</summary>
+    public BriefInput Input { get; }
+
+    /// <summary>The value that is taken.</summary>
+    public IQuantity Value { get; }
+
+    /// <summary>The low end of the range.</summary>
+    public IQuantity Least { get; }
+
+    /// <summary>The high end of the range.</summary>
+    public IQuantity Greatest { get; }
+
+    /// <summary>What would replace it.</summary>
+    public string Remedy { get; }
+
+    /// <summary>Where the ranges come from.</summary>
+    public static DataSource Source { get; } = new("Common-practice", "usual range of ordinary cars");
+
+    /// <summary>Formats input, value and range as one line.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Words(Input)}, taken as {Shown(Value)} ({Shown(Least)} to {Shown(Greatest)})";
+
+    /// <summary>The number of a quantity that an input may have, SI.</summary>
+    /// <exception cref="ArgumentException">It is a quantity of another kind.</exception>
+    internal static double Number(BriefInput input, IQuantity quantity, string paramName)
+    {
+        ArgumentNullException.ThrowIfNull(quantity, paramName);
+        Type wanted = All[(int)Guard.Known(input, nameof(input))].Value.GetType();
+        if (quantity.GetType() != wanted)
+        {
+            throw new ArgumentException(
+                $"The {Words(input)} must be of the kind {wanted.Name}; it was {quantity.GetType().Name}.",
+                paramName
+            );
+        }
+
+        double number = quantity switch
+        {
+            Ratio r => r.InSi(),
+            Duration d => d.InSi(),
+            ElectricCurrent c => c.InSi(),
+            ElectricResistance r => r.InSi(),
+            ElectricPotential v => v.InSi(),
+            Pressure p => p.InSi(),
+            Length l => l.InSi(),
+            _ => ((Temperature)quantity).InSi(),
+        };
+        return number > 0 && double.IsFinite(number)
+            ? number
+            : throw new ArgumentOutOfRangeException(
+                paramName,
+                $"The {Words(input)} must be greater than zero; it was {Shown(quantity)}."
+            );
+    }
+
+    /// <summary>An input in words.</summary>
+    internal static string Words(BriefInput input) =>
+        string.Concat(
+            input.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : $"{c}")
+        );
+
+    internal static string Shown(IQuantity quantity) => Guard.Show(quantity, quantity.Unit);
+
+    private static Ratio Percent(QuantityValue value) => Ratio.FromPercent(value);
+
+    private static InputEstimate Of<T>(
+        BriefInput input,
+        Func<QuantityValue, T> make,
+        double value,
+        double least,
+        double greatest,
+        string remedy
+    )
+        where T : IQuantity => new(input, make(value), make(least), make(greatest), remedy);
+}

@@ -1,0 +1,27 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>What a pump delivers against a pressure rise, where nobody knows what it draws.</summary>
+/// <remarks>Equality is not defined. Immutable and safe to share between threads.</remarks>
+#pragma warning disable CA1815 // Quantities have no agreed equality.
+public readonly struct PumpFlowPoint
+#pragma warning restore CA1815
+{
+    /// <summary>Sets down one point.</summary>
+    /// <param name="pressureRise">Outlet minus inlet pressure; not negative.</param>
+    /// <param name="flow">Delivered volume flow; not negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>
+    public PumpFlowPoint(Pressure pressureRise, VolumeFlow flow)
+    {
+        Guard.NotNegative(pressureRise, pressureRise.InSi(), nameof(pressureRise));
+        Guard.NotNegative(flow, flow.InSi(), nameof(flow));
+        (PressureRise, Flow) = (pressureRise, flow);
+    }
+
+    /// <summary>Outlet minus inlet pressure.</summary>
+    public Pressure PressureRise { get; }
+
+    /// <summary>Delivered volume flow.</summary>
+    public VolumeFlow Flow { get; }
+}

@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>The least that a person must know of a car's fuel system to get a first answer; the rest is estimated by name.</summary>
+/// <remarks>
+/// <para>
+/// A four-stroke with one injector for each cylinder that sprays into the manifold, a pump in the tank, a filter, a rail, a
+/// bypass regulator behind it and a hose back. The controller is not corrected by a sensor: it was told the rating, the set
+/// pressure and the estimated dead time, so that what differs from that shows in lambda. Anything else is a
+/// <see cref="FuelSystem"/> in full.
+/// </para>
+/// <para>
+/// Each <see cref="BriefInput"/> that is not given is taken from <see cref="InputEstimate"/>. Also taken, without a range:
+/// how dead time goes with voltage, the pump at other voltages (by the affinity laws) and straight on beyond its points (down to no
+/// pressure, up to a quarter above the last), its curve as measured in the fuel, hoses of 1.5 µm roughness with a loss coefficient of two, two
+/// meters of 2.5 mm² in each circuit and back, the areas of the regulator, coils of 12 Ω, and air at sea level. <see cref="Taken"/> lists it.
+/// </para>
+/// <para>A first answer is no clearance to run. Immutable and safe to share between threads. Equality is by reference.</para>
+/// </remarks>
+/// <example>
+/// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
+/// </example>
+public sealed class SystemBrief
+{
+    private readonly ImmutableDictionary<BriefInput, IQuantity> known;
+
+    /// <summary>Sets down what is known.</summary>
+    /// <param name="name">What the system is called; not blank.</param>
+    /// <param name="cylinders">How many cylinders, 1 to 16.</param>
+    /// <param name="displacement">Displacement of all cylinders; greater than zero.</param>
+    /// <param name="fuel">The fuel in the tank, which the controller knows.</param>
+    /// <param name="rating">What an injector is rated at.</param>
+    /// <param name="pumpVoltage">The voltage at the pump for its points; greater than zero.</param>
+    /// <param name="pumpPoints">Two or more points of the pump, pressure rise rising and flow falling. Copied.</param>
+    /// <param name="setDifferentialPressure">What the regulator holds above its reference.</param>
+    /// <param name="reference">What the regulator refers to.</param>
+    /// <param name="points">Where it is to run, one or more; names differ. Copied.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank, or points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is out of its range.</exception>
+    /// <exception cref="OutsideTableException">The fuel's data do not reach 20 °C.</exception>
+    public SystemBrief(
+        string name,
+        int cylinders,
+        Volume displacement,
+        Fuel fuel,
+        FlowRating rating,
+        ElectricPotential pumpVoltage,
+        IEnumerable<PumpFlowPoint> pumpPoints,
+        Pressure setDifferentialPressure,
+        RegulatorReference reference,
+        IEnumerable<BriefPoint> points
+    )
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        ArgumentNullException.ThrowIfNull(rating);
+        ArgumentNullException.ThrowIfNull(pumpPoints);
+        ArgumentNullException.ThrowIfNull(points);
+        Name = Guard.Name(name, nameof(name));
+        Cylinders = Guard.InRange(cylinders, 1, 16, nameof(cylinders));
+        Guard.Positive(displacement, displacement.InSi(), nameof(displacement));
+        Guard.Positive(pumpVoltage, pumpVoltage.InSi(), nameof(pumpVoltage));
+        Guard.Positive(setDifferentialPressure, setDifferentialPressure.InSi(), nameof(setDifferentialPressure));
+        (Displacement, Fuel, Rating, PumpVoltage) = (displacement, fuel, rating, pumpVoltage);
+        PumpPoints = [.. pumpPoints];
+        SetDifferentialPressure = setDifferentialPressure;
+        Reference = Guard.Known(reference, nameof(reference));
+        Points = [.. points];
+        Guard.AtLeast(2, PumpPoints.Length, "points of a pump", nameof(pumpPoints));
+        Guard.StrictlyRising(
+            [.. PumpPoints.Select(p => p.PressureRise.InSi())],
+            "Pressure rise of the pump",
+            nameof(pumpPoints)
+        );
+        Guard.StrictlyFalling([.. PumpPoints.Select(p => p.Flow.InSi())], "Flow of the pump", nameof(pumpPoints));
+        Guard.AtLeast(1, Points.Length, "operating points", nameof(points));
+        Guard.DifferentNames(Points.Select(p => p.Name), nameof(points));
+        known = ImmutableDictionary<BriefInput, IQuantity>.Empty;
+        System = With(null, null).System;
+    }
+
+    private SystemBrief(SystemBrief other, ImmutableDictionary<BriefInput, IQuantity> known)
+    {
+        (Name, Cylinders, Displacement, Fuel) = (other.Name, other.Cylinders, other.Displacement, other.Fuel);
+        (Rating, PumpVoltage, PumpPoints) = (other.Rating, other.PumpVoltage, other.PumpPoints);
+        (SetDifferentialPressure, Reference) = (other.SetDifferentialPressure, other.Reference);
+        (Points, this.known) = (other.Points, known);
+        System = With(null, null).System;
+    }
+
+    /// <summary>What the system is called.</summary>
+    public string Name { get; }
+
+    /// <summary>How many cylinders.</summary>
+    public int Cylinders { get; }
+
+    /// <summary>Displacement of all cylinders.</summary>
+    public Volume Displacement { get; }
+
+    /// <summary>The fuel in the tank.</summary>
+    public Fuel Fuel { get; }
+
+    /// <summary>What an injector is rated at.</summary>
+    public FlowRating Rating { get; }
+
+    /// <summary>The voltage at the pump for its points.</summary>
+    public ElectricPotential PumpVoltage { get; }
+
+    /// <summary>The points of the pump.</summary>
+    public ImmutableArray<PumpFlowPoint> PumpPoints { get; }
+
+    /// <summary>What the regulator holds above its reference.</summary>
+    public Pressure SetDifferentialPressure { get; }
+
+    /// <summary>What the regulator refers to.</summary>
+    public RegulatorReference Reference { get; }
+
+    /// <summary>Where it is to run.</summary>
+    public ImmutableArray<BriefPoint> Points { get; }
+
+    /// <summary>Everything that is estimated with a range, in the order of <see cref="BriefInput"/>.</summary>
+    public ImmutableArray<InputEstimate> Estimates => [.. InputEstimate.All.Where(e => !known.ContainsKey(e.Input))];
+
+    /// <summary>What is taken without a range, one sentence each.</summary>
+    public static ImmutableArray<string> Taken { get; } =
+    [
+        "Dead time at 6, 8, 10, 12 and 16 V as 320, 200, 145, 117 and 88 % of that at 14 V, alike at every pressure.",
+        "The pump at another voltage by the affinity laws, and straight on beyond its points: to no pressure, and to a quarter above the last.",
+        "The pump's points as measured in the fuel at 20 °C, and its current as the same at every pressure.",
+        "Hoses of 1.5 µm roughness with a loss coefficient of two; 2 m of 2.5 mm² at 40 °C in each circuit, and back.",
+        "A regulator of 700 mm² diaphragm and 20 mm² seat that loses 30 kPa fully open at 250 L/h; its set pressure at 60 L/h.",
+        "Coils of 12 Ω, 0.4 ms to close, 0.3 ms as the shortest pulse that repeats; one pulse a cycle; ambient air at 101.325 kPa.",
+    ];
+
+    /// <summary>The whole system, estimates included.</summary>
+    public FuelSystem System { get; }
+
+    /// <summary>The operating points, estimates included; the controller is not corrected.</summary>
+    public ImmutableArray<OperatingPoint> OperatingPoints => With(null, null).Points;
+
+    /// <summary>What was given for an input; null where it is estimated.</summary>
+    /// <param name="input">The input.</param>
+    /// <returns>The value.</returns>
+    public IQuantity? Known(BriefInput input) => known.GetValueOrDefault(input);
+
+    /// <summary>The same with an input that is known, and no estimate any more.</summary>
+    /// <param name="input">The input.</param>
+    /// <param name="value">Its value, greater than zero, of the kind that <see cref="BriefInput"/> says.</param>
+    /// <returns>A new one.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="value"/> is null.</exception>
+    /// <exception cref="ArgumentException">It is a quantity of another kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">It is not greater than zero, or beyond what a part can be.</exception>
+    public SystemBrief WithKnown(BriefInput input, IQuantity value)
+    {
+        _ = InputEstimate.Number(input, value, nameof(value));
+        return new(this, known.SetItem(input, value));
+    }
+
+    /// <summary>The system and its points with one estimate at another value; at its own where there is none.</summary>
+    internal (FuelSystem System, ImmutableArray<OperatingPoint> Points) With(BriefInput? input, IQuantity? value)
+    {
+        double Number(BriefInput of) =>
+            InputEstimate.Number(
+                of,
+                of == input ? value! : known.GetValueOrDefault(of) ?? InputEstimate.All[(int)of].Value,
+                nameof(value)
+            );
+        var parts = new BriefParts(this, Number);
+        return (parts.System(), [.. Points.Select(parts.Point)]);
+    }
+}
