@@ -14,11 +14,15 @@ public sealed class DocumentException : Exception
     /// <param name="allowed">What is allowed there; a sentence.</param>
     /// <param name="found">What was found, as a noun.</param>
     public DocumentException(string path, int line, int column, string allowed, string found)
+        : this(path, line, column, allowed, found, null) { }
+
+    internal DocumentException(string path, int line, int column, string allowed, string found, Exception? cause)
         : base(
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{path}, line {line}, column {column}: {allowed} Found {found}."
-            )
+            ),
+            cause
         )
     {
         Path = path;

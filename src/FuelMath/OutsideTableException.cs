@@ -7,6 +7,8 @@ namespace FuelMath;
 public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal
 #pragma warning restore CA1032
 {
+    private readonly string sentence;
+
     /// <summary>Says which table was asked for what.</summary>
     /// <param name="table">The table's name.</param>
     /// <param name="axis">The axis, with its unit.</param>
@@ -24,14 +26,23 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusa
     /// <param name="maximum">The greatest value on the axis.</param>
     /// <param name="remedy">What can be done, in sentences; empty when there is nothing to say.</param>
     public OutsideTableException(string table, string axis, double value, double minimum, double maximum, string remedy)
-        : base(
-            axis,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{table}: {axis} must be from {minimum:g7} to {maximum:g7}; it was {value:g7}.{(string.IsNullOrEmpty(remedy) ? "" : " ")}{remedy}"
-            )
-        )
+        : this(table, axis, value, minimum, maximum, remedy, null) { }
+
+    internal OutsideTableException(
+        string table,
+        string axis,
+        double value,
+        double minimum,
+        double maximum,
+        string remedy,
+        string? paramName
+    )
+        : base(paramName, value, null)
     {
+        sentence = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{table}: {axis} must be from {minimum:g7} to {maximum:g7}; it was {value:g7}.{(string.IsNullOrEmpty(remedy) ? "" : " ")}{remedy}"
+        );
         Table = table;
         Axis = axis;
         Value = value;
@@ -57,4 +68,7 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusa
 
     /// <summary>What can be done about it, in sentences; empty when there is nothing to say.</summary>
     public string Remedy { get; }
+
+    /// <inheritdoc />
+    public override string Message => ParamName is null ? sentence : $"{sentence} (Parameter '{ParamName}')";
 }

@@ -44,8 +44,8 @@ public sealed class Filter : FlowPart
         Name = Guard.Name(name, nameof(name));
         ArgumentNullException.ThrowIfNull(source);
         (Points, TestDensity, TestViscosity, Source) = (points, density, viscosity, source);
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
-        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        double rho = Guard.Positive(density, density.InSi(), nameof(density), Name);
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity), Name);
 
         double[] flows = [.. points.Select(p => p.Flow.InSi())];
         double[] losses = [.. points.Select(p => p.PressureLoss.InSi())];
@@ -198,7 +198,8 @@ public sealed class Filter : FlowPart
         Guard.Positive(
             collapseDifferentialPressure,
             collapseDifferentialPressure.InSi(),
-            nameof(collapseDifferentialPressure)
+            nameof(collapseDifferentialPressure),
+            Name
         );
         return new(this, Loading, Retained, collapseDifferentialPressure);
     }
@@ -225,15 +226,16 @@ public sealed class Filter : FlowPart
         );
         double loss = Loss(
             cubicMetersPerSecond,
-            Guard.Positive(density, density.InSi(), nameof(density)),
-            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity))
+            Guard.Positive(density, density.InSi(), nameof(density), Name),
+            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity), Name)
         );
         return
             CollapseDifferentialPressure is { } collapse && Math.Abs(loss) > collapse.InSi() * (1 + Guard.EdgeTolerance)
             ? throw Guard.OutOfRange(
                 flow,
                 $"a flow at which it loses at most {Guard.Show(collapse, collapse.Unit)}, where its element collapses; it would lose {Guard.Show(SiUnits.Pressure(loss), collapse.Unit)}",
-                nameof(flow)
+                nameof(flow),
+                Name
             )
             : SiUnits.Pressure(loss);
     }

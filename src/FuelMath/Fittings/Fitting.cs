@@ -38,8 +38,8 @@ public sealed class Fitting : FlowPart
     {
         Name = Guard.Name(name, nameof(name));
         ArgumentNullException.ThrowIfNull(source);
-        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient));
+        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore), Name);
+        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient), Name);
         Basis = Guard.Known(basis, nameof(basis));
         (Bore, LossCoefficient, Source) = (bore, lossCoefficient, source);
     }
@@ -85,8 +85,11 @@ public sealed class Fitting : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Pressure LossAt(VolumeFlow flow, Density density)
     {
-        Real velocity = Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), nameof(flow))), new Real(bore));
-        Real rho = new(Guard.Positive(density, density.InSi(), nameof(density)));
+        Real velocity = Friction.Velocity(
+            new Real(Guard.Finite(flow, flow.InSi(), nameof(flow), Name)),
+            new Real(bore)
+        );
+        Real rho = new(Guard.Positive(density, density.InSi(), nameof(density), Name));
         return SiUnits.Pressure(MinorLoss.PressureLoss(new Real(coefficient), rho, velocity).Value);
     }
 

@@ -60,10 +60,18 @@ public sealed class Jet : FlowPart
     {
         Name = Guard.Name(name, nameof(name));
         ArgumentNullException.ThrowIfNull(source);
-        this.flow = Guard.Positive(flow, flow.InSi(), nameof(flow));
-        loss = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        this.density = Guard.Positive(density, density.InSi(), nameof(density));
-        this.exponent = Guard.InRange(exponent, exponent.InSi(), LeastExponent, 1, SiUnits.Ratio, nameof(exponent));
+        this.flow = Guard.Positive(flow, flow.InSi(), nameof(flow), Name);
+        loss = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure), Name);
+        this.density = Guard.Positive(density, density.InSi(), nameof(density), Name);
+        this.exponent = Guard.InRange(
+            exponent,
+            exponent.InSi(),
+            LeastExponent,
+            1,
+            SiUnits.Ratio,
+            nameof(exponent),
+            Name
+        );
         (Flow, DifferentialPressure, Density, Exponent, Source) = (
             flow,
             differentialPressure,
@@ -106,11 +114,11 @@ public sealed class Jet : FlowPart
         SiUnits.Pressure(
             Orifice
                 .PowerLawPressureLoss(
-                    new Real(Guard.Finite(volumeFlow, volumeFlow.InSi(), nameof(volumeFlow))),
+                    new Real(Guard.Finite(volumeFlow, volumeFlow.InSi(), nameof(volumeFlow), Name)),
                     new Real(flow),
                     new Real(loss),
                     new Real(density),
-                    new Real(Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity))),
+                    new Real(Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity), Name)),
                     exponent
                 )
                 .Value
@@ -126,9 +134,10 @@ public sealed class Jet : FlowPart
         double across = Guard.NotNegative(
             differentialPressure,
             differentialPressure.InSi(),
-            nameof(differentialPressure)
+            nameof(differentialPressure),
+            Name
         );
-        double rho = Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity));
+        double rho = Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity), Name);
         double share = Math.Pow(across / loss, exponent);
         double creeping = across / loss / Math.Pow(Orifice.CreepingShare, (1 / exponent) - 1);
         share = share < Orifice.CreepingShare ? creeping : share;

@@ -2,7 +2,7 @@ namespace FuelMath.Formulas;
 
 /// <summary>A checked call of a formula was refused.</summary>
 #pragma warning disable CA1032 // An instance without the refusal would be of no use.
-public sealed class FormulaRefusedException : ArgumentException
+public sealed class FormulaRefusedException : ArgumentException, IExplained
 #pragma warning restore CA1032
 {
     /// <summary>Carries a refusal.</summary>
@@ -14,4 +14,16 @@ public sealed class FormulaRefusedException : ArgumentException
 
     /// <summary>What was refused, and why.</summary>
     public FormulaRefusal Refusal { get; }
+
+    Refusal IExplained.Refusal =>
+        new(RefusalKind.Formula, Refusal.Argument?.Name ?? Refusal.Formula.Name, Message)
+        {
+            Part = Refusal.Formula.Name,
+            Value = Refusal.Value,
+            Minimum = Limit(Refusal.Minimum),
+            Maximum = Limit(Refusal.Maximum),
+            Unit = Refusal.Unit == "1" ? "" : Refusal.Unit,
+        };
+
+    private static double? Limit(double limit) => double.IsInfinity(limit) ? null : limit;
 }

@@ -74,7 +74,7 @@ public sealed class Fuel
         VaporPressure = vaporPressure;
         if (lowerHeatingValue is { } value)
         {
-            this.lowerHeatingValue = Guard.Positive(value, value.InSi(), nameof(lowerHeatingValue));
+            this.lowerHeatingValue = Guard.Positive(value, value.InSi(), nameof(lowerHeatingValue), Name);
         }
 
         OwnSources = [.. sources.Distinct()];

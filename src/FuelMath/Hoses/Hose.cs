@@ -45,17 +45,18 @@ public sealed partial class Hose : FlowPart
     {
         Name = Guard.Name(name, nameof(name));
         ArgumentNullException.ThrowIfNull(source);
-        this.length = Guard.Positive(length, length.InSi(), nameof(length));
-        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore));
+        this.length = Guard.Positive(length, length.InSi(), nameof(length), Name);
+        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore), Name);
         this.roughness = Guard.InRange(
             roughness,
             roughness.InSi(),
             0,
             GreatestRelativeRoughness * this.bore,
             SiUnits.Length,
-            nameof(roughness)
+            nameof(roughness),
+            Name
         );
-        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient));
+        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient), Name);
         (Length, Bore, Roughness, LossCoefficient, Source) = (length, bore, roughness, lossCoefficient, source);
     }
 
@@ -75,7 +76,8 @@ public sealed partial class Hose : FlowPart
             bore / CurvedFriction.GreatestCurvature,
             bore / CurvedFriction.LeastCurvature,
             SiUnits.Length,
-            nameof(coilDiameter)
+            nameof(coilDiameter),
+            Name
         );
         CoilDiameter = coilDiameter;
     }
@@ -208,8 +210,8 @@ public sealed partial class Hose : FlowPart
                 .Reynolds(
                     Velocity(flow),
                     new Real(bore),
-                    new Real(Guard.Positive(density, density.InSi(), nameof(density))),
-                    new Real(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)))
+                    new Real(Guard.Positive(density, density.InSi(), nameof(density), Name)),
+                    new Real(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity), Name))
                 )
                 .Value
         );
@@ -270,5 +272,5 @@ public sealed partial class Hose : FlowPart
     }
 
     private Real Velocity(VolumeFlow flow) =>
-        Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), nameof(flow))), new Real(bore));
+        Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), nameof(flow), Name)), new Real(bore));
 }

@@ -56,10 +56,11 @@ public sealed partial class Injector
         smallest = Guard.NotNegative(
             smallestRepeatableWidth,
             smallestRepeatableWidth.InSi(),
-            nameof(smallestRepeatableWidth)
+            nameof(smallestRepeatableWidth),
+            Name
         );
-        closing = Guard.NotNegative(closingTime, closingTime.InSi(), nameof(closingTime));
-        Guard.Positive(coil, coil.InSi(), nameof(coil));
+        closing = Guard.NotNegative(closingTime, closingTime.InSi(), nameof(closingTime), Name);
+        Guard.Positive(coil, coil.InSi(), nameof(coil), Name);
         (Rating, DeadTime, Correction) = (rating, deadTime, correction);
         (SmallestRepeatableWidth, ClosingTime, Coil) = (smallestRepeatableWidth, closingTime, coil);
     }
@@ -113,8 +114,8 @@ public sealed partial class Injector
         ElectricPotential atInjector
     ) =>
         PulseAt(
-            Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth)),
-            Guard.Positive(period, period.InSi(), nameof(period)),
+            Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth), Name),
+            Guard.Positive(period, period.InSi(), nameof(period), Name),
             Rating.MassFlowSiAt(differentialPressure, density),
             DeadTime.SiAt(atInjector, differentialPressure)
         );
@@ -141,8 +142,8 @@ public sealed partial class Injector
         ElectricPotential atInjector
     )
     {
-        double mass = Guard.NotNegative(wanted, wanted.InSi(), nameof(wanted));
-        double seconds = Guard.Positive(period, period.InSi(), nameof(period));
+        double mass = Guard.NotNegative(wanted, wanted.InSi(), nameof(wanted), Name);
+        double seconds = Guard.Positive(period, period.InSi(), nameof(period), Name);
         double flow = Rating.MassFlowSiAt(differentialPressure, density);
         double dead = DeadTime.SiAt(atInjector, differentialPressure);
         if (mass == 0)
@@ -157,7 +158,8 @@ public sealed partial class Injector
                 wanted,
                 $"at most {Show(most, wanted)}, which a pulse can measure out in a period of "
                     + $"{Guard.Show(period, period.Unit)} (held open it would be {Show(flow * seconds, wanted)})",
-                nameof(wanted)
+                nameof(wanted),
+                Name
             );
         }
 
@@ -167,7 +169,8 @@ public sealed partial class Injector
             throw Guard.OutOfRange(
                 wanted,
                 $"zero or at least {Show(least, wanted)}, the least that injector '{Name}' repeats",
-                nameof(wanted)
+                nameof(wanted),
+                Name
             );
         }
 
@@ -200,7 +203,7 @@ public sealed partial class Injector
     ) =>
         SiUnits.Mass(
             Measured(
-                Guard.Positive(period, period.InSi(), nameof(period)),
+                Guard.Positive(period, period.InSi(), nameof(period), Name),
                 Rating.MassFlowSiAt(differentialPressure, density),
                 DeadTime.SiAt(atInjector, differentialPressure)
             )
@@ -214,7 +217,8 @@ public sealed partial class Injector
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Mass MostMass(Duration period, Pressure differentialPressure, Density density) =>
         SiUnits.Mass(
-            Rating.MassFlowSiAt(differentialPressure, density) * Guard.Positive(period, period.InSi(), nameof(period))
+            Rating.MassFlowSiAt(differentialPressure, density)
+                * Guard.Positive(period, period.InSi(), nameof(period), Name)
         );
 
     /// <summary>The same injector with another rating, as measured on a bench.</summary>

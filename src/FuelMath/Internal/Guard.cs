@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -15,16 +16,36 @@ internal static class Guard
     /// </summary>
     internal const double EdgeTolerance = 1e-9;
 
-    internal static double Finite<T>(T value, double si, string paramName)
-        where T : struct, IQuantity => double.IsFinite(si) ? si : throw OutOfRange(value, "finite", paramName);
-
-    internal static double NotNegative<T>(T value, double si, string paramName)
+    internal static double Finite<T>(
+        T value,
+        double si,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    )
         where T : struct, IQuantity =>
-        si >= 0 && double.IsFinite(si) ? si : throw OutOfRange(value, "finite and not negative", paramName);
+        double.IsFinite(si) ? si : throw Refused(value, si, "finite", null, false, paramName, part);
 
-    internal static double Positive<T>(T value, double si, string paramName)
+    internal static double NotNegative<T>(
+        T value,
+        double si,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    )
         where T : struct, IQuantity =>
-        si > 0 && double.IsFinite(si) ? si : throw OutOfRange(value, "finite and greater than zero", paramName);
+        si >= 0 && double.IsFinite(si)
+            ? si
+            : throw Refused(value, si, "finite and not negative", 0, false, paramName, part);
+
+    internal static double Positive<T>(
+        T value,
+        double si,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    )
+        where T : struct, IQuantity =>
+        si > 0 && double.IsFinite(si)
+            ? si
+            : throw Refused(value, si, "finite and greater than zero", 0, true, paramName, part);
 
     /// <summary>A closed range, whose edges have a tolerance; the number that comes back lies inside.</summary>
     internal static double InRange<T>(
@@ -33,18 +54,28 @@ internal static class Guard
         double min,
         double max,
         Func<double, T> fromSi,
-        string paramName
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
     )
         where T : struct, IQuantity
     {
         double slack = EdgeTolerance * (max - min);
-        return si >= min - slack && si <= max + slack
-            ? Math.Clamp(si, min, max)
-            : throw OutOfRange(
-                value,
-                $"from {Show(fromSi(min), value.Unit)} to {Show(fromSi(max), value.Unit)}",
-                paramName
-            );
+        if (si >= min - slack && si <= max + slack)
+        {
+            return Math.Clamp(si, min, max);
+        }
+
+        string unit = UnitOf(value, value.Unit);
+        var range = new RefusedRange(
+            value.NumberIn(value.Unit),
+            si,
+            fromSi(min).NumberIn(value.Unit),
+            fromSi(max).NumberIn(value.Unit),
+            min,
+            max,
+            Suffix(unit)
+        );
+        throw new RefusedValueException(paramName, value, range, unit, part);
     }
 
     /// <summary>
@@ -58,7 +89,8 @@ internal static class Guard
         double si,
         double min,
         double max,
-        Func<double, T> fromSi
+        Func<double, T> fromSi,
+        [CallerArgumentExpression(nameof(value))] string paramName = ""
     )
         where T : struct, IQuantity
     {
@@ -70,36 +102,47 @@ internal static class Guard
                 $"{axis} ({value.ToString("a", CultureInfo.InvariantCulture)})",
                 value.NumberIn(value.Unit),
                 fromSi(min).NumberIn(value.Unit),
-                fromSi(max).NumberIn(value.Unit)
+                fromSi(max).NumberIn(value.Unit),
+                "",
+                paramName
             );
     }
 
     /// <summary>A pure number in a closed range.</summary>
-    internal static double InRange(double value, double min, double max, string paramName) =>
-        value >= min && value <= max
-            ? value
-            : throw new ArgumentOutOfRangeException(
-                paramName,
-                string.Create(CultureInfo.InvariantCulture, $"Must be from {min} to {max}; it was {value}.")
-            );
+    internal static double InRange(
+        double value,
+        double min,
+        double max,
+        [CallerArgumentExpression(nameof(value))] string paramName = ""
+    ) => value >= min && value <= max ? value : throw Refused(value, min, max, paramName);
 
-    internal static double Finite(double value, string paramName) =>
-        double.IsFinite(value) ? value : throw OutOfRange(value, "finite", paramName);
+    internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
+        double.IsFinite(value) ? value : throw Refused(value, "finite", null, false, paramName);
 
-    internal static double Positive(double value, string paramName) =>
+    internal static double Positive(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         value > 0 && double.IsFinite(value)
             ? value
-            : throw OutOfRange(value, "finite and greater than zero", paramName);
+            : throw Refused(value, "finite and greater than zero", 0, true, paramName);
 
-    internal static double NotNegative(double value, string paramName) =>
-        value >= 0 && double.IsFinite(value) ? value : throw OutOfRange(value, "finite and not negative", paramName);
+    internal static double NotNegative(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
+        value >= 0 && double.IsFinite(value)
+            ? value
+            : throw Refused(value, "finite and not negative", 0, false, paramName);
 
-    internal static int InRange(int value, int min, int max, string paramName) =>
+    internal static int InRange(
+        int value,
+        int min,
+        int max,
+        [CallerArgumentExpression(nameof(value))] string paramName = ""
+    ) =>
         value >= min && value <= max
             ? value
-            : throw new ArgumentOutOfRangeException(
+            : throw new RefusedValueException(
                 paramName,
-                string.Create(CultureInfo.InvariantCulture, $"Must be from {min} to {max}; it was {value}.")
+                value,
+                new RefusedRange(value, value, min, max, min, max, ""),
+                "",
+                null
             );
 
     /// <summary>One of the named choices of an enumeration.</summary>
@@ -159,20 +202,56 @@ internal static class Guard
         Ordered(values, -1, $"{what} must fall", paramName);
 
     /// <summary>The exception for a quantity that is not what is allowed.</summary>
-    internal static ArgumentOutOfRangeException OutOfRange(IQuantity value, string allowed, string paramName) =>
-        new(paramName, $"Must be {allowed}; it was {Show(value, value.Unit)}.");
+    internal static RefusedValueException OutOfRange(
+        IQuantity value,
+        string allowed,
+        string paramName,
+        string? part = null
+    ) => Refused(value, double.NaN, allowed, null, false, paramName, part);
 
     /// <summary>The exception for a pure number that is not what is allowed.</summary>
-    internal static ArgumentOutOfRangeException OutOfRange(double value, string allowed, string paramName) =>
-        new(paramName, string.Create(CultureInfo.InvariantCulture, $"Must be {allowed}; it was {value}."));
+    internal static RefusedValueException OutOfRange(double value, string allowed, string paramName) =>
+        Refused(value, allowed, null, false, paramName);
 
     /// <summary>The exception for data that have no answer, where no residual says by how much.</summary>
     internal static NoSolutionException NoSolution(string sought, string reason) =>
         new(sought, reason, "", double.NaN, 0);
 
-    /// <summary>A quantity as text in a unit of its kind, invariant culture.</summary>
+    /// <summary>A quantity as text in a unit of its kind, to six significant digits, invariant culture.</summary>
     internal static string Show(IQuantity value, Enum unit) =>
-        value.ToUnit(unit).ToString("0.######", CultureInfo.InvariantCulture);
+        RefusedRange.Shown(value.NumberIn(unit)) + Suffix(UnitOf(value, unit));
+
+    private static string UnitOf(IQuantity value, Enum unit) =>
+        value.ToUnit(unit).ToString("a", CultureInfo.InvariantCulture);
+
+    private static string Suffix(string unit) => unit.Length == 0 ? "" : $" {unit}";
+
+    private static RefusedValueException Refused(
+        IQuantity value,
+        double si,
+        string allowed,
+        double? minimum,
+        bool minimumExcluded,
+        string paramName,
+        string? part
+    )
+    {
+        string unit = UnitOf(value, value.Unit);
+        double number = value.NumberIn(value.Unit);
+        var range = new RefusedRange(allowed, number, si, Suffix(unit), minimum, minimumExcluded);
+        return new(paramName, value, range, unit, part);
+    }
+
+    private static RefusedValueException Refused(
+        double value,
+        string allowed,
+        double? minimum,
+        bool minimumExcluded,
+        string paramName
+    ) => new(paramName, value, new RefusedRange(allowed, value, value, "", minimum, minimumExcluded), "", null);
+
+    private static RefusedValueException Refused(double value, double min, double max, string paramName) =>
+        new(paramName, value, new RefusedRange(value, value, min, max, min, max, ""), "", null);
 
     private static void Ordered(ReadOnlySpan<double> values, int sign, string rule, string paramName)
     {

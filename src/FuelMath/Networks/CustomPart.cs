@@ -32,7 +32,7 @@ public sealed class CustomPart<TLaw> : FlowPart
     public CustomPart(string name, TLaw law, VolumeFlow usualFlow)
     {
         Name = Guard.Name(name, nameof(name));
-        double usual = Guard.Positive(usualFlow, usualFlow.InSi(), nameof(usualFlow));
+        double usual = Guard.Positive(usualFlow, usualFlow.InSi(), nameof(usualFlow), Name);
         CustomLawChecks.All(Name, law, usual);
         (UsualFlow, this.law) = (usualFlow, new(law, usual));
     }

@@ -233,7 +233,7 @@ public sealed class Pump : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">The density is not greater than zero, or not from half to twice that of the test.</exception>
     public PumpCurve CurveAt(ElectricPotential atTerminals, Density density)
     {
-        double factor = RiseFactor(Guard.Positive(density, density.InSi(), nameof(density)));
+        double factor = RiseFactor(Guard.Positive(density, density.InSi(), nameof(density), Name));
         PumpCurve curve = CurveAt(atTerminals);
         return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
     }

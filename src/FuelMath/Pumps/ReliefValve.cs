@@ -47,13 +47,14 @@ public sealed class ReliefValve : FlowPart
         opening = Guard.Positive(
             openingDifferentialPressure,
             openingDifferentialPressure.InSi(),
-            nameof(openingDifferentialPressure)
+            nameof(openingDifferentialPressure),
+            Name
         );
         coefficient = BypassValve
             .FullyOpenCoefficient(
-                new Real(Guard.Positive(addedLoss, addedLoss.InSi(), nameof(addedLoss))),
-                new Real(Guard.Positive(density, density.InSi(), nameof(density))),
-                new Real(Guard.Positive(flow, flow.InSi(), nameof(flow)))
+                new Real(Guard.Positive(addedLoss, addedLoss.InSi(), nameof(addedLoss), Name)),
+                new Real(Guard.Positive(density, density.InSi(), nameof(density), Name)),
+                new Real(Guard.Positive(flow, flow.InSi(), nameof(flow), Name))
             )
             .Value;
         (OpeningDifferentialPressure, AddedLoss, Flow, Density, Source) = (
@@ -167,8 +168,9 @@ public sealed class ReliefValve : FlowPart
     public VolumeFlow FlowAt(Pressure differentialPressure, Density density)
     {
         double above =
-            Guard.Finite(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure)) - opening;
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+            Guard.Finite(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure), Name)
+            - opening;
+        double rho = Guard.Positive(density, density.InSi(), nameof(density), Name);
         return SiUnits.VolumeFlow(Math.Sqrt(Math.Max(above, 0) / (coefficient * rho)));
     }
 
@@ -183,8 +185,8 @@ public sealed class ReliefValve : FlowPart
                 + BypassValve
                     .FullyOpenLoss(
                         new Real(coefficient),
-                        new Real(Guard.Positive(density, density.InSi(), nameof(density))),
-                        new Real(Guard.NotNegative(flow, flow.InSi(), nameof(flow)))
+                        new Real(Guard.Positive(density, density.InSi(), nameof(density), Name)),
+                        new Real(Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name))
                     )
                     .Value
         );

@@ -164,7 +164,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     public BypassRegulator WithReferenceRatio(string name, Ratio ratio) =>
         new(name, SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Reference, Source)
         {
-            referenceRatio = Guard.InRange(ratio, ratio.InSi(), 0, 20, SiUnits.Ratio, nameof(ratio)),
+            referenceRatio = Guard.InRange(ratio, ratio.InSi(), 0, 20, SiUnits.Ratio, nameof(ratio), Name),
         };
 
     /// <summary>The pressure it holds upstream while it regulates.</summary>
@@ -175,7 +175,13 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="bypassedFlow"/> is negative.</exception>
     public GaugePressure HeldPressure(GaugePressure reference, GaugePressure returnLine, VolumeFlow bypassedFlow) =>
-        new(Held(reference, returnLine, Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow))));
+        new(
+            Held(
+                reference,
+                returnLine,
+                Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow), Name)
+            )
+        );
 
     /// <summary>The pressure upstream at which it begins to open; below, it is seated.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
@@ -192,8 +198,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     public Pressure FullyOpenLoss(VolumeFlow flow, Density density) =>
         SiUnits.Pressure(
             OpenLoss(
-                Guard.NotNegative(flow, flow.InSi(), nameof(flow)),
-                Guard.Positive(density, density.InSi(), nameof(density))
+                Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name),
+                Guard.Positive(density, density.InSi(), nameof(density), Name)
             )
         );
 
@@ -213,8 +219,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         Density density
     )
     {
-        double flow = Guard.Positive(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
-        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density)));
+        double flow = Guard.Positive(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow), Name);
+        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density), Name));
         return new(Math.Max(Held(reference, returnLine, flow), returnLine.Si + open));
     }
 
@@ -232,8 +238,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         Density density
     )
     {
-        double flow = Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
-        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density)));
+        double flow = Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow), Name);
+        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density), Name));
         return flow == 0 ? RegulatorState.Seated
             : returnLine.Si + open > Held(reference, returnLine, flow) ? RegulatorState.FullyOpen
             : RegulatorState.Regulating;

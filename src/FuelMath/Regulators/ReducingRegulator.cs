@@ -71,8 +71,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
             fullyOpen,
             source
         );
-        Guard.Positive(setPoint.DifferentialPressure, setPoint.DifferentialPressure.InSi(), nameof(setPoint));
-        Guard.Positive(second.DifferentialPressure, second.DifferentialPressure.InSi(), nameof(second));
+        Guard.Positive(setPoint.DifferentialPressure, setPoint.DifferentialPressure.InSi(), nameof(setPoint), Name);
+        Guard.Positive(second.DifferentialPressure, second.DifferentialPressure.InSi(), nameof(second), Name);
         droop = ReducingChecks.Droop(setPoint, second, seatArea / (diaphragmArea - seatArea), nameof(second));
         springForce = ReducingValve
             .SpringForce(
@@ -156,7 +156,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="flow"/> is negative.</exception>
     public GaugePressure HeldPressure(GaugePressure reference, GaugePressure supply, VolumeFlow flow) =>
-        new(Held(reference, supply, Guard.NotNegative(flow, flow.InSi(), nameof(flow))));
+        new(Held(reference, supply, Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name)));
 
     /// <summary>The pressure downstream while a flow passes through it, regulating or starved.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
@@ -174,8 +174,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
         Density density
     )
     {
-        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
-        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), nameof(density)));
+        double q = Guard.Positive(flow, flow.InSi(), nameof(flow), Name);
+        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), nameof(density), Name));
         return new(Math.Min(Held(reference, supply, q), supply.Si - open));
     }
 
@@ -188,8 +188,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public RegulatorState StateAt(GaugePressure reference, GaugePressure supply, VolumeFlow flow, Density density)
     {
-        double q = Guard.NotNegative(flow, flow.InSi(), nameof(flow));
-        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), nameof(density)));
+        double q = Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name);
+        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), nameof(density), Name));
         return q == 0 ? RegulatorState.Seated
             : supply.Si - open < Held(reference, supply, q) ? RegulatorState.FullyOpen
             : RegulatorState.Regulating;
@@ -205,7 +205,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// </exception>
     public VolumeFlow FullyOpenFlow(GaugePressure reference, GaugePressure supply, Density density)
     {
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        double rho = Guard.Positive(density, density.InSi(), nameof(density), Name);
         double held = Held(reference, supply, 0);
         return supply.Si >= held
             ? SiUnits.VolumeFlow(

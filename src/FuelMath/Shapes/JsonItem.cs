@@ -97,6 +97,10 @@ internal sealed class JsonItem
     /// <summary>The exception for a value that is not what is allowed there.</summary>
     internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown);
 
+    /// <summary>The exception for a value of which something else says what is allowed.</summary>
+    internal DocumentException Refuse(string allowed, Exception cause) =>
+        source.Refuse(Path, offset, allowed, Shown, cause);
+
     /// <summary>The exception for a property that must not be there: points at its name.</summary>
     internal DocumentException RefuseName(string allowed) => source.Refuse(Path, nameOffset, allowed, Quote(Name));
 

@@ -20,9 +20,12 @@ internal sealed class JsonSource
         return (before.Count((byte)'\n') + 1, Encoding.UTF8.GetCharCount(before[start..]) + 1);
     }
 
-    internal DocumentException Refuse(string path, int offset, string allowed, string found)
+    internal DocumentException Refuse(string path, int offset, string allowed, string found) =>
+        Refuse(path, offset, allowed, found, null);
+
+    internal DocumentException Refuse(string path, int offset, string allowed, string found, Exception? cause)
     {
         (int line, int column) = PlaceOf(offset);
-        return new(path, line, column, allowed, found);
+        return new(path, line, column, allowed, found, cause);
     }
 }

@@ -69,11 +69,16 @@ internal sealed class ObjectShape<T> : Shape<T>
             Property<T>? guilty = properties.FirstOrDefault(p =>
                 p.Parameter == problem.ParamName && item.Member(p.Name) is not null
             );
-            throw (guilty is null ? item : item.Member(guilty.Name)!).Refuse(ExceptionText.Sentence(problem));
+            JsonItem place = guilty is null ? item : item.Member(guilty.Name)!;
+            string? asWritten =
+                problem is RefusedValueException value && place.Kind == JsonItemKind.Text
+                    ? WrittenRefusal.Sentence(value.Range, place.Text)
+                    : null;
+            throw place.Refuse(asWritten ?? ExceptionText.Sentence(problem), problem);
         }
         catch (NoSolutionException problem)
         {
-            throw item.Refuse(problem.Message);
+            throw item.Refuse(problem.Message, problem);
         }
     }
 

@@ -161,7 +161,7 @@ internal static class TankSolver
                 : 0;
     }
 
-    private static ArgumentOutOfRangeException TooLittleRoom(Tank tank, Ratio target, TankLiquid liquid, double most)
+    private static RefusedValueException TooLittleRoom(Tank tank, Ratio target, TankLiquid liquid, double most)
     {
         double held = tank.EthanolContent.InSi();
         double full = TankBalance

@@ -210,7 +210,7 @@ public sealed class InjectorSizingTests
     public void NeededStaticFlow_DeadTimeOfTheWholePulse_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "deadTime",
-            "Must be shorter than 15.692308 ms, which the duty limit leaves of the period; it was 16 ms.",
+            "Must be shorter than 15.6923 ms, which the duty limit leaves of the period; it was 16 ms.",
             () => Sizing().NeededStaticFlow(Trade.Milliseconds(16))
         );
 

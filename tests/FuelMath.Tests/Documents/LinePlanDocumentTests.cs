@@ -109,7 +109,7 @@ public sealed class LinePlanDocumentTests
         "\"cutAllowance\": \"12 mm\"",
         "\"cutAllowance\": \"-1 mm\"",
         "$.pieces[7].first.cutAllowance",
-        "Must be finite and not negative; it was -0.001 m."
+        "Must be finite and not negative; it was -1 mm."
     )]
     [InlineData(
         "\"cutAllowance\": \"12 mm\"",

@@ -208,7 +208,7 @@ public sealed class NetworkDocumentTests
         "$.links",
         "Link 'line' leads to a node 'nowhere', which is not there."
     )]
-    [InlineData("\"20 mm\"", "\"0 mm\"", "$.links[0].bore", "Must be finite and greater than zero; it was 0 m.")]
+    [InlineData("\"20 mm\"", "\"0 mm\"", "$.links[0].bore", "Must be finite and greater than zero; it was 0 mm.")]
     [InlineData(
         "\"viscosity\": \"1.002 mPa s\",",
         "",

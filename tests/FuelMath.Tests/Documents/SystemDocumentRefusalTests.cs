@@ -30,7 +30,7 @@ public sealed class SystemDocumentRefusalTests
         "\"bore\": \"8 mm\"",
         "\"bore\": \"-8 mm\"",
         "$.plan.lines[0].hose.bore",
-        "Must be finite and greater than zero; it was -0.008 m.",
+        "Must be finite and greater than zero; it was -8 mm.",
         "\"-8 mm\""
     )]
     [InlineData(
@@ -105,7 +105,7 @@ public sealed class SystemDocumentRefusalTests
         "\"oilPerFuel\": \"2 %\"",
         "\"oilPerFuel\": \"200 %\"",
         "$.fuels[0].oilPerFuel",
-        "Must be from 0 to 1; it was 2.",
+        "Must be from 0 % to 100 %; it was 200 %.",
         "\"200 %\""
     )]
     [InlineData(

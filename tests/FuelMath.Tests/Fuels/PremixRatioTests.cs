@@ -126,7 +126,7 @@ public sealed class PremixRatioTests
         );
 
         Assert.StartsWith(
-            "Must be at least 5.263158 l, because the tank already holds more fuel than 19:1 allows; it was 5.1 l.",
+            "Must be at least 5.26316 l, because the tank already holds more fuel than 19:1 allows; it was 5.1 l.",
             error.Message
         );
     }

@@ -32,6 +32,7 @@ public sealed class BareNumberTests
         ["PoissonLimits.Upper"] = "a mean count, a pure number",
         ["SheetCell.Number"] = "what is printed, in the unit that its column names",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
+        ["Refusal"] = "evidence: its numbers are in the unit that the caller gave, which stands beside them",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };
 

@@ -253,7 +253,7 @@ public sealed class InjectorTests
         Words.Refused<ArgumentOutOfRangeException>(
             "wanted",
             FormattableString.Invariant(
-                $"Must be zero or at least {4 * lowest:0.######} mg, the least that injector 'primary' repeats; it was 3.96 mg."
+                $"Must be zero or at least {4 * lowest:G6} mg, the least that injector 'primary' repeats; it was 3.96 mg."
             ),
             () => WidthFor(injector, 4 * 0.99, 20)
         );

@@ -84,7 +84,7 @@ public sealed class BypassRegulatorRefusalTests
     public void Constructor_ReadingBelowTheOpenLoss_Refuses() =>
         Words.Refused<ArgumentException>(
             "second",
-            "A reading of 3 bar at 1000 L/h can't be, because open to its stop it would already lose 6.666667 bar at that flow.",
+            "A reading of 3 bar at 1000 L/h can't be, because open to its stop it would already lose 6.66667 bar at that flow.",
             () => Build(Reading(3, 100), Reading(3, 1000))
         );
 

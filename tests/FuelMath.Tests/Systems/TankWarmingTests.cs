@@ -118,7 +118,7 @@ public sealed class TankWarmingTests
         Close.Within(1e-12, 20 / 0.03, tank.TimeToEmpty!.Value.Seconds);
         Words.Refused<ArgumentOutOfRangeException>(
             "time",
-            "Must be below 11.111111 m, when the tank is empty; it was 12 m.",
+            "Must be below 11.1111 m, when the tank is empty; it was 12 m.",
             () => tank.TemperatureAfter(Duration.FromMinutes(12))
         );
         Assert.Null(Tank(0).TimeToEmpty);
