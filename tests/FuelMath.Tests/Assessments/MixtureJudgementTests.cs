@@ -40,12 +40,12 @@ public sealed class MixtureJudgementTests
             Gen.Elements(true, false).ToArbitrary(),
             (shares, isHeld) =>
             {
-                Injector believed = Beliefs.Trade.Injector(300);
-                FittedInjectors set = Beliefs.Trade.Fitted(
+                Injector believed = Controllers.Trade.Injector(300);
+                FittedInjectors set = Controllers.Trade.Fitted(
                     believed,
-                    [.. shares.Select(s => Beliefs.Trade.Injector(300 * s))]
+                    [.. shares.Select(s => Controllers.Trade.Injector(300 * s))]
                 );
-                MixturePoint point = Beliefs.Trade.Point(believed, 4);
+                MixturePoint point = Controllers.Trade.Point(believed, 4);
                 PredictedMixture mixture = isHeld
                     ? set.ClosedLoop(point)
                     : set.OpenLoop(point, Ratio.FromDecimalFractions(1));
@@ -79,13 +79,13 @@ public sealed class MixtureJudgementTests
     [Fact]
     public void Predict_AChamberAtTheLimit_IsNotStopped()
     {
-        Injector believed = Beliefs.Trade.Injector(300);
-        FittedInjectors set = Beliefs.Trade.Fitted(
+        Injector believed = Controllers.Trade.Injector(300);
+        FittedInjectors set = Controllers.Trade.Fitted(
             believed,
-            [.. new[] { 1.122, 1.06, 1.149, 1.121 }.Select(s => Beliefs.Trade.Injector(300 * s))]
+            [.. new[] { 1.122, 1.06, 1.149, 1.121 }.Select(s => Controllers.Trade.Injector(300 * s))]
         );
 
-        PredictedMixture mixture = set.ClosedLoop(Beliefs.Trade.Point(believed, 4));
+        PredictedMixture mixture = set.ClosedLoop(Controllers.Trade.Point(believed, 4));
 
         Close.Within(1e-9, 1.05, mixture.Chambers[1].Lambda!.Value.ToRatio());
         Assert.DoesNotContain(mixture.Findings, f => f.Code == FindingCode.ChamberLean);

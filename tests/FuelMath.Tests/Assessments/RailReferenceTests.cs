@@ -87,18 +87,18 @@ public sealed class RailReferenceTests
     [Fact]
     public void OpenLoop_FixedRailAtAPointWithoutAManifold_IsRefused()
     {
-        var believed = Beliefs.Trade.Injector(300);
+        var believed = Controllers.Trade.Injector(300);
         var set = FittedInjectors.FromStage(
-            Beliefs.Trade.Fluid,
+            Controllers.Trade.Fluid,
             new FittedStage(
                 "primary",
-                Beliefs.Trade.Belief(believed).WithRailReference(RailReference.Fixed),
+                Controllers.Trade.Belief(believed).WithRailReference(RailReference.Fixed),
                 1,
                 [believed]
             ),
             MixtureLimits.CommonPractice
         );
-        MixturePoint point = Beliefs.Trade.Point(believed, 4);
+        MixturePoint point = Controllers.Trade.Point(believed, 4);
 
         Assert.Contains(
             "fixed rail",

@@ -44,7 +44,9 @@ public sealed class LayeringTests
         ["Columns"] = 20,
         // What joins them, and what writes that down.
         ["Bench"] = 24,
-        ["Beliefs"] = 26,
+        ["Controllers"] = 26,
+        ["Sizing"] = 27,
+        ["Diagnosis"] = 27,
         ["Lines"] = 28,
         ["Systems"] = 30,
         ["Assessments"] = 31,

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Sizing;
 
 /// <summary>Injectors for a power, from definitions worked by hand.</summary>
 public sealed class InjectorNeedTests

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>The mixture of every chamber, against closed forms.</summary>
 public sealed class FittedInjectorsTests

@@ -2,11 +2,11 @@ using System.Globalization;
 using System.Text;
 using Xunit.Abstractions;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>
 /// How often the diagnosis finds what is really wrong, over random engines with one cause each, seeds 0, 1, 2 and so on. A few
-/// at the gate; the counts in the docs come from DIAGNOSIS_ENGINES=1001 (see docs/guide/beliefs.md).
+/// at the gate; the counts in the docs come from DIAGNOSIS_ENGINES=1001 (see docs/guide/diagnosis.md).
 /// </summary>
 public sealed class DiagnosisStudyTests(ITestOutputHelper output)
 {

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>Injectors and points of the workshop class, as the trade speaks of them.</summary>
 internal static class Trade

@@ -1,7 +1,7 @@
 using FuelMath.Tests.Systems;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>A whole fuel system and the chambers by themselves, at the pressures and voltage that the system found.</summary>
 public sealed class SystemAgreementTests

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using FuelMath.Tests.House;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>
 /// Check values of the trade, common practice, no source, with invented numbers: a set rated 1000 cm3/min measures 640, 740

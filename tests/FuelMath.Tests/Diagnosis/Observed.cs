@@ -1,6 +1,7 @@
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>Places of operation of an invented engine, and what a truth would show there.</summary>
 /// <param name="Name">Its name.</param>

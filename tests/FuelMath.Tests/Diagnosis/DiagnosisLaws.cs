@@ -1,9 +1,10 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>Readings that need not make any sense: pulses, pressures, speeds and lambdas as they fall.</summary>
 public sealed record RandomLog(Place[] Places, double[] Factors, double Uncertainty, bool IsFixed)

@@ -1,7 +1,7 @@
 using FuelMath.Tests.Systems;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>What a belief and a staging rule refuse.</summary>
 public sealed class ControllerBeliefTests

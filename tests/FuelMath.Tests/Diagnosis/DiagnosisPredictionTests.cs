@@ -1,7 +1,8 @@
 using FuelMath.Formulas;
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>The diagnosis predicts what <see cref="FittedInjectors"/> predicts, and takes only what says something.</summary>
 public sealed class DiagnosisPredictionTests

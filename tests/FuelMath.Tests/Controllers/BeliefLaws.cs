@@ -1,9 +1,10 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using FuelMath.Tests.Diagnosis;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>A set of injectors: flows in cm3/min and dead times in ms, the flow believed, an effective width in ms.</summary>
 public sealed record RandomSet(double[] Flows, double[] Dead, double Believed, double Width)

@@ -1,6 +1,7 @@
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>An invented engine with one thing wrong, and what its sensors would show.</summary>
 /// <remarks>

@@ -3,7 +3,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Controllers;
 
 /// <summary>A schedule of two or three stages: sizes in cm3/min, dead times and smallest widths in ms, transitions.</summary>
 public sealed record Staging(double[] Flows, double[] Dead, double[] Smallest, double[] Transitions, int[] PerChamber)

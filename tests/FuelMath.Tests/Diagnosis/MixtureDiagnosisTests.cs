@@ -1,6 +1,7 @@
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>From a known truth to observations, and back.</summary>
 public sealed class MixtureDiagnosisTests

@@ -1,6 +1,7 @@
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Sizing;
 
 /// <summary>Widths, duty cycles and the small end of an injector, against closed forms.</summary>
 public sealed class InjectorTimingTests

@@ -1,7 +1,8 @@
 using FuelMath.Formulas;
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Sizing;
 
 /// <summary>Injectors for a power, against worked examples and closed forms.</summary>
 public sealed class InjectorSizingTests

@@ -1,6 +1,7 @@
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
-namespace FuelMath.Tests.Beliefs;
+namespace FuelMath.Tests.Diagnosis;
 
 /// <summary>Causes that need more than one injector or a dead time over pressure; the readings are worked out by hand.</summary>
 public sealed class DiagnosisCausesTests
