@@ -3,7 +3,7 @@ using FsCheck.Xunit;
 using FuelMath.Bench;
 using FuelMath.ShopTests;
 using FuelMath.Statistics;
-using FuelMath.Tests.Beliefs;
+using FuelMath.Tests.Controllers;
 using FuelMath.Tests.Bench;
 using UnitsNet;
 
