@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using UnitsNet;
+
+namespace FuelMath.Benchmarks;
+
+/// <summary>
+/// Writes what the library finds for the systems of a folder, in full digits and SI units, so that an independent model can
+/// be held beside it: for each NAME.json with its NAME-points.json, NAME-states.json.
+/// </summary>
+internal static class States
+{
+    private const string PointsEnd = "-points.json";
+    private const string StatesEnd = "-states.json";
+
+    internal static void Run(string folder)
+    {
+        foreach (string points in Directory.GetFiles(folder, "*" + PointsEnd).Order(StringComparer.Ordinal))
+        {
+            string stem = points[..^PointsEnd.Length];
+            using FileStream file = File.Create(stem + StatesEnd);
+            using Utf8JsonWriter json = new(file, new JsonWriterOptions { Indented = true });
+            FuelSystem system = SystemDocument.ReadFile(stem + ".json");
+            json.WriteStartArray();
+            foreach (OperatingPoint point in OperatingListDocument.ReadFile(points))
+            {
+                Write(json, system, point);
+            }
+
+            json.WriteEndArray();
+            Console.WriteLine(Path.GetFileName(stem));
+        }
+    }
+
+    private static void Write(Utf8JsonWriter json, FuelSystem system, OperatingPoint point)
+    {
+        json.WriteStartObject();
+        json.WriteString("point", point.Name);
+        try
+        {
+            SystemState state = system.Solve(point);
+            json.WriteNumber("density", system.Fuel.DensityAt(point.Fuel).KilogramsPerCubicMeter);
+            json.WriteNumber("viscosity", system.Fuel.ViscosityAt(point.Fuel).PascalSeconds);
+            json.WriteNumber("stoichiometricRatio", system.Fuel.StoichiometricRatio.ToMassRatio());
+            Write(json, system, state);
+        }
+        catch (Exception refusal) when (refusal is IRefusal)
+        {
+            json.WriteString("refused", refusal.Message);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, FuelSystem system, SystemState state)
+    {
+        json.WriteStartObject("pressures");
+        foreach (string node in system.Plan.Nodes.Select(n => n.Name).Except(state.Network.CutOffNodes))
+        {
+            json.WriteNumber(node, state.PressureAt(node).AboveAmbient.Pascals);
+        }
+
+        json.WriteEndObject();
+        json.WriteStartObject("flows");
+        foreach (Line line in system.Plan.Lines)
+        {
+            json.WriteNumber(line.Name, state.FlowThrough(line.Name).CubicMetersPerSecond);
+        }
+
+        json.WriteEndObject();
+        Each(
+            json,
+            "pumps",
+            state.Pumps,
+            p =>
+            {
+                json.WriteString("line", p.Line);
+                json.WriteNumber("voltage", p.Voltage.Volts);
+                json.WriteNumber("current", p.Current.Amperes);
+                json.WriteNumber("rise", p.PressureRise.Pascals);
+            }
+        );
+        Each(json, "stages", state.Stages, s => json.WriteNumber("width", s.PulseWidth.Seconds));
+        Each(
+            json,
+            "injectors",
+            state.Injectors,
+            i =>
+            {
+                json.WriteNumber("chamber", i.Seat.Chamber);
+                json.WriteNumber("difference", i.DifferentialPressure.Pascals);
+                json.WriteNumber("voltage", i.Voltage.Volts);
+                json.WriteNumber("deadTime", i.Pulse.DeadTime.Seconds);
+                json.WriteNumber("mass", i.Pulse.Mass.Kilograms);
+                json.WriteNumber("flow", i.MeanFlow.CubicMetersPerSecond);
+            }
+        );
+        Each(json, "chambers", state.Chambers, c => Write(json, "lambda", c.Lambda));
+        Write(json, "lambda", state.Lambda);
+    }
+
+    private static void Write(Utf8JsonWriter json, string name, Lambda? lambda)
+    {
+        if (lambda is { } known)
+        {
+            json.WriteNumber(name, known.ToRatio());
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    private static void Each<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (T item in items)
+        {
+            json.WriteStartObject();
+            write(item);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,265 @@
+"""A whole fuel system by other means than the library's: pressures are the only unknowns of the path (each part says what it
+passes at the pressures of its ends, found by search), voltages and pulse widths are repeated around it. See systems.py."""
+
+import math
+
+from fluid import Cubic, Outside, bilinear, fuels, si, straight
+
+G = 9.80665
+AIR = 287.05287  # J/(kg K), [ISO-2533]
+
+
+def root(f, low, high, steps=200):
+    """Bisection, with the regula falsi tried first: f rises through zero between low and high."""
+    a, b, fa, fb = low, high, f(low), f(high)
+    if fa >= 0:
+        return a
+    if fb <= 0:
+        return b
+    for step in range(steps):
+        x = a - fa * (b - a) / (fb - fa) if step % 3 else (a + b) / 2
+        x = x if a < x < b else (a + b) / 2
+        fx = f(x)
+        if fx == 0 or b - a <= 1e-14 * max(abs(a), abs(b)):
+            return x
+        if fx < 0:
+            a, fa = x, fx
+        else:
+            b, fb = x, fx
+    return (a + b) / 2
+
+
+# ---------------------------------------------------------------- parts: flow from (inlet, outlet), heights counted in
+
+
+def friction(reynolds, rough):
+    """64/Re to 2000, Colebrook and White's from 4000, straight between. [White-2003] equation 6.10; [Colebrook-1939]"""
+    if reynolds <= 2000:
+        return 64 / max(reynolds, 1e-12)
+    if reynolds < 4000:
+        t = (reynolds - 2000) / 2000
+        return 0.032 * (1 - t) + friction(4000, rough) * t
+    x = 6.0
+    for _ in range(50):
+        y = -2 * math.log10(rough / 3.7 + 2.51 * x / reynolds)
+        if abs(y - x) < 1e-15 * y:
+            break
+        x = y
+    return 1 / x**2
+
+
+def hose(part, rho, mu):
+    bore, length, k = si(part["bore"]), si(part["length"]), part["lossCoefficient"]
+    area, rough = math.pi / 4 * bore**2, si(part["roughness"]) / bore
+
+    def loss(q):
+        v = q / area
+        return (friction(rho * v * bore / mu, rough) * length / bore + k) * rho * v * v / 2
+
+    return passage(loss, 10 * area)
+
+
+def passage(loss, most):
+    """The flow at which a loss that rises is met, both ways."""
+
+    def flow(inlet, outlet, _):
+        d = inlet - outlet
+        return 0.0 if d == 0 else math.copysign(root(lambda q: loss(q) - abs(d), 0, most), d)
+
+    return flow
+
+
+def fitting(part, rho, _):
+    area = math.pi / 4 * si(part["bore"]) ** 2
+    scale = area * math.sqrt(2 / (rho * part["lossCoefficient"]))
+    return lambda inlet, outlet, _: math.copysign(scale * math.sqrt(abs(inlet - outlet)), inlet - outlet)
+
+
+def jet(part, rho, _):
+    scale = si(part["flow"]) * math.sqrt(si(part["density"]) / rho / si(part["differentialPressure"]))
+    return lambda inlet, outlet, _: math.copysign(scale * math.sqrt(abs(inlet - outlet)), inlet - outlet)
+
+
+def filter_(part, rho, mu):
+    """Both terms by least squares with neither below zero [Lawson-1974], each carried by its property [Forchheimer-1901]."""
+    q = [si(p["flow"]) for p in part["points"]]
+    d = [si(p["pressureLoss"]) for p in part["points"]]
+    s = lambda n: sum(x**n for x in q)
+    t = lambda n: sum(x**n * y for x, y in zip(q, d))
+    det = s(2) * s(4) - s(3) ** 2
+    a, b = (t(1) * s(4) - t(2) * s(3)) / det, (s(2) * t(2) - s(3) * t(1)) / det
+    if a < 0:
+        a, b = 0, t(2) / s(4)
+    elif b < 0:
+        a, b = t(1) / s(2), 0
+    a, b = a * mu / si(part["viscosity"]), b * rho / si(part["density"])
+
+    def flow(inlet, outlet, _):
+        x = abs(inlet - outlet)
+        return math.copysign(2 * x / (a + math.sqrt(a * a + 4 * b * x)), inlet - outlet)  # the quadratic, solved
+
+    return flow
+
+
+def regulator(part, rho, reducing):
+    """Balance of forces with a slope over flow, or open to its stop: it passes the lesser of the two, nothing backwards."""
+    flow_key = "flow" if reducing else "bypassedFlow"
+    seat, area = si(part["seat"]), si(part["diaphragm"])
+    share = seat / (area - seat)
+    first, second = part["setPoint"], part["secondReading"]
+    p1, p2 = si(first["differentialPressure"]), si(second["differentialPressure"])
+    if reducing:
+        p2 += share * (si(second["supply"]) - si(first["supply"]))
+    q1, q2 = si(first[flow_key]), si(second[flow_key])
+    slope = (p2 - p1) / (q2 - q1)
+    still = p1 - slope * q1 + (share * si(first["supply"]) if reducing else 0)
+    open_ = part["fullyOpen"]
+    stop = si(open_["pressureLoss"]) / si(open_["density"]) / si(open_["flow"]) ** 2 * rho
+
+    def flow(inlet, outlet, at):
+        held, other = (outlet, inlet) if reducing else (inlet, outlet)
+        reference = at["manifold"] if part["reference"] == "manifold" else 0.0
+        wants = (held - (still + reference * (1 + share) - other * share)) / slope
+        stops = math.sqrt(max(inlet - outlet, 0) / stop)
+        return max(0.0, min(wants, stops))
+
+    return flow
+
+
+class Pump:
+    """Curves linear in voltage at each rise that either neighbor was measured at; cubics through what comes out."""
+
+    def __init__(self, part, rho, test_density):
+        self.curves = [
+            (si(c["voltage"]), [tuple(si(p[k]) for k in ("pressureRise", "flow", "current")) for p in c["points"]])
+            for c in part["curves"]
+        ]
+        ratio = rho / test_density
+        principle = part.get("principle")
+        # Displacement keeps its curve; a rotodynamic pump's rise goes with density; where nobody knows, the lesser.
+        self.factor = ratio if principle == "rotodynamic" else 1 if principle == "displacement" else min(1, ratio)
+        self.set(self.curves[0][0])
+
+    def set(self, volts):
+        volts = min(max(volts, self.curves[0][0]), self.curves[-1][0])
+        for (low, a), (high, b) in zip(self.curves, self.curves[1:]):
+            if low <= volts <= high:
+                t = (volts - low) / (high - low)
+                first, last = max(a[0][0], b[0][0]), min(a[-1][0], b[-1][0])
+                if volts in (low, high):
+                    rises = [p[0] for p in (a if volts == low else b)]
+                else:
+                    rises = sorted({first, last, *(p[0] for p in a + b if first <= p[0] <= last)})
+                one = [Cubic([p[0] for p in c], [p[2] for p in c]) for c in (a, b)]
+                flows = [self.measured(a, r) * (1 - t) + self.measured(b, r) * t if volts not in (low, high)
+                         else self.measured(a if volts == low else b, r) for r in rises]
+                currents = [one[0](r) * (1 - t) + one[1](r) * t if volts not in (low, high)
+                            else one[volts == high](r) for r in rises]
+                break
+        self.rises = rises
+        self.over_flow = Cubic(flows[::-1], rises[::-1])
+        self.current = Cubic(rises, currents)
+
+    @staticmethod
+    def measured(points, rise):
+        for p in points:
+            if p[0] == rise:
+                return p[1]
+        curve = Cubic([p[1] for p in points][::-1], [p[0] for p in points][::-1])
+        return root(lambda q: rise - curve(q), points[-1][1], points[0][1])
+
+    def flow(self, inlet, outlet, _):
+        rise = (outlet - inlet) / self.factor
+        c = self.over_flow
+        if rise >= c(0):
+            return 0.0
+        return root(lambda q: rise - c(q), 0.0, 3 * c.x[-1])
+
+    def amperes(self, rise):
+        return self.factor * self.current(min(max(rise / self.factor, self.rises[0]), self.rises[-1]))
+
+    def judge(self, volts, rise):
+        if not self.curves[0][0] * (1 - 1e-9) <= volts <= self.curves[-1][0] * (1 + 1e-9):
+            raise Outside(f"pump voltage {volts:.4g}")
+        if not self.rises[0] <= rise / self.factor <= self.rises[-1]:
+            raise Outside(f"rise {rise:.5g} Pa")
+
+
+class Injector:
+    def __init__(self, document, known):
+        rating = document["rating"]
+        rated = known[rating["fluid"]].density(si(rating["fluidTemperature"]))
+        self.mass = si(rating["massFlow"]) if "massFlow" in rating else si(rating["volumeFlow"]) * rated
+        self.pressure, self.density = si(rating["differentialPressure"]), rated
+        table = document["deadTime"]
+        self.volts = [si(v) for v in table["voltages"]]
+        self.pressures = [si(p) for p in table["differentialPressures"]]
+        self.dead = [[si(x) for x in row] for row in table["values"]]
+        self.correction, self.linear, self.rises_from = (lambda w: 0.0), 0.0, 0.0
+        if document["correction"] != "none":
+            widths = [0.0, *(si(w) for w in document["correction"]["effectiveWidths"])]
+            cubic = Cubic(widths, [0.0, *(si(c) for c in document["correction"]["corrections"])])
+            self.linear = widths[-1]
+            self.correction = lambda w: cubic(w) if w < self.linear else 0.0
+            steps = [self.linear * k / 4000 for k in range(4001)]
+            falls = [b for a, b in zip(steps, steps[1:]) if b + cubic(b) <= a + cubic(a)]
+            self.rises_from = max(falls, default=0.0)
+        self.least = max(si(document["smallestRepeatableWidth"]), self.rises_from)
+        self.closing, self.coil = si(document["closingTime"]), si(document["coil"])
+
+    def static(self, difference, density):
+        """[White-2003] section 6.12."""
+        return self.mass * math.sqrt(max(difference, 0) / self.pressure * density / self.density)
+
+    def dead_time(self, volts, difference, held=True):
+        if held:
+            volts = min(max(volts, self.volts[0]), self.volts[-1])
+            if len(self.pressures) > 1:
+                difference = min(max(difference, self.pressures[0]), self.pressures[-1])
+        return bilinear(self.volts, self.pressures, self.dead, volts, difference, "dead time at")
+
+    def pulse(self, width, period, static, dead):
+        """[SAE-J1832]; an injector without the time to close stays open."""
+        if width <= 0:
+            return 0.0
+        if period - width < self.closing:
+            return static * period
+        effective = max(0.0, width - dead)
+        return static * (effective + self.correction(effective))
+
+
+def breathing(engine):
+    table = engine.get("volumetricEfficiency") or engine["deliveryRatio"]
+    if table["kind"] == "constant":
+        return lambda n, p: si(table["value"])
+    speeds = [si(s) for s in table["speeds"]]
+    if table["kind"] == "over speed":
+        return lambda n, p: straight(speeds, [si(v) for v in table["values"]], n, "speed")
+    pressures = [si(p) for p in table["manifoldPressures"]]
+    values = [[si(v) for v in row] for row in table["values"]]
+    return lambda n, p: bilinear(speeds, pressures, values, n, p, "air at")
+
+
+def wire_resistance(circuit):
+    """[ASTM-B258] the gauge, [NBS-Handbook-100] copper."""
+    total = si(circuit["contacts"])
+    for piece in circuit["supply"] + circuit["ground"]:
+        number, unit = piece["size"].split(" ")
+        area = math.pi / 4 * (0.127e-3 * 92 ** ((36 - int(number)) / 39)) ** 2 if unit == "AWG" else float(number) * 1e-6
+        area *= piece.get("wires", 1)
+        total += 1.7241e-8 * (1 + 0.00393 * (si(piece["temperature"]) - 293.15)) * si(piece["length"]) / area
+    return total
+
+
+def coils_on(count, width, period, window):
+    """Mean number of evenly staggered pulses that are on while one of them opens, by the time that each shares with it."""
+    if width <= 0:
+        return 0.0
+    on = min(width, period)
+    window = min(max(window, 1e-9 * period), on)
+    shared = 0.0
+    for other in range(count):
+        for turn in (-1, 0) if other else (0,):
+            start = period * other / count + turn * period
+            shared += max(0.0, min(window, start + on) - max(0.0, start))
+    return shared / window
