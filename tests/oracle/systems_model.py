@@ -222,7 +222,7 @@ class Injector:
         """[SAE-J1832]; an injector without the time to close stays open."""
         if width <= 0:
             return 0.0
-        if period - width < self.closing:
+        if period - width < self.closing * (1 - 1e-9):
             return static * period
         effective = max(0.0, width - dead)
         return static * (effective + self.correction(effective))
@@ -251,15 +251,15 @@ def wire_resistance(circuit):
     return total
 
 
-def coils_on(count, width, period, window):
-    """Mean number of evenly staggered pulses that are on while one of them opens, by the time that each shares with it."""
+def coils_on(count, groups, width, period, window):
+    """Mean number of coils that are on while one opens: groups start evenly staggered, and each shares some time with it."""
     if width <= 0:
         return 0.0
     on = min(width, period)
     window = min(max(window, 1e-9 * period), on)
     shared = 0.0
-    for other in range(count):
+    for other in range(groups):
         for turn in (-1, 0) if other else (0,):
-            start = period * other / count + turn * period
+            start = period * other / groups + turn * period
             shared += max(0.0, min(window, start + on) - max(0.0, start))
-    return shared / window
+    return count / groups * shared / window

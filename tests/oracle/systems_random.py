@@ -209,6 +209,9 @@ def random_system(seed):
         "plan": path(draw, demand * draw.between(1.6, 3.5), dead_head, two_rails, draw.one_of(None, "displacement", "rotodynamic")),
         "stages": stages,
     }
+    for stage in stages:
+        if draw.next() < 0.6:
+            stage["firingGroups"] = draw.one_of(*(g for g in range(1, chambers + 1) if chambers % g == 0))
     if two_stages:
         document["staging"] = {"transitionDutyCycle": text(draw.between(40, 75), "%")}
     document |= {"power": {"pumps": circuit(draw, "pumps"), "injectors": circuit(draw, "injectors")}, "limits": "common practice"}

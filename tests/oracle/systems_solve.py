@@ -269,7 +269,7 @@ class Solve:
                 longest = max(longest, dead)
         for s, stage in enumerate(self.s.stages):
             mine = [self.s.injectors[p["injector"]] for t, p in self.seats if t == s]
-            on = coils_on(len(mine), self.widths[s], self.period[s], longest)
+            on = coils_on(len(mine), stage.get("firingGroups", len(mine)), self.widths[s], self.period[s], longest)
             opening += on / len(mine) * sum(1 / i.coil for i in mine)
         to_pumps = self.supply - self.s.wires[0] * amperes
         self.volts = [(self.volts[0] + to_pumps) / 2, self.supply / (1 + self.s.wires[1] * opening)]

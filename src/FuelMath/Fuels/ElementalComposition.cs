@@ -56,7 +56,10 @@ public sealed class ElementalComposition
         OxygenFraction = oxygen;
         NitrogenFraction = nitrogen;
         SulfurFraction = sulfur;
-        if (!(carbon / CarbonMass + hydrogen / (4 * HydrogenMass) + sulfur / SulfurMass > oxygen / (2 * OxygenMass)))
+        double burns = carbon / CarbonMass + hydrogen / (4 * HydrogenMass) + sulfur / SulfurMass;
+
+        // An oxide misses nothing by rounding, either.
+        if (!(burns > oxygen / (2 * OxygenMass) * (1 + Guard.EdgeTolerance)))
         {
             throw new ArgumentException(
                 "Must take up oxygen when it burns; this composition already holds as much as it can.",

@@ -153,6 +153,39 @@ public sealed class AirStateTests
                 .Message
         );
 
+    /// <summary>The ends of each range belong to it; a little beyond them does not.</summary>
+    [Theory]
+    [InlineData(-90, 0, -90.1)]
+    [InlineData(200, 0, 200.1)]
+    [InlineData(0, 50, -0.1)]
+    [InlineData(60, 50, 60.1)]
+    public void Constructor_EndOfTheRange_IsTakenAndBeyondItRefused(double end, double percent, double beyond)
+    {
+        Assert.Equal(
+            end,
+            new AirState(Sea, Celsius.Of(end), Ratio.FromPercent(percent)).Temperature.DegreesCelsius,
+            1e-9
+        );
+        Assert.Equal(
+            "temperature",
+            Assert
+                .Throws<ArgumentOutOfRangeException>(() =>
+                    new AirState(Sea, Celsius.Of(beyond), Ratio.FromPercent(percent))
+                )
+                .ParamName
+        );
+    }
+
+    [Theory]
+    [InlineData(-2000)]
+    [InlineData(11_000)]
+    public void AtGeopotentialAltitude_EndOfTheModel_IsTaken(double meters) =>
+        Assert.Equal(
+            288.15 - (0.0065 * meters),
+            StandardAtmosphere.AtGeopotentialAltitude(Length.FromMeters(meters)).Temperature.Kelvins,
+            1e-9
+        );
+
     [Fact]
     public void Constructor_HumidAndTooHot_Refuses() =>
         Assert.StartsWith(

@@ -151,6 +151,35 @@ public sealed class PulseCharacterizationTests(ITestOutputHelper output)
         Assert.True(coverage.TwoStandardErrors < coverage.Fieller, coverage.ToString());
     }
 
+    /// <summary>
+    /// The band about a line that four readings of equal weight were fitted to: t s sqrt(1/n + (x - mean)2/Sxx), with a mean of
+    /// 7 ms, Sxx of 46 ms2, and t of two degrees of freedom in closed form, 4.30265 at 95 %.
+    /// </summary>
+    [Theory]
+    [Trait("Source", "Draper-Smith-1998")]
+    [InlineData(0)]
+    [InlineData(3)]
+    [InlineData(7)]
+    [InlineData(20)]
+    public void BandHalfWidthAt_FourReadings_IsTheTextbooks(double at)
+    {
+        double[] masses = [7.25, 15.15, 27.16, 43.24];
+        double mean = masses.Average();
+        double slope = Widths.Zip(masses, (x, y) => (x - 7) * (y - mean)).Sum() / 46;
+        double squares = Widths.Zip(masses, (x, y) => Math.Pow(y - mean - (slope * (x - 7)), 2)).Sum();
+        double t = 0.95 * Math.Sqrt(2 / (1 - (0.95 * 0.95)));
+
+        PulseCharacterization found = Of(Widths.Zip(masses, TestBench.Pulse));
+
+        Assert.Equal(4, found.LinearReadings.Length);
+        Close.Within(
+            1e-9,
+            t * Math.Sqrt(squares / 2 * (0.25 + (Math.Pow(at - 7, 2) / 46))),
+            found.BandHalfWidthAt(Duration.FromMilliseconds(at)).Milligrams
+        );
+        Close.Within(1e-9, mean + (slope * (at - 7)), found.LineAt(Duration.FromMilliseconds(at)).Milligrams);
+    }
+
     private static PulseCharacterization Of(IEnumerable<DynamicFlowReading> readings) =>
         new(readings, Ratio.FromPercent(2), TestBench.NinetyFive);
 

@@ -128,6 +128,23 @@ public sealed class SetVerdictTests
         Assert.Null(report.Members[3].Coil);
     }
 
+    /// <summary>18 Ω among 12 Ω is 50 % off: at a limit of 50 % nothing is said, at one just below it is.</summary>
+    [Theory]
+    [InlineData(50, 0)]
+    [InlineData(49.999, 1)]
+    public void Report_CoilAtTheLimit_IsNoFinding(double percent, int findings)
+    {
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice.WithCoilFromMedian(Ratio.FromPercent(percent)),
+            With("A", [], [Coil(12, 20, 0.1)]),
+            With("B", [], [Coil(12, 20, 0.1)]),
+            With("C", [], [Coil(12, 20, 0.1)]),
+            With("D", [], [Coil(18, 20, 0.1)])
+        );
+
+        Assert.Equal(findings, report.Findings.Count(f => f.Code == FindingCode.CoilUnlikeSet));
+    }
+
     [Fact]
     public void Report_CoilOutsideItsBand_IsRejected()
     {

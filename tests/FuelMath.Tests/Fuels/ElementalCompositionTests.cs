@@ -1,3 +1,4 @@
+using FsCheck.Xunit;
 using UnitsNet;
 
 namespace FuelMath.Tests.Fuels;
@@ -37,6 +38,40 @@ public sealed class ElementalCompositionTests
 
         Assert.Equal(0.3, sour.Sulfur.Percent, 1e-12);
         Assert.Equal(0.2, sour.Nitrogen.Percent, 1e-12);
+    }
+
+    /// <summary>
+    /// Thiophene, C4H4S + 6 O2 -> 4 CO2 + 2 H2O + SO2: 48.044 of carbon, 4.032 of hydrogen and 32.06 of sulfur in 84.136 g/mol,
+    /// and 12 x 15.999 / 84.136 = 2.28187 of oxygen for each mass.
+    /// </summary>
+    [Fact]
+    [Trait("Source", "IUPAC-2021")]
+    public void FromFormula_WithSulfur_CountsItsMassAndItsOxygen()
+    {
+        ElementalComposition thiophene = ElementalComposition.FromFormula(4, 4, 0, 0, 1);
+
+        Assert.Equal(32.06 / 84.136, thiophene.Sulfur.DecimalFractions, 1e-12);
+        Assert.Equal(48.044 / 84.136, thiophene.Carbon.DecimalFractions, 1e-12);
+        Assert.Equal(12 * 15.999 / 84.136, thiophene.OxygenDemandSi, 1e-12);
+    }
+
+    /// <summary>S + O2 -> SO2.</summary>
+    [Fact]
+    [Trait("Source", "IUPAC-2021")]
+    public void FromFormula_SulfurAlone_TakesUpTwoOxygen() =>
+        Assert.Equal(2 * 15.999 / 32.06, ElementalComposition.FromFormula(0, 0, 0, 0, 1).OxygenDemandSi, 1e-12);
+
+    /// <summary>What holds as much oxygen as it can takes up none, whichever way its mass fractions are rounded.</summary>
+    [Property]
+    public void FromFormula_OxidesOfAnyShare_AreRefused(byte carbon, byte water, byte sulfur, byte nitrogen)
+    {
+        int dioxides = carbon % 100;
+        int sulfurs = sulfur % 100;
+        int oxygen = 1 + (2 * dioxides) + water + (2 * sulfurs);
+
+        Assert.Throws<ArgumentException>(() =>
+            ElementalComposition.FromFormula(dioxides, 2 * (water + 1), oxygen, nitrogen, sulfurs)
+        );
     }
 
     [Fact]

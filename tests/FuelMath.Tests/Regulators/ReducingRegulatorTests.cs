@@ -140,6 +140,55 @@ public sealed class ReducingRegulatorTests
         Assert.Contains("both were at 100 L/h.", refused.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>The order in which they are given does not matter: 2.8 bar at 100 L/h falls from 3 bar at none.</summary>
+    [Fact]
+    public void Readings_GivenTheOtherWayRound_AreTheSameRegulator()
+    {
+        ReducingRegulator turned = Made(
+            new(Pressure.FromBars(2.8), VolumeFlow.FromLitersPerHour(100), Bar(5.7)),
+            new(Pressure.FromBars(3), VolumeFlow.Zero, Bar(5.7))
+        );
+
+        Close.Within(
+            1e-12,
+            2.9,
+            turned.HeldPressure(Bar(0), Bar(5.7), VolumeFlow.FromLitersPerHour(50)).AboveAmbient.Bars
+        );
+    }
+
+    /// <summary>
+    /// A supply that sags by 1.9 bar presses 7.6 N less on the seat, 0.1 bar on 7.6 cm2: 3.05 bar at 100 L/h from 3.8 bar are
+    /// 2.95 bar from 5.7 bar, so that this regulator falls with flow although its readings rise.
+    /// </summary>
+    [Fact]
+    [Trait("Source", "Definition")]
+    public void Readings_ThatRiseByASaggingSupply_FallAtOneSupply()
+    {
+        ReducingRegulator sagging = Made(
+            new(Pressure.FromBars(3), VolumeFlow.Zero, Bar(5.7)),
+            new(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(100), Bar(3.8))
+        );
+
+        Close.Within(
+            1e-12,
+            2.95,
+            sagging.HeldPressure(Bar(0), Bar(5.7), VolumeFlow.FromLitersPerHour(100)).AboveAmbient.Bars
+        );
+    }
+
+    [Fact]
+    public void Readings_OfOnePressure_HoldItAtEveryFlow() =>
+        Close.Within(
+            1e-12,
+            3,
+            Made(
+                    new(Pressure.FromBars(3), VolumeFlow.Zero, Bar(5.7)),
+                    new(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100), Bar(5.7))
+                )
+                .HeldPressure(Bar(0), Bar(5.7), VolumeFlow.FromLitersPerHour(200))
+                .AboveAmbient.Bars
+        );
+
     [Fact]
     public void Reading_ThatWasStarved_IsRefused()
     {

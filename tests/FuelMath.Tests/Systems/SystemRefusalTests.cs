@@ -21,6 +21,38 @@ public sealed class SystemRefusalTests
         );
     }
 
+    /// <summary>
+    /// Rounds that go in a circle. Pulses of 11 ms every 10 ms behind 3 Ω: with a short dead time two coils of 12 Ω are on while
+    /// one opens, which leaves 9.2 V and a dead time of 6 ms, in which 1.17 coils are on, which leaves 10.7 V and a short one.
+    /// </summary>
+    [Fact]
+    public void Solve_RoundsThatCircle_RefusesAfterSixty()
+    {
+        var steep = new DeadTimeTable(
+            [.. new[] { 5, 9.5, 10.3, 16 }.Select(v => ElectricPotential.FromVolts(v))],
+            [Pressure.FromBars(1), Pressure.FromBars(5)],
+            new[,]
+            {
+                { Ms(8), Ms(8) },
+                { Ms(6), Ms(6) },
+                { Ms(0.5), Ms(0.5) },
+                { Ms(0.4), Ms(0.4) },
+            },
+            OutsideRange.Refuse,
+            Workshop.Invented
+        );
+        Injector nervous = Workshop.Injector("rated", 500).WithDeadTime("nervous", steep);
+        FuelSystem system = Workshop.Four([nervous, nervous, nervous, nervous], injectorOhms: 3);
+
+        var refused = Assert.Throws<NoSolutionException>(() =>
+            system.Solve(Workshop.Point(3000, 90, FuelCommand.FromPulseWidths([Ms(11)])))
+        );
+
+        Assert.Equal(60, refused.Iterations);
+        Assert.Equal("injector voltage", refused.Where);
+        Assert.InRange(refused.WorstResidual, 0.01, 1);
+    }
+
     [Fact]
     public void Solve_VoltageBelowThePumpsData_SaysTheRange()
     {
@@ -70,4 +102,6 @@ public sealed class SystemRefusalTests
         Assert.StartsWith("Must be one of: tank, pump outlet,", error.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>("line", () => state.FlowThrough("rails"));
     }
+
+    private static Duration Ms(double milliseconds) => Duration.FromMilliseconds(milliseconds);
 }

@@ -19,6 +19,8 @@ public sealed class QuantityKindTests
     [InlineData("-20 kPa", -2e4)]
     [InlineData("+1.5e2 kPa", 1.5e5)]
     [InlineData("1E-3MPa", 1e3)]
+    [InlineData("1.5e+2 kPa", 1.5e5)]
+    [InlineData("2E+2kPa", 2e5)]
     [InlineData(".5 bar", 5e4)]
     [InlineData("3\u00a0bar", 3e5)]
     public void Parse_PressureDifference_GivesPascals(string text, double pascals) =>

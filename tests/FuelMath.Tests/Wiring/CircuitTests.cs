@@ -110,6 +110,25 @@ public sealed class CircuitTests
     }
 
     [Fact]
+    public void EachAnswer_OfANegativeCurrent_IsRefused()
+    {
+        var circuit = new Circuit("pump", [], [], ElectricResistance.FromOhms(1));
+        var current = ElectricCurrent.FromAmperes(-1);
+        Func<object>[] asked =
+        [
+            () => circuit.DropAt(current),
+            () => circuit.DropWorkingAt(current),
+            () => circuit.HeatAt(current),
+            () => circuit.VoltageAtLoad(ElectricPotential.FromVolts(12), current),
+        ];
+
+        Assert.All(
+            asked,
+            ask => Assert.Equal("current", Assert.Throws<ArgumentOutOfRangeException>(() => ask()).ParamName)
+        );
+    }
+
+    [Fact]
     public void Constructor_NegativeContacts_Refuses()
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() =>

@@ -110,6 +110,21 @@ public sealed class WireChoiceTests
     public void Fuse_WireTooThin_IsDangerFirst() =>
         Assert.Equal("The steady current is more than the conductor may carry", Fuse(40, 12, 15)[0].What);
 
+    /// <summary>A fuse as large as its conductor bears, and a current at its share: allowed, and not by a hair more.</summary>
+    [Theory]
+    [InlineData(20, 20, 16, null)]
+    [InlineData(20.001, 20, 16, FindingCode.FuseTooLarge)]
+    [InlineData(20, 20, 16.001, FindingCode.FuseLoaded)]
+    [InlineData(20, 20, 20, FindingCode.FuseLoaded)]
+    [InlineData(30, 20, 20, FindingCode.FuseTooLarge)]
+    public void Fuse_AtItsLimits_IsAllowed(double rating, double ampacity, double steady, FindingCode? first)
+    {
+        Finding[] found = [.. Fuse(rating, ampacity, steady).Where(f => f.Severity > Severity.Note)];
+
+        Assert.Equal(first, found.Length == 0 ? null : found[0].Code);
+        Assert.DoesNotContain(found, f => f.Code == FindingCode.ConductorOverloaded);
+    }
+
     [Fact]
     public void Fuse_BadShare_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
