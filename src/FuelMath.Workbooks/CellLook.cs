@@ -11,4 +11,6 @@ internal enum CellLook
     Note,
     Solved,
     Words,
+    Live,
+    LiveResult,
 }

@@ -24,8 +24,12 @@ internal static class CellStyles
         Solved,
     }
 
+    /// <summary>Numbers of their own count from 164 on.</summary>
+    private const uint FourPlaces = 164;
+
     internal static Stylesheet Make() =>
         new(
+            new NumberingFormats(new NumberingFormat { NumberFormatId = FourPlaces, FormatCode = "0.0000" }),
             new Fonts(
                 new Font(new FontSize { Val = 10 }, new FontName { Val = "Arial" }),
                 new Font(new Bold(), new FontSize { Val = 14 }, new FontName { Val = "Arial" }),
@@ -61,10 +65,20 @@ internal static class CellStyles
             CellLook.Input => Of(Face.Plain, Shade.Input, false),
             CellLook.Result => Of(Face.Bold, Shade.Result, false),
             CellLook.Note => Of(Face.Italic, Shade.None, false),
-            CellLook.Solved => Of(Face.Italic, Shade.Solved, false),
+            CellLook.Solved => Rounded(Face.Italic, Shade.Solved),
+            CellLook.Live => Rounded(Face.Plain, Shade.None),
+            CellLook.LiveResult => Rounded(Face.Bold, Shade.Result),
             CellLook.Words => Of(Face.Plain, Shade.None, true),
             _ => Of(Face.Plain, Shade.None, false),
         };
+
+    /// <summary>Shown to four places; the cell holds every digit.</summary>
+    private static CellFormat Rounded(Face face, Shade shade)
+    {
+        CellFormat format = Of(face, shade, false);
+        (format.NumberFormatId, format.ApplyNumberFormat) = (FourPlaces, true);
+        return format;
+    }
 
     private static CellFormat Of(Face face, Shade shade, bool wrap) =>
         new(new Alignment { WrapText = wrap, Vertical = VerticalAlignmentValues.Top })

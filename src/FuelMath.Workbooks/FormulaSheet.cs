@@ -85,7 +85,7 @@ internal sealed class FormulaSheet
         (double low, double high) = (quantity.FromSi(argument.Minimum, unit), quantity.FromSi(argument.Maximum, unit));
         Sheet.Put('C', row, Cell.Of(numbers[index], CellLook.Input));
         Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
-        Sheet.Put('E', row, Cell.Live(Text(quantity.ToSi(SpreadsheetText.Input(given), unit)), CellLook.Plain));
+        Sheet.Put('E', row, Cell.Live(quantity.ToSi(SpreadsheetText.Input(given), unit).ToFormula(), CellLook.Plain));
         Sheet.Put('F', row, Cell.Of(quantity.Unit, CellLook.Plain));
         Sheet.Put('G', row, Cell.Of(low, CellLook.Plain));
         Sheet.Put('H', row, Cell.Of(high, CellLook.Plain));
@@ -110,7 +110,7 @@ internal sealed class FormulaSheet
         }
 
         int row = Sheet.Add(CellLook.Words, "", $"bound: {bound}");
-        Sheet.Put('E', row, Cell.Live(Text(limit), CellLook.Plain));
+        Sheet.Put('E', row, Cell.Live(limit.ToFormula(), CellLook.Plain));
         Sheet.Put(
             'F',
             row,
@@ -154,7 +154,7 @@ internal sealed class FormulaSheet
         FormulaQuantity result = formula.Result;
         int row = Sheet.Add(CellLook.Words, result.Symbol.Name, $"result: {result.Symbol.Meaning}");
         string unit = result.UnitOf(units);
-        string value = Text(result.FromSi(SpreadsheetText.Input(Last), unit));
+        string value = result.FromSi(SpreadsheetText.Input(Last), unit).ToFormula();
         Sheet.Put('C', row, Cell.Live($"IF(AND({string.Join(",", checks)}),{value},NA())", CellLook.Result));
         Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
         Sheet.Put('J', row, Cell.Of(string.Join("; ", formula.Sources), CellLook.Words));
@@ -170,7 +170,4 @@ internal sealed class FormulaSheet
         Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
         Sheet.Put('J', row, Cell.Of(formula.Example.Source.ToString(), CellLook.Words));
     }
-
-    /// <summary>A text of one cell: conversions and bounds have no steps.</summary>
-    private static string Text(SpreadsheetText value) => value.ToCells(_ => "").Single().Formula;
 }

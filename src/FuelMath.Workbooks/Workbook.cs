@@ -88,6 +88,26 @@ public sealed class Workbook
             : throw new ArgumentException("Must have one or more formulas; it has none.", nameof(formulas));
     }
 
+    /// <summary>
+    /// A workbook of an assessment: what it comes to, a sheet for each solved state, and what was found. Rail pressure, pulse
+    /// width, duty cycle and lambda are live where their laws are explicit; what was solved stands beside as a value with a note.
+    /// </summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>The workbook.</returns>
+    /// <remarks>
+    /// Pump, lines and tables are not calculated anew in a sheet: dead times, flows and the losses of lines stay those of the
+    /// solved state, and the sheet says so as soon as a given number was changed.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <example>
+    /// <code source="../../tests/FuelMath.Examples/WorkbookExamples.cs" region="Assessment" />
+    /// </example>
+    public static Workbook FromAssessment(SystemAssessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        return AssessmentSheets.Workbook(assessment);
+    }
+
     /// <summary>Writes the workbook as <c>.xlsx</c>.</summary>
     /// <param name="stream">Where to; it stays open.</param>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is null.</exception>

@@ -8,8 +8,10 @@ namespace FuelMath.Workbooks;
 /// <summary>Writes sheets as a file that a spreadsheet opens and calculates.</summary>
 internal static class WorkbookFile
 {
-    /// <summary>Points; not every host makes room for larger letters by itself.</summary>
+    /// <summary>Points; not every host makes room for larger letters, or for texts of several lines, by itself.</summary>
     private const double TitleHeight = 21;
+
+    private const double LineHeight = 13;
 
     internal static void Write(IReadOnlyList<Sheet> sheets, Stream stream)
     {
@@ -53,7 +55,7 @@ internal static class WorkbookFile
                         }
                 )
             ),
-            new X.SheetData(sheet.Rows.Select(r => Row(r.Key, r.Value)))
+            new X.SheetData(sheet.Rows.Select(r => Row(r.Key, r.Value, sheet.Widths)))
         );
         if (sheet.Limits.Count > 0)
         {
@@ -73,7 +75,7 @@ internal static class WorkbookFile
         return page;
     }
 
-    private static X.Row Row(int index, SortedDictionary<int, Cell> cells)
+    private static X.Row Row(int index, SortedDictionary<int, Cell> cells, IReadOnlyList<double> widths)
     {
         var row = new X.Row(cells.Select(c => One(Sheet.At((char)('A' + c.Key), index), c.Value)))
         {
@@ -83,9 +85,19 @@ internal static class WorkbookFile
         {
             (row.Height, row.CustomHeight) = (TitleHeight, true);
         }
+        else if (cells.Max(c => Lines(c.Value, widths[c.Key])) is > 1 and var lines)
+        {
+            (row.Height, row.CustomHeight) = (LineHeight * lines, true);
+        }
 
         return row;
     }
+
+    /// <summary>How many lines a text takes; a width counts digits, and letters are about as wide.</summary>
+    private static int Lines(Cell cell, double width) =>
+        cell is { Text: { } text, Look: CellLook.Words or CellLook.Head }
+            ? (int)Math.Ceiling(1.1 * text.Length / width)
+            : 1;
 
     private static X.Cell One(string reference, Cell cell)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FuelMath.Formulas;
 using FuelMath.Workbooks;
+using UnitsNet;
 
 namespace FuelMath.Examples;
 
@@ -39,5 +40,31 @@ public sealed class WorkbookExamples
         File.Delete(path);
         Assert.Equal("Contents", openings.SheetNames[0]);
         Assert.Equal("Orifice.CarriedVolumeFlow", Assert.Single(carried.SheetNames));
+    }
+
+    [Fact]
+    public void AssessmentAsWorkbook()
+    {
+        string path = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid()}.xlsx");
+        FuelSystem system = SystemExamples.Build();
+        var point = new OperatingPoint(
+            "cruise",
+            RotationalSpeed.FromRevolutionsPerMinute(2500),
+            new AbsolutePressure(Pressure.FromKilopascals(55)),
+            new AbsolutePressure(Pressure.FromKilopascals(100)),
+            Temperature.FromDegreesCelsius(30),
+            Temperature.FromDegreesCelsius(25),
+            ElectricPotential.FromVolts(13.8),
+            FuelCommand.HoldLambda(Lambda.FromRatio(1))
+        );
+        #region Assessment
+        var assessment = new SystemAssessment(system, [point]);
+        Workbook book = Workbook.FromAssessment(assessment);
+        book.WriteFile(path);
+        #endregion
+
+        Assert.True(new FileInfo(path).Length > 5000);
+        File.Delete(path);
+        Assert.Equal(["Assessment", "cruise", "Findings"], book.SheetNames);
     }
 }

@@ -1,6 +1,6 @@
 // Compares the results of two spreadsheet engines with those of the library.
-// Usage: node compare.mjs folder, where the folder holds pointsN.json (cells and expected results) and out/pointsN.xlsx
-// (the workbook as the office suite calculated it; it stores 15 digits, which is 5e-15 of a value).
+// Usage: node compare.mjs folder, where the folder holds NAME.json (cells and expected results) and out/NAME.xlsx (the workbook
+// as the office suite calculated it; it stores 15 digits, which is 5e-15 of a value).
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
@@ -8,7 +8,7 @@ import { HyperFormula } from "hyperformula";
 
 const limit = 1e-12;
 const folder = process.argv[2];
-const stems = readdirSync(folder).filter((name) => /^points\d+\.json$/.test(name)).map((name) => name.slice(0, -5));
+const stems = readdirSync(folder).filter((name) => name.endsWith(".json")).map((name) => name.slice(0, -5));
 const engines = { office: new Map(), second: new Map() };
 let longest = 0;
 let formulas = 0;
@@ -36,9 +36,9 @@ const rows = (cells) => {
   return table;
 };
 
-// The values that a calculated workbook stores on its first sheet.
-const results = (file) => {
-  const sheet = execFileSync("unzip", ["-p", file, "xl/worksheets/sheet1.xml"], { encoding: "utf8", maxBuffer: 1e9 });
+// The values that a calculated workbook stores on a sheet, counted from one.
+const results = (file, number) => {
+  const sheet = execFileSync("unzip", ["-p", file, `xl/worksheets/sheet${number}.xml`], { encoding: "utf8", maxBuffer: 1e9 });
   return new Map([...sheet.matchAll(/<c r="([A-Z]+\d+)"[^>]*t="n"[^>]*>(?:<f[^>]*>[^<]*<\/f>)?<v>([^<]*)<\/v>/g)].map((m) => [m[1], Number(m[2])]));
 };
 
@@ -49,10 +49,12 @@ for (const stem of stems) {
   const { sheets, expected } = JSON.parse(readFileSync(join(folder, `${stem}.json`), "utf8"));
   const contents = Object.fromEntries(Object.entries(sheets).map(([name, cells]) => [name, rows(cells)]));
   const engine = HyperFormula.buildFromSheets(contents, { licenseKey: "gpl-v3", smartRounding: false });
-  const home = engine.getSheetId("Contents");
   const calculated = join(folder, "out", `${stem}.xlsx`);
-  const office = existsSync(calculated) ? results(calculated) : null;
-  for (const { Name, Cell, Value, Scale } of expected) {
+  const names = Object.keys(sheets);
+  const pages = existsSync(calculated) ? names.map((_, index) => results(calculated, index + 1)) : null;
+  for (const { Name, Sheet = "Contents", Cell, Value, Scale } of expected) {
+    const home = engine.getSheetId(Sheet);
+    const office = pages?.[names.indexOf(Sheet)];
     const { col, row } = place(Cell);
     const scale = Math.max(Math.abs(Value), Scale) || 1;
     note("second", Name, Math.abs(engine.getCellValue({ sheet: home, col, row }) - Value) / scale);
@@ -64,7 +66,7 @@ let failed = false;
 for (const [engine, worst] of Object.entries(engines)) {
   const bad = [...worst].filter(([, difference]) => !(difference <= limit));
   const [where, most] = [...worst].sort((a, b) => b[1] - a[1])[0] ?? ["none", NaN];
-  console.log(`${engine}: ${worst.size - bad.length} of ${worst.size} formulas agree at ${stems.length} points within ${limit}; worst ${most.toExponential(1)} (${where})`);
+  console.log(`${engine}: ${worst.size - bad.length} of ${worst.size} results agree in ${stems.length} workbooks within ${limit}; worst ${most.toExponential(1)} (${where})`);
   for (const [name, difference] of bad) console.log(`    ${name}: ${difference}`);
   failed ||= bad.length > 0 || worst.size === 0;
 }

@@ -47,6 +47,17 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
         return new SpreadsheetWriter(place, MostCharacters).Write(Node);
     }
 
+    /// <summary>Gives this number as the formula of one cell, with all steps inside.</summary>
+    /// <returns>The formula without the equals sign before it, for example <c>C3*SQRT(C5/C4)</c>.</returns>
+    /// <exception cref="InvalidOperationException">
+    /// It is longer than <see cref="MostCharacters"/> or nested deeper than a cell takes: <see cref="ToCells"/> has no such limit.
+    /// </exception>
+    public string ToFormula() =>
+        new SpreadsheetWriter(
+            _ => throw new InvalidOperationException("A formula in one cell has no other cells."),
+            MostCharacters
+        ).WriteWhole(Node);
+
     /// <inheritdoc />
     public static SpreadsheetText Of(double value) => new(SpreadsheetNode.Constant(value));
 

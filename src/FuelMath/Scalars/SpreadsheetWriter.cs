@@ -37,6 +37,34 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
         return cells.ToImmutable();
     }
 
+    /// <summary>Writes nodes as one formula, with all steps inside.</summary>
+    /// <exception cref="InvalidOperationException">It is longer, or nested deeper, than a cell takes.</exception>
+    internal string WriteWhole(SpreadsheetNode root) => Whole(root).Text;
+
+    private Piece Whole(SpreadsheetNode node)
+    {
+        if (pieces.TryGetValue(node, out Piece? known))
+        {
+            return known;
+        }
+
+        Piece piece = node.Operation switch
+        {
+            SpreadsheetOperation.Constant => new(Number(node.Number), Rank.Atom, 0),
+            SpreadsheetOperation.Input => new(node.Name, Rank.Atom, 0),
+            SpreadsheetOperation.Step => Whole(node.Operands[0]),
+            _ => Join(node, [.. node.Operands.Select(Whole)]),
+        };
+        return piece.Text.Length <= most && piece.Nested <= MostNested
+            ? pieces[node] = piece
+            : throw new InvalidOperationException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"One cell takes at most {most} characters and {MostNested} functions inside each other: take several cells."
+                )
+            );
+    }
+
     /// <summary>A number written out in decimals; beyond 40 places as a product with a power of ten.</summary>
     internal static string Number(double value)
     {

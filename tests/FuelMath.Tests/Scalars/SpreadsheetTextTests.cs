@@ -41,6 +41,22 @@ public sealed class SpreadsheetTextTests
         Assert.Equal("(-(A1+B1))", Text(-(A + B)));
     }
 
+    [Fact]
+    public void ToFormula_Steps_StandInside()
+    {
+        SpreadsheetText half = SpreadsheetText.Step(A / 2, Half, Definition);
+        Assert.Equal("(A1/2+B1)*(A1/2)", ((half + B) * half).ToFormula());
+
+        SpreadsheetText grown = A;
+        for (int i = 0; i < 12; i++)
+        {
+            grown += grown * B;
+        }
+
+        Assert.Throws<InvalidOperationException>(grown.ToFormula);
+        Assert.True(grown.ToCells(i => $"C{i}").Length > 1);
+    }
+
     [Theory]
     [InlineData(1e-6, "0.000001")]
     [InlineData(1.5e-7, "0.00000015")]

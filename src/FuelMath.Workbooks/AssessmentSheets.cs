@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+
+namespace FuelMath.Workbooks;
+
+/// <summary>A workbook of an assessment: what it comes to, a sheet for each state, and what was found.</summary>
+internal static class AssessmentSheets
+{
+    internal static Workbook Workbook(SystemAssessment assessment)
+    {
+        (PointAssessment Point, AssessedState State)[] states =
+        [
+            .. assessment.Points.SelectMany(p => p.States.Select(s => (p, s))),
+        ];
+        ImmutableArray<string> names = SheetNames.Of([
+            "Assessment",
+            .. states.Select(s => $"{s.Point.Point.Name}{Words(s.State.Basis)}"),
+            "Findings",
+        ]);
+        StateSheet?[] sheets =
+        [
+            .. states.Select(
+                (s, i) =>
+                    s.State.State is { } state
+                        ? new StateSheet(Of(assessment, s.State.Basis), state, s.State.Basis, names[i + 1])
+                        : null
+            ),
+        ];
+        return new([
+            Whole(assessment, states, sheets, names[0]),
+            .. sheets.OfType<StateSheet>().Select(s => s.Sheet),
+            Findings(assessment, names[^1]),
+        ]);
+    }
+
+    internal static string Words(StateBasis basis) =>
+        basis switch
+        {
+            StateBasis.AsMeasured => " (measured)",
+            StateBasis.AsMeasuredUncorrected => " (no sensor)",
+            _ => "",
+        };
+
+    private static FuelSystem Of(SystemAssessment assessment, StateBasis basis) =>
+        basis == StateBasis.AsDescribed ? assessment.System : assessment.Measured!;
+
+    private static Sheet Whole(
+        SystemAssessment assessment,
+        (PointAssessment Point, AssessedState State)[] states,
+        StateSheet?[] sheets,
+        string name
+    )
+    {
+        var sheet = new Sheet(name, 32, 22, 18, 16, 16, 16, 12, 70);
+        sheet.Add(CellLook.Title, assessment.System.Name);
+        sheet.Add(CellLook.Note, assessment.Verdict.ToString());
+        sheet.Add(
+            CellLook.Note,
+            "The numbers are those of the sheets of the points, which are live: change a shaded number there. The verdicts are not: they hold for the states as solved."
+        );
+        sheet.Add(CellLook.Note, FormulaSheets.Caution);
+        sheet.Skip();
+        sheet.Add(
+            CellLook.Head,
+            "Point",
+            "Injectors",
+            "Stage",
+            "Rail pressure, bar gauge",
+            "Pulse width, ms",
+            "Duty cycle, %",
+            "Lambda",
+            "Verdict as solved"
+        );
+        for (int i = 0; i < states.Length; i++)
+        {
+            (PointAssessment point, AssessedState state) = states[i];
+            if (sheets[i] is { } own)
+            {
+                Stages(sheet, point, state, own);
+            }
+            else
+            {
+                sheet.Add(
+                    CellLook.Words,
+                    point.Point.Name,
+                    Basis(state.Basis),
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    state.Verdict.ToString()
+                );
+            }
+        }
+
+        return sheet;
+    }
+
+    private static void Stages(Sheet sheet, PointAssessment point, AssessedState state, StateSheet own)
+    {
+        bool isFirst = true;
+        foreach (StageResult stage in state.State!.Stages)
+        {
+            int row = sheet.Add(
+                CellLook.Words,
+                isFirst ? point.Point.Name : "",
+                isFirst ? Basis(state.Basis) : "",
+                stage.Name,
+                "",
+                "",
+                "",
+                "",
+                isFirst ? state.Verdict.ToString() : ""
+            );
+            if (isFirst)
+            {
+                Link('D', row, own.RailPressure);
+                Link('G', row, own.Lambda);
+            }
+
+            Link('E', row, own.Injectors.Of(stage.Name)?.Width);
+            Link('F', row, own.Injectors.Of(stage.Name)?.DutyCycle);
+            isFirst = false;
+        }
+
+        void Link(char column, int row, string? reference)
+        {
+            if (reference is not null)
+            {
+                sheet.Put(column, row, Cell.Live(own.Sheet.From(reference), CellLook.LiveResult));
+            }
+        }
+    }
+
+    private static Sheet Findings(SystemAssessment assessment, string name)
+    {
+        var sheet = new Sheet(name, 12, 24, 50, 26, 26, 34, 60, 30);
+        sheet.Add(CellLook.Title, "Findings");
+        sheet.Add(CellLook.Note, FormulaSheets.Caution);
+        sheet.Skip();
+        sheet.Add(
+            CellLook.Head,
+            "Severity",
+            "Part",
+            "What",
+            "Value",
+            "Limit",
+            "Where",
+            "What to do",
+            "Source of the limit"
+        );
+        foreach (FindingAcrossPoints finding in assessment.Findings)
+        {
+            foreach (FindingOccurrence occurrence in finding.Occurrences)
+            {
+                sheet.Add(
+                    CellLook.Words,
+                    occurrence.Finding.IsNotKnown ? "not known" : occurrence.Finding.Severity.ToString(),
+                    occurrence.Finding.Part,
+                    occurrence.Finding.What,
+                    occurrence.Finding.Value,
+                    occurrence.Finding.Limit,
+                    $"{occurrence.Place}{(occurrence.Basis is { } basis ? Words(basis) : "")}",
+                    occurrence.Finding.Action,
+                    occurrence.Finding.LimitSource.ToString()
+                );
+            }
+        }
+
+        return sheet;
+    }
+
+    private static string Basis(StateBasis basis) =>
+        basis switch
+        {
+            StateBasis.AsMeasured => "as measured",
+            StateBasis.AsMeasuredUncorrected => "as measured, no sensor",
+            _ => "as described",
+        };
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace FuelMath.Workbooks;
+
+/// <summary>A function of cells for an add-in of a spreadsheet host: its description, and the call.</summary>
+/// <remarks>
+/// <para>
+/// It takes what a host hands over: numbers, texts, logical values, <c>null</c> for an empty cell, and two-dimensional arrays
+/// for ranges; and it gives a number, a text, a <see cref="CellError"/>, or an array of those. It throws for no content of a
+/// cell. Ranges go together cell by cell; a single cell, a single row or a single column goes with each.
+/// </para>
+/// <para>
+/// A bare number has the unit that its argument declares; a text such as "3 bar" may have any unit of the kind, as people
+/// write it. A value of another type, such as a host's own error, is passed on as it is.
+/// </para>
+/// <para>
+/// A number in a cell is no clearance to load an engine: verify with a sensor at light load first. Instances are immutable and
+/// safe to share between threads. Equality is by reference.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code source="../../tests/FuelMath.Examples/SheetFunctionExamples.cs" region="Loop" />
+/// </example>
+public sealed class SheetFunction
+{
+    private readonly Preparation prepare;
+
+    internal SheetFunction(
+        string name,
+        string summary,
+        ImmutableArray<SheetFunctionArgument> arguments,
+        string result,
+        string resultUnit,
+        string source,
+        Preparation prepare
+    )
+    {
+        (Name, Summary, Arguments, Result) = (name, summary, arguments, result);
+        (ResultUnit, Source, this.prepare) = (resultUnit, source, prepare);
+    }
+
+    /// <summary>Reads the tables of a call once; gives the calculation of one cell, or says why there is none.</summary>
+    internal delegate CellCalculation? Preparation(
+        IReadOnlyList<object?> cells,
+        IFormatProvider? writer,
+        out CellError? error
+    );
+
+    /// <summary>Calculates one cell from one cell of each argument; what is a table stands there as a whole.</summary>
+    internal delegate object CellCalculation(IReadOnlyList<object?> cells);
+
+    /// <summary>The name, for example <c>FuelFlowAtPressure</c>; letters only, alike in no other function.</summary>
+    public string Name { get; }
+
+    /// <summary>What it computes.</summary>
+    public string Summary { get; }
+
+    /// <summary>What it takes.</summary>
+    public ImmutableArray<SheetFunctionArgument> Arguments { get; }
+
+    /// <summary>What it gives.</summary>
+    public string Result { get; }
+
+    /// <summary>The unit of the result; blank for a text.</summary>
+    public string ResultUnit { get; }
+
+    /// <summary>Where the formula comes from.</summary>
+    public string Source { get; }
+
+    /// <summary>Calculates a cell, or a range of cells.</summary>
+    /// <param name="writer">The culture of texts such as "1,5 bar"; null when it is not known, which refuses what has two meanings.</param>
+    /// <param name="arguments">What the host hands over for each argument.</param>
+    /// <returns>
+    /// A <see cref="double"/>, a <see cref="string"/>, a <see cref="CellError"/>, a value of the host that was passed on, or
+    /// an <c>object[,]</c> of those.
+    /// </returns>
+    public object Call(IFormatProvider? writer, params ReadOnlySpan<object?> arguments)
+    {
+        if (arguments.Length != Arguments.Length)
+        {
+            return CellError.Value(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Name} takes {Arguments.Length} arguments ({string.Join(", ", Arguments)}); it got {arguments.Length}."
+                )
+            );
+        }
+
+        object?[] cells = arguments.ToArray();
+        for (int i = 0; i < cells.Length; i++)
+        {
+            if (!Arguments[i].IsWholeRange && cells[i] is double[,] numbers)
+            {
+                cells[i] = CellRange.Boxed(numbers);
+            }
+        }
+
+        return prepare(cells, writer, out CellError? error) is { } calculate
+            ? CellRange.Together(cells, Arguments, calculate)
+            : error!;
+    }
+
+    /// <summary>Gives the name with its arguments, for example <c>DutyCycle(width, period)</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}({string.Join(", ", Arguments)})";
+}
