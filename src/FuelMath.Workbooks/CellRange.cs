@@ -36,8 +36,10 @@ internal static class CellRange
         int columns = ranges.Max(r => r?.GetLength(1) ?? 1);
         bool Fits(object?[,]? range) =>
             range is null
-            || ((range.GetLength(0) == rows || range.GetLength(0) == 1)
-                && (range.GetLength(1) == columns || range.GetLength(1) == 1));
+            || (
+                (range.GetLength(0) == rows || range.GetLength(0) == 1)
+                && (range.GetLength(1) == columns || range.GetLength(1) == 1)
+            );
         if (!ranges.All(Fits))
         {
             return CellError.Value("Ranges must have the same rows and columns, or a single row or column.");
@@ -70,7 +72,10 @@ internal static class CellRange
         {
             object?[,] many => many,
             double[,] numbers => Boxed(numbers),
-            _ => new[,] { { cells } },
+            _ => new[,]
+            {
+                { cells },
+            },
         };
         var result = new double[range.GetLength(0), range.GetLength(1)];
         error = null;

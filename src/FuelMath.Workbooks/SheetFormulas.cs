@@ -1,7 +1,5 @@
 using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
-using FuelMath.Scalars;
-using FuelMath.Sources;
 
 namespace FuelMath.Workbooks;
 
@@ -14,7 +12,7 @@ internal static class SheetFormulas
             default(HoseLossFormula),
             "HoseLoss",
             "The pressure lost to friction in a straight hose",
-            FormulaTopic.PipeFriction,
+            FormulaTopic.Hoses,
             [
                 Of("Friction.Velocity", "volumeFlow"),
                 Of("Friction.PressureLoss", "bore"),
@@ -44,14 +42,14 @@ internal static class SheetFormulas
             FormulaTopic.Wiring,
             [
                 Of("PumpPower.Electric", "current"),
-                Of("Conductor.Resistance", "length"),
-                Of("Conductor.Resistance", "area"),
-                Of("Conductor.Resistance", "temperatureCelsius"),
+                Of("WireResistance.Resistance", "length"),
+                Of("WireResistance.Resistance", "area"),
+                Of("WireResistance.Resistance", "temperatureCelsius"),
             ],
             [],
             [],
             Of("PumpPower.Electric", "voltage").Quantity,
-            [.. FormulaCatalogue.Named("Conductor.Resistance").Sources, new DataSource("Definition", "Ohm's law")],
+            [.. FormulaCatalogue.Named("WireResistance.Resistance").Sources, new DataSource("Definition", "Ohm's law")],
             new(
                 [10, 2, 2.5e-6, 20],
                 10 * 2 * 2 * 1.7241e-8 / 2.5e-6,
@@ -102,9 +100,9 @@ internal static class SheetFormulas
             where T : struct, IScalar<T> =>
             2
             * a[0]
-            * Conductor.Resistance(
-                T.Of(Conductor.CopperResistivity),
-                T.Of(Conductor.CopperCoefficient),
+            * WireResistance.Resistance(
+                T.Of(WireResistance.CopperResistivity),
+                T.Of(WireResistance.CopperCoefficient),
                 a[1],
                 a[2],
                 a[3]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
@@ -33,11 +34,12 @@ public sealed class SheetFunction
         string result,
         string resultUnit,
         string source,
+        FormulaInfo? formula,
         Preparation prepare
     )
     {
         (Name, Summary, Arguments, Result) = (name, summary, arguments, result);
-        (ResultUnit, Source, this.prepare) = (resultUnit, source, prepare);
+        (ResultUnit, Source, Formula, this.prepare) = (resultUnit, source, formula, prepare);
     }
 
     /// <summary>Reads the tables of a call once; gives the calculation of one cell, or says why there is none.</summary>
@@ -67,6 +69,9 @@ public sealed class SheetFunction
 
     /// <summary>Where the formula comes from.</summary>
     public string Source { get; }
+
+    /// <summary>The formula that it calls, with its ranges and its example; null for tables, units and states.</summary>
+    public FormulaInfo? Formula { get; }
 
     /// <summary>Calculates a cell, or a range of cells.</summary>
     /// <param name="writer">The culture of texts such as "1,5 bar"; null when it is not known, which refuses what has two meanings.</param>
