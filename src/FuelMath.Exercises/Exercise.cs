@@ -85,5 +85,14 @@ public sealed class Exercise
         return new ExerciseMarker(Template, results).Mark(reply, learner);
     }
 
+    /// <summary>The right way as a formula over the givens, for whatever reads formulas, such as a live sheet.</summary>
+    /// <param name="topic">What it is about.</param>
+    /// <returns>
+    /// The formula: its example holds the numbers of this exercise, and each argument takes what the template can draw. The
+    /// example's result is that of the exercise itself, not from outside.
+    /// </returns>
+    /// <exception cref="InvalidOperationException">A given of the template has one number only.</exception>
+    public FormulaInfo ToFormula(FormulaTopic topic) => Template.FormulaOf(topic, Numbers, Value);
+
     internal ImmutableArray<ExerciseResult> Results => results;
 }

@@ -75,6 +75,18 @@ public sealed class ExerciseGiven
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static ExerciseGiven Number(Symbol symbol, GivenGrid grid) => new(FormulaQuantity.Number(symbol), "1", grid);
 
+    /// <summary>As an argument of a formula that takes what the grid spans.</summary>
+    internal FormulaArgument ToArgument()
+    {
+        double[] si = [.. Grid.Numbers.Select(ToSi)];
+        (double low, double high) = (si.Min(), si.Max());
+        return low < high
+            ? new(Quantity.Symbol.Name, Quantity, low, high, low, high)
+            : throw new InvalidOperationException(
+                $"{Quantity.Symbol.Name} must have two or more numbers to draw from."
+            );
+    }
+
     internal double ToSi(decimal number) => Quantity.ToSi((double)number, Unit);
 
     internal string Write(decimal number) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
@@ -10,6 +11,16 @@ internal abstract class ExerciseReading
     internal abstract Dual<Real> At(int way, ReadOnlySpan<Dual<Real>> givens);
 
     internal abstract Traced At(int way, ReadOnlySpan<Traced> givens);
+
+    /// <summary>The right way as a formula, which any reading of formulas takes.</summary>
+    internal abstract FormulaInfo Right(
+        string name,
+        string summary,
+        FormulaTopic topic,
+        ImmutableArray<FormulaArgument> arguments,
+        FormulaQuantity result,
+        FormulaExample example
+    );
 
     internal abstract bool Suits(ReadOnlySpan<Real> givens);
 
@@ -24,6 +35,35 @@ internal abstract class ExerciseReading
 
         internal override Traced At(int way, ReadOnlySpan<Traced> givens) => ways.At(way, givens);
 
+        internal override FormulaInfo Right(
+            string name,
+            string summary,
+            FormulaTopic topic,
+            ImmutableArray<FormulaArgument> arguments,
+            FormulaQuantity result,
+            FormulaExample example
+        ) =>
+            FormulaInfo.Of(
+                new RightWay(ways),
+                name,
+                summary,
+                topic,
+                arguments,
+                [],
+                [],
+                result,
+                [new DataSource("Workshop-class", "exercise")],
+                example
+            );
+
         internal override bool Suits(ReadOnlySpan<Real> givens) => ways.Suits(givens);
+
+        private readonly struct RightWay(TWays ways) : IFormula
+        {
+            private readonly TWays ways = ways;
+
+            public T At<T>(ReadOnlySpan<T> arguments)
+                where T : struct, IScalar<T> => ways.At(0, arguments);
+        }
     }
 }

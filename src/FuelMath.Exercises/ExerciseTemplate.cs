@@ -163,6 +163,21 @@ public sealed class ExerciseTemplate
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
+    internal FormulaInfo FormulaOf(FormulaTopic topic, ImmutableArray<decimal> numbers, double value) =>
+        reading.Right(
+            Name,
+            Title,
+            topic,
+            [.. Givens.Select(g => g.ToArgument())],
+            Answer.Quantity,
+            new(
+                [.. numbers.Select((n, i) => Givens[i].ToSi(n))],
+                Answer.Quantity.ToSi(value, Answer.Unit),
+                1e-12,
+                new DataSource("Workshop-class", $"exercise {Name}, by itself")
+            )
+        );
+
     internal Working WorkingOf(ImmutableArray<decimal> numbers)
     {
         var inputs = new Traced[numbers.Length];

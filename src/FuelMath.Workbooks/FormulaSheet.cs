@@ -6,6 +6,9 @@ namespace FuelMath.Workbooks;
 /// <summary>The sheet of one formula: inputs with their ranges, bounds, constants, each step, and the result.</summary>
 internal sealed class FormulaSheet
 {
+    /// <summary>Of an edge; that of a checked call.</summary>
+    private const double EdgeTolerance = 1e-9;
+
     private readonly FormulaInfo formula;
     private readonly FormulaUnits units;
     private readonly ImmutableArray<double> numbers;
@@ -89,7 +92,12 @@ internal sealed class FormulaSheet
         Sheet.Put('F', row, Cell.Of(quantity.Unit, CellLook.Plain));
         Sheet.Put('G', row, Cell.Of(low, CellLook.Plain));
         Sheet.Put('H', row, Cell.Of(high, CellLook.Plain));
-        Check(row, $"IF(ISNUMBER({given}),AND({given}>={Sheet.At('G', row)},{given}<={Sheet.At('H', row)}),FALSE)");
+        // As a checked call compares: in SI units, and what went to another unit and back still counts as the edge.
+        string si = Sheet.At('E', row);
+        string least = Number(argument.Minimum - (EdgeTolerance * Math.Abs(argument.Minimum)));
+        string most = Number(argument.Maximum + (EdgeTolerance * Math.Abs(argument.Maximum)));
+        string range = $"AND({si}>={least},{si}<={most})";
+        Check(row, $"IF(ISNUMBER({given}),{range},FALSE)");
         Sheet.Limit(given, low, high, $"{argument.Name}, {unit}");
         Inputs = Inputs.Add(given);
         return Sheet.At('E', row);
@@ -170,4 +178,6 @@ internal sealed class FormulaSheet
         Sheet.Put('D', row, Cell.Of(unit, CellLook.Plain));
         Sheet.Put('J', row, Cell.Of(formula.Example.Source.ToString(), CellLook.Words));
     }
+
+    private static string Number(double value) => SpreadsheetText.Of(value).ToFormula();
 }

@@ -88,6 +88,50 @@ public sealed class Workbook
             : throw new ArgumentException("Must have one or more formulas; it has none.", nameof(formulas));
     }
 
+    /// <summary>A workbook of several formulas, each filled with numbers.</summary>
+    /// <param name="formulas">The formulas; one or more.</param>
+    /// <param name="units">The units of inputs and results.</param>
+    /// <param name="arguments">What the inputs of each formula hold, in the order of its arguments; as many as formulas.</param>
+    /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
+    /// <exception cref="ArgumentNullException">An argument or a formula is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is no formula, the counts differ, one formula is there twice, or <paramref name="units"/> is no member of its
+    /// enumeration.
+    /// </exception>
+    /// <exception cref="FormulaRefusedException">The count of a formula's numbers is wrong, or one is outside its range.</exception>
+    public static Workbook FromFormulas(
+        IEnumerable<FormulaInfo> formulas,
+        FormulaUnits units,
+        IEnumerable<ImmutableArray<double>> arguments
+    )
+    {
+        ArgumentNullException.ThrowIfNull(formulas);
+        ArgumentNullException.ThrowIfNull(arguments);
+        FormulaInfo[] all = [.. formulas];
+        ImmutableArray<double>[] numbers = [.. arguments];
+        if (all.Length == 0 || all.Length != numbers.Length || all.Distinct().Count() < all.Length)
+        {
+            throw new ArgumentException(
+                $"Must have one or more different formulas and numbers for each; there are {all.Length} and {numbers.Length}.",
+                nameof(formulas)
+            );
+        }
+
+        var filled = new Dictionary<FormulaInfo, ImmutableArray<double>>();
+        for (int i = 0; i < all.Length; i++)
+        {
+            ArgumentNullException.ThrowIfNull(all[i], nameof(formulas));
+            if (all[i].Check(units, numbers[i].AsSpan()) is { } refusal)
+            {
+                throw new FormulaRefusedException(refusal);
+            }
+
+            filled[all[i]] = numbers[i];
+        }
+
+        return FormulaSheets.Workbook(all, units, f => filled[f]);
+    }
+
     /// <summary>
     /// A workbook of an assessment: what it comes to, a sheet for each solved state, and what was found. Rail pressure, pulse
     /// width, duty cycle and lambda are live where their laws are explicit; what was solved stands beside as a value with a note.

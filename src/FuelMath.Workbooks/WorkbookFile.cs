@@ -18,12 +18,14 @@ internal static class WorkbookFile
         using var document = SpreadsheetDocument.Create(stream, SpreadsheetDocumentType.Workbook);
         WorkbookPart book = document.AddWorkbookPart();
         book.Workbook = new X.Workbook();
-        book.AddNewPart<WorkbookStylesPart>().Stylesheet = CellStyles.Make();
+        book.AddNewPart<WorkbookStylesPart>("styles").Stylesheet = CellStyles.Make();
         X.Sheets list = book.Workbook.AppendChild(new X.Sheets());
         uint id = 1;
         foreach (Sheet sheet in sheets)
         {
-            WorksheetPart part = book.AddNewPart<WorksheetPart>();
+            WorksheetPart part = book.AddNewPart<WorksheetPart>(
+                string.Create(CultureInfo.InvariantCulture, $"sheet{id}")
+            );
             part.Worksheet = Page(sheet);
             list.AppendChild(
                 new X.Sheet

@@ -82,7 +82,7 @@ public sealed class SheetFunctionExamples
             functions.Add(name, call);
         }
 
-        internal static object Range(object[,] cells, Func<object, object> convert)
+        internal static object[,] Range(object[,] cells, Func<object, object> convert)
         {
             var own = new object[cells.GetLength(0), cells.GetLength(1)];
             for (int i = 0; i < own.GetLength(0); i++)

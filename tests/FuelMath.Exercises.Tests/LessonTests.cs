@@ -9,29 +9,27 @@ namespace FuelMath.Exercises.Tests;
 /// </summary>
 public sealed class LessonTests
 {
-    private const ulong Seed = 2026;
-
-    public static TheoryData<string, string[]> Lessons =>
-        new()
+    public static TheoryData<string, string[]> All
+    {
+        get
         {
-            { "pressure", ["gauge-and-absolute", "regulator-reference"] },
-            { "injectors", ["flow-over-pressure", "flow-over-density", "dead-time-and-duty"] },
-            { "lines", ["hose-loss-laminar", "hose-loss-turbulent"] },
-            { "pump", ["pump-meets-system"] },
-            { "wiring", ["wire-drop"] },
+            var all = new TheoryData<string, string[]>();
+            foreach ((string name, string[] templates) in Lessons.Templates)
             {
-                "mixture",
-                ["blend-ratio", "premix-by-ratio", "premix-by-percent", "lambda-from-belief", "pressure-decay-leak"]
-            },
-        };
+                all.Add(name, templates);
+            }
+
+            return all;
+        }
+    }
 
     [Theory]
-    [MemberData(nameof(Lessons))]
+    [MemberData(nameof(All))]
     public void Lesson_ShowsWhatTheLibraryWrites(string name, string[] templates)
     {
         ExerciseTemplate[] all = [.. templates.Select(t => ExerciseTemplates.All.Single(a => a.Name == t))];
-        ExerciseSheet sheet = ExerciseSheet.Draw($"Sheet: {name}", all, Math.Max(4, all.Length), Seed);
-        Exercise first = all[0].Draw(Seed);
+        ExerciseSheet sheet = ExerciseSheet.Draw($"Sheet: {name}", all, Math.Max(4, all.Length), Lessons.Seed);
+        Exercise first = all[0].Draw(Lessons.Seed);
         string working = first.Working.ToMarkdown(CultureInfo.InvariantCulture);
         Same($"{name}-example", $"{first.Statement}\n\n{working}\nThe answer: **{first.Answer}**.\n");
         Same($"{name}-sheet", Inner(sheet.ToMarkdown()));
@@ -42,7 +40,7 @@ public sealed class LessonTests
     public void Lessons_UseEveryTemplate() =>
         Assert.Equal(
             ExerciseTemplates.All.Select(t => t.Name).Order(),
-            Lessons.SelectMany(l => (string[])l[1]).Order()
+            Lessons.Templates.Values.SelectMany(t => t).Order()
         );
 
     /// <summary>One level lower, since the page has a heading of its own.</summary>

@@ -114,6 +114,82 @@ public sealed class WorkbookTests
         Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, FormulaUnits.Si).WriteFile("sheet.csv"));
     }
 
+    /// <summary>The edges of every input, as the sheet shows them in customary units, are inside or out as a checked call says.</summary>
+    [Fact]
+    public void Edges_OfEveryInput_AreJudgedAsInACheckedCall()
+    {
+        int inside = 0;
+        foreach (FormulaInfo formula in FormulaCatalogue.All.Where(f => f.Bounds.Length == 0))
+        {
+            var cells = WorkbookCells.Read(Workbook.FromFormula(formula, FormulaUnits.Customary));
+            double[] point =
+            [
+                .. formula.Example.Arguments.Select(
+                    (x, i) => formula.Arguments[i].Quantity.FromSi(x, formula.Arguments[i].Quantity.CustomaryUnit)
+                ),
+            ];
+            for (int i = 0; i < point.Length; i++)
+            {
+                string row = string.Create(CultureInfo.InvariantCulture, $"{6 + i}");
+                string sheet = cells.Keys.First().Sheet;
+                foreach (string edge in (string[])["G", "H"])
+                {
+                    double typed = double.Parse(cells[(sheet, edge + row)], CultureInfo.InvariantCulture);
+                    double[] there = [.. point];
+                    there[i] = typed;
+                    bool isOut =
+                        formula.Check(FormulaUnits.Customary, there) is { Problem: FormulaProblem.OutsideRange };
+                    var typedInto = new Dictionary<(string Sheet, string Cell), string>(cells)
+                    {
+                        [(sheet, "C" + row)] = cells[(sheet, edge + row)],
+                    };
+                    Assert.Equal(isOut ? "outside" : "ok", new SheetEngine(typedInto)[sheet, "I" + row]);
+                    inside += isOut ? 0 : 1;
+                }
+            }
+        }
+
+        Assert.True(inside > 500);
+    }
+
+    /// <summary>Numbers for each of several formulas, by hand: 800 x root of 4/3, and half the period.</summary>
+    [Fact]
+    public void FromFormulas_WithNumbers_FillsEach()
+    {
+        Workbook book = Workbook.FromFormulas(
+            [Carried, FormulaCatalogue.Named("Pulse.DutyCycle")],
+            FormulaUnits.Customary,
+            [
+                [800, 300, 740, 400, 740],
+                [10, 20],
+            ]
+        );
+        SheetEngine engine = WorkbookCells.Calculate(book);
+
+        Close.Within(1e-13, 800 * Math.Sqrt(4.0 / 3), engine.Number("Contents", "C5"));
+        Close.Within(1e-13, 50, engine.Number("Contents", "C6"));
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([Carried], FormulaUnits.Customary, []));
+        Assert.Throws<ArgumentException>(() =>
+            Workbook.FromFormulas(
+                [Carried, Carried],
+                FormulaUnits.Customary,
+                [
+                    [1],
+                    [1],
+                ]
+            )
+        );
+        Assert.Throws<FormulaRefusedException>(() =>
+            Workbook.FromFormulas(
+                [Carried],
+                FormulaUnits.Customary,
+                [
+                    [-800, 300, 740, 400, 740],
+                ]
+            )
+        );
+    }
+
     [Fact]
     public void SheetNames_LongOrTwice_AreShortAndDifferent()
     {
