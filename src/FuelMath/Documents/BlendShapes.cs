@@ -62,7 +62,18 @@ internal static class BlendShapes
         "oilPerFuel",
         "Volume of oil for each volume of fuel: 2 % is 50:1.",
         QuantityShapes.Ratio,
-        f => Mix(f).Ratio.OilPerFuel
+        f => Mix(f).Ratio.OilPerFuel,
+        _ => true,
+        default
+    );
+
+    private static readonly ValueProperty<Fuel, PremixRatio> FuelToOil = new(
+        "ratio",
+        "Parts of fuel to one of oil, as on the bottle; written as oilPerFuel.",
+        PremixRatioShape.Instance,
+        f => Mix(f).Ratio,
+        _ => false,
+        default
     );
 
     private static readonly ValueProperty<Fuel, Temperature> OilMixedAt = new(
@@ -108,15 +119,22 @@ internal static class BlendShapes
                     new WordProperty<Fuel>("kind", "That it is premix.", "premix"),
                     Name,
                     OilPerFuel,
+                    FuelToOil,
                     OilMixedAt,
                     Fuel,
                     Oil,
                 ],
                 f =>
-                    PremixRatio
-                        .FromOilPerFuel(f.Of(OilPerFuel))
-                        .ToFuel(f.Of(Name), f.Of(Fuel), f.Of(Oil), f.Of(OilMixedAt))
-            ),
+                    (f.Has(FuelToOil) ? f.Of(FuelToOil) : PremixRatio.FromOilPerFuel(f.Of(OilPerFuel))).ToFuel(
+                        f.Of(Name),
+                        f.Of(Fuel),
+                        f.Of(Oil),
+                        f.Of(OilMixedAt)
+                    )
+            )
+            {
+                ExactlyOne = [OilPerFuel.Name, FuelToOil.Name],
+            },
             f => f.Recipe is PremixRecipe
         );
 

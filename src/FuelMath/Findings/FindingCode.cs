@@ -148,6 +148,9 @@ public enum FindingCode
     /// <summary>A low-impedance coil has no limit of its current.</summary>
     DriverUnsuited,
 
+    /// <summary>A limit of the owner's stands in place of another.</summary>
+    LimitOfOwner,
+
     /// <summary>A set of injectors is not matched.</summary>
     SetNotMatched,
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -91,6 +92,66 @@ public sealed class Limits
     /// <summary>Least difference between absolute pressure and vapor pressure anywhere in the path.</summary>
     public Pressure VaporMarginDifference { get; }
 
-    /// <summary>Where the limits come from.</summary>
+    /// <summary>Where the limits come from that are not among <see cref="Own"/>.</summary>
     public DataSource Source { get; }
+
+    /// <summary>What the owner set in place of others, in the order set.</summary>
+    public ImmutableArray<OwnLimit> Own { get; private init; } = [];
+
+    /// <summary>The limits before the first of the owner's; null where there is none.</summary>
+    internal Limits? Standing { get; private init; }
+
+    /// <summary>Where a limit comes from: for one of the owner's it is the reason.</summary>
+    /// <param name="kind">Which limit.</param>
+    /// <returns>The source; of an owner's limit its key is <c>Owner</c>.</returns>
+    public DataSource SourceOf(LimitKind kind) => Own.FirstOrDefault(o => o.Kind == kind)?.Source ?? Source;
+
+    /// <summary>The same limits with one of the owner's in place of another.</summary>
+    /// <param name="own">The owner's limit, with its reason.</param>
+    /// <returns>New limits.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="own"/> is null.</exception>
+    /// <exception cref="ArgumentException">The owner set that limit already.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value is out of the limit's range.</exception>
+    public Limits With(OwnLimit own)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        if (Own.Any(o => o.Kind == own.Kind))
+        {
+            throw new ArgumentException($"Must set each limit once; {own.Kind} is set already.", nameof(own));
+        }
+
+        Ratio Share(LimitKind kind, Ratio now) => own.Kind == kind ? (Ratio)own.Value : now;
+        return new(
+            Share(LimitKind.DutyCycle, DutyCycle),
+            Share(LimitKind.PumpReserve, PumpReserve),
+            Share(LimitKind.PressureDeviation, PressureDeviation),
+            Share(LimitKind.MixtureDeviation, MixtureDeviation),
+            own.Kind == LimitKind.VoltageDrop ? (ElectricPotential)own.Value : VoltageDrop,
+            own.Kind == LimitKind.FeedVelocity ? (Speed)own.Value : FeedVelocity,
+            own.Kind == LimitKind.SuctionVelocity ? (Speed)own.Value : SuctionVelocity,
+            own.Kind == LimitKind.VaporMargin ? (Pressure)own.Value : VaporMarginDifference,
+            Source
+        )
+        {
+            Own = Own.Add(own),
+            Standing = Standing ?? this,
+        };
+    }
+
+    /// <summary>The value of a limit.</summary>
+    /// <param name="kind">Which limit.</param>
+    /// <returns>The value.</returns>
+    public IQuantity ValueOf(LimitKind kind) =>
+        kind switch
+        {
+            LimitKind.DutyCycle => DutyCycle,
+            LimitKind.PumpReserve => PumpReserve,
+            LimitKind.PressureDeviation => PressureDeviation,
+            LimitKind.MixtureDeviation => MixtureDeviation,
+            LimitKind.VoltageDrop => VoltageDrop,
+            LimitKind.FeedVelocity => FeedVelocity,
+            LimitKind.SuctionVelocity => SuctionVelocity,
+            LimitKind.VaporMargin => VaporMarginDifference,
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), $"Must be one of the choices; it was {kind}."),
+        };
 }

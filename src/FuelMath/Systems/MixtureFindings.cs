@@ -15,7 +15,7 @@ internal sealed class MixtureFindings(SolvedSystem solved)
             solved.System.Fuel,
             solved.Parts.Target,
             solved.System.Limits.MixtureDeviation.InSi(),
-            solved.System.Limits.Source,
+            solved.System.Limits.SourceOf(LimitKind.MixtureDeviation),
             ""
         );
         foreach (FuelMath.Finding finding in judgement.Of(solved.Parts.Chambers, solved.Parts.Lambda))

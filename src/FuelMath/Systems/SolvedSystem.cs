@@ -42,7 +42,7 @@ internal sealed class SolvedSystem(
             PumpVolts = inputs.FeedVolts[inputs.Map.Feeds[line]],
             IsSuction = ahead,
             GreatestVelocity = (ahead ? System.Limits.SuctionVelocity : System.Limits.FeedVelocity).InSi(),
-            VelocitySource = System.Limits.Source,
+            VelocitySource = System.Limits.SourceOf(ahead ? LimitKind.SuctionVelocity : LimitKind.FeedVelocity),
         };
     }
 
@@ -55,7 +55,7 @@ internal sealed class SolvedSystem(
         Shown value,
         Shown limit,
         string action
-    ) => Add(code, severity, part, what, value, limit, action, System.Limits.Source);
+    ) => Add(code, severity, part, what, value, limit, action, SourceOf(code));
 
     /// <summary>Adds a finding whose limit comes from elsewhere.</summary>
     internal void Add(
@@ -70,4 +70,18 @@ internal sealed class SolvedSystem(
     ) => Add(Finding.Of(code, severity, part, what, value, limit, source, action));
 
     internal void Add(Finding finding) => found.Add(finding);
+
+    /// <summary>Where the limit of a finding comes from.</summary>
+    private DataSource SourceOf(FindingCode code) =>
+        code switch
+        {
+            FindingCode.DutyCycleHigh => System.Limits.SourceOf(LimitKind.DutyCycle),
+            FindingCode.PumpReserveLow => System.Limits.SourceOf(LimitKind.PumpReserve),
+            FindingCode.PressureNotAsTold => System.Limits.SourceOf(LimitKind.PressureDeviation),
+            FindingCode.InjectorVoltageLow or FindingCode.PumpVoltageLow => System.Limits.SourceOf(
+                LimitKind.VoltageDrop
+            ),
+            FindingCode.VaporMarginLow => System.Limits.SourceOf(LimitKind.VaporMargin),
+            _ => System.Limits.Source,
+        };
 }

@@ -21,6 +21,24 @@ internal static class SystemFindings
         new PumpFindings(solved).Look();
         new VaporFindings(solved).Look();
         new WiringFindings(solved).Look();
+        foreach (OwnLimit own in system.Limits.Own)
+        {
+            solved.Add(OfOwner(own, system.Limits.Standing!.ValueOf(own.Kind)));
+        }
+
         return [.. solved.Found.OrderByDescending(f => f.Severity)];
     }
+
+    /// <summary>A limit of the owner's is told wherever it was held against, also where nothing passes it.</summary>
+    private static Finding OfOwner(OwnLimit own, UnitsNet.IQuantity standing) =>
+        new Finding(
+            FindingCode.LimitOfOwner,
+            Severity.Note,
+            "limits",
+            $"The owner's limit {own.Kind} is held: {own.Reason}",
+            Guard.Show(own.Value, own.Value.Unit),
+            $"{Guard.Show(standing, own.Value.Unit)} without it",
+            own.Source,
+            "See that the reason still stands."
+        ).WithQuantities(own.Value, standing);
 }

@@ -41,8 +41,11 @@ internal sealed class SystemSolver
         Estimates =
         [
             "Injectors draw their time-mean flow. Pulsing raises losses by the factors given for each stage in a line that carries that stage alone and neither damps nor resonates.",
-            "Dead times belong to the mean voltage while an injector opens: its own coil's full current, and those of others whose pulses overlap, evenly staggered within a stage and two stages at once. A coil's current needs time to rise, so that the real voltage lies above.",
+            "Dead times belong to the mean voltage while an injector opens: its own coil's full current, and those of others whose pulses overlap, by the firing groups of a stage, evenly staggered where those are not known, and two stages at once. A coil's current needs time to rise, so that the real voltage lies above.",
             $"Limits of the findings: {system.Limits.Source}.",
+            .. system.Limits.Own.Select(o =>
+                $"Limit {o.Kind} of the owner's, {Guard.Show(o.Value, o.Value.Unit)} in place of {Guard.Show(system.Limits.Standing!.ValueOf(o.Kind), o.Value.Unit)}: {o.Reason}."
+            ),
         ];
     }
 

@@ -1,0 +1,48 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>A limit of the owner's in place of another, with the reason, which every finding that rests on it shows.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class OwnLimit
+{
+    /// <summary>Sets down a limit.</summary>
+    /// <param name="kind">Which limit.</param>
+    /// <param name="value">Its value, a quantity of the kind that <see cref="LimitKind"/> says.</param>
+    /// <param name="reason">Why; not blank.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="value"/> is null.</exception>
+    /// <exception cref="ArgumentException">The reason is blank, or the value a quantity of another kind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of the choices.</exception>
+    public OwnLimit(LimitKind kind, IQuantity value, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        Kind = Guard.Known(kind, nameof(kind));
+        Reason = Guard.Name(reason, nameof(reason));
+        Type wanted = kind switch
+        {
+            LimitKind.VoltageDrop => typeof(ElectricPotential),
+            LimitKind.FeedVelocity or LimitKind.SuctionVelocity => typeof(Speed),
+            LimitKind.VaporMargin => typeof(Pressure),
+            _ => typeof(Ratio),
+        };
+        Value =
+            value.GetType() == wanted
+                ? value
+                : throw new ArgumentException(
+                    $"The limit {kind} must be of the kind {wanted.Name}; it was {value.GetType().Name}.",
+                    nameof(value)
+                );
+    }
+
+    /// <summary>Which limit.</summary>
+    public LimitKind Kind { get; }
+
+    /// <summary>Its value.</summary>
+    public IQuantity Value { get; }
+
+    /// <summary>Why.</summary>
+    public string Reason { get; }
+
+    /// <summary>The reason as the source of a limit.</summary>
+    internal DataSource Source => new("Owner", Reason);
+}
