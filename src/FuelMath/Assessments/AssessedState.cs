@@ -28,7 +28,10 @@ public sealed class AssessedState
         try
         {
             SystemState state = system.Solve(point);
-            return new(basis, state, null, state.Verdict);
+            Verdict verdict = point.Drive is { } drive
+                ? Verdict.Of([.. state.Findings, .. HeatFindings.Of(system, state, drive)])
+                : state.Verdict;
+            return new(basis, state, null, verdict);
         }
         catch (Exception refusal) when (refusal is IRefusal)
         {

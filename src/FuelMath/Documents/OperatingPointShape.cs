@@ -92,10 +92,80 @@ internal static class OperatingPointShape
         null!
     );
 
+    /// <summary>The excess at which documents tell what a tank loses, K.</summary>
+    private const double Excess = 10;
+
+    private static readonly ValueProperty<Drive, Duration> Time = new(
+        "time",
+        "How long.",
+        QuantityShapes.Duration,
+        d => d.Time
+    );
+
+    private static readonly ValueProperty<Drive, Mass> FuelMass = new(
+        "fuelMass",
+        "Fuel in the tank at the start.",
+        QuantityShapes.Mass,
+        d => d.FuelMass
+    );
+
+    private static readonly ValueProperty<Drive, Temperature> Air = new(
+        "air",
+        "Temperature of the air around the tank.",
+        QuantityShapes.Temperature,
+        d => d.Air
+    );
+
+    private static readonly ValueProperty<Drive, Power> TankLoss = new(
+        "tankLossAt10Kelvins",
+        "Heat that the tank loses when it is 10 K warmer than the air.",
+        QuantityShapes.Power,
+        d => SiUnits.Power(d.LossAtExcess.InSi() * Excess / d.Excess.InSi())
+    )
+    {
+        Parameter = "lossAtExcess",
+    };
+
+    private static readonly ValueProperty<Drive, Temperature> SoakAt = new(
+        "soakTemperature",
+        "What the fuel in the rail comes to after switch-off.",
+        QuantityShapes.Temperature,
+        d => d.SoakTemperature!.Value,
+        d => d.SoakTemperature is not null,
+        default
+    )
+    {
+        Parameter = "temperature",
+    };
+
+    private static readonly ValueProperty<OperatingPoint, Drive> Driven = new(
+        "drive",
+        "How long the engine is driven here: tank warming and hot soak are then looked at, too.",
+        new ObjectShape<Drive>(
+            "drive",
+            "How long an engine is driven, and what tank and rail come to meet.",
+            [Time, FuelMass, Air, TankLoss, SoakAt],
+            f =>
+            {
+                Drive drive = new(
+                    f.Of(Time),
+                    f.Of(FuelMass),
+                    f.Of(Air),
+                    f.Of(TankLoss),
+                    SiUnits.TemperatureDelta(Excess)
+                );
+                return f.Has(SoakAt) ? drive.WithSoak(f.Of(SoakAt)) : drive;
+            }
+        ),
+        p => p.Drive!,
+        p => p.Drive is not null,
+        null!
+    );
+
     private static readonly ObjectShape<OperatingPoint> Point = new(
         "operating-point",
         "Conditions at which a fuel system is asked about.",
-        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command, Humid],
+        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command, Humid, Driven],
         f =>
         {
             OperatingPoint dry = new(
@@ -108,7 +178,8 @@ internal static class OperatingPointShape
                 f.Of(Supply),
                 f.Of(Command)
             );
-            return f.Has(Humid) ? dry.WithHumidity(f.Of(Humid)) : dry;
+            OperatingPoint point = f.Has(Humid) ? dry.WithHumidity(f.Of(Humid)) : dry;
+            return f.Has(Driven) ? point.WithDrive(f.Of(Driven)) : point;
         }
     );
 

@@ -124,6 +124,15 @@ public enum FindingCode
     /// <summary>The vapor pressure is not known, at all or at this temperature.</summary>
     VaporNotChecked,
 
+    /// <summary>Fuel comes near boiling as the tank warms in a drive, or boils.</summary>
+    TankWarmingBoils,
+
+    /// <summary>The tank is empty before a drive ends.</summary>
+    TankEmpties,
+
+    /// <summary>Fuel in the rail boils at hot soak.</summary>
+    HotSoakBoils,
+
     /// <summary>A pump asks for more suction head than there is.</summary>
     SuctionHeadLow,
 

@@ -84,6 +84,9 @@ public sealed class OperatingPoint
     /// <summary>The humidity of the ambient air; null where the air is taken as dry.</summary>
     public Humidity? Humidity { get; }
 
+    /// <summary>How long the engine is driven here, for an assessment; null where that is not asked.</summary>
+    public Drive? Drive { get; private init; }
+
     /// <summary>Refuses a speed at which a command can't be carried out.</summary>
     internal static void CheckSpeed(RotationalSpeed speed, FuelCommand command, string paramName)
     {
@@ -102,13 +105,25 @@ public sealed class OperatingPoint
     /// <returns>A new operating point.</returns>
     /// <exception cref="ArgumentException">The command needs a running engine.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="command"/> is null.</exception>
-    public OperatingPoint WithCommand(FuelCommand command) => new(this, Speed, Manifold, Supply, command, Humidity);
+    public OperatingPoint WithCommand(FuelCommand command) =>
+        new(this, Speed, Manifold, Supply, command, Humidity) { Drive = Drive };
+
+    /// <summary>The same conditions for a drive: an assessment then looks at tank warming and hot soak, too.</summary>
+    /// <param name="drive">How long, and with what in the tank.</param>
+    /// <returns>A new operating point.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="drive"/> is null.</exception>
+    public OperatingPoint WithDrive(Drive drive)
+    {
+        ArgumentNullException.ThrowIfNull(drive);
+        return new(this, Speed, Manifold, Supply, Command, Humidity) { Drive = drive };
+    }
 
     /// <summary>The same conditions at another voltage of the source.</summary>
     /// <param name="supply">The other voltage; greater than zero.</param>
     /// <returns>A new operating point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
-    public OperatingPoint WithSupply(ElectricPotential supply) => new(this, Speed, Manifold, supply, Command, Humidity);
+    public OperatingPoint WithSupply(ElectricPotential supply) =>
+        new(this, Speed, Manifold, supply, Command, Humidity) { Drive = Drive };
 
     /// <summary>The same conditions in humid air.</summary>
     /// <param name="humidity">The humidity of the ambient air.</param>
@@ -126,7 +141,7 @@ public sealed class OperatingPoint
         ArgumentNullException.ThrowIfNull(humidity);
         FuelMath.Humidity.CheckCharge(Charge, nameof(humidity));
         _ = humidity.ShareSi(Ambient, nameof(humidity));
-        return new(this, Speed, Manifold, Supply, Command, humidity);
+        return new(this, Speed, Manifold, Supply, Command, humidity) { Drive = Drive };
     }
 
     /// <summary>The same conditions at another speed and manifold pressure.</summary>
@@ -134,5 +149,5 @@ public sealed class OperatingPoint
     /// <param name="manifold">The other manifold absolute pressure.</param>
     /// <returns>A new operating point.</returns>
     public OperatingPoint At(RotationalSpeed speed, AbsolutePressure manifold) =>
-        new(this, speed, manifold, Supply, Command, Humidity);
+        new(this, speed, manifold, Supply, Command, Humidity) { Drive = Drive };
 }

@@ -11,7 +11,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
     /// <summary>
     /// 37.8 °C, at which the volatility of gasolines is rated. Source: [Common-practice] warmer fuel is hot fuel.
     /// </summary>
-    private const double Hot = 310.95;
+    internal const double Hot = 310.95;
 
     private static readonly DataSource Unchecked = new(
         "Definition",

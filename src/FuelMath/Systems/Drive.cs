@@ -1,0 +1,53 @@
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>How long an engine is driven at an operating point, and what the tank and the rail come to meet: heat that a state knows nothing of.</summary>
+/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+public sealed class Drive
+{
+    /// <summary>Sets down a drive.</summary>
+    /// <param name="time">How long; greater than zero.</param>
+    /// <param name="fuelMass">Fuel in the tank at the start; greater than zero.</param>
+    /// <param name="air">Temperature of the air around the tank; greater than zero.</param>
+    /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
+    /// <param name="excess">That excess; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public Drive(Duration time, Mass fuelMass, Temperature air, Power lossAtExcess, TemperatureDelta excess)
+    {
+        Guard.Positive(time, time.InSi(), nameof(time));
+        Guard.Positive(fuelMass, fuelMass.InSi(), nameof(fuelMass));
+        Guard.Positive(air, air.InSi(), nameof(air));
+        Guard.Positive(lossAtExcess, lossAtExcess.InSi(), nameof(lossAtExcess));
+        Guard.Positive(excess, excess.InSi(), nameof(excess));
+        (Time, FuelMass, Air, LossAtExcess, Excess) = (time, fuelMass, air, lossAtExcess, excess);
+    }
+
+    /// <summary>How long.</summary>
+    public Duration Time { get; }
+
+    /// <summary>Fuel in the tank at the start.</summary>
+    public Mass FuelMass { get; }
+
+    /// <summary>Temperature of the air around the tank.</summary>
+    public Temperature Air { get; }
+
+    /// <summary>Heat that the tank loses at <see cref="Excess"/>.</summary>
+    public Power LossAtExcess { get; }
+
+    /// <summary>Excess of the tank over the air.</summary>
+    public TemperatureDelta Excess { get; }
+
+    /// <summary>What the fuel in the rail comes to after switch-off; null where that is not asked.</summary>
+    public Temperature? SoakTemperature { get; private init; }
+
+    /// <summary>The same drive, and then a hot soak.</summary>
+    /// <param name="temperature">What the fuel in the rail comes to after switch-off; greater than zero.</param>
+    /// <returns>A new drive.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">It is not greater than zero.</exception>
+    public Drive WithSoak(Temperature temperature)
+    {
+        Guard.Positive(temperature, temperature.InSi(), nameof(temperature));
+        return new(Time, FuelMass, Air, LossAtExcess, Excess) { SoakTemperature = temperature };
+    }
+}

@@ -1,0 +1,198 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace FuelMath;
+
+/// <summary>What a drive and the hot soak after it do to fuel that a state knows as cool: boiling, and an empty tank.</summary>
+/// <remarks>
+/// The tank is taken with all of the pumps' heat (<see cref="TankWarmingBounds.Most"/>), and the pressures of the state. Where the
+/// vapor pressure is an estimate of known size, its upper end is held. A hot soak is judged under the pressure of the state, as a
+/// tight check valve keeps it, and told, too, for when that has leaked away. How warm a rail gets is yours to measure.
+/// </remarks>
+public static class HeatFindings
+{
+    private static readonly DataSource Balance = new("Cengel-Boles-2015", "energy balance of a tank");
+    private static readonly DataSource Boiling = new(
+        "Definition",
+        "fuel boils where its vapor pressure is that around it"
+    );
+
+    /// <summary>Looks at a state and the drive that it stands for.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="state">A state of it.</param>
+    /// <param name="drive">How long, and with what in the tank.</param>
+    /// <returns>The findings, the gravest first; none where nothing is to be said.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static ImmutableArray<Finding> Of(FuelSystem system, SystemState state, Drive drive)
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(drive);
+        if (system.Fuel.VaporPressure.IsNegligible)
+        {
+            return [];
+        }
+
+        IEnumerable<Finding> found = [.. Tank(system, state, drive), .. Soak(system, state, drive)];
+        return [.. found.OrderByDescending(f => f.Severity)];
+    }
+
+    private static IEnumerable<Finding> Tank(FuelSystem system, SystemState state, Drive drive)
+    {
+        TankWarming most;
+        string? unknown = null;
+        try
+        {
+            most = TankWarmingBounds
+                .FromState(system, state, drive.FuelMass, drive.Air, drive.LossAtExcess, drive.Excess)
+                .Most;
+        }
+        catch (Exception refusal) when (refusal is IRefusal)
+        {
+            (most, unknown) = (null!, ExceptionText.Sentence(refusal).Trim().TrimEnd('.'));
+        }
+
+        if (unknown is not null)
+        {
+            yield return NotKnown(
+                system,
+                state.Point.Fuel,
+                "How warm the tank gets in this drive is not known",
+                unknown
+            );
+            yield break;
+        }
+
+        if (most.TimeToEmpty is { } empty && empty.InSi() <= drive.Time.InSi())
+        {
+            yield return Finding
+                .Of(
+                    FindingCode.TankEmpties,
+                    Severity.Warning,
+                    "tank",
+                    "The tank is empty before the drive ends",
+                    Minutes(empty),
+                    Minutes(drive.Time),
+                    Balance,
+                    "Fill more, or drive less; a pump that sucks air starves the engine."
+                )
+                .WithQuantities(empty, drive.Time);
+            yield break;
+        }
+
+        Temperature warm = most.TemperatureAfter(drive.Time);
+        string value = $"up to {Show.Celsius(warm.InSi())}, from {Show.Celsius(state.Point.Fuel.InSi())}";
+        if (Vapor(system, warm) is not { } vapor)
+        {
+            yield return NotKnown(
+                system,
+                warm,
+                "Whether fuel boils as the tank warms in this drive is not known",
+                value
+            );
+            yield break;
+        }
+
+        (double pressure, string node) = system
+            .Plan.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
+            .Select(n => (state.PressureAt(n.Name).ToAbsolute(state.Point.Ambient).Si, n.Name))
+            .Min();
+        double limit = system.Limits.VaporMarginDifference.InSi();
+        double margin = pressure - vapor;
+        if (margin < limit)
+        {
+            yield return Finding
+                .Of(
+                    FindingCode.TankWarmingBoils,
+                    margin <= 0 ? Severity.Danger : Severity.Warning,
+                    node,
+                    $"As the tank warms in this drive, fuel {(margin <= 0 ? "boils" : "comes near boiling")} at '{node}'",
+                    $"{value}: {Show.Bar(Math.Abs(margin))} {(margin <= 0 ? "below" : "above")} its vapor pressure",
+                    $"at least {Show.Bar(limit)} above",
+                    system.Limits.SourceOf(LimitKind.VaporMargin),
+                    "Carry more fuel, slow the pump at small demand, cool the return, or use a less volatile fuel."
+                )
+                .WithQuantities(SiUnits.Pressure(margin), system.Limits.VaporMarginDifference);
+        }
+    }
+
+    private static IEnumerable<Finding> Soak(FuelSystem system, SystemState state, Drive drive)
+    {
+        if (drive.SoakTemperature is not { } hot)
+        {
+            yield break;
+        }
+
+        if (Vapor(system, hot) is not { } vapor)
+        {
+            yield return NotKnown(
+                system,
+                hot,
+                "Whether fuel boils in the rail at hot soak is not known",
+                Show.Celsius(hot.InSi())
+            );
+            yield break;
+        }
+
+        (double pressure, string node) = system
+            .Stages.SelectMany(s => s.Seats)
+            .Select(s => (state.PressureAt(s.Node).ToAbsolute(state.Point.Ambient).Si, s.Node))
+            .Min();
+        bool held = vapor < pressure;
+        if (vapor < state.Point.Ambient.Si)
+        {
+            yield break;
+        }
+
+        yield return Finding
+            .Of(
+                FindingCode.HotSoakBoils,
+                held ? Severity.Note : Severity.Warning,
+                node,
+                held
+                    ? $"At hot soak, fuel at '{node}' boils once its pressure has leaked away"
+                    : $"At hot soak, fuel at '{node}' boils under the pressure that it had",
+                $"vapor pressure {Show.Bar(vapor)} absolute at {Show.Celsius(hot.InSi())}",
+                held ? $"ambient {Show.Bar(state.Point.Ambient.Si)} absolute" : $"{Show.Bar(pressure)} absolute",
+                Boiling,
+                "Prime before a hot start until the rail holds its pressure; keep the check valve tight and heat away from the rail."
+            )
+            .WithQuantities(
+                SiUnits.Pressure(vapor),
+                held ? state.Point.Ambient.AboveVacuum : SiUnits.Pressure(pressure)
+            );
+    }
+
+    /// <summary>The most that the vapor pressure may be, Pa; null above its data.</summary>
+    private static double? Vapor(FuelSystem system, Temperature temperature)
+    {
+        LiquidVaporPressure known = system.Fuel.VaporPressure;
+        if (!known.IsKnown || temperature.InSi() > known.HighestTemperature.InSi() * (1 + Guard.EdgeTolerance))
+        {
+            return null;
+        }
+
+        Temperature at = SiUnits.Temperature(Math.Max(temperature.InSi(), known.LowestTemperature.InSi()));
+        return known.At(at).Si * (1 + known.ErrorAt(at).InSi());
+    }
+
+    private static Finding NotKnown(FuelSystem system, Temperature temperature, string what, string value) =>
+        Finding
+            .Of(
+                FindingCode.VaporNotChecked,
+                temperature.InSi() > VaporFindings.Hot ? Severity.Warning : Severity.Note,
+                system.Fuel.Name,
+                what,
+                value,
+                "a vapor pressure at this temperature",
+                Boiling,
+                "Measure the vapor pressure of this fuel at this temperature, or keep the fuel cool."
+            )
+            .AsNotKnown();
+
+    private static string Minutes(Duration time) =>
+        Guard.Show(
+            SiUnits.Duration(time.InSi()).ToUnit(UnitsNet.Units.DurationUnit.Minute),
+            UnitsNet.Units.DurationUnit.Minute
+        );
+}
