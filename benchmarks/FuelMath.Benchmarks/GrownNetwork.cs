@@ -11,6 +11,11 @@ internal static class GrownNetwork
     /// <summary>The sizes of the growth table, each with a whole number of rungs.</summary>
     internal static readonly int[] Sizes = [6, 13, 41, 129, 401, 1301, 4001];
 
+    private static readonly NetworkConditions Petrol = NetworkConditions.FromKinematicViscosity(
+        Density.FromKilogramsPerCubicMeter(740),
+        KinematicViscosity.FromCentistokes(0.5)
+    );
+
     /// <summary>A ladder of about so many links: as many rungs as fit, then single hoses.</summary>
     internal static Network Ladder(int links)
     {
@@ -23,10 +28,15 @@ internal static class GrownNetwork
             Fixed("manifold"),
             .. "pumped filtered A0 B0 held".Split(' ').Select(Junction),
         ];
-        List<NetworkLink> all =
+        List<Line> all =
         [
-            NetworkLink.Pump("pump", "tank", "pumped", Pump),
-            NetworkLink.Filter("filter", "pumped", "filtered", PerHour(200), Kilopascals(10), Kilopascals(10)),
+            new Line("pump", "tank", "pumped", Pump),
+            new Line(
+                "filter",
+                "pumped",
+                "filtered",
+                new PlainFilter(PerHour(200), Kilopascals(10), Kilopascals(10), Petrol.Density, Petrol.Viscosity)
+            ),
             Hose("feed A", "filtered", "A0", 1, 8),
             Hose("feed B", "filtered", "B0", 1.3, 8),
         ];
@@ -37,13 +47,11 @@ internal static class GrownNetwork
                 Hose($"rail A{i}", $"A{i - 1}", $"A{i}", 2 * share, 10),
                 Hose($"rail B{i}", $"B{i - 1}", $"B{i}", 3 * share, 10),
                 Hose($"rung {i}", $"A{i}", $"B{i}", 0.3, 6),
-                NetworkLink.Orifice(
+                new Line(
                     $"opening {i}",
                     $"A{i}",
                     "manifold",
-                    PerHour(80 * share),
-                    Kilopascals(300),
-                    Backflow.Prevented
+                    new Nozzle(PerHour(80 * share), Kilopascals(300), Petrol.Density, Backflow.Prevented)
                 ),
             ]);
         }
@@ -57,11 +65,17 @@ internal static class GrownNetwork
         }
 
         all.Add(
-            NetworkLink.BypassRegulator(
+            new Line(
                 "regulator",
                 last,
                 "tank",
-                new(Kilopascals(300), new(Pressure.Zero), Kilopascals(9), PerHour(200))
+                PlainRegulator.Bypass(
+                    Kilopascals(300),
+                    new(Pressure.Zero),
+                    Kilopascals(9),
+                    PerHour(200),
+                    Petrol.Density
+                )
             )
         );
         if (rungs == 0)
@@ -70,12 +84,10 @@ internal static class GrownNetwork
         }
 
         nodes.RemoveAll(n => n.Name == "held");
-        return new(
-            Density.FromKilogramsPerCubicMeter(740),
-            KinematicViscosity.FromCentistokes(0.5),
+        return new Network(
             all.Exists(l => l.To == "manifold") ? nodes : nodes.Where(n => n.Name != "manifold"),
             all
-        );
+        ).At(Petrol);
     }
 
     /// <summary>Junctions joined at random, twice as many hoses as junctions: nothing like a pipe network.</summary>
@@ -89,7 +101,7 @@ internal static class GrownNetwork
             Fixed("tank"),
             .. Enumerable.Range(0, junctions).Select(i => Junction($"n{i}")),
         ];
-        List<NetworkLink> all = [Hose("in", "supply", "n0", 1, 10), Hose("out", $"n{junctions - 1}", "tank", 1, 10)];
+        List<Line> all = [Hose("in", "supply", "n0", 1, 10), Hose("out", $"n{junctions - 1}", "tank", 1, 10)];
         for (int i = 1; i < junctions; i++)
         {
             all.Add(Hose($"tree {i}", $"n{random.Next(i)}", $"n{i}", 0.5, 8));
@@ -105,29 +117,31 @@ internal static class GrownNetwork
             }
         }
 
-        return new(Density.FromKilogramsPerCubicMeter(740), KinematicViscosity.FromCentistokes(0.5), nodes, all);
+        return new Network(nodes, all).At(Petrol);
     }
 
-    private static NetworkPump Pump =>
-        NetworkPump.Straight([Point(0, 900), Point(108, 830), Point(288, 620), Point(450, 400)], OutsideRange.Extend);
+    private static PlainPump Pump =>
+        PlainPump.Straight([Point(0, 900), Point(108, 830), Point(288, 620), Point(450, 400)], OutsideRange.Extend);
 
-    private static NetworkLink Hose(string name, string from, string to, double meters, double bore) =>
-        NetworkLink.Pipe(
+    private static Line Hose(string name, string from, string to, double meters, double bore) =>
+        new(
             name,
             from,
             to,
-            Length.FromMeters(meters),
-            Length.FromMillimeters(bore),
-            Length.FromMicrometers(1.5),
-            Ratio.FromDecimalFractions(0.5),
-            FrictionLaw.ColebrookStraightPassage
+            new Pipe(
+                Length.FromMeters(meters),
+                Length.FromMillimeters(bore),
+                Length.FromMicrometers(1.5),
+                Ratio.FromDecimalFractions(0.5),
+                FrictionLaw.ColebrookStraightPassage
+            )
         );
 
     private static NetworkNode Fixed(string name) => NetworkNode.FixedPressure(name, new(Pressure.Zero), Length.Zero);
 
     private static NetworkNode Junction(string name) => NetworkNode.Junction(name, Length.Zero);
 
-    private static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
         new(PerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);

@@ -59,7 +59,7 @@ internal static class Growth
         double cold = Best(() => _ = work.Solve(warm: false));
         int iterations = (int)work.Iterations.Value;
         double dense = double.NaN;
-        if (network.Links.Length <= MostDense)
+        if (network.Lines.Length <= MostDense)
         {
             var newton = new DenseNewton(network.Plan);
             newton.Solve();
@@ -68,15 +68,15 @@ internal static class Growth
         }
 
         double warm = Warm(network, work);
-        double batch = network.Links.Length <= MostDense ? Batch(network) : double.NaN;
+        double batch = network.Lines.Length <= MostDense ? Batch(network) : double.NaN;
 
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"| {what} | {network.Links.Length} | {prepare:g3} | {cold:g3} | {iterations} | {warm:g3} | {batch:g3} | {dense:g4} |"
+                $"| {what} | {network.Lines.Length} | {prepare:g3} | {cold:g3} | {iterations} | {warm:g3} | {batch:g3} | {dense:g4} |"
             )
         );
-        return [network.Links.Length, cold, warm, batch, dense];
+        return [network.Lines.Length, cold, warm, batch, dense];
     }
 
     /// <summary>To and fro between two pressures of the first given node, 2 kPa apart.</summary>

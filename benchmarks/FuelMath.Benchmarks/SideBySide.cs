@@ -72,7 +72,7 @@ internal static class SideBySide
         double dense = Growth.Best(newton.Solve);
         double warm = Growth.Warm(network, work);
         double batch = Growth.Batch(network);
-        return $"| {name} | {network.Links.Length} | {Show(engineCold)} | {Show(engineWarm)} | {Show(cold)} | {Show(warm)} "
+        return $"| {name} | {network.Lines.Length} | {Show(engineCold)} | {Show(engineWarm)} | {Show(cold)} | {Show(warm)} "
             + $"| {Show(batch)} | {Show(dense)} | {Show(engineCold / cold)} |";
     }
 

@@ -92,16 +92,18 @@ public sealed class DocumentExamples
             """
             {
               "document": "network",
-              "version": "1",
-              "density": "998 kg/m3",
-              "kinematicViscosity": "1.0 mm2/s",
+              "version": "2",
+              "conditions": {"density": "998 kg/m3", "kinematicViscosity": "1.0 mm2/s"},
               "nodes": [
                 {"kind": "fixed pressure", "name": "tank", "pressure": "0 kPa gauge", "elevation": "10 m"},
                 {"kind": "junction", "name": "tap", "elevation": "0 m", "draw": "0.2 L/s"}
               ],
-              "links": [
-                {"kind": "pipe", "name": "line", "from": "tank", "to": "tap", "length": "30 m", "bore": "20 mm",
-                 "roughness": "0.01 mm", "lossCoefficient": 2.5, "friction": "Colebrook, straight passage"}
+              "lines": [
+                {
+                  "name": "line", "from": "tank", "to": "tap",
+                  "pipe": {"length": "30 m", "bore": "20 mm", "roughness": "0.01 mm", "lossCoefficient": 2.5,
+                           "friction": "Colebrook, straight passage"}
+                }
               ]
             }
             """

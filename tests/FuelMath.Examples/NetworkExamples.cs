@@ -8,7 +8,7 @@ public sealed class NetworkExamples
     [Fact]
     public void Switch()
     {
-        NetworkPump pump = NetworkPump.Straight([Point(0, 500), Point(500, 0)], OutsideRange.Refuse);
+        PlainPump pump = PlainPump.Straight([Point(0, 500), Point(500, 0)], OutsideRange.Refuse);
         NetworkNode[] nodes =
         [
             NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
@@ -16,7 +16,7 @@ public sealed class NetworkExamples
         ];
 
         #region Switch
-        NetworkPump second = pump.SwitchedBy(
+        Line second = new Line("second", "tank", "rail", pump).SwitchedBy(
             PumpSwitch.PressureBelow(
                 "rail",
                 joinBelow: new GaugePressure(Pressure.FromKilopascals(280)),
@@ -24,24 +24,18 @@ public sealed class NetworkExamples
                 wasRunning: false
             )
         );
-        FuelMath.Network Loaded(double kilopascals) =>
-            FuelMath.Network.FromDynamicViscosity(
-                Density.FromKilogramsPerCubicMeter(740),
-                DynamicViscosity.FromMillipascalSeconds(0.5),
-                nodes,
-                [
-                    NetworkLink.Pump("first", "tank", "rail", pump),
-                    NetworkLink.Pump("second", "tank", "rail", second),
-                    NetworkLink.Filter(
-                        "load",
-                        "rail",
-                        "tank",
-                        VolumeFlow.FromLitersPerHour(100),
-                        linearLoss: Pressure.FromKilopascals(kilopascals),
-                        quadraticLoss: Pressure.Zero
-                    ),
-                ]
+        FuelMath.Network Loaded(double kilopascals)
+        {
+            PlainFilter load = new(
+                VolumeFlow.FromLitersPerHour(100),
+                linearLoss: Pressure.FromKilopascals(kilopascals),
+                quadraticLoss: Pressure.Zero,
+                Petrol.Density,
+                Petrol.Viscosity
             );
+            Line[] lines = [new("first", "tank", "rail", pump), second, new("load", "rail", "tank", load)];
+            return new FuelMath.Network(nodes, lines).At(Petrol);
+        }
 
         NetworkState heavy = Loaded(100).Solve(); // 250 kPa with one pump: the second joins, 333 kPa
         NetworkState lighter = Loaded(150).After(heavy).Solve(); // 375 kPa with both: it stays
@@ -59,36 +53,33 @@ public sealed class NetworkExamples
         );
     }
 
-    private static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private static readonly NetworkConditions Petrol = new(
+        Density.FromKilogramsPerCubicMeter(740),
+        DynamicViscosity.FromMillipascalSeconds(0.5)
+    );
+
+    private static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
         new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
 
     [Fact]
     public void Hump()
     {
-        NetworkPump humped = NetworkPump.Straight(
-            [Point(0, 300), Point(100, 500), Point(200, 100)],
-            OutsideRange.Refuse
+        PlainPump humped = PlainPump.Straight([Point(0, 300), Point(100, 500), Point(200, 100)], OutsideRange.Refuse);
+        PlainFilter rising = new(
+            VolumeFlow.FromLitersPerHour(100),
+            linearLoss: Pressure.Zero,
+            quadraticLoss: Pressure.FromKilopascals(100),
+            Petrol.Density,
+            Petrol.Viscosity
         );
-        var network = FuelMath.Network.FromDynamicViscosity(
-            Density.FromKilogramsPerCubicMeter(740),
-            DynamicViscosity.FromMillipascalSeconds(0.5),
+        FuelMath.Network network = new FuelMath.Network(
             [
                 NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
                 NetworkNode.Junction("outlet", Length.Zero),
                 NetworkNode.FixedPressure("high tank", new GaugePressure(Pressure.FromKilopascals(320)), Length.Zero),
             ],
-            [
-                NetworkLink.Pump("pump", "tank", "outlet", humped),
-                NetworkLink.Filter(
-                    "line",
-                    "outlet",
-                    "high tank",
-                    VolumeFlow.FromLitersPerHour(100),
-                    linearLoss: Pressure.Zero,
-                    quadraticLoss: Pressure.FromKilopascals(100)
-                ),
-            ]
-        );
+            [new Line("pump", "tank", "outlet", humped), new Line("line", "outlet", "high tank", rising)]
+        ).At(Petrol);
 
         #region Hump
         foreach (NetworkSolution solution in network.SolveAll())
@@ -110,16 +101,16 @@ public sealed class NetworkExamples
     public void Loop()
     {
         #region Loop
-        var network = FuelMath.Network.FromDynamicViscosity(
-            Density.FromKilogramsPerCubicMeter(740),
-            DynamicViscosity.FromMillipascalSeconds(0.4),
+        var network = new FuelMath.Network(
             [
                 NetworkNode.FixedPressure("in", new GaugePressure(Pressure.FromBars(3)), Length.Zero),
                 NetworkNode.Junction("out", Length.Zero, draw: VolumeFlow.FromLitersPerHour(240)),
             ],
             [Hose("short", Length.FromMeters(0.5)), Hose("long", Length.FromMeters(1.5))]
         );
-        NetworkState state = network.Solve();
+        NetworkState state = network.Solve(
+            new NetworkConditions(Density.FromKilogramsPerCubicMeter(740), DynamicViscosity.FromMillipascalSeconds(0.4))
+        );
 
         var turn = new Symbol("dp_loop", "Pa", "Sum of the losses around the loop");
         var balance = new DataSource("Definition", "a loop ends where it began");
@@ -146,17 +137,17 @@ public sealed class NetworkExamples
             return factor * meters / 0.006 * 740 * speed * speed / 2;
         }
 
-        static NetworkLink Hose(string name, Length length) =>
-            NetworkLink.Pipe(
-                name,
-                "in",
-                "out",
+        static Line Hose(string name, Length length)
+        {
+            Pipe pipe = new(
                 length,
                 bore: Length.FromMillimeters(6),
                 roughness: Length.FromMicrometers(1.5),
                 lossCoefficient: Ratio.Zero,
                 FrictionLaw.ColebrookStraightPassage
             );
+            return new(name, "in", "out", pipe);
+        }
 
         Traced Loss(string hose, double meters)
         {
@@ -177,9 +168,7 @@ public sealed class NetworkExamples
     public void Network()
     {
         #region Network
-        var network = FuelMath.Network.FromDynamicViscosity(
-            Density.FromKilogramsPerCubicMeter(740),
-            DynamicViscosity.FromMillipascalSeconds(0.5),
+        var network = new FuelMath.Network(
             [
                 NetworkNode.FixedPressure("feed", new GaugePressure(Pressure.FromBars(3)), Length.Zero),
                 NetworkNode.Junction("left rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(60)),
@@ -191,7 +180,11 @@ public sealed class NetworkExamples
                 Pipe("link between the rails", "left rail", "right rail", Length.FromMeters(0.3)),
             ]
         );
-        NetworkState state = network.Solve();
+        var petrol = new NetworkConditions(
+            Density.FromKilogramsPerCubicMeter(740),
+            DynamicViscosity.FromMillipascalSeconds(0.5)
+        );
+        NetworkState state = network.Solve(petrol);
 
         VolumeFlow left = state.FlowIn("left branch"); // the shorter way takes the larger part of 120 L/h
         VolumeFlow across = state.FlowIn("link between the rails");
@@ -206,17 +199,19 @@ public sealed class NetworkExamples
         Assert.True(error < Pressure.FromPascals(1e-3));
         Assert.Contains(where, state.Links);
 
-        static NetworkLink Branch(string name, string to, Length length) => Pipe(name, "feed", to, length);
-        static NetworkLink Pipe(string name, string from, string to, Length length) =>
-            NetworkLink.Pipe(
+        static Line Branch(string name, string to, Length length) => Pipe(name, "feed", to, length);
+        static Line Pipe(string name, string from, string to, Length length) =>
+            new(
                 name,
                 from,
                 to,
-                length,
-                Length.FromMillimeters(6),
-                Length.FromMicrometers(1.5),
-                Ratio.FromDecimalFractions(1.5),
-                FrictionLaw.ColebrookStraightPassage
+                new Pipe(
+                    length,
+                    Length.FromMillimeters(6),
+                    Length.FromMicrometers(1.5),
+                    Ratio.FromDecimalFractions(1.5),
+                    FrictionLaw.ColebrookStraightPassage
+                )
             );
     }
 }

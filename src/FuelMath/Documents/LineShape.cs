@@ -44,7 +44,7 @@ internal static class LineShape
         PartWord.Of("curvedPipe", PassageShapes.CurvedPipe),
         PartWord.Of("plainFitting", PassageShapes.Fitting),
         PartWord.Of("plainFilter", PassageShapes.Filter),
-        PartWord.Of("plainPump", NetworkPumpShape.Shape),
+        PartWord.Of("plainPump", PlainPumpShape.Shape),
         PartWord.Of(
             "plainBypassRegulator",
             PlainRegulatorShape.Bypass,
@@ -109,12 +109,9 @@ internal static class LineShape
     {
         if (!Parts.Any(p => p.Property.IsIn(line)))
         {
-#pragma warning disable CA2208 // The argument that the caller gave is the system.
             throw new ArgumentException(
-                $"A document can't hold the part of line '{line.Name}', a {line.Part.GetType().Name.Split('`')[0]}: it holds {JsonItem.Quoted(Parts.Select(p => p.Property.Name))}.",
-                "system"
+                $"A document can't hold the part of line '{line.Name}', a {line.Part.GetType().Name.Split('`')[0]}: it holds {JsonItem.Quoted(Parts.Select(p => p.Property.Name))}."
             );
-#pragma warning restore CA2208
         }
     }
 }

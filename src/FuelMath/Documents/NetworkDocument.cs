@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A network as a JSON document, in plain quantities, as strict as <see cref="SystemDocument"/>.</summary>
+/// <summary>A network as a JSON document, with the same words for its parts as a system, as strict as <see cref="SystemDocument"/>.</summary>
 /// <remarks>It needs no engine and no injectors: any pipe problem can be put to it.</remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="NetworkDocument" />
@@ -23,7 +23,7 @@ public static class NetworkDocument
     /// <param name="utf8">The document.</param>
     /// <returns>The network, ready to be solved.</returns>
     /// <exception cref="DocumentException">The document is not a network; the message says where and why.</exception>
-    public static Network Read(ReadOnlyMemory<byte> utf8) => NetworkShape.Shape.Read(JsonTree.Read(utf8));
+    public static Network Read(ReadOnlyMemory<byte> utf8) => NetworkShape.Read(JsonTree.Read(utf8));
 
     /// <summary>Reads a network from a file.</summary>
     /// <param name="path">Where the file is.</param>
@@ -36,18 +36,10 @@ public static class NetworkDocument
     /// <param name="network">The network.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="network"/> is null.</exception>
-    /// <exception cref="ArgumentException">It is made of lines; the message names the first, whose part has no shape.</exception>
+    /// <exception cref="ArgumentException">A line holds a part of the caller's own; the message names it.</exception>
     public static string Write(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
-        if (network.Lines is [Line first, ..])
-        {
-            throw new ArgumentException(
-                $"Must be a network of links; line '{first.Name}' holds a part, which this document has no shape for.",
-                nameof(network)
-            );
-        }
-
         return NetworkShape.Shape.Write(network).Render();
     }
 }

@@ -1,41 +1,23 @@
 using System.Collections.Immutable;
-using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A network: its fluid, nodes and links.</summary>
+/// <summary>A network: its nodes and lines, and what it is solved at.</summary>
 internal static class NetworkShape
 {
-    /// <summary>What fits into a list. Even a tangle of so many links takes less than a tenth of a second to prepare.</summary>
-    private const int Most = 4000;
+    /// <summary>What fits into a list. Even a tangle of so many lines takes less than a tenth of a second to prepare.</summary>
+    internal const int Most = 4000;
 
-    private static readonly ValueProperty<Network, Density> Density = new(
-        "density",
-        "Density of the fluid.",
-        QuantityShapes.Density,
-        n => n.Density
+    private static readonly WordProperty<Network> Version = new("version", "The version of its form.", "2");
+
+    private static readonly ValueProperty<Network, NetworkConditions> Conditions = new(
+        "conditions",
+        "What it is solved at; when left out, that is said with each solve.",
+        ConditionsShape.Shape,
+        n => n.Conditions!,
+        n => n.Conditions is not null,
+        null!
     );
-
-    private static readonly ValueProperty<Network, DynamicViscosity> Dynamic = new(
-        "viscosity",
-        "Dynamic viscosity of the fluid.",
-        QuantityShapes.DynamicViscosity,
-        n => n.Viscosity,
-        _ => true,
-        default
-    );
-
-    private static readonly ValueProperty<Network, KinematicViscosity> Kinematic = new(
-        "kinematicViscosity",
-        "Kinematic viscosity of the fluid, in place of the dynamic one; it is written as that.",
-        QuantityShapes.KinematicViscosity,
-        _ => default,
-        _ => false,
-        default
-    )
-    {
-        Parameter = "viscosity",
-    };
 
     private static readonly ValueProperty<Network, VehicleAcceleration> Acceleration = new(
         "acceleration",
@@ -53,35 +35,40 @@ internal static class NetworkShape
         n => n.Nodes
     );
 
-    private static readonly ValueProperty<Network, ImmutableArray<NetworkLink>> Links = new(
-        "links",
-        "The links between them.",
-        new ListShape<NetworkLink>(NetworkLinkShape.Shape, 1, Most),
-        n => n.Links
+    private static readonly ValueProperty<Network, ImmutableArray<Line>> Lines = new(
+        "lines",
+        "The lines between them, each with its part.",
+        new ListShape<Line>(LineShape.Shape, 1, Most),
+        n => n.Lines
     );
 
     internal static ObjectShape<Network> Shape { get; } =
         new(
             "network",
-            "A network of pipes, pumps, valves and openings, filled with one fluid.",
+            "A network of lines with parts in them.",
             [
                 new WordProperty<Network>("document", "What the document is.", "network"),
-                new WordProperty<Network>("version", "The version of its form.", "1"),
-                Density,
-                Dynamic,
-                Kinematic,
+                Version,
+                Conditions,
                 Acceleration,
                 Nodes,
-                Links,
+                Lines,
             ],
-            f => Make(f).Under(f.Of(Acceleration))
-        )
-        {
-            ExactlyOne = [Dynamic.Name, Kinematic.Name],
-        };
+            Make
+        );
 
-    private static Network Make(Fields<Network> f) =>
-        f.Has(Dynamic)
-            ? Network.FromDynamicViscosity(f.Of(Density), f.Of(Dynamic), f.Of(Nodes), f.Of(Links))
-            : new(f.Of(Density), f.Of(Kinematic), f.Of(Nodes), f.Of(Links));
+    /// <summary>Reads a network.</summary>
+    /// <exception cref="DocumentException">It is none, or in the form of version 1; the message says what to change.</exception>
+    internal static Network Read(JsonItem item) =>
+        item.Member(Version.Name) is { Text: "1" } old
+            ? throw old.Refuse(
+                "Must be \"2\". Version 1 described links by kind; now \"conditions\" hold \"density\" and \"viscosity\", and \"links\" are \"lines\", each with its part under one word in place of \"kind\": \"pipe\" (\"check pipe\" with \"checkValve\": \"present\"), \"curvedPipe\", \"plainFitting\", \"plainFilter\", \"plainPump\" (its \"switch\" beside it), \"plainBypassRegulator\", \"plainReducingRegulator\", \"checkValve\" (\"relief valve\", too), \"nozzle\" (\"orifice\") or \"injectorDraw\" (\"capped orifice\"). A part that loses with the fluid names its \"density\", a filter its \"viscosity\" too: those of the network"
+            )
+            : Shape.Read(item);
+
+    private static Network Make(Fields<Network> f)
+    {
+        Network network = new Network(f.Of(Nodes), f.Of(Lines)).Under(f.Of(Acceleration));
+        return f.Has(Conditions) ? network.At(f.Of(Conditions)) : network;
+    }
 }

@@ -135,76 +135,57 @@ public sealed class LinePlan
         );
     }
 
-    /// <summary>The line as links of a network one after the other, so that hoses of different bores may follow another.</summary>
+    /// <summary>Its parts as lines of a network one after the other, so that hoses of different bores may follow another.</summary>
     /// <param name="from">The node it comes from; not blank.</param>
     /// <param name="to">The node it goes to; not blank, another.</param>
-    /// <param name="friction">How the friction factor of its hoses is found.</param>
     /// <returns>
-    /// One link for each hose and for each adapter that loses something, called as the line with a number. The nodes between
-    /// them are called as the link before them; give each as a junction.
+    /// One line for each hose and for each adapter that loses something, called as this one with a number. The nodes between
+    /// them are called as the line before them; give each as a junction.
     /// </returns>
     /// <exception cref="InvalidOperationException">It loses nothing.</exception>
     /// <exception cref="ArgumentException">A node is blank, or both are one.</exception>
-    public ImmutableArray<NetworkLink> ToLinks(string from, string to, FrictionLaw friction)
+    public ImmutableArray<Line> ToLines(string from, string to)
     {
-        LinePiece[] losing = [.. Pieces.Where(p => p.Hose is not null || p.AdapterLoss?.LossCoefficient.InSi() > 0)];
+        FlowPart[] losing =
+        [
+            .. Pieces
+                .Select(p => p.Hose?.Hose ?? (FlowPart?)p.AdapterLoss)
+                .OfType<FlowPart>()
+                .Where(p => p.WhyNoLine is null),
+        ];
         if (losing.Length == 0)
         {
             throw Nothing();
         }
 
-        var links = ImmutableArray.CreateBuilder<NetworkLink>(losing.Length);
-        string at = from;
-        for (int i = 0; i < losing.Length; i++)
-        {
-            string name = FormattableString.Invariant($"{Name} {i + 1}");
-            string next = i + 1 == losing.Length ? to : name;
-            links.Add(
-                losing[i].Hose?.Hose is { } hose
-                    ? NetworkLink.Pipe(
-                        name,
-                        at,
-                        next,
-                        hose.Length,
-                        hose.Bore,
-                        hose.Roughness,
-                        hose.LossCoefficient,
-                        friction
-                    )
-                    : NetworkLink.Fitting(
-                        name,
-                        at,
-                        next,
-                        losing[i].AdapterLoss!.Bore,
-                        losing[i].AdapterLoss!.LossCoefficient
-                    )
-            );
-            at = next;
-        }
-
-        return links.MoveToImmutable();
+        string NameOf(int i) => FormattableString.Invariant($"{Name} {i + 1}");
+        return
+        [
+            .. losing.Select(
+                (part, i) =>
+                    new Line(NameOf(i), i == 0 ? from : NameOf(i - 1), i + 1 == losing.Length ? to : NameOf(i), part)
+            ),
+        ];
     }
 
-    /// <summary>The whole line as one link of a network: the sum of friction and coefficients.</summary>
+    /// <summary>The whole line as one of a network: the sum of friction and coefficients.</summary>
     /// <param name="from">The node it comes from; not blank.</param>
     /// <param name="to">The node it goes to; not blank, another.</param>
-    /// <param name="friction">How its friction factor is found.</param>
-    /// <returns>The link, called as the line.</returns>
+    /// <returns>The line, called as this one.</returns>
     /// <exception cref="InvalidOperationException">It has hoses of different bores or walls, or loses nothing.</exception>
     /// <exception cref="ArgumentException">A node is blank, or both are one.</exception>
-    public NetworkLink ToLink(string from, string to, FrictionLaw friction)
+    public Line ToLine(string from, string to)
     {
         if (Hoses.Any())
         {
-            Hose one = ToHose(Hoses.First().Hose.Source);
-            return NetworkLink.Pipe(Name, from, to, one.Length, one.Bore, one.Roughness, one.LossCoefficient, friction);
+            return new(Name, from, to, ToHose(Hoses.First().Hose.Source));
         }
 
         Fitting? widest = Adapters.MaxBy(a => a.Bore.InSi());
         Ratio sum = widest is null ? SiUnits.Ratio(0) : new FittingSeries(Adapters).CoefficientFor(widest.Bore);
-        return sum.InSi() > 0 ? NetworkLink.Fitting(Name, from, to, widest!.Bore, sum) : throw Nothing();
+        return sum.InSi() > 0 ? new(Name, from, to, new PlainFitting(widest!.Bore, sum)) : throw Nothing();
     }
 
     private InvalidOperationException Nothing() =>
-        new($"Line '{Name}' loses nothing, so that it is no link: join its two nodes into one.");
+        new($"Line '{Name}' loses nothing, so that it is no line of a network: join its two nodes into one.");
 }

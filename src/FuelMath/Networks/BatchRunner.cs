@@ -167,14 +167,14 @@ internal sealed class BatchRunner
     {
         T flow = work.Flow[link];
         T none = T.Of(0);
-        if (plan.Links[link].Part is CappedPart)
+        if (plan.Links[link].Law is CappedPart)
         {
             T commanded = work.Law<CappedLaw<T>>(link).Commanded;
             T delivered = T.Select(T.Less(flow, commanded), T.Select(T.Less(noFlow, flow), flow, none), flow);
             return T.Select(T.Less(none, commanded), delivered, none);
         }
 
-        return plan.Links[link].Part.IsOneWay ? T.Select(T.Less(noFlow, flow), flow, none) : flow;
+        return plan.Links[link].Law.IsOneWay ? T.Select(T.Less(noFlow, flow), flow, none) : flow;
     }
 
     /// <summary>A point that did not end in the usual state.</summary>

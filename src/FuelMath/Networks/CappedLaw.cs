@@ -49,10 +49,7 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     {
         offset = around.HeadFrom - around.HeadTo;
         var draw = (CappedPart)part;
-        densityRatio =
-            draw.IsGivenInOwnFluid ? around.DensityRatio
-            : draw.MeasuredDensity > 0 ? around.Density / draw.MeasuredDensity
-            : T.Of(1);
+        densityRatio = draw.MeasuredDensity > 0 ? around.Density / draw.MeasuredDensity : T.Of(1);
         Set(given, commanded);
     }
 

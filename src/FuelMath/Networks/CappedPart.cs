@@ -5,12 +5,6 @@ namespace FuelMath;
 /// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
 internal sealed class CappedPart(double coefficient, double commanded) : LinkPart
 {
-    /// <summary>
-    /// Whether its coefficient, set or not, is that in the network's own fluid: by density it is another in others. If not,
-    /// it is set for each fluid.
-    /// </summary>
-    internal bool IsGivenInOwnFluid { get; init; }
-
     /// <summary>Density of the fluid of its coefficient, kg/m3; none where it is set for each fluid.</summary>
     internal double MeasuredDensity { get; init; }
 
@@ -28,6 +22,10 @@ internal sealed class CappedPart(double coefficient, double commanded) : LinkPar
 
     /// <summary>C and the commanded flow.</summary>
     internal override int SettingCount => 2;
+
+    internal override SettingKind Settable => SettingKind.Command;
+
+    internal override void Write(Span<double> settings) => (settings[0], settings[1]) = (Coefficient, Commanded);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
         new LinkGroup<T, CappedLaw<T>>(ends, parts);

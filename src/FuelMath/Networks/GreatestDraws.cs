@@ -13,7 +13,7 @@ internal static class GreatestDraws
     /// </summary>
     internal static string Words(NetworkWork<Real> work)
     {
-        string[] pumps = [.. work.Plan.Links.Where(l => l.Part.IsPump).Select(l => $"'{l.Name}'")];
+        string[] pumps = [.. work.Plan.Links.Where(l => l.Law.IsPump).Select(l => $"'{l.Name}'")];
         double most = pumps.Length == 0 || work.Plan.Hump >= 0 ? 0 : Most(work);
         return most > 0
             ? $"; {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "gives" : "give")} at most {NetworkVerdict.LitersPerHour(most)} at zero pressure."

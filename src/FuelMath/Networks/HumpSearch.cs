@@ -29,7 +29,7 @@ internal sealed class HumpSearch
     {
         this.work = work;
         link = work.Plan.Hump;
-        pieces = ((PumpTablePart)work.Plan.Links[link].Part).Pieces;
+        pieces = ((PumpTablePart)work.Plan.Links[link].Law).Pieces;
         curve = new HumpCurve(pieces);
         (double least, double greatest, _) = curve.Between(0, curve.End);
         range = Math.Max(greatest - least, Math.Max(Math.Abs(greatest), Math.Abs(least)));
@@ -173,7 +173,7 @@ internal sealed class HumpSearch
 
     private void Put(ReadOnlySpan<Piece> curve)
     {
-        Span<double> settings = stackalloc double[work.Plan.Links[link].Part.SettingCount];
+        Span<double> settings = stackalloc double[work.Plan.Links[link].Law.SettingCount];
         PieceTable.Write(curve, settings);
         work.SetLane(link, settings);
     }

@@ -39,6 +39,9 @@ public sealed class Line
     /// <summary>What fuel passes in it.</summary>
     public FlowPart Part { get; }
 
+    /// <summary>The law of its part, asked for once.</summary>
+    internal LinkPart Law => field ??= Part.Law;
+
     /// <summary>What lets its pump join and leave; null where it always runs.</summary>
     public PumpSwitch? Switch { get; }
 
@@ -50,16 +53,13 @@ public sealed class Line
     public Line SwitchedBy(PumpSwitch pumpSwitch)
     {
         ArgumentNullException.ThrowIfNull(pumpSwitch);
-        return Part.Law.IsPump
+        return Law.IsPump
             ? new(this, Part, pumpSwitch)
             : throw new ArgumentException(
                 $"Only a pump joins and leaves; line '{Name}' holds none.",
                 nameof(pumpSwitch)
             );
     }
-
-    internal NetworkLink AsLink() =>
-        new(Name, From, To, Part) { Given = Switch is null ? null : new SwitchGiven(Switch) };
 
     /// <summary>The same place with another part in it, and the same switch.</summary>
     internal Line With(FlowPart part) => new(this, part, Switch);

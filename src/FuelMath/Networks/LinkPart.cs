@@ -19,6 +19,12 @@ internal abstract class LinkPart
     /// <summary>How many numbers of it may be set from point to point: what <see cref="ILinkLaw{T}.Set"/> takes.</summary>
     internal virtual int SettingCount => 0;
 
+    /// <summary>What these numbers are for.</summary>
+    internal virtual SettingKind Settable => SettingKind.None;
+
+    /// <summary>Writes its own settings, as many as it has.</summary>
+    internal virtual void Write(Span<double> settings) { }
+
     /// <summary>Whether it lets nothing through backwards.</summary>
     internal virtual bool IsOneWay => false;
 

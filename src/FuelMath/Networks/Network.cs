@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A network of pipes, pumps, valves and openings, filled with one fluid, ready to be solved.</summary>
+/// <summary>A network of nodes and of lines with parts in them, ready to be solved at conditions.</summary>
 /// <remarks>
 /// Checked and prepared once, so that solving it again costs little. Immutable and safe to share between threads.
 /// Equality is by reference.
@@ -13,112 +13,45 @@ public sealed class Network
 {
     private readonly NetworkPlan plan;
     private readonly SwitchedNetwork? switched;
-    private readonly LinesAtPoint? parts;
-
-    /// <summary>Checks and prepares a network.</summary>
-    /// <param name="density">Density of the fluid; greater than zero.</param>
-    /// <param name="viscosity">Kinematic viscosity of the fluid; greater than zero.</param>
-    /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
-    /// <param name="links">The links between them, at least one; each name once.</param>
-    /// <exception cref="ArgumentException">The network can't be: the message names the node or link.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A property of the fluid is outside what is allowed.</exception>
-    public Network(
-        Density density,
-        KinematicViscosity viscosity,
-        IEnumerable<NetworkNode> nodes,
-        IEnumerable<NetworkLink> links
-    )
-        : this(
-            Guard.Positive(density, density.InSi(), nameof(density)),
-            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)) * density.InSi(),
-            nodes,
-            links
-        ) { }
+    private readonly LinesAtPoint parts;
 
     /// <summary>Checks and prepares a network of parts; what flows in it, and what they need, is said when it is solved.</summary>
     /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
     /// <param name="lines">The lines between them, at least one; each name once.</param>
     /// <exception cref="ArgumentException">The network can't be: the message names the node or line.</exception>
     public Network(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines)
-        : this(nodes, [.. lines], default(VehicleAcceleration)) { }
+        : this(nodes, lines, default) { }
 
-    private Network(IEnumerable<NetworkNode> nodes, ImmutableArray<Line> lines, VehicleAcceleration acceleration)
-        : this(double.NaN, double.NaN, nodes, lines.Select(l => l is null ? null! : l.AsLink()), acceleration)
+    private Network(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines, VehicleAcceleration acceleration)
     {
-        (Lines, Links) = (lines, []);
-        parts = new LinesAtPoint(lines, Nodes);
+        ArgumentNullException.ThrowIfNull(nodes);
+        ArgumentNullException.ThrowIfNull(lines);
+        NetworkNode[] allNodes = [.. nodes];
+        Line[] allLines = [.. lines];
+        NetworkChecks.All(allNodes, allLines);
+        (Nodes, Lines, Acceleration) = ([.. allNodes], [.. allLines], acceleration);
+        NetworkNode[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
+        plan = new NetworkPlan(placed, allLines);
+        switched = SwitchedNetwork.Of(allLines, some => new NetworkPlan(placed, some));
+        parts = new LinesAtPoint(Lines, Nodes);
     }
 
     private Network(Network other, NetworkConditions at)
     {
-        (Nodes, Links, Lines, Acceleration) = (other.Nodes, other.Links, other.Lines, other.Acceleration);
+        (Nodes, Lines, Acceleration) = (other.Nodes, other.Lines, other.Acceleration);
         (parts, Conditions) = (other.parts, at);
-        (int, double[])[] settings = parts!.SettingsAt(at);
+        (int, double[])[] settings = parts.SettingsAt(at);
         plan = other.plan.At(at.DensitySi, at.ViscositySi, settings);
         switched = other.switched?.At(at, settings);
     }
 
-    private Network(double density, double viscosity, IEnumerable<NetworkNode> nodes, IEnumerable<NetworkLink> links)
-        : this(density, viscosity, nodes, links, default) { }
-
-    private Network(
-        double density,
-        double viscosity,
-        IEnumerable<NetworkNode> nodes,
-        IEnumerable<NetworkLink> links,
-        VehicleAcceleration acceleration
-    )
-    {
-        ArgumentNullException.ThrowIfNull(nodes);
-        ArgumentNullException.ThrowIfNull(links);
-        NetworkNode[] allNodes = [.. nodes];
-        NetworkLink[] allLinks = [.. links];
-        NetworkChecks.All(allNodes, allLinks);
-        (Nodes, Links, Acceleration) = ([.. allNodes], [.. allLinks], acceleration);
-        NetworkNode[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
-        plan = new NetworkPlan(density, viscosity, placed, allLinks);
-        switched = SwitchedNetwork.Of(allLinks, links => new NetworkPlan(density, viscosity, placed, links));
-    }
-
-    /// <summary>Checks and prepares a network whose fluid is given by its dynamic viscosity.</summary>
-    /// <param name="density">Density of the fluid; greater than zero.</param>
-    /// <param name="viscosity">Dynamic viscosity of the fluid; greater than zero.</param>
-    /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
-    /// <param name="links">The links between them, at least one; each name once.</param>
-    /// <returns>The network.</returns>
-    /// <exception cref="ArgumentException">The network can't be: the message names the node or link.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A property of the fluid is outside what is allowed.</exception>
-    public static Network FromDynamicViscosity(
-        Density density,
-        DynamicViscosity viscosity,
-        IEnumerable<NetworkNode> nodes,
-        IEnumerable<NetworkLink> links
-    ) =>
-        new(
-            Guard.Positive(density, density.InSi(), nameof(density)),
-            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)),
-            nodes,
-            links
-        );
-
-    /// <summary>Density of the fluid, in kg/m³.</summary>
-    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
-    public Density Density => SiUnits.Density(Plan.Density);
-
-    /// <summary>Dynamic viscosity of the fluid, in Pa·s.</summary>
-    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
-    public DynamicViscosity Viscosity => SiUnits.DynamicViscosity(Plan.Viscosity);
-
     /// <summary>The nodes, in the order given.</summary>
     public ImmutableArray<NetworkNode> Nodes { get; }
 
-    /// <summary>The links, in the order given; none where it was made of lines.</summary>
-    public ImmutableArray<NetworkLink> Links { get; }
+    /// <summary>The lines, in the order given.</summary>
+    public ImmutableArray<Line> Lines { get; }
 
-    /// <summary>The lines, in the order given; none where it was made of links.</summary>
-    public ImmutableArray<Line> Lines { get; } = [];
-
-    /// <summary>The conditions that it is solved at; null where they are said with each solve, and in a network of links.</summary>
+    /// <summary>The conditions that it is solved at; null where they are said with each solve.</summary>
     public NetworkConditions? Conditions { get; }
 
     /// <summary>How the vehicle that carries it speeds up; rest unless it was set.</summary>
@@ -128,9 +61,7 @@ public sealed class Network
     /// <param name="acceleration">How it speeds up.</param>
     /// <returns>The network; each node counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
     public Network Under(VehicleAcceleration acceleration) =>
-        acceleration.IsRest && Acceleration.IsRest ? this
-        : parts is not null ? Moved(new Network(Nodes, Lines, acceleration))
-        : new(plan.Density, plan.Viscosity, Nodes, Links, acceleration);
+        acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration));
 
     /// <summary>The same network later: each pump with a switch was running if it ran in a state.</summary>
     /// <param name="last">The state: of this network, or of one with the same names.</param>
@@ -139,10 +70,9 @@ public sealed class Network
     public Network After(NetworkState last)
     {
         _ = plan.Like(last);
-        return switched is null ? this
-            : parts is not null
-                ? Moved(new Network(Nodes, [.. Lines.Select(l => SwitchedNetwork.After(l, last))], Acceleration))
-            : new(plan.Density, plan.Viscosity, Nodes, Links.Select(l => SwitchedNetwork.After(l, last)), Acceleration);
+        return switched is null
+            ? this
+            : Moved(new Network(Nodes, Lines.Select(l => SwitchedNetwork.After(l, last)), Acceleration));
     }
 
     /// <summary>The same network at conditions: all that can be asked of a network can then be asked of it.</summary>
@@ -150,21 +80,20 @@ public sealed class Network
     /// <returns>The network; preparing it takes far less time than making it.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
     /// <exception cref="ArgumentException">A part needs what is not given; the message names the line.</exception>
-    /// <exception cref="InvalidOperationException">It was made of links, which have their fluid.</exception>
     /// <exception cref="OutsideTableException">A part has no data there.</exception>
     public Network At(NetworkConditions conditions)
     {
         ArgumentNullException.ThrowIfNull(conditions);
-        return parts is not null ? new(this, conditions) : throw HasItsFluid();
+        return new(this, conditions);
     }
 
     /// <summary>What can be solved as it is.</summary>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     internal NetworkPlan Plan =>
-        parts is null || Conditions is not null
+        Conditions is not null
             ? plan
             : throw new InvalidOperationException(
-                "A network of lines is solved at conditions: give them to Solve, or to At beforehand."
+                "A network is solved at conditions: give them to Solve, or to At beforehand."
             );
 
     /// <summary>Whether one solve is not enough.</summary>
@@ -173,9 +102,6 @@ public sealed class Network
     private NetworkState Chosen(ComingFrom? side) => switched?.One(side) ?? NetworkStates.One(Plan, side);
 
     private Network Moved(Network other) => Conditions is { } at ? other.At(at) : other;
-
-    private static InvalidOperationException HasItsFluid() =>
-        new("A network of links has its fluid; make it of lines to give it conditions.");
 
     /// <summary>Finds the steady state.</summary>
     /// <returns>
@@ -200,7 +126,6 @@ public sealed class Network
     /// <returns>The state, which satisfies every equation within what it reports.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
     /// <exception cref="ArgumentException">A part needs what is not given; the message names the line.</exception>
-    /// <exception cref="InvalidOperationException">It was made of links, which have their fluid.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A part has no data there, or a state lies outside them.</exception>
     public NetworkState Solve(NetworkConditions conditions)
@@ -212,7 +137,7 @@ public sealed class Network
         }
 
         using NetworkWork<Real> work = plan.Rent<Real>();
-        (parts ?? throw HasItsFluid()).Put(work, conditions);
+        parts.Put(work, conditions);
         return NetworkVerdict.State(work, Real.All(work.Solve(warm: false)));
     }
 

@@ -91,21 +91,21 @@ public sealed class NetworkBatch
         );
 
     /// <summary>The same batch with another command to a link of injectors.</summary>
-    /// <param name="link">Its name.</param>
+    /// <param name="line">Its name.</param>
     /// <param name="commanded">The commanded mean flow, one a point; zero shuts them.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public NetworkBatch WithCommandedFlow(string link, IEnumerable<VolumeFlow> commanded)
+    public NetworkBatch WithCommandedFlow(string line, IEnumerable<VolumeFlow> commanded)
     {
-        int i = NetworkSettings.Injectors(Plan, link);
+        int i = NetworkSettings.Line(Plan, line, SettingKind.Command);
         double[] coefficient = new double[Count];
-        Array.Fill(coefficient, ((CappedPart)Plan.Links[i].Part).Coefficient);
+        Array.Fill(coefficient, NetworkSettings.Own(Plan, i)[0]);
         return With(new SettingColumn(i, [coefficient, Commanded(commanded)]));
     }
 
     /// <summary>The same batch with other injectors, and another command to them.</summary>
-    /// <param name="link">The name of the link.</param>
+    /// <param name="line">The name of the link.</param>
     /// <param name="flows">The flow of all of them held open, one a point; greater than zero.</param>
     /// <param name="differentialPressure">The difference at those flows; greater than zero.</param>
     /// <param name="commanded">The commanded mean flow, one a point; zero shuts them.</param>
@@ -113,14 +113,14 @@ public sealed class NetworkBatch
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public NetworkBatch WithInjectors(
-        string link,
+        string line,
         IEnumerable<VolumeFlow> flows,
         Pressure differentialPressure,
         IEnumerable<VolumeFlow> commanded
     ) =>
         With(
             new SettingColumn(
-                NetworkSettings.Injectors(Plan, link),
+                NetworkSettings.Line(Plan, line, SettingKind.Command),
                 [
                     Numbers(flows, f => PartMath.Coefficient(f, differentialPressure), nameof(flows)),
                     Commanded(commanded),
@@ -129,21 +129,21 @@ public sealed class NetworkBatch
         );
 
     /// <summary>The same batch with another reference pressure of a regulator.</summary>
-    /// <param name="link">Its name.</param>
+    /// <param name="line">Its name.</param>
     /// <param name="references">The pressure on its spring side, one a point; not below vacuum.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is below vacuum.</exception>
-    public NetworkBatch WithReference(string link, IEnumerable<GaugePressure> references) =>
+    public NetworkBatch WithReference(string line, IEnumerable<GaugePressure> references) =>
         With(
             new SettingColumn(
-                NetworkSettings.Regulator(Plan, link),
+                NetworkSettings.Line(Plan, line, SettingKind.Reference),
                 [Numbers(references, p => NetworkChecks.NotBelowVacuum(p, nameof(references)), nameof(references))]
             )
         );
 
     /// <summary>The same batch with another pump in the place of one.</summary>
-    /// <param name="link">The name of the link.</param>
+    /// <param name="line">The name of the link.</param>
     /// <param name="pumps">
     /// One a point: at other speeds, or with other curves of the same kind, with no more points than the network's own.
     /// </param>
@@ -151,19 +151,14 @@ public sealed class NetworkBatch
     /// <exception cref="ArgumentException">
     /// There is no such link, more or fewer values than points, or a pump does not fit.
     /// </exception>
-    public NetworkBatch WithPump(string link, IEnumerable<NetworkPump> pumps)
+    public NetworkBatch WithPump(string line, IEnumerable<PlainPump> pumps)
     {
-        int i = NetworkSettings.Pump(Plan, link);
-        LinkPart[] parts = Values(pumps, p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
-        double[][] points = Array.ConvertAll(parts, p => NetworkSettings.Numbers(p, Plan.Links[i].Part));
+        int i = NetworkSettings.Line(Plan, line, SettingKind.Curve);
+        double[][] points = Values(pumps, p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
         return With(
             new SettingColumn(
                 i,
-                [
-                    .. Enumerable
-                        .Range(0, Plan.Links[i].Part.SettingCount)
-                        .Select(k => Array.ConvertAll(points, p => p[k])),
-                ]
+                [.. Enumerable.Range(0, points[0].Length).Select(k => Array.ConvertAll(points, p => p[k]))]
             )
         );
     }

@@ -124,36 +124,39 @@ public sealed class NetworkBuffer
         Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi(), nameof(draw))));
 
     /// <summary>Sets what a link of injectors is commanded to deliver.</summary>
-    /// <param name="link">Its name.</param>
+    /// <param name="line">Its name.</param>
     /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
     /// <exception cref="ArgumentException">There is no such link, or the flow is outside what is allowed.</exception>
-    public void SetCommandedFlow(string link, VolumeFlow commanded)
+    public void SetCommandedFlow(string line, VolumeFlow commanded)
     {
-        int i = NetworkSettings.Injectors(Plan, link);
+        int i = NetworkSettings.Line(Plan, line, SettingKind.Command);
         double asked = Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded));
-        Settings.SetLane(i, [((CappedPart)Plan.Links[i].Part).Coefficient, asked]);
+        Span<double> settings = stackalloc double[2];
+        Plan.Links[i].Law.Write(settings);
+        settings[1] = asked;
+        Settings.SetLane(i, settings);
     }
 
     /// <summary>Sets the reference pressure of a regulator.</summary>
-    /// <param name="link">Its name.</param>
+    /// <param name="line">Its name.</param>
     /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
     /// <exception cref="ArgumentException">There is no such link.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
-    public void SetReference(string link, GaugePressure reference)
+    public void SetReference(string line, GaugePressure reference)
     {
         double si = NetworkChecks.NotBelowVacuum(reference, nameof(reference));
-        Settings.SetLane(NetworkSettings.Regulator(Plan, link), [si]);
+        Settings.SetLane(NetworkSettings.Line(Plan, line, SettingKind.Reference), [si]);
     }
 
     /// <summary>Puts a pump in the place of another. Allocates.</summary>
-    /// <param name="link">The name of the link.</param>
+    /// <param name="line">The name of the link.</param>
     /// <param name="pump">At another speed, or with a curve of the same kind and no more points.</param>
     /// <exception cref="ArgumentException">There is no such link, or the pump does not fit.</exception>
-    public void SetPump(string link, NetworkPump pump)
+    public void SetPump(string line, PlainPump pump)
     {
-        int i = NetworkSettings.Pump(Plan, link);
-        LinkPart part = NetworkSettings.Replacement(Plan, i, pump);
-        Settings.SetLane(i, NetworkSettings.Numbers(part, Plan.Links[i].Part));
+        int i = NetworkSettings.Line(Plan, line, SettingKind.Curve);
+        double[] curve = NetworkSettings.Replacement(Plan, i, pump);
+        Settings.SetLane(i, curve);
     }
 
     /// <summary>Takes back all settings and forgets the state, so that the next solve is that of the description, cold.</summary>

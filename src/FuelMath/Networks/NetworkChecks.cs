@@ -3,16 +3,16 @@ namespace FuelMath;
 /// <summary>What can be wrong with a network before anything is solved.</summary>
 internal static class NetworkChecks
 {
-    internal static void All(NetworkNode[] nodes, NetworkLink[] links)
+    internal static void All(NetworkNode[] nodes, Line[] lines)
     {
-        NotEmpty(nodes, links);
+        NotEmpty(nodes, lines);
         Unique(nodes.Select(n => n.Name), "node", nameof(nodes));
-        Unique(links.Select(l => l.Name), "link", nameof(links));
-        EndsExist(nodes, links);
-        SpacesAreFixed(nodes, links);
-        EveryNodeIsReached(nodes, links);
-        HumpsCanBeSearched(nodes, links);
-        SwitchedPump.Check([.. links.Select(l => (l.Name, l.Given?.Switch))], nodes.Select(n => n.Name), nameof(links));
+        Unique(lines.Select(l => l.Name), "line", nameof(lines));
+        EndsExist(nodes, lines);
+        SpacesAreFixed(nodes, lines);
+        EveryNodeIsReached(nodes, lines);
+        HumpsCanBeSearched(nodes, lines);
+        SwitchedPump.Check([.. lines.Select(l => (l.Name, l.Switch))], nodes.Select(n => n.Name), nameof(lines));
     }
 
     /// <summary>A pressure that is given, Pa gauge.</summary>
@@ -32,7 +32,7 @@ internal static class NetworkChecks
         ArgumentNullException.ThrowIfNull(network);
         string? why =
             network.Plan.Hump >= 0 ? $"the curve of '{network.Plan.Links[network.Plan.Hump].Name}' has a hump"
-            : Array.Find(network.Plan.Links, l => l.Given?.Switch is not null) is { } switched
+            : Array.Find(network.Plan.Links, l => l.Switch is not null) is { } switched
                 ? $"'{switched.Name}' joins and leaves"
             : null;
         if (why is not null)
@@ -50,43 +50,43 @@ internal static class NetworkChecks
     /// on its diagonal only. By the maximum principle flow pushed in at a node then moves no pressure more than the one
     /// there. A regulator that return pressure opens has a negative weight.
     /// </summary>
-    private static void HumpsCanBeSearched(NetworkNode[] nodes, NetworkLink[] links)
+    private static void HumpsCanBeSearched(NetworkNode[] nodes, Line[] lines)
     {
-        string[] humps = [.. links.Where(l => l.Part.HasHump).Select(l => l.Name)];
+        string[] humps = [.. lines.Where(l => l.Law.HasHump).Select(l => l.Name)];
         if (humps.Length > 1)
         {
             throw new ArgumentException(
                 $"At most one pump may have a curve with a hump; {string.Join(" and ", humps.Select(h => $"'{h}'"))} have. Where nodes of fixed pressure part them, make a network of each.",
-                nameof(links)
+                nameof(lines)
             );
         }
 
         HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
-        NetworkLink? pushed = Array.Find(links, l => l.Part.IsOpenedFromBehind && !given.Contains(l.To));
+        Line? pushed = Array.Find(lines, l => l.Law.IsOpenedFromBehind && !given.Contains(l.To));
         if (humps.Length == 1 && pushed is not null)
         {
             throw new ArgumentException(
                 $"The curve of '{humps[0]}' has a hump, and return pressure at '{pushed.To}' lowers what '{pushed.Name}' holds: the network may ask less of the pump at a greater flow, so that its states can't be searched for.",
-                nameof(links)
+                nameof(lines)
             );
         }
     }
 
-    private static void NotEmpty(NetworkNode[] nodes, NetworkLink[] links)
+    private static void NotEmpty(NetworkNode[] nodes, Line[] lines)
     {
         if (nodes.Length == 0)
         {
             throw new ArgumentException("A network needs nodes; none given.", nameof(nodes));
         }
 
-        if (links.Length == 0)
+        if (lines.Length == 0)
         {
-            throw new ArgumentException("A network needs links; none given.", nameof(links));
+            throw new ArgumentException("A network needs lines; none given.", nameof(lines));
         }
 
-        if (Array.Exists(nodes, n => n is null) || Array.Exists(links, l => l is null))
+        if (Array.Exists(nodes, n => n is null) || Array.Exists(lines, l => l is null))
         {
-            throw new ArgumentException("A node or link is null.", nameof(nodes));
+            throw new ArgumentException("A node or line is null.", nameof(nodes));
         }
 
         if (!Array.Exists(nodes, n => n.IsFixed))
@@ -104,41 +104,41 @@ internal static class NetworkChecks
         }
     }
 
-    private static void EndsExist(NetworkNode[] nodes, NetworkLink[] links)
+    private static void EndsExist(NetworkNode[] nodes, Line[] lines)
     {
         HashSet<string> known = [.. nodes.Select(n => n.Name)];
-        foreach (NetworkLink link in links)
+        foreach (Line line in lines)
         {
             string? missing =
-                !known.Contains(link.From) ? link.From
-                : !known.Contains(link.To) ? link.To
+                !known.Contains(line.From) ? line.From
+                : !known.Contains(line.To) ? line.To
                 : null;
             if (missing is not null)
             {
                 throw new ArgumentException(
-                    $"Link '{link.Name}' leads to a node '{missing}', which is not there.",
-                    nameof(links)
+                    $"Line '{line.Name}' leads to a node '{missing}', which is not there.",
+                    nameof(lines)
                 );
             }
         }
     }
 
-    private static void SpacesAreFixed(NetworkNode[] nodes, NetworkLink[] links)
+    private static void SpacesAreFixed(NetworkNode[] nodes, Line[] lines)
     {
         HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
-        NetworkLink? wrong = Array.Find(links, l => l.Part.NeedsSpace && !given.Contains(l.To));
+        Line? wrong = Array.Find(lines, l => l.Law.NeedsSpace && !given.Contains(l.To));
         if (wrong is not null)
         {
             throw new ArgumentException(
                 $"Opening '{wrong.Name}' must lead to a node of fixed pressure; '{wrong.To}' is a junction.",
-                nameof(links)
+                nameof(lines)
             );
         }
     }
 
-    private static void EveryNodeIsReached(NetworkNode[] nodes, NetworkLink[] links)
+    private static void EveryNodeIsReached(NetworkNode[] nodes, Line[] lines)
     {
-        ILookup<string, string> next = links
+        ILookup<string, string> next = lines
             .SelectMany(l => new[] { (l.From, l.To), (From: l.To, To: l.From) })
             .ToLookup(p => p.From, p => p.To, StringComparer.Ordinal);
         Queue<string> waiting = new(nodes.Where(n => n.IsFixed).Select(n => n.Name));
@@ -156,7 +156,7 @@ internal static class NetworkChecks
         {
             throw new ArgumentException(
                 $"No path from any fixed pressure to {(island.Length == 1 ? "node" : "nodes")} {string.Join(", ", island.Select(n => $"'{n}'"))}.",
-                nameof(links)
+                nameof(lines)
             );
         }
     }

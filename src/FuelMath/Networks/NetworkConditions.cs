@@ -22,6 +22,20 @@ public sealed class NetworkConditions
         (Density, Viscosity) = (density, viscosity);
     }
 
+    /// <summary>Conditions whose fluid is given by its kinematic viscosity.</summary>
+    /// <param name="density">Density of the fluid; greater than zero.</param>
+    /// <param name="viscosity">Kinematic viscosity of the fluid; greater than zero.</param>
+    /// <returns>The conditions.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
+    public static NetworkConditions FromKinematicViscosity(Density density, KinematicViscosity viscosity) =>
+        new(
+            density,
+            SiUnits.DynamicViscosity(
+                Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity))
+                    * Guard.Positive(density, density.InSi(), nameof(density))
+            )
+        );
+
     private NetworkConditions(NetworkConditions other)
         : this(other.Density, other.Viscosity) =>
         (PumpVoltage, Manifold, Tank, Commands) = (other.PumpVoltage, other.Manifold, other.Tank, other.Commands);

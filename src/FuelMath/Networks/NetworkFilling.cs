@@ -141,11 +141,11 @@ internal sealed class NetworkFilling(NetworkPlan plan)
                     plan.To[e] == node
                     && double.IsFinite(shifts[reach.Of(from)])
                     && reach.Of(from) != region
-                    && !plan.Links[e].Part.IsOpenIn(work, e, noFlow)
+                    && !plan.Links[e].Law.IsOpenIn(work, e, noFlow)
                 )
                 {
                     double ahead = work.Pressure[from].Value + shifts[reach.Of(from)];
-                    double shift = plan.Links[e].Part.FilledTo(work, e, ahead) - work.Pressure[node].Value;
+                    double shift = plan.Links[e].Law.FilledTo(work, e, ahead) - work.Pressure[node].Value;
                     (greatest, source) = shift > greatest ? (shift, reach.Of(from)) : (greatest, source);
                 }
             }
@@ -194,7 +194,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
         {
             foreach (int e in plan.LinksAt(node))
             {
-                bool leads = plan.From[e] == node && work.Notes.Known[plan.To[e]] && plan.Links[e].Part.IsPump;
+                bool leads = plan.From[e] == node && work.Notes.Known[plan.To[e]] && plan.Links[e].Law.IsPump;
                 double limit = NetworkWork<Real>.PressureLimit(work.Pressure[plan.To[e]]).Value;
                 if (leads && work.SurplusAt(e, default).Pressure.Value > limit)
                 {
@@ -221,7 +221,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
             if (reach.Of(from) + reach.Of(to) > 0)
             {
                 double error =
-                    work.Notes.Known[from] && work.Notes.Known[to] ? plan.Links[e].Part.ErrorIn(work, e, noFlow) : 0;
+                    work.Notes.Known[from] && work.Notes.Known[to] ? plan.Links[e].Law.ErrorIn(work, e, noFlow) : 0;
                 work.Error[e] = new Real(error);
                 worst = Math.Max(worst, error);
             }

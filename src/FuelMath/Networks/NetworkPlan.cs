@@ -9,9 +9,8 @@ namespace FuelMath;
 /// safe to share between threads; what changes from solve to solve lives in a <see cref="NetworkWork{T}"/>.
 /// </summary>
 /// <remarks>
-/// The door for whoever solves the same network many times: rent a workspace, set it, solve it, read it. Links whose loss
-/// moves with the fluid are made of a <see cref="LinkPart"/> with <see cref="SquarePart.LinearPerViscosity"/> and
-/// <see cref="SquarePart.SquarePerDensity"/>.
+/// The door for whoever solves the same network many times: rent a workspace, set it, solve it, read it. It has a fluid
+/// where it was given one; else set it first.
 /// </remarks>
 internal sealed class NetworkPlan
 {
@@ -21,30 +20,24 @@ internal sealed class NetworkPlan
     private readonly ConcurrentDictionary<Type, object> pools = [];
 
     /// <summary>Prepares a network. The caller has checked names, ends and reach.</summary>
-    internal NetworkPlan(
-        double density,
-        double viscosity,
-        IReadOnlyList<NetworkNode> nodes,
-        IReadOnlyList<NetworkLink> links
-    )
+    internal NetworkPlan(IReadOnlyList<NetworkNode> nodes, IReadOnlyList<Line> links)
     {
-        Density = density;
-        Viscosity = viscosity;
+        (Density, Viscosity) = (double.NaN, double.NaN);
 
         // Unknown pressures first, so that the matrix is theirs alone.
         Nodes = [.. nodes.Where(n => !n.IsFixed), .. nodes.Where(n => n.IsFixed)];
         Links = [.. links];
-        MostSettings = Links.Max(l => l.Part.SettingCount);
+        MostSettings = Links.Max(l => l.Law.SettingCount);
         Unknown = nodes.Count(n => !n.IsFixed);
         JunctionNames = [.. Nodes.Take(Unknown).Select(n => n.Name)];
         LinkNames = [.. Links.Select(l => l.Name)];
-        Hump = Array.FindIndex(Links, l => l.Part.HasHump);
+        Hump = Array.FindIndex(Links, l => l.Law.HasHump);
         foreach ((int i, NetworkNode node) in Nodes.Index())
         {
             nodeIndex.Add(node.Name, i);
         }
 
-        foreach ((int i, NetworkLink link) in Links.Index())
+        foreach ((int i, Line link) in Links.Index())
         {
             linkIndex.Add(link.Name, i);
         }
@@ -59,7 +52,7 @@ internal sealed class NetworkPlan
         );
 
         // Links of one law follow each other in one group.
-        Groups = [.. Links.Index().GroupBy(l => l.Item.Part.Law).Select(g => g.Select(l => l.Index).ToArray())];
+        Groups = [.. Links.Index().GroupBy(l => l.Item.Law.Law).Select(g => g.Select(l => l.Index).ToArray())];
         Place = new (int Group, int Index)[Links.Length];
         foreach ((int g, int[] members) in Groups.Index())
         {
@@ -70,7 +63,6 @@ internal sealed class NetworkPlan
         }
 
         Flat = new FlatHolders(this);
-        (LossDensity, LossViscosity) = (double.IsNaN(density) ? 1 : density, double.IsNaN(viscosity) ? 1 : viscosity);
     }
 
     /// <summary>The same network with another fluid, and with settings of some links in the place of their own.</summary>
@@ -82,28 +74,19 @@ internal sealed class NetworkPlan
         (JunctionNames, LinkNames) = (other.JunctionNames, other.LinkNames);
         (From, To, MostSettings) = (other.From, other.To, other.MostSettings);
         (Order, Groups, Place, Flat) = (other.Order, other.Groups, other.Place, other.Flat);
-        (LossDensity, LossViscosity) = (other.LossDensity, other.LossViscosity);
     }
 
-    /// <summary>The description's density, kg/m3; not a number where none was given.</summary>
+    /// <summary>Density of its fluid, kg/m3; not a number where none was given.</summary>
     internal double Density { get; }
 
-    /// <summary>The description's dynamic viscosity, Pa s.</summary>
+    /// <summary>Dynamic viscosity of its fluid, Pa s.</summary>
     internal double Viscosity { get; }
-
-    /// <summary>
-    /// Density of the fluid in which losses are given that don't say it themselves, kg/m3; 1 where there are none such.
-    /// </summary>
-    internal double LossDensity { get; }
-
-    /// <summary>Dynamic viscosity of that fluid, Pa s.</summary>
-    internal double LossViscosity { get; }
 
     /// <summary>Junctions first, then nodes of fixed pressure.</summary>
     internal NetworkNode[] Nodes { get; }
 
     /// <summary>In the order they were given.</summary>
-    internal NetworkLink[] Links { get; }
+    internal Line[] Links { get; }
 
     /// <summary>Settings of links that differ from those of their parts.</summary>
     internal (int Link, double[] Settings)[] Given { get; } = [];

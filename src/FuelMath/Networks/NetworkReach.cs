@@ -77,5 +77,5 @@ internal sealed class NetworkReach(NetworkPlan plan)
     }
 
     private static bool IsOpen(NetworkWork<Real> work, int e, double noFlow) =>
-        work.Plan.Links[e].Part.IsOpenIn(work, e, noFlow);
+        work.Plan.Links[e].Law.IsOpenIn(work, e, noFlow);
 }

@@ -42,64 +42,51 @@ internal static class NetworkSettings
             );
     }
 
-    /// <summary>The index of a link of injectors.</summary>
+    /// <summary>The index of a line whose settings are of a kind.</summary>
     /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Injectors(NetworkPlan plan, string link) =>
-        Link(plan, link, p => p is CappedPart, "a capped orifice");
-
-    /// <summary>The index of a regulator.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Regulator(NetworkPlan plan, string link) =>
-        Link(plan, link, p => p is RegulatorPart, "a regulator");
-
-    /// <summary>The index of a pump.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Pump(NetworkPlan plan, string link) => Link(plan, link, p => p.IsPump, "a pump");
-
-    /// <summary>The part that a pump becomes in the place of another.</summary>
-    /// <exception cref="ArgumentException">It does not fit there.</exception>
-    internal static LinkPart Replacement(NetworkPlan plan, int link, NetworkPump pump)
+    internal static int Line(NetworkPlan plan, string line, SettingKind kind)
     {
-        ArgumentNullException.ThrowIfNull(pump);
-        string name = plan.Links[link].Name;
-        LinkPart part = pump.PartFor(name);
-        ArgumentException Unfit(string what) =>
-            new($"The pump in the place of '{name}' must {what} as the network's own does.", nameof(pump));
-        if (pump.Switch is not null)
+        int i = plan.Link(line);
+        string wanted = kind switch
         {
-            throw Unfit("always run");
-        }
-
-        return (plan.Links[link].Part, part) switch
-        {
-            (PumpTablePart old, PumpTablePart now) when old.Extend != now.Extend => throw Unfit(
-                "treat what lies beyond the ends of its points"
-            ),
-            (PumpTablePart old, PumpTablePart now) when old.Pieces.Length < now.Pieces.Length => throw Unfit(
-                $"have no more than {old.Pieces.Length - 1} points"
-            ),
-            (PumpPowerPart old, PumpPowerPart now) when !old.Exponent.Equals(now.Exponent) => throw Unfit(
-                "have the exponent"
-            ),
-            (PumpTablePart, PumpTablePart { HasHump: true }) => throw Unfit("have a curve that falls throughout"),
-            (PumpTablePart, PumpTablePart) or (PumpPowerPart, PumpPowerPart) => part,
-            _ => throw Unfit("be a table or a power law"),
+            SettingKind.Command => "injectors",
+            SettingKind.Reference => "a regulator",
+            _ => "a pump",
         };
+        return plan.Links[i].Law.Settable == kind
+            ? i
+            : throw new ArgumentException(
+                $"Must hold {wanted}; '{line}' holds a {plan.Links[i].Part.GetType().Name.Split('`')[0]}.",
+                nameof(line)
+            );
     }
 
-    /// <summary>The settings that put one pump in the place of another, which it fits.</summary>
-    internal static double[] Numbers(LinkPart pump, LinkPart old)
+    /// <summary>The settings that a line's own description gives.</summary>
+    internal static double[] Own(NetworkPlan plan, int line)
     {
-        var settings = new double[old.SettingCount];
-        ((PumpPart)pump).Write(settings);
+        LinkPart law = plan.Links[line].Law;
+        double[] settings = new double[law.SettingCount];
+        law.Write(settings);
         return settings;
     }
 
-    private static int Link(NetworkPlan plan, string link, Func<LinkPart, bool> fits, string what)
+    /// <summary>The settings that put a pump in the place of another.</summary>
+    /// <exception cref="ArgumentException">It does not fit there.</exception>
+    internal static double[] Replacement(NetworkPlan plan, int line, PlainPump pump)
     {
-        int i = plan.Link(link);
-        return fits(plan.Links[i].Part)
-            ? i
-            : throw new ArgumentException($"Must be {what}; '{link}' is a {plan.Links[i].Kind}.", nameof(link));
+        ArgumentNullException.ThrowIfNull(pump);
+        LinkPart old = plan.Links[line].Law;
+        PumpPart law = pump.Law;
+        if (law.WhyUnlike(old) is { } why)
+        {
+            throw new ArgumentException(
+                $"The pump in the place of '{plan.Links[line].Name}' must {why} as the network's own does.",
+                nameof(pump)
+            );
+        }
+
+        double[] settings = new double[old.SettingCount];
+        law.Write(settings);
+        return settings;
     }
 }

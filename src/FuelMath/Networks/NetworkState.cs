@@ -119,7 +119,7 @@ public sealed class NetworkState
     /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
     public Pressure PressureDifferenceOver(string link)
     {
-        NetworkLink found = plan.Links[plan.Link(link)];
+        Line found = plan.Links[plan.Link(link)];
         return PressureAt(found.From) - PressureAt(found.To);
     }
 

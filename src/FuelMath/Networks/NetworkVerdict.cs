@@ -91,13 +91,13 @@ internal static class NetworkVerdict
 
         for (int e = 0; e < plan.Links.Length; e++)
         {
-            plan.Links[e].Part.CheckData(work, e);
+            plan.Links[e].Law.CheckData(work, e);
         }
 
         LinkCondition[] conditions = work.Notes.Conditions;
         for (int e = 0; e < conditions.Length; e++)
         {
-            conditions[e] = plan.Links[e].Part.ConditionIn(work, e, flowTolerance);
+            conditions[e] = plan.Links[e].Law.ConditionIn(work, e, flowTolerance);
         }
 
         work.Notes.Evidence = new Evidence(iterations, imbalance, imbalanceNode, error, errorLink);
@@ -134,7 +134,7 @@ internal static class NetworkVerdict
 
         for (int i = 0; i < work.Flow.Length; i++)
         {
-            LinkPart part = work.Plan.Links[i].Part;
+            LinkPart part = work.Plan.Links[i].Law;
             part.CheckTrespass(work, i, tolerance);
             double excess = part.ExcessIn(work, i);
             if (excess > tolerance)
@@ -155,7 +155,7 @@ internal static class NetworkVerdict
         int sucking = work.Notes.Filling.LiftCutOff(work);
         if (sucking >= 0)
         {
-            NetworkLink pump = work.Plan.Links[sucking];
+            Line pump = work.Plan.Links[sucking];
             int from = work.Plan.From[sucking];
             double pulled = work.PressureAt(from).Value - work.SurplusAt(sucking, default).Pressure.Value;
             throw BelowVacuum(

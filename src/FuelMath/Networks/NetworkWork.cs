@@ -34,7 +34,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         groups =
         [
             .. plan.Groups.Select(g =>
-                plan.Links[g[0]].Part.Group<T>([.. g.Select(plan.EndsOf)], [.. g.Select(i => plan.Links[i].Part)])
+                plan.Links[g[0]].Law.Group<T>([.. g.Select(plan.EndsOf)], [.. g.Select(i => plan.Links[i].Law)])
             ),
         ];
         (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
@@ -191,7 +191,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     }
 
     /// <summary>What surrounds a link.</summary>
-    internal Surroundings<T> Around(in Ends ends) => new(Plan, density, viscosity, head[ends.From], head[ends.To]);
+    internal Surroundings<T> Around(in Ends ends) => new(density, viscosity, head[ends.From], head[ends.To]);
 
     /// <summary>Takes back all settings that differ from the description.</summary>
     internal void Reset()

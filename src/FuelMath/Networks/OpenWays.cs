@@ -28,7 +28,7 @@ internal sealed class OpenWays
             Reach(i);
         }
 
-        List<int> needed = [.. plan.Links.Index().Where(l => l.Item.Part.IsPump).Select(l => l.Index)];
+        List<int> needed = [.. plan.Links.Index().Where(l => l.Item.Law.IsPump).Select(l => l.Index)];
         Queue<int> oneWay = new();
         while (waiting.Count > 0 || oneWay.Count > 0)
         {
@@ -36,12 +36,12 @@ internal sealed class OpenWays
             {
                 foreach (int e in plan.LinksAt(node))
                 {
-                    if (!plan.Links[e].Part.Joins)
+                    if (!plan.Links[e].Law.Joins)
                     {
                         continue;
                     }
 
-                    if (plan.Links[e].Part.IsOneWay)
+                    if (plan.Links[e].Law.IsOneWay)
                     {
                         oneWay.Enqueue(e);
                     }

@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Pumps that differ, side by side or one behind the other: the links and nodes that they are in a network.</summary>
+/// <summary>Pumps that differ, side by side or one behind the other: the lines and nodes that they are in a network.</summary>
 /// <remarks>
 /// Each has its check valve, so that a weak one is held shut by its neighbors. Each finds its own share: nothing about the
-/// bank's curve is assumed. Equal pumps are simpler as <see cref="NetworkPump.InParallel"/> and
-/// <see cref="NetworkPump.InSeries"/>. Immutable and safe to share between threads. Equality is by reference.
+/// bank's curve is assumed. Equal pumps are simpler as <see cref="PlainPump.InParallel"/> and
+/// <see cref="PlainPump.InSeries"/>. Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class PumpBank
 {
@@ -21,11 +21,11 @@ public sealed class PumpBank
         string to,
         bool isSeries,
         ImmutableArray<NetworkNode> nodes,
-        ImmutableArray<NetworkLink> links
+        ImmutableArray<Line> lines
     )
     {
         (Name, this.from, this.to, this.isSeries) = (name, from, to, isSeries);
-        (Nodes, Links) = (nodes, links);
+        (Nodes, Lines) = (nodes, lines);
     }
 
     /// <summary>Its name; its pumps are called by it and their number, "lift 1", "lift 2".</summary>
@@ -35,7 +35,7 @@ public sealed class PumpBank
     public ImmutableArray<NetworkNode> Nodes { get; }
 
     /// <summary>The pumps.</summary>
-    public ImmutableArray<NetworkLink> Links { get; }
+    public ImmutableArray<Line> Lines { get; }
 
     /// <summary>Pumps side by side: at an equal rise flows add up.</summary>
     /// <param name="name">What its pumps are called by; not blank.</param>
@@ -46,17 +46,10 @@ public sealed class PumpBank
     /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
-    public static PumpBank Parallel(string name, string from, string to, IEnumerable<NetworkPump> pumps)
+    public static PumpBank Parallel(string name, string from, string to, IEnumerable<PlainPump> pumps)
     {
-        NetworkPump[] all = Checked(name, pumps);
-        return new(
-            name,
-            from,
-            to,
-            false,
-            [],
-            [.. all.Select((p, i) => NetworkLink.Pump($"{name} {i + 1}", from, to, p))]
-        );
+        PlainPump[] all = Checked(name, pumps);
+        return new(name, from, to, false, [], [.. all.Select((p, i) => new Line($"{name} {i + 1}", from, to, p))]);
     }
 
     /// <summary>Pumps in a chain, one feeding the next: at an equal flow rises add up.</summary>
@@ -69,9 +62,9 @@ public sealed class PumpBank
     /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps, or the height is not finite.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
-    public static PumpBank Series(string name, string from, string to, Length elevation, IEnumerable<NetworkPump> pumps)
+    public static PumpBank Series(string name, string from, string to, Length elevation, IEnumerable<PlainPump> pumps)
     {
-        NetworkPump[] all = Checked(name, pumps);
+        PlainPump[] all = Checked(name, pumps);
         string[] places = [from, .. Enumerable.Range(1, all.Length - 1).Select(i => $"{name} {i}-{i + 1}"), to];
         return new(
             name,
@@ -79,7 +72,7 @@ public sealed class PumpBank
             to,
             true,
             [.. places[1..^1].Select(place => NetworkNode.Junction(place, elevation))],
-            [.. all.Select((p, i) => NetworkLink.Pump($"{name} {i + 1}", places[i], places[i + 1], p))]
+            [.. all.Select((p, i) => new Line($"{name} {i + 1}", places[i], places[i + 1], p))]
         );
     }
 
@@ -90,7 +83,7 @@ public sealed class PumpBank
     public VolumeFlow FlowIn(NetworkState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        double[] flows = [.. Links.Select(l => state.FlowIn(l.Name).InSi())];
+        double[] flows = [.. Lines.Select(l => state.FlowIn(l.Name).InSi())];
         return SiUnits.VolumeFlow(isSeries ? flows[0] : flows.Sum());
     }
 
@@ -105,13 +98,13 @@ public sealed class PumpBank
         return state.PressureAt(to) - state.PressureAt(from);
     }
 
-    private static NetworkPump[] Checked(string name, IEnumerable<NetworkPump> pumps)
+    private static PlainPump[] Checked(string name, IEnumerable<PlainPump> pumps)
     {
         Guard.Name(name, nameof(name));
         ArgumentNullException.ThrowIfNull(pumps);
-        NetworkPump[] all = [.. pumps];
-        Guard.InRange(all.Length, 1, NetworkPump.MostPumps, nameof(pumps));
-        foreach (NetworkPump pump in all)
+        PlainPump[] all = [.. pumps];
+        Guard.InRange(all.Length, 1, PlainPump.MostPumps, nameof(pumps));
+        foreach (PlainPump pump in all)
         {
             ArgumentNullException.ThrowIfNull(pump, nameof(pumps));
         }

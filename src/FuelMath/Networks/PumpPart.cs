@@ -9,8 +9,10 @@ internal abstract class PumpPart : LinkPart
 
     internal override bool IsPump => true;
 
-    /// <summary>Writes its settings, to stand in the place of another pump of its law.</summary>
-    internal abstract void Write(Span<double> settings);
+    internal override SettingKind Settable => SettingKind.Curve;
+
+    /// <summary>What keeps it from standing in the place of a network's own pump, said of it; null where it fits.</summary>
+    internal abstract string? WhyUnlike(LinkPart network);
 
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
         work.Flow[link].Value > noFlow ? LinkCondition.Running

@@ -18,6 +18,11 @@ internal sealed class PumpPowerPart(double shutoff, double factor, double expone
     internal override void Write(Span<double> settings) =>
         (settings[0], settings[1], settings[2]) = (Shutoff, Factor, Half);
 
+    internal override string? WhyUnlike(LinkPart network) =>
+        network is not PumpPowerPart old ? "be a table"
+        : !Exponent.Equals(old.Exponent) ? "have the exponent"
+        : null;
+
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
         new LinkGroup<T, PumpPowerLaw<T>>(ends, parts);
 }

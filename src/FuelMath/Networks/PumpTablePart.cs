@@ -3,10 +3,8 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A pump whose rise is given by pieces over flow.</summary>
-internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : PumpPart
+internal sealed class PumpTablePart(Piece[] pieces, bool extend) : PumpPart
 {
-    internal readonly string Name = name;
-
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
     internal readonly Piece[] Pieces = pieces;
     internal readonly bool Extend = extend;
@@ -23,6 +21,13 @@ internal sealed class PumpTablePart(string name, Piece[] pieces, bool extend) : 
         -PumpTableWorking.Rise(at.Settings.Length == 0 ? Pieces : PieceTable.Read(at.Settings), at.Flow);
 
     internal override void Write(Span<double> settings) => PieceTable.Write(Pieces, settings);
+
+    internal override string? WhyUnlike(LinkPart network) =>
+        network is not PumpTablePart old ? "be a power law"
+        : Extend != old.Extend ? "treat what lies beyond the ends of its points"
+        : Pieces.Length > old.Pieces.Length ? $"have no more than {old.Pieces.Length - 1} points"
+        : HasHump ? "have a curve that falls throughout"
+        : null;
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
         new LinkGroup<T, PumpTableLaw<T>>(ends, parts);

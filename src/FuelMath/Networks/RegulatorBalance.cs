@@ -66,9 +66,7 @@ internal struct RegulatorBalance<T>
             none
         );
         Held = net + headHeld + (Influence * headOther);
-        Open =
-            (regulator.Square * around.DensityRatio)
-            + BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), around.Density, T.Of(1));
+        Open = BypassValve.FullyOpenLoss(T.Of(regulator.SquarePerDensity), around.Density, T.Of(1));
         First = T.Sqrt(UsualLoss / Open);
         Usual = UsualPressure / First;
     }

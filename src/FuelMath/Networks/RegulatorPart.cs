@@ -22,10 +22,7 @@ internal sealed class RegulatorPart : LinkPart
     /// <summary>Seat area over diaphragm area less seat area.</summary>
     internal double Influence { get; init; }
 
-    /// <summary>The fully open restriction in the network's own fluid, Pa s2/m6.</summary>
-    internal double Square { get; init; }
-
-    /// <summary>The part of it that is given for any fluid, over density, 1/m4.</summary>
+    /// <summary>The fully open restriction over density, 1/m4.</summary>
     internal double SquarePerDensity { get; init; }
 
     internal override bool IsOneWay => true;
@@ -36,6 +33,10 @@ internal sealed class RegulatorPart : LinkPart
 
     /// <summary>The reference.</summary>
     internal override int SettingCount => 1;
+
+    internal override SettingKind Settable => SettingKind.Reference;
+
+    internal override void Write(Span<double> settings) => settings[0] = Reference;
 
     internal override Type Law => Bypass ? typeof(BypassLaw<>) : typeof(ReducingLaw<>);
 

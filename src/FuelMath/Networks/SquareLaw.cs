@@ -36,12 +36,8 @@ internal struct SquareLaw<T> : ILinkLaw<T>
         // The two halves of the law at a flow of one, so that both are written in one place only.
         T none = T.Of(0);
         T one = T.Of(1);
-        linear =
-            (made.Linear * around.ViscosityRatio)
-            + PorousMedium.PressureLoss(T.Of(made.LinearPerViscosity), none, around.Viscosity, around.Density, one);
-        square =
-            (made.Square * around.DensityRatio)
-            + PorousMedium.PressureLoss(none, T.Of(made.SquarePerDensity), around.Viscosity, around.Density, one);
+        linear = PorousMedium.PressureLoss(T.Of(made.LinearPerViscosity), none, around.Viscosity, around.Density, one);
+        square = PorousMedium.PressureLoss(none, T.Of(made.SquarePerDensity), around.Viscosity, around.Density, one);
         T weight = made.IntoSpace ? around.HeadFrom - around.HeadTo : none;
         offset = made.Opening + weight;
         first = 2 * made.Scale / (linear + T.Sqrt((linear * linear) + (4 * made.Scale * square)));

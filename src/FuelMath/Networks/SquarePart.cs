@@ -2,21 +2,12 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>
-/// opening + linear q + square q|q|, where linear = Linear mu/mu0 + LinearPerViscosity mu and square = Square rho/rho0 +
-/// SquarePerDensity rho; mu0 and rho0 are those of the network's own fluid.
-/// </summary>
+/// <summary>opening + LinearPerViscosity mu q + SquarePerDensity rho q|q|.</summary>
 /// <remarks>Drag by viscosity grows with viscosity, that of turned and slowed fluid with density.</remarks>
 internal sealed class SquarePart : LinkPart
 {
-    /// <summary>In the network's own fluid, Pa s/m3.</summary>
-    internal double Linear { get; init; }
-
     /// <summary>1/m3.</summary>
     internal double LinearPerViscosity { get; init; }
-
-    /// <summary>In the network's own fluid, Pa s2/m6.</summary>
-    internal double Square { get; init; }
 
     /// <summary>1/m4.</summary>
     internal double SquarePerDensity { get; init; }
@@ -38,7 +29,7 @@ internal sealed class SquarePart : LinkPart
     /// <inheritdoc />
     internal override Traced? LossWorking(in LossInputs at)
     {
-        if (Linear != 0 || Square != 0 || IntoSpace || (LinearPerViscosity == 0 && SquarePerDensity == 0))
+        if (IntoSpace || (LinearPerViscosity == 0 && SquarePerDensity == 0))
         {
             return null;
         }

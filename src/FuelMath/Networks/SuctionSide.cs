@@ -17,7 +17,7 @@ internal static class SuctionSide
             foreach (int e in plan.LinksAt(at))
             {
                 int other = plan.From[e] == at ? plan.To[e] : plan.From[e];
-                bool follows = !plan.Links[e].Part.IsPump && plan.Links[e].Part.IsOpenIn(work, e, noFlow);
+                bool follows = !plan.Links[e].Law.IsPump && plan.Links[e].Law.IsOpenIn(work, e, noFlow);
                 if (follows && other < plan.Unknown && reached.Add(other))
                 {
                     waiting.Push(other);
@@ -29,7 +29,7 @@ internal static class SuctionSide
         [
             .. plan
                 .Links.Index()
-                .Where(l => l.Item.Part.IsPump && reached.Contains(plan.From[l.Index]))
+                .Where(l => l.Item.Law.IsPump && reached.Contains(plan.From[l.Index]))
                 .Select(l => $"'{l.Item.Name}'"),
         ];
         return pumps.Length == 0

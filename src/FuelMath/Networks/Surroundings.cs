@@ -12,31 +12,20 @@ internal readonly struct Surroundings<T>
     /// <summary>Dynamic viscosity, Pa s.</summary>
     internal readonly T Viscosity;
 
-    /// <summary>Density over that of the network's own fluid, in which losses are given.</summary>
-    internal readonly T DensityRatio;
-
-    /// <summary>Viscosity over that of the network's own fluid.</summary>
-    internal readonly T ViscosityRatio;
-
     /// <summary>Density x gravity x elevation of the upstream end, Pa.</summary>
     internal readonly T HeadFrom;
 
     /// <summary>Density x gravity x elevation of the downstream end, Pa.</summary>
     internal readonly T HeadTo;
 
-    /// <summary>A part by itself, whose losses are given for any fluid.</summary>
+    /// <summary>A part by itself.</summary>
     internal Surroundings(T density, T viscosity)
-    {
-        (Density, Viscosity, DensityRatio, ViscosityRatio) = (density, viscosity, T.Of(1), T.Of(1));
-        (HeadFrom, HeadTo) = (T.Of(0), T.Of(0));
-    }
+        : this(density, viscosity, T.Of(0), T.Of(0)) { }
 
-    internal Surroundings(NetworkPlan plan, T density, T viscosity, T headFrom, T headTo)
+    internal Surroundings(T density, T viscosity, T headFrom, T headTo)
     {
         Density = density;
         Viscosity = viscosity;
-        DensityRatio = density / plan.LossDensity;
-        ViscosityRatio = viscosity / plan.LossViscosity;
         HeadFrom = headFrom;
         HeadTo = headTo;
     }

@@ -16,9 +16,9 @@ internal sealed class SwitchedNetwork
     /// <summary>Prepares the cases; null for a network without switched pumps.</summary>
     /// <param name="links">The links of the network.</param>
     /// <param name="prepare">Prepares the network with other links of the same names.</param>
-    internal static SwitchedNetwork? Of(NetworkLink[] links, Func<NetworkLink[], NetworkPlan> prepare)
+    internal static SwitchedNetwork? Of(Line[] links, Func<Line[], NetworkPlan> prepare)
     {
-        ImmutableArray<SwitchedPump> pumps = SwitchedPump.Of(links.Select(l => (l.Name, l.Given?.Switch)));
+        ImmutableArray<SwitchedPump> pumps = SwitchedPump.Of(links.Select(l => (l.Name, l.Switch)));
         return pumps.IsEmpty
             ? null
             : new(
@@ -54,18 +54,12 @@ internal sealed class SwitchedNetwork
                     p.At(
                         at.DensitySi,
                         at.ViscositySi,
-                        [.. given.Where(g => p.Links[g.Link].Part.SettingCount == g.Settings.Length)]
+                        [.. given.Where(g => p.Links[g.Link].Law.SettingCount == g.Settings.Length)]
                     )
             ),
             at.Manifold?.Si ?? double.NaN
         );
     }
-
-    /// <summary>A link after a state of its network.</summary>
-    internal static NetworkLink After(NetworkLink link, NetworkState last) =>
-        link.Given is PumpGiven { Pump: { Switch: { } by } pump }
-            ? NetworkLink.Pump(link.Name, link.From, link.To, pump.SwitchedBy(After(by, link.Name, last)))
-            : link;
 
     /// <summary>A line after a state of its network.</summary>
     internal static Line After(Line line, NetworkState last) =>
@@ -84,10 +78,8 @@ internal sealed class SwitchedNetwork
     private static PumpSwitch After(PumpSwitch by, string name, NetworkState last) =>
         by.After(last.ConditionOf(name) != LinkCondition.Stopped);
 
-    private static NetworkLink Stopped(ImmutableArray<SwitchedPump> pumps, int running, NetworkLink link) =>
-        SwitchedPump.Runs(pumps, running, link.Name)
-            ? link
-            : new NetworkLink(link.Name, link.From, link.To, link.Kind, new StoppedPart());
+    private static Line Stopped(ImmutableArray<SwitchedPump> pumps, int running, Line link) =>
+        SwitchedPump.Runs(pumps, running, link.Name) ? link : link.Unswitched(new StoppedPump(link.Part));
 
     private sealed class States(SwitchedNetwork network, Func<NetworkPlan, ImmutableArray<NetworkSolution>> solve)
         : ISwitchedStates<NetworkSolution>

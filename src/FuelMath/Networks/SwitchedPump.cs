@@ -87,7 +87,7 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
             case PumpSwitchKind.FlowAbove:
                 return state.FlowSi(plan.Link(By.Watched));
             case PumpSwitchKind.TotalDrawAbove:
-                double openings = plan.Links.Index().Where(l => l.Item.Part.NeedsSpace).Sum(l => state.FlowSi(l.Index));
+                double openings = plan.Links.Index().Where(l => l.Item.Law.NeedsSpace).Sum(l => state.FlowSi(l.Index));
                 return openings + plan.Nodes.Sum(n => n.DrawSi);
             default:
                 int node = plan.Node(By.Watched);

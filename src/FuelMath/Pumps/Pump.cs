@@ -98,7 +98,7 @@ public sealed class Pump : FlowPart
     public ElectricPotential GreatestVoltage => Drive.Greatest(Curves[^1].Voltage);
 
     /// <inheritdoc />
-    internal override LinkPart Law => new PumpTablePart(Name, Longest(), false);
+    internal override LinkPart Law => new PumpTablePart(Longest(), false);
 
     /// <inheritdoc />
     internal override PartNeeds Needs => PartNeeds.PumpVoltage;

@@ -33,25 +33,23 @@ internal sealed class FuelPath
             NetworkNode.FixedPressure(manifoldName, default, default),
             NetworkNode.FixedPressure(ambientName, default, default),
         ];
-        var allLinks = system.Plan.Lines.Select((l, i) => new NetworkLink(l.Name, l.From, l.To, map.Parts[i])).ToList();
+        var allLinks = system.Plan.Lines.Select((l, i) => new Line(l.Name, l.From, l.To, map.Parts[i])).ToList();
         foreach (InjectorStage stage in system.Stages)
         {
             string space = stage.Discharge == InjectorDischarge.Manifold ? manifoldName : ambientName;
             foreach ((int i, InjectorSeat seat) in stage.Seats.Index())
             {
                 string name = $"{stage.Name} injector {i + 1} of chamber {seat.Chamber}";
-                allLinks.Add(new NetworkLink(name, seat.Node, space, map.Parts[allLinks.Count]));
+                allLinks.Add(new Line(name, seat.Node, space, map.Parts[allLinks.Count]));
             }
         }
 
-        NetworkLink[] links = [.. allLinks];
+        Line[] links = [.. allLinks];
         NetworkChecks.All(
             [.. allNodes.Where(n => n.Name != manifoldName && n.Name != ambientName)],
             [.. links.Take(system.Plan.Lines.Length)]
         );
-        double anyDensity = 750;
-        double anyViscosity = 5e-4;
-        network = new NetworkPlan(anyDensity, anyViscosity, allNodes, links);
+        network = new NetworkPlan(allNodes, links);
         nodes = [.. system.Plan.Nodes.Select(n => network.Node(n.Name))];
         lines = [.. Enumerable.Range(0, system.Plan.Lines.Length)];
         seats = [.. Enumerable.Range(lines.Length, links.Length - lines.Length)];
@@ -91,7 +89,7 @@ internal sealed class FuelPath
         Span<double> all = stackalloc double[network.MostSettings * T.Count];
         foreach (int link in links)
         {
-            Span<double> here = one[..network.Links[link].Part.SettingCount];
+            Span<double> here = one[..network.Links[link].Law.SettingCount];
             for (int n = 0; n < T.Count; n++)
             {
                 points[n].Readings[link]!.Write(points[n].InputsOf(link), here);

@@ -123,13 +123,9 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
             NetworkNode.FixedPressure("from", default, plan.Nodes[from].Elevation),
             NetworkNode.FixedPressure("to", default, plan.Nodes[to].Elevation),
         ];
-        var alone = new NetworkPlan(
-            inputs.Density,
-            inputs.Viscosity,
-            ends,
-            [new NetworkLink(line.Name, "from", "to", line.Part)]
-        );
+        var alone = new NetworkPlan(ends, [new Line(line.Name, "from", "to", line.Part)]);
         using NetworkWork<Real> work = alone.Rent<Real>();
+        work.SetFluid(new Real(inputs.Density), new Real(inputs.Viscosity));
         if (settings.Length > 0)
         {
             work.Set(0, settings);

@@ -10,24 +10,24 @@ public sealed class NetworkDocumentTests
     private const string Text = """
         {
           "document": "network",
-          "version": "1",
-          "density": "998.2 kg/m3",
-          "viscosity": "1.002 mPa s",
+          "version": "2",
+          "conditions": {"density": "998.2 kg/m3", "viscosity": "1.002 mPa s"},
           "nodes": [
             {"kind": "fixed pressure", "name": "tank", "pressure": "0 kPa gauge", "elevation": "10 m"},
             {"kind": "junction", "name": "end", "elevation": "0 m", "draw": "720 L/h"}
           ],
-          "links": [
+          "lines": [
             {
-              "kind": "pipe",
               "name": "line",
               "from": "tank",
               "to": "end",
-              "length": "30 m",
-              "bore": "20 mm",
-              "roughness": "0.01 mm",
-              "lossCoefficient": 2.5,
-              "friction": "Colebrook, straight passage"
+              "pipe": {
+                "length": "30 m",
+                "bore": "20 mm",
+                "roughness": "0.01 mm",
+                "lossCoefficient": 2.5,
+                "friction": "Colebrook, straight passage"
+              }
             }
           ]
         }
@@ -57,7 +57,7 @@ public sealed class NetworkDocumentTests
     [Fact]
     public void WriteThenRead_Hump_HasTheSameStates()
     {
-        NetworkPump pump = Make.Straight(OutsideRange.Refuse, (0, 300), (50, 310), (100, 500), (200, 100));
+        PlainPump pump = Make.Straight(OutsideRange.Refuse, (0, 300), (50, 310), (100, 500), (200, 100));
         Network given = HumpTests.Lifted(pump, 250, 150, 0);
         string text = NetworkDocument.Write(given);
         Network back = NetworkDocument.Read(text);
@@ -102,7 +102,7 @@ public sealed class NetworkDocumentTests
             .Replace("\"leaveAbove\": \"400", "\"leaveAbove\": \"200", StringComparison.Ordinal);
 
         DocumentException error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(text));
-        Assert.EndsWith("pump.switch.leaveAbove", error.Path, StringComparison.Ordinal);
+        Assert.EndsWith(".switch.leaveAbove", error.Path, StringComparison.Ordinal);
         Assert.Equal(
             "A pump must leave at or above where it joins, 290 kPa gauge; it was 200 kPa gauge.",
             error.Allowed
@@ -110,23 +110,23 @@ public sealed class NetworkDocumentTests
     }
 
     [Fact]
-    public void WriteThenRead_EveryKindOfLink_GivesTheSameText()
+    public void WriteThenRead_EveryKindOfPart_GivesTheSameText()
     {
         Length z = SiUnits.Length(0);
         VolumeFlow flow = SiUnits.VolumeFlow(1e-4);
         Pressure loss = SiUnits.Pressure(2e4);
-        NetworkPumpPoint[] points = [new(SiUnits.VolumeFlow(0), SiUnits.Pressure(5e5)), new(flow, loss)];
-        NetworkRegulator regulator = new(SiUnits.Pressure(3e5), new GaugePressure(1e4), loss, flow);
-        NetworkPump[] pumps =
+        PlainPumpPoint[] points = [new(SiUnits.VolumeFlow(0), SiUnits.Pressure(5e5)), new(flow, loss)];
+        OwnRegulator regulator = new(SiUnits.Pressure(3e5), new GaugePressure(1e4), loss, flow);
+        PlainPump[] pumps =
         [
-            NetworkPump.Straight(points, OutsideRange.Refuse),
-            NetworkPump.Smooth(points, OutsideRange.Extend).AtSpeed(SiUnits.Ratio(0.9)),
-            NetworkPump.Straight(points, OutsideRange.Refuse).InParallel(2).InSeries(3),
-            NetworkPump.PowerThrough(SiUnits.Pressure(6e5), new(flow, SiUnits.Pressure(4e5)), new(2 * flow, loss)),
+            PlainPump.Straight(points, OutsideRange.Refuse),
+            PlainPump.Smooth(points, OutsideRange.Extend).AtSpeed(SiUnits.Ratio(0.9)),
+            PlainPump.Straight(points, OutsideRange.Refuse).InParallel(2).InSeries(3),
+            PlainPump.PowerThrough(SiUnits.Pressure(6e5), new(flow, SiUnits.Pressure(4e5)), new(2 * flow, loss)),
         ];
-        NetworkLink[] links =
+        OwnLine[] links =
         [
-            NetworkLink.CheckPipe(
+            OwnLine.CheckPipe(
                 "check pipe",
                 "a",
                 "b",
@@ -136,7 +136,7 @@ public sealed class NetworkDocumentTests
                 SiUnits.Ratio(1),
                 FrictionLaw.SwameeJainCubicPassage
             ),
-            NetworkLink.CurvedPipe(
+            OwnLine.CurvedPipe(
                 "coil",
                 "a",
                 "b",
@@ -146,22 +146,22 @@ public sealed class NetworkDocumentTests
                 SiUnits.Ratio(0),
                 SiUnits.Length(0.4)
             ),
-            NetworkLink.Fitting("fitting", "a", "b", SiUnits.Length(0.01), SiUnits.Ratio(0.3)),
-            NetworkLink.Filter("filter", "a", "b", flow, loss, SiUnits.Pressure(0)),
-            .. pumps.Select((p, i) => NetworkLink.Pump($"pump {i}", "a", "b", p)),
-            NetworkLink.BypassRegulator(
+            OwnLine.Fitting("fitting", "a", "b", SiUnits.Length(0.01), SiUnits.Ratio(0.3)),
+            OwnLine.Filter("filter", "a", "b", flow, loss, SiUnits.Pressure(0)),
+            .. pumps.Select((p, i) => OwnLine.Pump($"pump {i}", "a", "b", p)),
+            OwnLine.BypassRegulator(
                 "bypass",
                 "b",
                 "a",
                 regulator.WithSlope(SiUnits.Pressure(1e4), flow).WithReturnInfluence(SiUnits.Ratio(0.04))
             ),
-            NetworkLink.ReducingRegulator("reducing", "a", "b", regulator),
-            NetworkLink.CheckValve("check", "a", "b", SiUnits.Pressure(1e3), loss, flow),
-            NetworkLink.ReliefValve("relief", "b", "a", SiUnits.Pressure(6e5), loss, flow),
-            NetworkLink.Orifice("orifice", "b", "space", flow, loss, Backflow.Allowed),
-            NetworkLink.CappedOrifice("capped", "b", "space", flow, loss, SiUnits.VolumeFlow(5e-5)),
+            OwnLine.ReducingRegulator("reducing", "a", "b", regulator),
+            OwnLine.CheckValve("check", "a", "b", SiUnits.Pressure(1e3), loss, flow),
+            OwnLine.CheckValve("relief", "b", "a", SiUnits.Pressure(6e5), loss, flow),
+            OwnLine.Orifice("orifice", "b", "space", flow, loss, Backflow.Allowed),
+            OwnLine.CappedOrifice("capped", "b", "space", flow, loss, SiUnits.VolumeFlow(5e-5)),
         ];
-        Network network = new(
+        Network network = OwnLine.Network(
             SiUnits.Density(740),
             SiUnits.KinematicViscosity(0.7e-6),
             [
@@ -179,7 +179,10 @@ public sealed class NetworkDocumentTests
         Assert.Equal(text, NetworkDocument.Write(back));
         Assert.Equal(-9, back.Acceleration.Forward.InSi());
         Assert.Equal(-0.25, back.Nodes[1].Left.InSi());
-        Assert.Equal(Enum.GetValues<LinkKind>().Length - 1, links.Select(l => l.Kind).Distinct().Count());
+        Assert.Equal(
+            Enum.GetValues<OwnKind>().Except([OwnKind.Pipe]),
+            back.Lines.Select(l => OwnKinds.Of(l.Part)).Distinct().Order()
+        );
     }
 
     [Fact]
@@ -195,7 +198,7 @@ public sealed class NetworkDocumentTests
             StringComparison.Ordinal
         );
         Network network = NetworkDocument.Read(text);
-        Close.Within(1e-14, 998.2e-6, network.Viscosity.InSi());
+        Close.Within(1e-14, 998.2e-6, network.Conditions!.Viscosity.InSi());
         string written = NetworkDocument.Write(network);
         Assert.Contains("\"viscosity\": \"0.99", written, StringComparison.Ordinal);
         Assert.Equal(written, NetworkDocument.Write(NetworkDocument.Read(written)));
@@ -205,21 +208,24 @@ public sealed class NetworkDocumentTests
     [InlineData(
         "\"to\": \"end\"",
         "\"to\": \"nowhere\"",
-        "$.links",
-        "Link 'line' leads to a node 'nowhere', which is not there."
+        "$.lines",
+        "Line 'line' leads to a node 'nowhere', which is not there."
     )]
-    [InlineData("\"20 mm\"", "\"0 mm\"", "$.links[0].bore", "Must be finite and greater than zero; it was 0 mm.")]
+    [InlineData("\"20 mm\"", "\"0 mm\"", "$.lines[0].pipe.bore", "Must be finite and greater than zero; it was 0 mm.")]
     [InlineData(
-        "\"viscosity\": \"1.002 mPa s\",",
+        ", \"viscosity\": \"1.002 mPa s\"",
         "",
-        "$",
+        "$.conditions",
         "Must have exactly one of \"viscosity\", \"kinematicViscosity\"."
     )]
     [InlineData(
-        "\"kind\": \"pipe\"",
-        "\"kind\": \"tube\"",
-        "$.links[0].kind",
-        "Must be one of \"pipe\", \"check pipe\", \"curved pipe\", \"fitting\", \"filter\", \"pump\", \"bypass regulator\", \"reducing regulator\", \"check valve\", \"relief valve\", \"orifice\", \"capped orifice\"."
+        "\"pipe\": {",
+        "\"tube\": {",
+        "$.lines[0].tube",
+        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\", "
+            + "\"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", "
+            + "\"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", "
+            + "\"nozzle\", \"injectorDraw\", \"switch\"."
     )]
     [InlineData(
         "\"draw\"",
@@ -250,14 +256,57 @@ public sealed class NetworkDocumentTests
     {
         const string regulator = """
             {
-              "kind": "bypass regulator", "name": "r", "from": "tank", "to": "end",
-              "regulator": {"setDifferentialPressure": "3 bar", "reference": "0 bar gauge", "fullyOpenLoss": "20 kPa",
-                            "fullyOpenFlow": "200 L/h", "slopePressureDifference": "5 kPa"}
+              "name": "r", "from": "tank", "to": "end",
+              "plainBypassRegulator": {"setDifferentialPressure": "3 bar", "reference": "0 bar gauge", "fullyOpenLoss": "20 kPa",
+                            "fullyOpenFlow": "200 L/h", "density": "740 kg/m3", "slopePressureDifference": "5 kPa"}
             }
             """;
-        string text = Text.Replace("\"links\": [", $"\"links\": [{regulator},", StringComparison.Ordinal);
+        string text = Text.Replace("\"lines\": [", $"\"lines\": [{regulator},", StringComparison.Ordinal);
         var error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(text));
-        Assert.Equal("$.links[0].regulator", error.Path);
+        Assert.Equal("$.lines[0].plainBypassRegulator", error.Path);
         Assert.Equal("A slope needs both its pressure difference and its flow.", error.Allowed);
+    }
+
+    /// <summary>A document of the first version says what to change.</summary>
+    [Fact]
+    public void Read_VersionOne_SaysWhatToChange()
+    {
+        const string old = """
+            {
+              "document": "network", "version": "1", "density": "998.2 kg/m3", "viscosity": "1.002 mPa s",
+              "nodes": [], "links": []
+            }
+            """;
+
+        DocumentException error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(old));
+
+        Assert.Equal("$.version", error.Path);
+        Assert.Contains("\"links\" are \"lines\"", error.Allowed, StringComparison.Ordinal);
+        Assert.Contains("\"conditions\" hold \"density\" and \"viscosity\"", error.Allowed, StringComparison.Ordinal);
+    }
+
+    /// <summary>All that conditions hold, and a network without any.</summary>
+    [Fact]
+    public void WriteThenRead_Conditions_AreTheSame()
+    {
+        NetworkConditions at = new NetworkConditions(SiUnits.Density(740), SiUnits.DynamicViscosity(4e-4))
+            .WithPumpVoltage(SiUnits.ElectricPotential(13.2))
+            .WithManifold(Make.Gauge(-40))
+            .WithTank(Make.Gauge(3))
+            .WithCommandedFlow("draw", SiUnits.VolumeFlow(5e-6));
+        InjectorDraw draw = new(SiUnits.VolumeFlow(1e-5), SiUnits.Pressure(3e5), SiUnits.Density(740));
+        Network open = new(
+            [Make.Fixed("rail", 300), Make.Fixed("space", 0)],
+            [new Line("draw", "rail", "space", draw)]
+        );
+        string text = NetworkDocument.Write(open.At(at));
+        NetworkConditions back = NetworkDocument.Read(text).Conditions!;
+
+        Assert.Equal(text, NetworkDocument.Write(NetworkDocument.Read(text)));
+        Assert.Equal(
+            (13.2, -4e4, 3e3, 5e-6),
+            (back.PumpVoltage!.Value.InSi(), back.Manifold!.Value.Si, back.Tank!.Value.Si, back.Commands["draw"].InSi())
+        );
+        Assert.Null(NetworkDocument.Read(NetworkDocument.Write(open)).Conditions);
     }
 }

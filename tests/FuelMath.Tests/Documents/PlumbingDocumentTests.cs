@@ -120,7 +120,7 @@ public sealed class PlumbingDocumentTests
     [Fact]
     public void Write_AnOwnPart_IsRefusedByLine() =>
         Words.Refused<ArgumentException>(
-            "system",
+            null!,
             "A document can't hold the part of line 'by the way', a CustomPart: it holds \"hose\", \"fitting\", \"filter\", \"pump\", "
                 + "\"regulator\", \"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", \"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", \"nozzle\", \"injectorDraw\".",
             () => _ = SystemDocument.Write(With(PlumbingParts.Own()))

@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using FuelMath.Tests.Networks;
 using UnitsNet;
 
 namespace FuelMath.Tests.Lines;
@@ -139,7 +140,7 @@ public sealed class LinePlanTests
             ]
         );
 
-        Assert.Equal(LinkKind.Fitting, line.ToLink("a", "b", FrictionLaw.ColebrookStraightPassage).Kind);
+        Assert.IsType<PlainFitting>(line.ToLine("a", "b").Part);
         Close.Within(1e-7, Flow.LitersPerHour, Carried(line, line.LossAt(Flow, Petrol, Thin)));
     }
 
@@ -228,12 +229,10 @@ public sealed class LinePlanTests
         );
 
         Assert.Equal(
-            "Line 'ports' loses nothing, so that it is no link: join its two nodes into one.",
-            Assert
-                .Throws<InvalidOperationException>(() => line.ToLink("a", "b", FrictionLaw.ColebrookStraightPassage))
-                .Message
+            "Line 'ports' loses nothing, so that it is no line of a network: join its two nodes into one.",
+            Assert.Throws<InvalidOperationException>(() => line.ToLine("a", "b")).Message
         );
-        Assert.Throws<InvalidOperationException>(() => line.ToLinks("a", "b", FrictionLaw.ColebrookStraightPassage));
+        Assert.Throws<InvalidOperationException>(() => line.ToLines("a", "b"));
         Assert.StartsWith(
             "Line 'ports' has no hose",
             Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
@@ -244,9 +243,9 @@ public sealed class LinePlanTests
     /// <summary>What the line's links one after the other carry between two nodes that stand apart by a loss, L/h.</summary>
     private static double CarriedByLinks(LinePlan line, Pressure loss)
     {
-        var links = line.ToLinks("start", "end", FrictionLaw.ColebrookStraightPassage);
+        var links = line.ToLines("start", "end");
         Assert.Equal(2, links.Length);
-        var network = Network.FromDynamicViscosity(
+        var network = OwnLine.Network(
             Petrol,
             Thin,
             [
@@ -254,7 +253,7 @@ public sealed class LinePlanTests
                 .. links.SkipLast(1).Select(l => NetworkNode.Junction(l.To, Length.Zero)),
                 NetworkNode.FixedPressure("end", default, Length.Zero),
             ],
-            links
+            links.Select(OwnLine.Of)
         );
         return network.Solve().FlowIn(links[0].Name).LitersPerHour;
     }
@@ -262,7 +261,7 @@ public sealed class LinePlanTests
     /// <summary>What the line carries between two nodes that stand apart by a loss, L/h.</summary>
     private static double Carried(LinePlan line, Pressure loss)
     {
-        var network = Network.FromDynamicViscosity(
+        var network = OwnLine.Network(
             Petrol,
             Thin,
             [
@@ -271,8 +270,8 @@ public sealed class LinePlanTests
                 NetworkNode.FixedPressure("end", default, Length.Zero),
             ],
             [
-                line.ToLink("start", "middle", FrictionLaw.ColebrookStraightPassage),
-                NetworkLink.Fitting("wide", "middle", "end", Mm(1000), Ratio.FromDecimalFractions(1e-6)),
+                OwnLine.Of(line.ToLine("start", "middle")),
+                OwnLine.Fitting("wide", "middle", "end", Mm(1000), Ratio.FromDecimalFractions(1e-6)),
             ]
         );
         return network.Solve().FlowIn(line.Name).LitersPerHour;

@@ -55,7 +55,7 @@ public sealed class AccelerationTests
             Junction("rail", height).AtPlace(Length.FromMeters(ahead), Length.FromMeters(aside)),
             Fixed("manifold", -40),
             Hose("line", "supply", "rail", 3, 8),
-            NetworkLink.Orifice(
+            OwnLine.Orifice(
                 "open injector",
                 "rail",
                 "manifold",

@@ -82,7 +82,7 @@ public sealed class BatchTests
             i =>
             {
                 Assert.All(
-                    Enumerable.Range(0, TwoRails.Network.Links.Length),
+                    Enumerable.Range(0, TwoRails.Network.Lines.Length),
                     e => Assert.Equal(wide.FlowRow(e)[i], narrow.FlowRow(e)[i])
                 );
                 Assert.Equal(wide.Iterations[i], narrow.Iterations[i]);
@@ -110,7 +110,7 @@ public sealed class BatchTests
             TwoRails.Network.Solve(buffer);
             double scale = buffer.FlowIn("pump").LitersPerHour;
             Assert.All(
-                TwoRails.Network.Links,
+                TwoRails.Network.Lines,
                 l =>
                     Close.WithinOf(
                         scale,
@@ -153,20 +153,16 @@ public sealed class BatchTests
     [Fact]
     public void Solve_PowerPumpAtManySpeeds_FollowsTheSpeeds()
     {
-        NetworkPump pump = NetworkPump.Power(
-            Make.Kilopascals(400),
-            Make.Point(100, 200),
-            Ratio.FromDecimalFractions(2)
-        );
-        Network Of(NetworkPump p) =>
+        PlainPump pump = PlainPump.Power(Make.Kilopascals(400), Make.Point(100, 200), Ratio.FromDecimalFractions(2));
+        Network Of(PlainPump p) =>
             Make.Fuel(
                 Make.Fixed("tank", 0),
                 Make.Fixed("end", 0),
                 Make.Junction("out"),
-                NetworkLink.Pump("pump", "tank", "out", p),
+                OwnLine.Pump("pump", "tank", "out", p),
                 Make.Linear("loss", "out", "end", 100)
             );
-        NetworkPump[] pumps =
+        PlainPump[] pumps =
         [
             .. Enumerable.Range(0, 11).Select(i => pump.AtSpeed(Ratio.FromDecimalFractions(0.5 + (0.1 * i)))),
         ];
@@ -271,9 +267,9 @@ public sealed class BatchTests
             "Must be a node of fixed pressure; the pressure of 'join' is sought."
         );
         Words(() => batch.WithDraw("tank", [default, default]), "Must be a junction; the pressure of 'tank' is fixed");
-        Words(() => batch.WithReference("feed", two), "Must be a regulator; 'feed' is a Pipe.");
-        Words(() => batch.WithCommandedFlow("feed", [default, default]), "Must be a capped orifice; 'feed' is a Pipe.");
-        Words(() => batch.WithPump("feed", [TwoRails.Curve, TwoRails.Curve]), "Must be a pump; 'feed' is a Pipe.");
+        Words(() => batch.WithReference("feed", two), "Must hold a regulator; 'feed' holds a Pipe.");
+        Words(() => batch.WithCommandedFlow("feed", [default, default]), "Must hold injectors; 'feed' holds a Pipe.");
+        Words(() => batch.WithPump("feed", [TwoRails.Curve, TwoRails.Curve]), "Must hold a pump; 'feed' holds a Pipe.");
         Words(() => batch.WithPressure("tank", [two[0]]), "Must hold one value a point, 2; it held 1.");
         Words(
             () => batch.WithPump("pump", [TwoRails.Curve, Make.Straight(OutsideRange.Extend, (0, 900), (450, 400))]),

@@ -134,7 +134,7 @@ public sealed class BufferTests
         Assert.Throws<ArgumentException>(() =>
             new NetworkBuffer(TwoRails.Network).SetPump(
                 "pump",
-                NetworkPump.Power(Make.Kilopascals(400), Make.Point(100, 200), Ratio.FromDecimalFractions(2))
+                PlainPump.Power(Make.Kilopascals(400), Make.Point(100, 200), Ratio.FromDecimalFractions(2))
             )
         );
         Assert.Throws<ArgumentException>(() =>

@@ -27,7 +27,7 @@ internal sealed class CirculatingNetwork
     private const int MostSweeps = 20_000;
     private readonly Random random;
     private readonly List<NetworkNode> nodes = [];
-    private readonly List<NetworkLink> links = [];
+    private readonly List<OwnLine> links = [];
     private readonly List<double> heads = [];
     private readonly List<Way> ways = [];
     private readonly int given;
@@ -202,7 +202,7 @@ internal sealed class CirculatingNetwork
         double shutoff = Between(80, 700);
         double slope = Between(50, 150);
         Add(
-            NetworkLink.Pump(
+            OwnLine.Pump(
                 $"pump {links.Count}",
                 nodes[from].Name,
                 nodes[to].Name,
@@ -218,7 +218,7 @@ internal sealed class CirculatingNetwork
     {
         double square = Between(1, 30);
         Add(
-            NetworkLink.CheckValve(
+            OwnLine.CheckValve(
                 $"valve {links.Count}",
                 nodes[from].Name,
                 nodes[to].Name,
@@ -236,7 +236,7 @@ internal sealed class CirculatingNetwork
     {
         (double linear, double square) = (Between(2, 40), Between(1, 20));
         Add(
-            NetworkLink.Filter(
+            OwnLine.Filter(
                 $"filter {links.Count}",
                 nodes[from].Name,
                 nodes[to].Name,
@@ -256,10 +256,10 @@ internal sealed class CirculatingNetwork
 
     private void Reducing(int from, int to)
     {
-        (NetworkRegulator regulator, double set, double slope, double open) = Regulator();
+        (OwnRegulator regulator, double set, double slope, double open) = Regulator();
         double head = heads[to];
         Add(
-            NetworkLink.ReducingRegulator($"reducing {links.Count}", nodes[from].Name, nodes[to].Name, regulator),
+            OwnLine.ReducingRegulator($"reducing {links.Count}", nodes[from].Name, nodes[to].Name, regulator),
             from,
             to,
             (up, down) => Math.Min(Math.Max(0, (set + head - down) / slope), Math.Sqrt(Math.Max(0, up - down) / open))
@@ -268,10 +268,10 @@ internal sealed class CirculatingNetwork
 
     private void Bypass(int from, int to)
     {
-        (NetworkRegulator regulator, double set, double slope, double open) = Regulator();
+        (OwnRegulator regulator, double set, double slope, double open) = Regulator();
         double head = heads[from];
         Add(
-            NetworkLink.BypassRegulator($"bypass {links.Count}", nodes[from].Name, nodes[to].Name, regulator),
+            OwnLine.BypassRegulator($"bypass {links.Count}", nodes[from].Name, nodes[to].Name, regulator),
             from,
             to,
             (up, down) => Math.Min(Math.Max(0, (up - set - head) / slope), Math.Sqrt(Math.Max(0, up - down) / open))
@@ -299,14 +299,14 @@ internal sealed class CirculatingNetwork
         );
     }
 
-    private (NetworkRegulator Regulator, double Set, double Slope, double Open) Regulator()
+    private (OwnRegulator Regulator, double Set, double Slope, double Open) Regulator()
     {
         (double set, double slope, double open) = (Between(50, 400), Between(2, 30), Between(2, 50));
-        NetworkRegulator made = new(Kilopascals(set), Gauge(0), Kilopascals(open), LitersPerHour(100));
+        OwnRegulator made = new(Kilopascals(set), Gauge(0), Kilopascals(open), LitersPerHour(100));
         return (made.WithSlope(Kilopascals(slope), LitersPerHour(100)), set, slope, open);
     }
 
-    private void Add(NetworkLink link, int from, int to, Func<double, double, double> flow)
+    private void Add(OwnLine link, int from, int to, Func<double, double, double> flow)
     {
         links.Add(link);
         ways.Add(new(from, to, flow));

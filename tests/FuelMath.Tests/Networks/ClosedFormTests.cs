@@ -15,7 +15,7 @@ public sealed class ClosedFormTests
     [Trait("Source", "White-2003")]
     public void Solve_LaminarHose_FollowsThePower()
     {
-        var network = Network.FromDynamicViscosity(
+        var network = OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(870),
             DynamicViscosity.FromPascalSeconds(0.1),
             [Fixed("a", 20), Fixed("b", 5)],
@@ -88,13 +88,13 @@ public sealed class ClosedFormTests
         Network network = Fuel(
             Fixed("tank", 0),
             Junction("out"),
-            NetworkLink.Pump(
+            OwnLine.Pump(
                 "pump",
                 "tank",
                 "out",
-                NetworkPump.Power(Kilopascals(600), Point(200, 400), Ratio.FromDecimalFractions(2))
+                PlainPump.Power(Kilopascals(600), Point(200, 400), Ratio.FromDecimalFractions(2))
             ),
-            NetworkLink.Filter("load", "out", "tank", LitersPerHour(100), Pressure.Zero, Kilopascals(70))
+            OwnLine.Filter("load", "out", "tank", LitersPerHour(100), Pressure.Zero, Kilopascals(70))
         );
 
         NetworkState state = network.Solve();
@@ -112,13 +112,13 @@ public sealed class ClosedFormTests
     [Trait("Source", "White-2003")]
     public void Solve_PumpAtTwiceTheSpeed_FollowsTheSimilarityRules()
     {
-        NetworkPump pump = Straight(OutsideRange.Refuse, (0, 500), (100, 450), (300, 100));
+        PlainPump pump = Straight(OutsideRange.Refuse, (0, 500), (100, 450), (300, 100));
         NetworkState At(double speed) =>
             Fuel(
                     Fixed("tank", 0),
                     Junction("out"),
-                    NetworkLink.Pump("pump", "tank", "out", pump.AtSpeed(Ratio.FromDecimalFractions(speed))),
-                    NetworkLink.Filter("load", "out", "tank", LitersPerHour(100), Pressure.Zero, Kilopascals(70))
+                    OwnLine.Pump("pump", "tank", "out", pump.AtSpeed(Ratio.FromDecimalFractions(speed))),
+                    OwnLine.Filter("load", "out", "tank", LitersPerHour(100), Pressure.Zero, Kilopascals(70))
                 )
                 .Solve();
 

@@ -9,8 +9,8 @@ public sealed class CurvedPipeTests
     private const double Rho = 740;
     private const double Nu = 0.5e-6;
 
-    private static NetworkLink Coil(double bore, double coil, double meters) =>
-        NetworkLink.CurvedPipe(
+    private static OwnLine Coil(double bore, double coil, double meters) =>
+        OwnLine.CurvedPipe(
             "coil",
             "a",
             "b",

@@ -65,7 +65,7 @@ public sealed class FloatingRegionTests
                 Fixed("manifold", 0),
                 Junction("inlet"),
                 Junction("rail"),
-                NetworkLink.ReducingRegulator("reducing", "supply", "inlet", Regulator(300)),
+                OwnLine.ReducingRegulator("reducing", "supply", "inlet", Regulator(300)),
                 .. Loop("inlet", "rail"),
                 Injector("injectors", "rail", "manifold", 100, 0),
             ])
@@ -112,8 +112,8 @@ public sealed class FloatingRegionTests
                 Junction("inlet"),
                 Junction("rail"),
                 Check("foot", "tank", "inlet", 0),
-                NetworkLink.Pump("pump", "inlet", "rail", Straight(OutsideRange.Refuse, (0, 700), (600, 100))),
-                NetworkLink.BypassRegulator("regulator", "rail", "inlet", Regulator(300)),
+                OwnLine.Pump("pump", "inlet", "rail", Straight(OutsideRange.Refuse, (0, 700), (600, 100))),
+                OwnLine.BypassRegulator("regulator", "rail", "inlet", Regulator(300)),
                 Injector("injectors", "rail", "manifold", 100, 0)
             )
             .Solve();
@@ -135,8 +135,8 @@ public sealed class FloatingRegionTests
                 Junction("inlet"),
                 Junction("rail"),
                 Check("foot", "tank", "inlet", 0),
-                NetworkLink.Pump("pump", "inlet", "rail", Straight(OutsideRange.Refuse, (0, 700), (600, 100))),
-                NetworkLink.ReducingRegulator("regulator", "rail", "inlet", Regulator(200)),
+                OwnLine.Pump("pump", "inlet", "rail", Straight(OutsideRange.Refuse, (0, 700), (600, 100))),
+                OwnLine.ReducingRegulator("regulator", "rail", "inlet", Regulator(200)),
                 Injector("injectors", "rail", "manifold", 100, 0)
             )
             .Solve();
@@ -155,8 +155,8 @@ public sealed class FloatingRegionTests
                 Fixed("tank", 0),
                 Junction("rail"),
                 Junction("return"),
-                NetworkLink.Pump("pump", "tank", "rail", Straight(OutsideRange.Refuse, (0, 200), (600, 100))),
-                NetworkLink.BypassRegulator("regulator", "rail", "return", Regulator(300)),
+                OwnLine.Pump("pump", "tank", "rail", Straight(OutsideRange.Refuse, (0, 200), (600, 100))),
+                OwnLine.BypassRegulator("regulator", "rail", "return", Regulator(300)),
                 Check("check", "return", "tank", 0)
             )
             .Solve();
@@ -176,7 +176,7 @@ public sealed class FloatingRegionTests
                 Junction("rail"),
                 Junction("return"),
                 Linear("feed", "supply", "rail", 10),
-                NetworkLink.BypassRegulator("regulator", "rail", "return", Regulator(300))
+                OwnLine.BypassRegulator("regulator", "rail", "return", Regulator(300))
             )
             .Solve();
 
@@ -189,20 +189,21 @@ public sealed class FloatingRegionTests
     [InlineData(1e-4)]
     public void ReducingRegulator_SupplyInfluence_HoldsTheSameAtAndNearNoDraw(double draw)
     {
-        NetworkLink regulator = new(
+        Line regulator = new(
             "reducing",
             "supply",
             "rail",
-            LinkKind.ReducingRegulator,
-            new RegulatorPart
-            {
-                Setting = 250e3,
-                Influence = 0.04,
-                Square = 5e12,
-            }
+            new LawPart(
+                new RegulatorPart
+                {
+                    Setting = 250e3,
+                    Influence = 0.04,
+                    SquarePerDensity = 7e9,
+                }
+            )
         );
 
-        NetworkState state = Fuel(Fixed("supply", 490), Drawn("rail", draw), regulator).Solve();
+        NetworkState state = Fuel(Fixed("supply", 490), Drawn("rail", draw), OwnLine.Of(regulator)).Solve();
 
         Close.Within(1e-7, 250 - (0.04 * 490), state.KilopascalsAt("rail"));
     }
@@ -233,7 +234,7 @@ public sealed class FloatingRegionTests
                     Fixed("tank", 0),
                     Junction("inlet"),
                     Check("foot", "tank", "inlet", 120),
-                    NetworkLink.Pump("pump", "inlet", "tank", Straight(OutsideRange.Refuse, (0, 110), (600, 10)))
+                    OwnLine.Pump("pump", "inlet", "tank", Straight(OutsideRange.Refuse, (0, 110), (600, 10)))
                 )
                 .Solve()
         );
@@ -272,7 +273,7 @@ public sealed class FloatingRegionTests
         Fuel(
             Fixed("tank", 0),
             Junction("inlet"),
-            NetworkLink.Pump("pump", "inlet", "tank", Straight(OutsideRange.Refuse, (0, lift), (600, 10)))
+            OwnLine.Pump("pump", "inlet", "tank", Straight(OutsideRange.Refuse, (0, lift), (600, 10)))
         );
 
     private static void ShowsTheLift(double tank, NetworkState state)
@@ -282,13 +283,13 @@ public sealed class FloatingRegionTests
         Assert.Equal(LinkCondition.Running, state.ConditionOf("pump"));
     }
 
-    private static NetworkRegulator Regulator(double set) =>
+    private static OwnRegulator Regulator(double set) =>
         new(Kilopascals(set), Gauge(0), Kilopascals(5), LitersPerHour(100));
 
-    private static NetworkLink[] Loop(string inlet, string outlet) =>
+    private static OwnLine[] Loop(string inlet, string outlet) =>
         [
-            NetworkLink.Pump("pump", inlet, outlet, Straight(OutsideRange.Refuse, (0, 700), (600, 100))),
-            NetworkLink.ReliefValve("relief", outlet, inlet, Kilopascals(500), Kilopascals(20), LitersPerHour(100)),
+            OwnLine.Pump("pump", inlet, outlet, Straight(OutsideRange.Refuse, (0, 700), (600, 100))),
+            OwnLine.CheckValve("relief", outlet, inlet, Kilopascals(500), Kilopascals(20), LitersPerHour(100)),
         ];
 
     /// <summary>Tank, foot valve, pump with a relief valve around it, hose, rail, injectors shut.</summary>

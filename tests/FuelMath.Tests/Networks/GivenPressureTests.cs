@@ -11,8 +11,8 @@ public sealed class GivenPressureTests
         Fixed("rail", 300),
         Fixed("space", 0),
         Junction("before"),
-        NetworkLink.BypassRegulator("regulator", "rail", "before", Regulator(0)),
-        NetworkLink.Orifice("jet", "before", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
+        OwnLine.BypassRegulator("regulator", "rail", "before", Regulator(0)),
+        OwnLine.Orifice("jet", "before", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
     );
 
     public static TheoryData<string, Action<GaugePressure>> Places =>
@@ -42,6 +42,6 @@ public sealed class GivenPressureTests
         give(Gauge(-101.325));
     }
 
-    private static NetworkRegulator Regulator(double reference) =>
+    private static OwnRegulator Regulator(double reference) =>
         new(Kilopascals(200), Gauge(reference), Kilopascals(5), LitersPerHour(100));
 }

@@ -78,12 +78,12 @@ public sealed class HumpProperties
     [Property(Arbitrary = [typeof(NetworkArbitraries)], MaxTest = 30)]
     public void SolveAll_FuelSystem_FindsWhatAScanFinds(HumpedCase given, byte smooth, byte bore, byte command)
     {
-        NetworkPumpPoint[] points = [.. given.Points.Select(p => Point(p.Flow, p.Rise))];
-        NetworkPump pump =
+        PlainPumpPoint[] points = [.. given.Points.Select(p => Point(p.Flow, p.Rise))];
+        PlainPump pump =
             smooth % 2 == 0
-                ? NetworkPump.Smooth(points, OutsideRange.Extend)
-                : NetworkPump.Straight(points, OutsideRange.Extend);
-        NetworkRegulator regulator = new(
+                ? PlainPump.Smooth(points, OutsideRange.Extend)
+                : PlainPump.Straight(points, OutsideRange.Extend);
+        OwnRegulator regulator = new(
             Kilopascals(Math.Max(given.Lift, 50)),
             Gauge(0),
             Kilopascals(5),
@@ -98,14 +98,14 @@ public sealed class HumpProperties
             Hose("feed", "out", "rail", 2, 4 + (bore % 4)),
             Hose("back", "return", "tank", 2, 5),
             Injector("injectors", "rail", "manifold", 200, command % 100),
-            NetworkLink.BypassRegulator(
+            OwnLine.BypassRegulator(
                 "regulator",
                 "rail",
                 "return",
                 regulator.WithSlope(Kilopascals(given.Linear / 20), LitersPerHour(100))
             ),
         ];
-        Network network = Fuel([.. rest, Junction("out"), NetworkLink.Pump("pump", "tank", "out", pump)]);
+        Network network = Fuel([.. rest, Junction("out"), OwnLine.Pump("pump", "tank", "out", pump)]);
         ImmutableArray<NetworkSolution> found = network.SolveAll();
         Alternate(found);
         foreach (NetworkSolution solution in found)
@@ -114,7 +114,7 @@ public sealed class HumpProperties
         }
 
         NetworkBuffer pushed = new(Fuel([.. rest, Drawn("out", 0)]));
-        HumpCurve curve = new(((PumpTablePart)network.Links[^1].Part).Pieces);
+        HumpCurve curve = new(((PumpTablePart)network.Lines[^1].Law).Pieces);
         double last = 0.01;
         bool wasMore = More(last);
         for (double next = 5.3; next < given.Points[^1].Flow; next += 5)

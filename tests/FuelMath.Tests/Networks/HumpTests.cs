@@ -12,10 +12,10 @@ public sealed class HumpTests
     private const double Exact = 1e-8;
 
     /// <summary>300 + 200 u up to u = 1, then 900 - 400 u.</summary>
-    private static readonly NetworkPump Peaked = Straight(OutsideRange.Refuse, (0, 300), (100, 500), (200, 100));
+    private static readonly PlainPump Peaked = Straight(OutsideRange.Refuse, (0, 300), (100, 500), (200, 100));
 
     /// <summary>300 + 20 u up to 0.5, then 120 + 380 u up to 1, then 900 - 400 u.</summary>
-    private static readonly NetworkPump Stepped = Straight(
+    private static readonly PlainPump Stepped = Straight(
         OutsideRange.Refuse,
         (0, 300),
         (50, 310),
@@ -90,9 +90,9 @@ public sealed class HumpTests
             Fixed("tank", 0),
             Fixed("manifold", 0),
             Junction("out"),
-            NetworkLink.Pump("pump", "tank", "out", Stepped),
+            OwnLine.Pump("pump", "tank", "out", Stepped),
             Injector("injectors", "out", "manifold", 300, 20),
-            NetworkLink.BypassRegulator(
+            OwnLine.BypassRegulator(
                 "regulator",
                 "out",
                 "tank",
@@ -118,7 +118,7 @@ public sealed class HumpTests
             Fixed("tank", 0),
             Junction("out"),
             Fixed("high", 300),
-            NetworkLink.Pump("pump", "tank", "out", Peaked),
+            OwnLine.Pump("pump", "tank", "out", Peaked),
             Check("check", "out", "high", 20)
         );
 
@@ -130,10 +130,7 @@ public sealed class HumpTests
     [Fact]
     [Trait("Source", "Definition")]
     public void SolveAll_FixedDraw_HasOneState() =>
-        Meets(
-            Fuel(Fixed("tank", 0), Drawn("out", 75), NetworkLink.Pump("pump", "tank", "out", Stepped)),
-            (75, 405, true)
-        );
+        Meets(Fuel(Fixed("tank", 0), Drawn("out", 75), OwnLine.Pump("pump", "tank", "out", Stepped)), (75, 405, true));
 
     /// <summary>
     /// A second pump of 450 - 100 u at its side, 250 + 150 (u + v) behind both: v = (200 - 150 u) / 250, so that they are
@@ -147,8 +144,8 @@ public sealed class HumpTests
                 Fixed("tank", 0),
                 Junction("out"),
                 Fixed("high", 250),
-                NetworkLink.Pump("pump", "tank", "out", Stepped),
-                NetworkLink.Pump("other", "tank", "out", Straight(OutsideRange.Refuse, (0, 450), (300, 150))),
+                OwnLine.Pump("pump", "tank", "out", Stepped),
+                OwnLine.Pump("other", "tank", "out", Straight(OutsideRange.Refuse, (0, 450), (300, 150))),
                 Linear("line", "out", "high", 150)
             ),
             (0, 370, true),
@@ -225,22 +222,22 @@ public sealed class HumpTests
             "pump 'pump': flow (m3/s) must be from 0 to 5.555556e-05; it was",
             () => Lifted(Peaked, 0, 40, 0).SolveAll()
         );
-        NetworkPump extended = Straight(OutsideRange.Extend, (0, 300), (100, 500), (200, 100));
+        PlainPump extended = Straight(OutsideRange.Extend, (0, 300), (100, 500), (200, 100));
         Meets(Lifted(extended, 0, 40, 0), (90000.0 / 440, 40 * 900.0 / 440, true));
     }
 
     [Fact]
     public void Constructor_TwoHumps_AreRefusedByName() =>
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "At most one pump may have a curve with a hump; 'a' and 'b' have. Where nodes of fixed pressure part them, make "
                 + "a network of each.",
             () =>
                 Fuel(
                     Fixed("tank", 0),
                     Junction("out"),
-                    NetworkLink.Pump("a", "tank", "out", Peaked),
-                    NetworkLink.Pump("b", "tank", "out", Stepped),
+                    OwnLine.Pump("a", "tank", "out", Peaked),
+                    OwnLine.Pump("b", "tank", "out", Stepped),
                     Linear("line", "out", "tank", 100)
                 )
         );
@@ -248,20 +245,20 @@ public sealed class HumpTests
     [Fact]
     public void Constructor_HumpBeforeARegulatorThatItsReturnOpens_IsRefused()
     {
-        NetworkRegulator regulator = new(Kilopascals(320), Gauge(0), Kilopascals(5), LitersPerHour(100));
-        NetworkRegulator pushed = regulator.WithReturnInfluence(Ratio.FromPercent(5));
-        Network With(NetworkRegulator settings, string to) =>
+        OwnRegulator regulator = new(Kilopascals(320), Gauge(0), Kilopascals(5), LitersPerHour(100));
+        OwnRegulator pushed = regulator.WithReturnInfluence(Ratio.FromPercent(5));
+        Network With(OwnRegulator settings, string to) =>
             Fuel(
                 Fixed("tank", 0),
                 Junction("out"),
                 Junction("return"),
-                NetworkLink.Pump("pump", "tank", "out", Peaked),
-                NetworkLink.BypassRegulator("regulator", "out", to, settings),
+                OwnLine.Pump("pump", "tank", "out", Peaked),
+                OwnLine.BypassRegulator("regulator", "out", to, settings),
                 Linear("hose", "return", "tank", 10)
             );
 
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "The curve of 'pump' has a hump, and return pressure at 'return' lowers what 'regulator' holds: the network may "
                 + "ask less of the pump at a greater flow, so that its states can't be searched for.",
             () => With(pushed, "return")
@@ -284,7 +281,7 @@ public sealed class HumpTests
     [Fact]
     public void SetPump_ToAHump_IsRefused()
     {
-        NetworkPump falling = Straight(OutsideRange.Refuse, (0, 500), (100, 400), (200, 100));
+        PlainPump falling = Straight(OutsideRange.Refuse, (0, 500), (100, 400), (200, 100));
         NetworkBuffer buffer = new(Lifted(falling, 0, 100, 0));
 
         Words.Refused<ArgumentException>(
@@ -323,13 +320,16 @@ public sealed class HumpTests
     }
 
     /// <summary>Pump, then a line of linear and quadratic loss, up to a fixed pressure.</summary>
-    internal static Network Lifted(NetworkPump pump, double lift, double linear, double quadratic) =>
+    internal static Network Lifted(PlainPump pump, double lift, double linear, double quadratic) =>
+        Lifted(OwnLine.Pump("pump", "tank", "out", pump), lift, linear, quadratic);
+
+    internal static Network Lifted(OwnLine pump, double lift, double linear, double quadratic) =>
         Fuel(
             Fixed("tank", 0),
             Junction("out"),
             Fixed("high", lift),
-            NetworkLink.Pump("pump", "tank", "out", pump),
-            NetworkLink.Filter("line", "out", "high", LitersPerHour(100), Kilopascals(linear), Kilopascals(quadratic))
+            pump,
+            OwnLine.Filter("line", "out", "high", LitersPerHour(100), Kilopascals(linear), Kilopascals(quadratic))
         );
 
     private static void Meets(Network network, params (double Flow, double Pressure, bool IsStable)[] expected)

@@ -11,8 +11,8 @@ internal static class LinkBalance
     /// <summary>Passes when each link whose ends are known keeps its law: the solver stops at a billionth and 1 mPa.</summary>
     internal static void Holds(Network network, NetworkState state, string what)
     {
-        double density = network.Density.KilogramsPerCubicMeter;
-        double viscosity = network.Viscosity.PascalSeconds;
+        double density = network.Conditions!.Density.KilogramsPerCubicMeter;
+        double viscosity = network.Conditions!.Viscosity.PascalSeconds;
         Dictionary<string, double> weight = network.Nodes.ToDictionary(
             n => n.Name,
             n => density * Hydrostatics.StandardGravity * n.Elevation.Meters
@@ -22,7 +22,7 @@ internal static class LinkBalance
             .Nodes.Where(n => !cutOff.Contains(n.Name))
             .ToDictionary(n => n.Name, n => state.PressureAt(n.Name).AboveAmbient.Pascals);
         double limit = 1e-3 + (1e-9 * gauge.Max(g => Math.Abs(g.Value) + Math.Abs(weight[g.Key])));
-        foreach (NetworkLink link in network.Links.Where(l => !cutOff.Contains(l.From) && !cutOff.Contains(l.To)))
+        foreach (Line link in network.Lines.Where(l => !cutOff.Contains(l.From) && !cutOff.Contains(l.To)))
         {
             (double up, double down) = (gauge[link.From], gauge[link.To]);
             double miss = Miss(
@@ -46,7 +46,7 @@ internal static class LinkBalance
     /// <param name="gauges">The gauge pressures at both ends, Pa.</param>
     /// <param name="q">Flow, m3/s.</param>
     internal static double Miss(
-        NetworkLink link,
+        Line link,
         double density,
         double viscosity,
         double up,
@@ -54,16 +54,22 @@ internal static class LinkBalance
         (double Up, double Down) gauges,
         double q
     ) =>
-        link.Part switch
+        link.Law switch
         {
             PipePart p => OneWay(p.OneWay, q, up - down, 0, Pipe(p, density, viscosity, q)),
-            SquarePart { IntoSpace: true } s => OneWay(s.OneWay, q, gauges.Up - gauges.Down, 0, Square(s, density, q)),
-            SquarePart s => OneWay(s.OneWay, q, up - down, s.Opening, s.Opening + Square(s, density, q)),
-            CappedPart c => Capped(c, q, gauges.Up - gauges.Down),
+            SquarePart { IntoSpace: true } s => OneWay(
+                s.OneWay,
+                q,
+                gauges.Up - gauges.Down,
+                0,
+                Square(s, density, viscosity, q)
+            ),
+            SquarePart s => OneWay(s.OneWay, q, up - down, s.Opening, s.Opening + Square(s, density, viscosity, q)),
+            CappedPart c => Capped(c, density, q, gauges.Up - gauges.Down),
             PumpTablePart t => OneWay(true, q, up - down, -Rise(t, 0), -Rise(t, q)),
             PumpPowerPart t => OneWay(true, q, up - down, -t.Shutoff, (t.Factor * Math.Pow(q, t.Exponent)) - t.Shutoff),
-            RegulatorPart { Bypass: true } r => Bypass(r, q, up - down, gauges),
-            RegulatorPart r => Reducing(r, q, up - down, gauges),
+            RegulatorPart { Bypass: true } r => Bypass(r, density, q, up - down, gauges),
+            RegulatorPart r => Reducing(r, density, q, up - down, gauges),
             _ => double.NaN,
         };
 
@@ -87,14 +93,15 @@ internal static class LinkBalance
         return friction.Value + MinorLoss.PressureLoss(new Real(p.LossCoefficient), new Real(density), velocity).Value;
     }
 
-    private static double Square(SquarePart s, double density, double q) =>
-        (s.Linear * q) + ((s.Square + (s.SquarePerDensity * density)) * q * Math.Abs(q));
+    private static double Square(SquarePart s, double density, double viscosity, double q) =>
+        (s.LinearPerViscosity * viscosity * q) + (s.SquarePerDensity * density * q * Math.Abs(q));
 
-    private static double Capped(CappedPart c, double q, double difference) =>
+    private static double Capped(CappedPart c, double density, double q, double difference) =>
         q < 0 ? double.NaN
         : q == 0 ? (c.Commanded == 0 ? 0 : Math.Max(0, difference))
-        : q < c.Commanded * (1 - 1e-12) ? difference - (q * q / (c.Coefficient * c.Coefficient))
-        : Math.Min(0, difference - (q * q / (c.Coefficient * c.Coefficient)));
+        : q < c.Commanded * (1 - 1e-12)
+            ? difference - (density / c.MeasuredDensity * q * q / (c.Coefficient * c.Coefficient))
+        : Math.Min(0, difference - (density / c.MeasuredDensity * q * q / (c.Coefficient * c.Coefficient)));
 
     private static double Rise(PumpTablePart t, double q)
     {
@@ -107,18 +114,30 @@ internal static class LinkBalance
         return piece.At(q);
     }
 
-    private static double Bypass(RegulatorPart r, double q, double difference, (double Up, double Down) gauges)
+    private static double Bypass(
+        RegulatorPart r,
+        double density,
+        double q,
+        double difference,
+        (double Up, double Down) gauges
+    )
     {
         double held =
             r.Setting + (r.Reference * (1 + r.Influence)) - (r.Influence * gauges.Down) + (r.Slope * q) - gauges.Up;
-        double open = (r.Square * q * q) - difference;
+        double open = (r.SquarePerDensity * density * q * q) - difference;
         return q > 0 ? Math.Max(held, open) : -Math.Min(0, Math.Max(held, open));
     }
 
-    private static double Reducing(RegulatorPart r, double q, double difference, (double Up, double Down) gauges)
+    private static double Reducing(
+        RegulatorPart r,
+        double density,
+        double q,
+        double difference,
+        (double Up, double Down) gauges
+    )
     {
         double held = r.Setting + r.Reference - (r.Slope * q) - gauges.Down;
-        double open = difference - (r.Square * q * q);
+        double open = difference - (r.SquarePerDensity * density * q * q);
         return q > 0 ? Math.Min(held, open) : Math.Max(0, Math.Min(held, open));
     }
 }

@@ -6,11 +6,11 @@ namespace FuelMath.Tests.Networks;
 internal static class Make
 {
     internal static Network Fuel(params object[] nodesAndLinks) =>
-        new(
+        OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(740),
             KinematicViscosity.FromCentistokes(0.5),
             nodesAndLinks.OfType<NetworkNode>(),
-            nodesAndLinks.OfType<NetworkLink>()
+            nodesAndLinks.OfType<OwnLine>()
         );
 
     internal static NetworkNode Fixed(string name, double kilopascals) => Fixed(name, kilopascals, 0);
@@ -27,14 +27,14 @@ internal static class Make
         NetworkNode.Junction(name, Length.Zero, LitersPerHour(litersPerHour));
 
     /// <summary>A loss that grows with flow alone: so much at 100 L/h.</summary>
-    internal static NetworkLink Linear(string name, string from, string to, double kilopascals) =>
-        NetworkLink.Filter(name, from, to, LitersPerHour(100), Kilopascals(kilopascals), Pressure.Zero);
+    internal static OwnLine Linear(string name, string from, string to, double kilopascals) =>
+        OwnLine.Filter(name, from, to, LitersPerHour(100), Kilopascals(kilopascals), Pressure.Zero);
 
-    internal static NetworkLink Hose(string name, string from, string to, double meters, double bore) =>
+    internal static OwnLine Hose(string name, string from, string to, double meters, double bore) =>
         Hose(name, from, to, meters, bore, 0);
 
-    internal static NetworkLink Hose(string name, string from, string to, double meters, double bore, double k) =>
-        NetworkLink.Pipe(
+    internal static OwnLine Hose(string name, string from, string to, double meters, double bore, double k) =>
+        OwnLine.Pipe(
             name,
             from,
             to,
@@ -45,16 +45,16 @@ internal static class Make
             FrictionLaw.ColebrookStraightPassage
         );
 
-    internal static NetworkLink Injector(string name, string from, string to, double at300, double commanded) =>
-        NetworkLink.CappedOrifice(name, from, to, LitersPerHour(at300), Kilopascals(300), LitersPerHour(commanded));
+    internal static OwnLine Injector(string name, string from, string to, double at300, double commanded) =>
+        OwnLine.CappedOrifice(name, from, to, LitersPerHour(at300), Kilopascals(300), LitersPerHour(commanded));
 
-    internal static NetworkLink Check(string name, string from, string to, double opening) =>
-        NetworkLink.CheckValve(name, from, to, Kilopascals(opening), Kilopascals(5), LitersPerHour(100));
+    internal static OwnLine Check(string name, string from, string to, double opening) =>
+        OwnLine.CheckValve(name, from, to, Kilopascals(opening), Kilopascals(5), LitersPerHour(100));
 
-    internal static NetworkPump Straight(OutsideRange outside, params (double Flow, double Rise)[] points) =>
-        NetworkPump.Straight(points.Select(p => Point(p.Flow, p.Rise)), outside);
+    internal static PlainPump Straight(OutsideRange outside, params (double Flow, double Rise)[] points) =>
+        PlainPump.Straight(points.Select(p => Point(p.Flow, p.Rise)), outside);
 
-    internal static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+    internal static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     internal static GaugePressure Gauge(double kilopascals) => new(Kilopascals(kilopascals));

@@ -9,8 +9,8 @@ public sealed class MixedBankTests
 {
     private const double Exact = 1e-8;
 
-    private static readonly NetworkPump Steep = Straight(OutsideRange.Refuse, (0, 500), (500, 0));
-    private static readonly NetworkPump Flat = Straight(OutsideRange.Refuse, (0, 450), (900, 0));
+    private static readonly PlainPump Steep = Straight(OutsideRange.Refuse, (0, 500), (500, 0));
+    private static readonly PlainPump Flat = Straight(OutsideRange.Refuse, (0, 450), (900, 0));
 
     /// <summary>At a rise p they give 5 - p/100 and 9 - p/50; 100 u = p makes u = 14 - 3 u.</summary>
     [Fact]
@@ -65,7 +65,7 @@ public sealed class MixedBankTests
     {
         const double Density = 998.2;
         double meter = Density * Hydrostatics.StandardGravity;
-        NetworkPump pump = NetworkPump.Power(
+        PlainPump pump = PlainPump.Power(
             Pressure.FromPascals(50 * meter),
             new(VolumeFlow.FromLitersPerSecond(10), Pressure.FromPascals(40 * meter)),
             Ratio.FromDecimalFractions(2)
@@ -73,24 +73,26 @@ public sealed class MixedBankTests
         PumpBank bank = isSeries
             ? PumpBank.Series("lift", "low", "out", Length.FromMeters(10), [pump, pump])
             : PumpBank.Parallel("lift", "low", "out", [pump, pump]);
-        NetworkState state = new Network(
-            UnitsNet.Density.FromKilogramsPerCubicMeter(Density),
-            KinematicViscosity.FromSquareMetersPerSecond(1.0219e-6),
-            [Fixed("low", 0, 10), Junction("out", 10), Fixed("high", 0, 25), .. bank.Nodes],
-            [
-                NetworkLink.Pipe(
-                    "pipe",
-                    "out",
-                    "high",
-                    Length.FromMeters(500),
-                    Length.FromMillimeters(100),
-                    Length.FromMillimeters(0.05),
-                    Ratio.Zero,
-                    FrictionLaw.ColebrookStraightPassage
-                ),
-                .. bank.Links,
-            ]
-        ).Solve();
+        NetworkState state = OwnLine
+            .Network(
+                UnitsNet.Density.FromKilogramsPerCubicMeter(Density),
+                KinematicViscosity.FromSquareMetersPerSecond(1.0219e-6),
+                [Fixed("low", 0, 10), Junction("out", 10), Fixed("high", 0, 25), .. bank.Nodes],
+                [
+                    OwnLine.Pipe(
+                        "pipe",
+                        "out",
+                        "high",
+                        Length.FromMeters(500),
+                        Length.FromMillimeters(100),
+                        Length.FromMillimeters(0.05),
+                        Ratio.Zero,
+                        FrictionLaw.ColebrookStraightPassage
+                    ),
+                    .. bank.Lines.Select(OwnLine.Of),
+                ]
+            )
+            .Solve();
 
         Close.Within(0.003, head, bank.RiseIn(state).Pascals / meter);
     }
@@ -115,6 +117,6 @@ public sealed class MixedBankTests
             Fixed("high", lift),
             Linear("line", "out", "high", loss),
             .. bank.Nodes,
-            .. bank.Links,
+            .. bank.Lines.Select(OwnLine.Of),
         ]);
 }

@@ -102,7 +102,6 @@ public sealed class NetworkConditionsTests
 
         Assert.Same(at, bound.Conditions);
         Assert.Null(network.Conditions);
-        Assert.Equal(740, bound.Density.KilogramsPerCubicMeter, 1e-9);
         Same(bound.Solve());
         Same(bound.Solve(with));
         Same(Assert.Single(bound.SolveAll()).State);
@@ -127,22 +126,30 @@ public sealed class NetworkConditionsTests
 
         Assert.Throws<InvalidOperationException>(network.Solve);
         Assert.Throws<InvalidOperationException>(() => network.SolveAll());
-        Assert.Throws<InvalidOperationException>(() => network.Density);
         Assert.Throws<InvalidOperationException>(() => new NetworkBuffer(network));
         Assert.Throws<InvalidOperationException>(() => new NetworkBatch(network, 2));
-        Assert.Throws<InvalidOperationException>(() => TwoRails.Network.At(Petrol));
-        Assert.Throws<InvalidOperationException>(() => TwoRails.Network.Solve(Petrol));
     }
 
-    /// <summary>A part without a shape must not be left out of a document in silence.</summary>
+    /// <summary>A caller's own part must not be left out of a document in silence.</summary>
     [Fact]
-    public void Write_NetworkOfLines_IsRefusedWithTheLine()
+    public void Write_NetworkWithAPartOfTheCallers_IsRefusedWithTheLine()
     {
-        ArgumentException refusal = Assert.Throws<ArgumentException>(() =>
-            NetworkDocument.Write(PumpThroughAJet().At(Petrol.WithPumpVoltage(Volts(12))))
-        );
+        CustomPart<OwnLaws.Porous> own = new("own", new OwnLaws.Porous(1e9, 1e12), Make.LitersPerHour(100));
+        Network network = new([Make.Fixed("a", 10), Make.Fixed("b", 0)], [new Line("feed", "a", "b", own)]);
+
+        ArgumentException refusal = Assert.Throws<ArgumentException>(() => NetworkDocument.Write(network));
 
         Assert.Contains("'feed'", refusal.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Measured parts and what they need are written like all others.</summary>
+    [Fact]
+    public void WriteThenRead_NetworkOfMeasuredParts_SolvesTheSame()
+    {
+        Network network = PumpThroughAJet().At(Petrol.WithPumpVoltage(Volts(12)));
+        Network back = NetworkDocument.Read(NetworkDocument.Write(network));
+
+        Assert.Equal(network.Solve().LitersPerHourIn("jet"), back.Solve().LitersPerHourIn("jet"));
     }
 
     [Fact]

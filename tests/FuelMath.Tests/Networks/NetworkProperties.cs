@@ -66,10 +66,7 @@ public sealed class NetworkProperties
 
         var shuffle = new Random(seed.Value);
         NetworkNode[] nodes = [.. drawn.Nodes.Select(n => Renamed(n))];
-        NetworkLink[] links =
-        [
-            .. drawn.Links.Select(l => new NetworkLink($"z {l.Name}", $"z {l.From}", $"z {l.To}", l.Kind, l.Part)),
-        ];
+        OwnLine[] links = [.. drawn.Links.Select(l => l.Renamed(n => $"z {n}"))];
         shuffle.Shuffle(nodes);
         shuffle.Shuffle(links);
 
@@ -139,8 +136,8 @@ public sealed class NetworkProperties
         {
             var random = new Random(seed.Value);
             List<object> made = [Make.Fixed("tank", 0), Make.Fixed("end", 0), Make.Junction("0")];
-            NetworkPump pump = Make.Straight(OutsideRange.Extend, (0, 500), (200, 400), (400, 100));
-            made.Add(NetworkLink.Pump("pump", "tank", "0", pump));
+            PlainPump pump = Make.Straight(OutsideRange.Extend, (0, 500), (200, 400), (400, 100));
+            made.Add(OwnLine.Pump("pump", "tank", "0", pump));
             for (int i = 0; i < 5; i++)
             {
                 string to = i == 4 ? "end" : $"{i + 1}";

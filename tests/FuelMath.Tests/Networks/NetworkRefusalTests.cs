@@ -6,7 +6,7 @@ namespace FuelMath.Tests.Networks;
 /// <summary>What a network refuses to be, and what it refuses to answer.</summary>
 public sealed class NetworkRefusalTests
 {
-    private static readonly NetworkLink Pipe = Hose("pipe", "a", "b", 1, 8);
+    private static readonly OwnLine Pipe = Hose("pipe", "a", "b", 1, 8);
 
     [Fact]
     public void Constructor_NoNodes_IsRefused() =>
@@ -14,7 +14,7 @@ public sealed class NetworkRefusalTests
 
     [Fact]
     public void Constructor_NoLinks_IsRefused() =>
-        Words.Refused<ArgumentException>("links", "A network needs links; none given.", () => Fuel(Fixed("a", 0)));
+        Words.Refused<ArgumentException>("lines", "A network needs lines; none given.", () => Fuel(Fixed("a", 0)));
 
     [Fact]
     public void Constructor_NoFixedPressure_IsRefused() =>
@@ -35,23 +35,23 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Constructor_LinkNameTwice_IsRefused() =>
         Words.Refused<ArgumentException>(
-            "links",
-            "Each link needs a name of its own; 'pipe' comes twice.",
+            "lines",
+            "Each line needs a name of its own; 'pipe' comes twice.",
             () => Fuel(Fixed("a", 0), Junction("b"), Pipe, Pipe)
         );
 
     [Fact]
     public void Constructor_LinkToAMissingNode_IsRefused() =>
         Words.Refused<ArgumentException>(
-            "links",
-            "Link 'pipe' leads to a node 'b', which is not there.",
+            "lines",
+            "Line 'pipe' leads to a node 'b', which is not there.",
             () => Fuel(Fixed("a", 0), Pipe)
         );
 
     [Fact]
     public void Constructor_Island_IsRefusedByName() =>
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "No path from any fixed pressure to nodes 'c', 'd'.",
             () => Fuel(Fixed("a", 0), Junction("b"), Junction("c"), Junction("d"), Pipe, Hose("lost", "c", "d", 1, 8))
         );
@@ -59,7 +59,7 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Constructor_OneNodeWithoutAPath_IsRefusedByName() =>
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "No path from any fixed pressure to node 'rail-b'.",
             () => Fuel(Fixed("a", 0), Junction("b"), Junction("rail-b"), Pipe)
         );
@@ -68,13 +68,13 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Solve_DrawBeyondTheBank_SaysWhatTheBankGives()
     {
-        NetworkPump pump = Straight(OutsideRange.Extend, (0, 500), (100, 0));
+        PlainPump pump = Straight(OutsideRange.Extend, (0, 500), (100, 0));
         Network network = Fuel(
             Fixed("tank", 0),
             Junction("out"),
             Drawn("rail", 612),
-            NetworkLink.Pump("first", "tank", "out", pump),
-            NetworkLink.Pump("second", "tank", "out", pump),
+            OwnLine.Pump("first", "tank", "out", pump),
+            OwnLine.Pump("second", "tank", "out", pump),
             Linear("line", "out", "rail", 100)
         );
 
@@ -95,7 +95,7 @@ public sealed class NetworkRefusalTests
                     Fuel(
                             Fixed("tank", 0),
                             Drawn("rail", 300),
-                            NetworkLink.Pump("pump", "tank", "rail", Straight(OutsideRange.Refuse, (0, 500), (60, 200)))
+                            OwnLine.Pump("pump", "tank", "rail", Straight(OutsideRange.Refuse, (0, 500), (60, 200)))
                         )
                         .Solve()
                 )
@@ -106,7 +106,7 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Constructor_OpeningIntoAJunction_IsRefused() =>
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "Opening 'jet' must lead to a node of fixed pressure; 'b' is a junction.",
             () => Fuel(Fixed("a", 0), Junction("b"), Injector("jet", "a", "b", 100, 50))
         );
@@ -114,10 +114,10 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Constructor_NullNode_IsRefused() =>
         Assert.StartsWith(
-            "A node or link is null.",
+            "A node or line is null.",
             Assert
                 .Throws<ArgumentException>(() =>
-                    new Network(
+                    OwnLine.Network(
                         Density.FromKilogramsPerCubicMeter(740),
                         KinematicViscosity.FromCentistokes(0.5),
                         [Fixed("a", 0), null!],
@@ -137,7 +137,7 @@ public sealed class NetworkRefusalTests
             paramName,
             "Must be finite and greater than zero; it was ",
             () =>
-                _ = new Network(
+                _ = OwnLine.Network(
                     Density.FromKilogramsPerCubicMeter(density),
                     KinematicViscosity.FromCentistokes(viscosity),
                     [Fixed("a", 0), Junction("b")],
@@ -151,7 +151,7 @@ public sealed class NetworkRefusalTests
             "viscosity",
             "Must be finite and greater than zero; it was 0 ",
             () =>
-                Network.FromDynamicViscosity(
+                OwnLine.Network(
                     Density.FromKilogramsPerCubicMeter(740),
                     DynamicViscosity.Zero,
                     [Fixed("a", 0), Junction("b")],
@@ -166,7 +166,7 @@ public sealed class NetworkRefusalTests
         Network network = Fuel(
             Fixed("tank", 0),
             Drawn("rail", 300),
-            NetworkLink.Pump("pump", "tank", "rail", Straight(OutsideRange.Extend, (0, 500), (100, 0)))
+            OwnLine.Pump("pump", "tank", "rail", Straight(OutsideRange.Extend, (0, 500), (100, 0)))
         );
 
         var error = Assert.Throws<NoSolutionException>(network.Solve);
@@ -222,7 +222,7 @@ public sealed class NetworkRefusalTests
             Fuel(
                 Fixed("tank", 0),
                 Junction("out"),
-                NetworkLink.Pump("pump", "tank", "out", Straight(outside, (50, 300), (100, 200))),
+                OwnLine.Pump("pump", "tank", "out", Straight(outside, (50, 300), (100, 200))),
                 Linear("load", "out", "tank", 50)
             );
 
@@ -242,7 +242,7 @@ public sealed class NetworkRefusalTests
                 Fuel(
                         Fixed("tank", 0),
                         Junction("out"),
-                        NetworkLink.Pump("pump", "tank", "out", Straight(OutsideRange.Refuse, (50, 300), (100, 200))),
+                        OwnLine.Pump("pump", "tank", "out", Straight(OutsideRange.Refuse, (50, 300), (100, 200))),
                         Linear("load", "out", "tank", 2000)
                     )
                     .Solve()

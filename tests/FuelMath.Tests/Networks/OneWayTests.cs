@@ -74,14 +74,7 @@ public sealed class OneWayTests
                     Fixed("space", 20, height),
                     Junction("rail"),
                     Linear("feed", "supply", "rail", 10),
-                    NetworkLink.Orifice(
-                        "jet",
-                        "rail",
-                        "space",
-                        LitersPerHour(100),
-                        Kilopascals(300),
-                        Backflow.Prevented
-                    )
+                    OwnLine.Orifice("jet", "rail", "space", LitersPerHour(100), Kilopascals(300), Backflow.Prevented)
                 )
                 .Solve();
 
@@ -134,7 +127,7 @@ public sealed class OneWayTests
                 Fixed("low", 0),
                 Fixed("high", 100),
                 Junction("between"),
-                NetworkLink.CheckPipe(
+                OwnLine.CheckPipe(
                     "pipe",
                     "low",
                     "between",
@@ -159,7 +152,7 @@ public sealed class OneWayTests
                 Fixed("tank", 0),
                 Fixed("high", 300),
                 Junction("out"),
-                NetworkLink.Pump("pump", "tank", "out", Straight(OutsideRange.Refuse, (0, 200), (100, 100))),
+                OwnLine.Pump("pump", "tank", "out", Straight(OutsideRange.Refuse, (0, 200), (100, 100))),
                 Linear("load", "out", "high", 10)
             )
             .Solve();
@@ -177,7 +170,7 @@ public sealed class OneWayTests
                 Fixed("tank", 0),
                 Fixed("high", 300),
                 Junction("between"),
-                NetworkLink.Pump("pump", "tank", "between", Straight(OutsideRange.Refuse, (0, 200), (100, 100))),
+                OwnLine.Pump("pump", "tank", "between", Straight(OutsideRange.Refuse, (0, 200), (100, 100))),
                 Check("check", "between", "high", 0)
             )
             .Solve();
@@ -238,7 +231,7 @@ public sealed class OneWayTests
         NetworkState state = Fuel(
                 Fixed("supply", 300),
                 Junction("rail"),
-                NetworkLink.ReducingRegulator(
+                OwnLine.ReducingRegulator(
                     "regulator",
                     "supply",
                     "rail",
@@ -261,7 +254,7 @@ public sealed class OneWayTests
                 Hose("1", "a", "b", 1, 8),
                 Hose("2", "b", "c", 1, 8),
                 Hose("3", "c", "a", 1, 8),
-                NetworkLink.Fitting("4", "a", "c", Length.FromMillimeters(8), Ratio.FromDecimalFractions(2))
+                OwnLine.Fitting("4", "a", "c", Length.FromMillimeters(8), Ratio.FromDecimalFractions(2))
             )
             .Solve();
 
@@ -269,10 +262,10 @@ public sealed class OneWayTests
         Assert.All(state.Links, l => Assert.True(Math.Abs(state.LitersPerHourIn(l)) < 1e-6));
     }
 
-    private static NetworkLink Jet(Backflow backflow) =>
-        NetworkLink.Orifice("jet", "rail", "manifold", LitersPerHour(100), Kilopascals(300), backflow);
+    private static OwnLine Jet(Backflow backflow) =>
+        OwnLine.Orifice("jet", "rail", "manifold", LitersPerHour(100), Kilopascals(300), backflow);
 
-    private static NetworkState Rail(double manifold, NetworkLink opening) =>
+    private static NetworkState Rail(double manifold, OwnLine opening) =>
         Fuel(
                 Fixed("supply", 300),
                 Fixed("manifold", manifold),

@@ -83,7 +83,7 @@ internal sealed class OracleNetwork
     private Network Build()
     {
         List<NetworkNode> nodes = [];
-        List<NetworkLink> links = [];
+        List<OwnLine> links = [];
         foreach (JsonElement n in root.GetProperty("nodes").EnumerateArray())
         {
             (string name, Length height) = (Text(n, "name"), Length.FromMeters(Or(n, "height_m", 0)));
@@ -104,7 +104,7 @@ internal sealed class OracleNetwork
             links.Add(Link(l));
         }
 
-        return new(
+        return OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(Number(root, "density_kg_m3")),
             KinematicViscosity.FromCentistokes(Number(root, "viscosity_mm2_s")),
             nodes,
@@ -112,16 +112,16 @@ internal sealed class OracleNetwork
         );
     }
 
-    private NetworkLink Link(JsonElement l)
+    private OwnLine Link(JsonElement l)
     {
         (string name, string from) = (Text(l, "name"), Text(l, "from"));
         string to = l.TryGetProperty("to", out JsonElement end) ? end.GetString()! : Space(l);
         return Text(l, "type") switch
         {
-            "pipe" => NetworkLink.Pipe(name, from, to, Long(l), Bore(l), Rough(l), K(l), friction),
-            "check_pipe" => NetworkLink.CheckPipe(name, from, to, Long(l), Bore(l), Rough(l), K(l), friction),
-            "fitting" => NetworkLink.Fitting(name, from, to, Bore(l), K(l)),
-            "filter" => NetworkLink.Filter(
+            "pipe" => OwnLine.Pipe(name, from, to, Long(l), Bore(l), Rough(l), K(l), friction),
+            "check_pipe" => OwnLine.CheckPipe(name, from, to, Long(l), Bore(l), Rough(l), K(l), friction),
+            "fitting" => OwnLine.Fitting(name, from, to, Bore(l), K(l)),
+            "filter" => OwnLine.Filter(
                 name,
                 from,
                 to,
@@ -129,7 +129,7 @@ internal sealed class OracleNetwork
                 Difference(l, "linear_kPa"),
                 Difference(l, "quadratic_kPa")
             ),
-            "check_valve" => NetworkLink.CheckValve(
+            "check_valve" => OwnLine.CheckValve(
                 name,
                 from,
                 to,
@@ -137,10 +137,10 @@ internal sealed class OracleNetwork
                 Difference(l, "loss_kPa"),
                 Flows(l, "flow_L_h")
             ),
-            "pump" => NetworkLink.Pump(name, from, to, Pump(l)),
-            "bypass_regulator" => NetworkLink.BypassRegulator(name, from, to, Regulator(l)),
-            "reducing_regulator" => NetworkLink.ReducingRegulator(name, from, to, Regulator(l)),
-            "orifice" => NetworkLink.Orifice(
+            "pump" => OwnLine.Pump(name, from, to, Pump(l)),
+            "bypass_regulator" => OwnLine.BypassRegulator(name, from, to, Regulator(l)),
+            "reducing_regulator" => OwnLine.ReducingRegulator(name, from, to, Regulator(l)),
+            "orifice" => OwnLine.Orifice(
                 name,
                 from,
                 to,
@@ -148,7 +148,7 @@ internal sealed class OracleNetwork
                 Difference(l, "loss_kPa"),
                 l.GetProperty("backflow").GetBoolean() ? Backflow.Allowed : Backflow.Prevented
             ),
-            "capped_orifice" => NetworkLink.CappedOrifice(
+            "capped_orifice" => OwnLine.CappedOrifice(
                 name,
                 from,
                 to,
@@ -161,27 +161,27 @@ internal sealed class OracleNetwork
     }
 
     /// <summary>Three points make a power law, more a table: as the engine takes them.</summary>
-    private static NetworkPump Pump(JsonElement l)
+    private static PlainPump Pump(JsonElement l)
     {
-        NetworkPumpPoint[] points =
+        PlainPumpPoint[] points =
         [
             .. l.GetProperty("points")
                 .EnumerateArray()
-                .Select(p => new NetworkPumpPoint(
+                .Select(p => new PlainPumpPoint(
                     Flows(p[0].GetDouble()),
                     UnitsNet.Pressure.FromKilopascals(p[1].GetDouble())
                 )),
         ];
-        NetworkPump pump =
+        PlainPump pump =
             points.Length == 3
-                ? NetworkPump.PowerThrough(points[0].PressureRise, points[1], points[2])
-                : NetworkPump.Straight(points, OutsideRange.Refuse);
+                ? PlainPump.PowerThrough(points[0].PressureRise, points[1], points[2])
+                : PlainPump.Straight(points, OutsideRange.Refuse);
         return pump.AtSpeed(Ratio.FromDecimalFractions(Or(l, "speed", 1)));
     }
 
-    private static NetworkRegulator Regulator(JsonElement l)
+    private static OwnRegulator Regulator(JsonElement l)
     {
-        var regulator = new NetworkRegulator(
+        var regulator = new OwnRegulator(
             Difference(l, "set_kPa"),
             Gauge(Number(l, "reference_kPa")),
             Difference(l, "open_loss_kPa"),

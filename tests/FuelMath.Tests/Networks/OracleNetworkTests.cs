@@ -54,8 +54,8 @@ public sealed class OracleNetworkTests
 
         // A relief valve is a check valve with a spring, and a coil is a pipe with more friction: the engine has neither.
         Assert.All(
-            Enum.GetValues<LinkKind>().Except([LinkKind.ReliefValve, LinkKind.CurvedPipe]),
-            k => Assert.True(all.Count(n => n.Network.Links.Any(l => l.Kind == k)) >= 3, k.ToString())
+            Enum.GetValues<OwnKind>().Except([OwnKind.CurvedPipe]),
+            k => Assert.True(all.Count(n => n.Network.Lines.Any(l => OwnKinds.Of(l.Part) == k)) >= 3, k.ToString())
         );
     }
 

@@ -16,11 +16,11 @@ public sealed class OtherFluidTests
     private static readonly DynamicViscosity OwnViscosity = DynamicViscosity.FromMillipascalSeconds(0.4);
     private static readonly DynamicViscosity OtherViscosity = DynamicViscosity.FromMillipascalSeconds(1.0);
 
-    public static TheoryData<LinkKind> Kinds => [.. Enum.GetValues<LinkKind>()];
+    public static TheoryData<OwnKind> Kinds => [.. Enum.GetValues<OwnKind>()];
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void EveryKind_InAnotherFluid_IsThatBuiltInIt(LinkKind kind)
+    public void EveryKind_InAnotherFluid_IsThatBuiltInIt(OwnKind kind)
     {
         Network own = Built(kind, Own, OwnViscosity);
         double built = Flow(Built(kind, Other, OtherViscosity).Solve());
@@ -48,7 +48,7 @@ public sealed class OtherFluidTests
         Network network = Fuel(
             Fixed("rail", 300),
             Fixed("space", 0),
-            NetworkLink.Orifice("jet", "rail", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
+            OwnLine.Orifice("jet", "rail", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
         );
         NetworkBuffer buffer = new(network);
         buffer.SetFluid(Density.FromKilogramsPerCubicMeter(1000), OwnViscosity);
@@ -79,22 +79,22 @@ public sealed class OtherFluidTests
     private static double Flow(NetworkState state) => state.LitersPerHourIn("load");
 
     /// <summary>A load that every fluid knows, and a link of the kind whose given numbers are carried over by hand.</summary>
-    private static Network Built(LinkKind kind, double density, DynamicViscosity viscosity) =>
-        Network.FromDynamicViscosity(
+    private static Network Built(OwnKind kind, double density, DynamicViscosity viscosity) =>
+        OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(density),
             viscosity,
             [Fixed("supply", 400), Fixed("sink", 20), Junction("mid")],
             [
-                NetworkLink.Fitting("load", "supply", "mid", Length.FromMillimeters(4), Ratio.FromDecimalFractions(3)),
+                OwnLine.Fitting("load", "supply", "mid", Length.FromMillimeters(4), Ratio.FromDecimalFractions(3)),
                 Link(kind, density / Own, viscosity / OwnViscosity),
             ]
         );
 
-    private static NetworkLink Link(LinkKind kind, double rho, double mu) =>
+    private static OwnLine Link(OwnKind kind, double rho, double mu) =>
         kind switch
         {
-            LinkKind.Pipe => Hose("link", "mid", "sink", 5, 5),
-            LinkKind.CheckPipe => NetworkLink.CheckPipe(
+            OwnKind.Pipe => Hose("link", "mid", "sink", 5, 5),
+            OwnKind.CheckPipe => OwnLine.CheckPipe(
                 "link",
                 "mid",
                 "sink",
@@ -104,7 +104,7 @@ public sealed class OtherFluidTests
                 Ratio.Zero,
                 FrictionLaw.SwameeJainCubicPassage
             ),
-            LinkKind.CurvedPipe => NetworkLink.CurvedPipe(
+            OwnKind.CurvedPipe => OwnLine.CurvedPipe(
                 "link",
                 "mid",
                 "sink",
@@ -114,14 +114,14 @@ public sealed class OtherFluidTests
                 Ratio.Zero,
                 Length.FromMillimeters(1400)
             ),
-            LinkKind.Fitting => NetworkLink.Fitting(
+            OwnKind.Fitting => OwnLine.Fitting(
                 "link",
                 "mid",
                 "sink",
                 Length.FromMillimeters(4),
                 Ratio.FromDecimalFractions(5)
             ),
-            LinkKind.Filter => NetworkLink.Filter(
+            OwnKind.Filter => OwnLine.Filter(
                 "link",
                 "mid",
                 "sink",
@@ -129,17 +129,11 @@ public sealed class OtherFluidTests
                 Kilopascals(100 * mu),
                 Kilopascals(30 * rho)
             ),
-            LinkKind.Pump => NetworkLink.Pump(
-                "link",
-                "mid",
-                "sink",
-                Straight(OutsideRange.Extend, (0, 300), (900, 100))
-            ),
-            LinkKind.BypassRegulator => NetworkLink.BypassRegulator("link", "mid", "sink", Regulator(5, rho)),
-            LinkKind.ReducingRegulator => NetworkLink.ReducingRegulator("link", "mid", "sink", Regulator(395, rho)),
-            LinkKind.CheckValve => Valve(NetworkLink.CheckValve, rho),
-            LinkKind.ReliefValve => Valve(NetworkLink.ReliefValve, rho),
-            LinkKind.Orifice => NetworkLink.Orifice(
+            OwnKind.Pump => OwnLine.Pump("link", "mid", "sink", Straight(OutsideRange.Extend, (0, 300), (900, 100))),
+            OwnKind.BypassRegulator => OwnLine.BypassRegulator("link", "mid", "sink", Regulator(5, rho)),
+            OwnKind.ReducingRegulator => OwnLine.ReducingRegulator("link", "mid", "sink", Regulator(395, rho)),
+            OwnKind.CheckValve => Valve(OwnLine.CheckValve, rho),
+            OwnKind.Nozzle => OwnLine.Orifice(
                 "link",
                 "mid",
                 "sink",
@@ -147,15 +141,15 @@ public sealed class OtherFluidTests
                 Kilopascals(300),
                 Backflow.Allowed
             ),
-            LinkKind.CappedOrifice => Injector("link", "mid", "sink", 100 / Math.Sqrt(rho), 500),
+            OwnKind.InjectorDraw => Injector("link", "mid", "sink", 100 / Math.Sqrt(rho), 500),
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };
 
-    private static NetworkRegulator Regulator(double set, double rho) =>
+    private static OwnRegulator Regulator(double set, double rho) =>
         new(Kilopascals(set), Gauge(0), Kilopascals(50 * rho), LitersPerHour(100));
 
-    private static NetworkLink Valve(
-        Func<string, string, string, Pressure, Pressure, VolumeFlow, NetworkLink> make,
+    private static OwnLine Valve(
+        Func<string, string, string, Pressure, Pressure, VolumeFlow, OwnLine> make,
         double rho
     ) => make("link", "mid", "sink", Kilopascals(30), Kilopascals(50 * rho), LitersPerHour(100));
 }

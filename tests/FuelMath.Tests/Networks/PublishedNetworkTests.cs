@@ -17,8 +17,8 @@ public sealed class PublishedNetworkTests
     public void Solve_ThreePipesInSeriesAndParallel_GivesTheBooksFlows()
     {
         double loss = 998 * 9.81 * 20.3;
-        NetworkLink[] InSeries = [Pipe("1", "a", "b"), Pipe("2", "b", "c"), Pipe("3", "c", "d")];
-        NetworkLink[] inParallel = [Pipe("1", "a", "d"), Pipe("2", "a", "d"), Pipe("3", "a", "d")];
+        OwnLine[] InSeries = [Pipe("1", "a", "b"), Pipe("2", "b", "c"), Pipe("3", "c", "d")];
+        OwnLine[] inParallel = [Pipe("1", "a", "d"), Pipe("2", "a", "d"), Pipe("3", "a", "d")];
 
         NetworkState series = Water(1.02, [Fixed("a", loss), Junction("b"), Junction("c"), Fixed("d", 0)], InSeries)
             .Solve();
@@ -31,7 +31,7 @@ public sealed class PublishedNetworkTests
         Close.Within(0.005, 11.4, flows[2]);
         Close.Within(0.005, 99.8, flows.Sum());
 
-        static NetworkLink Pipe(string name, string from, string to) =>
+        static OwnLine Pipe(string name, string from, string to) =>
             name switch
             {
                 "1" => PublishedNetworkTests.Pipe(name, from, to, 100, 80, 0.24),
@@ -52,22 +52,22 @@ public sealed class PublishedNetworkTests
     public void Solve_TextbookPump_MeetsItsSystem(int abreast, int inSeries, double flow, double head)
     {
         double Feet(double of) => 998 * 32.2 * Foot * Foot * of;
-        NetworkPump pump = NetworkPump.Power(
+        PlainPump pump = PlainPump.Power(
             Pressure.FromPascals(Feet(365)),
             new(VolumeFlow.FromCubicMetersPerSecond(CubicFoot), Pressure.FromPascals(Feet(345))),
             Ratio.FromDecimalFractions(2)
         );
         List<NetworkNode> nodes = [Fixed("low", 0), Junction("out"), Junction("middle"), Fixed("high", Feet(290))];
-        List<NetworkLink> links =
+        List<OwnLine> links =
         [
-            NetworkLink.Fitting(
+            OwnLine.Fitting(
                 "10 in",
                 "out",
                 "middle",
                 Length.FromInches(10),
                 Ratio.FromDecimalFractions(0.022 * 90 * 12 / 10)
             ),
-            NetworkLink.Fitting(
+            OwnLine.Fitting(
                 "8 in",
                 "middle",
                 "high",
@@ -77,13 +77,13 @@ public sealed class PublishedNetworkTests
         ];
         for (int i = 0; i < abreast; i++)
         {
-            links.Add(NetworkLink.Pump($"pump {i}", "low", inSeries == 2 ? "between" : "out", pump));
+            links.Add(OwnLine.Pump($"pump {i}", "low", inSeries == 2 ? "between" : "out", pump));
         }
 
         if (inSeries == 2)
         {
             nodes.Add(Junction("between"));
-            links.Add(NetworkLink.Pump("second", "between", "out", pump));
+            links.Add(OwnLine.Pump("second", "between", "out", pump));
         }
 
         NetworkState state = Water(1, nodes, links).Solve();
@@ -121,7 +121,7 @@ public sealed class PublishedNetworkTests
             0.6,
             [Fixed("a", 998 * 32.2 * Foot * head), Fixed("b", 0)],
             [
-                NetworkLink.Pipe(
+                OwnLine.Pipe(
                     "hose",
                     "a",
                     "b",
@@ -141,15 +141,15 @@ public sealed class PublishedNetworkTests
     private static double Lift(int abreast, int inSeries, FrictionLaw friction, double g)
     {
         double Meters(double of) => 998 * g * of;
-        NetworkPump pump = NetworkPump.PowerThrough(
+        PlainPump pump = PlainPump.PowerThrough(
             Pressure.FromPascals(Meters(50)),
             new(VolumeFlow.FromLitersPerSecond(10), Pressure.FromPascals(Meters(40))),
             new(VolumeFlow.FromLitersPerSecond(20), Pressure.FromPascals(Meters(10)))
         );
         List<NetworkNode> nodes = [Fixed("low", Meters(10)), Junction("out"), Fixed("high", Meters(25))];
-        List<NetworkLink> links =
+        List<OwnLine> links =
         [
-            NetworkLink.Pipe(
+            OwnLine.Pipe(
                 "pipe",
                 "out",
                 "high",
@@ -162,27 +162,20 @@ public sealed class PublishedNetworkTests
         ];
         for (int i = 0; i < abreast; i++)
         {
-            links.Add(NetworkLink.Pump($"pump {i}", "low", inSeries == 2 ? "between" : "out", pump));
+            links.Add(OwnLine.Pump($"pump {i}", "low", inSeries == 2 ? "between" : "out", pump));
         }
 
         if (inSeries == 2)
         {
             nodes.Add(Junction("between"));
-            links.Add(NetworkLink.Pump("second", "between", "out", pump));
+            links.Add(OwnLine.Pump("second", "between", "out", pump));
         }
 
         return Water(1.0219, nodes, links).Solve().FlowIn("pipe").LitersPerSecond;
     }
 
-    private static NetworkLink Pipe(
-        string name,
-        string from,
-        string to,
-        double meters,
-        double bore,
-        double roughness
-    ) =>
-        NetworkLink.Pipe(
+    private static OwnLine Pipe(string name, string from, string to, double meters, double bore, double roughness) =>
+        OwnLine.Pipe(
             name,
             from,
             to,
@@ -193,8 +186,13 @@ public sealed class PublishedNetworkTests
             FrictionLaw.ColebrookStraightPassage
         );
 
-    private static Network Water(double centistokes, IEnumerable<NetworkNode> nodes, IEnumerable<NetworkLink> links) =>
-        new(Density.FromKilogramsPerCubicMeter(998), KinematicViscosity.FromCentistokes(centistokes), nodes, links);
+    private static Network Water(double centistokes, IEnumerable<NetworkNode> nodes, IEnumerable<OwnLine> links) =>
+        OwnLine.Network(
+            Density.FromKilogramsPerCubicMeter(998),
+            KinematicViscosity.FromCentistokes(centistokes),
+            nodes,
+            links
+        );
 
     private static NetworkNode Fixed(string name, double pascals) =>
         NetworkNode.FixedPressure(name, new GaugePressure(Pressure.FromPascals(pascals)), Length.Zero);

@@ -22,17 +22,13 @@ public sealed class PumpBankTests
     {
         // One foot of head counts as one kilopascal: the problem has no other pressure.
         VolumeFlow one = VolumeFlow.FromCubicMetersPerSecond(CubicFoot);
-        NetworkPump pump = NetworkPump.Power(
-            Kilopascals(365),
-            new(one, Kilopascals(345)),
-            Ratio.FromDecimalFractions(2)
-        );
+        PlainPump pump = PlainPump.Power(Kilopascals(365), new(one, Kilopascals(345)), Ratio.FromDecimalFractions(2));
         NetworkState state = Fuel(
                 Fixed("low", 0),
                 Junction("out"),
                 Fixed("high", 290),
-                NetworkLink.Pump("bank", "low", "out", pump.InParallel(abreast).InSeries(inSeries)),
-                NetworkLink.Filter("line", "out", "high", one, Pressure.Zero, Kilopascals(26.3508))
+                OwnLine.Pump("bank", "low", "out", pump.InParallel(abreast).InSeries(inSeries)),
+                OwnLine.Filter("line", "out", "high", one, Pressure.Zero, Kilopascals(26.3508))
             )
             .Solve();
 
@@ -44,21 +40,14 @@ public sealed class PumpBankTests
     [Property]
     public void Solve_Bank_EqualsItsPumpsAsLinks(byte kind, byte abreast, byte inSeries, byte load)
     {
-        NetworkPump pump = (kind % 3) switch
+        PlainPump pump = (kind % 3) switch
         {
             0 => Straight(OutsideRange.Extend, (0, 500), (100, 450), (250, 100)),
-            1 => NetworkPump.Smooth([Point(0, 500), Point(100, 450), Point(250, 100)], OutsideRange.Extend),
-            _ => NetworkPump.Power(Kilopascals(500), Point(200, 300), Ratio.FromDecimalFractions(1.7)),
+            1 => PlainPump.Smooth([Point(0, 500), Point(100, 450), Point(250, 100)], OutsideRange.Extend),
+            _ => PlainPump.Power(Kilopascals(500), Point(200, 300), Ratio.FromDecimalFractions(1.7)),
         };
         (int m, int n) = (1 + (abreast % 4), 1 + (inSeries % 3));
-        NetworkLink line = NetworkLink.Filter(
-            "line",
-            "out",
-            "tank",
-            LitersPerHour(100),
-            Pressure.Zero,
-            Kilopascals(1 + load)
-        );
+        OwnLine line = OwnLine.Filter("line", "out", "tank", LitersPerHour(100), Pressure.Zero, Kilopascals(1 + load));
         List<object> apart = [Fixed("tank", 0), Junction("out"), line];
         for (int i = 0; i < m; i++)
         {
@@ -66,7 +55,7 @@ public sealed class PumpBankTests
             {
                 string from = j == 0 ? "tank" : $"{i} {j}";
                 string to = j == n - 1 ? "out" : $"{i} {j + 1}";
-                apart.Add(NetworkLink.Pump($"pump {i} {j}", from, to, pump));
+                apart.Add(OwnLine.Pump($"pump {i} {j}", from, to, pump));
                 if (j > 0)
                 {
                     apart.Add(Junction(from));
@@ -78,7 +67,7 @@ public sealed class PumpBankTests
                 Fixed("tank", 0),
                 Junction("out"),
                 line,
-                NetworkLink.Pump("bank", "tank", "out", pump.InSeries(n).InParallel(m))
+                OwnLine.Pump("bank", "tank", "out", pump.InSeries(n).InParallel(m))
             )
             .Solve();
         NetworkState links = Fuel([.. apart]).Solve();
@@ -96,7 +85,7 @@ public sealed class PumpBankTests
                 Fuel(
                         Fixed("tank", 0),
                         Junction("out"),
-                        NetworkLink.Pump(
+                        OwnLine.Pump(
                             "bank",
                             "tank",
                             "out",
@@ -115,8 +104,8 @@ public sealed class PumpBankTests
         NetworkState state = Fuel(
                 Fixed("tank", 0),
                 Junction("out"),
-                NetworkLink.Pump("strong", "tank", "out", Straight(OutsideRange.Refuse, (0, 500), (200, 300))),
-                NetworkLink.Pump("weak", "tank", "out", Straight(OutsideRange.Refuse, (0, 350), (200, 100))),
+                OwnLine.Pump("strong", "tank", "out", Straight(OutsideRange.Refuse, (0, 500), (200, 300))),
+                OwnLine.Pump("weak", "tank", "out", Straight(OutsideRange.Refuse, (0, 350), (200, 100))),
                 Linear("line", "out", "tank", 400)
             )
             .Solve();
@@ -132,7 +121,7 @@ public sealed class PumpBankTests
     [InlineData(17)]
     public void Bank_OfTooFewOrTooMany_IsRefused(int pumps)
     {
-        NetworkPump pump = Straight(OutsideRange.Refuse, (0, 500), (100, 300));
+        PlainPump pump = Straight(OutsideRange.Refuse, (0, 500), (100, 300));
         string words = $"Must be from 1 to 16; it was {pumps}.";
 
         Words.Refused<ArgumentOutOfRangeException>(nameof(pumps), words, () => pump.InParallel(pumps));

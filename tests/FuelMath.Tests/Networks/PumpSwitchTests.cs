@@ -10,7 +10,7 @@ namespace FuelMath.Tests.Networks;
 public sealed class PumpSwitchTests
 {
     private const double Exact = 1e-8;
-    private static readonly NetworkPump Pump = Straight(OutsideRange.Refuse, (0, 500), (500, 0));
+    private static readonly PlainPump Pump = Straight(OutsideRange.Refuse, (0, 500), (500, 0));
 
     /// <summary>
     /// k = 150: 300 kPa with one pump, 375 kPa with both. It joins below 310 and leaves above 380: with one it joins, with
@@ -137,13 +137,10 @@ public sealed class PumpSwitchTests
             Fixed("tank", 0),
             Fixed("manifold", 0),
             Drawn("rail", 20),
-            NetworkLink.Pump("first", "tank", "rail", Pump),
-            NetworkLink.Pump(
-                "second",
-                "tank",
-                "rail",
-                Pump.SwitchedBy(PumpSwitch.TotalDrawAbove(LitersPerHour(join), LitersPerHour(10), false))
-            ),
+            OwnLine.Pump("first", "tank", "rail", Pump),
+            OwnLine
+                .Pump("second", "tank", "rail", Pump)
+                .SwitchedBy(PumpSwitch.TotalDrawAbove(LitersPerHour(join), LitersPerHour(10), false)),
             Injector("injectors", "rail", "manifold", 300, 60),
             Linear("back", "rail", "tank", 150)
         );
@@ -158,17 +155,14 @@ public sealed class PumpSwitchTests
     [Trait("Source", "Definition")]
     public void Solve_DrawThatNeedsBoth_RunsBothAndSaysWhy()
     {
-        NetworkPump extended = Straight(OutsideRange.Extend, (0, 500), (500, 0));
+        PlainPump extended = Straight(OutsideRange.Extend, (0, 500), (500, 0));
         NetworkState state = Fuel(
                 Fixed("tank", 0),
                 Drawn("rail", 650),
-                NetworkLink.Pump("first", "tank", "rail", extended),
-                NetworkLink.Pump(
-                    "second",
-                    "tank",
-                    "rail",
-                    extended.SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(150), Gauge(450), false))
-                )
+                OwnLine.Pump("first", "tank", "rail", extended),
+                OwnLine
+                    .Pump("second", "tank", "rail", extended)
+                    .SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(150), Gauge(450), false))
             )
             .Solve();
 
@@ -191,12 +185,9 @@ public sealed class PumpSwitchTests
                 Junction("rail"),
                 Linear("first", "high", "rail", 10),
                 Linear("way back", "rail", "tank", 10),
-                NetworkLink.Pump(
-                    "second",
-                    "tank",
-                    "out",
-                    Pump.SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(20), Gauge(90), false))
-                ),
+                OwnLine
+                    .Pump("second", "tank", "out", Pump)
+                    .SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(20), Gauge(90), false)),
                 Check("check", "out", "rail", 0)
             )
             .Solve();
@@ -213,12 +204,9 @@ public sealed class PumpSwitchTests
             Fixed("high", 100),
             Junction("out"),
             Linear("way", "high", "tank", 10),
-            NetworkLink.Pump(
-                "second",
-                "tank",
-                "out",
-                Pump.SwitchedBy(PumpSwitch.PressureBelow("out", Gauge(20), Gauge(90), false))
-            ),
+            OwnLine
+                .Pump("second", "tank", "out", Pump)
+                .SwitchedBy(PumpSwitch.PressureBelow("out", Gauge(20), Gauge(90), false)),
             Check("check", "out", "high", 0)
         );
 
@@ -311,9 +299,11 @@ public sealed class PumpSwitchTests
     [Trait("Source", "Definition")]
     public void SolveAll_SwitchedPumpWithAHump_GivesTheStatesOfEachSet()
     {
-        NetworkPump humped = Straight(OutsideRange.Refuse, (0, 300), (100, 500), (200, 100));
+        PlainPump humped = Straight(OutsideRange.Refuse, (0, 300), (100, 500), (200, 100));
         Network network = HumpTests.Lifted(
-            humped.SwitchedBy(PumpSwitch.PressureAbove("tank", Gauge(10), Gauge(-10), true)),
+            OwnLine
+                .Pump("pump", "tank", "out", humped)
+                .SwitchedBy(PumpSwitch.PressureAbove("tank", Gauge(10), Gauge(-10), true)),
             320,
             0,
             100
@@ -343,12 +333,12 @@ public sealed class PumpSwitchTests
     public void Constructor_SwitchByWhatIsNotThere_IsRefused()
     {
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "Pump 'second' is switched by the pressure at 'rial', which is not there.",
             () => Rail(150, PumpSwitch.PressureBelow("rial", Gauge(300), Gauge(310), false))
         );
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "Pump 'second' is switched by the flow in 'rail', which is not there.",
             () => Rail(150, PumpSwitch.FlowAbove("rail", LitersPerHour(100), LitersPerHour(90), false))
         );
@@ -357,14 +347,14 @@ public sealed class PumpSwitchTests
     [Fact]
     public void Constructor_FourSwitchedPumps_AreRefused()
     {
-        NetworkPump pump = Pump.SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(300), Gauge(310), false));
-        NetworkLink[] pumps =
+        PumpSwitch by = PumpSwitch.PressureBelow("rail", Gauge(300), Gauge(310), false);
+        OwnLine[] pumps =
         [
-            .. Enumerable.Range(1, 4).Select(i => NetworkLink.Pump($"pump {i}", "tank", "rail", pump)),
+            .. Enumerable.Range(1, 4).Select(i => OwnLine.Pump($"pump {i}", "tank", "rail", Pump).SwitchedBy(by)),
         ];
 
         Words.Refused<ArgumentException>(
-            "links",
+            "lines",
             "At most 3 pumps may join and leave; there are 4.",
             () => Fuel([Fixed("tank", 0), Junction("rail"), Linear("line", "rail", "tank", 100), .. pumps])
         );
@@ -379,12 +369,6 @@ public sealed class PumpSwitchTests
 
         Words.Refused<ArgumentException>("network", Reason, () => _ = new NetworkBuffer(Rail(150, by)));
         Words.Refused<ArgumentException>("network", Reason, () => _ = new NetworkBatch(Rail(150, by), 2));
-        NetworkBuffer plain = new(HumpTests.Lifted(Pump, 0, 100, 0));
-        Words.Refused<ArgumentException>(
-            "pump",
-            "The pump in the place of 'pump' must always run as the network's own does.",
-            () => plain.SetPump("pump", Pump.SwitchedBy(by))
-        );
     }
 
     internal static Network Rail(double k, PumpSwitch second) => Rail(k, second, 0);
@@ -394,8 +378,8 @@ public sealed class PumpSwitchTests
             Fixed("tank", 0),
             Fixed("manifold", boost),
             Junction("rail"),
-            NetworkLink.Pump("first", "tank", "rail", Pump),
-            NetworkLink.Pump("second", "tank", "rail", Pump.SwitchedBy(second)),
+            OwnLine.Pump("first", "tank", "rail", Pump),
+            OwnLine.Pump("second", "tank", "rail", Pump).SwitchedBy(second),
             Injector("shut injectors", "rail", "manifold", 100, 0),
             Linear("line", "rail", "tank", k)
         );
@@ -404,19 +388,13 @@ public sealed class PumpSwitchTests
         Fuel(
             Fixed("tank", 0),
             Junction("rail"),
-            NetworkLink.Pump("first", "tank", "rail", Pump),
-            NetworkLink.Pump(
-                "second",
-                "tank",
-                "rail",
-                Pump.SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(310), Gauge(380), false))
-            ),
-            NetworkLink.Pump(
-                "third",
-                "tank",
-                "rail",
-                Pump.SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(thirdBelow), Gauge(thirdAbove), false))
-            ),
+            OwnLine.Pump("first", "tank", "rail", Pump),
+            OwnLine
+                .Pump("second", "tank", "rail", Pump)
+                .SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(310), Gauge(380), false)),
+            OwnLine
+                .Pump("third", "tank", "rail", Pump)
+                .SwitchedBy(PumpSwitch.PressureBelow("rail", Gauge(thirdBelow), Gauge(thirdAbove), false)),
             Linear("line", "rail", "tank", 150)
         );
 }

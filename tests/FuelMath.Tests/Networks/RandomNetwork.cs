@@ -13,7 +13,7 @@ internal sealed class RandomNetwork
     private readonly Random random;
     private readonly double scale;
     private readonly List<NetworkNode> nodes = [];
-    private readonly List<NetworkLink> links = [];
+    private readonly List<OwnLine> links = [];
 
     internal RandomNetwork(int seed)
         : this(seed, 1) { }
@@ -55,13 +55,13 @@ internal sealed class RandomNetwork
 
     internal IReadOnlyList<NetworkNode> Nodes => nodes;
 
-    internal IReadOnlyList<NetworkLink> Links => links;
+    internal IReadOnlyList<OwnLine> Links => links;
 
     internal Network Network => Made(nodes, links);
 
     /// <summary>The same fluid with other nodes and links.</summary>
-    internal Network Made(IEnumerable<NetworkNode> ofNodes, IEnumerable<NetworkLink> ofLinks) =>
-        new(
+    internal Network Made(IEnumerable<NetworkNode> ofNodes, IEnumerable<OwnLine> ofLinks) =>
+        OwnLine.Network(
             UnitsNet.Density.FromKilogramsPerCubicMeter(Density),
             KinematicViscosity.FromCentistokes(Viscosity),
             ofNodes,
@@ -100,7 +100,7 @@ internal sealed class RandomNetwork
 
         Junction("filtered");
         links.Add(
-            NetworkLink.Filter(
+            OwnLine.Filter(
                 "filter",
                 "pump out",
                 "filtered",
@@ -115,23 +115,23 @@ internal sealed class RandomNetwork
     private void Pump(string name, string from, string to, double shutoff)
     {
         double flow = LogBetween(40, 800);
-        NetworkPump pump =
+        PlainPump pump =
             random.Next(3) == 0
-                ? NetworkPump.Power(
+                ? PlainPump.Power(
                     Kilopascals(shutoff),
                     Point(flow, shutoff * Between(0.2, 0.8)),
                     Ratio.FromDecimalFractions(Between(1, 3))
                 )
                 : Table(flow, shutoff);
-        links.Add(NetworkLink.Pump(name, from, to, pump.AtSpeed(Ratio.FromDecimalFractions(Between(0.5, 1.2)))));
+        links.Add(OwnLine.Pump(name, from, to, pump.AtSpeed(Ratio.FromDecimalFractions(Between(0.5, 1.2)))));
     }
 
-    private NetworkPump Table(double flow, double shutoff)
+    private PlainPump Table(double flow, double shutoff)
     {
         int points = random.Next(2, 8);
         double[] steps = [.. Enumerable.Range(0, points).Select(_ => Between(0.2, 1))];
         double[] falls = [.. Enumerable.Range(0, points).Select(_ => Between(0.2, 1))];
-        NetworkPumpPoint[] curve =
+        PlainPumpPoint[] curve =
         [
             .. Enumerable
                 .Range(0, points)
@@ -140,8 +140,8 @@ internal sealed class RandomNetwork
                 ),
         ];
         return random.Next(2) == 0
-            ? NetworkPump.Straight(curve, OutsideRange.Extend)
-            : NetworkPump.Smooth(curve, OutsideRange.Extend);
+            ? PlainPump.Straight(curve, OutsideRange.Extend)
+            : PlainPump.Smooth(curve, OutsideRange.Extend);
     }
 
     private void Grow(List<string> wet, int i)
@@ -165,7 +165,7 @@ internal sealed class RandomNetwork
         {
             case 0:
                 links.Add(
-                    NetworkLink.CheckValve(
+                    OwnLine.CheckValve(
                         $"check {i}",
                         from,
                         name,
@@ -176,11 +176,11 @@ internal sealed class RandomNetwork
                 );
                 break;
             case 1:
-                links.Add(NetworkLink.ReducingRegulator($"reducing {i}", from, name, Regulator()));
+                links.Add(OwnLine.ReducingRegulator($"reducing {i}", from, name, Regulator()));
                 break;
             case 2:
                 links.Add(
-                    NetworkLink.Fitting(
+                    OwnLine.Fitting(
                         $"fitting {i}",
                         from,
                         name,
@@ -198,9 +198,9 @@ internal sealed class RandomNetwork
     private void Bypass(string from, int i)
     {
         Junction($"return {i}");
-        NetworkRegulator regulator = Regulator();
+        OwnRegulator regulator = Regulator();
         links.Add(
-            NetworkLink.BypassRegulator(
+            OwnLine.BypassRegulator(
                 $"bypass {i}",
                 from,
                 $"return {i}",
@@ -212,9 +212,9 @@ internal sealed class RandomNetwork
         Hose($"return hose {i}", $"return {i}", "tank", false);
     }
 
-    private NetworkRegulator Regulator()
+    private OwnRegulator Regulator()
     {
-        var plain = new NetworkRegulator(
+        var plain = new OwnRegulator(
             Kilopascals(Between(50, 500)),
             new(Kilopascals(random.Next(2) * Between(-70, 200))),
             Kilopascals(LogBetween(2, 100)),
@@ -230,9 +230,9 @@ internal sealed class RandomNetwork
         links.Add(
             random.Next(3) switch
             {
-                0 => NetworkLink.Orifice($"jet {i}", from, "manifold", flow, at, (Backflow)random.Next(2)),
-                1 => NetworkLink.CappedOrifice($"injector {i}", from, "manifold", flow, at, LitersPerHour(0)),
-                _ => NetworkLink.CappedOrifice(
+                0 => OwnLine.Orifice($"jet {i}", from, "manifold", flow, at, (Backflow)random.Next(2)),
+                1 => OwnLine.CappedOrifice($"injector {i}", from, "manifold", flow, at, LitersPerHour(0)),
+                _ => OwnLine.CappedOrifice(
                     $"injector {i}",
                     from,
                     "manifold",
@@ -252,17 +252,8 @@ internal sealed class RandomNetwork
         Ratio k = Ratio.FromDecimalFractions(random.Next(2) * Between(0, 10));
         links.Add(
             oneWay
-                ? NetworkLink.CheckPipe(
-                    name,
-                    from,
-                    to,
-                    length,
-                    bore,
-                    roughness,
-                    k,
-                    FrictionLaw.ColebrookStraightPassage
-                )
-                : NetworkLink.Pipe(name, from, to, length, bore, roughness, k, FrictionLaw.ColebrookStraightPassage)
+                ? OwnLine.CheckPipe(name, from, to, length, bore, roughness, k, FrictionLaw.ColebrookStraightPassage)
+                : OwnLine.Pipe(name, from, to, length, bore, roughness, k, FrictionLaw.ColebrookStraightPassage)
         );
     }
 
@@ -283,7 +274,7 @@ internal sealed class RandomNetwork
 
     private double LogBetween(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
 
-    private NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);

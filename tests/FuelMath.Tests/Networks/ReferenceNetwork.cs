@@ -69,7 +69,7 @@ internal sealed class ReferenceNetwork
             .EnumerateArray()
             .ToDictionary(d => Text(d, "node"), d => Number(d, "flow_m3_s"));
         List<NetworkNode> nodes = [];
-        List<NetworkLink> links = [];
+        List<OwnLine> links = [];
         foreach (JsonElement n in root.GetProperty("nodes").EnumerateArray())
         {
             (string id, Length z) = (Text(n, "id"), Length.FromMeters(Number(n, "elevation_m")));
@@ -88,7 +88,7 @@ internal sealed class ReferenceNetwork
             nodes.Add(NetworkNode.FixedPressure(space, Gauge(Number(e, "back_pressure_Pa")), Length.Zero));
             bool back = root.GetProperty("options").GetProperty("emitter_backflow").GetBoolean();
             links.Add(
-                NetworkLink.Orifice(
+                OwnLine.Orifice(
                     Emitters[i],
                     Text(e, "node"),
                     space,
@@ -99,7 +99,7 @@ internal sealed class ReferenceNetwork
             );
         }
 
-        return new(
+        return OwnLine.Network(
             UnitsNet.Density.FromKilogramsPerCubicMeter(Density),
             KinematicViscosity.FromSquareMetersPerSecond(Number(fluid, "kinematic_viscosity_m2_s")),
             nodes,
@@ -107,12 +107,12 @@ internal sealed class ReferenceNetwork
         );
     }
 
-    private NetworkLink Link(JsonElement l, FrictionLaw friction)
+    private OwnLine Link(JsonElement l, FrictionLaw friction)
     {
         (string id, string from, string to) = (Text(l, "id"), Text(l, "from"), Text(l, "to"));
         return Text(l, "type") switch
         {
-            "pipe" => NetworkLink.Pipe(
+            "pipe" => OwnLine.Pipe(
                 id,
                 from,
                 to,
@@ -122,7 +122,7 @@ internal sealed class ReferenceNetwork
                 Ratio.FromDecimalFractions(Number(l, "K")),
                 friction
             ),
-            "filter" => NetworkLink.Filter(
+            "filter" => OwnLine.Filter(
                 id,
                 from,
                 to,
@@ -130,30 +130,30 @@ internal sealed class ReferenceNetwork
                 Pressure.FromPascals(Number(l, "a_Pa_s_m3")),
                 Pressure.FromPascals(Number(l, "b_Pa_s2_m6"))
             ),
-            "pump" => NetworkLink.Pump(id, from, to, Pump(l)),
-            "regulator_upstream" => NetworkLink.BypassRegulator(id, from, to, Regulator(l)),
-            "regulator_downstream" => NetworkLink.ReducingRegulator(id, from, to, Regulator(l)),
+            "pump" => OwnLine.Pump(id, from, to, Pump(l)),
+            "regulator_upstream" => OwnLine.BypassRegulator(id, from, to, Regulator(l)),
+            "regulator_downstream" => OwnLine.ReducingRegulator(id, from, to, Regulator(l)),
             _ => throw new NotSupportedException(Text(l, "type")),
         };
     }
 
-    private static NetworkPump Pump(JsonElement l)
+    private static PlainPump Pump(JsonElement l)
     {
         JsonElement curve = l.GetProperty("curve");
         double[] flow = [.. curve.GetProperty("flow_m3_s").EnumerateArray().Select(v => v.GetDouble())];
         double[] rise = [.. curve.GetProperty("dp_Pa").EnumerateArray().Select(v => v.GetDouble())];
-        NetworkPump pump =
+        PlainPump pump =
             Text(curve, "kind") == "power"
-                ? NetworkPump.Power(
+                ? PlainPump.Power(
                     Pressure.FromPascals(Number(curve, "h0_Pa")),
                     Point(1e-5, Number(curve, "h0_Pa") - (Number(curve, "b") * Math.Pow(1e-5, Number(curve, "c")))),
                     Ratio.FromDecimalFractions(Number(curve, "c"))
                 )
-                : NetworkPump.Straight(flow.Zip(rise, Point), OutsideRange.Extend);
+                : PlainPump.Straight(flow.Zip(rise, Point), OutsideRange.Extend);
         return pump.AtSpeed(Ratio.FromDecimalFractions(Number(l, "speed")));
     }
 
-    private NetworkRegulator Regulator(JsonElement l)
+    private OwnRegulator Regulator(JsonElement l)
     {
         double area = Math.PI / 4 * Math.Pow(Number(l, "diameter_m"), 2);
         return new(
@@ -164,7 +164,7 @@ internal sealed class ReferenceNetwork
         );
     }
 
-    private static NetworkPumpPoint Point(double flow, double rise) => new(Flow(flow), Pressure.FromPascals(rise));
+    private static PlainPumpPoint Point(double flow, double rise) => new(Flow(flow), Pressure.FromPascals(rise));
 
     private static GaugePressure Gauge(double pascals) => new(Pressure.FromPascals(pascals));
 

@@ -13,7 +13,7 @@ public sealed class RegulatorTests
     private const double Exact = 1e-8;
 
     /// <summary>Set to 300 kPa, and 5 u2 fully open.</summary>
-    private static NetworkRegulator Set300 => new(Kilopascals(300), Gauge(0), Kilopascals(5), LitersPerHour(100));
+    private static OwnRegulator Set300 => new(Kilopascals(300), Gauge(0), Kilopascals(5), LitersPerHour(100));
 
     /// <summary>500 - 100 u = 300.</summary>
     [Fact]
@@ -50,7 +50,7 @@ public sealed class RegulatorTests
     [Fact]
     public void Bypass_WithReferenceAndInfluence_FollowsTheForceBalance()
     {
-        NetworkRegulator boosted = new NetworkRegulator(
+        OwnRegulator boosted = new OwnRegulator(
             Kilopascals(300),
             Gauge(40),
             Kilopascals(5),
@@ -163,7 +163,7 @@ public sealed class RegulatorTests
                 Fixed("supply", 500),
                 Fixed("other", other),
                 Junction("rail"),
-                NetworkLink.ReducingRegulator("regulator", "supply", "rail", Set300),
+                OwnLine.ReducingRegulator("regulator", "supply", "rail", Set300),
                 Linear("from other", "other", "rail", 10)
             )
             .Solve();
@@ -172,24 +172,24 @@ public sealed class RegulatorTests
         Close.Within(1e-5, Math.Max(other, 300), state.KilopascalsAt("rail"));
     }
 
-    private static NetworkState Bypass(double supply, double returnLoss, NetworkRegulator regulator) =>
+    private static NetworkState Bypass(double supply, double returnLoss, OwnRegulator regulator) =>
         Fuel(
                 Fixed("supply", supply),
                 Fixed("tank", 0),
                 Junction("rail"),
                 Junction("return"),
                 Linear("feed", "supply", "rail", 100),
-                NetworkLink.BypassRegulator("regulator", "rail", "return", regulator),
+                OwnLine.BypassRegulator("regulator", "rail", "return", regulator),
                 Linear("return line", "return", "tank", returnLoss)
             )
             .Solve();
 
-    private static NetworkState Reducing(double supply, NetworkRegulator regulator) =>
+    private static NetworkState Reducing(double supply, OwnRegulator regulator) =>
         Fuel(
                 Fixed("supply", supply),
                 Fixed("tank", 0),
                 Junction("rail"),
-                NetworkLink.ReducingRegulator("regulator", "supply", "rail", regulator),
+                OwnLine.ReducingRegulator("regulator", "supply", "rail", regulator),
                 Linear("load", "rail", "tank", 100)
             )
             .Solve();

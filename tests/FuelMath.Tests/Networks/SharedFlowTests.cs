@@ -41,8 +41,8 @@ public sealed class SharedFlowTests
         NetworkState state = Fuel(
                 Fixed("supply", 500),
                 Drawn("rail", 80),
-                NetworkLink.ReducingRegulator("left", "supply", "rail", Regulator(300, 0)),
-                NetworkLink.ReducingRegulator("right", "supply", "rail", Regulator(300, 0))
+                OwnLine.ReducingRegulator("left", "supply", "rail", Regulator(300, 0)),
+                OwnLine.ReducingRegulator("right", "supply", "rail", Regulator(300, 0))
             )
             .Solve();
 
@@ -53,13 +53,13 @@ public sealed class SharedFlowTests
     [Fact]
     public void Regulators_BesideAHump_AreNamedInARemark()
     {
-        NetworkPump hump = Straight(OutsideRange.Extend, (0, 400), (100, 500), (300, 100));
+        PlainPump hump = Straight(OutsideRange.Extend, (0, 400), (100, 500), (300, 100));
         NetworkState state = Fuel(
                 Fixed("tank", 0),
                 Junction("rail"),
-                NetworkLink.Pump("pump", "tank", "rail", hump),
-                NetworkLink.BypassRegulator("left", "rail", "tank", Regulator(300, 0)),
-                NetworkLink.BypassRegulator("right", "rail", "tank", Regulator(300, 0))
+                OwnLine.Pump("pump", "tank", "rail", hump),
+                OwnLine.BypassRegulator("left", "rail", "tank", Regulator(300, 0)),
+                OwnLine.BypassRegulator("right", "rail", "tank", Regulator(300, 0))
             )
             .Solve();
 
@@ -71,13 +71,13 @@ public sealed class SharedFlowTests
         Fuel(
             Fixed("tank", 0),
             Junction("rail"),
-            NetworkLink.Pump("pump", "tank", "rail", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
-            NetworkLink.BypassRegulator("left", "rail", "tank", Regulator(left, slope)),
-            NetworkLink.BypassRegulator("right", "rail", "tank", Regulator(right, slope))
+            OwnLine.Pump("pump", "tank", "rail", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
+            OwnLine.BypassRegulator("left", "rail", "tank", Regulator(left, slope)),
+            OwnLine.BypassRegulator("right", "rail", "tank", Regulator(right, slope))
         );
 
-    private static NetworkRegulator Regulator(double set, double slope) =>
-        new NetworkRegulator(Kilopascals(set), Gauge(0), Kilopascals(5), LitersPerHour(100)).WithSlope(
+    private static OwnRegulator Regulator(double set, double slope) =>
+        new OwnRegulator(Kilopascals(set), Gauge(0), Kilopascals(5), LitersPerHour(100)).WithSlope(
             Kilopascals(slope),
             LitersPerHour(100)
         );

@@ -10,7 +10,7 @@ public sealed class SolveOverloadTests
 
     [Fact]
     public void EveryKind_IsInTheNetwork() =>
-        Assert.Equal(Enum.GetValues<LinkKind>(), Network.Links.Select(l => l.Kind).Distinct().Order());
+        Assert.Equal(Enum.GetValues<OwnKind>(), Network.Lines.Select(l => OwnKinds.Of(l.Part)).Distinct().Order());
 
     [Fact]
     public void Solve_IntoABuffer_AllocatesNothing()
@@ -93,8 +93,8 @@ public sealed class SolveOverloadTests
 
     private static Network EveryKind()
     {
-        NetworkPump power = NetworkPump.Power(Kilopascals(700), Point(200, 300), Ratio.FromDecimalFractions(1.6));
-        NetworkPump lift = Straight(OutsideRange.Extend, (0, 90), (150, 60), (250, 10));
+        PlainPump power = PlainPump.Power(Kilopascals(700), Point(200, 300), Ratio.FromDecimalFractions(1.6));
+        PlainPump lift = Straight(OutsideRange.Extend, (0, 90), (150, 60), (250, 10));
         return Fuel(
             Fixed("tank", 0),
             Fixed("rail space", 0),
@@ -104,12 +104,12 @@ public sealed class SolveOverloadTests
             Junction("end"),
             Junction("rail"),
             Junction("return"),
-            NetworkLink.Pump("lift", "tank", "pot", lift),
-            NetworkLink.Pump("pump", "pot", "out", power),
-            NetworkLink.ReliefValve("relief", "out", "pot", Kilopascals(550), Kilopascals(20), LitersPerHour(100)),
-            NetworkLink.Filter("filter", "out", "filtered", LitersPerHour(100), Kilopascals(10), Kilopascals(5)),
+            OwnLine.Pump("lift", "tank", "pot", lift),
+            OwnLine.Pump("pump", "pot", "out", power),
+            OwnLine.CheckValve("relief", "out", "pot", Kilopascals(550), Kilopascals(20), LitersPerHour(100)),
+            OwnLine.Filter("filter", "out", "filtered", LitersPerHour(100), Kilopascals(10), Kilopascals(5)),
             Check("check", "filtered", "end", 2),
-            NetworkLink.CurvedPipe(
+            OwnLine.CurvedPipe(
                 "coil",
                 "end",
                 "rail",
@@ -120,7 +120,7 @@ public sealed class SolveOverloadTests
                 Length.FromMillimeters(300)
             ),
             Hose("hose", "end", "rail", 2, 6),
-            NetworkLink.CheckPipe(
+            OwnLine.CheckPipe(
                 "back",
                 "rail",
                 "filtered",
@@ -130,15 +130,15 @@ public sealed class SolveOverloadTests
                 Ratio.Zero,
                 FrictionLaw.SwameeJainCubicPassage
             ),
-            NetworkLink.BypassRegulator("bypass", "rail", "return", Regulator(300)),
-            NetworkLink.Fitting("fitting", "return", "tank", Length.FromMillimeters(6), Ratio.FromDecimalFractions(2)),
-            NetworkLink.ReducingRegulator("reducing", "rail", "low", Regulator(200)),
+            OwnLine.BypassRegulator("bypass", "rail", "return", Regulator(300)),
+            OwnLine.Fitting("fitting", "return", "tank", Length.FromMillimeters(6), Ratio.FromDecimalFractions(2)),
+            OwnLine.ReducingRegulator("reducing", "rail", "low", Regulator(200)),
             Junction("low"),
-            NetworkLink.Orifice("jet", "low", "rail space", LitersPerHour(20), Kilopascals(100), Backflow.Prevented),
+            OwnLine.Orifice("jet", "low", "rail space", LitersPerHour(20), Kilopascals(100), Backflow.Prevented),
             Injector("injectors", "rail", "rail space", 60, 25)
         );
     }
 
-    private static NetworkRegulator Regulator(double set) =>
+    private static OwnRegulator Regulator(double set) =>
         new(Kilopascals(set), Gauge(0), Kilopascals(20), LitersPerHour(100));
 }

@@ -82,5 +82,5 @@ public sealed class StartUpTests
         ];
     }
 
-    private static double Flow(NetworkState state, NetworkLink link) => state.FlowIn(link.Name).CubicMetersPerSecond;
+    private static double Flow(NetworkState state, OwnLine link) => state.FlowIn(link.Name).CubicMetersPerSecond;
 }

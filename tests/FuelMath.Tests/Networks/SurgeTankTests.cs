@@ -26,13 +26,13 @@ public sealed class SurgeTankTests
                 Linear("line a", "lifted a", "surge", 10),
                 Lift("lift b", "right", "lifted b", 40),
                 Linear("line b", "lifted b", "surge", 10),
-                NetworkLink.Pump("main", "surge", "out", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
+                OwnLine.Pump("main", "surge", "out", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
                 Linear("load", "out", "engine", load)
             )
             .Solve();
 
-    private static NetworkLink Lift(string name, string from, string to, double shutoff) =>
-        NetworkLink.Pump(name, from, to, Straight(OutsideRange.Refuse, (0, shutoff), (100, shutoff - 50)));
+    private static OwnLine Lift(string name, string from, string to, double shutoff) =>
+        OwnLine.Pump(name, from, to, Straight(OutsideRange.Refuse, (0, shutoff), (100, shutoff - 50)));
 
     /// <summary>500 - 100 u = 400 u: 100 L/h go, 150 come. Without the left lift 33.3 L/h are missing: 2 L last 216 s.</summary>
     [Fact]
@@ -131,9 +131,9 @@ public sealed class SurgeTankTests
                 Fixed("engine", 0),
                 Junction("lifted"),
                 Junction("out"),
-                NetworkLink.Pump("lift", "tank", "lifted", Straight(OutsideRange.Extend, (0, 81), (100, 31))),
+                OwnLine.Pump("lift", "tank", "lifted", Straight(OutsideRange.Extend, (0, 81), (100, 31))),
                 Linear("line", "lifted", "surge", 10),
-                NetworkLink.Pump("main", "surge", "out", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
+                OwnLine.Pump("main", "surge", "out", Straight(OutsideRange.Extend, (0, 500), (100, 400))),
                 Linear("load", "out", "engine", 1300.0 / 7)
             )
             .Solve();

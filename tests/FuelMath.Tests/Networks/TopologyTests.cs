@@ -11,11 +11,11 @@ public sealed class TopologyTests
 {
     private const double Exact = 1e-8;
 
-    private static NetworkRegulator Set(double kilopascals) =>
+    private static OwnRegulator Set(double kilopascals) =>
         new(Kilopascals(kilopascals), Gauge(0), Kilopascals(5), LitersPerHour(100));
 
-    private static NetworkLink Pump(string name, string from, string to, double shutoff, double fall) =>
-        NetworkLink.Pump(name, from, to, Straight(OutsideRange.Extend, (0, shutoff), (100, shutoff - fall)));
+    private static OwnLine Pump(string name, string from, string to, double shutoff, double fall) =>
+        OwnLine.Pump(name, from, to, Straight(OutsideRange.Extend, (0, shutoff), (100, shutoff - fall)));
 
     /// <summary>500 - 100 u - 20 u = 300: 166.7 L/h come, 50 are injected, the rest returns against 10 u.</summary>
     [Fact]
@@ -30,7 +30,7 @@ public sealed class TopologyTests
                 Pump("pump", "tank", "out", 500, 100),
                 Linear("feed", "out", "rail", 20),
                 Injector("injectors", "rail", "manifold", 100, 50),
-                NetworkLink.BypassRegulator("regulator", "rail", "return", Set(300)),
+                OwnLine.BypassRegulator("regulator", "rail", "return", Set(300)),
                 Linear("way back", "return", "tank", 10)
             )
             .Solve();
@@ -96,7 +96,7 @@ public sealed class TopologyTests
                 Junction("held"),
                 Drawn("rail", 100),
                 Pump("pump", "tank", "out", 800, 100),
-                NetworkLink.ReducingRegulator("regulator", "out", "held", Set(400)),
+                OwnLine.ReducingRegulator("regulator", "out", "held", Set(400)),
                 Linear("line", "held", "rail", 10)
             )
             .Solve();
@@ -115,7 +115,7 @@ public sealed class TopologyTests
                 Junction("out"),
                 Drawn("rail", 100),
                 Pump("pump", "tank", "out", 800, 100),
-                NetworkLink.BypassRegulator("regulator", "out", "tank", Set(400)),
+                OwnLine.BypassRegulator("regulator", "out", "tank", Set(400)),
                 Linear("line", "out", "rail", 10)
             )
             .Solve();

@@ -8,7 +8,7 @@ internal static class TwoRails
     internal static readonly string[] Injectors = ["A front", "A rear", "B front", "B rear"];
 
     internal static Network Network { get; } =
-        new(
+        OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(740),
             KinematicViscosity.FromCentistokes(0.5),
             [
@@ -17,8 +17,8 @@ internal static class TwoRails
                 .. "pump filter Y A0 A1 B0 B1 join regulator return".Split(' ').Select(Junction),
             ],
             [
-                NetworkLink.Pump("pump", "tank", "pump", Curve),
-                NetworkLink.Filter("filter", "pump", "filter", LitersPerHour(200), Kilopascals(10), Kilopascals(10)),
+                OwnLine.Pump("pump", "tank", "pump", Curve),
+                OwnLine.Filter("filter", "pump", "filter", LitersPerHour(200), Kilopascals(10), Kilopascals(10)),
                 Hose("feed", "filter", "Y", 3.5, 8, 3),
                 Hose("to A", "Y", "A0", 0.4, 8, 1.5),
                 Hose("rail A", "A0", "A1", 0.35, 12, 0.5),
@@ -27,7 +27,7 @@ internal static class TwoRails
                 Hose("rail B", "B0", "B1", 0.35, 12, 0.5),
                 Hose("from B", "B1", "join", 0.5, 8, 1),
                 Hose("to regulator", "join", "regulator", 0.5, 8, 1),
-                NetworkLink.BypassRegulator(
+                OwnLine.BypassRegulator(
                     "regulator",
                     "regulator",
                     "return",
@@ -41,14 +41,14 @@ internal static class TwoRails
             ]
         );
 
-    internal static NetworkPump Curve =>
-        NetworkPump.Straight([Point(0, 900), Point(108, 830), Point(288, 620), Point(450, 400)], OutsideRange.Refuse);
+    internal static PlainPump Curve =>
+        PlainPump.Straight([Point(0, 900), Point(108, 830), Point(288, 620), Point(450, 400)], OutsideRange.Refuse);
 
-    private static NetworkLink Injector(string name, string from) =>
-        NetworkLink.CappedOrifice(name, from, "manifold", LitersPerHour(35), Kilopascals(300), LitersPerHour(20));
+    private static OwnLine Injector(string name, string from) =>
+        OwnLine.CappedOrifice(name, from, "manifold", LitersPerHour(35), Kilopascals(300), LitersPerHour(20));
 
-    private static NetworkLink Hose(string name, string from, string to, double meters, double bore, double k) =>
-        NetworkLink.Pipe(
+    private static OwnLine Hose(string name, string from, string to, double meters, double bore, double k) =>
+        OwnLine.Pipe(
             name,
             from,
             to,
@@ -63,7 +63,7 @@ internal static class TwoRails
 
     private static NetworkNode Junction(string name) => NetworkNode.Junction(name, Length.Zero);
 
-    private static NetworkPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);

@@ -110,7 +110,7 @@ public sealed class WorkspaceTests
         where T : struct, ILane<T>
     {
         int link = Plan.Link("pump");
-        double[] one = new double[Plan.Links[link].Part.SettingCount];
+        double[] one = new double[Plan.Links[link].Law.SettingCount];
         double[] all = new double[one.Length * T.Count];
         for (int n = 0; n < T.Count; n++)
         {

@@ -79,7 +79,7 @@ public sealed class PartQuestionsTests
             () => PlainParts.CheckValve,
             "SquarePart | None | - | no | yes | CheckValve | no | 0 | no | no | "
         ),
-        ["NetworkPump"] = (
+        ["PlainPump"] = (
             () => PlainParts.Pump,
             "PumpTablePart | None | - | no | yes | CheckValve | no | 0 | no | yes | "
         ),

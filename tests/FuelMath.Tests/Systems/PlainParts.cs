@@ -40,8 +40,8 @@ internal static class PlainParts
     internal static CheckValve CheckValve { get; } =
         new(Pressure.FromKilopascals(5), Pressure.FromKilopascals(3), Flow, PlumbingRig.Petrol);
 
-    internal static NetworkPump Pump { get; } =
-        NetworkPump.Straight(
+    internal static PlainPump Pump { get; } =
+        PlainPump.Straight(
             [new(default, Pressure.FromBars(6)), new(VolumeFlow.FromLitersPerHour(300), Pressure.FromBars(2))],
             OutsideRange.Refuse
         );

@@ -1,4 +1,5 @@
 using FuelMath.Statistics;
+using FuelMath.Tests.Networks;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;
@@ -167,7 +168,7 @@ public sealed class RefusalKindTests
         new(system, Held, Inputs, 200, 3, progress, CancellationToken.None);
 
     private static Network Ring() =>
-        new(
+        OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(740),
             KinematicViscosity.FromCentistokes(0.7),
             [
@@ -178,7 +179,7 @@ public sealed class RefusalKindTests
                 .. Enumerable
                     .Range(0, 40)
                     .Select(i =>
-                        NetworkLink.Pipe(
+                        OwnLine.Pipe(
                             $"pipe {i}",
                             i == 0 ? "tank" : $"n{i - 1}",
                             $"n{i}",

@@ -5,14 +5,14 @@ namespace FuelMath;
 /// <summary>One point of a pump's curve.</summary>
 /// <remarks>The default value is no flow at no rise. Equality is not defined. Immutable.</remarks>
 #pragma warning disable CA1815 // Quantities have no agreed equality.
-public readonly struct NetworkPumpPoint
+public readonly struct PlainPumpPoint
 #pragma warning restore CA1815
 {
     /// <summary>Sets down a point.</summary>
     /// <param name="flow">Volume flow; not negative.</param>
     /// <param name="pressureRise">Outlet less inlet pressure at that flow; finite.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public NetworkPumpPoint(VolumeFlow flow, Pressure pressureRise)
+    public PlainPumpPoint(VolumeFlow flow, Pressure pressureRise)
     {
         FlowSi = Guard.NotNegative(flow, flow.InSi(), nameof(flow));
         RiseSi = Guard.Finite(pressureRise, pressureRise.InSi(), nameof(pressureRise));

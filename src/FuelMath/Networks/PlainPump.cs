@@ -8,21 +8,21 @@ namespace FuelMath;
 /// A curve may have a hump, where the rise does not fall as flow rises. Then it can meet a system at several flows: see
 /// <see cref="Network.SolveAll"/>. Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
-public sealed class NetworkPump : FlowPart
+public sealed class PlainPump : FlowPart
 {
     internal const int MostPumps = 16;
-    private readonly Func<double, string, LinkPart> part;
+    private readonly Func<double, PumpPart> part;
 
-    private NetworkPump(PumpCurveGiven given, Func<double, string, LinkPart> part)
+    private PlainPump(PumpCurveGiven given, Func<double, PumpPart> part)
     {
         (Given, this.part) = (given, part);
         (Speed, CountInParallel, CountInSeries) = (SiUnits.Ratio(1), 1, 1);
     }
 
-    private NetworkPump(NetworkPump other)
+    private PlainPump(PlainPump other)
         : this(other.Given, other.part)
     {
-        (Speed, Switch) = (other.Speed, other.Switch);
+        Speed = other.Speed;
         (CountInParallel, CountInSeries) = (other.CountInParallel, other.CountInSeries);
     }
 
@@ -35,14 +35,8 @@ public sealed class NetworkPump : FlowPart
     /// <summary>How many equal pumps each of those is a chain of.</summary>
     public int CountInSeries { get; private init; }
 
-    /// <summary>What lets it join and leave; null for a pump that always runs.</summary>
-    public PumpSwitch? Switch { get; private init; }
-
     /// <summary>Whether its rise does not fall everywhere as flow rises.</summary>
     public bool HasHump => Given.HasHump;
-
-    /// <inheritdoc />
-    internal override LinkPart Law => PartFor("pump");
 
     /// <inheritdoc />
     internal override bool IsPassage => false;
@@ -67,7 +61,7 @@ public sealed class NetworkPump : FlowPart
     /// <param name="outside">Beyond the ends, refuse or go on straight; ends can't be held.</param>
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
-    public static NetworkPump Straight(IEnumerable<NetworkPumpPoint> points, OutsideRange outside) =>
+    public static PlainPump Straight(IEnumerable<PlainPumpPoint> points, OutsideRange outside) =>
         Tabulated(points, outside, false, StraightPieces);
 
     /// <summary>A table with a smooth curve through its points, without bumps of its own: see <see cref="Curve"/>.</summary>
@@ -75,7 +69,7 @@ public sealed class NetworkPump : FlowPart
     /// <param name="outside">Beyond the ends, refuse or go on straight with the end slope; ends can't be held.</param>
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
-    public static NetworkPump Smooth(IEnumerable<NetworkPumpPoint> points, OutsideRange outside) =>
+    public static PlainPump Smooth(IEnumerable<PlainPumpPoint> points, OutsideRange outside) =>
         Tabulated(
             points,
             outside,
@@ -89,7 +83,7 @@ public sealed class NetworkPump : FlowPart
     /// <param name="exponent">The exponent, 0.2 to 20.</param>
     /// <returns>The pump at the curve's own speed. A power law has no end: it is never outside its data.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static NetworkPump Power(Pressure shutoffPressureRise, NetworkPumpPoint point, Ratio exponent)
+    public static PlainPump Power(Pressure shutoffPressureRise, PlainPumpPoint point, Ratio exponent)
     {
         double shutoff = Guard.Positive(shutoffPressureRise, shutoffPressureRise.InSi(), nameof(shutoffPressureRise));
         double c = Guard.InRange(exponent, exponent.InSi(), 0.2, 20, SiUnits.Ratio, nameof(exponent));
@@ -97,7 +91,7 @@ public sealed class NetworkPump : FlowPart
         double b = (shutoff - point.RiseSi) / Math.Pow(point.FlowSi, c);
         return new(
             new(true, [point], OutsideRange.Extend, shutoffPressureRise, exponent),
-            (n, _) => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c)
+            n => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c)
         );
     }
 
@@ -108,7 +102,7 @@ public sealed class NetworkPump : FlowPart
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not fall, or give an exponent outside 0.2 to 20.</exception>
     /// <remarks>Source: [Rossman-2020] section 3.1 (pumps, three-point curve).</remarks>
-    public static NetworkPump PowerThrough(Pressure shutoffPressureRise, NetworkPumpPoint middle, NetworkPumpPoint end)
+    public static PlainPump PowerThrough(Pressure shutoffPressureRise, PlainPumpPoint middle, PlainPumpPoint end)
     {
         Below(shutoffPressureRise, middle, nameof(middle));
         Below(shutoffPressureRise, end, nameof(end));
@@ -131,24 +125,10 @@ public sealed class NetworkPump : FlowPart
     /// <returns>The pump.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is outside what is allowed.</exception>
     /// <remarks>Source: [White-2003] section 11.3 (similarity rules).</remarks>
-    public NetworkPump AtSpeed(Ratio speed)
+    public PlainPump AtSpeed(Ratio speed)
     {
         Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio, nameof(speed));
         return new(this) { Speed = speed };
-    }
-
-    /// <summary>The same pump, which joins and leaves by a switch; a bank does so as one.</summary>
-    /// <param name="pumpSwitch">What it waits for.</param>
-    /// <returns>The pump. Stopped, it lets nothing through.</returns>
-    public NetworkPump SwitchedBy(PumpSwitch pumpSwitch)
-    {
-        ArgumentNullException.ThrowIfNull(pumpSwitch);
-        return pumpSwitch.Kind == PumpSwitchKind.ManifoldAbove
-            ? throw new ArgumentException(
-                "A link's switch can't watch the manifold, which a network of links does not know; put it on a line.",
-                nameof(pumpSwitch)
-            )
-            : new(this) { Switch = pumpSwitch };
     }
 
     /// <summary>A bank of equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
@@ -157,7 +137,7 @@ public sealed class NetworkPump : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
     /// <exception cref="ArgumentException">The curve has a hump: side by side such pumps need not share alike.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
-    public NetworkPump InParallel(int pumps) =>
+    public PlainPump InParallel(int pumps) =>
         Guard.InRange(pumps, 1, MostPumps, nameof(pumps)) > 1 && HasHump
             ? throw new ArgumentException(
                 $"Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was {pumps}.",
@@ -170,15 +150,14 @@ public sealed class NetworkPump : FlowPart
     /// <returns>The chain. For pumps that differ see <see cref="PumpBank.Series"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
-    public NetworkPump InSeries(int pumps) =>
+    public PlainPump InSeries(int pumps) =>
         new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps, nameof(pumps)) };
 
     /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
-    internal LinkPart PartFor(string name) =>
-        part(Speed.InSi(), name) switch
+    internal override PumpPart Law =>
+        part(Speed.InSi()) switch
         {
             PumpTablePart table when CountInParallel > 1 || CountInSeries > 1 => new PumpTablePart(
-                name,
                 Array.ConvertAll(table.Pieces, p => Stretched(p, CountInParallel, CountInSeries)),
                 table.Extend
             ),
@@ -187,15 +166,15 @@ public sealed class NetworkPump : FlowPart
                 CountInSeries * power.Factor / Math.Pow(CountInParallel, power.Exponent),
                 power.Exponent
             ),
-            LinkPart single => single,
+            PumpPart single => single,
         };
 
     /// <summary>A piece with its flow times m and its rise times n.</summary>
     private static Piece Stretched(in Piece p, double m, double n) =>
         new(m * p.X0, n * p.C0, n * p.C1 / m, n * p.C2 / (m * m), n * p.C3 / (m * m * m));
 
-    private static NetworkPump Tabulated(
-        IEnumerable<NetworkPumpPoint> points,
+    private static PlainPump Tabulated(
+        IEnumerable<PlainPumpPoint> points,
         OutsideRange outside,
         bool isSmooth,
         Func<double[], double[], Piece[]> draw
@@ -210,7 +189,7 @@ public sealed class NetworkPump : FlowPart
             );
         }
 
-        NetworkPumpPoint[] all = [.. points];
+        PlainPumpPoint[] all = [.. points];
         Guard.AtLeast(2, all.Length, "A pump curve", nameof(points));
         double[] flow = [.. all.Select(p => p.FlowSi)];
         double[] rise = [.. all.Select(p => p.RiseSi)];
@@ -230,12 +209,10 @@ public sealed class NetworkPump : FlowPart
 
         return new(
             new(isSmooth, [.. all], outside, default, default),
-            (n, name) =>
-                new PumpTablePart(
-                    name,
-                    draw([.. flow.Select(q => n * q)], [.. rise.Select(p => n * n * p)]),
-                    outside == OutsideRange.Extend
-                )
+            n => new PumpTablePart(
+                draw([.. flow.Select(q => n * q)], [.. rise.Select(p => n * n * p)]),
+                outside == OutsideRange.Extend
+            )
         );
     }
 
@@ -251,7 +228,7 @@ public sealed class NetworkPump : FlowPart
         ];
     }
 
-    private static void Below(Pressure shutoff, NetworkPumpPoint point, string paramName)
+    private static void Below(Pressure shutoff, PlainPumpPoint point, string paramName)
     {
         if (!(point.FlowSi > 0 && point.RiseSi < shutoff.InSi()))
         {

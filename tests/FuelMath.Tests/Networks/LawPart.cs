@@ -1,0 +1,7 @@
+namespace FuelMath.Tests.Networks;
+
+/// <summary>A part of a law whose settings no part of the library gives by itself.</summary>
+internal sealed class LawPart(LinkPart law) : FlowPart
+{
+    internal override LinkPart Law => law;
+}
