@@ -46,6 +46,13 @@ internal sealed class RefusedRange
         Sentence = $"Must be from {Shown(minimum)}{suffix} to {Shown(maximum)}{suffix}; it was {came}.";
     }
 
+    /// <summary>A sentence of its own, with what is allowed.</summary>
+    internal RefusedRange(string sentence, double value, double? minimum, double? maximum, bool minimumExcluded)
+    {
+        (Sentence, Value, Si) = (sentence, value, double.NaN);
+        (Minimum, Maximum, IsMinimumExcluded) = (minimum, maximum, minimumExcluded);
+    }
+
     private RefusedRange(RefusedRange other, string written)
     {
         words = other.words;

@@ -27,7 +27,14 @@ public sealed class AirState
     {
         if (!(pressure.Si > 0))
         {
-            throw new ArgumentOutOfRangeException(nameof(pressure), $"Must be above vacuum; it was {pressure}.");
+            throw Guard.OutOfRange(
+                pressure,
+                pressure.Si,
+                0,
+                null,
+                $"Must be above vacuum; it was {pressure}.",
+                nameof(pressure)
+            );
         }
 
         double humidity = Guard.InRange(
@@ -49,9 +56,13 @@ public sealed class AirState
         water = humidity > 0 ? humidity * AtmosphereModel.WaterVaporPressure(new Real(kelvins)).Value : 0;
         if (!(water < pressure.Si))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(pressure),
-                $"Must be above that of the water in the air, {new AbsolutePressure(water)}; it was {pressure}."
+            throw Guard.OutOfRange(
+                pressure,
+                pressure.Si,
+                water,
+                null,
+                $"Must be above that of the water in the air, {new AbsolutePressure(water)}; it was {pressure}.",
+                nameof(pressure)
             );
         }
 

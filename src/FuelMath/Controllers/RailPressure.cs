@@ -47,10 +47,14 @@ public sealed class RailPressure
         double difference = IsReferenced ? pascals : pascals + ambient.Si - discharge.Si;
         return difference > 0
             ? difference
-            : throw new ArgumentOutOfRangeException(
-                nameof(discharge),
+            : throw Guard.OutOfRange(
+                discharge,
+                discharge.Si,
+                0,
+                pascals + ambient.Si,
                 $"Must be below the rail, which is fixed at {new AbsolutePressure(SiUnits.Pressure(pascals + ambient.Si))}; "
-                    + $"it was {discharge}: no fuel flows."
+                    + $"it was {discharge}: no fuel flows.",
+                nameof(discharge)
             );
     }
 }

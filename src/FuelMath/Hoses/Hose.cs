@@ -262,12 +262,14 @@ public sealed partial class Hose : FlowPart
             : double.PositiveInfinity;
         return reynolds <= greatest * (1 + Guard.EdgeTolerance)
             ? (flow.InSi(), density.InSi(), viscosity.InSi())
-            : throw new ArgumentOutOfRangeException(
-                nameof(flow),
+            : throw Guard.OutOfRange(
+                flow,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Must have a Reynolds number of at most {greatest:0} in this coil, for which its friction was measured; {Guard.Show(flow, flow.Unit)} has {reynolds:0}."
-                )
+                    $"a flow of a Reynolds number of at most {greatest:0} in this coil, for which its friction was measured; it would have {reynolds:0}"
+                ),
+                nameof(flow),
+                Name
             );
     }
 

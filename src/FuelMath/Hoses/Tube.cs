@@ -96,9 +96,13 @@ public sealed class Tube
         double limit = WorkingPressure.Si;
         return pressure.Si >= 0 && pressure.Si <= limit * (1 + Guard.EdgeTolerance)
             ? SiUnits.Volume(Math.PI / 4 * bore * bore * meters * Compliance * pressure.Si)
-            : throw new ArgumentOutOfRangeException(
-                nameof(pressure),
-                $"Must be from 0 bar to {Show.Bar(limit)}; it was {Show.Bar(pressure.Si)}."
+            : throw Guard.OutOfRange(
+                pressure,
+                pressure.Si,
+                0,
+                limit,
+                $"Must be from 0 bar to {Show.Bar(limit)}; it was {Show.Bar(pressure.Si)}.",
+                nameof(pressure)
             );
     }
 

@@ -213,6 +213,27 @@ internal static class Guard
     internal static RefusedValueException OutOfRange(double value, string allowed, string paramName) =>
         Refused(value, allowed, null, false, paramName);
 
+    /// <summary>The exception for a pressure that is not what is allowed, in a sentence of its own; numbers in bar.</summary>
+    internal static RefusedValueException OutOfRange(
+        object value,
+        double pascals,
+        double? least,
+        double? most,
+        string sentence,
+        string paramName,
+        string? part = null
+    )
+    {
+        const double bar = 1e5;
+        return new(
+            paramName,
+            value,
+            new RefusedRange(sentence, pascals / bar, least / bar, most / bar, false),
+            "bar",
+            part
+        );
+    }
+
     /// <summary>The exception for data that have no answer, where no residual says by how much.</summary>
     internal static NoSolutionException NoSolution(string sought, string reason) =>
         new(sought, reason, "", double.NaN, 0);

@@ -213,9 +213,14 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
                     .FullyOpenFlow(new Real(supply.Si - held), new Real(droop), new Real(openCoefficient * rho))
                     .Value
             )
-            : throw new ArgumentOutOfRangeException(
+            : throw Guard.OutOfRange(
+                supply,
+                supply.Si,
+                held,
+                null,
+                $"Must be at least what it holds at no flow, {FuelMath.Show.Bar(held)} gauge; it was {FuelMath.Show.Bar(supply.Si)} gauge.",
                 nameof(supply),
-                $"Must be at least what it holds at no flow, {FuelMath.Show.Bar(held)} gauge; it was {FuelMath.Show.Bar(supply.Si)} gauge."
+                Name
             );
     }
 

@@ -93,10 +93,7 @@ public sealed class OperatingPoint
         double turning = Guard.NotNegative(speed, speed.InSi(), paramName);
         if (turning == 0 && command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen))
         {
-            throw new ArgumentOutOfRangeException(
-                paramName,
-                $"Must be greater than zero when fuel is metered; it was {Guard.Show(speed, speed.Unit)}."
-            );
+            throw Guard.OutOfRange(speed, "greater than zero when fuel is metered", paramName);
         }
     }
 

@@ -191,9 +191,13 @@ public sealed class ClosedVolume
         double last = Absolute(after, nameof(after));
         if (last >= first)
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(after),
-                $"Must be below {before}, the pressure before; it was {after}."
+            throw Guard.OutOfRange(
+                after,
+                after.Si,
+                null,
+                before.Si,
+                $"Must be below {before}, the pressure before; it was {after}.",
+                nameof(after)
             );
         }
 
@@ -211,7 +215,14 @@ public sealed class ClosedVolume
     internal double Absolute(GaugePressure pressure, string paramName) =>
         pressure.Si + Outside > 0
             ? pressure.Si + Outside
-            : throw new ArgumentOutOfRangeException(paramName, $"Must be above vacuum; it was {pressure}.");
+            : throw Guard.OutOfRange(
+                pressure,
+                pressure.Si,
+                -Outside,
+                null,
+                $"Must be above vacuum; it was {pressure}.",
+                paramName
+            );
 
     internal double Released(double before, double after) =>
         PressureDecay

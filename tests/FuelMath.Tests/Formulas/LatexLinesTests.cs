@@ -1,16 +1,17 @@
 using System.Globalization;
 using FuelMath.Formulas;
+using FuelMath.Tests.Systems;
 
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>Every line of LaTeX that workings of the catalogue give; written to a file for a typesetter when asked.</summary>
+/// <summary>Every line of LaTeX that workings of the catalogue and of whole questions give; written to a file for a typesetter when asked.</summary>
 public sealed class LatexLinesTests
 {
     /// <summary>Brackets and braces are closed, and nothing but ASCII is left; a typesetter says the rest.</summary>
     [Fact]
     public void EveryLine_IsClosedAndPlain()
     {
-        string[] lines = [.. Lines()];
+        string[] lines = [.. Lines(), .. WholeQuestions()];
         Assert.All(
             lines,
             line =>
@@ -43,6 +44,20 @@ public sealed class LatexLinesTests
             from provider in (IFormatProvider[])[CultureInfo.InvariantCulture, comma]
             from line in shown.ToLatex(provider)
             select line;
+    }
+
+    /// <summary>Workings of whole questions: a system's state from tank to tip, and where its pump meets it.</summary>
+    private static IEnumerable<string> WholeQuestions()
+    {
+        SystemState state = Workshop.Four().Solve(Workshop.Point(6000, 100, Workshop.Hold(0.88)));
+        Working[] workings =
+        [
+            state.ResidualWorkingAt("return"),
+            state.DeliveryWorkingOf(0).In("mg"),
+            state.PumpWorkingOf(0),
+            state.Chambers[0].LambdaWorking(),
+        ];
+        return workings.SelectMany(w => w.ToLatex(CultureInfo.InvariantCulture));
     }
 
     private static int Count(string line, string part) => line.Split(part).Length - 1;

@@ -76,7 +76,7 @@ public sealed class CoiledHoseTests
         );
 
         Assert.Contains(
-            "Must have a Reynolds number of at most 120000 in this coil, for which its friction was measured; 3000 L/h has",
+            "Must be a flow of a Reynolds number of at most 120000 in this coil, for which its friction was measured; it would have",
             refused.Message,
             StringComparison.Ordinal
         );
