@@ -29,6 +29,8 @@ internal sealed class AssessmentReport(
         OperatingPoints();
         Path();
         Margins();
+        SurgeTanks();
+        Switches();
         if (measured is not null)
         {
             new MeasuredReport(system, measured, to).Print();
@@ -67,7 +69,7 @@ internal sealed class AssessmentReport(
                 Say.Kilopascals(solved.Point.Manifold),
                 Say.Number(solved.Point.Fuel.DegreesCelsius, "0"),
                 Say.Volts(solved.Point.Supply),
-                state.Pumps.IsEmpty ? "-" : Say.Volts(state.Pumps[0].Voltage),
+                state.Pumps.IsEmpty ? "-" : string.Join(" ", state.Pumps.Select(p => Say.Volts(p.Voltage))),
                 Say.Bar(state.PressureAt(injector.Seat.Node)),
                 Say.Bar(injector.DifferentialPressure),
                 string.Join(" / ", state.Stages.Select(s => s.IsShut ? "shut" : Say.Milliseconds(s.PulseWidth))),
@@ -198,6 +200,60 @@ internal sealed class AssessmentReport(
         to.WriteLine(
             "  alone and follows at once; <= where the firing order is not known. Damping lowers it, a line that resonates may exceed it."
         );
+    }
+
+    private void SurgeTanks()
+    {
+        var table = new Table(
+            "point",
+            "surge tank",
+            "lifted L/h",
+            "returned L/h",
+            "drawn L/h",
+            "overflow L/h",
+            "lasts"
+        );
+        (string Point, SurgeTankBalance Tank)[] all =
+        [
+            .. points.SelectMany(p => p.State is { } s ? s.SurgeTanks.Select(t => (p.Point.Name, t)) : []),
+        ];
+        if (all.Length == 0)
+        {
+            return;
+        }
+
+        foreach ((string point, SurgeTankBalance tank) in all)
+        {
+            table.Add(
+                point,
+                tank.Node,
+                Say.LitersPerHour(tank.LiftFlow),
+                Say.LitersPerHour(tank.ReturnFlow),
+                Say.LitersPerHour(tank.DrawnFlow),
+                Say.LitersPerHour(tank.OverflowFlow),
+                tank.DrainsWithLift ? $"{Say.Number(tank.LastsWithLift().Seconds, "0")} s"
+                    : tank.DrainsWithoutLift
+                        ? $"{Say.Number(tank.LastsWithoutLift().Seconds, "0")} s if the lift pump sucks air"
+                    : "without end"
+            );
+        }
+
+        to.Heading("Surge tanks");
+        table.Print(to);
+    }
+
+    private void Switches()
+    {
+        if (system.Plan.Lines.All(l => l.Switch is null))
+        {
+            return;
+        }
+
+        to.Heading("Pumps on a switch");
+        foreach (SolvedPoint solved in points.Where(p => p.State is not null))
+        {
+            to.WriteLine($"  {solved.Point.Name}: {string.Join(" ", solved.State!.Remarks)}");
+        }
     }
 
     private static string PulsingWords(StageResult stage) =>

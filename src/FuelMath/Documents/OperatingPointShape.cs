@@ -162,10 +162,19 @@ internal static class OperatingPointShape
         null!
     );
 
+    private static readonly ValueProperty<OperatingPoint, VehicleAcceleration> Speeding = new(
+        "acceleration",
+        "How the vehicle speeds up; rest when left out.",
+        VehicleAccelerationShape.Shape,
+        p => p.Acceleration,
+        p => !p.Acceleration.IsRest,
+        default
+    );
+
     private static readonly ObjectShape<OperatingPoint> Point = new(
         "operating-point",
         "Conditions at which a fuel system is asked about.",
-        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command, Humid, Driven],
+        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command, Humid, Driven, Speeding],
         f =>
         {
             OperatingPoint dry = new(
@@ -179,7 +188,8 @@ internal static class OperatingPointShape
                 f.Of(Command)
             );
             OperatingPoint point = f.Has(Humid) ? dry.WithHumidity(f.Of(Humid)) : dry;
-            return f.Has(Driven) ? point.WithDrive(f.Of(Driven)) : point;
+            OperatingPoint moving = f.Has(Speeding) ? point.WithAcceleration(f.Of(Speeding)) : point;
+            return f.Has(Driven) ? moving.WithDrive(f.Of(Driven)) : moving;
         }
     );
 

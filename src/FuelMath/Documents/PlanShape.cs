@@ -29,6 +29,18 @@ internal static class PlanShape
         n => n.Elevation
     );
 
+    private static readonly ValueProperty<PlanNode, Length> Forward = Place(
+        "forward",
+        "How far ahead of a place that all nodes share; it counts where the vehicle speeds up.",
+        n => n.ForwardSi
+    );
+
+    private static readonly ValueProperty<PlanNode, Length> Left = Place(
+        "left",
+        "How far to the left of that place.",
+        n => n.LeftSi
+    );
+
     private static readonly ValueProperty<PlanNode, Volume> UsableVolume = new(
         "usableVolume",
         "What can be drawn from it when full before its pump sucks air.",
@@ -41,8 +53,8 @@ internal static class PlanShape
             new ObjectShape<PlanNode>(
                 "tank",
                 "Fuel at a known pressure.",
-                [Kind("tank"), Name, Pressure, Elevation],
-                f => PlanNode.Tank(f.Of(Name), f.Of(Pressure), f.Of(Elevation))
+                [Kind("tank"), Name, Pressure, Elevation, Forward, Left],
+                f => PlanNode.Tank(f.Of(Name), f.Of(Pressure), f.Of(Elevation)).AtPlace(f.Of(Forward), f.Of(Left))
             ),
             n => n is { IsTank: true, UsableVolume: null }
         ),
@@ -50,8 +62,11 @@ internal static class PlanShape
             new ObjectShape<PlanNode>(
                 "surge-tank",
                 "A tank that a lift pump fills from another one, and that overflows into it.",
-                [Kind("surge tank"), Name, Pressure, Elevation, UsableVolume],
-                f => PlanNode.SurgeTank(f.Of(Name), f.Of(Pressure), f.Of(Elevation), f.Of(UsableVolume))
+                [Kind("surge tank"), Name, Pressure, Elevation, Forward, Left, UsableVolume],
+                f =>
+                    PlanNode
+                        .SurgeTank(f.Of(Name), f.Of(Pressure), f.Of(Elevation), f.Of(UsableVolume))
+                        .AtPlace(f.Of(Forward), f.Of(Left))
             ),
             n => n.UsableVolume is not null
         ),
@@ -59,8 +74,8 @@ internal static class PlanShape
             new ObjectShape<PlanNode>(
                 "junction",
                 "A place where parts meet.",
-                [Kind("junction"), Name, Elevation],
-                f => PlanNode.Junction(f.Of(Name), f.Of(Elevation))
+                [Kind("junction"), Name, Elevation, Forward, Left],
+                f => PlanNode.Junction(f.Of(Name), f.Of(Elevation)).AtPlace(f.Of(Forward), f.Of(Left))
             ),
             n => !n.IsTank
         )
@@ -87,6 +102,9 @@ internal static class PlanShape
             [Nodes, Lines],
             f => new(f.Of(Nodes), f.Of(Lines))
         );
+
+    private static ValueProperty<PlanNode, Length> Place(string name, string description, Func<PlanNode, double> get) =>
+        new(name, description, QuantityShapes.Length, n => SiUnits.Length(get(n)), n => get(n) != 0, SiUnits.Length(0));
 
     private static WordProperty<PlanNode> Kind(string word) => new("kind", "What it is.", word);
 }

@@ -18,6 +18,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     private readonly WorkPool<T> pool;
     private readonly LinkGroup<T>[] groups;
     private readonly T[] head;
+    private readonly T[] height;
     private readonly T[] given;
     private T density;
     private T viscosity;
@@ -38,7 +39,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
             ),
         ];
         (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
-        (head, given) = (new T[nodes], new T[nodes]);
+        (head, given, height) = (new T[nodes], new T[nodes], new T[nodes]);
         (Flow, Free, FromUp, ToDown, Memory) = (new T[links], new T[links], new T[links], new T[links], new T[links]);
         (First, Error, lastChange) = (new T[links], new T[links], new T[links]);
         (pressureBefore, flowBefore, memoryBefore) = (new T[nodes], new T[links], new T[links]);
@@ -102,16 +103,22 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>The worst error of pressure of the last solve, Pa: see <see cref="Stiff.JudgedByFlow"/>.</summary>
     internal T WorstError { get; private set; }
 
+    /// <summary>Sets the height of a node, m, that counts from the next <see cref="SetFluid"/> on.</summary>
+    internal void SetHeight(int node, T meters)
+    {
+        set = true;
+        height[node] = meters;
+    }
+
     /// <summary>Sets the fluid of all links: density in kg/m3, dynamic viscosity in Pa s.</summary>
     internal void SetFluid(T newDensity, T dynamicViscosity)
     {
         set = true;
         density = newDensity;
         viscosity = dynamicViscosity;
-        NetworkNode[] nodes = Plan.Nodes;
-        for (int i = 0; i < nodes.Length; i++)
+        for (int i = 0; i < head.Length; i++)
         {
-            head[i] = Hydrostatics.ColumnPressure(newDensity, Hydrostatics.StandardGravity, T.Of(nodes[i].ElevationSi));
+            head[i] = Hydrostatics.ColumnPressure(newDensity, Hydrostatics.StandardGravity, height[i]);
             if (i >= Plan.Unknown)
             {
                 Pressure[i] = given[i] + head[i];
@@ -215,6 +222,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         {
             given[i] = T.Of(Plan.Nodes[i].PressureSi);
             Draw[i] = T.Of(Plan.Nodes[i].DrawSi);
+            height[i] = T.Of(Plan.Nodes[i].ElevationSi);
         }
 
         SetFluid(T.Of(Plan.Density), T.Of(Plan.Viscosity));

@@ -62,7 +62,7 @@ internal static class Altered
 
             string between = line.Name + Before;
             PlanNode end = system.Plan.Nodes.First(n => n.Name == line.To);
-            nodes.Add(PlanNode.Junction(between, end.Elevation));
+            nodes.Add(PlanNode.Junction(between, end.Elevation).AtPlace(end.Forward, end.Left));
             lines.Add(Ending(line, between));
             lines.Add(new Line(line.Name + " restriction", between, line.To, Restriction(Bore, coefficient)));
         }

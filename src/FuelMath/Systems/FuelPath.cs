@@ -72,6 +72,11 @@ internal sealed class FuelPath
     internal void Prepare<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points)
         where T : struct, ILane<T>
     {
+        for (int i = 0; i < nodes.Length; i++)
+        {
+            work.SetHeight(nodes[i], Pack<T>(points, static (s, i) => s.Map.Places[i].HeightAt(s.Point), i));
+        }
+
         work.SetFluid(Pack<T>(points, static (s, _) => s.Density, 0), Pack<T>(points, static (s, _) => s.Viscosity, 0));
         work.SetPressure(manifold, Pack<T>(points, static (s, _) => s.ManifoldGauge, 0));
         work.SetPressure(ambient, T.Of(0));

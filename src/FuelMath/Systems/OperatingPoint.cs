@@ -52,10 +52,11 @@ public sealed class OperatingPoint
         AbsolutePressure manifold,
         ElectricPotential supply,
         FuelCommand command,
-        Humidity? humidity
+        Humidity? humidity,
+        VehicleAcceleration acceleration
     )
         : this(other.Name, speed, manifold, other.Ambient, other.Charge, other.Fuel, supply, command) =>
-        Humidity = humidity;
+        (Humidity, Acceleration) = (humidity, acceleration);
 
     /// <summary>What it is called.</summary>
     public string Name { get; }
@@ -87,6 +88,9 @@ public sealed class OperatingPoint
     /// <summary>How long the engine is driven here, for an assessment; null where that is not asked.</summary>
     public Drive? Drive { get; private init; }
 
+    /// <summary>How the vehicle speeds up; rest unless it was set.</summary>
+    public VehicleAcceleration Acceleration { get; }
+
     /// <summary>Refuses a speed at which a command can't be carried out.</summary>
     internal static void CheckSpeed(RotationalSpeed speed, FuelCommand command, string paramName)
     {
@@ -103,7 +107,7 @@ public sealed class OperatingPoint
     /// <exception cref="ArgumentException">The command needs a running engine.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="command"/> is null.</exception>
     public OperatingPoint WithCommand(FuelCommand command) =>
-        new(this, Speed, Manifold, Supply, command, Humidity) { Drive = Drive };
+        new(this, Speed, Manifold, Supply, command, Humidity, Acceleration) { Drive = Drive };
 
     /// <summary>The same conditions for a drive: an assessment then looks at tank warming and hot soak, too.</summary>
     /// <param name="drive">How long, and with what in the tank.</param>
@@ -112,7 +116,7 @@ public sealed class OperatingPoint
     public OperatingPoint WithDrive(Drive drive)
     {
         ArgumentNullException.ThrowIfNull(drive);
-        return new(this, Speed, Manifold, Supply, Command, Humidity) { Drive = drive };
+        return new(this, Speed, Manifold, Supply, Command, Humidity, Acceleration) { Drive = drive };
     }
 
     /// <summary>The same conditions at another voltage of the source.</summary>
@@ -120,7 +124,7 @@ public sealed class OperatingPoint
     /// <returns>A new operating point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
     public OperatingPoint WithSupply(ElectricPotential supply) =>
-        new(this, Speed, Manifold, supply, Command, Humidity) { Drive = Drive };
+        new(this, Speed, Manifold, supply, Command, Humidity, Acceleration) { Drive = Drive };
 
     /// <summary>The same conditions in humid air.</summary>
     /// <param name="humidity">The humidity of the ambient air.</param>
@@ -138,13 +142,19 @@ public sealed class OperatingPoint
         ArgumentNullException.ThrowIfNull(humidity);
         FuelMath.Humidity.CheckCharge(Charge, nameof(humidity));
         _ = humidity.ShareSi(Ambient, nameof(humidity));
-        return new(this, Speed, Manifold, Supply, Command, humidity) { Drive = Drive };
+        return new(this, Speed, Manifold, Supply, Command, humidity, Acceleration) { Drive = Drive };
     }
+
+    /// <summary>The same conditions while the vehicle speeds up steadily.</summary>
+    /// <param name="acceleration">How it speeds up; braking is a negative forward one.</param>
+    /// <returns>A new operating point; each node of a plan counts with its place: see <see cref="PlanNode.AtPlace"/>.</returns>
+    public OperatingPoint WithAcceleration(VehicleAcceleration acceleration) =>
+        new(this, Speed, Manifold, Supply, Command, Humidity, acceleration) { Drive = Drive };
 
     /// <summary>The same conditions at another speed and manifold pressure.</summary>
     /// <param name="speed">The other speed.</param>
     /// <param name="manifold">The other manifold absolute pressure.</param>
     /// <returns>A new operating point.</returns>
     public OperatingPoint At(RotationalSpeed speed, AbsolutePressure manifold) =>
-        new(this, speed, manifold, Supply, Command, Humidity) { Drive = Drive };
+        new(this, speed, manifold, Supply, Command, Humidity, Acceleration) { Drive = Drive };
 }

@@ -50,7 +50,7 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
         int from = SeatMap.NodeIndex(plan, plan.Lines[line].From);
         int to = SeatMap.NodeIndex(plan, plan.Lines[line].To);
         Traced asked = InState(to) - InState(from);
-        double height = plan.Nodes[to].Elevation.InSi() - plan.Nodes[from].Elevation.InSi();
+        double height = inputs.HeightOf(to) - inputs.HeightOf(from);
         if (height != 0)
         {
             asked += Column(height, $"height of '{plan.Nodes[to].Name}' over '{plan.Nodes[from].Name}'");
@@ -80,7 +80,7 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
     {
         (Line line, int far) = (plan.Lines[step.Line], step.End);
         Traced taken = LossOf(step.Line);
-        double height = plan.Nodes[step.Start].Elevation.InSi() - plan.Nodes[far].Elevation.InSi();
+        double height = inputs.HeightOf(step.Start) - inputs.HeightOf(far);
         if (height != 0)
         {
             pressure += Column(height, $"height lost along '{line.Name}'");
@@ -120,8 +120,8 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
         int to = SeatMap.NodeIndex(plan, line.To);
         NetworkNode[] ends =
         [
-            NetworkNode.FixedPressure("from", default, plan.Nodes[from].Elevation),
-            NetworkNode.FixedPressure("to", default, plan.Nodes[to].Elevation),
+            NetworkNode.FixedPressure("from", default, SiUnits.Length(inputs.HeightOf(from))),
+            NetworkNode.FixedPressure("to", default, SiUnits.Length(inputs.HeightOf(to))),
         ];
         var alone = new NetworkPlan(ends, [new Line(line.Name, "from", "to", line.Part)]);
         using NetworkWork<Real> work = alone.Rent<Real>();

@@ -16,6 +16,13 @@ public sealed class PlanNode
         UsableVolume = usableVolume;
     }
 
+    private PlanNode(PlanNode other, double forward, double left)
+    {
+        (Name, IsTank, TankPressure) = (other.Name, other.IsTank, other.TankPressure);
+        (Elevation, UsableVolume) = (other.Elevation, other.UsableVolume);
+        (ForwardSi, LeftSi) = (forward, left);
+    }
+
     /// <summary>The name by which lines and injectors refer to it.</summary>
     public string Name { get; }
 
@@ -28,8 +35,33 @@ public sealed class PlanNode
     /// <summary>Height above a datum of the caller's choice; the fuel level for a tank.</summary>
     public Length Elevation { get; }
 
+    /// <summary>How far ahead it lies, in m.</summary>
+    public Length Forward => SiUnits.Length(ForwardSi);
+
+    /// <summary>How far to the left it lies, in m.</summary>
+    public Length Left => SiUnits.Length(LeftSi);
+
+    internal double ForwardSi { get; }
+
+    internal double LeftSi { get; }
+
     /// <summary>What can be drawn from a full surge tank before its pump sucks air; null for any other node.</summary>
     public Volume? UsableVolume { get; }
+
+    /// <summary>The same node at a place; without it a node is where all places are counted from.</summary>
+    /// <param name="forward">How far ahead of a place that all nodes share; finite.</param>
+    /// <param name="left">How far to the left of it; finite.</param>
+    /// <returns>The node. The place counts where the vehicle speeds up: see <see cref="OperatingPoint.WithAcceleration"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
+    public PlanNode AtPlace(Length forward, Length left) =>
+        new(
+            this,
+            Guard.Finite(forward, forward.InSi(), nameof(forward)),
+            Guard.Finite(left, left.InSi(), nameof(left))
+        );
+
+    /// <summary>The height that gives a column at rest the pressure that this place has in a vehicle that speeds up, m.</summary>
+    internal double HeightAt(OperatingPoint point) => point.Acceleration.HeightOf(Elevation.InSi(), ForwardSi, LeftSi);
 
     /// <summary>A tank: fuel at a known pressure.</summary>
     /// <param name="name">Its name; not blank.</param>

@@ -112,7 +112,8 @@ internal sealed class PumpReserve
             if (line.Part.IsPassage)
             {
                 (int from, int to) = (Node(system, line.From), Node(system, line.To));
-                double head = weight * (Height(system, from) - Height(system, to));
+                double head =
+                    weight * (system.Plan.Nodes[from].HeightAt(point) - system.Plan.Nodes[to].HeightAt(point));
                 sum += path.LineFlows[i] * (path.NodePressures[from] - path.NodePressures[to] + head);
             }
         }
@@ -121,8 +122,6 @@ internal sealed class PumpReserve
     }
 
     private static int Node(FuelSystem system, string name) => SeatMap.NodeIndex(system.Plan, name);
-
-    private static double Height(FuelSystem system, int node) => system.Plan.Nodes[node].Elevation.InSi();
 
     private double? Value()
     {

@@ -5,6 +5,7 @@ internal sealed class SeatMap
 {
     internal SeatMap(FuelSystem system)
     {
+        Places = [.. system.Plan.Nodes];
         Seats = [.. system.Stages.SelectMany(s => s.Seats)];
         Nodes = [.. Seats.Select(seat => NodeIndex(system.Plan, seat.Node))];
         Stages = [.. system.Stages.SelectMany((stage, s) => Enumerable.Repeat(s, stage.Seats.Length))];
@@ -27,6 +28,9 @@ internal sealed class SeatMap
         Feeds = [.. system.Plan.Lines.Select(l => system.Power.FeedOf(l.Name))];
         Pumps = [.. system.Plan.Lines.Select(l => l.Part).OfType<Pump>()];
     }
+
+    /// <summary>The nodes of the plan.</summary>
+    internal PlanNode[] Places { get; }
 
     /// <summary>All seats, stage by stage.</summary>
     internal InjectorSeat[] Seats { get; }

@@ -5,12 +5,17 @@ internal sealed class StateInputs(SolverState state)
 {
     private readonly SeatMap map = state.Map;
     private readonly PointInputs first = state.InputsOf(0);
+    private readonly double[] volts = [.. state.FeedVolts];
+    private readonly OperatingPoint point = state.Point;
 
     /// <summary>kg/m3.</summary>
     internal double Density { get; } = state.Density;
 
     /// <summary>Pa s.</summary>
     internal double Viscosity { get; } = state.Viscosity;
+
+    /// <summary>The height that a node of the plan counts with, m.</summary>
+    internal double HeightOf(int node) => map.Places[node].HeightAt(point);
 
     /// <summary>The settings of a line's law at this point; empty where it has none.</summary>
     internal double[] SettingsOf(int line)
@@ -21,7 +26,7 @@ internal sealed class StateInputs(SolverState state)
             return [];
         }
 
-        PointInputs told = first with { Tank = map.Tanks[line] };
+        PointInputs told = first with { Tank = map.Tanks[line], PumpVolts = volts[map.Feeds[line]] };
         reading.Set(told);
         double[] settings = new double[part.Law.SettingCount];
         reading.Write(told, settings);

@@ -7,6 +7,7 @@ public sealed class OperatingListDocumentTests
     [Theory]
     [InlineData("time-trial-car")]
     [InlineData("training-stand")]
+    [InlineData("circuit-car")]
     public void ReadThenWrite_BundledFile_GivesTheSameText(string name)
     {
         string text = TestFiles.Points(name);

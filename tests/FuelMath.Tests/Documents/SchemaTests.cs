@@ -57,6 +57,7 @@ public sealed class SchemaTests
     [Theory]
     [InlineData("time-trial-car")]
     [InlineData("training-stand")]
+    [InlineData("circuit-car")]
     public void BundledFiles_AreValid(string name)
     {
         Assert.True(IsValid(TestFiles.SystemSchema, TestFiles.System(name)));
@@ -104,6 +105,7 @@ public sealed class SchemaTests
     [Theory]
     [InlineData("time-trial-car")]
     [InlineData("training-stand")]
+    [InlineData("circuit-car")]
     public void EachPropertyRenamed_IsRefusedByReaderAndSchemaAlike(string name)
     {
         string text = TestFiles.System(name);

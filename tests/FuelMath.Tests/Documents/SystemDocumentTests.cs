@@ -10,6 +10,7 @@ public sealed class SystemDocumentTests
     [Theory]
     [InlineData("time-trial-car")]
     [InlineData("training-stand")]
+    [InlineData("circuit-car")]
     public void ReadThenWrite_BundledFile_GivesTheSameText(string name)
     {
         string text = TestFiles.System(name);
