@@ -20,15 +20,7 @@ public sealed class SchemaTests
     [InlineData("system-brief")]
     public void PublishedSchema_IsThatOfTheLibrary(string name)
     {
-        string schema = name switch
-        {
-            "fuel-system" => SystemDocument.Schema,
-            "operating-list" => OperatingListDocument.Schema,
-            "bench-record" => BenchDocument.Schema,
-            "line-plan" => LinePlanDocument.Schema,
-            "system-brief" => BriefDocument.Schema,
-            _ => NetworkDocument.Schema,
-        };
+        string schema = PropertyPage.Schema(name);
         if (Environment.GetEnvironmentVariable("WRITE_SCHEMAS") is not null)
         {
             TestFiles.WriteSchema(name, schema);
