@@ -4,7 +4,6 @@ using FuelMath.Formulas;
 namespace FuelMath.Exercises;
 
 /// <summary>An exercise with its numbers: statement, answer, working, and the marking of a reply.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class Exercise
 {
     private readonly ImmutableArray<ExerciseResult> results;

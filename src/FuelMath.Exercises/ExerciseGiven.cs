@@ -4,7 +4,6 @@ using FuelMath.Formulas;
 namespace FuelMath.Exercises;
 
 /// <summary>A number that an exercise gives: its quantity, the unit it is written in, and the grid it is drawn from.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ExerciseGiven
 {
     private ExerciseGiven(FormulaQuantity quantity, string unit, GivenGrid grid)

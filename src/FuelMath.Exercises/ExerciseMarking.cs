@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath.Exercises;
 
 /// <summary>A marked reply: the verdict, the mistakes that fit, and what to tell the learner.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ExerciseMarking
 {
     internal ExerciseMarking(

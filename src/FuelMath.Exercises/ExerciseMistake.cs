@@ -1,7 +1,6 @@
 namespace FuelMath.Exercises;
 
 /// <summary>A way to go wrong: what was done, and what the learner is told.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ExerciseMistake
 {
     /// <summary>Describes a mistake.</summary>

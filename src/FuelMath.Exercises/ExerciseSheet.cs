@@ -5,7 +5,7 @@ namespace FuelMath.Exercises;
 /// <summary>A sheet of exercises, and the sheet of their answers.</summary>
 /// <remarks>
 /// <para>The same templates, number and seed give the same sheet on every machine, until a template's version changes.</para>
-/// <para>Cautions stand on the sheet, once each. Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// <para>Cautions stand on the sheet, once each.</para>
 /// </remarks>
 public sealed class ExerciseSheet
 {

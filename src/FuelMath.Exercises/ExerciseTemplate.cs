@@ -9,7 +9,6 @@ namespace FuelMath.Exercises;
 /// <see cref="Draw"/> takes numbers from the grids and draws again while they make no sensible case or while a wrong way
 /// comes within three tolerances of the right answer. The same seed gives the same exercise until <see cref="Version"/> changes.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class ExerciseTemplate
 {

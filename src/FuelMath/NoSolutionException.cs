@@ -4,9 +4,7 @@ namespace FuelMath;
 
 /// <summary>A solver did not find a state that satisfies its equations. It never returns a number instead.</summary>
 /// <remarks>Carries what it knows: what was sought, the worst residual, where that is, and the iterations spent.</remarks>
-#pragma warning disable CA1032 // An instance without evidence would be of no use.
 public sealed class NoSolutionException : Exception, IRefusal
-#pragma warning restore CA1032
 {
     /// <summary>Says that no solution was found.</summary>
     /// <param name="sought">What was sought, as a noun.</param>

@@ -1,9 +1,7 @@
 namespace FuelMath;
 
 /// <summary>A property was needed that nobody gave and that is not estimated.</summary>
-#pragma warning disable CA1032 // An instance without the property and the reason would be of no use.
 public sealed class UnknownPropertyException : InvalidOperationException, IRefusal
-#pragma warning restore CA1032
 {
     /// <summary>Says what is not known.</summary>
     /// <param name="property">The property, as a noun, with what has it.</param>

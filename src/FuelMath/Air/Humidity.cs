@@ -11,7 +11,6 @@ namespace FuelMath;
 /// the water, what is too much has become droplets, which take no room. Source: [Definition] Dalton's law of partial
 /// pressures; [CIPM-2007] vapor pressure of water.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class Humidity
 {

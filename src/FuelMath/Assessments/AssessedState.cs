@@ -3,7 +3,7 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>A state of a system at a point, or why there is none, and what it comes to.</summary>
-/// <remarks>A refusal is "not known": nothing holds for want of data. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>A refusal is "not known": nothing holds for want of data.</remarks>
 public sealed class AssessedState
 {
     private static readonly DataSource Rule = new("Definition", "only a state that was found can be judged");

@@ -6,8 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// What is a danger only while a sensor fails counts as a warning, as in the verdict, and is left out where the same is found
 /// with the sensor. What the measured injectors show stands beside what stands already with the described ones only where it
-/// is a danger of another size. Immutable and safe to share
-/// between threads. Equality is by reference.
+/// is a danger of another size.
 /// </remarks>
 public sealed class FindingAcrossPoints
 {

@@ -1,7 +1,7 @@
 namespace FuelMath;
 
 /// <summary>One place where a finding holds.</summary>
-/// <remarks>Made by a <see cref="SystemAssessment"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by a <see cref="SystemAssessment"/>.</remarks>
 public sealed class FindingOccurrence
 {
     internal FindingOccurrence(string place, StateBasis? basis, Finding finding) =>

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>What a system comes to at one operating point: as described, and as measured where it was.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PointAssessment
 {
     private PointAssessment(OperatingPoint point, ImmutableArray<AssessedState> states)

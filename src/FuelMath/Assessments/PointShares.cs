@@ -1,7 +1,6 @@
 namespace FuelMath;
 
 /// <summary>Which uncertain inputs make the scatter at one operating point, or why that can't be said.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PointShares
 {
     private PointShares(OperatingPoint point, SystemShares? shares, Exception? refusal) =>

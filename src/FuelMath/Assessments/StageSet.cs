@@ -3,7 +3,6 @@ using FuelMath.Bench;
 namespace FuelMath;
 
 /// <summary>The set of injectors of one stage as the bench found it.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class StageSet
 {
     private static readonly DataSource Rule = new(

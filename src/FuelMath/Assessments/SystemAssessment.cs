@@ -8,8 +8,7 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// Nothing holds for want of data: a refused state, a set that is not accepted, a vapor pressure that nobody knows all stand in
-/// the verdict. It is no clearance to load an engine: verify with a sensor at light load first. Immutable and safe to share
-/// between threads. Equality is by reference.
+/// the verdict. It is no clearance to load an engine: verify with a sensor at light load first.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Assessment" />

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>The limits that a set of injectors is held against.</summary>
-/// <remarks>Makers' data come first. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Makers' data come first.</remarks>
 public sealed class AcceptanceLimits
 {
     /// <summary>Sets down limits of flow; leakage and coils are held against common practice until told otherwise.</summary>

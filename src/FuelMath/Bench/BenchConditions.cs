@@ -7,8 +7,7 @@ namespace FuelMath.Bench;
 /// what was already put into the widths.
 /// </summary>
 /// <remarks>
-/// Caution: bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// Caution: bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.
 /// </remarks>
 public sealed class BenchConditions
 {

@@ -5,7 +5,7 @@ namespace FuelMath.Bench;
 /// <summary>The raw readings of a set of injectors, as a bench gave them.</summary>
 /// <remarks>
 /// What a document of readings holds. Each reading keeps its unit, the step of its instrument and its conditions, so that
-/// whatever is concluded can be concluded again. Immutable and safe to share between threads. Equality is by reference.
+/// whatever is concluded can be concluded again.
 /// </remarks>
 public sealed class BenchRecord
 {

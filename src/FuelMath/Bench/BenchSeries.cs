@@ -4,8 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>All readings of one injector in one state: before it was cleaned, or as it is now.</summary>
 /// <remarks>
-/// Raw, each with its unit, the step of its instrument and its conditions; repeats stand side by side. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// Raw, each with its unit, the step of its instrument and its conditions; repeats stand side by side.
 /// </remarks>
 public sealed class BenchSeries
 {

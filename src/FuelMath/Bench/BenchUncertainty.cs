@@ -5,7 +5,7 @@ namespace FuelMath.Bench;
 /// <summary>Standard uncertainties of what a flow on a bench is worked out from.</summary>
 /// <remarks>
 /// A gauge, a clock or a burette of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d
-/// (Source: [JCGM-100] section F.2.2.1). Immutable and safe to share between threads. Equality is by reference.
+/// (Source: [JCGM-100] section F.2.2.1).
 /// </remarks>
 public sealed class BenchUncertainty
 {

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath.Bench;
 
 /// <summary>One injector of a set with its readings, and those from before it was cleaned if there are.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class BenchedInjector
 {
     /// <summary>Sets down an injector by its static flow alone.</summary>

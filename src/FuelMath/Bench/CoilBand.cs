@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>Between which resistances a coil may lie, at 20 °C.</summary>
-/// <remarks>A maker's or the caller's. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>A maker's or the caller's.</remarks>
 public sealed class CoilBand
 {
     /// <summary>Sets down a band.</summary>

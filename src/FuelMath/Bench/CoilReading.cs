@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>One reading of a coil's resistance, with the step of the meter and the temperature of the coil.</summary>
-/// <remarks>Kept as read. Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Kept as read.</remarks>
 public sealed class CoilReading
 {
     /// <summary>Sets down a reading.</summary>

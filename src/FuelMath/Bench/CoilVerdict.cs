@@ -6,7 +6,6 @@ namespace FuelMath.Bench;
 /// <summary>What readings of one coil say against a band.</summary>
 /// <remarks>
 /// Each reading is carried to 20 °C; they count by their mean. Undecided within half a step of the meter from an edge.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class CoilVerdict
 {

@@ -7,9 +7,7 @@ namespace FuelMath.Bench;
 /// The default value is nothing collected and is refused by readings. Equality is not defined. Immutable and safe to
 /// share between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct CollectedFuel
-#pragma warning restore CA1815
 {
     private readonly double amount;
     private readonly double resolution;

@@ -4,8 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>A dead time at one voltage and pressure, as a report gives it or a characterization found it.</summary>
 /// <remarks>
-/// Kept as read, even a negative one; a table refuses that. Instances are immutable and safe to share between threads.
-/// Equality is by reference.
+/// Kept as read, even a negative one; a table refuses that.
 /// </remarks>
 public sealed class DeadTimeReading
 {

@@ -4,8 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>The volume of one drop, by which counted drops become a flow.</summary>
 /// <remarks>
-/// It follows the tip and the surface tension of the fluid. Collect and weigh a hundred drops where it matters. Instances
-/// are immutable and safe to share between threads. Equality is by reference.
+/// It follows the tip and the surface tension of the fluid. Collect and weigh a hundred drops where it matters.
 /// </remarks>
 public sealed class DropVolume
 {

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>One reading of a pulsed injector: what was collected from a counted number of equal pulses.</summary>
-/// <remarks>Kept as read. Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Kept as read.</remarks>
 public sealed class DynamicFlowReading
 {
     private const int MostPulses = 100_000_000;

@@ -10,7 +10,7 @@ namespace FuelMath.Bench;
 /// pattern that real injectors follow roughly, not a law. Pairs that were read keep what was read. Every estimate is marked
 /// in the table. Source: [Scheffe-1959] section 4.4, two-way layout with missing readings.
 /// </para>
-/// <para>Made by <see cref="DeadTimeSeries"/>. Immutable and safe to share between threads. Equality is by reference.</para>
+/// <para>Made by <see cref="DeadTimeSeries"/>.</para>
 /// </remarks>
 public sealed class FilledDeadTimes
 {

@@ -9,7 +9,6 @@ namespace FuelMath.Bench;
 /// The chambers' fuel per air is made as even as it can be where pulses are long; at short ones dead times that nobody read
 /// may matter more (<see cref="Placement"/> takes them in). The same search, with the same proof.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="PlaceFlows" />

@@ -7,7 +7,7 @@ namespace FuelMath.Bench;
 /// <summary>What the leakage readings at one pressure, of one fluid and temperature, say against a limit.</summary>
 /// <remarks>
 /// Counts add up, and so do volumes; each kind is judged by itself. Rejected if either kind is, else accepted if either is.
-/// Made by a <see cref="LeakageVerdict"/>. Immutable and safe to share between threads. Equality is by reference.
+/// Made by a <see cref="LeakageVerdict"/>.
 /// </remarks>
 public sealed class LeakageAtCondition
 {

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>How much a shut injector may let pass: drops per time, or volume per time.</summary>
-/// <remarks>Makers' data come first. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Makers' data come first.</remarks>
 public sealed class LeakageLimit
 {
     private LeakageLimit(double si, bool isByDrops, DataSource source)

@@ -5,7 +5,6 @@ namespace FuelMath.Bench;
 /// <summary>What a shut injector let pass in a time: drops that were counted, or a volume that was collected.</summary>
 /// <remarks>
 /// Kept as read; none at all is a reading too. Caution: a leaking injector can fill a cylinder or the sump with fuel.
-/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class LeakageReading
 {

@@ -16,7 +16,6 @@ namespace FuelMath.Bench;
 /// one drop in a minute is not. A collected volume is judged with one step of the glass to either side. Source:
 /// [Garwood-1936].
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class LeakageVerdict
 {

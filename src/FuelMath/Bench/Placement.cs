@@ -10,7 +10,6 @@ namespace FuelMath.Bench;
 /// search is exact, and its bound certifies that; past two million steps it stops and says how far the bound lies below. More
 /// candidates than seats are chosen from, which moves the mean. Source: [Land-Doig-1960] branch and bound.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Placement" />

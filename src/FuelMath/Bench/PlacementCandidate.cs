@@ -4,8 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>An injector that may be placed, and the stages that it may go to.</summary>
 /// <remarks>
-/// Primaries and secondaries often differ in size, reach or connector, so that not every one fits everywhere. Immutable and
-/// safe to share between threads. Equality is by reference.
+/// Primaries and secondaries often differ in size, reach or connector, so that not every one fits everywhere.
 /// </remarks>
 public sealed class PlacementCandidate
 {

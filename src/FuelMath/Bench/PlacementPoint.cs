@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>A place of operation that injectors are placed for: the pulse that each stage is commanded.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PlacementPoint
 {
     /// <summary>Sets down a point.</summary>

@@ -17,7 +17,6 @@ namespace FuelMath.Bench;
 /// <para>
 /// Source: [Draper-Smith-1998] chapter 1. Each reading counts alike, which suits scatter that is a share of the reading;
 /// it is at least the step of the instrument over the root of twelve ([JCGM-100]).
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
 /// <example>

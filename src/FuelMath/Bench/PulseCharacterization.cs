@@ -21,7 +21,7 @@ namespace FuelMath.Bench;
 /// </para>
 /// <para>
 /// Source: [SAE-J1832] slope, time offset, flow offset, linearity deviation (the words, not its clauses);
-/// [Fieller-1954] the interval. Instances are immutable and safe to share between threads. Equality is by reference.
+/// [Fieller-1954] the interval.
 /// </para>
 /// </remarks>
 /// <example>

@@ -10,8 +10,7 @@ namespace FuelMath.Bench;
 /// the interval of the dead time too long. Only the ratio of the two parts counts; how large the scatter is, the readings say.
 /// </para>
 /// <para>
-/// Source: [Draper-Smith-1998] chapter 5, weights. Instances are immutable and safe to share between threads. Equality is
-/// by reference.
+/// Source: [Draper-Smith-1998] chapter 5, weights.
 /// </para>
 /// </remarks>
 public sealed class PulseScatter

@@ -17,8 +17,7 @@ namespace FuelMath.Bench;
 /// </para>
 /// <para>
 /// Source: [Siegel-1982] the line; [Cook-Weisberg-1982] section 2.2, the test of the readings that stand apart;
-/// [JCGM-100] section F.2.2.1, resolution. Instances are immutable and safe to share between threads. Equality is by
-/// reference.
+/// [JCGM-100] section F.2.2.1, resolution.
 /// </para>
 /// </remarks>
 public sealed class RobustCharacterization

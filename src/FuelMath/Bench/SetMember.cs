@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>What a set report says of one injector.</summary>
-/// <remarks>Made by a <see cref="SetReport"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by a <see cref="SetReport"/>.</remarks>
 public sealed class SetMember
 {
     private readonly SetFlow flow;

@@ -13,8 +13,7 @@ namespace FuelMath.Bench;
 /// beside the difference of a pair; every interval is by the scatter of all repeats together. Source: [Harter-1960].
 /// </para>
 /// <para>
-/// Caution: never run an engine leaner than intended to test a set. Instances are immutable and safe to share between
-/// threads. Equality is by reference.
+/// Caution: never run an engine leaner than intended to test a set.
 /// </para>
 /// </remarks>
 /// <example>

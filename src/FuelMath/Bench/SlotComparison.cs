@@ -15,7 +15,7 @@ namespace FuelMath.Bench;
 /// not found this way. Readings scatter at least by the step of the instrument over the root of twelve ([JCGM-100]).
 /// </para>
 /// <para>
-/// Source: [Scheffe-1959] section 4.4, two-way layout. Immutable and safe to share between threads. Equality is by reference.
+/// Source: [Scheffe-1959] section 4.4, two-way layout.
 /// </para>
 /// </remarks>
 /// <example>

@@ -1,7 +1,6 @@
 namespace FuelMath.Bench;
 
 /// <summary>A static flow of one injector, with the slot of the bench that it sat in.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SlotReading
 {
     /// <summary>Sets down a reading.</summary>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>One reading of an injector held open: what was collected in a time.</summary>
-/// <remarks>Kept as read. Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Kept as read.</remarks>
 public sealed class StaticFlowReading
 {
     /// <summary>Sets down a reading.</summary>

@@ -1,7 +1,7 @@
 namespace FuelMath.Statistics;
 
 /// <summary>How far two inputs of a budget err together: their correlation coefficient.</summary>
-/// <remarks>Source: [JCGM-100] section 5.2.2. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Source: [JCGM-100] section 5.2.2.</remarks>
 public sealed class BudgetCorrelation
 {
     /// <summary>Names two inputs and their correlation.</summary>

@@ -2,8 +2,7 @@ namespace FuelMath.Statistics;
 
 /// <summary>An input of a budget of uncertainty: its estimate, how well that is known, and who says so.</summary>
 /// <remarks>
-/// Numbers stand in the input's own unit; an uncertainty of a temperature in °C is one in kelvins. Immutable and safe to
-/// share between threads. Equality is by reference.
+/// Numbers stand in the input's own unit; an uncertainty of a temperature in °C is one in kelvins.
 /// </remarks>
 public sealed class BudgetInput
 {

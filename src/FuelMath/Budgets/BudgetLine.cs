@@ -1,7 +1,6 @@
 namespace FuelMath.Statistics;
 
 /// <summary>One line of a budget: what an input adds to the uncertainty of the result.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class BudgetLine
 {
     internal BudgetLine(BudgetInput input, double slope, double contribution, double share)

@@ -4,8 +4,7 @@ namespace FuelMath.Statistics;
 
 /// <summary>What random trials say of a budget: their own figures, and whether slopes at the estimates were enough.</summary>
 /// <remarks>
-/// Source: [JCGM-101] section 8.1. In the unit of the budget's result. Immutable and safe to share between threads. Equality
-/// is by reference.
+/// Source: [JCGM-101] section 8.1. In the unit of the budget's result.
 /// </remarks>
 public sealed class FirstOrderCheck
 {

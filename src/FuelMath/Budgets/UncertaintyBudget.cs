@@ -17,7 +17,7 @@ namespace FuelMath.Statistics;
 /// </para>
 /// <para>
 /// What is not stated counts as exact: an input that was forgotten makes no line. Numbers stand in the units of the inputs
-/// and of the result. Immutable and safe to share between threads. Equality is by reference.
+/// and of the result.
 /// </para>
 /// </remarks>
 public sealed partial class UncertaintyBudget

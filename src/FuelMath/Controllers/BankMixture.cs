@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>What one sensor sees behind its chambers, and what the controller makes of it.</summary>
 /// <remarks>
 /// The sensor sees total air over total fuel: with equal air the harmonic mean of the chambers' lambdas. It hides the
-/// leanest of them. Immutable and safe to share between threads. Equality is by reference.
+/// leanest of them.
 /// </remarks>
 public sealed class BankMixture
 {

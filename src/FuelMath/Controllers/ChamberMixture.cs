@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Air and fuel of one cylinder or rotor in one working cycle.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ChamberMixture
 {
     private readonly double stoichiometric;

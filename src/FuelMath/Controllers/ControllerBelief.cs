@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// The controller turns a fuel mass into a pulse width by this belief; what the fitted injectors then deliver may
 /// differ. How the rail is referenced belongs to it: a fixed rail that a controller takes for one that follows the manifold
-/// makes every part-load point rich and every boosted one lean. Immutable and safe to share between threads. Equality is by reference.
+/// makes every part-load point rich and every boosted one lean.
 /// </remarks>
 public sealed class ControllerBelief
 {

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>The step in which a controller can set a pulse width, and the error that rounding to it makes.</summary>
 /// <remarks>
 /// Rounded to the nearest step, a width is off by half a step at most. In the linear range the mass is off by half a step
-/// over the effective width. Immutable and safe to share between threads. Equality is by reference.
+/// over the effective width.
 /// </remarks>
 public sealed class ControllerTimer
 {

@@ -16,7 +16,6 @@ namespace FuelMath;
 /// Caution: never run an engine leaner than intended to test a set. A predicted lambda is no clearance to load an engine:
 /// verify with a sensor at light load first.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Predict" />

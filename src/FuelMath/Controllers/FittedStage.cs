@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>The injectors of one stage, one for each chamber, and what the controller was told about them.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FittedStage
 {
     /// <summary>Sets down a stage.</summary>

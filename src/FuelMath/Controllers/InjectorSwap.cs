@@ -10,7 +10,7 @@ namespace FuelMath;
 /// <remarks>
 /// Tuning is taken as one factor on the fuel of each bank at each point, by which its sensor shows the lambda asked for. A
 /// set that was weak leaves a factor above one behind: the healthy set then runs rich; a set that was strong leaves the
-/// next one lean. Immutable and safe to share between threads. Equality is by reference.
+/// next one lean.
 /// </remarks>
 public sealed class InjectorSwap
 {

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How far a controller corrects by its sensor, and how lean a cylinder may come out.</summary>
-/// <remarks>The limits of a controller are known to its owner. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>The limits of a controller are known to its owner.</remarks>
 public sealed class MixtureLimits
 {
     /// <summary>Sets down limits.</summary>

@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A place of operation at which a belief is held against what is fitted: idle, cruise, peak.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class MixturePoint
 {
     /// <summary>Sets down a point at which all chambers get equal air.</summary>

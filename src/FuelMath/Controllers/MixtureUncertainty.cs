@@ -4,8 +4,7 @@ namespace FuelMath;
 
 /// <summary>Standard uncertainties of the reality that a controller's belief meets: of what a lambda is predicted from.</summary>
 /// <remarks>
-/// What the controller was told is exact: it computes with it. Immutable and safe to share between threads. Equality is by
-/// reference.
+/// What the controller was told is exact: it computes with it.
 /// </remarks>
 public sealed class MixtureUncertainty
 {

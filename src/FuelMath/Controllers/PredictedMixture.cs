@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>The mixture of every chamber when a controller acts on its belief.</summary>
 /// <remarks>
 /// A predicted lambda is no clearance to load an engine: verify with a sensor at light load first. Made by
-/// <see cref="FittedInjectors"/>. Immutable and safe to share between threads. Equality is by reference.
+/// <see cref="FittedInjectors"/>.
 /// </remarks>
 public sealed class PredictedMixture
 {

@@ -5,8 +5,7 @@ namespace FuelMath;
 /// <summary>The pressure that a regulator holds in the rail, and what is left of it across an injector.</summary>
 /// <remarks>
 /// Referenced to the pressure that the injectors discharge to, the difference stays the same. A fixed rail stays the same
-/// against ambient pressure: boost takes from the difference, and a throttled manifold adds to it. Immutable and safe to
-/// share between threads. Equality is by reference.
+/// against ambient pressure: boost takes from the difference, and a throttled manifold adds to it.
 /// </remarks>
 public sealed class RailPressure
 {

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A stage of a schedule: its injectors, and what they are fed with.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ScheduledStage
 {
     /// <summary>Sets down a stage.</summary>

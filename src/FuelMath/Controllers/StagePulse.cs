@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What one stage does at a demand.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class StagePulse
 {
     private readonly double mass;

@@ -15,7 +15,7 @@ namespace FuelMath;
 /// up to the transition of the stage after. The total rises throughout; the width of an earlier stage steps back where one
 /// joins, because a pulse cannot begin at nothing.
 /// </para>
-/// <para>The same rule drives the stages of a whole fuel system. Immutable and safe to share between threads. Equality is by reference.</para>
+/// <para>The same rule drives the stages of a whole fuel system.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Stages" />

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How the stages share one demand.</summary>
-/// <remarks>Made by a <see cref="StageSchedule"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by a <see cref="StageSchedule"/>.</remarks>
 public sealed class StagedPulses
 {
     private readonly double total;

@@ -6,8 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// Primaries work alone until their duty cycle reaches the transition. Beyond it the secondaries take what is over, but
 /// never less than their smallest repeatable pulse, the primaries giving back as much; so the total is continuous. Once
-/// the secondaries reach the same duty cycle too, both rise together. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// the secondaries reach the same duty cycle too, both rise together.
 /// </remarks>
 public sealed class StagingRule
 {

@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A swap of injectors at one point: the correction left in, and what it does.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SwapPoint
 {
     private SwapPoint(

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>What the controller gave a bank at one point, and what its sensor showed.</summary>
 /// <remarks>
 /// A correction that has reached its limit doesn't show how much was needed: the lambda reading does, and with it nothing is
-/// lost. Immutable and safe to share between threads. Equality is by reference.
+/// lost.
 /// </remarks>
 public sealed class BankReading
 {

@@ -5,8 +5,7 @@ namespace FuelMath;
 /// <summary>How large an error would be if it were the cause, and how well the observations say so.</summary>
 /// <remarks>
 /// In SI units: a <see cref="Ratio"/> for flow, air and reference, a <see cref="Duration"/> for dead time, a
-/// <see cref="Pressure"/> for pressure. The interval is one of 95 %. Immutable and safe to share between threads. Equality
-/// is by reference.
+/// <see cref="Pressure"/> for pressure. The interval is one of 95 %.
 /// </remarks>
 public sealed class CauseEstimate
 {

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Lambda of a single cylinder or rotor, read in its own exhaust port.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ChamberReading
 {
     /// <summary>Sets down a reading.</summary>

@@ -4,8 +4,7 @@ namespace FuelMath;
 
 /// <summary>A test that tells two causes apart, with what either predicts.</summary>
 /// <remarks>
-/// Caution: keep to pressures that every part allows, to light load, and to a mixture no leaner than intended. Immutable
-/// and safe to share between threads. Equality is by reference.
+/// Caution: keep to pressures that every part allows, to light load, and to a mixture no leaner than intended.
 /// </remarks>
 public sealed class DecidingTest
 {

@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A cause that would have shown nearly the same readings, and the tests that would tell.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class InseparableCause
 {
     internal InseparableCause(

@@ -23,7 +23,7 @@ namespace FuelMath;
 /// </para>
 /// <para>
 /// Caution: never run an engine leaner than intended to get a reading. Source: [Akaike-1974]; [Burnham-Anderson-2004] for
-/// weights; [Belsley-1980] chapter 3 for the index. Immutable and safe to share between threads. Equality is by reference.
+/// weights; [Belsley-1980] chapter 3 for the index.
 /// </para>
 /// </remarks>
 /// <example>

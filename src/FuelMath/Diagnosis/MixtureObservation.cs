@@ -8,8 +8,7 @@ namespace FuelMath;
 /// and lambda by bank or by chamber.
 /// </summary>
 /// <remarks>
-/// Nothing here needs the air mass: width and correction say which air the controller reckoned with. Immutable and safe to
-/// share between threads. Equality is by reference.
+/// Nothing here needs the air mass: width and correction say which air the controller reckoned with.
 /// </remarks>
 public sealed class MixtureObservation
 {

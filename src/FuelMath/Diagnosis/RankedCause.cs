@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A cause as the observations support it.</summary>
-/// <remarks>Made by a <see cref="MixtureDiagnosis"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by a <see cref="MixtureDiagnosis"/>.</remarks>
 public sealed class RankedCause
 {
     private readonly Lazy<ImmutableArray<InseparableCause>> cannotBeToldFrom;

@@ -8,9 +8,7 @@ namespace FuelMath;
 /// The default value is refused where a point is asked for. Equality is not defined. Immutable and safe to share between
 /// threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct BetaPoint
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one point.</summary>
     /// <param name="size">The particle size; greater than zero.</param>

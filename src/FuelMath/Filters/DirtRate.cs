@@ -4,8 +4,7 @@ namespace FuelMath;
 
 /// <summary>How much dirt reaches a filter, as the caller knows it: between two bounds.</summary>
 /// <remarks>
-/// Nobody can tell this from a drawing. The library has no default, and an answer is as wide as the bounds are. Immutable
-/// and safe to share between threads. Equality is by reference.
+/// Nobody can tell this from a drawing. The library has no default, and an answer is as wide as the bounds are.
 /// </remarks>
 public sealed class DirtRate
 {

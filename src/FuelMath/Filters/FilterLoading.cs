@@ -12,7 +12,6 @@ namespace FuelMath;
 /// is no promise for what a tank sheds.
 /// </para>
 /// <para>Source: [ISO-16889] the test; [Forchheimer-1901] the term of the medium.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class FilterLoading
 {

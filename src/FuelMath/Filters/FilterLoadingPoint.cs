@@ -7,9 +7,7 @@ namespace FuelMath;
 /// The default value is refused where a point is asked for. Equality is not defined. Immutable and safe to share between
 /// threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct FilterLoadingPoint
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one point.</summary>
     /// <param name="retained">Mass of dirt in the element; not negative.</param>

@@ -11,7 +11,6 @@ namespace FuelMath;
 /// ratio promises no efficiency at all; it is kept as what it is.
 /// </para>
 /// <para>Source: [ISO-16889] definition of the filtration ratio.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Rating" />

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Between which times a filter is full, as far as the bounds of its dirt let it be told.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ServiceInterval
 {
     internal ServiceInterval(Duration shortest, Duration? longest, DataSource source) =>

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>One thing that a reader should act on: what, how much, against which limit, from where, and what to do.</summary>
 /// <remarks>
 /// A program reads <see cref="Code"/>, <see cref="Part"/>, <see cref="ValueQuantity"/> and <see cref="LimitQuantity"/>; the
-/// texts beside them are for people and may change. Immutable and safe to share between threads. Equality is by reference.
+/// texts beside them are for people and may change.
 /// </remarks>
 public sealed class Finding
 {

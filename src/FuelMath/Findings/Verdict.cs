@@ -11,7 +11,6 @@ namespace FuelMath;
 /// </para>
 /// <para>
 /// "Holds" is a statement about the data given, never clearance to load an engine: verify with a sensor at light load first.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
 /// <example>

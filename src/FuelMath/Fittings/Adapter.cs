@@ -1,7 +1,7 @@
 namespace FuelMath;
 
 /// <summary>A piece with two ends that joins what does not go together by itself.</summary>
-/// <remarks>It may be turned round. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>It may be turned round.</remarks>
 public sealed class Adapter
 {
     /// <summary>Describes an adapter by its ends.</summary>

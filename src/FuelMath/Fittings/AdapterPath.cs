@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>Adapters one after the other that join two ends, and the joints between them.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class AdapterPath
 {
     internal AdapterPath(ImmutableArray<Adapter> adapters, ImmutableArray<Joint> joints) =>

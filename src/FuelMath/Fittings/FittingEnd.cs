@@ -12,7 +12,6 @@ namespace FuelMath;
 /// <para>
 /// A thread does not identify an end: the same thread carries a flare, an O-ring boss and more. Look at where it seals.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class FittingEnd
 {

@@ -9,7 +9,6 @@ namespace FuelMath;
 /// Each coefficient is carried to one bore before it is added. Fittings closer together than about ten bores disturb each
 /// other, mostly so that together they lose less than their sum: the sum is on the safe side.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class FittingSeries
 {

@@ -15,7 +15,6 @@ namespace FuelMath;
 /// <para>
 /// Caution: fuel sprays from a bad joint and ignites. Relieve the pressure before opening a line.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Joint" />

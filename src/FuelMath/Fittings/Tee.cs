@@ -14,7 +14,6 @@ namespace FuelMath;
 /// A y-block whose two outlets leave at equal angles is not in the handbook: take the branch path for both, which is on
 /// the safe side. Between 60 and 75 degrees the published formulas change over with a jump.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class Tee
 {

@@ -8,7 +8,6 @@ namespace FuelMath.Formulas;
 /// Newton step end at rounding error over Re from 4000 to 1e11 and e/D from 0 to 0.1.
 /// Source: [Colebrook-1939] equation of the transition curve; [Householder-1970] the step of fourth order.
 /// </remarks>
-#pragma warning disable CA1815 // A law has no state to compare.
 public readonly struct Colebrook : IImplicitLaw
 {
     /// <summary>2 / ln 10.</summary>
@@ -39,4 +38,3 @@ public readonly struct Colebrook : IImplicitLaw
         return near - ((near + (C * T.Log(inside))) * inside / (inside + (C * a)));
     }
 }
-#pragma warning restore CA1815

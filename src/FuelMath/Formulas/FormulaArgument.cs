@@ -2,8 +2,7 @@ namespace FuelMath.Formulas;
 
 /// <summary>An argument of a formula: what it is, and the range that a checked call takes.</summary>
 /// <remarks>
-/// The usual range lies inside the allowed one: it is where charts are drawn and examples are chosen. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// The usual range lies inside the allowed one: it is where charts are drawn and examples are chosen.
 /// </remarks>
 public sealed class FormulaArgument
 {

@@ -7,8 +7,7 @@ namespace FuelMath.Formulas;
 /// <summary>A range of one argument that depends on others: an outside diameter above the inside one.</summary>
 /// <remarks>
 /// The bound is a number times other arguments, some of them divided by: <c>bore above 20 roughness</c>,
-/// <c>heatCapacity above drain time</c>. Instances are immutable and safe to share between threads. Equality is by
-/// reference.
+/// <c>heatCapacity above drain time</c>.
 /// </remarks>
 public sealed class FormulaBound
 {

@@ -1,7 +1,6 @@
 namespace FuelMath.Formulas;
 
 /// <summary>A number that is fixed inside a listed formula: a coefficient of one substance, an exponent, an angle.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaConstant
 {
     /// <summary>Describes a constant.</summary>

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath.Formulas;
 
 /// <summary>A case of a formula whose result is known from outside this library.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaExample
 {
     /// <summary>States a case.</summary>

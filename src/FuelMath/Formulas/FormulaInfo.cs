@@ -10,8 +10,7 @@ namespace FuelMath.Formulas;
 /// numbers that come from people: it takes SI or customary units and refuses what lies outside a range.
 /// </para>
 /// <para>
-/// The formulas of this library are listed in <see cref="FormulaCatalogue"/>. Instances are immutable and safe to share
-/// between threads. Equality is by reference.
+/// The formulas of this library are listed in <see cref="FormulaCatalogue"/>.
 /// </para>
 /// </remarks>
 public sealed class FormulaInfo

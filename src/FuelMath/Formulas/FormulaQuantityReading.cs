@@ -1,7 +1,6 @@
 namespace FuelMath.Formulas;
 
 /// <summary>A quantity as it was read from a text that a person wrote, or why it was not read.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaQuantityReading
 {
     internal FormulaQuantityReading(

@@ -3,7 +3,6 @@ using System.Globalization;
 namespace FuelMath.Formulas;
 
 /// <summary>Why a checked call of a formula was refused: argument, value and what is allowed, in the units of the call.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FormulaRefusal
 {
     internal FormulaRefusal(

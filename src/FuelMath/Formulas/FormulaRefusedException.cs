@@ -1,9 +1,7 @@
 namespace FuelMath.Formulas;
 
 /// <summary>A checked call of a formula was refused.</summary>
-#pragma warning disable CA1032 // An instance without the refusal would be of no use.
 public sealed class FormulaRefusedException : ArgumentException, IExplained
-#pragma warning restore CA1032
 {
     /// <summary>Carries a refusal.</summary>
     /// <param name="refusal">What was refused, and why.</param>

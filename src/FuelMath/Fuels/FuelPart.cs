@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One part of a blend: a fuel and its fraction, by volume or by mass as the blend says.</summary>
-/// <remarks>Immutable. Equality is by reference.</remarks>
+/// <remarks>Immutable.</remarks>
 public sealed class FuelPart
 {
     /// <summary>Sets down a part.</summary>

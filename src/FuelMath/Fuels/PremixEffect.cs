@@ -6,7 +6,6 @@ namespace FuelMath;
 /// <remarks>
 /// Oil changes the density, so that an injector gives another mass, and the air that a mass asks for. How much of the oil burns
 /// is not known; the truth lies between both bounds. Source: [White-2003] section 6.12 for the mass, with the root of density.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="Premix" />

@@ -5,9 +5,7 @@ namespace FuelMath;
 
 /// <summary>What to add to a tank.</summary>
 /// <remarks>The default value adds nothing. Immutable.</remarks>
-#pragma warning disable CA1815 // Compared by its members, with a tolerance that the caller knows.
 public readonly struct PremixTopUp
-#pragma warning restore CA1815
 {
     private readonly double fuel;
     private readonly double oil;

@@ -9,7 +9,6 @@ namespace FuelMath;
 /// Public tables of the expansion of fuel hose were not found, and it depends on braid, age and temperature: the points are
 /// the caller's. Between them and from no pressure up a monotone curve is drawn; above the greatest it is refused.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class HoseExpansion
 {

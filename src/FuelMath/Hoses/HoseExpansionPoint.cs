@@ -7,9 +7,7 @@ namespace FuelMath;
 /// The default value is no growth at ambient pressure. Equality is not defined. Immutable and safe to share between
 /// threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct HoseExpansionPoint
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one point.</summary>
     /// <param name="pressure">Gauge pressure inside; greater than zero.</param>

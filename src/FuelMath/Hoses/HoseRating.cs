@@ -13,7 +13,6 @@ namespace FuelMath;
 /// <para>
 /// Caution: a hose that is too hot, bent too tight or over its pressure bursts, and pressurized fuel sprays and ignites.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Rating" />

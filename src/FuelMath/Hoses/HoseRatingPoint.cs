@@ -4,9 +4,7 @@ namespace FuelMath;
 
 /// <summary>The pressure that a hose may work at, at one temperature.</summary>
 /// <remarks>Equality is not defined. Immutable and safe to share between threads. The default value is refused.</remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct HoseRatingPoint
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one point.</summary>
     /// <param name="temperature">Temperature of the hose.</param>

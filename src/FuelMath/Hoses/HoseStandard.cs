@@ -16,7 +16,6 @@ namespace FuelMath;
 /// names, so that the choice is the caller's: measure the bore when it matters.
 /// </para>
 /// <para>Source: [SAE-J517] nominal inside diameters.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class HoseStandard
 {

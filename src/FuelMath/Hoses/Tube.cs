@@ -12,7 +12,6 @@ namespace FuelMath;
 /// </para>
 /// <para>Caution: relieve the pressure before opening a line; pressurized fuel sprays and ignites.</para>
 /// <para>Source: [Timoshenko-1956] thick-walled cylinder.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Tube" />

@@ -5,7 +5,6 @@ namespace FuelMath;
 /// <summary>The wall of a hard line: how stiff it is, and how much stress the caller lets it carry.</summary>
 /// <remarks>
 /// The library brings no table of materials: alloy, temper and temperature decide, and their data sheet is the caller's.
-/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class TubeMaterial
 {

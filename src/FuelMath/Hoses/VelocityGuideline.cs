@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How fast a liquid should run in a line at most: a guideline of the trade, not a law of physics.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class VelocityGuideline
 {
     /// <summary>Sets down a guideline.</summary>

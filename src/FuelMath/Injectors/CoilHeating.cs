@@ -12,7 +12,6 @@ namespace FuelMath;
 /// </para>
 /// <para>
 /// Source: [NBS-Handbook-100] table 1 for the resistance; the estimate is our own, [Definition] of a first-order circuit.
-/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
 public sealed class CoilHeating

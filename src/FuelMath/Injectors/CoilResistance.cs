@@ -10,7 +10,7 @@ namespace FuelMath;
 /// that was just driven is hotter than its body: let it rest before it is measured.
 /// </para>
 /// <para>
-/// Source: [NBS-Handbook-100] table 1. Instances are immutable and safe to share between threads. Equality is by reference.
+/// Source: [NBS-Handbook-100] table 1.
 /// </para>
 /// </remarks>
 public sealed class CoilResistance

@@ -15,7 +15,6 @@ namespace FuelMath;
 /// open. Read straight along each axis between the points.
 /// </para>
 /// <para>Source: [SAE-J1832] time offset of the linear range.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class DeadTimeTable
 {

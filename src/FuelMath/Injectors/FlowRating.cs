@@ -13,7 +13,6 @@ namespace FuelMath;
 /// flow falls with it: the same injector that flows more grams of a denser fuel flows fewer cubic centimeters of it.
 /// </para>
 /// <para>Source: [White-2003] section 6.12, as the ratio of two states.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed partial class FlowRating
 {

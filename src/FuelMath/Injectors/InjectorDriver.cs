@@ -10,8 +10,7 @@ namespace FuelMath;
 /// its rise: that needs the coil's inductance.
 /// </para>
 /// <para>
-/// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench.
 /// </para>
 /// </remarks>
 public sealed class InjectorDriver

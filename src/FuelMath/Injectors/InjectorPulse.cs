@@ -8,9 +8,7 @@ namespace FuelMath;
 /// Made by an <see cref="Injector"/>. The default value is no pulse at all and has no duty cycle. Equality is not
 /// defined. Immutable and safe to share between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct InjectorPulse
-#pragma warning restore CA1815
 {
     private readonly double width;
     private readonly double period;

@@ -8,8 +8,7 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// One half is the law of a sharp opening; friction in narrow passages raises it, a seat or plate that gives way lowers or
-/// raises it. It was measured with one fluid: what another density does is still taken from the square-root law. Instances
-/// are immutable and safe to share between threads. Equality is by reference.
+/// raises it. It was measured with one fluid: what another density does is still taken from the square-root law.
 /// </remarks>
 public sealed class MeasuredExponent
 {

@@ -19,7 +19,6 @@ namespace FuelMath;
 /// Real parts bump: for a while a longer pulse may deliver less. From <see cref="RisesFrom"/> on, above the last bump,
 /// a longer pulse always delivers more, and only there is a mass turned back into a width.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class ShortPulseCorrection
 {

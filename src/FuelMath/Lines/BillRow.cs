@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One row of a bill of materials: what, how many, and how long where it is cut.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class BillRow
 {
     internal BillRow(string item, int quantity, Length? cutLength) =>

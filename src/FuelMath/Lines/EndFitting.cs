@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The fitting on one end of a hose: the end it offers, what it costs, and how much shorter the hose is cut for it.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class EndFitting
 {
     /// <summary>Describes the fitting on one end of a hose.</summary>

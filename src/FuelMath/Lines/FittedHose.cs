@@ -4,8 +4,7 @@ namespace FuelMath;
 
 /// <summary>A hose with the fittings on it.</summary>
 /// <remarks>
-/// The fittings' coefficients are carried to the bore of the hose and added to its own. Immutable and safe to share between
-/// threads. Equality is by reference.
+/// The fittings' coefficients are carried to the bore of the hose and added to its own.
 /// </remarks>
 public sealed class FittedHose : FlowPart
 {

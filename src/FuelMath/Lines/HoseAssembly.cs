@@ -4,8 +4,7 @@ namespace FuelMath;
 
 /// <summary>A hose cut to length with a fitting on either end.</summary>
 /// <remarks>
-/// Its length is that from seat to seat. The hose itself is cut shorter by the allowances of both fittings. Immutable
-/// and safe to share between threads. Equality is by reference.
+/// Its length is that from seat to seat. The hose itself is cut shorter by the allowances of both fittings.
 /// </remarks>
 public sealed class HoseAssembly
 {

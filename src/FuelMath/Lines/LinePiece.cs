@@ -1,7 +1,6 @@
 namespace FuelMath;
 
 /// <summary>One piece of a line: a port that is there already, an adapter, or a hose with its fittings.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class LinePiece
 {
     private LinePiece(string name, FittingEnd? start, FittingEnd? end) =>

@@ -9,8 +9,7 @@ namespace FuelMath;
 /// clear. One with its source, whose opening a system warns of, is a ReliefValve.
 /// </para>
 /// <para>
-/// Source: [Common-practice] loss in a short passage with the square of flow. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// Source: [Common-practice] loss in a short passage with the square of flow.
 /// </para>
 /// </remarks>
 public sealed class CheckValve : FlowPart

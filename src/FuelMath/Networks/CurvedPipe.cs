@@ -8,7 +8,6 @@ namespace FuelMath;
 /// Its friction is that of <see cref="Formulas.CurvedFriction.Factor"/>; a flow above what the law was measured for is
 /// refused after the solution. Source: [White-1929]; [Ito-1959].
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class CurvedPipe : FlowPart
 {

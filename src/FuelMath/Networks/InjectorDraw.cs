@@ -8,7 +8,7 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// Its line leads to a node of fixed pressure, whose height does not matter. A system makes the draws of its injectors
-/// itself. Source: [White-2003] section 6.12. Immutable and safe to share between threads. Equality is by reference.
+/// itself. Source: [White-2003] section 6.12.
 /// </remarks>
 public sealed class InjectorDraw : FlowPart
 {

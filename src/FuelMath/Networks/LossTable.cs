@@ -15,7 +15,6 @@ namespace FuelMath;
 /// rigid passage, and not for one that a spring or a rubber lip opens.
 /// </para>
 /// <para>Source: [White-2003] chapter 5 (similarity of pressure loss and Reynolds number).</para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/CustomPartExamples.cs" region="LossTable" />

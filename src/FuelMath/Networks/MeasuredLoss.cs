@@ -4,9 +4,7 @@ namespace FuelMath;
 
 /// <summary>One reading of what a part takes from a flow.</summary>
 /// <remarks>The default value is not a valid reading and is refused where one is asked for. Equality is not defined. Immutable.</remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct MeasuredLoss
-#pragma warning restore CA1815
 {
     /// <summary>Sets down a reading.</summary>
     /// <param name="flow">Volume flow; greater than zero.</param>

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What the points of a batch came to: of each the numbers of its state, or a refusal; never both.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class NetworkBatchResult
 {
     private readonly NetworkState? start;

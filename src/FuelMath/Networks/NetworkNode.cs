@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A place in a network where links meet: its pressure is either given or sought.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class NetworkNode
 {
     private NetworkNode(string name, bool isFixed, double pressure, double elevation, double draw)

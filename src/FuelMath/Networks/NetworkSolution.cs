@@ -8,7 +8,6 @@ namespace FuelMath;
 /// the pump's curve. That is needed for a steady flow but not enough: with a gas volume or a soft hose behind the pump, flow
 /// may still surge on a rising part of the curve. Source: [Greitzer-1981].
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class NetworkSolution
 {

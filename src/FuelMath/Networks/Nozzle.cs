@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A steady opening into a space of fixed pressure, such as an injector held open: q = C sqrt(dp).</summary>
 /// <remarks>
 /// Its line leads to a node of fixed pressure, whose height does not matter: a gas has no column. An opening between two
-/// lines is a Jet. Source: [White-2003] section 6.12. Immutable and safe to share between threads. Equality is by reference.
+/// lines is a Jet. Source: [White-2003] section 6.12.
 /// </remarks>
 public sealed class Nozzle : FlowPart
 {

@@ -5,7 +5,6 @@ namespace FuelMath;
 /// <summary>A straight round passage by its measures alone: tube, rail, any pipe. A hose with its source is a Hose.</summary>
 /// <remarks>
 /// <para>Source: [Colebrook-1939]; [Rossman-2020] section 3.1 for the other law of friction.</para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class Pipe : FlowPart
 {

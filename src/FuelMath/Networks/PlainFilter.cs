@@ -7,7 +7,6 @@ namespace FuelMath;
 /// <para>
 /// The first is carried to another fluid by viscosity, the second by density. Source: [Forchheimer-1901].
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class PlainFilter : FlowPart
 {

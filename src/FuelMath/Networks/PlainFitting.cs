@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A short passage without length, by its loss coefficient alone: dp = K rho v|v| / 2.</summary>
-/// <remarks>Source: [White-2003] section 6.9. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Source: [White-2003] section 6.9.</remarks>
 public sealed class PlainFitting : FlowPart
 {
     private readonly SquarePart law;

@@ -4,9 +4,7 @@ namespace FuelMath;
 
 /// <summary>One point of a pump's curve.</summary>
 /// <remarks>The default value is no flow at no rise. Equality is not defined. Immutable.</remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct PlainPumpPoint
-#pragma warning restore CA1815
 {
     /// <summary>Sets down a point.</summary>
     /// <param name="flow">Volume flow; not negative.</param>

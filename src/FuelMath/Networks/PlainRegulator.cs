@@ -8,7 +8,6 @@ namespace FuelMath;
 /// A bypass regulator holds the pressure ahead of it; a reducing one holds that behind it. Open to its stop either is a
 /// fixed restriction. Source: [Definition] balance of forces on the diaphragm.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class PlainRegulator : FlowPart
 {

@@ -5,8 +5,7 @@ namespace FuelMath;
 
 /// <summary>What comes into a surge tank and what goes, and how long it lasts.</summary>
 /// <remarks>
-/// Steady flows are taken: while a tank drains its pumps go on as they did. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// Steady flows are taken: while a tank drains its pumps go on as they did.
 /// </remarks>
 public sealed class SurgeTankBalance
 {

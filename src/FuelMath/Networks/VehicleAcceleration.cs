@@ -13,9 +13,7 @@ namespace FuelMath;
 /// </para>
 /// <para>The default value is rest. Equality is not defined. Immutable.</para>
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct VehicleAcceleration
-#pragma warning restore CA1815
 {
     private readonly double forward;
     private readonly double left;

@@ -20,7 +20,6 @@ namespace FuelMath;
 /// The curve belongs to the fluid, temperature and voltage of its <see cref="Source"/>; makers often test with a fluid
 /// that is not gasoline.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="PumpCurve" />

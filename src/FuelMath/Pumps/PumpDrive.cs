@@ -12,8 +12,7 @@ namespace FuelMath;
 /// Source: [Common-practice] the mean of a chopped supply; [White-2003] section 11.3 (similarity rules).
 /// </para>
 /// <para>
-/// Both are estimates until the pump was measured that way, and results say so. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// Both are estimates until the pump was measured that way, and results say so.
 /// </para>
 /// </remarks>
 public sealed class PumpDrive

@@ -8,7 +8,6 @@ namespace FuelMath;
 /// The motor of a fuel pump is cooled by the fuel, so that what does not raise the pressure warms the fuel on its way through.
 /// The pressure itself becomes heat where the fuel expands again: at the regulator and in the return line, so that a tank
 /// with a return takes up nearly all of the electric power. Source: [Cengel-Boles-2015] energy balance of a steady flow.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class PumpHeat
 {

@@ -10,7 +10,6 @@ namespace FuelMath;
 /// only pressure of the pump. <see cref="WithLoss"/> puts one there.
 /// </para>
 /// <para>Caution: a pump whose inlet boils loses flow and runs dry inside; it is cooled and greased by its fuel.</para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class PumpInlet
 {

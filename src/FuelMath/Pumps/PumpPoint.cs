@@ -6,9 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// The default value is a pump at rest. Equality is not defined. Immutable and safe to share between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct PumpPoint
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one measured point.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure; not negative.</param>

@@ -8,8 +8,7 @@ namespace FuelMath;
 /// <summary>What wear takes from a pump: a share of its flow, and a leak from outlet to inlet that grows with pressure.</summary>
 /// <remarks>
 /// A plain picture of a worn gap, for asking what a system still does with a tired pump: an estimate, and results say so.
-/// The current is taken to stay. Source: [Common-practice] a share and a leak. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// The current is taken to stay. Source: [Common-practice] a share and a leak.
 /// </remarks>
 public sealed class PumpWear
 {

@@ -7,7 +7,6 @@ namespace FuelMath;
 /// <remarks>
 /// A pump that gives no more than the engine draws leaves it seated. From there on it regulates, up to the bypassed flow at
 /// which its own passage and the return line ask for more than its set point: then the rail rises with the square of flow.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class BypassCrossovers
 {

@@ -8,9 +8,7 @@ namespace FuelMath;
 /// seat. The default value is refused where a reading is asked for. Equality is not defined. Immutable and safe to share
 /// between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct ReducingReading
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one reading.</summary>
     /// <param name="differentialPressure">Downstream less reference pressure; greater than zero.</param>

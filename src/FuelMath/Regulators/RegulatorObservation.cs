@@ -7,7 +7,6 @@ namespace FuelMath;
 /// With the hose off ambient pressure acts on the diaphragm, so that rail pressure is the set difference plus the slope at the
 /// flow that was bypassed, less what the return line takes. Plug the hose: the engine must not draw air through it.
 /// Caution: pressurized fuel; look at a gauge that is fitted before the engine runs.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class RegulatorObservation
 {

@@ -8,9 +8,7 @@ namespace FuelMath;
 /// which it was taken says little, so both are asked for. The default value is a reading of nothing at no flow.
 /// Equality is not defined. Immutable and safe to share between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct RegulatorReading
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one reading.</summary>
     /// <param name="differentialPressure">Upstream less reference pressure; greater than zero.</param>

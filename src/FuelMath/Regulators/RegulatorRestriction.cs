@@ -7,9 +7,7 @@ namespace FuelMath;
 /// The default value is not a valid restriction and is refused where one is asked for. Equality is not defined.
 /// Immutable and safe to share between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct RegulatorRestriction
-#pragma warning restore CA1815
 {
     /// <summary>Sets down one reading.</summary>
     /// <param name="pressureLoss">Upstream less return-line pressure; greater than zero.</param>

@@ -8,7 +8,6 @@ namespace FuelMath.Formulas;
 /// Forward differentiation: each operation carries its own rule. The default value is the constant zero. Immutable.
 /// Source: [Griewank-2008] chapter 3 (forward mode).
 /// </remarks>
-#pragma warning disable CA1815 // Numbers are compared by value through Value.
 public readonly struct Dual<T> : IScalar<Dual<T>>
     where T : struct, IScalar<T>
 {
@@ -205,4 +204,3 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
     private static Dual<T> Quotient(T quotient, T rate, Dual<T> by) =>
         new(quotient, (rate - (quotient * by.Rate)) / by.Number);
 }
-#pragma warning restore CA1815

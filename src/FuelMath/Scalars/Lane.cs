@@ -17,7 +17,6 @@ namespace FuelMath.Formulas;
 /// value is zero everywhere. Immutable.
 /// </para>
 /// </remarks>
-#pragma warning disable CA1815 // Numbers are compared by value through Values.
 public readonly struct Lane : ILane<Lane>
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -206,4 +205,3 @@ public readonly struct Lane : ILane<Lane>
     [MethodImpl(Inline)]
     public static Lane Step(Lane value, Symbol symbol, DataSource source) => value;
 }
-#pragma warning restore CA1815

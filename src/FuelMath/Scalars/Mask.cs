@@ -8,7 +8,6 @@ namespace FuelMath.Formulas;
 /// Carried in the bits of a <typeparamref name="T"/>, so that it costs nothing of its own. The default value is "no"
 /// everywhere: a reading has to take its own default value for "no". Immutable; equality is not defined.
 /// </remarks>
-#pragma warning disable CA1815 // A mask is selected with, never compared.
 public readonly struct Mask<T>
     where T : struct, IScalar<T>
 {
@@ -40,4 +39,3 @@ public readonly struct Mask<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Mask<T> operator |(Mask<T> a, Mask<T> b) => T.Or(a, b);
 }
-#pragma warning restore CA1815

@@ -8,7 +8,6 @@ namespace FuelMath.Formulas;
 /// Costs nothing over hand-written doubles. A comparison gives a mask of bits and a selection is a vector blend, so
 /// that no value is branched on. The default value is zero. Immutable.
 /// </remarks>
-#pragma warning disable CA1815 // Numbers are compared by value through Value.
 public readonly struct Real : ILane<Real>
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -160,4 +159,3 @@ public readonly struct Real : ILane<Real>
     [MethodImpl(Inline)]
     private static Vector128<double> Bits(Real x) => Vector128.CreateScalarUnsafe(x.Number);
 }
-#pragma warning restore CA1815

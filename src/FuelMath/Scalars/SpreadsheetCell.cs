@@ -1,7 +1,6 @@
 namespace FuelMath.Formulas;
 
 /// <summary>A cell of a spreadsheet: one step of a formula.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SpreadsheetCell
 {
     internal SpreadsheetCell(string reference, string formula, Symbol? symbol, DataSource? source) =>

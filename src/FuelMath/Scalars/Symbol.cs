@@ -4,7 +4,6 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// Formulas keep their symbols in static fields, so that naming a step costs nothing when no working is asked for. A
 /// symbol has no source: one quantity comes from many formulas.
-/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class Symbol
 {

@@ -12,7 +12,6 @@ namespace FuelMath.Formulas;
 /// the constant zero. Immutable.
 /// </para>
 /// </remarks>
-#pragma warning disable CA1815 // Numbers are compared by value through Value.
 public readonly struct Traced : IScalar<Traced>
 {
     private readonly TracedNode? node;
@@ -160,4 +159,3 @@ public readonly struct Traced : IScalar<Traced>
     /// <summary>The working, which ends in a unit that a reader asked for.</summary>
     internal Working ToWorking(TracedUnit? unit) => new(Node, unit, null);
 }
-#pragma warning restore CA1815

@@ -8,7 +8,6 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// Where two different steps or inputs share a symbol, the working numbers them (<c>dp_1</c>, <c>dp_2</c>). An input that
 /// was given in another unit is converted in a line of its own, and so is the result when another unit was asked for.
-/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </remarks>
 public sealed class Working
 {

@@ -3,7 +3,6 @@ using System.Globalization;
 namespace FuelMath.Formulas;
 
 /// <summary>A line of a working that converts one quantity from one unit to another.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class WorkingConversion
 {
     private readonly WorkingWriter writer;

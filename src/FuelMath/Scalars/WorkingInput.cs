@@ -3,7 +3,6 @@ using System.Globalization;
 namespace FuelMath.Formulas;
 
 /// <summary>An input of a working.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class WorkingInput
 {
     private readonly WorkingWriter writer;

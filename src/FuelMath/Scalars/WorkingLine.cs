@@ -5,8 +5,7 @@ namespace FuelMath.Formulas;
 
 /// <summary>One named step of a working.</summary>
 /// <remarks>
-/// Meaning and unit are those of its <see cref="Symbol"/>; the source is that of the formula. Instances are immutable and safe to share between
-/// threads. Equality is by reference.
+/// Meaning and unit are those of its <see cref="Symbol"/>; the source is that of the formula.
 /// </remarks>
 public sealed class WorkingLine
 {

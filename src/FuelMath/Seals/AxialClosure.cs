@@ -10,7 +10,6 @@ namespace FuelMath.Joints;
 /// the injector or holds the rail off; too much lets a ring leave its land, or the clip lose its hold. The stack is
 /// axial; whether the rings seal is a radial question, for <see cref="ORingFit"/>.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="Stack" />

@@ -9,7 +9,6 @@ namespace FuelMath.Joints;
 /// check takes them so. Face: room is the depth of the groove, when the faces touch. An O-ring boss, whose ring sits in a
 /// chamfer, is checked as a face gland of the room and width measured on the port and stud at hand.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class Gland
 {

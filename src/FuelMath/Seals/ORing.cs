@@ -6,7 +6,7 @@ namespace FuelMath.Joints;
 /// <summary>An O-ring as it comes: inside diameter and cross-section, with their tolerances.</summary>
 /// <remarks>
 /// What it is made of is not here: whether a rubber stands a fuel is a question to its maker, with the fuel's name and its
-/// alcohol content. Instances are immutable and safe to share between threads. Equality is by reference.
+/// alcohol content.
 /// </remarks>
 public sealed class ORing
 {

@@ -14,7 +14,6 @@ namespace FuelMath.Joints;
 /// <para>
 /// Caution: a fit on paper is no proof of tightness, and no rubber stands every fuel. Ask the maker, and prove the joint.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="RailSeal" />

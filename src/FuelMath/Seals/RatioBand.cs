@@ -5,8 +5,7 @@ namespace FuelMath.Joints;
 /// <summary>A fraction, such as a squeeze, with what tolerances make of it.</summary>
 /// <remarks>
 /// Worst: every part at its worst limit at once. Likely: root-sum-square, which presumes many independent parts, each
-/// centered on its nominal; few parts, or a maker who works to one limit, break that. Instances are immutable and safe
-/// to share between threads. Equality is by reference.
+/// centered on its nominal; few parts, or a maker who works to one limit, break that.
 /// </remarks>
 public sealed class RatioBand
 {

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath.Joints;
 
 /// <summary>What a static seal should keep to.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SealLimits
 {
     /// <summary>Sets limits.</summary>

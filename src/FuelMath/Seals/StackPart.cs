@@ -1,7 +1,6 @@
 namespace FuelMath.Joints;
 
 /// <summary>One length in an axial stack: what opens the gap, or what fills it.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class StackPart
 {
     private StackPart(string name, TolerancedLength length, bool opens)

@@ -4,8 +4,7 @@ namespace FuelMath.Joints;
 
 /// <summary>A length with the tolerance that its drawing gives it, the same to both sides.</summary>
 /// <remarks>
-/// A drawing that allows more to one side is given by its limits: the nominal is then their middle. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// A drawing that allows more to one side is given by its limits: the nominal is then their middle.
 /// </remarks>
 public sealed class TolerancedLength
 {

@@ -4,8 +4,7 @@ namespace FuelMath;
 
 /// <summary>A cell of a table on a sheet: a number as it is printed, words, or nothing.</summary>
 /// <remarks>
-/// The number is rounded to the digits of its column once, so that print, CSV and JSON hold the same one. Immutable and safe
-/// to share between threads. Equality is by reference.
+/// The number is rounded to the digits of its column once, so that print, CSV and JSON hold the same one.
 /// </remarks>
 public sealed class SheetCell
 {

@@ -3,7 +3,6 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>A column of a table on a sheet: what it holds, and for numbers in which unit.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SheetColumn
 {
     internal SheetColumn(string name, string? unit, int decimals)

@@ -8,7 +8,6 @@ namespace FuelMath;
 /// Print, CSV and JSON hold the same numbers: each is rounded once, to the digits of its column. Reading a file back gives the
 /// same names, units, words and numbers.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Files" />

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>What to tell the controller of one stage of injectors, or that it must not be told yet.</summary>
-/// <remarks>Made by a <see cref="TuningSheet"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by a <see cref="TuningSheet"/>.</remarks>
 public sealed class StageSheet
 {
     internal StageSheet(SystemAssessment assessment, InjectorStage stage)

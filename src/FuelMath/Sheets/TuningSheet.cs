@@ -11,7 +11,6 @@ namespace FuelMath;
 /// </para>
 /// <para>
 /// Caution: a lean cylinder destroys an engine. The sheet is no clearance to load it: verify with a sensor at light load first.
-/// Immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
 /// <example>

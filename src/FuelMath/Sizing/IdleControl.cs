@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>How well an injector meters a small amount, as at idle.</summary>
 /// <remarks>
 /// A large injector gives its least repeatable mass, and more is needed than that: with less, the engine idles rich or
-/// wanders. Immutable and safe to share between threads. Equality is by reference.
+/// wanders.
 /// </remarks>
 public sealed class IdleControl
 {

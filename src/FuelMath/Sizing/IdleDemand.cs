@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The idle that injectors have to meter, by the engine's air.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class IdleDemand
 {
     /// <summary>Sets down a demand.</summary>

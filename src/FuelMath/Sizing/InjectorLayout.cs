@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How injectors are spread over an engine: how many feed a chamber, and how often each opens in a cycle.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class InjectorLayout
 {
     /// <summary>Sets down a layout.</summary>

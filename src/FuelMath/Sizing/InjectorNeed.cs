@@ -10,8 +10,7 @@ namespace FuelMath;
 /// idle, see <see cref="InjectorSizing"/>. Source: [Heywood-1988] chapter 2.
 /// </para>
 /// <para>
-/// Caution: a consumption that is guessed too low gives injectors that run lean at full load. Immutable and safe to share
-/// between threads. Equality is by reference.
+/// Caution: a consumption that is guessed too low gives injectors that run lean at full load.
 /// </para>
 /// </remarks>
 /// <example>

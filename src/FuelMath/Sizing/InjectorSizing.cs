@@ -6,8 +6,7 @@ namespace FuelMath;
 
 /// <summary>The injectors that a power asks for, and which of a list carry it and still idle well.</summary>
 /// <remarks>
-/// A duty limit of 85 % is common practice; makers' data come first. Immutable and safe to share between threads. Equality
-/// is by reference.
+/// A duty limit of 85 % is common practice; makers' data come first.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Sizing" />

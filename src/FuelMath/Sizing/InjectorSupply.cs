@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What injectors are fed with: rail pressure, fuel and voltage.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class InjectorSupply
 {
     /// <summary>Sets down a supply.</summary>

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>An injector on an engine: width for a mass and mass for a width, duty cycle, and where it reaches a limit.</summary>
 /// <remarks>
 /// Injectors discharge into the manifold. A predicted mass is no clearance to load an engine: verify with a sensor at light
-/// load first. Immutable and safe to share between threads. Equality is by reference.
+/// load first.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Timing" />

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The power that injectors have to feed, and where.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PeakDemand
 {
     /// <summary>Sets down a demand.</summary>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>An injector of a caller's list, held against peak and idle.</summary>
-/// <remarks>Made by <see cref="InjectorSizing"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by <see cref="InjectorSizing"/>.</remarks>
 public sealed class SizedInjector
 {
     internal SizedInjector(

@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What the injectors are told to do at an operating point.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class FuelCommand
 {
     private FuelCommand(FuelCommandKind kind, Lambda? lambda, ImmutableArray<Duration> widths)

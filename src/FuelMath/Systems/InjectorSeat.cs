@@ -1,7 +1,6 @@
 namespace FuelMath;
 
 /// <summary>One injector in its place: which chamber it feeds, and from which node.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class InjectorSeat
 {
     /// <summary>Puts an injector in its place.</summary>

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>The injectors that one controller output width drives: the primaries, or the secondaries.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class InjectorStage
 {
     /// <summary>Sets down a stage.</summary>

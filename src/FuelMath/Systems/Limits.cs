@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>The limits that an assessment holds a state against.</summary>
 /// <remarks>
 /// <see cref="CommonPractice"/> rests on rules of thumb of the trade and says so in every finding; makers' data come
-/// first. Immutable and safe to share between threads. Equality is by reference.
+/// first.
 /// </remarks>
 public sealed class Limits
 {

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The conditions at which a fuel system is asked about.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class OperatingPoint
 {
     /// <summary>Sets down an operating point.</summary>

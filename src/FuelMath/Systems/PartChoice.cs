@@ -5,7 +5,7 @@ namespace FuelMath;
 
 /// <summary>One part of a list, held against a demand: its margin, and why it does not do.</summary>
 /// <typeparam name="TPart">What kind of part.</typeparam>
-/// <remarks>Made by <see cref="PartChoices"/>. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Made by <see cref="PartChoices"/>.</remarks>
 public sealed class PartChoice<TPart>
 {
     internal PartChoice(TPart part, Ratio? margin, IEnumerable<string> reasons) =>

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A named place in the fuel path where pressure is asked for and parts meet.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PlanNode
 {
     private PlanNode(string name, bool isTank, GaugePressure pressure, Length elevation, Volume? usableVolume)

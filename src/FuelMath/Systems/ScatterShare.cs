@@ -4,7 +4,6 @@ namespace FuelMath;
 
 /// <summary>What one uncertain input adds to the scatter of an output.</summary>
 /// <typeparam name="TDeviation">What a difference of two outputs is.</typeparam>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ScatterShare<TDeviation>
 {
     internal ScatterShare(UncertainInput input, TDeviation standardDeviation, Ratio share, bool isBent)

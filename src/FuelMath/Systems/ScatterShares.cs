@@ -5,7 +5,6 @@ namespace FuelMath;
 /// <summary>Which of a system's uncertain inputs makes the scatter of one output.</summary>
 /// <typeparam name="TValue">What the output is.</typeparam>
 /// <typeparam name="TDeviation">What a difference of two outputs is.</typeparam>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class ScatterShares<TValue, TDeviation>
 {
     internal ScatterShares(

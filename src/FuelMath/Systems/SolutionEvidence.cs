@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How well a state satisfies its equations, where it does so worst, and which values are estimates.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SolutionEvidence
 {
     internal SolutionEvidence(

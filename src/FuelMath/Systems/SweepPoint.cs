@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One point of a sweep: a state, or a refusal with its reason; never both.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SweepPoint
 {
     internal SweepPoint(RotationalSpeed speed, AbsolutePressure manifold, SystemState? state, Exception? refusal)

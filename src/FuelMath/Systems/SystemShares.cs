@@ -24,7 +24,6 @@ namespace FuelMath;
 /// Where a state changes its kind within that scatter (a regulator that starves, an injector that stays open) three solves don't
 /// see it: <see cref="SystemMonteCarlo"/> does. What is not stated counts as exact.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SystemExamples.cs" region="Shares" />

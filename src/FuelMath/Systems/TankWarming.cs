@@ -12,7 +12,6 @@ namespace FuelMath;
 /// the whole tank; its metal and what the return picks up from the engine bay are not counted, and neither is the sun. How
 /// far a hose must stay from an exhaust is out of scope.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class TankWarming
 {

@@ -12,7 +12,6 @@ namespace FuelMath;
 /// tank, lift that towards the whole power. The truth lies between, nearer to the least where the fuel flows through the
 /// motor.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class TankWarmingBounds
 {

@@ -6,8 +6,7 @@ namespace FuelMath;
 /// <summary>An input of a fuel system that is not known exactly: what, by how much, in what shape, and who says so.</summary>
 /// <remarks>
 /// The description holds the best estimate; this is the scatter about it. Inputs are independent of each other; two of
-/// one kind add up. Standard deviations are meant, whatever the shape: see <see cref="SpreadShape"/>. Immutable and safe
-/// to share between threads. Equality is by reference.
+/// one kind add up. Standard deviations are meant, whatever the shape: see <see cref="SpreadShape"/>.
 /// </remarks>
 public sealed class UncertainInput
 {

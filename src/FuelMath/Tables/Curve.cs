@@ -17,8 +17,7 @@ namespace FuelMath;
 /// [Moler-2004] section 3.4 (the slopes at the ends).
 /// </para>
 /// <para>
-/// The numbers carry no unit of their own: whoever owns the curve states the units of its axes. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// The numbers carry no unit of their own: whoever owns the curve states the units of its axes.
 /// </para>
 /// </remarks>
 public sealed class Curve

@@ -11,8 +11,7 @@ namespace FuelMath;
 /// product of the two axes is reproduced exactly. Source: [Definition] product of two linear interpolations.
 /// </para>
 /// <para>
-/// The numbers carry no unit of their own: whoever owns the grid states the units of its axes. Instances are
-/// immutable and safe to share between threads. Equality is by reference.
+/// The numbers carry no unit of their own: whoever owns the grid states the units of its axes.
 /// </para>
 /// </remarks>
 public sealed class Grid

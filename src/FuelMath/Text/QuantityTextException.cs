@@ -2,9 +2,7 @@ namespace FuelMath;
 
 /// <summary>A text is not a quantity of the wanted kind.</summary>
 /// <remarks>The message says what is allowed and what came, in invariant culture.</remarks>
-#pragma warning disable CA1032 // An instance without the problem and the kind would be of no use.
 public sealed class QuantityTextException : FormatException, IExplained
-#pragma warning restore CA1032
 {
     internal QuantityTextException(QuantityTextProblem problem, string kind, string message)
         : base(message)

@@ -12,7 +12,7 @@ namespace FuelMath.Statistics;
 /// Effects of rows sum to zero, as do those of columns. They can be told apart only where rows and columns hang together
 /// through shared readings. Source: [Scheffe-1959] section 4.4, two-way layout with unequal numbers, no interaction.
 /// </para>
-/// <para>In the unit of the data. Immutable and safe to share between threads. Equality is by reference.</para>
+/// <para>In the unit of the data.</para>
 /// </remarks>
 public sealed class AdditiveLayout
 {

@@ -5,8 +5,7 @@ namespace FuelMath.Statistics;
 
 /// <summary>Whether a part of the scatter is larger than the error can explain: the ratio of two variances.</summary>
 /// <remarks>
-/// Source: [Draper-Smith-1998] chapter 2. Made by a fit. Immutable and safe to share between threads. Equality is by
-/// reference.
+/// Source: [Draper-Smith-1998] chapter 2. Made by a fit.
 /// </remarks>
 public sealed class FTest
 {

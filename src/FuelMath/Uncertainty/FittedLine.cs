@@ -13,7 +13,6 @@ namespace FuelMath.Statistics;
 /// Source: [JCGM-100] section H.3, the calibration line; [Draper-Smith-1998] chapters 1 and 5 (weights);
 /// [Fieller-1954] for where the line crosses zero.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/UncertaintyExamples.cs" region="Line" />

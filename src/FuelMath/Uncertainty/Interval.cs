@@ -5,9 +5,7 @@ namespace FuelMath.Statistics;
 /// Made by a fit or a sample, in the unit of their data. The default value is the single number zero. Equality is not
 /// defined. Immutable and safe to share between threads.
 /// </remarks>
-#pragma warning disable CA1815 // Numbers that were computed are compared with a tolerance.
 public readonly struct Interval
-#pragma warning restore CA1815
 {
     internal Interval(double low, double high) => (Low, High) = (low, high);
 

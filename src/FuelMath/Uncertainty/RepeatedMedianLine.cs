@@ -11,7 +11,6 @@ namespace FuelMath.Statistics;
 /// </para>
 /// <para>
 /// Source: [Siegel-1982] repeated medians; [Iglewicz-Hoaglin-1993] the scatter from the median of residuals. In the units of the data.
-/// Instances are immutable and safe to share between threads. Equality is by reference.
 /// </para>
 /// </remarks>
 public sealed class RepeatedMedianLine

@@ -5,8 +5,7 @@ namespace FuelMath.Statistics;
 /// <summary>Repeats of one reading: their mean, their scatter, and how well the mean is known.</summary>
 /// <remarks>
 /// In the unit of the data. Mean and deviation are taken in two passes, so that readings which agree in their first
-/// digits keep the others. Source: [JCGM-100] sections 4.2.1 to 4.2.3. Instances are immutable and safe to share between
-/// threads. Equality is by reference.
+/// digits keep the others. Source: [JCGM-100] sections 4.2.1 to 4.2.3.
 /// </remarks>
 public sealed class Sample
 {

@@ -5,7 +5,7 @@ namespace FuelMath.Statistics;
 /// <summary>What one output came to in the trials of a Monte Carlo run: its estimate, and how it scatters.</summary>
 /// <typeparam name="TValue">What the output is.</typeparam>
 /// <typeparam name="TDeviation">What a difference of two of them is.</typeparam>
-/// <remarks>Source: [JCGM-101] clause 7. Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <remarks>Source: [JCGM-101] clause 7.</remarks>
 public sealed class TrialSpread<TValue, TDeviation>
 {
     private readonly TrialNumbers numbers;
