@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A document is not what it must be: says where in it, what is allowed and what was found.</summary>
+/// <summary>Thrown when a document is invalid; says where in it, what is allowed and what was found.</summary>
 #pragma warning disable CA1032 // An instance without a place would be of no use.
 public sealed class DocumentException : Exception
 #pragma warning restore CA1032

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A fitting as the flow feels it.</summary>
+/// <summary>A fitting as a hydraulic loss: bore and loss coefficient.</summary>
 internal static class FittingShape
 {
     private static readonly ValueProperty<Fitting, string> Name = new("name", "Its name.", TextShape.Name, f => f.Name);

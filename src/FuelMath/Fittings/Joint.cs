@@ -42,7 +42,7 @@ public sealed class Joint
     /// <summary>What becomes of them.</summary>
     public JointVerdict Verdict { get; }
 
-    /// <summary>The known mistake that this is, if it is one.</summary>
+    /// <summary>The known trap that this joint matches, or none.</summary>
     public JointTrap Trap { get; }
 
     /// <summary>Why, in words.</summary>

@@ -72,6 +72,6 @@ public sealed class HoseAssembly
     /// <summary>Length that the hose is cut to, in m.</summary>
     public Length CutLength => SiUnits.Length(cut);
 
-    /// <summary>The hose as the flow feels it: cut length, with the coefficients of both fittings carried to its bore.</summary>
+    /// <summary>The hose as a hydraulic loss: cut length, with the coefficients of both fittings carried to its bore.</summary>
     public Hose Hose { get; }
 }

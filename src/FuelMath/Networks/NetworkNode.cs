@@ -111,7 +111,7 @@ public sealed class NetworkNode
 
     internal double LeftSi { get; }
 
-    /// <summary>The node at the elevation that does to it at rest what an acceleration does here.</summary>
+    /// <summary>A copy of the node whose elevation gives, at rest, the same hydrostatic pressure as the acceleration.</summary>
     internal NetworkNode Under(VehicleAcceleration acceleration) =>
         new(Name, IsFixed, PressureSi, acceleration.HeightOf(this), DrawSi, ForwardSi, LeftSi);
 

@@ -18,11 +18,11 @@ internal sealed partial class NetworkWork<T>
     /// <summary>Nor, where nothing flows, by this part of the greatest flow that a cold start begins with.</summary>
     private const double SettledOfStart = 1e-9;
 
-    /// <summary>... times this where it takes long: near no flow a square law creeps, and its loss is long right.</summary>
+    /// <summary>... times this where it takes long: near zero flow a quadratic law converges slowly, though its loss is already accurate.</summary>
     private const double Patience = 10;
 
     /// <summary>
-    /// Nor has a step that was the difference of numbers so much greater than the flows: it would not balance mass.
+    /// A step computed as the difference of numbers far larger than the flows has lost its digits: it counts as not converged.
     /// </summary>
     private const double Heave = 1e5;
     private const double HeaveOfStart = 1e11;

@@ -48,7 +48,7 @@ internal sealed class MeshSolver
                 return State(x, states, iterations);
             }
 
-            // The last one told is that of the weakest supply, which says what is short.
+            // Keep the last refusal: it belongs to the weakest supply and names what is missing.
             refusal = no ?? refusal;
         }
 
