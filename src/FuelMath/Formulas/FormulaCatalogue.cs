@@ -71,7 +71,10 @@ public static class FormulaCatalogue
     /// <exception cref="ArgumentException">No formula has this name.</exception>
     public static FormulaInfo Named(string name) =>
         Find(name)
-        ?? throw new ArgumentException($"Must be the name of a listed formula; it was \"{name}\".", nameof(name));
+        ?? throw new ArgumentException(
+            $"Must be the name of a listed formula; it was {Echo.Quote(name)}.",
+            nameof(name)
+        );
 
     /// <summary>Finds a formula by its name, where it may be none.</summary>
     /// <param name="name">Class and method, for example <c>Friction.PressureLoss</c>.</param>

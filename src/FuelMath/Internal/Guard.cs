@@ -156,7 +156,21 @@ internal static class Guard
             );
 
     internal static string Name(string value, string paramName) =>
-        string.IsNullOrWhiteSpace(value) ? throw new ArgumentException("Must be a name, not blank.", paramName) : value;
+        string.IsNullOrWhiteSpace(value)
+            ? throw new ArgumentException("Must be a name, not blank.", paramName)
+            : OneLine(value, paramName);
+
+    /// <summary>A text that stays in its place in a report: a name with a line feed would forge a line of it.</summary>
+    internal static string OneLine(string value, string paramName) =>
+        Echo.ControlAt(value) is >= 0 and int at
+            ? throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must have no control characters; at index {at} it had U+{(int)value[at]:X4}."
+                ),
+                paramName
+            )
+            : value;
 
     /// <summary>Names that are to tell things apart.</summary>
     internal static void DifferentNames(IEnumerable<string> names, string paramName)

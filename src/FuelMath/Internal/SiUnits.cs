@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace FuelMath;
@@ -126,7 +127,22 @@ internal static class SiUnits
 
     internal static Frequency Frequency(double hertz) => UnitsNet.Frequency.FromHertz(hertz);
 
-    internal static Power Power(double watts) => UnitsNet.Power.FromWatts(watts);
+    /// <summary>The unit library holds power alone as a decimal number, which ends at 7.9e28 and has 28 decimals.</summary>
+    internal const double MostWatts = 1e15;
+
+    /// <summary>With 28 decimals, 15 digits are left of it.</summary>
+    internal const double LeastWatts = 1e-12;
+
+    internal static Power Power(double watts) =>
+        Math.Abs(watts) <= MostWatts
+            ? UnitsNet.Power.FromWatts(watts)
+            : throw new ArgumentOutOfRangeException(
+                nameof(watts),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"A power must be at most {MostWatts} W; it came to {watts} W."
+                )
+            );
 
     internal static SpecificEnergy SpecificEnergy(double joulesPerKilogram) =>
         UnitsNet.SpecificEnergy.FromJoulesPerKilogram(joulesPerKilogram);

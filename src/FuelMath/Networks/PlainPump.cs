@@ -235,7 +235,7 @@ public sealed class PlainPump : FlowPart
             throw new ArgumentOutOfRangeException(
                 paramName,
                 $"Must have a flow greater than zero and a rise below {Guard.Show(shutoff, shutoff.Unit)}; it was "
-                    + $"{Guard.Show(point.PressureRise, shutoff.Unit)} at {point.Flow}."
+                    + $"{Guard.Show(point.PressureRise, shutoff.Unit)} at {Guard.Show(point.Flow, point.Flow.Unit)}."
             );
         }
     }

@@ -8,6 +8,8 @@ namespace FuelMath;
 /// </remarks>
 public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormattable
 {
+    private const double Least = 1e-300;
+    private const double Most = 1e300;
     private readonly double ratio;
 
     private Lambda(double ratio) => this.ratio = ratio;
@@ -18,16 +20,17 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
     internal double Si => ratio;
 
     /// <summary>Sets down a lambda.</summary>
-    /// <param name="value">A pure number greater than zero.</param>
+    /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
     /// <returns>The lambda.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The number is not finite and greater than zero.</exception>
-    public static Lambda FromRatio(double value) => new(Guard.Positive(value, nameof(value)));
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
+    public static Lambda FromRatio(double value) => new(Guard.InRange(value, Least, Most, nameof(value)));
 
     /// <summary>Sets down a mixture by its equivalence ratio, the inverse of lambda.</summary>
-    /// <param name="value">A pure number greater than zero.</param>
+    /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
     /// <returns>The lambda.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The number is not finite and greater than zero.</exception>
-    public static Lambda FromEquivalenceRatio(double value) => new(1 / Guard.Positive(value, nameof(value)));
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
+    public static Lambda FromEquivalenceRatio(double value) =>
+        new(1 / Guard.InRange(value, Least, Most, nameof(value)));
 
     /// <summary>Lambda as a pure number.</summary>
     /// <returns>The number.</returns>

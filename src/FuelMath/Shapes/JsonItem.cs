@@ -1,12 +1,8 @@
-using System.Text.Encodings.Web;
-
 namespace FuelMath;
 
 /// <summary>One value of a document, with its place.</summary>
 internal sealed class JsonItem
 {
-    private const int ShownCharacters = 60;
-
     private readonly JsonSource source;
     private readonly JsonItem? parent;
     private readonly string? name;
@@ -64,8 +60,12 @@ internal sealed class JsonItem
     /// <summary>Whether another value refers to it.</summary>
     internal bool IsUsed { get; private set; }
 
+    /// <summary>A name that is longer is cut in paths.</summary>
+    private const int LongestPlainName = 60;
+
     internal string PathOf(string property) =>
-        property.Length > 0 && property.All(c => char.IsAsciiLetterOrDigit(c) || c is '_' or '$')
+        property.Length is > 0 and <= LongestPlainName
+        && property.All(c => char.IsAsciiLetterOrDigit(c) || c is '_' or '$')
             ? $"{Path}.{property}"
             : $"{Path}[{Quote(property)}]";
 
@@ -106,6 +106,5 @@ internal sealed class JsonItem
 
     internal static string Quoted(IEnumerable<string> texts) => string.Join(", ", texts.Select(Quote));
 
-    internal static string Quote(string text) =>
-        $"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(text.Length > ShownCharacters ? text[..ShownCharacters] + "..." : text)}\"";
+    internal static string Quote(string text) => Echo.Quote(text);
 }

@@ -197,7 +197,7 @@ internal ref struct JsonTree
             (int)(problem.LineNumber ?? 0) + 1,
             (int)(problem.BytePositionInLine ?? 0) + 1,
             "The text must be JSON, without comments or trailing commas.",
-            $"something else ({message.TrimEnd('.')})"
+            $"something else ({Echo.Escape(message.TrimEnd('.'))})"
         );
     }
 }

@@ -22,7 +22,7 @@ internal sealed class TextShape : Shape<string>
     internal override string Read(JsonItem item)
     {
         string text = Expect(item, JsonItemKind.Text).Text;
-        return Fits(text) ? text : throw item.Refuse($"Must be {Wanted}, not blank.");
+        return Fits(text) ? text : throw item.Refuse($"Must be {Wanted}, not blank, without control characters.");
     }
 
     /// <summary>Writes nothing that would not be read again.</summary>
@@ -30,7 +30,7 @@ internal sealed class TextShape : Shape<string>
         Fits(value) && Surrogates.BrokenAt(value) < 0
             ? JsonText.Of(value)
             : throw new ArgumentException(
-                $"A document needs {Wanted}, not blank, with complete surrogate pairs; it was {JsonItem.Quote(value)}.",
+                $"A document needs {Wanted}, not blank, without control characters, with complete surrogate pairs; it was {JsonItem.Quote(value)}.",
                 nameof(value)
             );
 
@@ -38,8 +38,9 @@ internal sealed class TextShape : Shape<string>
         JsonText.Object(
             ("type", JsonText.Of("string")),
             ("maxLength", JsonText.Of(characters)),
-            ("pattern", JsonText.Of(@"\S"))
+            ("pattern", JsonText.Of(@"^(?=.*\S)\P{Cc}+$"))
         );
 
-    private bool Fits(string text) => text.Length <= characters && !string.IsNullOrWhiteSpace(text);
+    private bool Fits(string text) =>
+        text.Length <= characters && !string.IsNullOrWhiteSpace(text) && Echo.ControlAt(text) < 0;
 }

@@ -12,13 +12,13 @@ public sealed class DataSource : IEquatable<DataSource>
     /// <summary>Names a work and the place in it.</summary>
     /// <param name="key">The key of the work, for example <c>Workshop-class</c>; not blank.</param>
     /// <param name="locator">The table, figure, page, equation or row; not blank.</param>
-    /// <exception cref="ArgumentException">Either is null or blank.</exception>
+    /// <exception cref="ArgumentException">Either is null or blank, or has control characters.</exception>
     public DataSource(string key, string locator)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(key);
         ArgumentException.ThrowIfNullOrWhiteSpace(locator);
-        Key = key;
-        Locator = locator;
+        Key = Guard.OneLine(key, nameof(key));
+        Locator = Guard.OneLine(locator, nameof(locator));
     }
 
     /// <summary>The key of the work.</summary>

@@ -65,7 +65,7 @@ internal static partial class LenientReading
             return new(
                 QuantityTextProblem.MissingUnit,
                 kind.Name,
-                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was \"{text}\"."
+                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was {Echo.Quote(text)}."
             );
         }
 
@@ -86,12 +86,15 @@ internal static partial class LenientReading
 
         (unit, digits) = (meant[0], written);
         si = unit.ToSi(value);
-        return !double.IsFinite(si) || (si < 0 && kind.NeverNegative)
-            ? new(
-                QuantityTextProblem.BelowZero,
-                kind.Name,
-                $"Must be at least 0 {kind.SiUnit.Symbol} and finite; it was \"{text}\"."
-            )
+        bool vanished =
+            value == 0 ? NumberText.Vanished(clean.AsSpan(0, clean.Length - rest.Length)) : si == 0 && !unit.HasOffset;
+        return !kind.Holds(si) || vanished ? QuantityReading.NotRepresentable(kind, text)
+            : si < 0 && kind.NeverNegative
+                ? new(
+                    QuantityTextProblem.BelowZero,
+                    kind.Name,
+                    $"Must be at least 0 {kind.SiUnit.Symbol}; it was {Echo.Quote(text)}."
+                )
             : null;
     }
 
@@ -113,23 +116,23 @@ internal static partial class LenientReading
             ? new(
                 QuantityTextProblem.UnknownUnit,
                 kind.Name,
-                $"\"{symbol}\" is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol)} is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
             )
             : new(
                 QuantityTextProblem.WrongKind,
                 kind.Name,
-                $"\"{symbol}\" is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol)} is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
             );
     }
 
     private static QuantityTextException Ask(UnitKind kind, string text, string question) =>
-        new(QuantityTextProblem.Ambiguous, kind.Name, $"\"{text}\" can be read in two ways: {question}.");
+        new(QuantityTextProblem.Ambiguous, kind.Name, $"{Echo.Quote(text)} can be read in two ways: {question}.");
 
     private static QuantityTextException OneNumber(UnitKind kind, string text) =>
         new(
             QuantityTextProblem.BadNumber,
             kind.Name,
-            $"Must be one number and a unit of {kind.Name} ({kind.Allowed}); it was \"{text}\"."
+            $"Must be one number and a unit of {kind.Name} ({kind.Allowed}); it was {Echo.Quote(text)}."
         );
 
     [GeneratedRegex(@"\s+")]

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace FuelMath;
 
@@ -116,7 +117,10 @@ public sealed class QuantityKind<T>
         double si = toSi(value);
         return double.IsFinite(si)
             ? si
-            : throw new ArgumentOutOfRangeException(nameof(value), $"A {Name} must be finite; it was {si}.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(value),
+                string.Create(CultureInfo.InvariantCulture, $"A {Name} must be finite; it was {si}.")
+            );
     }
 
     private Unit UnitOf(string unit)
@@ -124,7 +128,7 @@ public sealed class QuantityKind<T>
         ArgumentNullException.ThrowIfNull(unit);
         return kind.Find(unit)
             ?? throw new ArgumentException(
-                $"Must be a unit of {Name} ({kind.Allowed}); it was \"{unit}\".",
+                $"Must be a unit of {Name} ({kind.Allowed}); it was {Echo.Quote(unit)}.",
                 nameof(unit)
             );
     }

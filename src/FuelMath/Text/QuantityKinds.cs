@@ -74,7 +74,7 @@ public static class QuantityKinds
     public static QuantityKind<Frequency> Frequency { get; } =
         new(UnitTable.Frequency, x => x.InSi(), SiUnits.Frequency);
 
-    /// <summary>Power: "250 kW".</summary>
+    /// <summary>Power: "250 kW". From 1e-12 W to 1e15 W, either sign, with 15 digits: the unit library holds it as a decimal number.</summary>
     public static QuantityKind<Power> Power { get; } = new(UnitTable.Power, x => x.InSi(), SiUnits.Power);
 
     /// <summary>Energy per mass: "43.4 MJ/kg".</summary>

@@ -41,7 +41,7 @@ internal static class QuantityReading
                 : new(
                     QuantityTextProblem.MissingNumber,
                     kind.Name,
-                    $"Must be a number followed by a unit of {kind.Name} ({kind.Allowed}); it was \"{trimmed}\"."
+                    $"Must be a number followed by a unit of {kind.Name} ({kind.Allowed}); it was {Echo.Quote(trimmed)}."
                 );
         }
 
@@ -53,7 +53,7 @@ internal static class QuantityReading
                     QuantityTextProblem.BadNumber,
                     kind.Name,
                     $"The number must be digits with '{format.NumberDecimalSeparator}' as decimal separator, "
-                        + $"without group separators or spaces; it was \"{trimmed}\"."
+                        + $"without group separators or spaces; it was {Echo.Quote(trimmed)}."
                 );
         }
 
@@ -62,7 +62,7 @@ internal static class QuantityReading
             return new(
                 QuantityTextProblem.MissingUnit,
                 kind.Name,
-                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was \"{trimmed}\"."
+                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was {Echo.Quote(trimmed)}."
             );
         }
 
@@ -73,7 +73,7 @@ internal static class QuantityReading
 
         si = unit.ToSi(value);
         bool vanished = value == 0 ? NumberText.Vanished(number) : si == 0 && !unit.HasOffset;
-        if (!double.IsFinite(si) || vanished)
+        if (!kind.Holds(si) || vanished)
         {
             return NotRepresentable(kind, trimmed);
         }
@@ -82,7 +82,7 @@ internal static class QuantityReading
             ? new(
                 QuantityTextProblem.BelowZero,
                 kind.Name,
-                $"Must be at least 0 {kind.SiUnit.Symbol}; it was \"{trimmed}\"."
+                $"Must be at least 0 {kind.SiUnit.Symbol}; it was {Echo.Quote(trimmed)}."
             )
             : null;
     }
@@ -141,19 +141,19 @@ internal static class QuantityReading
             ? new(
                 QuantityTextProblem.WrongKind,
                 kind.Name,
-                $"\"{symbol}\" is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol)} is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
             )
             : new(
                 QuantityTextProblem.UnknownUnit,
                 kind.Name,
-                $"\"{symbol}\" is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol)} is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
             );
 
-    private static QuantityTextException NotRepresentable(UnitKind kind, ReadOnlySpan<char> text) =>
+    internal static QuantityTextException NotRepresentable(UnitKind kind, ReadOnlySpan<char> text) =>
         new(
             QuantityTextProblem.NotRepresentable,
             kind.Name,
-            $"The number must be finite, and neither too large nor too small for {kind.Name}; it was \"{text}\"."
+            $"The number must be finite, and neither too large nor too small for {kind.Name}; it was {Echo.Quote(text)}."
         );
 
     /// <summary>Digits after a space are a group of a larger number or a second number, never a unit.</summary>

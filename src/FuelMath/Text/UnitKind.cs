@@ -22,6 +22,15 @@ internal sealed class UnitKind
 
     internal Unit SiUnit => Units[0];
 
+    /// <summary>The greatest SI number that is read, either sign; the unit library may hold less than a double does.</summary>
+    internal double Most { get; init; } = double.MaxValue;
+
+    /// <summary>The least SI number but zero that is read, either sign.</summary>
+    internal double Least { get; init; }
+
+    /// <summary>Whether an SI number is finite and may be held.</summary>
+    internal bool Holds(double si) => Math.Abs(si) <= Most && (si == 0 || Math.Abs(si) >= Least);
+
     /// <summary>The symbols of all units, for messages.</summary>
     internal string Allowed { get; }
 

@@ -155,7 +155,11 @@ internal static class UnitTable
         new("frequency", false, Of("Hz", 1, 1, "1/s"), Of("kHz", 1e3, 1), Of("1/min", 1, 60));
 
     internal static UnitKind Power { get; } =
-        new("power", false, Of("W", 1, 1), Of("kW", 1e3, 1), Of("hp", Horsepower, 1), Of("metric hp", 735.49875, 1));
+        new("power", false, Of("W", 1, 1), Of("kW", 1e3, 1), Of("hp", Horsepower, 1), Of("metric hp", 735.49875, 1))
+        {
+            Least = SiUnits.LeastWatts,
+            Most = SiUnits.MostWatts,
+        };
 
     internal static UnitKind SpecificEnergy { get; } =
         new(

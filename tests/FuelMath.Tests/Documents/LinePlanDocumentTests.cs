@@ -133,7 +133,7 @@ public sealed class LinePlanDocumentTests
         "\"name\": \"goal\"",
         "\"name\": \" \"",
         "$.pieces[8].name",
-        "Must be a name, a text of 1 to 200 characters, not blank."
+        "Must be a name, a text of 1 to 200 characters, not blank, without control characters."
     )]
     public void Read_SomethingWrong_SaysWhere(string old, string changed, string path, string allowed)
     {

@@ -147,9 +147,12 @@ public sealed class SystemDocumentTests
     [Theory]
     [InlineData(
         201,
-        "A document needs a name, a text of 1 to 200 characters, not blank, with complete surrogate pairs"
+        "A document needs a name, a text of 1 to 200 characters, not blank, without control characters, with complete surrogate pairs"
     )]
-    [InlineData(0, "A document needs a name, a text of 1 to 200 characters, not blank, with complete surrogate pairs")]
+    [InlineData(
+        0,
+        "A document needs a name, a text of 1 to 200 characters, not blank, without control characters, with complete surrogate pairs"
+    )]
     public void Write_NameThatWouldNotBeRead_IsRefused(int letters, string words)
     {
         FuelSystem stand = SystemDocument.Read(TestFiles.System("training-stand"));

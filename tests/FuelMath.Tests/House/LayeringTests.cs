@@ -15,11 +15,11 @@ public sealed class LayeringTests
         // The ground: knows nothing of fuel.
         [""] = 0,
         ["Internal"] = 1,
-        ["Sources"] = 1,
-        ["Text"] = 3,
-        ["Scalars"] = 2,
-        ["Findings"] = 2,
-        ["Shapes"] = 4,
+        ["Sources"] = 2,
+        ["Text"] = 4,
+        ["Scalars"] = 3,
+        ["Findings"] = 3,
+        ["Shapes"] = 5,
         // The first floor: quantities, tables and formulas, then what is built of them alone.
         ["Quantities"] = 10,
         ["Tables"] = 10,

@@ -121,4 +121,16 @@ public sealed class MixtureTests
         Assert.Equal(parameter, error.ParamName);
         Assert.StartsWith(message, error.Message, StringComparison.Ordinal);
     }
+
+    /// <summary>A mixture and its inverse are both numbers.</summary>
+    [Theory]
+    [InlineData(1e-310)]
+    [InlineData(5e-324)]
+    [InlineData(1e301)]
+    [InlineData(double.MaxValue)]
+    public void Lambda_BeyondWhatHasAnInverse_IsRefused(double value)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lambda.FromEquivalenceRatio(value));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lambda.FromRatio(value));
+    }
 }

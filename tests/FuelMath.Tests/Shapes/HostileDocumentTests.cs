@@ -52,6 +52,25 @@ public sealed class HostileDocumentTests
     )]
     public void Read_NotOneWholeObject_SaysWhereItEnds(string text, string message) => Refused(text, message);
 
+    /// <summary>What is refused is repeated cut, and with escape characters and line feeds written as such.</summary>
+    [Theory]
+    [InlineData("{\"a\": LONG}")]
+    [InlineData("{\"a\": tLONG}")]
+    [InlineData("{\"LONG\": tr}")]
+    [InlineData("{\"a\": tr\u001b[31m\r\nforged}")]
+    [InlineData("{\"a\": -\u202eLONG}")]
+    [InlineData("{\"a\\u000aforged\": 1}")]
+    [InlineData("{\"name\": \"a\\u000aforged\"}")]
+    public void Read_Malformed_RepeatsNoMoreThanItMust(string text)
+    {
+        DocumentException problem = Assert.Throws<DocumentException>(() =>
+            ToyDocument.Read(text.Replace("LONG", new string('x', 1_000_000), StringComparison.Ordinal))
+        );
+
+        Assert.InRange(problem.Message.Length, 1, 600);
+        Assert.DoesNotContain(problem.Message, c => char.IsControl(c) || c == '\u202e');
+    }
+
     [Theory]
     [InlineData("{} x", "after a single JSON value")]
     [InlineData("{}{}", "after a single JSON value")]

@@ -143,7 +143,7 @@ public sealed class ToyDocumentTests
     [InlineData(
         "\"Ärmel \\\"1\\\"\"",
         "\"  \"",
-        "$.name, line 2, column 11: Must be a name, a text of 1 to 200 characters, not blank. Found \"  \"."
+        "$.name, line 2, column 11: Must be a name, a text of 1 to 200 characters, not blank, without control characters. Found \"  \"."
     )]
     public void Read_SomethingWrong_SaysWhereWhatIsAllowedAndWhatWasFound(string old, string changed, string message)
     {

@@ -54,6 +54,11 @@ public sealed class LenientReadingTests
     )
     {
         double si = place.Kind.NeverNegative ? Math.Abs(number.Value) : number.Value;
+        if (!place.Kind.Holds(si))
+        {
+            return;
+        }
+
         CultureInfo culture = comma ? German : CultureInfo.InvariantCulture;
         string text = QuantityReading.Write(si, place.Kind, place.Unit, culture);
         Assert.Null(LenientReading.Read(text, place.Kind, culture, out double back, out _, out _)?.Message);

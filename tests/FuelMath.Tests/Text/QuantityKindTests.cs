@@ -101,7 +101,7 @@ public sealed class QuantityKindTests
         QuantityTextException error = Refused(QuantityKinds.PressureDifference, text);
         Assert.Equal(QuantityTextProblem.BadNumber, error.Problem);
         Assert.Equal(
-            $"The number must be digits with '.' as decimal separator, without group separators or spaces; it was \"{text.Trim()}\".",
+            $"The number must be digits with '.' as decimal separator, without group separators or spaces; it was \"{text.Trim().Replace("\0", "\\u0000", StringComparison.Ordinal)}\".",
             error.Message
         );
     }
@@ -118,7 +118,7 @@ public sealed class QuantityKindTests
         Assert.Equal(QuantityTextProblem.MissingNumber, error.Problem);
         Assert.Equal(
             "Must be a number followed by a unit of pressure difference (Pa, hPa, kPa, MPa, mbar, bar, psi); "
-                + $"it was \"{text.Trim()}\".",
+                + $"it was \"{text.Trim().Replace("\0", "\\u0000", StringComparison.Ordinal)}\".",
             error.Message
         );
     }

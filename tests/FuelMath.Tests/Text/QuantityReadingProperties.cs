@@ -19,6 +19,11 @@ public sealed class QuantityReadingProperties
     public void WriteThenRead_GivesTheSameBits(FiniteNumber number, KindAndUnit place)
     {
         double si = place.Kind.NeverNegative ? Math.Abs(number.Value) : number.Value;
+        if (!place.Kind.Holds(si))
+        {
+            return;
+        }
+
         foreach (NumberFormatInfo format in new[] { NumberFormatInfo.InvariantInfo, German })
         {
             string text = QuantityReading.Write(si, place.Kind, place.Unit, format);

@@ -1,0 +1,38 @@
+using System.Text.Encodings.Web;
+
+namespace FuelMath;
+
+/// <summary>Text from outside, as messages repeat it: cut, and with what a terminal or a reader would act on escaped.</summary>
+internal static class Echo
+{
+    private const int ShownCharacters = 60;
+
+    /// <summary>In quotation marks.</summary>
+    internal static string Quote(ReadOnlySpan<char> text) => $"\"{Escape(text)}\"";
+
+    /// <summary>Without quotation marks.</summary>
+    internal static string Escape(ReadOnlySpan<char> text) =>
+        JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(
+            text.Length > ShownCharacters ? $"{text[..ShownCharacters]}..." : text.ToString()
+        );
+
+    /// <summary>
+    /// Where a text has a character that breaks a line, moves a cursor or turns the direction of writing; less than zero when
+    /// it has none.
+    /// </summary>
+    internal static int ControlAt(ReadOnlySpan<char> text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (
+                char.IsControl(text[i])
+                || text[i] is '\u2028' or '\u2029' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069')
+            )
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+}

@@ -1,0 +1,56 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace FuelMath.Tests.House;
+
+/// <summary>
+/// No text of the library hangs on the machine's culture. The analyzers see calls without a culture, but neither numbers in
+/// interpolated strings nor numbers that are added to a string.
+/// </summary>
+public sealed class CultureTests
+{
+    [Fact]
+    public void NoInterpolatedText_FormatsANumberByTheMachinesCulture() =>
+        Offenders.None(
+            from found in SourceCode.Nodes<InterpolatedStringExpressionSyntax>()
+            where found.Model.GetTypeInfo(found.Node).ConvertedType?.SpecialType == SpecialType.System_String
+            from hole in found.Node.Contents.OfType<InterpolationSyntax>()
+            let type = found.Model.GetTypeInfo(hole.Expression).Type
+            where HangsOnCulture(type)
+            select $"{SourceCode.Place(hole)}: {{{hole.Expression}}} is a {type}"
+        );
+
+    [Fact]
+    public void NoText_GainsANumberByAddition() =>
+        Offenders.None(
+            from found in SourceCode.Nodes<BinaryExpressionSyntax>()
+            where found.Node.IsKind(SyntaxKind.AddExpression)
+            where found.Model.GetTypeInfo(found.Node).Type?.SpecialType == SpecialType.System_String
+            from side in new[] { found.Node.Left, found.Node.Right }
+            let type = found.Model.GetTypeInfo(side).Type
+            where HangsOnCulture(type)
+            select $"{SourceCode.Place(side)}: {side} is a {type}"
+        );
+
+    /// <summary>
+    /// Numbers and quantities of the unit library. An unsigned number is written alike everywhere, and so is a count; whole
+    /// numbers that may be negative have no place in a text without a culture, but none can be told from a count.
+    /// </summary>
+    private static bool HangsOnCulture(ITypeSymbol? type)
+    {
+        ITypeSymbol? plain = type
+            is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } maybe
+            ? maybe.TypeArguments[0]
+            : type;
+        return plain
+                is {
+                    SpecialType: SpecialType.System_Double
+                        or SpecialType.System_Single
+                        or SpecialType.System_Decimal
+                        or SpecialType.System_DateTime
+                }
+            || plain?.ContainingNamespace?.ToString()?.StartsWith("UnitsNet", StringComparison.Ordinal) == true
+                && plain.TypeKind == TypeKind.Struct;
+    }
+}
