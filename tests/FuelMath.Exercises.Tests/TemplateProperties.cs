@@ -24,14 +24,14 @@ public sealed class TemplateProperties(Xunit.Abstractions.ITestOutputHelper outp
             exercise =>
             {
                 ExerciseAnswer answer = exercise.Template.Answer;
-                Right(exercise, exercise.Answer);
+                Right(exercise, exercise.Answer, null);
                 double si = answer.Quantity.ToSi(exercise.Value, answer.Unit);
                 foreach (string unit in answer.Quantity.Units)
                 {
                     string number = SignificantDigits.Write(answer.Quantity.FromSi(si, unit), answer.Digits + 1);
                     if (unit != "1" || answer.Unit == "1")
                     {
-                        Right(exercise, $"{number} {unit}");
+                        Right(exercise, $"{number} {unit}", null);
                         Right(exercise, $"{number.Replace('.', ',')} {unit}", Comma);
                     }
                 }
@@ -108,7 +108,7 @@ public sealed class TemplateProperties(Xunit.Abstractions.ITestOutputHelper outp
                     si[i] = new(Math.Round(exact / place) * place);
                 }
 
-                Right(exercise, template.Answer.Write(template.ValueOf(si)));
+                Right(exercise, template.Answer.Write(template.ValueOf(si)), null);
             }
         );
 
@@ -151,7 +151,7 @@ public sealed class TemplateProperties(Xunit.Abstractions.ITestOutputHelper outp
         }
     }
 
-    private static void Right(Exercise exercise, string reply, IFormatProvider? learner = null)
+    private static void Right(Exercise exercise, string reply, IFormatProvider? learner)
     {
         ExerciseMarking marking = exercise.Mark(reply, learner);
         Assert.True(

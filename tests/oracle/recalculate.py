@@ -1,6 +1,6 @@
 """Recalculates numbers that the sample prints, from its input files alone, by other means than the library's.
 
-    dotnet run --project docs/samples/Assessment -c Release -- docs/samples/Assessment/data/training-stand.json --out out/stand
+    dotnet run --project docs/samples/Assessment -c Release -- docs/samples/Assessment/data/training-stand.json --out out/stand --force
     python3 tests/oracle/recalculate.py docs/samples/Assessment/data/training-stand.json out/stand
 
 Python 3, standard library only. Reads the system, its points and its bench readings, and the tables that the sample wrote as

@@ -2,15 +2,17 @@ using System.Globalization;
 using FuelMath;
 using FuelMath.Samples.Assessment;
 
-// Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder] [--dated 2026-11-20] [--all]
+// Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder] [--force] [--dated 2026-11-20] [--all]
 // Without arguments it assesses the bundled time-trial car. Beside "name.json" it looks for "name-points.json" and
 // "name-bench.csv", and for raw pulses in "name-pulses.json"; a system without them is assessed without them.
 // Assessment --brief brief.json gives a first answer from the least that is known, and what to measure next.
+// It writes below "out/<name of the system's file>", or into the folder of --out, and overwrites nothing without --force.
 // It ends with 0 when everything holds, with 1 on "act first" or "do not run", with 2 on "not known" or a refusal.
 string? folder = null;
 DateOnly? dated = null;
 bool all = false;
 string? brief = null;
+bool force = false;
 var files = new List<string>();
 try
 {
@@ -23,6 +25,9 @@ try
                 break;
             case "--brief" when i + 1 < args.Length:
                 brief = args[++i];
+                break;
+            case "--force":
+                force = true;
                 break;
             case "--out" when i + 1 < args.Length:
                 folder = args[++i];
@@ -40,7 +45,7 @@ try
                 break;
             case ['-', '-', ..]:
                 throw new FormatException(
-                    $"An option must be one of --out, --dated, --all, --brief; it was '{args[i]}'."
+                    $"An option must be one of --out, --force, --dated, --all, --brief; it was '{args[i]}'."
                 );
             default:
                 files.Add(args[i]);
@@ -77,15 +82,11 @@ try
         : SystemAssessment.FromBench(system, asked, measured.Fitted, measured.Sets);
     TuningSheet sheet = dated is { } date ? TuningSheet.FromDated(assessment, date) : new TuningSheet(assessment);
 
-    folder ??= Path.Combine("out", Path.GetFileName(stem));
-    SheetFolder.Write(folder, sheet);
-    HtmlPage.Write(Path.Combine(folder, "assessment.html"), assessment, points, measured, pulsed, sheet);
-    string[] written =
-    [
-        Path.Combine(folder, "assessment.html"),
-        Path.Combine(folder, "sheet.txt"),
-        Path.Combine(folder, "tables"),
-    ];
+    var output = OutputFolder.Of(folder, Path.GetFileName(stem), force);
+    output.Check(["assessment.html", .. SheetFolder.Files(sheet)]);
+    SheetFolder.Write(output, sheet);
+    HtmlPage.Write(output.Path("assessment.html"), assessment, points, measured, pulsed, sheet);
+    string[] written = [output.Path("assessment.html"), output.Path("sheet.txt"), output.Path("tables")];
     foreach (string line in new ConsoleSummary(assessment, sheet, written).Text())
     {
         Console.WriteLine(line);

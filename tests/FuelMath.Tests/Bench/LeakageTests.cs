@@ -1,3 +1,4 @@
+using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -203,9 +204,9 @@ public sealed class LeakageTests
     {
         LeakageReading reading = Collected(0.1, 0.01, 120);
 
-        Assert.Equal("0.1 cm³", reading.Collected.ToString());
-        Assert.Equal("0.01 cm³", reading.Resolution.ToString());
-        Assert.Equal("120 s", reading.Over.ToString());
+        Assert.Equal("0.1 cm³", reading.Collected?.ToString(CultureInfo.InvariantCulture));
+        Assert.Equal("0.01 cm³", reading.Resolution?.ToString(CultureInfo.InvariantCulture));
+        Assert.Equal("120 s", reading.Over.ToString(CultureInfo.InvariantCulture));
         Assert.Null(reading.Drops);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FuelMath.Bench;
 using UnitsNet;
 
@@ -140,9 +141,21 @@ public sealed class ReadingConditionsTests
         DynamicFlowReading pulse = TestBench.Pulse(5, 12);
         CollectedFuel volume = CollectedFuel.FromVolume(Volume.FromMilliliters(275), Volume.FromMilliliters(5));
 
-        Assert.Equal(("12 g", "1 mg"), (pulse.Collected.Mass.ToString(), pulse.Collected.MassResolution.ToString()));
+        Assert.Equal(
+            ("12 g", "1 mg"),
+            (
+                pulse.Collected.Mass?.ToString(CultureInfo.InvariantCulture),
+                pulse.Collected.MassResolution?.ToString(CultureInfo.InvariantCulture)
+            )
+        );
         Assert.Null(pulse.Collected.Volume);
-        Assert.Equal(("275 ml", "5 ml"), (volume.Volume.ToString(), volume.VolumeResolution.ToString()));
+        Assert.Equal(
+            ("275 ml", "5 ml"),
+            (
+                volume.Volume?.ToString(CultureInfo.InvariantCulture),
+                volume.VolumeResolution?.ToString(CultureInfo.InvariantCulture)
+            )
+        );
         Assert.Null(volume.Mass);
         Assert.Equal(1000, pulse.Pulses);
     }

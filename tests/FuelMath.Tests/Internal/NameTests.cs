@@ -14,12 +14,15 @@ public sealed class NameTests
     [InlineData("rail\u0085x")]
     public void Name_WithControlCharacters_IsRefused(string name)
     {
-        ArgumentException problem = Assert.Throws<ArgumentException>("name", () => Guard.Name(name, "name"));
+        ArgumentException problem = Assert.Throws<ArgumentException>(
+            nameof(name),
+            () => Guard.Name(name, nameof(name))
+        );
         Assert.DoesNotContain(problem.Message, c => char.IsControl(c) || c is '\u2028' or '\u202e' or '\u2067');
         Assert.Throws<ArgumentException>("key", () => new DataSource(name, "place"));
         Assert.Throws<ArgumentException>("locator", () => new DataSource("Definition", name));
         Assert.Throws<ArgumentException>(
-            "name",
+            nameof(name),
             () => HoseEnds.Straight(name, UnitsNet.Length.FromMillimeters(8), UnitsNet.Length.FromMillimeters(8))
         );
     }
@@ -28,5 +31,5 @@ public sealed class NameTests
     [InlineData("Schlauch für Öl, 8 mm")]
     [InlineData("رجاع")]
     [InlineData("réservoir d’essence 🚗")]
-    public void Name_OfAnyLanguage_IsTaken(string name) => Assert.Equal(name, Guard.Name(name, "name"));
+    public void Name_OfAnyLanguage_IsTaken(string name) => Assert.Equal(name, Guard.Name(name, nameof(name)));
 }
