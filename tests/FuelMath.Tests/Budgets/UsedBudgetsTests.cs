@@ -3,8 +3,8 @@ using FsCheck.Xunit;
 using FuelMath.Bench;
 using FuelMath.ShopTests;
 using FuelMath.Statistics;
-using FuelMath.Tests.Controllers;
 using FuelMath.Tests.Bench;
+using FuelMath.Tests.Controllers;
 using UnitsNet;
 
 namespace FuelMath.Tests.Budgets;

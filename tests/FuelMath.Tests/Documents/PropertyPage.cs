@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -35,7 +36,7 @@ internal static class PropertyPage
         foreach ((string schema, string title) in Kinds)
         {
             using var parsed = JsonDocument.Parse(Schema(schema));
-            page.Append($"\n## {title}\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n## {title}\n");
             var values = ExampleValues(schema);
             JsonElement definitions = parsed.RootElement.GetProperty("$defs");
             foreach (string name in Order(parsed.RootElement, definitions))
@@ -50,14 +51,20 @@ internal static class PropertyPage
                 [
                     .. definition.GetProperty("required").EnumerateArray().Select(r => r.GetString()!),
                 ];
-                page.Append($"\n### {name}\n\n{definition.GetProperty("description").GetString()}\n\n```json\n{{\n");
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"\n### {name}\n\n{definition.GetProperty("description").GetString()}\n\n```json\n{{\n"
+                );
                 foreach (JsonProperty property in properties.EnumerateObject())
                 {
                     string optional = required.Contains(property.Name) ? "" : "optional; ";
                     string comment = property.Value.GetProperty("description").GetString()!;
                     string value =
                         values.GetValueOrDefault($"{name}.{property.Name}") ?? Form(property.Value, definitions);
-                    page.Append($"  \"{property.Name}\": {value}, // {optional}{comment}\n");
+                    page.Append(
+                        CultureInfo.InvariantCulture,
+                        $"  \"{property.Name}\": {value}, // {optional}{comment}\n"
+                    );
                 }
 
                 page.Append("}\n```\n");
