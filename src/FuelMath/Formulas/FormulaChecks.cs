@@ -67,9 +67,9 @@ internal sealed class FormulaChecks
     }
 
     // A number that went to another unit and back still counts as the edge.
-    private static double Below(double edge) => edge - (Guard.EdgeTolerance * Math.Abs(edge));
+    internal static double Below(double edge) => edge - (Guard.EdgeTolerance * Math.Abs(edge));
 
-    private static double Above(double edge) => edge + (Guard.EdgeTolerance * Math.Abs(edge));
+    internal static double Above(double edge) => edge + (Guard.EdgeTolerance * Math.Abs(edge));
 
     private int Index(string name)
     {

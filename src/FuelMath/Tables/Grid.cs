@@ -14,7 +14,7 @@ namespace FuelMath;
 /// The numbers carry no unit of their own: whoever owns the grid states the units of its axes.
 /// </para>
 /// </remarks>
-public sealed class Grid
+public sealed partial class Grid
 {
     private readonly double[] first;
     private readonly double[] second;
@@ -157,46 +157,6 @@ public sealed class Grid
 
     private static bool IsWithin(double[] axis, double value) =>
         axis.Length == 1 || (value >= axis[0] && value <= axis[^1]);
-
-    /// <summary>Reads the table along its second axis in any scalar, without branching: for solvers.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="first">Where on the first axis.</param>
-    /// <param name="second">Where on the second axis.</param>
-    /// <returns>The value there; a <see cref="Dual{T}"/> brings its slope along.</returns>
-    /// <remarks>
-    /// Beyond the edges of the second axis it goes on straight if <see cref="Outside"/> says so and is <b>held at the edge
-    /// otherwise</b>, also where the table refuses, so that a solver can pass through there; it checks its answer afterwards.
-    /// Inside it gives the same bits as <see cref="At"/>.
-    /// </remarks>
-    /// <exception cref="OutsideTableException"><paramref name="first"/> lies beyond the edges and the table refuses.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="first"/> is not finite.</exception>
-    public T Read<T>(double first, T second)
-        where T : struct, IScalar<T>
-    {
-        (int row, double along) = Find(this.first, first, FirstAxis, nameof(first));
-        T here = ReadRow(row, second);
-        return this.first.Length == 1 ? here : ((1 - along) * here) + (along * ReadRow(row + 1, second));
-    }
-
-    private T ReadRow<T>(int row, T at)
-        where T : struct, IScalar<T>
-    {
-        if (second.Length == 1)
-        {
-            return T.Of(values[row, 0]);
-        }
-
-        at = Outside == OutsideRange.Extend ? at : T.Min(T.Max(at, T.Of(second[0])), T.Of(second[^1]));
-        T found = T.Of(values[row, 0]);
-        for (int i = 0; i < second.Length - 1; i++)
-        {
-            T fraction = (at - second[i]) / (second[i + 1] - second[i]);
-            T piece = ((1 - fraction) * values[row, i]) + (fraction * values[row, i + 1]);
-            found = i == 0 ? piece : T.Select(T.Less(at, T.Of(second[i])), found, piece);
-        }
-
-        return found;
-    }
 
     private static void CheckValues(string name, int rows, int columns, double[,] values)
     {

@@ -1,0 +1,20 @@
+namespace FuelMath.Formulas;
+
+/// <summary>How a run over rows went: how many rows have no result, and which is the first.</summary>
+/// <remarks>Immutable.</remarks>
+#pragma warning disable CA1815 // Reports are read, never compared.
+public readonly struct ColumnReport
+{
+    internal ColumnReport(int rows, int badRows, int? firstBadRow) =>
+        (Rows, BadRows, FirstBadRow) = (rows, badRows, firstBadRow);
+
+    /// <summary>The rows of the run.</summary>
+    public int Rows { get; }
+
+    /// <summary>The rows without a result: a number missing or outside its range, or no finite result.</summary>
+    public int BadRows { get; }
+
+    /// <summary>The first of them, counted from 0; null where every row has a result.</summary>
+    public int? FirstBadRow { get; }
+}
+#pragma warning restore CA1815
