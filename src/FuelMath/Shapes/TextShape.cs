@@ -38,7 +38,7 @@ internal sealed class TextShape : Shape<string>
         JsonText.Object(
             ("type", JsonText.Of("string")),
             ("maxLength", JsonText.Of(characters)),
-            ("pattern", JsonText.Of(@"^(?=.*\S)\P{Cc}+$"))
+            ("pattern", JsonText.Of(@"\S"))
         );
 
     private bool Fits(string text) =>
