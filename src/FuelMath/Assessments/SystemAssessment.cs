@@ -30,7 +30,7 @@ public sealed class SystemAssessment
     /// <param name="measured">The same system with its injectors as they were measured.</param>
     /// <param name="sets">What the bench found of each stage. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">A set names a stage that the system does not have, or one stage has two sets.</exception>
+    /// <exception cref="ArgumentException">A set names a stage that the system does not have, or one stage has two sets, or the measured system has other stages.</exception>
     public static SystemAssessment FromBench(
         FuelSystem system,
         IEnumerable<OperatingPoint> points,
@@ -50,6 +50,7 @@ public sealed class SystemAssessment
     public SystemAssessment WithUncertainInputs(IEnumerable<UncertainInput> inputs)
     {
         ArgumentNullException.ThrowIfNull(inputs);
+        inputs = Lists.NoNulls(inputs, nameof(inputs));
         UncertainInput[] all = [.. inputs];
         FuelSystem judged = Measured ?? System;
         return all.Length > 0
@@ -73,8 +74,16 @@ public sealed class SystemAssessment
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(sets);
-        (System, Measured, Sets) = (system, measured, [.. sets]);
+        (System, Measured, Sets) = (system, measured, [.. Lists.NoNulls(sets, nameof(sets))]);
         CheckSets();
+        if (measured is not null && !measured.Stages.Select(s => s.Name).SequenceEqual(system.Stages.Select(s => s.Name)))
+        {
+            throw new ArgumentException(
+                $"Must have the stages of '{system.Name}' in their order: {string.Join(", ", system.Stages.Select(s => s.Name))}.",
+                nameof(measured)
+            );
+        }
+
         Points = [.. points.Select(p => PointAssessment.Of(system, p, measured))];
         ImmutableArray<Finding> notMeasured = [.. NotMeasured()];
         Verdict[] own =

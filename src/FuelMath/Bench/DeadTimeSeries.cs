@@ -22,6 +22,7 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(series);
+        series = Lists.NoNulls(series, nameof(series));
         ArgumentNullException.ThrowIfNull(source);
         var grid = new DeadTimeGrid([.. series.Select(c => c.ToDeadTimeReading())], nameof(series));
         grid.RefuseMissing(true, nameof(series));
@@ -45,6 +46,7 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(readings);
+        readings = Lists.NoNulls(readings, nameof(readings));
         ArgumentNullException.ThrowIfNull(source);
         var grid = new DeadTimeGrid([.. readings], nameof(readings));
         grid.RefuseMissing(false, nameof(readings));
@@ -71,6 +73,7 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(readings);
+        readings = Lists.NoNulls(readings, nameof(readings));
         ArgumentNullException.ThrowIfNull(source);
         return new(new DeadTimeGrid([.. readings], nameof(readings)), pattern, outside, source, nameof(readings));
     }

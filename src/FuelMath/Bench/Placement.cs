@@ -42,8 +42,10 @@ public sealed class Placement
     )
     {
         ArgumentNullException.ThrowIfNull(candidates);
+        candidates = Lists.NoNulls(candidates, nameof(candidates));
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(points);
+        points = Lists.NoNulls(points, nameof(points));
         Injector[] all = [.. candidates];
         Points = [.. points];
         double[] airs = [.. air.Select(a => Guard.Positive(a, a.InSi(), nameof(air)))];
@@ -147,6 +149,7 @@ public sealed class Placement
     )
     {
         ArgumentNullException.ThrowIfNull(candidates);
+        candidates = Lists.NoNulls(candidates, nameof(candidates));
         PlacementCandidate[] all = [.. candidates];
         return new(
             all.Select(c => c.Injector),

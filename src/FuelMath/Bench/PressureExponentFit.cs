@@ -39,6 +39,7 @@ public sealed class PressureExponentFit
     public PressureExponentFit(IEnumerable<StaticFlowReading> readings, Ratio confidence)
     {
         ArgumentNullException.ThrowIfNull(readings);
+        readings = Lists.NoNulls(readings, nameof(readings));
         Readings = [.. readings.OrderBy(r => r.Conditions.PressureSi)];
         int pressures = Readings.Select(r => r.Conditions.PressureSi).Distinct().Count();
         if (pressures < 3)

@@ -12,7 +12,7 @@ internal static class ReadingChecks
     )
     {
         ArgumentNullException.ThrowIfNull(readings, paramName);
-        ImmutableArray<DynamicFlowReading> all = [.. readings.OrderBy(r => r.WidthSi)];
+        ImmutableArray<DynamicFlowReading> all = [.. Lists.NoNulls(readings, paramName).OrderBy(r => r.WidthSi)];
         int widths = all.Select(r => r.WidthSi).Distinct().Count();
         if (widths < 3)
         {

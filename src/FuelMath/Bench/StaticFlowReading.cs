@@ -51,6 +51,7 @@ public sealed class StaticFlowReading
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="known"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
+    /// <exception cref="NoSolutionException">There is no such answer; the message says why.</exception>
     public UncertaintyBudget BudgetAt(BenchUncertainty known, Pressure differentialPressure)
     {
         ArgumentNullException.ThrowIfNull(known);

@@ -43,7 +43,13 @@ public sealed class FittedInjectors
         ArgumentNullException.ThrowIfNull(transitions);
         ArgumentNullException.ThrowIfNull(banks);
         ArgumentNullException.ThrowIfNull(limits);
-        (Fuel, Stages, Transitions, Banks, Limits) = (fuel, [.. stages], [.. transitions], [.. banks], limits);
+        (Fuel, Stages, Transitions, Banks, Limits) = (
+            fuel,
+            [.. Lists.NoNulls(stages, nameof(stages))],
+            [.. Lists.NoNulls(transitions, nameof(transitions))],
+            [.. banks],
+            limits
+        );
         Guard.AtLeast(1, Stages.Length, "A set (its stages)", nameof(stages));
         if (Stages.FirstOrDefault(s => s.Fitted.Length != ChamberCount) is { } odd)
         {
@@ -99,6 +105,7 @@ public sealed class FittedInjectors
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The correction is not greater than zero.</exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public PredictedMixture OpenLoop(MixturePoint point, Ratio correction)
     {
         PointDelivery delivery = At(point);
@@ -130,6 +137,8 @@ public sealed class FittedInjectors
     /// <param name="point">The place of operation.</param>
     /// <returns>The mixture, with the correction of each bank and whether it is at its limit.</returns>
     /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public PredictedMixture ClosedLoop(MixturePoint point)
     {
         PointDelivery delivery = At(point);
@@ -209,6 +218,7 @@ public sealed class FittedInjectors
     /// <returns>The working, in the linear range of the injector believed in.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public Formulas.Working WorkingFor(MixturePoint point, int chamber)
     {
         StageChecks.Point(point, Stages.Length, ChamberCount);
@@ -229,6 +239,7 @@ public sealed class FittedInjectors
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
     /// <exception cref="NoSolutionException">No fuel comes through, so that there is no lambda.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public Statistics.UncertaintyBudget BudgetFor(MixturePoint point, int chamber, MixtureUncertainty known)
     {
         ArgumentNullException.ThrowIfNull(known);

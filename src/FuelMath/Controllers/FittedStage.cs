@@ -57,5 +57,6 @@ public sealed class FittedStage
     /// <summary>The same injectors under another belief.</summary>
     /// <param name="belief">What the controller is told now.</param>
     /// <returns>A new stage.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public FittedStage WithBelief(ControllerBelief belief) => new(Name, belief, PulsesPerCycle, Fitted);
 }

@@ -86,6 +86,7 @@ public sealed class BankReading
     /// <param name="relativeUncertainty">Standard uncertainty of the lambda that was held, as a share; above 0 % and up to 50 %.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static BankReading FromCorrection(
         int bank,
         IEnumerable<Duration> pulseWidths,
@@ -99,6 +100,7 @@ public sealed class BankReading
     /// <param name="correction">The factor on the fuel that was applied; 100 % for none.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static BankReading WithoutSensor(int bank, IEnumerable<Duration> pulseWidths, Ratio correction) =>
         new(bank, pulseWidths, correction, null, false, null);
 

@@ -46,6 +46,7 @@ public sealed class MixtureDiagnosis
     {
         ArgumentNullException.ThrowIfNull(presumed);
         ArgumentNullException.ThrowIfNull(observations);
+        observations = Lists.NoNulls(observations, nameof(observations));
         (Presumed, Observations) = (presumed, [.. observations]);
         Guard.AtLeast(1, Observations.Length, "A diagnosis (its observations)", nameof(observations));
         ranking = new CauseRanking(presumed, Observations);

@@ -159,6 +159,7 @@ public sealed class MixtureObservation
     public MixtureObservation WithChamberReadings(IEnumerable<ChamberReading> chambers)
     {
         ArgumentNullException.ThrowIfNull(chambers);
+        chambers = Lists.NoNulls(chambers, nameof(chambers));
         ImmutableArray<ChamberReading> all = [.. chambers];
         Guard.DifferentNames(all.Select(c => $"chamber {c.Chamber}"), nameof(chambers));
         return new(this) { Chambers = all };

@@ -135,6 +135,7 @@ public sealed class VolumetricEfficiency
     /// <param name="source">Where the value comes from.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The value is not above 0 % and up to 200 %.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static VolumetricEfficiency Constant(Ratio value, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);

@@ -47,6 +47,7 @@ public sealed class DirtRate
     /// <param name="source">Where the bounds come from.</param>
     /// <returns>The rate: least times least to greatest times greatest.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static DirtRate FromContent(
         VolumeFlow leastFlow,
         VolumeFlow greatestFlow,

@@ -68,6 +68,8 @@ public sealed class FiltrationRating
     /// <param name="source">Where it comes from.</param>
     /// <returns>The rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The size is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static FiltrationRating Nominal(string name, Length nominal, DataSource source) =>
         new(name, nominal, source);
 

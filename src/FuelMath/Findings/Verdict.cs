@@ -52,10 +52,11 @@ public sealed class Verdict
     /// <param name="verdicts">Theirs; with none of them nothing is known.</param>
     /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="verdicts"/> is null.</exception>
+    /// <exception cref="ArgumentException">One of them is null.</exception>
     public static Verdict Together(IEnumerable<Verdict> verdicts)
     {
         ArgumentNullException.ThrowIfNull(verdicts);
-        ImmutableArray<Verdict> all = [.. verdicts];
+        ImmutableArray<Verdict> all = [.. Lists.NoNulls(verdicts, nameof(verdicts))];
         return all.IsEmpty
             ? Of([Nothing])
             : Of(

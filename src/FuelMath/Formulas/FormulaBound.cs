@@ -68,6 +68,8 @@ public sealed class FormulaBound
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
     /// <returns>The bound; itself refused.</returns>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static FormulaBound Above(
         string argument,
         double factor,
@@ -81,6 +83,8 @@ public sealed class FormulaBound
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
     /// <returns>The bound; itself refused.</returns>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static FormulaBound Below(
         string argument,
         double factor,
@@ -94,6 +98,8 @@ public sealed class FormulaBound
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
     /// <returns>The bound; itself allowed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static FormulaBound AtLeast(
         string argument,
         double factor,
@@ -107,6 +113,8 @@ public sealed class FormulaBound
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
     /// <returns>The bound; itself allowed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static FormulaBound AtMost(
         string argument,
         double factor,

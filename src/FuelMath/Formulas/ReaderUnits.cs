@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace FuelMath.Formulas;
@@ -15,7 +14,7 @@ internal static class ReaderUnits
     /// <param name="si">Its number in SI, to the last bit that results are made with.</param>
     internal static Traced Input(Symbol symbol, IQuantity given, double si)
     {
-        string spelled = given.ToString("a", CultureInfo.InvariantCulture).Replace('·', ' ');
+        string spelled = Echo.Symbol(given).Replace('·', ' ');
         double number = given.NumberIn(given.Unit);
         foreach (UnitKind kind in KindsOf(symbol.Unit))
         {

@@ -174,6 +174,7 @@ public sealed class Fuel
     /// <param name="air">The air model.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="air"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AirFuelRatio StoichiometricRatioWith(AirModel air)
     {
         ArgumentNullException.ThrowIfNull(air);
@@ -194,6 +195,7 @@ public sealed class Fuel
     /// <param name="temperature">Inside the range of <see cref="Viscosity"/>.</param>
     /// <returns>The viscosity, in Pa s.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
+    /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public DynamicViscosity ViscosityAt(Temperature temperature) => Viscosity.At(temperature);
 
     /// <summary>The true vapor pressure at a temperature.</summary>

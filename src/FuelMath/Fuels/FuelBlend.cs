@@ -106,6 +106,7 @@ public static class FuelBlend
     private static FuelPart[] Checked(IReadOnlyList<FuelPart> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
+        parts = Lists.NoNulls(parts, nameof(parts));
         double sum = parts.Sum(p => p.Si);
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {

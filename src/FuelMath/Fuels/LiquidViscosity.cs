@@ -95,6 +95,7 @@ public sealed class LiquidViscosity
     /// <param name="source">Where the two viscosities come from.</param>
     /// <returns>The dynamic viscosity against temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A viscosity is too low, or they are the wrong way round.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static LiquidViscosity FromOil(
         KinematicViscosity at40Celsius,
         KinematicViscosity at100Celsius,

@@ -25,6 +25,7 @@ public sealed class Mixture
     public AirModel Air { get; }
 
     /// <summary>Air over the air that the fuel needs.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Lambda Lambda => AirFuelRatio.ToLambda(AirFuelRatio.FromMassRatio(stoichiometric));
 
     /// <summary>Mass of air over mass of fuel.</summary>
@@ -123,6 +124,7 @@ public sealed class Mixture
     /// <param name="display">The instrument's scale.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="display"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AirFuelRatio ReadingOn(AirFuelDisplay display)
     {
         ArgumentNullException.ThrowIfNull(display);
@@ -133,6 +135,7 @@ public sealed class Mixture
     /// <param name="fuel">The other fuel.</param>
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Mixture With(Fuel fuel) => FromLambda(fuel, Air, Lambda);
 
     /// <summary>How the equivalence ratio follows from the air-fuel ratio: formula, numbers put in, result, source.</summary>
@@ -149,6 +152,7 @@ public sealed class Mixture
     /// <param name="display">The instrument's scale.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="display"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Working ReadingWorking(AirFuelDisplay display)
     {
         ArgumentNullException.ThrowIfNull(display);

@@ -67,6 +67,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <param name="fuel">Volume of fuel; not negative.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
+    /// <exception cref="FormatException">The format is not one of a number.</exception>
     public Working OilWorkingFor(Volume fuel) =>
         PremixBalance
             .Oil(
@@ -162,14 +163,20 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <param name="oil">The oil.</param>
     /// <param name="mixedAt">The temperature at which the volumes are measured.</param>
     /// <returns>The blend.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> or <paramref name="oil"/> is null.</exception>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
-    public Fuel ToFuel(string name, Fuel fuel, Fuel oil, Temperature mixedAt) =>
-        FuelBlend.Mix(
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    public Fuel ToFuel(string name, Fuel fuel, Fuel oil, Temperature mixedAt)
+    {
+        ArgumentNullException.ThrowIfNull(fuel);
+        ArgumentNullException.ThrowIfNull(oil);
+        return FuelBlend.Mix(
             name,
             mixedAt,
             [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil.AsOil(), SiUnits.Ratio(Fraction))],
             new PremixRecipe(this, fuel, oil, mixedAt)
         );
+    }
 
     /// <summary>Whether both are the same number.</summary>
     /// <param name="left">The first.</param>

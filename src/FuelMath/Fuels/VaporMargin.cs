@@ -70,6 +70,7 @@ public sealed class VaporMargin
     /// <returns>The margin.</returns>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Density or vapor pressure is not known at the temperature.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static VaporMargin At(Fuel fuel, Temperature temperature, AbsolutePressure pressure) =>
         new(fuel, temperature, pressure, 0, 0);
 

@@ -141,6 +141,7 @@ public sealed partial class Hose : FlowPart
     /// <returns>The line.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="ArgumentNullException">Tube or source is null.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static Hose FromTube(
         string name,
         Tube tube,

@@ -129,6 +129,7 @@ public sealed class DeadTimeTable
     /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
     /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
     /// <returns>The dead time, in s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Duration ValueAt(int voltageIndex, int pressureIndex) =>
         SiUnits.Duration(grid.ValueAt(voltageIndex, pressureIndex));
 
@@ -136,6 +137,7 @@ public sealed class DeadTimeTable
     /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
     /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
     /// <returns>True when it was not read.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public bool IsEstimated(int voltageIndex, int pressureIndex) =>
         grid.ValueAt(voltageIndex, pressureIndex) >= 0 && estimated?[voltageIndex, pressureIndex] == true;
 

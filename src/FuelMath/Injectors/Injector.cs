@@ -225,6 +225,7 @@ public sealed partial class Injector
     /// <param name="name">The name of the new one; not blank.</param>
     /// <param name="rating">Its rating.</param>
     /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public Injector WithRating(string name, FlowRating rating) =>
         new(name, rating, DeadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
 
@@ -233,6 +234,8 @@ public sealed partial class Injector
     /// <param name="scale">What to multiply the flow by; greater than zero.</param>
     /// <param name="source">Where the scale comes from.</param>
     /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Injector WithFlowScale(string name, Ratio scale, DataSource source) =>
         WithRating(name, Rating.WithFlowScale(scale, source));
 
@@ -240,6 +243,8 @@ public sealed partial class Injector
     /// <param name="name">The name of the new one; not blank.</param>
     /// <param name="deadTime">Its dead time.</param>
     /// <returns>The injector.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public Injector WithDeadTime(string name, DeadTimeTable deadTime) =>
         new(name, Rating, deadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
 

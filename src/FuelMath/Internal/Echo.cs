@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
+using UnitsNet;
 
 namespace FuelMath;
 
@@ -34,5 +36,18 @@ internal static class Echo
         }
 
         return -1;
+    }
+
+    /// <summary>The symbol of a quantity's unit; its name where it has none: a refusal must not fail.</summary>
+    internal static string Symbol(IQuantity value)
+    {
+        try
+        {
+            return value.ToString("a", CultureInfo.InvariantCulture);
+        }
+        catch (Exception none) when (none is FormatException or InvalidOperationException)
+        {
+            return value.Unit.ToString();
+        }
     }
 }

@@ -16,6 +16,9 @@ internal static class Guard
     /// </summary>
     internal const double EdgeTolerance = 1e-9;
 
+    /// <summary>The greatest number of a table or a reading: squares of it, and differences, are still finite.</summary>
+    internal const double Largest = 1e150;
+
     internal static double Finite<T>(
         T value,
         double si,
@@ -99,7 +102,7 @@ internal static class Guard
             ? Math.Clamp(si, min, max)
             : throw new OutsideTableException(
                 table,
-                $"{axis} ({value.ToString("a", CultureInfo.InvariantCulture)})",
+                $"{axis} ({Echo.Symbol(value)})",
                 value.NumberIn(value.Unit),
                 fromSi(min).NumberIn(value.Unit),
                 fromSi(max).NumberIn(value.Unit),
@@ -196,12 +199,12 @@ internal static class Guard
     {
         for (int i = 0; i < values.Length; i++)
         {
-            if (!double.IsFinite(values[i]))
+            if (!(Math.Abs(values[i]) <= Largest))
             {
                 throw new ArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{what} must be finite; at index {i} it was {values[i]}."
+                        $"{what} must be {(double.IsFinite(values[i]) ? $"at most {Largest} in size" : "finite")}; at index {i} it was {values[i]}."
                     ),
                     paramName
                 );
@@ -257,7 +260,7 @@ internal static class Guard
         RefusedRange.Shown(value.NumberIn(unit)) + Suffix(UnitOf(value, unit));
 
     private static string UnitOf(IQuantity value, Enum unit) =>
-        value.ToUnit(unit).ToString("a", CultureInfo.InvariantCulture);
+        Echo.Symbol(Equals(value.Unit, unit) ? value : value.ToUnit(unit));
 
     private static string Suffix(string unit) => unit.Length == 0 ? "" : $" {unit}";
 

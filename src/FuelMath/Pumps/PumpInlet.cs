@@ -21,6 +21,7 @@ public sealed class PumpInlet
     /// <param name="suctionLoss">Pressure lost between tank and pump; not negative.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed or known of the fuel.</exception>
+    /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public PumpInlet(Fuel fuel, Temperature temperature, AbsolutePressure surface, Length height, Pressure suctionLoss)
     {
         ArgumentNullException.ThrowIfNull(fuel);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace FuelMath;
@@ -67,7 +66,7 @@ internal sealed class PumpVoltages
         {
             throw new OutsideTableException(
                 $"Pump '{name}'",
-                $"voltage ({atMotor.ToString("a", CultureInfo.InvariantCulture)})",
+                $"voltage ({Echo.Symbol(atMotor)})",
                 atMotor.NumberIn(atMotor.Unit),
                 curves[0].Voltage.NumberIn(atMotor.Unit),
                 curves[^1].Voltage.NumberIn(atMotor.Unit),

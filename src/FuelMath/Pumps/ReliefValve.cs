@@ -131,6 +131,7 @@ public sealed class ReliefValve : FlowPart
     /// <param name="source">Where the numbers come from.</param>
     /// <returns>The valve.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static ReliefValve FromSpring(
         string name,
         Area seat,

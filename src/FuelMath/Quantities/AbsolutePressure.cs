@@ -96,6 +96,7 @@ public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, ICompara
     /// <param name="format">A number format; <c>0.##</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
+    /// <exception cref="FormatException">The format is not one of a number.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         PressureText.Of(pascals, "kPa absolute", format, formatProvider);
 }

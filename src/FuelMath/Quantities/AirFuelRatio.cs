@@ -60,6 +60,7 @@ public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
     /// <param name="format">A number format; <c>0.00</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
+    /// <exception cref="FormatException">The format is not one of a number.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         ratio.ToString(format ?? "0.00", formatProvider ?? CultureInfo.InvariantCulture);
 }

@@ -101,6 +101,7 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
     /// <param name="format">A number format; <c>0.000</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
+    /// <exception cref="FormatException">The format is not one of a number.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         ratio.ToString(format ?? "0.000", formatProvider ?? CultureInfo.InvariantCulture);
 }

@@ -46,6 +46,7 @@ public sealed class RegulatorObservation
     /// <returns>Observed less described pressure, in Pa; turn the screw by as much to come back.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
     /// <exception cref="InvalidOperationException">At this flow it is open to its stop: the set point does not show.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Pressure DifferenceFrom(BypassRegulator regulator, Density density)
     {
         ArgumentNullException.ThrowIfNull(regulator);
@@ -64,6 +65,8 @@ public sealed class RegulatorObservation
     /// <returns>The regulator, with the set point that it has at the observed flow, return line at ambient pressure.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
     /// <exception cref="InvalidOperationException">At this flow it is open to its stop: the set point does not show.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public BypassRegulator Corrected(string name, BypassRegulator regulator, Density density)
     {
         Pressure off = DifferenceFrom(regulator, density);

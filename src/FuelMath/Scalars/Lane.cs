@@ -51,6 +51,7 @@ public readonly struct Lane : ILane<Lane>
     /// <summary>One of the numbers.</summary>
     /// <param name="index">Which, 0 to less than <see cref="Count"/>.</param>
     /// <returns>The number.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public double this[int index]
     {
         [MethodImpl(Inline)]

@@ -156,6 +156,7 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
         where TLaw : struct, IImplicitLaw => TLaw.Polish(TLaw.Near(a, b), a, b);
 
     /// <inheritdoc />
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static SpreadsheetText Step(SpreadsheetText value, Symbol symbol, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(symbol);

@@ -145,6 +145,7 @@ public readonly struct Traced : IScalar<Traced>
         );
 
     /// <inheritdoc />
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Traced Step(Traced value, Symbol symbol, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(symbol);

@@ -24,12 +24,18 @@ public sealed class TuningSheet
     /// <summary>Makes the sheet of an assessment whose data carry no date.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <exception cref="ArgumentException">It has no operating points.</exception>
     public TuningSheet(SystemAssessment assessment)
         : this(assessment, null) { }
 
     private TuningSheet(SystemAssessment assessment, DateOnly? dated)
     {
         ArgumentNullException.ThrowIfNull(assessment);
+        if (assessment.Points.IsEmpty)
+        {
+            throw new ArgumentException("Must have operating points; it has none.", nameof(assessment));
+        }
+
         (Assessment, Dated) = (assessment, dated);
         Instruction = Words(assessment.Verdict.Kind, assessment.Verdict.Reasons.FirstOrDefault());
         Stages = [.. assessment.System.Stages.Select(s => new StageSheet(assessment, s))];
@@ -60,6 +66,7 @@ public sealed class TuningSheet
     /// <param name="dated">The date of the newest of its data.</param>
     /// <returns>The sheet.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
+    /// <exception cref="ArgumentException">It has no operating points.</exception>
     public static TuningSheet FromDated(SystemAssessment assessment, DateOnly dated) => new(assessment, dated);
 
     /// <summary>The head: system, verdict, what to do, source and date of the data.</summary>

@@ -47,6 +47,7 @@ public sealed class BucketTest
     /// <exception cref="ArgumentException">The system has no pump or no bypass regulator, so that nothing returns.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The time is not greater than zero.</exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public static BucketTest Of(FuelSystem system, OperatingPoint point, Duration time)
     {
         ArgumentNullException.ThrowIfNull(system);

@@ -66,6 +66,7 @@ public sealed class PressureRiseTest
     /// <exception cref="ArgumentException">There is no such node, the system has not one pump, or nothing builds pressure there.</exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
     /// <exception cref="OutsideTableException">The pump's data do not reach down to no pressure.</exception>
+    /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public static PressureRiseTest Of(FuelSystem system, OperatingPoint point, string node, ClosedVolume line)
     {
         ArgumentNullException.ThrowIfNull(system);

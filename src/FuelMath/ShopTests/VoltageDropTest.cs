@@ -37,6 +37,9 @@ public sealed class VoltageDropTest
     /// <returns>The prediction.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
+    /// <exception cref="OutsideTableException">A value lies outside the data.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public static VoltageDropTest Of(FuelSystem system, OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(system);

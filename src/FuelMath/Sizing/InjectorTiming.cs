@@ -207,6 +207,8 @@ public sealed class InjectorTiming
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <param name="charge">Temperature of the charge.</param>
     /// <returns>The working, in the linear range of the injector.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="OutsideTableException">A value lies outside the data.</exception>
     public Working WorkingAt(Lambda lambda, RotationalSpeed speed, AbsolutePressure manifold, Temperature charge)
     {
         double air = Layout.Engine.AirMassPerChamberCycle(speed, manifold, charge).InSi();

@@ -179,6 +179,7 @@ public sealed class FuelSystem
     /// <summary>The same system with another fuel in the tank; what the controller believes stays.</summary>
     /// <param name="fuel">The other fuel.</param>
     /// <returns>A new system.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public FuelSystem WithFuel(Fuel fuel) => new(Name, fuel, Engine, Plan, Stages, Staging, Power, Limits, Source);
 
     /// <summary>The same system with another fuel path.</summary>
@@ -190,6 +191,7 @@ public sealed class FuelSystem
     /// <summary>The same system fed by other wiring.</summary>
     /// <param name="power">The other wiring.</param>
     /// <returns>A new system.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public FuelSystem WithPower(PowerSupply power) =>
         new(Name, Fuel, Engine, Plan, Stages, Staging, power, Limits, Source);
 

@@ -56,6 +56,7 @@ public sealed class HotSoak
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The vapor pressure is not known at the fuel's temperature.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static ImmutableArray<HotSoak> Of(FuelSystem system, SystemState state)
     {
         ArgumentNullException.ThrowIfNull(system);

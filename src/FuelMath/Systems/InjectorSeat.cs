@@ -30,5 +30,6 @@ public sealed class InjectorSeat
     /// <summary>The same place with another injector in it.</summary>
     /// <param name="injector">The other injector.</param>
     /// <returns>A new seat.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public InjectorSeat WithInjector(Injector injector) => new(Chamber, Node, injector);
 }

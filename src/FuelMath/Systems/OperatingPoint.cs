@@ -154,6 +154,7 @@ public sealed class OperatingPoint
     /// <param name="speed">The other speed.</param>
     /// <param name="manifold">The other manifold absolute pressure.</param>
     /// <returns>A new operating point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public OperatingPoint At(RotationalSpeed speed, AbsolutePressure manifold) =>
         new(this, speed, manifold, Supply, Command, Humidity, Acceleration) { Drive = Drive };
 }

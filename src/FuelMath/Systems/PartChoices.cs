@@ -150,9 +150,10 @@ public static class PartChoices
         string paramName,
         Func<TPart, PartChoice<TPart>> hold
     )
+        where TPart : class
     {
         ArgumentNullException.ThrowIfNull(parts, paramName);
-        PartChoice<TPart>[] all = [.. parts.Select(hold)];
+        PartChoice<TPart>[] all = [.. Lists.NoNulls(parts, paramName).Select(hold)];
         Guard.AtLeast(1, all.Length, "A choice", paramName);
         return
         [

@@ -96,6 +96,7 @@ public sealed class PowerSupply
     public PowerSupply WithFeeds(IEnumerable<PumpFeed> feeds)
     {
         ArgumentNullException.ThrowIfNull(feeds);
+        feeds = Lists.NoNulls(feeds, nameof(feeds));
         ImmutableArray<PumpFeed> all = [.. feeds];
         HashSet<string> lines = [];
         HashSet<string> loads = Mesh is null ? [] : [PumpLoad!, InjectorLoad!];

@@ -48,6 +48,7 @@ public sealed class TankWarmingBounds
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The heat capacity is not known at the temperature.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static TankWarmingBounds FromState(
         FuelSystem system,
         SystemState state,

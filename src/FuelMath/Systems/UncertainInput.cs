@@ -52,6 +52,7 @@ public sealed class UncertainInput
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation is out of range.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput InjectorFlow(Ratio standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Share(standardDeviation);
@@ -83,6 +84,7 @@ public sealed class UncertainInput
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput DeadTime(Duration standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Guard.Positive(standardDeviation, standardDeviation.InSi(), nameof(standardDeviation));
@@ -114,6 +116,7 @@ public sealed class UncertainInput
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput RegulatorSetPoint(Pressure standardDifference, SpreadShape shape, DataSource source)
     {
         double u = Guard.Positive(standardDifference, standardDifference.InSi(), nameof(standardDifference));
@@ -133,6 +136,7 @@ public sealed class UncertainInput
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation is out of range.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput FuelDensity(Ratio standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Share(standardDeviation);

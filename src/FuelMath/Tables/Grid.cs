@@ -126,6 +126,7 @@ public sealed partial class Grid
     /// <param name="row">The index on the first axis.</param>
     /// <param name="column">The index on the second axis.</param>
     /// <returns>The value that was given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public double ValueAt(int row, int column) =>
         values[
             Guard.InRange(row, 0, first.Length - 1, nameof(row)),

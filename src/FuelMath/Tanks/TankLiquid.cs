@@ -79,6 +79,7 @@ public sealed class TankLiquid
     /// <returns>The liquid.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="mixture"/> is null.</exception>
     /// <exception cref="InvalidOperationException">It holds less than 80 % of ethanol by mass.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static TankLiquid Hydrous(string name, EthanolWater mixture)
     {
         ArgumentNullException.ThrowIfNull(mixture);
@@ -97,6 +98,7 @@ public sealed class TankLiquid
     /// <param name="ethanolContent">Volume of ethanol in a volume of it, from 0 % to 100 %.</param>
     /// <returns>The liquid.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The content is outside its range.</exception>
+    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static TankLiquid GasolineWith(string name, Fuel gasoline, Ratio ethanolContent)
     {
         double content = Guard.InRange(

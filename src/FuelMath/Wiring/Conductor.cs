@@ -86,6 +86,7 @@ public sealed class Conductor
     /// <param name="temperature">Temperature of the copper, from −40 °C to 150 °C.</param>
     /// <returns>The conductor that they make together.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Conductor FromParallel(int wires, WireSize size, Length length, Temperature temperature) =>
         new(Guard.InRange(wires, 1, 100, nameof(wires)), size, length, temperature);
 }

@@ -1,0 +1,21 @@
+using System.Globalization;
+
+namespace FuelMath;
+
+/// <summary>Checks of lists that come from outside.</summary>
+internal static class Lists
+{
+    /// <summary>A copy of a list without nulls in it.</summary>
+    internal static T[] NoNulls<T>(IEnumerable<T> items, string paramName)
+        where T : class
+    {
+        T[] all = [.. items];
+        int at = Array.FindIndex(all, i => i is null);
+        return at < 0
+            ? all
+            : throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"Must not contain null; it does at index {at}."),
+                paramName
+            );
+    }
+}

@@ -1,0 +1,133 @@
+using System.Collections;
+using System.Globalization;
+using System.Reflection;
+using FuelMath.Tests.Documents;
+using FuelMath.Tests.House;
+using UnitsNet;
+using Xunit.Abstractions;
+
+namespace FuelMath.Tests.Calls;
+
+/// <summary>
+/// Every public member called with ordinary and extreme arguments: it throws nothing that its documentation does not list, and
+/// never returns a quantity that is not a number or infinite.
+/// </summary>
+/// <remarks>
+/// FUELMATH_CALLS says how often each is called, with fresh arguments each time; without it they are the same ones, so that
+/// what passed passes again. FUELMATH_SEED draws others.
+/// </remarks>
+public sealed class EveryMemberTests(ITestOutputHelper output)
+{
+    private const int Depth = 4;
+
+    private static int Times =>
+        int.TryParse(Environment.GetEnvironmentVariable("FUELMATH_CALLS"), CultureInfo.InvariantCulture, out int calls)
+            ? calls
+            : 12;
+
+    private static int Seed =>
+        DrawnCasesAttribute.Seed is { } seed ? (int)(seed % (ulong)int.MaxValue)
+        : Environment.GetEnvironmentVariable("FUELMATH_CALLS") is null ? 20261129
+        : Environment.TickCount & int.MaxValue;
+
+    [Fact]
+    public void Members_WithAnyArguments_ThrowWhatTheyDocumentAndReturnNumbers()
+    {
+        int seed = Seed;
+        var caller = new Caller(seed);
+        foreach (string name in new[] { "time-trial-car", "training-stand" })
+        {
+            FuelSystem system = SystemDocument.Read(TestFiles.System(name));
+            OperatingPoint[] points = [.. OperatingListDocument.Read(TestFiles.Points(name))];
+            caller.Keep(system);
+            foreach (OperatingPoint point in points.Take(3))
+            {
+                caller.Keep(point);
+                caller.Keep(system.Solve(point));
+            }
+
+            caller.Keep(new SystemAssessment(system, points));
+        }
+
+        int calls = 0;
+        int refused = 0;
+        HashSet<MethodBase> reached = [];
+        SortedDictionary<string, string> undocumented = new(StringComparer.Ordinal);
+        SortedDictionary<string, string> notNumbers = new(StringComparer.Ordinal);
+        foreach (MethodBase method in PublicApi.Methods.Where(IsLookedAt))
+        {
+            foreach (CallOutcome outcome in caller.Call(method, Times))
+            {
+                calls++;
+                string id = DocumentationId.Of(method);
+                if (outcome.Thrown is null)
+                {
+                    reached.Add(method);
+                    if (!IsRaw(method) && !AreNumbers(outcome.Result))
+                    {
+                        notNumbers.TryAdd(id, $"{outcome.Shown} returned {outcome.Result}");
+                    }
+                }
+                else
+                {
+                    refused++;
+                    if (
+                        Documented.Has(method)
+                        && !IsBeyondANumber(outcome.Thrown)
+                        && !Documented.Lists(method, outcome.Thrown)
+                    )
+                    {
+                        undocumented.TryAdd(
+                            $"{id} {outcome.Thrown.GetType().Name}",
+                            $"{outcome.Shown}: {outcome.Thrown.Message} {string.Join(" ", outcome.Thrown.StackTrace?.Split((char)10).Take(Depth).Select(l => l.Trim()) ?? [])}"
+                        );
+                    }
+                }
+            }
+        }
+
+        output.WriteLine(
+            $"seed {seed}: {calls} calls, {refused} refused, {reached.Count} of {PublicApi.Methods.Count(IsLookedAt)} members answered"
+        );
+        Offenders.None([
+            .. notNumbers.Select(n => $"{n.Key}: {n.Value}"),
+            .. undocumented.Select(n => $"{n.Key}: {n.Value}"),
+        ]);
+    }
+
+    /// <summary>Members that write files, or run for as long as they are told to.</summary>
+    private static bool IsLookedAt(MethodBase method) =>
+        !method.DeclaringType!.ContainsGenericParameters
+        && !method.DeclaringType.IsSubclassOf(typeof(Exception))
+        && !method.Name.Contains("File", StringComparison.Ordinal)
+        && method.DeclaringType != typeof(object)
+        && !Apart.Contains(method.DeclaringType.Name);
+
+    /// <summary>
+    /// Types that are not looked at: tables and fitted lines, whose plain numbers may overflow at the ends of a double, and
+    /// links, which lines replace.
+    /// </summary>
+    private static readonly string[] Apart = ["Curve", "Grid", "FittedLine", "RepeatedMedianLine", "NetworkLink"];
+
+    /// <summary>The unit library itself refuses a quantity whose SI number would be infinite.</summary>
+    private static bool IsBeyondANumber(Exception thrown) =>
+        thrown is ArgumentException && thrown.Message.Contains("is not a valid number", StringComparison.Ordinal);
+
+    /// <summary>Formulas and scalars compute with any number.</summary>
+    private static bool IsRaw(MethodBase method) =>
+        method.IsGenericMethod
+        || method.DeclaringType!.Namespace is "FuelMath.Formulas"
+        || method.DeclaringType.IsAssignableTo(typeof(IFormattable))
+            && method.DeclaringType.GetInterfaces().Any(i => i.Name.StartsWith("IScalar", StringComparison.Ordinal));
+
+    private static bool AreNumbers(object? result) =>
+        result switch
+        {
+            double number => double.IsFinite(number),
+            IQuantity quantity => double.IsFinite((double)quantity.Value),
+            string => true,
+            IEnumerable many when result.GetType().IsArray || result.GetType().Name.StartsWith("Immutable", StringComparison.Ordinal) =>
+                many.Cast<object?>().Take(50).All(AreNumbers),
+            _ => true,
+        };
+}
