@@ -21,6 +21,7 @@ public sealed class SystemAssessment
     /// <param name="system">The system.</param>
     /// <param name="points">Where it is to run; none gives a verdict of "not known". Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A mixture comes out beyond what a number can hold.</exception>
     public SystemAssessment(FuelSystem system, IEnumerable<OperatingPoint> points)
         : this(system, points, null, []) { }
 
@@ -76,7 +77,10 @@ public sealed class SystemAssessment
         ArgumentNullException.ThrowIfNull(sets);
         (System, Measured, Sets) = (system, measured, [.. Lists.NoNulls(sets, nameof(sets))]);
         CheckSets();
-        if (measured is not null && !measured.Stages.Select(s => s.Name).SequenceEqual(system.Stages.Select(s => s.Name)))
+        if (
+            measured is not null
+            && !measured.Stages.Select(s => s.Name).SequenceEqual(system.Stages.Select(s => s.Name))
+        )
         {
             throw new ArgumentException(
                 $"Must have the stages of '{system.Name}' in their order: {string.Join(", ", system.Stages.Select(s => s.Name))}.",

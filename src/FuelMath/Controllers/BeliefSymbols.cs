@@ -46,46 +46,4 @@ internal static class BeliefSymbols
         double flow = rating.MassFlowSiAt(differentialPressure, density);
         return Math.Abs(carried.Value - flow) <= 1e-12 * flow ? carried : Traced.Input(Symbols.MassFlow, flow);
     }
-
-    /// <summary>The symbol of a parameter of a cause, as its fit counts it.</summary>
-    internal static Symbol Parameter(MixtureCause cause, int index) =>
-        cause switch
-        {
-            MixtureCause.InjectorFlow => LogFlow,
-            MixtureCause.DeadTime => DeadTimeError,
-            MixtureCause.InjectorFlowAndDeadTime => index == 0 ? LogFlow : DeadTimeError,
-            MixtureCause.RailPressure => PressureShare,
-            MixtureCause.PressureReference => ReferenceShare,
-            MixtureCause.FuelDensity => LogDensity,
-            MixtureCause.StoichiometricRatio => LogStoichiometric,
-            MixtureCause.AirModel => LogAir,
-            MixtureCause.OneInjectorFlow => ChamberFlow,
-            MixtureCause.OneInjectorLeak => LeakShare,
-            _ => index == 0 ? LogAirLow : LogAirHigh,
-        };
-
-    private static Symbol LogFlow { get; } = new("ln f", "", "logarithm of static flow over the flow presumed");
-
-    private static Symbol DeadTimeError { get; } = new("dt", "ms", "dead time less the one presumed");
-
-    private static Symbol PressureShare { get; } = new("e", "", "pressure error over the least pressure presumed");
-
-    private static Symbol ReferenceShare { get; } =
-        new("s", "", "share of the manifold's gauge pressure that the rail misses");
-
-    private static Symbol LogDensity { get; } = new("ln d", "", "logarithm of fuel density over the density presumed");
-
-    private static Symbol LogStoichiometric { get; } =
-        new("ln r", "", "logarithm of the stoichiometric ratio over the one presumed");
-
-    private static Symbol LogAir { get; } = new("ln a", "", "logarithm of air over the air reckoned with");
-
-    private static Symbol LogAirLow { get; } = new("ln a0", "", "the same at the low end");
-
-    private static Symbol LogAirHigh { get; } = new("ln a1", "", "the same at the high end");
-
-    private static Symbol ChamberFlow { get; } =
-        new("c", "", "static flow of one chamber over the flow presumed, less one");
-
-    private static Symbol LeakShare { get; } = new("k", "", "leak of one chamber over the static flow of its injector");
 }

@@ -39,7 +39,11 @@ public sealed class StageSchedule
     {
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(transitions);
-        (Stages, Transitions, Cycle) = ([.. Lists.NoNulls(stages, nameof(stages))], [.. Lists.NoNulls(transitions, nameof(transitions))], cycle);
+        (Stages, Transitions, Cycle) = (
+            [.. Lists.NoNulls(stages, nameof(stages))],
+            [.. Lists.NoNulls(transitions, nameof(transitions))],
+            cycle
+        );
         double seconds = Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
         Guard.AtLeast(1, Stages.Length, "A schedule (its stages)", nameof(stages));
         if (Stages.GroupBy(s => s.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)

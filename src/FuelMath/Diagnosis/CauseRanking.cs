@@ -92,7 +92,7 @@ internal sealed class CauseRanking
         (CauseModel model, CurveFit fit) = fits.Single(f =>
             f.Model.Cause == cause && f.Model.Chamber == (chamber ?? 0) - 1
         );
-        Traced[] parameters = [.. fit.Parameters.Select((p, i) => Traced.Input(BeliefSymbols.Parameter(cause, i), p))];
+        Traced[] parameters = [.. fit.Parameters.Select((p, i) => Traced.Input(CauseSymbols.Parameter(cause, i), p))];
         return model.At(parameters, reading).ToWorking();
     }
 

@@ -46,7 +46,7 @@ public sealed class MixtureObservation
         Guard.Positive(fuelTemperature, fuelTemperature.InSi(), nameof(fuelTemperature));
         Guard.Positive(supply, supply.InSi(), nameof(supply));
         BelievedDifferentialPressures = Pressures(differentialPressures, nameof(differentialPressures));
-        Banks = [.. banks];
+        Banks = [.. Lists.NoNulls(banks, nameof(banks))];
         Guard.AtLeast(1, Banks.Length, "An observation (its banks)", nameof(banks));
         Guard.DifferentNames(Banks.Select(b => $"bank {b.Bank}"), nameof(banks));
         (Cycle, Target, Manifold, Ambient) = (cycle, target, manifold, ambient);

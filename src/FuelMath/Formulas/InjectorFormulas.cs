@@ -36,7 +36,10 @@ public static class InjectorFormulas
             if (value < 0)
             {
                 throw new ArgumentException(
-                    $"Dead times must not be negative; one was {value:g6} s.",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Dead times must not be negative; one was {value:g6} s."
+                    ),
                     nameof(deadTime)
                 );
             }

@@ -81,6 +81,7 @@ public sealed class VaporMargin
     /// <param name="heightAbovePump">Height of its surface above the inlet; negative when the pump has to lift it.</param>
     /// <param name="suctionLoss">Pressure lost on the way, strainer included; not negative.</param>
     /// <returns>The margin.</returns>
+    /// <exception cref="ArgumentNullException">The fuel is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The height is not finite or the loss is negative.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Density or vapor pressure is not known at the temperature.</exception>

@@ -201,13 +201,9 @@ internal static class Guard
         {
             if (!(Math.Abs(values[i]) <= Largest))
             {
-                throw new ArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{what} must be {(double.IsFinite(values[i]) ? $"at most {Largest} in size" : "finite")}; at index {i} it was {values[i]}."
-                    ),
-                    paramName
-                );
+                string allowed = double.IsFinite(values[i]) ? "at most 1E+150 in size" : "finite";
+                string text = values[i].ToString(CultureInfo.InvariantCulture);
+                throw new ArgumentException($"{what} must be {allowed}; at index {i} it was {text}.", paramName);
             }
         }
     }
@@ -297,13 +293,8 @@ internal static class Guard
         {
             if (!(sign * values[i] > sign * values[i - 1]))
             {
-                throw new ArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{rule} from point to point; at index {i} it does not."
-                    ),
-                    paramName
-                );
+                string index = i.ToString(CultureInfo.InvariantCulture);
+                throw new ArgumentException($"{rule} from point to point; at index {index} it does not.", paramName);
             }
         }
     }

@@ -25,6 +25,7 @@ public sealed class NetworkBatch
     /// The number of points, 1 to 100 million, and so many that no more than two thousand million pressures or flows come out.
     /// </param>
     /// <exception cref="ArgumentException">The network may have several states.</exception>
+    /// <exception cref="InvalidOperationException">The network has no conditions: see <see cref="Network.At"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of points is outside what is allowed.</exception>
     public NetworkBatch(Network network, int count)
         : this(network, Counted(network, count), []) { }

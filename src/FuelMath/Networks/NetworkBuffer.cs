@@ -22,6 +22,7 @@ public sealed class NetworkBuffer
     /// <summary>Makes a buffer, without a state.</summary>
     /// <param name="network">The network that it belongs to.</param>
     /// <exception cref="ArgumentException">The network may have several states.</exception>
+    /// <exception cref="InvalidOperationException">The network has no conditions: see <see cref="Network.At"/>.</exception>
     public NetworkBuffer(Network network)
     {
         NetworkChecks.OneState(network);

@@ -23,6 +23,7 @@ public static class HeatFindings
     /// <param name="drive">How long, and with what in the tank.</param>
     /// <returns>The findings, the gravest first; none where nothing is to be said.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The state is not one of this system.</exception>
     public static ImmutableArray<Finding> Of(FuelSystem system, SystemState state, Drive drive)
     {
         ArgumentNullException.ThrowIfNull(system);

@@ -6,8 +6,7 @@ namespace FuelMath.Tests.Calls;
 /// <summary>A call and what came of it.</summary>
 internal sealed record CallOutcome(MethodBase Method, object?[] Arguments, object? Result, Exception? Thrown)
 {
-    internal string Shown =>
-        $"{Method.DeclaringType!.Name}.{Method.Name}({string.Join(", ", Arguments.Select(Text))})";
+    internal string Shown => $"{Method.DeclaringType!.Name}.{Method.Name}({string.Join(", ", Arguments.Select(Text))})";
 
     private static string Text(object? value) =>
         value switch

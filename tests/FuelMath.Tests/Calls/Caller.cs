@@ -18,13 +18,37 @@ internal sealed class Caller(int seed)
 
     private static readonly double[] Extreme =
     [
-        0, -0.0, double.NaN, double.PositiveInfinity, double.NegativeInfinity, double.MaxValue, -double.MaxValue,
-        double.Epsilon, 1e-310, 1e-300, 1e300, 1e154, -1e-12, -1,
+        0,
+        -0.0,
+        double.NaN,
+        double.PositiveInfinity,
+        double.NegativeInfinity,
+        double.MaxValue,
+        -double.MaxValue,
+        double.Epsilon,
+        1e-310,
+        1e-300,
+        1e300,
+        1e154,
+        -1e-12,
+        -1,
     ];
 
     private static readonly double[] Ordinary = [1, 0.5, 2, 3, 0.1, 10, 100, 0.01, 1e-3, 300, 1e5];
     private static readonly int[] Counts = [0, 1, 2, 3, 4, -1, 7, 50];
-    private static readonly string[] Texts = ["a", "tank", "pump", "3 bar", "E30", "", "0.0", "x\ny", "no such name", "$.a"];
+    private static readonly string[] Texts =
+    [
+        "a",
+        "tank",
+        "pump",
+        "3 bar",
+        "E30",
+        "",
+        "0.0",
+        "x\ny",
+        "no such name",
+        "$.a",
+    ];
 
     private readonly Random random = new(seed);
     private readonly Dictionary<Type, List<object>> pool = [];
@@ -97,7 +121,15 @@ internal sealed class Caller(int seed)
     private CallOutcome? Try(MethodBase method, MethodBase closed)
     {
         object? target = null;
-        if (!closed.IsStatic && !closed.IsConstructor && (!Make(closed.DeclaringType!, 0, out target) || target is null || !closed.DeclaringType!.IsInstanceOfType(target)))
+        if (
+            !closed.IsStatic
+            && !closed.IsConstructor
+            && (
+                !Make(closed.DeclaringType!, 0, out target)
+                || target is null
+                || !closed.DeclaringType!.IsInstanceOfType(target)
+            )
+        )
         {
             return null;
         }
@@ -132,8 +164,11 @@ internal sealed class Caller(int seed)
 
     private static MethodBase? Closed(MethodBase method)
     {
-        if (method.DeclaringType!.ContainsGenericParameters || method.GetParameters().Any(p => (p.ParameterType.IsByRef && !p.IsIn) || p.ParameterType.IsByRefLike)
-            || method.DeclaringType!.IsInterface)
+        if (
+            method.DeclaringType!.ContainsGenericParameters
+            || method.GetParameters().Any(p => (p.ParameterType.IsByRef && !p.IsIn) || p.ParameterType.IsByRefLike)
+            || method.DeclaringType!.IsInterface
+        )
         {
             return null;
         }
@@ -142,9 +177,7 @@ internal sealed class Caller(int seed)
         {
             try
             {
-                return generic.MakeGenericMethod(
-                    [.. generic.GetGenericArguments().Select(_ => typeof(Real))]
-                );
+                return generic.MakeGenericMethod([.. generic.GetGenericArguments().Select(_ => typeof(Real))]);
             }
             catch (ArgumentException)
             {
@@ -158,7 +191,11 @@ internal sealed class Caller(int seed)
     private bool Add(object value)
     {
         bool fresh = false;
-        for (Type? type = value.GetType(); type is not null && type != typeof(object) && type != typeof(ValueType); type = type.BaseType)
+        for (
+            Type? type = value.GetType();
+            type is not null && type != typeof(object) && type != typeof(ValueType);
+            type = type.BaseType
+        )
         {
             if (!pool.TryGetValue(type, out List<object>? list))
             {
@@ -337,13 +374,14 @@ internal sealed class Caller(int seed)
             Array.Sort((double[])items);
         }
 
-        value = type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>)
-            ? typeof(ImmutableArray)
-                .GetMethods()
-                .Single(m => m.Name == "Create" && m.GetParameters() is [{ ParameterType.IsArray: true }])
-                .MakeGenericMethod(element)
-                .Invoke(null, [items])
-            : items;
+        value =
+            type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>)
+                ? typeof(ImmutableArray)
+                    .GetMethods()
+                    .Single(m => m.Name == "Create" && m.GetParameters() is [{ ParameterType.IsArray: true }])
+                    .MakeGenericMethod(element)
+                    .Invoke(null, [items])
+                : items;
         return true;
     }
 

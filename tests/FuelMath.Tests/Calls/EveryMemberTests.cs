@@ -126,8 +126,11 @@ public sealed class EveryMemberTests(ITestOutputHelper output)
             double number => double.IsFinite(number),
             IQuantity quantity => double.IsFinite((double)quantity.Value),
             string => true,
-            IEnumerable many when result.GetType().IsArray || result.GetType().Name.StartsWith("Immutable", StringComparison.Ordinal) =>
-                many.Cast<object?>().Take(50).All(AreNumbers),
+            IEnumerable many
+                when result.GetType().IsArray
+                    || result.GetType().Name.StartsWith("Immutable", StringComparison.Ordinal) => many.Cast<object?>()
+                .Take(50)
+                .All(AreNumbers),
             _ => true,
         };
 }

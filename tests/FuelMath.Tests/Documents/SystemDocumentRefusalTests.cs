@@ -90,7 +90,7 @@ public sealed class SystemDocumentRefusalTests
         "\"limits\": \"none\"",
         "$.limits",
         "Must be \"common practice\", or an object with \"dutyCycle\", \"pumpReserve\", \"pressureDeviation\", "
-            + "\"mixtureDeviation\", \"voltageDrop\", \"feedVelocity\", \"suctionVelocity\", \"vaporMargin\", \"source\".",
+            + "\"mixtureDeviation\", \"voltageDrop\", \"feedVelocity\", \"suctionVelocity\", \"vaporMargin\", \"source\", \"own\".",
         "\"none\""
     )]
     [InlineData(

@@ -73,10 +73,10 @@ public sealed class MixtureTests
     }
 
     [Theory]
-    [InlineData(0, "Must be finite and greater than zero; it was 0.")]
-    [InlineData(-0.9, "Must be finite and greater than zero; it was -0.9.")]
-    [InlineData(double.NaN, "Must be finite and greater than zero; it was NaN.")]
-    [InlineData(double.PositiveInfinity, "Must be finite and greater than zero; it was Infinity.")]
+    [InlineData(0, "Must be from 1E-300 to 1E+300; it was 0.")]
+    [InlineData(-0.9, "Must be from 1E-300 to 1E+300; it was -0.9.")]
+    [InlineData(double.NaN, "Must be from 1E-300 to 1E+300; it was NaN.")]
+    [InlineData(double.PositiveInfinity, "Must be from 1E-300 to 1E+300; it was Infinity.")]
     public void Factories_NotAMixture_SayWhatIsAllowed(double value, string message)
     {
         Says("value", message, () => Lambda.FromRatio(value));
@@ -88,7 +88,7 @@ public sealed class MixtureTests
     public void ToLambda_DefaultStoichiometricRatio_IsRefused() =>
         Says(
             "stoichiometric",
-            "Must be finite and greater than zero; it was 0.",
+            "Must be from 1E-300 to 1E+300; it was 0.",
             () => AirFuelRatio.FromMassRatio(14).ToLambda(default)
         );
 

@@ -16,14 +16,14 @@ public sealed class GridReadTests
         Grid grid = Make(random, rows, columns, OutsideRange.HoldEnds);
         double[] firsts = Places(random, grid.FirstKnots);
         double[] seconds = Places(random, grid.SecondKnots);
+        Span<double> lanes = stackalloc double[Lane.Count];
         foreach (double first in firsts)
         {
             foreach (double second in seconds)
             {
                 double expected = grid.At(first, second);
                 Assert.Equal(expected, grid.Read(new Real(first), new Real(second)).Value);
-                Span<double> lanes = stackalloc double[Lane.Count];
-                Lane.Store(grid.Read(Lane.Of(first), Lane.Of(second)), lanes);
+                grid.Read(Lane.Of(first), Lane.Of(second)).CopyTo(lanes);
                 Assert.Equal(expected, lanes[0]);
             }
         }
