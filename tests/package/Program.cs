@@ -5,7 +5,8 @@ if (args is ["compare", string first, string second])
 }
 
 Console.WriteLine("FuelMath");
-Readme.FuelMath(args[0]);
+Readme.Network();
+Readme.System();
 Console.WriteLine("FuelMath.Exercises");
 Readme.Exercises();
 Console.WriteLine("FuelMath.Workbooks");
