@@ -238,13 +238,8 @@ internal static class Guard
     )
     {
         const double bar = 1e5;
-        return new(
-            paramName,
-            value,
-            new RefusedRange(sentence, pascals / bar, least / bar, most / bar, false),
-            "bar",
-            part
-        );
+        var range = new RefusedRange(sentence, pascals / bar, least / bar, most / bar, false);
+        return new(paramName, value, range, "bar", part);
     }
 
     /// <summary>The exception for data that have no answer, where no residual says by how much.</summary>

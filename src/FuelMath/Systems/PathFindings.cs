@@ -26,7 +26,9 @@ internal sealed class PathFindings(SolvedSystem solved)
 
     /// <summary>Whether a regulator can't hold its pressure: a finding of its own, and no question of reserve.</summary>
     private bool IsStarved =>
-        solved.Parts.Regulators.Any(r => r.State == (r.IsReducing ? RegulatorState.FullyOpen : RegulatorState.Seated));
+        AtTheRails.Regulators.Any(r => r.State == (r.IsReducing ? RegulatorState.FullyOpen : RegulatorState.Seated));
+
+    private SystemParts AtTheRails => PumpReserve.AtTheRails(solved.System, solved.Parts);
 
     private void LookAtReserve()
     {
@@ -49,7 +51,7 @@ internal sealed class PathFindings(SolvedSystem solved)
             );
         }
 
-        if (solved.Parts.Reserve is null && PumpReserve.IsMixed(solved.Parts, drawn))
+        if (solved.Parts.Reserve is null && PumpReserve.IsMixed(AtTheRails, drawn))
         {
             solved.Add(
                 Finding

@@ -28,19 +28,21 @@ internal sealed class PumpReserve
     )
     {
         (this.system, this.parts, this.surplus, this.losses, this.drawn) = (system, parts, surplus, losses, drawn);
-        Line[] pumps = [.. system.Plan.Lines.Where(l => l.Part is Pump)];
         curves =
         [
-            .. pumps.Zip(
-                parts.Pumps,
-                (line, match) => ((Pump)line.Part).CurveAt(match.Voltage, system.Fuel.DensityAt(point.Fuel))
+            .. parts.Pumps.Select(match =>
+                ((Pump)system.Plan.Lines.Single(l => l.Name == match.Line).Part).CurveAt(
+                    match.Voltage,
+                    system.Fuel.DensityAt(point.Fuel)
+                )
             ),
         ];
     }
 
     /// <summary>The reserve, m3/s; null where there is no pump or nothing says what pressure must hold.</summary>
-    internal static double? Of(FuelSystem system, OperatingPoint point, SystemParts parts, FuelPathSolution path)
+    internal static double? Of(FuelSystem system, OperatingPoint point, SystemParts all, FuelPathSolution path)
     {
+        SystemParts parts = AtTheRails(system, all);
         if (parts.Pumps.IsEmpty)
         {
             return null;
@@ -62,6 +64,44 @@ internal sealed class PumpReserve
                 drawn
             ).Value()
             : null;
+    }
+
+    /// <summary>
+    /// The parts without those of a lift circuit: it ends in its surge tank, so that what its pumps could give more, and what
+    /// its regulator sends back, does not reach a rail.
+    /// </summary>
+    internal static SystemParts AtTheRails(FuelSystem system, SystemParts parts)
+    {
+        if (system.Plan.LiftPumps.IsEmpty)
+        {
+            return parts;
+        }
+
+        HashSet<string> rails = RailLines(system);
+        return parts.With(
+            [.. parts.Pumps.Where(p => rails.Contains(p.Line))],
+            [.. parts.Regulators.Where(r => rails.Contains(r.Line))]
+        );
+    }
+
+    /// <summary>The lines that lead to an injector without passing a tank.</summary>
+    private static HashSet<string> RailLines(FuelSystem system)
+    {
+        HashSet<string> tanks = [.. system.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name)];
+        HashSet<string> nodes = [.. system.Stages.SelectMany(s => s.Seats).Select(s => s.Node)];
+        HashSet<string> lines = [];
+        int known = -1;
+        while (known < lines.Count)
+        {
+            known = lines.Count;
+            foreach (Line line in system.Plan.Lines.Where(l => nodes.Contains(l.From) || nodes.Contains(l.To)))
+            {
+                lines.Add(line.Name);
+                nodes.UnionWith(new[] { line.From, line.To }.Where(n => !tanks.Contains(n)));
+            }
+        }
+
+        return lines;
     }
 
     /// <summary>
@@ -106,10 +146,11 @@ internal sealed class PumpReserve
     {
         double weight = system.Fuel.DensityAt(point.Fuel).InSi() * Hydrostatics.StandardGravity;
         double sum = 0;
+        HashSet<string> rails = RailLines(system);
         for (int i = 0; i < system.Plan.Lines.Length; i++)
         {
             Line line = system.Plan.Lines[i];
-            if (line.Part.IsPassage)
+            if (line.Part.IsPassage && rails.Contains(line.Name))
             {
                 (int from, int to) = (Node(system, line.From), Node(system, line.To));
                 double head =

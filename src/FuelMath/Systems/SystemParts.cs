@@ -1,10 +1,41 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 
 namespace FuelMath;
 
 /// <summary>What a solved state says of its parts, on its way into a <see cref="SystemState"/>.</summary>
 internal sealed class SystemParts
 {
+    internal SystemParts() { }
+
+    [SetsRequiredMembers]
+    private SystemParts(SystemParts other) =>
+        (
+            Injectors,
+            Stages,
+            Pumps,
+            Regulators,
+            Chambers,
+            Lambda,
+            Target,
+            LambdaIfOilUnburned,
+            Reserve,
+            SurgeTanks,
+            Wiring
+        ) = (
+            other.Injectors,
+            other.Stages,
+            other.Pumps,
+            other.Regulators,
+            other.Chambers,
+            other.Lambda,
+            other.Target,
+            other.LambdaIfOilUnburned,
+            other.Reserve,
+            other.SurgeTanks,
+            other.Wiring
+        );
+
     internal required ImmutableArray<InjectorResult> Injectors { get; init; }
 
     internal required ImmutableArray<StageResult> Stages { get; init; }
@@ -29,19 +60,9 @@ internal sealed class SystemParts
 
     internal required WiringState? Wiring { get; init; }
 
-    internal SystemParts WithReserve(double? reserve) =>
-        new()
-        {
-            Injectors = Injectors,
-            Stages = Stages,
-            Pumps = Pumps,
-            Regulators = Regulators,
-            Chambers = Chambers,
-            Lambda = Lambda,
-            LambdaIfOilUnburned = LambdaIfOilUnburned,
-            Target = Target,
-            Wiring = Wiring,
-            SurgeTanks = SurgeTanks,
-            Reserve = reserve,
-        };
+    internal SystemParts WithReserve(double? reserve) => new(this) { Reserve = reserve };
+
+    /// <summary>The same state, seen with some of its pumps and regulators.</summary>
+    internal SystemParts With(ImmutableArray<PumpMatch> pumps, ImmutableArray<RegulatorResult> regulators) =>
+        new(this) { Pumps = pumps, Regulators = regulators };
 }

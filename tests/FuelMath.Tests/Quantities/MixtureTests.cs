@@ -81,14 +81,18 @@ public sealed class MixtureTests
     {
         Says("value", message, () => Lambda.FromRatio(value));
         Says("value", message, () => Lambda.FromEquivalenceRatio(value));
-        Says("airOverFuel", message, () => AirFuelRatio.FromMassRatio(value));
+        Says(
+            "airOverFuel",
+            message.Replace("from 1E-300 to 1E+300", "finite and greater than zero", StringComparison.Ordinal),
+            () => AirFuelRatio.FromMassRatio(value)
+        );
     }
 
     [Fact]
     public void ToLambda_DefaultStoichiometricRatio_IsRefused() =>
         Says(
             "stoichiometric",
-            "Must be from 1E-300 to 1E+300; it was 0.",
+            "Must be finite and greater than zero; it was 0.",
             () => AirFuelRatio.FromMassRatio(14).ToLambda(default)
         );
 

@@ -44,6 +44,25 @@ public sealed class SurgeTankSystemTests
             );
     }
 
+    /// <summary>What a lift pump could give more does not reach a rail: the reserve is what the rail's own regulator sends back.</summary>
+    [Fact]
+    public void PumpReserve_LeavesTheLiftCircuitOut()
+    {
+        FuelSystem plain = With(1);
+        FuelSystem relieved = plain.WithPlan(
+            new(
+                plain.Plan.Nodes,
+                plain.Plan.Lines.Add(
+                    new("lift regulator", "lifted", "tank", Workshop.Regulator(RegulatorReference.Tank, 0.5))
+                )
+            )
+        );
+        SystemState state = relieved.Solve(Hard);
+
+        Assert.True(state.FlowThrough("lift regulator").LitersPerHour > 10);
+        Close.WithinOf(1, 1e-9, state.FlowThrough("regulator").LitersPerHour, state.PumpReserve!.Value.LitersPerHour);
+    }
+
     /// <summary>What the engine burns is what the tank loses, less what is lifted: the seconds follow from the flows of the state.</summary>
     [Fact]
     public void Solve_LiftBelowWhatIsBurned_IsADangerWithItsSeconds()
