@@ -49,14 +49,10 @@ public sealed class SurgeTankSystemTests
     public void PumpReserve_LeavesTheLiftCircuitOut()
     {
         FuelSystem plain = With(1);
-        FuelSystem relieved = plain.WithPlan(
-            new(
-                plain.Plan.Nodes,
-                plain.Plan.Lines.Add(
-                    new("lift regulator", "lifted", "tank", Workshop.Regulator(RegulatorReference.Tank, 0.5))
-                )
-            )
-        );
+        Line narrow = new("lift hose", "lifted", "surge", Workshop.Hose("lift", 1, 4));
+        Line regulator = new("lift regulator", "lifted", "tank", Workshop.Regulator(RegulatorReference.Tank, 0.5));
+        Line[] lines = [.. plain.Plan.Lines.Select(l => l.Name == narrow.Name ? narrow : l), regulator];
+        FuelSystem relieved = plain.WithPlan(new(plain.Plan.Nodes, lines));
         SystemState state = relieved.Solve(Hard);
 
         Assert.True(state.FlowThrough("lift regulator").LitersPerHour > 10);
