@@ -4,6 +4,7 @@ namespace FuelMath.Examples;
 
 public sealed class BeliefExamples
 {
+    #region Given
     private static readonly DataSource Source = new("Workshop-class", "injectors of the time-trial car");
 
     private static readonly Temperature Fuel = Temperature.FromDegreesCelsius(30);
@@ -34,7 +35,7 @@ public sealed class BeliefExamples
     private static MixturePoint Cruise() =>
         MixturePoint.FromEngine(
             "cruise",
-            Engine.FourStroke(
+            FuelMath.Engine.FourStroke(
                 "two liters",
                 4,
                 Volume.FromLiters(2),
@@ -49,13 +50,14 @@ public sealed class BeliefExamples
             Fuel,
             ElectricPotential.FromVolts(14)
         );
+    #endregion
 
     [Fact]
     public void Predict()
     {
+        #region Predict
         MixturePoint cruise = Cruise();
 
-        #region Predict
         Injector rated = Injector(980);
         var fitted = FittedInjectors.FromStage(
             StandardFuels.PumpGasoline,
@@ -86,6 +88,7 @@ public sealed class BeliefExamples
     [Fact]
     public void Swap()
     {
+        #region Swap
         MixturePoint cruise = Cruise();
         Injector rated = Injector(980);
         var weak = FittedInjectors.FromStage(
@@ -99,7 +102,6 @@ public sealed class BeliefExamples
             MixtureLimits.CommonPractice
         );
 
-        #region Swap
         var swap = new InjectorSwap(weak, weak.WithInjectors("primary", [rated, rated, rated, rated]), [cruise]);
 
         // The map was tuned around the weak set: with its correction left in, a healthy set runs rich.
@@ -114,10 +116,10 @@ public sealed class BeliefExamples
     [Fact]
     public void Diagnose()
     {
+        #region Diagnose
         Injector primary = Injector(980);
         Fuel gasoline = StandardFuels.PumpGasoline;
 
-        #region Diagnose
         // What is taken to be fitted, and what the controller was told of it.
         var presumed = FittedInjectors.FromStage(
             gasoline,

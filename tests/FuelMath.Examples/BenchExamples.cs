@@ -92,8 +92,8 @@ public sealed class BenchExamples
     [Fact]
     public void MeasureAnExponent()
     {
-        var label = new DataSource("Workshop-class", "bench report, injector A at several pressures");
         #region Exponent
+        var label = new DataSource("Workshop-class", "bench report, injector A at several pressures");
         StaticFlowReading Read(double bar, double cubicCentimeters) =>
             new(
                 CollectedFuel.FromVolume(Volume.FromCubicCentimeters(cubicCentimeters), Volume.FromCubicCentimeters(1)),
@@ -124,13 +124,13 @@ public sealed class BenchExamples
     [Fact]
     public void CompareSlots()
     {
+        #region Slots
         var conditions = new BenchConditions(
             Pressure.FromBars(3),
             StandardFuels.NHeptane,
             Temperature.FromDegreesCelsius(21),
             new DataSource("Workshop-class", "bench report, three injectors in three slots")
         );
-        #region Slots
         SlotReading Read(string injector, string slot, double cubicCentimeters) =>
             new(
                 injector,
@@ -168,6 +168,7 @@ public sealed class BenchExamples
     [Fact]
     public void PlaceInjectors()
     {
+        #region Placement
         var source = new DataSource("Workshop-class", "bench report of eight injectors");
         DeadTimeTable deadTime = DeadTimeTable.FromVoltage(
             [ElectricPotential.FromVolts(10), ElectricPotential.FromVolts(16)],
@@ -176,7 +177,6 @@ public sealed class BenchExamples
             OutsideRange.Refuse,
             source
         );
-        #region Placement
         PlacementCandidate Candidate(string name, double cubicCentimetersPerMinute, int stage) =>
             new(
                 new Injector(

@@ -61,9 +61,9 @@ public sealed class EverydayExamples
     [Fact]
     public void Premix()
     {
+        #region Premix
         Fuel gasoline = StandardFuels.PumpGasoline;
 
-        #region Premix
         Temperature twenty = Temperature.FromDegreesCelsius(20);
         Fuel premix = PremixRatio.FromParts(32).ToFuel("premix 32:1", gasoline, StandardFuels.TwoStrokeOil, twenty);
 

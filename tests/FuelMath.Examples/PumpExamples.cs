@@ -31,6 +31,7 @@ public sealed class PumpExamples
     [Fact]
     public void BetweenVoltages()
     {
+        #region Pump
         PumpCurve At(double volts, double flowAt2, double flowAt6) =>
             new(
                 ElectricPotential.FromVolts(volts),
@@ -44,7 +45,6 @@ public sealed class PumpExamples
         PumpCurve at12 = At(12, 300, 160);
         PumpCurve at14 = At(14, 350, 240);
 
-        #region Pump
         var pump = new Pump(
             "in-tank pump",
             [at12, at14],
@@ -61,6 +61,7 @@ public sealed class PumpExamples
     [Fact]
     public void TiredAndChopped()
     {
+        #region PumpChanged
         var workshop = new DataSource("Workshop-class", "pump of the time-trial car");
         PumpCurve At(double volts, double flowAt2, double flowAt6) =>
             new(
@@ -73,7 +74,6 @@ public sealed class PumpExamples
             );
         var pump = new Pump("in-tank pump", [At(9, 220, 60), At(14, 350, 240)], StandardFuels.NHeptane, workshop);
 
-        #region PumpChanged
         Pump tired = pump.Worn(
             "the same after two seasons",
             new PumpWear(Ratio.FromPercent(92), VolumeFlow.FromLitersPerHour(6), Pressure.FromBars(1))

@@ -8,6 +8,7 @@ public sealed class RefusalExamples
     [Fact]
     public void Read()
     {
+        #region Refusal
         var hose = new Hose(
             "feed",
             Length.FromMeters(3),
@@ -18,7 +19,6 @@ public sealed class RefusalExamples
         );
         Refusal? refusal = null;
 
-        #region Refusal
         try
         {
             _ = hose.LossAt(

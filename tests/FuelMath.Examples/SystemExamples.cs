@@ -110,6 +110,7 @@ public sealed class SystemExamples
     [Fact]
     public void Shares()
     {
+        OperatingPoint point = Cruise();
         FuelSystem system = Build();
 
         #region Shares
@@ -126,7 +127,7 @@ public sealed class SystemExamples
                 new DataSource("Workshop-class", "tolerance on the regulator's drawing")
             ),
         ];
-        var shares = new SystemShares(system, Cruise(), uncertain);
+        var shares = new SystemShares(system, point, uncertain);
 
         ScatterShare<Pressure> rail = shares.PressureAt("rail").Lines[0]; // set point of the regulators: 100 %
         ScatterShares<Lambda, Ratio> second = shares.LambdaOf(2);

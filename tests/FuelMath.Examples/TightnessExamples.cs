@@ -6,6 +6,7 @@ namespace FuelMath.Examples;
 /// <summary>A line put under pressure and watched. The data are invented.</summary>
 public sealed class TightnessExamples
 {
+    #region Given
     private static readonly ClosedVolume Line = new(
         StandardFuels.PumpGasoline,
         Temperature.FromDegreesCelsius(20),
@@ -15,6 +16,7 @@ public sealed class TightnessExamples
         gas: Volume.FromCubicCentimeters(2),
         ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
     );
+    #endregion
 
     [Fact]
     public void Judge()

@@ -4,7 +4,8 @@ namespace FuelMath.Examples;
 
 public sealed class TimingExamples
 {
-    private static readonly DataSource Source = new("Workshop-class", "injectors of the time-trial car");
+    #region Given
+    private static readonly DataSource Workshop = new("Workshop-class", "injectors of the time-trial car");
 
     private static readonly AbsolutePressure Ambient = new(Pressure.FromKilopascals(100));
 
@@ -18,14 +19,14 @@ public sealed class TimingExamples
                 Pressure.FromBars(3),
                 StandardFuels.NHeptane,
                 Temperature.FromDegreesCelsius(21),
-                Source
+                Workshop
             ),
             DeadTimeTable.FromVoltage(
                 [ElectricPotential.FromVolts(8), ElectricPotential.FromVolts(16)],
                 Pressure.FromBars(3),
                 [Duration.FromMilliseconds(2 * deadMilliseconds), Duration.FromMilliseconds(deadMilliseconds)],
                 OutsideRange.Refuse,
-                Source
+                Workshop
             ),
             ShortPulseCorrection.None,
             Duration.FromMilliseconds(0.4),
@@ -38,7 +39,7 @@ public sealed class TimingExamples
             "two liters",
             4,
             Volume.FromLiters(2),
-            VolumetricEfficiency.Constant(Ratio.FromPercent(85), Source)
+            VolumetricEfficiency.Constant(Ratio.FromPercent(85), Workshop)
         );
 
     private static InjectorSupply Supply() =>
@@ -49,6 +50,7 @@ public sealed class TimingExamples
             Temperature.FromDegreesCelsius(40),
             ElectricPotential.FromVolts(14)
         );
+    #endregion
 
     [Fact]
     public void Timing()
@@ -91,11 +93,11 @@ public sealed class TimingExamples
     [Fact]
     public void Stages()
     {
+        #region Stages
         Density density = StandardFuels.PumpGasoline.DensityAt(Temperature.FromDegreesCelsius(40));
         Pressure pressure = Pressure.FromBars(3);
         ElectricPotential volts = ElectricPotential.FromVolts(14);
 
-        #region Stages
         var schedule = new StageSchedule(
             [
                 new ScheduledStage("primary", Injector("small", 550, 0.7), 1, 1, pressure, density, volts),

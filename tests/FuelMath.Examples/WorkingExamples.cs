@@ -14,9 +14,9 @@ public sealed class WorkingExamples
     [Fact]
     public void FlowRatingCarried()
     {
+        #region FlowRating
         FlowRating rating = Rating();
 
-        #region FlowRating
         Working working = rating.VolumeFlowWorkingAt(Pressure.FromBars(4), Warm).In("cm3/min");
 
         string text = working.WithFigures(4).ToText(CultureInfo.InvariantCulture);
@@ -31,6 +31,7 @@ public sealed class WorkingExamples
     [Fact]
     public void InjectorDelivery()
     {
+        #region Injector
         var injector = new Injector(
             "primary",
             Rating(),
@@ -47,7 +48,6 @@ public sealed class WorkingExamples
             ElectricResistance.FromOhms(12.5)
         );
 
-        #region Injector
         Working working = injector
             .DeliverWorking(
                 pulseWidth: Duration.FromMilliseconds(5),
@@ -66,6 +66,7 @@ public sealed class WorkingExamples
     [Fact]
     public void HoseLoss()
     {
+        #region Hose
         var feed = new Hose(
             "feed",
             Length.FromMeters(3),
@@ -75,7 +76,6 @@ public sealed class WorkingExamples
             Invented
         );
 
-        #region Hose
         Working working = feed.LossWorkingAt(
                 VolumeFlow.FromLitersPerHour(200),
                 Warm,
@@ -91,6 +91,7 @@ public sealed class WorkingExamples
     [Fact]
     public void PumpAtAPoint()
     {
+        #region Pump
         var curve = new PumpCurve(
             ElectricPotential.FromVolts(13.5),
             [
@@ -101,7 +102,6 @@ public sealed class WorkingExamples
             Invented
         );
 
-        #region Pump
         Working rise = curve.RiseWorkingAt(VolumeFlow.FromLitersPerHour(250)).In("bar");
         Working efficiency = curve.EfficiencyWorkingAt(Pressure.FromBars(4)).In("%");
         #endregion
@@ -115,9 +115,9 @@ public sealed class WorkingExamples
     [Fact]
     public void BlendAndPremix()
     {
+        #region Blend
         Temperature twenty = Temperature.FromDegreesCelsius(20);
 
-        #region Blend
         Working ratio = FuelBlend.StoichiometricWorkingByVolume(
             twenty,
             [new(StandardFuels.Ethanol, Ratio.FromPercent(85)), new(StandardFuels.PumpGasoline, Ratio.FromPercent(15))],
@@ -144,6 +144,7 @@ public sealed class WorkingExamples
         Assert.Equal(20 * ((1.21 * 20 / 1000) + 0.010), drop.Value, 0.005);
     }
 
+    #region Rating
     private static FlowRating Rating() =>
         FlowRating.FromVolume(
             VolumeFlow.FromCubicCentimetersPerMinute(800),
@@ -152,4 +153,5 @@ public sealed class WorkingExamples
             Temperature.FromDegreesCelsius(20),
             Invented
         );
+    #endregion
 }
