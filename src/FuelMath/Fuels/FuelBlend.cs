@@ -13,8 +13,9 @@ namespace FuelMath;
 /// by up to several percent, so that water is no part of a blend here.
 /// </para>
 /// <para>
-/// Viscosity: blending indices by mass, an estimate. Source: [Maples-2000] viscosity blending index. Vapor pressure: alcohol
-/// lifts that of gasoline above both parts, so that it can't be had from the parts and is refused.
+/// Viscosity: blending indices by mass, an estimate. Source: [Maples-2000] viscosity blending index. Vapor pressure: that
+/// of gasoline and ethanol is an estimate with its error stated; other alcohols lift that of gasoline above both parts, and
+/// it is refused.
 /// </para>
 /// </remarks>
 public static class FuelBlend

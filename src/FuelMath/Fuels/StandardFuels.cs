@@ -94,8 +94,8 @@ public static class StandardFuels
         );
 
     /// <summary>
-    /// <see cref="PumpGasoline"/> with 10 % of ethanol by volume, mixed at 15 °C. Its vapor pressure is not known: measure
-    /// it. Source: [Workshop-class]; [OIML-R22] density of the ethanol.
+    /// <see cref="PumpGasoline"/> with 10 % of ethanol by volume, mixed at 15 °C. Its vapor pressure is an estimate
+    /// from its parts. Source: [Workshop-class]; [OIML-R22] density of the ethanol.
     /// </summary>
     public static Fuel PumpGasolineWithEthanol { get; } =
         FuelBlend.ByVolume(
@@ -131,7 +131,7 @@ public static class StandardFuels
     /// </summary>
     /// <param name="gasoline">The gasoline in it.</param>
     /// <param name="ethanol">Volume of ethanol in a volume of it, at 15 °C, from 51 % to 83 %: measure it.</param>
-    /// <returns>The blend; its vapor pressure is not known.</returns>
+    /// <returns>The blend; its vapor pressure is an estimate from its parts.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="gasoline"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The content is outside the range.</exception>
     public static Fuel E85(Fuel gasoline, Ratio ethanol)

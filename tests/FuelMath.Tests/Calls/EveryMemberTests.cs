@@ -107,7 +107,7 @@ public sealed class EveryMemberTests(ITestOutputHelper output)
     /// Types that are not looked at: tables and fitted lines, whose plain numbers may overflow at the ends of a double, and
     /// links, which lines replace.
     /// </summary>
-    private static readonly string[] Apart = ["Curve", "Grid", "FittedLine", "RepeatedMedianLine", "NetworkLink"];
+    private static readonly string[] Apart = ["Curve", "Grid", "FittedLine", "RepeatedMedianLine"];
 
     /// <summary>The unit library itself refuses a quantity whose SI number would be infinite.</summary>
     private static bool IsBeyondANumber(Exception thrown) =>
