@@ -10,9 +10,9 @@ namespace FuelMath.Statistics;
 public sealed class Sample
 {
     /// <summary>Takes repeats.</summary>
-    /// <param name="values">Two or more readings. Read once.</param>
+    /// <param name="values">Two or more readings, none beyond 1e150 in size, so that what squares them stays finite. Read once.</param>
     /// <exception cref="ArgumentNullException"><paramref name="values"/> is null.</exception>
-    /// <exception cref="ArgumentException">There are fewer than two, or one is not finite.</exception>
+    /// <exception cref="ArgumentException">There are fewer than two, or one is not finite or beyond 1e150.</exception>
     public Sample(IEnumerable<double> values)
     {
         ArgumentNullException.ThrowIfNull(values);

@@ -68,6 +68,11 @@ public sealed class SampleTests
     [Fact]
     public void Sample_AllTheSame_HasNoScatter() => Assert.Equal(0, new Sample([0.1, 0.1, 0.1]).StandardDeviation);
 
+    /// <summary>A scatter of these would be finite, but what squares it, such as a test of two scatters, would not.</summary>
+    [Fact]
+    public void Sample_BeyondWhatSquaresHold_IsRefused() =>
+        Assert.Equal("values", Assert.Throws<ArgumentException>(() => new Sample([1e200, 2e200, 3e200])).ParamName);
+
     /// <summary>Squares of these would leave the range of doubles.</summary>
     [Theory]
     [InlineData(1e-200)]
