@@ -27,31 +27,16 @@ public sealed class AirState
     {
         if (!(pressure.Si > 0))
         {
-            throw Guard.OutOfRange(
-                pressure,
-                pressure.Si,
-                0,
-                null,
-                $"Must be above vacuum; it was {pressure}.",
-                nameof(pressure)
-            );
+            throw Guard.OutOfRange(pressure, pressure.Si, 0, null, $"Must be above vacuum; it was {pressure}.");
         }
 
-        double humidity = Guard.InRange(
-            relativeHumidity,
-            relativeHumidity.InSi(),
-            0,
-            1,
-            SiUnits.Ratio,
-            nameof(relativeHumidity)
-        );
+        double humidity = Guard.InRange(relativeHumidity, relativeHumidity.InSi(), 0, 1, SiUnits.Ratio);
         kelvins = Guard.InRange(
             temperature,
             temperature.InSi(),
             SiUnits.KelvinsFromCelsius(humidity > 0 ? LowestHumidCelsius : -90),
             SiUnits.KelvinsFromCelsius(humidity > 0 ? HighestHumidCelsius : 200),
-            SiUnits.Temperature,
-            nameof(temperature)
+            SiUnits.Temperature
         );
         water = humidity > 0 ? humidity * AtmosphereModel.WaterVaporPressure(new Real(kelvins)).Value : 0;
         if (!(water < pressure.Si))
@@ -61,8 +46,7 @@ public sealed class AirState
                 pressure.Si,
                 water,
                 null,
-                $"Must be above that of the water in the air, {new AbsolutePressure(water)}; it was {pressure}.",
-                nameof(pressure)
+                $"Must be above that of the water in the air, {new AbsolutePressure(water)}; it was {pressure}."
             );
         }
 

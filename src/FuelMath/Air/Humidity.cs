@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -25,14 +26,13 @@ public sealed class Humidity
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Humidity(Ratio relative, Temperature airTemperature)
     {
-        double share = Guard.InRange(relative, relative.InSi(), 0, 1, SiUnits.Ratio, nameof(relative));
+        double share = Guard.InRange(relative, relative.InSi(), 0, 1, SiUnits.Ratio);
         double kelvins = Guard.InRange(
             airTemperature,
             airTemperature.InSi(),
             SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius),
             SiUnits.KelvinsFromCelsius(AirState.HighestHumidCelsius),
-            SiUnits.Temperature,
-            nameof(airTemperature)
+            SiUnits.Temperature
         );
         water = share * Saturation(kelvins);
         (Relative, AirTemperature) = (relative, airTemperature);
@@ -51,7 +51,7 @@ public sealed class Humidity
     /// <param name="ambient">Ambient absolute pressure; above that of the water.</param>
     /// <returns>The share, from 0 to less than 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not above that of the water.</exception>
-    public Ratio ShareOf(AbsolutePressure ambient) => SiUnits.Ratio(ShareSi(ambient, nameof(ambient)));
+    public Ratio ShareOf(AbsolutePressure ambient) => SiUnits.Ratio(ShareSi(ambient));
 
     /// <summary>The partial pressure of water vapor in the charge.</summary>
     /// <param name="ambient">Ambient absolute pressure; above that of the water.</param>
@@ -64,9 +64,8 @@ public sealed class Humidity
     /// </exception>
     public AbsolutePressure VaporInCharge(AbsolutePressure ambient, AbsolutePressure manifold, Temperature charge)
     {
-        double kelvins = CheckCharge(charge, nameof(charge));
-        double vapor =
-            ShareSi(ambient, nameof(ambient)) * Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
+        double kelvins = CheckCharge(charge);
+        double vapor = ShareSi(ambient) * Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         double most = Saturation(Math.Min(kelvins, Highest));
         return kelvins > Highest && vapor > most
             ? throw new OutsideTableException("Vapor pressure of water", "vapor in the charge (Pa)", vapor, 0, most)
@@ -74,7 +73,10 @@ public sealed class Humidity
     }
 
     /// <summary>Refuses a pressure below which the ambient air could not hold the water.</summary>
-    internal double ShareSi(AbsolutePressure ambient, string paramName) =>
+    internal double ShareSi(
+        AbsolutePressure ambient,
+        [CallerArgumentExpression(nameof(ambient))] string paramName = ""
+    ) =>
         water < ambient.Si
             ? water / ambient.Si
             : throw new ArgumentOutOfRangeException(
@@ -83,7 +85,10 @@ public sealed class Humidity
             );
 
     /// <summary>Refuses a charge in which water freezes.</summary>
-    internal static double CheckCharge(Temperature charge, string paramName) =>
+    internal static double CheckCharge(
+        Temperature charge,
+        [CallerArgumentExpression(nameof(charge))] string paramName = ""
+    ) =>
         charge.InSi() >= SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius) && double.IsFinite(charge.InSi())
             ? charge.InSi()
             : throw Guard.OutOfRange(charge, "0 °C or more where the air is humid", paramName);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -20,21 +21,21 @@ public static class StandardAtmosphere
     /// <param name="altitude">From −2 km to 11 km.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
-    public static AirState AtGeopotentialAltitude(Length altitude) => At(Inside(altitude, nameof(altitude)));
+    public static AirState AtGeopotentialAltitude(Length altitude) => At(Inside(altitude));
 
     /// <summary>The air at a height above the sea.</summary>
     /// <param name="height">From −2 km to 11 km.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside the range.</exception>
     public static AirState AtHeight(Length height) =>
-        At(AtmosphereModel.GeopotentialAltitude(new Real(Inside(height, nameof(height)))).Value);
+        At(AtmosphereModel.GeopotentialAltitude(new Real(Inside(height))).Value);
 
     /// <summary>How the pressure at a geopotential altitude was made: formula, numbers put in, result, source.</summary>
     /// <param name="altitude">From −2 km to 11 km.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
     public static Working PressureWorking(Length altitude) =>
-        AtmosphereModel.Pressure(Traced.Input(AirSymbols.Altitude, Inside(altitude, nameof(altitude)))).ToWorking();
+        AtmosphereModel.Pressure(Traced.Input(AirSymbols.Altitude, Inside(altitude))).ToWorking();
 
     private static AirState At(double meters) =>
         AirState.Dry(
@@ -42,6 +43,6 @@ public static class StandardAtmosphere
             SiUnits.Temperature(AtmosphereModel.Temperature(new Real(meters)).Value)
         );
 
-    private static double Inside(Length value, string paramName) =>
+    private static double Inside(Length value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         Guard.InRange(value, value.InSi(), Lowest, Highest, SiUnits.Length, paramName);
 }

@@ -72,7 +72,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
 
     /// <summary>What the controller was told: what is known, else the estimate itself, wherever in its range the truth is.</summary>
     private double Told(BriefInput input) =>
-        InputEstimate.Number(input, brief.Known(input) ?? InputEstimate.All[(int)input].Value, nameof(input));
+        InputEstimate.Number(input, brief.Known(input) ?? InputEstimate.All[(int)input].Value);
 
     private Injector Injector(string name, double at14Volts)
     {

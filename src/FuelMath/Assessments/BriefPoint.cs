@@ -15,8 +15,8 @@ public sealed class BriefPoint
     /// <exception cref="ArgumentOutOfRangeException">A quantity is out of its range.</exception>
     public BriefPoint(string name, RotationalSpeed speed, AbsolutePressure manifold, Lambda lambda)
     {
-        Name = Guard.Name(name, nameof(name));
-        Guard.Positive(speed, speed.InSi(), nameof(speed));
+        Name = Guard.Name(name);
+        Guard.Positive(speed, speed.InSi());
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         (Speed, Manifold, Lambda) = (speed, manifold, lambda);
     }

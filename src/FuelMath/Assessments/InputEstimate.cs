@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -105,10 +106,14 @@ public sealed class InputEstimate
 
     /// <summary>The number of a quantity that an input may have, SI.</summary>
     /// <exception cref="ArgumentException">It is a quantity of another kind.</exception>
-    internal static double Number(BriefInput input, IQuantity quantity, string paramName)
+    internal static double Number(
+        BriefInput input,
+        IQuantity quantity,
+        [CallerArgumentExpression(nameof(input))] string paramName = ""
+    )
     {
         ArgumentNullException.ThrowIfNull(quantity, paramName);
-        Type wanted = All[(int)Guard.Known(input, nameof(input))].Value.GetType();
+        Type wanted = All[(int)Guard.Known(input)].Value.GetType();
         if (quantity.GetType() != wanted)
         {
             throw new ArgumentException(

@@ -14,8 +14,8 @@ public readonly struct PumpFlowPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>
     public PumpFlowPoint(Pressure pressureRise, VolumeFlow flow)
     {
-        Guard.NotNegative(pressureRise, pressureRise.InSi(), nameof(pressureRise));
-        Guard.NotNegative(flow, flow.InSi(), nameof(flow));
+        Guard.NotNegative(pressureRise, pressureRise.InSi());
+        Guard.NotNegative(flow, flow.InSi());
         (PressureRise, Flow) = (pressureRise, flow);
     }
 

@@ -18,7 +18,7 @@ public sealed class StageSet
     public StageSet(string stage, SetReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        (Stage, Report) = (Guard.Name(stage, nameof(stage)), report);
+        (Stage, Report) = (Guard.Name(stage), report);
         Verdict = report.IsAccepted ? Verdict.Of(report.Findings) : Verdict.Of([NotAccepted(), .. report.Findings]);
     }
 

@@ -51,7 +51,7 @@ public sealed class SystemAssessment
     public SystemAssessment WithUncertainInputs(IEnumerable<UncertainInput> inputs)
     {
         ArgumentNullException.ThrowIfNull(inputs);
-        inputs = Lists.NoNulls(inputs, nameof(inputs));
+        inputs = Lists.NoNulls(inputs);
         UncertainInput[] all = [.. inputs];
         FuelSystem judged = Measured ?? System;
         return all.Length > 0
@@ -75,7 +75,7 @@ public sealed class SystemAssessment
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(sets);
-        (System, Measured, Sets) = (system, measured, [.. Lists.NoNulls(sets, nameof(sets))]);
+        (System, Measured, Sets) = (system, measured, [.. Lists.NoNulls(sets)]);
         CheckSets();
         if (
             measured is not null

@@ -58,15 +58,15 @@ public sealed class SystemBrief
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(pumpPoints);
         ArgumentNullException.ThrowIfNull(points);
-        Name = Guard.Name(name, nameof(name));
-        Cylinders = Guard.InRange(cylinders, 1, 16, nameof(cylinders));
-        Guard.Positive(displacement, displacement.InSi(), nameof(displacement));
-        Guard.Positive(pumpVoltage, pumpVoltage.InSi(), nameof(pumpVoltage));
-        Guard.Positive(setDifferentialPressure, setDifferentialPressure.InSi(), nameof(setDifferentialPressure));
+        Name = Guard.Name(name);
+        Cylinders = Guard.InRange(cylinders, 1, 16);
+        Guard.Positive(displacement, displacement.InSi());
+        Guard.Positive(pumpVoltage, pumpVoltage.InSi());
+        Guard.Positive(setDifferentialPressure, setDifferentialPressure.InSi());
         (Displacement, Fuel, Rating, PumpVoltage) = (displacement, fuel, rating, pumpVoltage);
         PumpPoints = [.. pumpPoints];
         SetDifferentialPressure = setDifferentialPressure;
-        Reference = Guard.Known(reference, nameof(reference));
+        Reference = Guard.Known(reference);
         Points = [.. points];
         Guard.AtLeast(2, PumpPoints.Length, "points of a pump", nameof(pumpPoints));
         Guard.StrictlyRising(

@@ -29,9 +29,9 @@ public sealed class AcceptanceLimits
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(leakage);
         ArgumentNullException.ThrowIfNull(drop);
-        Guard.Positive(spread, spread.InSi(), nameof(spread));
-        Guard.Positive(fromRating, fromRating.InSi(), nameof(fromRating));
-        Guard.Positive(coilFromMedian, coilFromMedian.InSi(), nameof(coilFromMedian));
+        Guard.Positive(spread, spread.InSi());
+        Guard.Positive(fromRating, fromRating.InSi());
+        Guard.Positive(coilFromMedian, coilFromMedian.InSi());
         (Spread, FromRating, Source) = (spread, fromRating, source);
         (Leakage, Drop, Coil, CoilFromMedian) = (leakage, drop, coil, coilFromMedian);
     }

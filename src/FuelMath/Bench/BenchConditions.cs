@@ -22,7 +22,7 @@ public sealed class BenchConditions
     {
         ArgumentNullException.ThrowIfNull(fluid);
         ArgumentNullException.ThrowIfNull(source);
-        PressureSi = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        PressureSi = Guard.Positive(differentialPressure, differentialPressure.InSi());
         DensitySi = fluid.DensityAt(fluidTemperature).InSi();
         (DifferentialPressure, Fluid, FluidTemperature) = (differentialPressure, fluid, fluidTemperature);
         Source = source;

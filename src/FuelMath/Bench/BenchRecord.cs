@@ -17,7 +17,7 @@ public sealed class BenchRecord
     public BenchRecord(string name, IEnumerable<BenchedInjector> injectors)
     {
         ArgumentNullException.ThrowIfNull(injectors);
-        (Name, Injectors) = (Guard.Name(name, nameof(name)), [.. Lists.NoNulls(injectors, nameof(injectors))]);
+        (Name, Injectors) = (Guard.Name(name), [.. Lists.NoNulls(injectors)]);
         Guard.AtLeast(1, Injectors.Length, "A bench record (its injectors)", nameof(injectors));
         Guard.DifferentNames(Injectors.Select(i => i.Name), nameof(injectors));
     }

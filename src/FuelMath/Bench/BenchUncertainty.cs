@@ -26,10 +26,10 @@ public sealed class BenchUncertainty
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        CollectedShare = Guard.NotNegative(collected, collected.InSi(), nameof(collected));
-        Seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
-        Pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        DensityShare = Guard.NotNegative(density, density.InSi(), nameof(density));
+        CollectedShare = Guard.NotNegative(collected, collected.InSi());
+        Seconds = Guard.NotNegative(time, time.InSi());
+        Pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
+        DensityShare = Guard.NotNegative(density, density.InSi());
         (Collected, Time, DifferentialPressure, Density, Source) = (
             collected,
             time,

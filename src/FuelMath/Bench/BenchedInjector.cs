@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace FuelMath.Bench;
 
@@ -11,12 +12,12 @@ public sealed class BenchedInjector
     /// <exception cref="ArgumentException">The name is blank, or there is no reading.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     public BenchedInjector(string name, IEnumerable<StaticFlowReading> readings)
-        : this(name, Static(readings, nameof(readings)), null) { }
+        : this(name, Static(readings), null) { }
 
     private BenchedInjector(string name, BenchSeries now, BenchSeries? before)
     {
         ArgumentNullException.ThrowIfNull(now);
-        (Name, Now, Before) = (Guard.Name(name, nameof(name)), now, before);
+        (Name, Now, Before) = (Guard.Name(name), now, before);
     }
 
     /// <summary>Its name.</summary>
@@ -66,13 +67,16 @@ public sealed class BenchedInjector
         string name,
         IEnumerable<StaticFlowReading> before,
         IEnumerable<StaticFlowReading> after
-    ) => new(name, Static(after, nameof(after)), Static(before, nameof(before)));
+    ) => new(name, Static(after), Static(before));
 
     /// <summary>Volume flows carried to the conditions of a rating, m³/s.</summary>
     internal static double[] FlowsSi(ImmutableArray<StaticFlowReading> readings, FlowRating rating) =>
         [.. readings.Select(r => r.ToRating().VolumeFlowAt(rating.DifferentialPressure, rating.FluidDensity).InSi())];
 
-    private static BenchSeries Static(IEnumerable<StaticFlowReading> readings, string paramName)
+    private static BenchSeries Static(
+        IEnumerable<StaticFlowReading> readings,
+        [CallerArgumentExpression(nameof(readings))] string paramName = ""
+    )
     {
         ArgumentNullException.ThrowIfNull(readings, paramName);
         StaticFlowReading[] all = [.. readings];

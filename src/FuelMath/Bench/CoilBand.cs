@@ -15,11 +15,11 @@ public sealed class CoilBand
     public CoilBand(ElectricResistance least, ElectricResistance most, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        double low = Guard.Positive(least, least.InSi(), nameof(least));
-        double high = Guard.Positive(most, most.InSi(), nameof(most));
+        double low = Guard.Positive(least, least.InSi());
+        double high = Guard.Positive(most, most.InSi());
         if (high <= low)
         {
-            throw Guard.OutOfRange(most, $"above the least of {Guard.Show(least, least.Unit)}", nameof(most));
+            throw Guard.OutOfRange(most, $"above the least of {Guard.Show(least, least.Unit)}");
         }
 
         (Least, Most, Source) = (least, most, source);

@@ -14,9 +14,9 @@ public sealed class CoilReading
     public CoilReading(CoilResistance coil, ElectricResistance resolution)
     {
         ArgumentNullException.ThrowIfNull(coil);
-        double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        double step = Guard.Positive(resolution, resolution.InSi());
         double ohms = coil.Measured.InSi();
-        StepShare = Guard.InRange(resolution, step, 0, ohms, SiUnits.ElectricResistance, nameof(resolution)) / ohms;
+        StepShare = Guard.InRange(resolution, step, 0, ohms, SiUnits.ElectricResistance) / ohms;
         (Coil, Resolution) = (coil, resolution);
     }
 

@@ -19,7 +19,7 @@ public sealed class CoilVerdict
     public CoilVerdict(IEnumerable<CoilReading> readings, CoilBand band)
     {
         ArgumentNullException.ThrowIfNull(readings);
-        readings = Lists.NoNulls(readings, nameof(readings));
+        readings = Lists.NoNulls(readings);
         ArgumentNullException.ThrowIfNull(band);
         (Readings, Band) = ([.. readings], band);
         Guard.AtLeast(1, Readings.Length, "A verdict on a coil", nameof(readings));

@@ -47,9 +47,9 @@ public readonly struct CollectedFuel
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static CollectedFuel FromVolume(Volume collected, Volume resolution)
     {
-        double amount = Guard.Positive(collected, collected.InSi(), nameof(collected));
-        double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
-        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Volume, nameof(resolution)))
+        double amount = Guard.Positive(collected, collected.InSi());
+        double step = Guard.Positive(resolution, resolution.InSi());
+        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Volume))
         {
             Volume = collected,
             VolumeResolution = resolution,
@@ -63,9 +63,9 @@ public readonly struct CollectedFuel
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static CollectedFuel FromMass(Mass collected, Mass resolution)
     {
-        double amount = Guard.Positive(collected, collected.InSi(), nameof(collected));
-        double step = Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
-        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Mass, nameof(resolution)))
+        double amount = Guard.Positive(collected, collected.InSi());
+        double step = Guard.Positive(resolution, resolution.InSi());
+        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Mass))
         {
             Mass = collected,
             MassResolution = resolution,

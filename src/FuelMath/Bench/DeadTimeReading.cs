@@ -23,9 +23,9 @@ public sealed class DeadTimeReading
     )
     {
         ArgumentNullException.ThrowIfNull(conditions);
-        VoltageSi = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
-        Guard.Finite(deadTime, deadTime.InSi(), nameof(deadTime));
-        Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        VoltageSi = Guard.Positive(atInjector, atInjector.InSi());
+        Guard.Finite(deadTime, deadTime.InSi());
+        Guard.Positive(resolution, resolution.InSi());
         (AtInjector, DeadTime, Resolution, Conditions) = (atInjector, deadTime, resolution, conditions);
     }
 

@@ -22,7 +22,7 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(series);
-        series = Lists.NoNulls(series, nameof(series));
+        series = Lists.NoNulls(series);
         ArgumentNullException.ThrowIfNull(source);
         var grid = new DeadTimeGrid([.. series.Select(c => c.ToDeadTimeReading())], nameof(series));
         grid.RefuseMissing(true, nameof(series));
@@ -46,7 +46,7 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(readings);
-        readings = Lists.NoNulls(readings, nameof(readings));
+        readings = Lists.NoNulls(readings);
         ArgumentNullException.ThrowIfNull(source);
         var grid = new DeadTimeGrid([.. readings], nameof(readings));
         grid.RefuseMissing(false, nameof(readings));
@@ -73,7 +73,7 @@ public static class DeadTimeSeries
     )
     {
         ArgumentNullException.ThrowIfNull(readings);
-        readings = Lists.NoNulls(readings, nameof(readings));
+        readings = Lists.NoNulls(readings);
         ArgumentNullException.ThrowIfNull(source);
         return new(new DeadTimeGrid([.. readings], nameof(readings)), pattern, outside, source, nameof(readings));
     }

@@ -38,6 +38,6 @@ public sealed class DropVolume
     public static DropVolume FromVolume(Volume volume, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        return new(Guard.Positive(volume, volume.InSi(), nameof(volume)), false, source);
+        return new(Guard.Positive(volume, volume.InSi()), false, source);
     }
 }

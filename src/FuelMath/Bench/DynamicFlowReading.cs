@@ -33,19 +33,15 @@ public sealed class DynamicFlowReading
             throw new ArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
         }
 
-        WidthSi = Guard.Positive(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth));
-        double seconds = Guard.Positive(period, period.InSi(), nameof(period));
+        WidthSi = Guard.Positive(pulseWidth, pulseWidth.InSi());
+        double seconds = Guard.Positive(period, period.InSi());
         if (WidthSi >= seconds)
         {
-            throw Guard.OutOfRange(
-                pulseWidth,
-                $"shorter than the period of {Guard.Show(period, period.Unit)}",
-                nameof(pulseWidth)
-            );
+            throw Guard.OutOfRange(pulseWidth, $"shorter than the period of {Guard.Show(period, period.Unit)}");
         }
 
-        Pulses = Guard.InRange(pulses, 1, MostPulses, nameof(pulses));
-        VoltageSi = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        Pulses = Guard.InRange(pulses, 1, MostPulses);
+        VoltageSi = Guard.Positive(atInjector, atInjector.InSi());
         (PulseWidth, Period, Collected, AtInjector) = (pulseWidth, period, collected, atInjector);
         Conditions = conditions;
     }

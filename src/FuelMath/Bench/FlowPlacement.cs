@@ -29,7 +29,7 @@ public sealed class FlowPlacement
     {
         ArgumentNullException.ThrowIfNull(flows);
         ArgumentNullException.ThrowIfNull(air);
-        Stages = Guard.InRange(stages, 1, 8, nameof(stages));
+        Stages = Guard.InRange(stages, 1, 8);
         KeyValuePair<string, VolumeFlow>[] all = [.. flows];
         Guard.DifferentNames(all.Select(f => f.Key), nameof(flows));
         placement = new(

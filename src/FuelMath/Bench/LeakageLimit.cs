@@ -32,7 +32,7 @@ public sealed class LeakageLimit
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is not greater than zero.</exception>
     public static LeakageLimit FromDrops(Frequency most, DataSource source) =>
-        new(Guard.Positive(most, most.InSi(), nameof(most)), true, source);
+        new(Guard.Positive(most, most.InSi()), true, source);
 
     /// <summary>A limit in volume.</summary>
     /// <param name="most">The most volume per time; greater than zero.</param>
@@ -41,7 +41,7 @@ public sealed class LeakageLimit
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is not greater than zero.</exception>
     public static LeakageLimit FromVolume(VolumeFlow most, DataSource source) =>
-        new(Guard.Positive(most, most.InSi(), nameof(most)), false, source);
+        new(Guard.Positive(most, most.InSi()), false, source);
 
     /// <summary>Formats the limit.</summary>
     /// <returns>The text.</returns>

@@ -13,7 +13,7 @@ public sealed class LeakageReading
     private LeakageReading(int? drops, Volume? collected, Volume? resolution, Duration over, BenchConditions conditions)
     {
         ArgumentNullException.ThrowIfNull(conditions);
-        OverSi = Guard.Positive(over, over.InSi(), nameof(over));
+        OverSi = Guard.Positive(over, over.InSi());
         (Drops, Collected, Resolution, Over, Conditions) = (drops, collected, resolution, over, conditions);
     }
 
@@ -42,7 +42,7 @@ public sealed class LeakageReading
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static LeakageReading FromDrops(int drops, Duration over, BenchConditions conditions) =>
-        new(Guard.InRange(drops, 0, MostDrops, nameof(drops)), null, null, over, conditions);
+        new(Guard.InRange(drops, 0, MostDrops), null, null, over, conditions);
 
     /// <summary>A volume that was collected.</summary>
     /// <param name="collected">The volume; not negative.</param>
@@ -59,8 +59,8 @@ public sealed class LeakageReading
         BenchConditions conditions
     )
     {
-        Guard.NotNegative(collected, collected.InSi(), nameof(collected));
-        Guard.Positive(resolution, resolution.InSi(), nameof(resolution));
+        Guard.NotNegative(collected, collected.InSi());
+        Guard.Positive(resolution, resolution.InSi());
         return new(null, collected, resolution, over, conditions);
     }
 

@@ -42,10 +42,10 @@ public sealed class Placement
     )
     {
         ArgumentNullException.ThrowIfNull(candidates);
-        candidates = Lists.NoNulls(candidates, nameof(candidates));
+        candidates = Lists.NoNulls(candidates);
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(points);
-        points = Lists.NoNulls(points, nameof(points));
+        points = Lists.NoNulls(points);
         Injector[] all = [.. candidates];
         Points = [.. points];
         double[] airs = [.. air.Select(a => Guard.Positive(a, a.InSi(), nameof(air)))];
@@ -149,15 +149,9 @@ public sealed class Placement
     )
     {
         ArgumentNullException.ThrowIfNull(candidates);
-        candidates = Lists.NoNulls(candidates, nameof(candidates));
+        candidates = Lists.NoNulls(candidates);
         PlacementCandidate[] all = [.. candidates];
-        return new(
-            all.Select(c => c.Injector),
-            all,
-            air,
-            points,
-            Guard.InRange(mostSteps, 1, 1_000_000_000, nameof(mostSteps))
-        );
+        return new(all.Select(c => c.Injector), all, air, points, Guard.InRange(mostSteps, 1, 1_000_000_000));
     }
 
     /// <summary>The injector of a seat.</summary>
@@ -166,11 +160,7 @@ public sealed class Placement
     /// <returns>The injector.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such seat.</exception>
     public Injector At(int chamber, int stage) =>
-        placed[
-            ((Guard.InRange(chamber, 1, Chambers, nameof(chamber)) - 1) * stages)
-                + Guard.InRange(stage, 1, stages, nameof(stage))
-                - 1
-        ];
+        placed[((Guard.InRange(chamber, 1, Chambers) - 1) * stages) + Guard.InRange(stage, 1, stages) - 1];
 
     private double[,,] Masses(Injector[] all)
     {

@@ -26,7 +26,7 @@ public sealed class PlacementPoint
     )
     {
         ArgumentNullException.ThrowIfNull(pulseWidths);
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         PulseWidths = [.. pulseWidths];
         Guard.AtLeast(1, PulseWidths.Length, "A placement (its stages)", nameof(pulseWidths));
         foreach (Duration width in PulseWidths)
@@ -34,10 +34,10 @@ public sealed class PlacementPoint
             Guard.NotNegative(width, width.InSi(), nameof(pulseWidths));
         }
 
-        Guard.Positive(period, period.InSi(), nameof(period));
-        Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        Guard.Positive(density, density.InSi(), nameof(density));
-        Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        Guard.Positive(period, period.InSi());
+        Guard.Positive(differentialPressure, differentialPressure.InSi());
+        Guard.Positive(density, density.InSi());
+        Guard.Positive(atInjector, atInjector.InSi());
         (Period, DifferentialPressure, Density, AtInjector) = (period, differentialPressure, density, atInjector);
     }
 

@@ -39,7 +39,7 @@ public sealed class PressureExponentFit
     public PressureExponentFit(IEnumerable<StaticFlowReading> readings, Ratio confidence)
     {
         ArgumentNullException.ThrowIfNull(readings);
-        readings = Lists.NoNulls(readings, nameof(readings));
+        readings = Lists.NoNulls(readings);
         Readings = [.. readings.OrderBy(r => r.Conditions.PressureSi)];
         int pressures = Readings.Select(r => r.Conditions.PressureSi).Distinct().Count();
         if (pressures < 3)
@@ -124,8 +124,7 @@ public sealed class PressureExponentFit
             differentialPressure.InSi(),
             first.PressureSi,
             Readings[^1].Conditions.PressureSi,
-            SiUnits.Pressure,
-            nameof(differentialPressure)
+            SiUnits.Pressure
         );
         double height = IsRootRejected ? line.At(Math.Log(pascals)) : rootHeight + (RootExponent * Math.Log(pascals));
         FlowRating root = FlowRating.FromMass(

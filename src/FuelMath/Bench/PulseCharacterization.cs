@@ -67,8 +67,8 @@ public sealed class PulseCharacterization
     {
         ArgumentNullException.ThrowIfNull(scatter);
         Readings = ReadingChecks.OneLine(readings, nameof(readings));
-        double tolerance = Guard.Positive(linearityTolerance, linearityTolerance.InSi(), nameof(linearityTolerance));
-        Guard.InRange(linearityTolerance, tolerance, 0, 0.5, SiUnits.Ratio, nameof(linearityTolerance));
+        double tolerance = Guard.Positive(linearityTolerance, linearityTolerance.InSi());
+        Guard.InRange(linearityTolerance, tolerance, 0, 0.5, SiUnits.Ratio);
         (Scatter, LinearityTolerance, Confidence) = (scatter, linearityTolerance, confidence);
         (Line, int first, int end, worst) =
             LinearRange.Find(Readings, tolerance, scatter)
@@ -190,8 +190,7 @@ public sealed class PulseCharacterization
     /// <param name="pulseWidth">Commanded width; finite.</param>
     /// <returns>The mass, in kg; negative below the dead time.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulseWidth"/> is not finite.</exception>
-    public Mass LineAt(Duration pulseWidth) =>
-        SiUnits.Mass(Line.At(Guard.Finite(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth))));
+    public Mass LineAt(Duration pulseWidth) => SiUnits.Mass(Line.At(Guard.Finite(pulseWidth, pulseWidth.InSi())));
 
     /// <summary>How far the confidence band reaches to either side of the line; that of the line, not of one reading.</summary>
     /// <param name="pulseWidth">Commanded width; finite.</param>
@@ -199,7 +198,7 @@ public sealed class PulseCharacterization
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulseWidth"/> is not finite.</exception>
     public Mass BandHalfWidthAt(Duration pulseWidth)
     {
-        double at = Guard.Finite(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth));
+        double at = Guard.Finite(pulseWidth, pulseWidth.InSi());
         Interval band = Line.BandAt(at, Confidence);
         return SiUnits.Mass((band.High - band.Low) / 2);
     }

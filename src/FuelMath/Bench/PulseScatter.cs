@@ -33,10 +33,7 @@ public sealed class PulseScatter
     /// <returns>The scatter.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
     public static PulseScatter FromParts(Mass constant, Ratio proportional) =>
-        new(
-            Guard.Positive(constant, constant.InSi(), nameof(constant)),
-            Guard.Positive(proportional, proportional.InSi(), nameof(proportional))
-        );
+        new(Guard.Positive(constant, constant.InSi()), Guard.Positive(proportional, proportional.InSi()));
 
     /// <summary>Whether the mass of a pulse plays a part.</summary>
     internal bool DependsOnMass => proportional > 0;

@@ -12,7 +12,7 @@ public sealed class SlotReading
     public SlotReading(string injector, string slot, StaticFlowReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        (Injector, Slot) = (Guard.Name(injector, nameof(injector)), Guard.Name(slot, nameof(slot)));
+        (Injector, Slot) = (Guard.Name(injector), Guard.Name(slot));
         Reading = reading;
     }
 

@@ -22,7 +22,7 @@ public sealed class StaticFlowReading
             throw new ArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
         }
 
-        Guard.Positive(collectionTime, collectionTime.InSi(), nameof(collectionTime));
+        Guard.Positive(collectionTime, collectionTime.InSi());
         (Collected, CollectionTime, Conditions) = (collected, collectionTime, conditions);
     }
 
@@ -55,11 +55,7 @@ public sealed class StaticFlowReading
     public UncertaintyBudget BudgetAt(BenchUncertainty known, Pressure differentialPressure)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return BenchFlowBudget.Of(
-            this,
-            known,
-            Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure))
-        );
+        return BenchFlowBudget.Of(this, known, Guard.Positive(differentialPressure, differentialPressure.InSi()));
     }
 
     /// <summary>The reading as a rating, which can be carried to other conditions.</summary>

@@ -12,8 +12,8 @@ public sealed class BudgetCorrelation
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is outside what is allowed.</exception>
     public BudgetCorrelation(string one, string other, double coefficient)
     {
-        One = Guard.Name(one, nameof(one));
-        Other = Guard.Name(other, nameof(other));
+        One = Guard.Name(one);
+        Other = Guard.Name(other);
         if (one == other)
         {
             throw new ArgumentException(
@@ -22,7 +22,7 @@ public sealed class BudgetCorrelation
             );
         }
 
-        Coefficient = Guard.InRange(coefficient, -1, 1, nameof(coefficient));
+        Coefficient = Guard.InRange(coefficient, -1, 1);
     }
 
     /// <summary>From readings of two inputs that were taken together. Source: [JCGM-100] section 5.2.3 (equation 17).</summary>

@@ -28,11 +28,11 @@ public sealed class BudgetInput
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        Name = Guard.Name(name, nameof(name));
-        Value = Guard.Finite(value, nameof(value));
-        StandardUncertainty = Guard.NotNegative(standardUncertainty, nameof(standardUncertainty));
-        Unit = Guard.Name(unit, nameof(unit));
-        Shape = Guard.Known(shape, nameof(shape));
+        Name = Guard.Name(name);
+        Value = Guard.Finite(value);
+        StandardUncertainty = Guard.NotNegative(standardUncertainty);
+        Unit = Guard.Name(unit);
+        Shape = Guard.Known(shape);
         DegreesOfFreedom = degreesOfFreedom;
         Source = source;
     }
@@ -114,14 +114,14 @@ public sealed class BudgetInput
         DataSource source
     )
     {
-        Guard.Known(shape, nameof(shape));
+        Guard.Known(shape);
         double reach = SpreadShapes.HalfWidth(shape);
         if (double.IsInfinity(reach))
         {
             throw new ArgumentException($"Must be a shape that has limits; it was {shape}.", nameof(shape));
         }
 
-        double u = Guard.NotNegative(halfWidth, nameof(halfWidth)) / reach;
+        double u = Guard.NotNegative(halfWidth) / reach;
         return new(name, value, u, unit, shape, degreesOfFreedom, source);
     }
 
@@ -147,9 +147,7 @@ public sealed class BudgetInput
         DataSource source
     )
     {
-        double u =
-            Guard.NotNegative(expandedUncertainty, nameof(expandedUncertainty))
-            / Guard.InRange(coverageFactor, 1, 10, nameof(coverageFactor));
+        double u = Guard.NotNegative(expandedUncertainty) / Guard.InRange(coverageFactor, 1, 10);
         return new(name, value, u, unit, SpreadShape.Normal, degreesOfFreedom, source);
     }
 

@@ -44,9 +44,9 @@ internal sealed class BudgetTrials
     )
     {
         Interval firstOrder = budget.CoverageInterval(coverage);
-        Guard.InRange(significantDigits, 1, 2, nameof(significantDigits));
+        Guard.InRange(significantDigits, 1, 2);
         var trials = new BudgetTrials(budget, Student.Checked(coverage), seed);
-        Guard.InRange(mostTrials, 2 * trials.block, 100_000_000, nameof(mostTrials));
+        Guard.InRange(mostTrials, 2 * trials.block, 100_000_000);
         Refuse(budget);
         double tolerance;
         bool settled;

@@ -27,7 +27,7 @@ public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
     /// <param name="number">1 to 1,000,000,000.</param>
     /// <returns>The degrees of freedom.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is outside what is allowed.</exception>
-    public static DegreesOfFreedom From(double number) => new(1 / Guard.InRange(number, 1, Most, nameof(number)));
+    public static DegreesOfFreedom From(double number) => new(1 / Guard.InRange(number, 1, Most));
 
     /// <summary>
     /// From how uncertain the standard uncertainty is judged to be: one over twice the square of that share. Source:
@@ -38,14 +38,7 @@ public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeUncertainty"/> is outside what is allowed.</exception>
     public static DegreesOfFreedom FromRelativeUncertainty(Ratio relativeUncertainty)
     {
-        double share = Guard.InRange(
-            relativeUncertainty,
-            relativeUncertainty.InSi(),
-            0.0001,
-            0.7,
-            SiUnits.Ratio,
-            nameof(relativeUncertainty)
-        );
+        double share = Guard.InRange(relativeUncertainty, relativeUncertainty.InSi(), 0.0001, 0.7, SiUnits.Ratio);
         return new(2 * share * share);
     }
 

@@ -34,7 +34,7 @@ public sealed partial class UncertaintyBudget
     {
         ArgumentNullException.ThrowIfNull(correlations);
         Guard.DifferentNames(inputs.Select(i => i.Name), nameof(inputs));
-        (Model, Unit, Correlations) = (model, Guard.Name(unit, nameof(unit)), [.. correlations]);
+        (Model, Unit, Correlations) = (model, Guard.Name(unit), [.. correlations]);
         matrix = CorrelationMatrix.Of(inputs, Correlations, nameof(correlations));
         Groups = InputGroup.Of(inputs, matrix);
         Value = Known(model.Value(inputs), "The result");

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
@@ -30,7 +31,13 @@ internal static class ColumnChecks
     }
 
     /// <summary>Every number from <paramref name="minimum"/> to <paramref name="maximum"/>; NaN is in no range.</summary>
-    internal static void InRange(ReadOnlySpan<double> column, double minimum, double maximum, string unit, string name)
+    internal static void InRange(
+        ReadOnlySpan<double> column,
+        double minimum,
+        double maximum,
+        string unit,
+        [CallerArgumentExpression(nameof(column))] string name = ""
+    )
     {
         int at = 0;
         var low = new Vector<double>(minimum);
@@ -61,7 +68,13 @@ internal static class ColumnChecks
     }
 
     /// <summary>One number that is the same in all rows.</summary>
-    internal static double InRange(double value, double minimum, double maximum, string unit, string name)
+    internal static double InRange(
+        double value,
+        double minimum,
+        double maximum,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string name = ""
+    )
     {
         if (!(value >= minimum && value <= maximum))
         {

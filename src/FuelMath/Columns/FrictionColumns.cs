@@ -32,8 +32,8 @@ public static class FrictionColumns
     {
         ColumnChecks.Shape(reynolds, nameof(reynolds), factor, nameof(factor));
         ColumnChecks.Shape(relativeRoughness, nameof(relativeRoughness), factor, nameof(factor));
-        ColumnChecks.InRange(reynolds, Friction.TurbulentFrom, R.LargestReynolds, "", nameof(reynolds));
-        ColumnChecks.InRange(relativeRoughness, 0, R.LargestRelativeRoughness, "", nameof(relativeRoughness));
+        ColumnChecks.InRange(reynolds, Friction.TurbulentFrom, R.LargestReynolds, "");
+        ColumnChecks.InRange(relativeRoughness, 0, R.LargestRelativeRoughness, "");
         ColumnRunner.Run(default(ColebrookRow), reynolds, relativeRoughness, relativeRoughness, factor);
     }
 
@@ -58,21 +58,15 @@ public static class FrictionColumns
         Span<double> pressureLoss
     )
     {
-        ColumnChecks.InRange(bore, R.SmallestLength, R.LargestLength, "m", nameof(bore));
-        ColumnChecks.InRange(length, 0, R.LargestLength, "m", nameof(length));
-        ColumnChecks.InRange(roughness, 0, R.LargestRelativeRoughness * bore, "m", nameof(roughness));
+        ColumnChecks.InRange(bore, R.SmallestLength, R.LargestLength, "m");
+        ColumnChecks.InRange(length, 0, R.LargestLength, "m");
+        ColumnChecks.InRange(roughness, 0, R.LargestRelativeRoughness * bore, "m");
         ColumnChecks.Shape(velocity, nameof(velocity), pressureLoss, nameof(pressureLoss));
         ColumnChecks.Shape(density, nameof(density), pressureLoss, nameof(pressureLoss));
         ColumnChecks.Shape(dynamicViscosity, nameof(dynamicViscosity), pressureLoss, nameof(pressureLoss));
-        ColumnChecks.InRange(velocity, -R.LargestVelocity, R.LargestVelocity, "m/s", nameof(velocity));
-        ColumnChecks.InRange(density, R.SmallestDensity, R.LargestDensity, "kg/m3", nameof(density));
-        ColumnChecks.InRange(
-            dynamicViscosity,
-            R.SmallestViscosity,
-            R.LargestViscosity,
-            "Pa s",
-            nameof(dynamicViscosity)
-        );
+        ColumnChecks.InRange(velocity, -R.LargestVelocity, R.LargestVelocity, "m/s");
+        ColumnChecks.InRange(density, R.SmallestDensity, R.LargestDensity, "kg/m3");
+        ColumnChecks.InRange(dynamicViscosity, R.SmallestViscosity, R.LargestViscosity, "Pa s");
         ColumnRunner.Run(new PipeRow(bore, length, roughness), velocity, density, dynamicViscosity, pressureLoss);
     }
 

@@ -35,19 +35,13 @@ public static class OrificeColumns
         Span<double> massFlow
     )
     {
-        ColumnChecks.InRange(referenceMassFlow, 0, R.LargestMassFlow, "kg/s", nameof(referenceMassFlow));
-        ColumnChecks.InRange(
-            referenceDifferentialPressure,
-            1,
-            R.LargestPressure,
-            "Pa",
-            nameof(referenceDifferentialPressure)
-        );
-        ColumnChecks.InRange(referenceDensity, R.SmallestDensity, R.LargestDensity, "kg/m3", nameof(referenceDensity));
+        ColumnChecks.InRange(referenceMassFlow, 0, R.LargestMassFlow, "kg/s");
+        ColumnChecks.InRange(referenceDifferentialPressure, 1, R.LargestPressure, "Pa");
+        ColumnChecks.InRange(referenceDensity, R.SmallestDensity, R.LargestDensity, "kg/m3");
         ColumnChecks.Shape(differentialPressure, nameof(differentialPressure), massFlow, nameof(massFlow));
         ColumnChecks.Shape(density, nameof(density), massFlow, nameof(massFlow));
-        ColumnChecks.InRange(differentialPressure, 0, R.LargestPressure, "Pa", nameof(differentialPressure));
-        ColumnChecks.InRange(density, R.SmallestDensity, R.LargestDensity, "kg/m3", nameof(density));
+        ColumnChecks.InRange(differentialPressure, 0, R.LargestPressure, "Pa");
+        ColumnChecks.InRange(density, R.SmallestDensity, R.LargestDensity, "kg/m3");
         ColumnRunner.Run(
             new Row(referenceMassFlow, referenceDifferentialPressure, referenceDensity),
             differentialPressure,

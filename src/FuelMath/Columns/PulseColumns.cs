@@ -37,9 +37,9 @@ public static class PulseColumns
         ColumnChecks.Shape(staticMassFlow, nameof(staticMassFlow), mass, nameof(mass));
         ColumnChecks.Shape(width, nameof(width), mass, nameof(mass));
         ColumnChecks.Shape(deadTime, nameof(deadTime), mass, nameof(mass));
-        ColumnChecks.InRange(staticMassFlow, 0, R.LargestMassFlow, "kg/s", nameof(staticMassFlow));
-        ColumnChecks.InRange(width, 0, R.LargestTime, "s", nameof(width));
-        ColumnChecks.InRange(deadTime, 0, R.LargestTime, "s", nameof(deadTime));
+        ColumnChecks.InRange(staticMassFlow, 0, R.LargestMassFlow, "kg/s");
+        ColumnChecks.InRange(width, 0, R.LargestTime, "s");
+        ColumnChecks.InRange(deadTime, 0, R.LargestTime, "s");
         ColumnRunner.Run(default(Row), staticMassFlow, width, deadTime, mass);
     }
 

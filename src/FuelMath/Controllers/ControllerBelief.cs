@@ -21,7 +21,7 @@ public sealed class ControllerBelief
     {
         ArgumentNullException.ThrowIfNull(injector);
         ArgumentNullException.ThrowIfNull(fuel);
-        Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        Guard.Positive(differentialPressure, differentialPressure.InSi());
         _ = fuel.DensityAt(fuelTemperature);
         Injector = injector;
         RailReference = RailReference.Manifold;

@@ -15,7 +15,7 @@ public sealed class ControllerTimer
     /// <summary>Sets down a timer.</summary>
     /// <param name="step">Its step; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The step is not greater than zero.</exception>
-    public ControllerTimer(Duration step) => this.step = Guard.Positive(step, step.InSi(), nameof(step));
+    public ControllerTimer(Duration step) => this.step = Guard.Positive(step, step.InSi());
 
     /// <summary>Its step, in s.</summary>
     public Duration Step => SiUnits.Duration(step);
@@ -25,9 +25,7 @@ public sealed class ControllerTimer
     /// <returns>The nearest whole number of steps, in s; halves go up.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The width is negative.</exception>
     public Duration Rounded(Duration pulseWidth) =>
-        SiUnits.Duration(
-            Math.Floor((Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth)) / step) + 0.5) * step
-        );
+        SiUnits.Duration(Math.Floor((Guard.NotNegative(pulseWidth, pulseWidth.InSi()) / step) + 0.5) * step);
 
     /// <summary>The worst relative error of the mass.</summary>
     /// <param name="effectiveWidth">Width less dead time; greater than half a step.</param>
@@ -53,8 +51,8 @@ public sealed class ControllerTimer
     /// <exception cref="ArgumentOutOfRangeException">The error is outside its range.</exception>
     public Duration ShortestWidthFor(Ratio error)
     {
-        Guard.Positive(error, error.InSi(), nameof(error));
-        return SiUnits.Duration(step / (2 * Guard.InRange(error, error.InSi(), 0, 1, SiUnits.Ratio, nameof(error))));
+        Guard.Positive(error, error.InSi());
+        return SiUnits.Duration(step / (2 * Guard.InRange(error, error.InSi(), 0, 1, SiUnits.Ratio)));
     }
 
     private double ErrorAt(Duration effectiveWidth)
@@ -64,8 +62,7 @@ public sealed class ControllerTimer
             ? PulseTiming.WorstStepError(new Real(step), new Real(width)).Value
             : throw Guard.OutOfRange(
                 effectiveWidth,
-                $"longer than half a step, {Guard.Show(SiUnits.Duration(step / 2), effectiveWidth.Unit)}",
-                nameof(effectiveWidth)
+                $"longer than half a step, {Guard.Show(SiUnits.Duration(step / 2), effectiveWidth.Unit)}"
             );
     }
 }

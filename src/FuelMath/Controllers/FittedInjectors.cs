@@ -45,8 +45,8 @@ public sealed class FittedInjectors
         ArgumentNullException.ThrowIfNull(limits);
         (Fuel, Stages, Transitions, Banks, Limits) = (
             fuel,
-            [.. Lists.NoNulls(stages, nameof(stages))],
-            [.. Lists.NoNulls(transitions, nameof(transitions))],
+            [.. Lists.NoNulls(stages)],
+            [.. Lists.NoNulls(transitions)],
             [.. banks],
             limits
         );
@@ -109,7 +109,7 @@ public sealed class FittedInjectors
     public PredictedMixture OpenLoop(MixturePoint point, Ratio correction)
     {
         PointDelivery delivery = At(point);
-        double factor = Guard.Positive(correction, correction.InSi(), nameof(correction));
+        double factor = Guard.Positive(correction, correction.InSi());
         double[] widths = delivery.WidthsFor(factor * delivery.BelievedMass);
         return delivery.Report(false, _ => new(factor, false, widths));
     }
@@ -222,7 +222,7 @@ public sealed class FittedInjectors
     public Formulas.Working WorkingFor(MixturePoint point, int chamber)
     {
         StageChecks.Point(point, Stages.Length, ChamberCount);
-        Guard.InRange(chamber, 1, ChamberCount, nameof(chamber));
+        Guard.InRange(chamber, 1, ChamberCount);
         return Stages.Length == 1
             ? MixtureWorking.Of(this, point, chamber - 1)
             : throw new InvalidOperationException(
@@ -244,7 +244,7 @@ public sealed class FittedInjectors
     {
         ArgumentNullException.ThrowIfNull(known);
         StageChecks.Point(point, Stages.Length, ChamberCount);
-        Guard.InRange(chamber, 1, ChamberCount, nameof(chamber));
+        Guard.InRange(chamber, 1, ChamberCount);
         return Stages.Length == 1
             ? MixtureBudget.Of(this, point, chamber - 1, known)
             : throw new InvalidOperationException(

@@ -15,11 +15,11 @@ public sealed class FittedStage
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulsesPerCycle"/> is not from 1 to 8.</exception>
     public FittedStage(string name, ControllerBelief belief, int pulsesPerCycle, IEnumerable<Injector> fitted)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(belief);
         ArgumentNullException.ThrowIfNull(fitted);
         Belief = belief;
-        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
         Fitted = [.. fitted];
         if (Fitted.IsEmpty || Fitted.Contains(null!))
         {

@@ -16,10 +16,10 @@ public sealed class MixtureLimits
     public MixtureLimits(Ratio lowestCorrection, Ratio highestCorrection, Ratio leanDeviation, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(lowestCorrection, lowestCorrection.InSi(), nameof(lowestCorrection));
-        Guard.InRange(lowestCorrection, lowestCorrection.InSi(), 0, 1, SiUnits.Ratio, nameof(lowestCorrection));
-        Guard.InRange(highestCorrection, highestCorrection.InSi(), 1, 10, SiUnits.Ratio, nameof(highestCorrection));
-        Guard.Positive(leanDeviation, leanDeviation.InSi(), nameof(leanDeviation));
+        Guard.Positive(lowestCorrection, lowestCorrection.InSi());
+        Guard.InRange(lowestCorrection, lowestCorrection.InSi(), 0, 1, SiUnits.Ratio);
+        Guard.InRange(highestCorrection, highestCorrection.InSi(), 1, 10, SiUnits.Ratio);
+        Guard.Positive(leanDeviation, leanDeviation.InSi());
         (LowestCorrection, HighestCorrection) = (lowestCorrection, highestCorrection);
         (LeanDeviation, Source) = (leanDeviation, source);
     }

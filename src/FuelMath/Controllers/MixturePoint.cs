@@ -30,11 +30,11 @@ public sealed class MixturePoint
     )
     {
         ArgumentNullException.ThrowIfNull(differentialPressures);
-        Name = Guard.Name(name, nameof(name));
-        Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
-        Guard.Positive(airPerChamber, airPerChamber.InSi(), nameof(airPerChamber));
+        Name = Guard.Name(name);
+        Guard.Positive(cycle, cycle.InSi());
+        Guard.Positive(airPerChamber, airPerChamber.InSi());
         Guard.Positive(target.Si, nameof(target));
-        Guard.Positive(fuelTemperature, fuelTemperature.InSi(), nameof(fuelTemperature));
+        Guard.Positive(fuelTemperature, fuelTemperature.InSi());
         DifferentialPressures = [.. differentialPressures];
         Guard.AtLeast(1, DifferentialPressures.Length, "A point (pressures by stage)", nameof(differentialPressures));
         foreach (Pressure pressure in DifferentialPressures)
@@ -42,8 +42,8 @@ public sealed class MixturePoint
             Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures));
         }
 
-        Guard.Positive(atInjectors, atInjectors.InSi(), nameof(atInjectors));
-        Guard.Positive(atController, atController.InSi(), nameof(atController));
+        Guard.Positive(atInjectors, atInjectors.InSi());
+        Guard.Positive(atController, atController.InSi());
         (Cycle, Target, FuelTemperature) = (cycle, target, fuelTemperature);
         (AtInjectors, AtController) = (atInjectors, atController);
         ChamberAir = [airPerChamber];
@@ -174,7 +174,7 @@ public sealed class MixturePoint
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not greater than zero.</exception>
     public MixturePoint WithBelievedAir(Ratio ratio)
     {
-        Guard.Positive(ratio, ratio.InSi(), nameof(ratio));
+        Guard.Positive(ratio, ratio.InSi());
         return new(this, ChamberAir, ratio, BelievedDifferentialPressures);
     }
 

@@ -29,12 +29,12 @@ public sealed class MixtureUncertainty
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        FlowShare = Guard.NotNegative(flow, flow.InSi(), nameof(flow));
-        Seconds = Guard.NotNegative(deadTime, deadTime.InSi(), nameof(deadTime));
-        Pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        DensityShare = Guard.NotNegative(density, density.InSi(), nameof(density));
-        AirShare = Guard.NotNegative(air, air.InSi(), nameof(air));
-        RatioShare = Guard.NotNegative(stoichiometric, stoichiometric.InSi(), nameof(stoichiometric));
+        FlowShare = Guard.NotNegative(flow, flow.InSi());
+        Seconds = Guard.NotNegative(deadTime, deadTime.InSi());
+        Pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
+        DensityShare = Guard.NotNegative(density, density.InSi());
+        AirShare = Guard.NotNegative(air, air.InSi());
+        RatioShare = Guard.NotNegative(stoichiometric, stoichiometric.InSi());
         (Flow, DeadTime, DifferentialPressure) = (flow, deadTime, differentialPressure);
         (Density, Air, Stoichiometric, Source) = (density, air, stoichiometric, source);
     }

@@ -41,7 +41,7 @@ public sealed class PredictedMixture
     /// <exception cref="InvalidOperationException">The chamber gets no fuel.</exception>
     public Ratio TrimFor(int chamber)
     {
-        Guard.InRange(chamber, 1, Chambers.Length, nameof(chamber));
+        Guard.InRange(chamber, 1, Chambers.Length);
         return Chambers[chamber - 1].Lambda is { } lambda
             ? SiUnits.Ratio(lambda.Si / Point.Target.Si)
             : throw new InvalidOperationException(

@@ -24,7 +24,7 @@ public sealed class RailPressure
     /// <returns>The rail.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
     public static RailPressure Referenced(Pressure differentialPressure) =>
-        new(true, Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure)));
+        new(true, Guard.Positive(differentialPressure, differentialPressure.InSi()));
 
     /// <summary>A regulator that refers to ambient pressure.</summary>
     /// <param name="rail">Gauge pressure of the rail; greater than zero.</param>
@@ -52,8 +52,7 @@ public sealed class RailPressure
                 0,
                 pascals + ambient.Si,
                 $"Must be below the rail, which is fixed at {new AbsolutePressure(SiUnits.Pressure(pascals + ambient.Si))}; "
-                    + $"it was {discharge}: no fuel flows.",
-                nameof(discharge)
+                    + $"it was {discharge}: no fuel flows."
             );
     }
 }

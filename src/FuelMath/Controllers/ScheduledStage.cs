@@ -26,14 +26,14 @@ public sealed class ScheduledStage
         ElectricPotential atInjector
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(injector);
         Injector = injector;
-        InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8, nameof(injectorsPerChamber));
-        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
-        Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        Guard.Positive(density, density.InSi(), nameof(density));
-        Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8);
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
+        Guard.Positive(differentialPressure, differentialPressure.InSi());
+        Guard.Positive(density, density.InSi());
+        Guard.Positive(atInjector, atInjector.InSi());
         (DifferentialPressure, Density, AtInjector) = (differentialPressure, density, atInjector);
     }
 

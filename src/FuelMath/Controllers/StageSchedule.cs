@@ -39,12 +39,8 @@ public sealed class StageSchedule
     {
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(transitions);
-        (Stages, Transitions, Cycle) = (
-            [.. Lists.NoNulls(stages, nameof(stages))],
-            [.. Lists.NoNulls(transitions, nameof(transitions))],
-            cycle
-        );
-        double seconds = Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
+        (Stages, Transitions, Cycle) = ([.. Lists.NoNulls(stages)], [.. Lists.NoNulls(transitions)], cycle);
+        double seconds = Guard.Positive(cycle, cycle.InSi());
         Guard.AtLeast(1, Stages.Length, "A schedule (its stages)", nameof(stages));
         if (Stages.GroupBy(s => s.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
@@ -83,7 +79,7 @@ public sealed class StageSchedule
     /// <exception cref="ArgumentOutOfRangeException">There is no such stage, or it is the first.</exception>
     public Mass JoinsBeyond(int stage)
     {
-        Guard.InRange(stage, 2, models.Length, nameof(stage));
+        Guard.InRange(stage, 2, models.Length);
         return SiUnits.Mass(StageSplit.MassAt(models.AsSpan(0, stage - 1), duties[stage - 2]));
     }
 
@@ -93,7 +89,7 @@ public sealed class StageSchedule
     /// <exception cref="ArgumentOutOfRangeException">The demand is outside that range.</exception>
     public StagedPulses At(Mass demand)
     {
-        double mass = Guard.InRange(demand, demand.InSi(), Least(0), MostMass.InSi(), SiUnits.Mass, nameof(demand));
+        double mass = Guard.InRange(demand, demand.InSi(), Least(0), MostMass.InSi(), SiUnits.Mass);
         double[] widths = new double[models.Length];
         StageSplit.Widths(models, duties, mass, widths);
         return new(
@@ -120,11 +116,11 @@ public sealed class StageSchedule
     /// <exception cref="ArgumentOutOfRangeException">A demand is outside the range of the schedule, or the count is.</exception>
     public ImmutableArray<StagedPulses> Over(Mass from, Mass to, int rows)
     {
-        Guard.InRange(rows, 2, 10_000, nameof(rows));
+        Guard.InRange(rows, 2, 10_000);
         (double first, double last) = (from.InSi(), to.InSi());
         if (!(last > first))
         {
-            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}", nameof(to));
+            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}");
         }
 
         return

@@ -15,14 +15,7 @@ public sealed class StagingRule
     /// <exception cref="ArgumentOutOfRangeException">The duty cycle is out of range.</exception>
     public StagingRule(Ratio transitionDutyCycle)
     {
-        Guard.InRange(
-            transitionDutyCycle,
-            transitionDutyCycle.InSi(),
-            0.05,
-            0.95,
-            SiUnits.Ratio,
-            nameof(transitionDutyCycle)
-        );
+        Guard.InRange(transitionDutyCycle, transitionDutyCycle.InSi(), 0.05, 0.95, SiUnits.Ratio);
         TransitionDutyCycle = transitionDutyCycle;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -49,7 +50,7 @@ public sealed class BankReading
             throw Guard.OutOfRange(PulseWidths[0], "longer than zero for one stage or more", nameof(pulseWidths));
         }
 
-        CorrectionSi = Guard.Positive(correction, correction.InSi(), nameof(correction));
+        CorrectionSi = Guard.Positive(correction, correction.InSi());
         UncertaintySi = relativeUncertainty is { } share ? Checked(share, nameof(relativeUncertainty)) : double.NaN;
         (Bank, Correction, Observed, HasSensor) = (bank, correction, observed, hasSensor);
         RelativeUncertainty = relativeUncertainty;
@@ -104,7 +105,10 @@ public sealed class BankReading
     public static BankReading WithoutSensor(int bank, IEnumerable<Duration> pulseWidths, Ratio correction) =>
         new(bank, pulseWidths, correction, null, false, null);
 
-    internal static double Checked(Ratio uncertainty, string paramName)
+    internal static double Checked(
+        Ratio uncertainty,
+        [CallerArgumentExpression(nameof(uncertainty))] string paramName = ""
+    )
     {
         Guard.Positive(uncertainty, uncertainty.InSi(), paramName);
         return Guard.InRange(uncertainty, uncertainty.InSi(), 0, 0.5, SiUnits.Ratio, paramName);

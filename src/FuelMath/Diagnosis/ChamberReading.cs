@@ -12,9 +12,9 @@ public sealed class ChamberReading
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ChamberReading(int chamber, Lambda observed, Ratio relativeUncertainty)
     {
-        Chamber = Guard.InRange(chamber, 1, int.MaxValue, nameof(chamber));
+        Chamber = Guard.InRange(chamber, 1, int.MaxValue);
         Guard.Positive(observed.Si, nameof(observed));
-        UncertaintySi = BankReading.Checked(relativeUncertainty, nameof(relativeUncertainty));
+        UncertaintySi = BankReading.Checked(relativeUncertainty);
         (Observed, RelativeUncertainty) = (observed, relativeUncertainty);
     }
 

@@ -46,7 +46,7 @@ public sealed class MixtureDiagnosis
     {
         ArgumentNullException.ThrowIfNull(presumed);
         ArgumentNullException.ThrowIfNull(observations);
-        observations = Lists.NoNulls(observations, nameof(observations));
+        observations = Lists.NoNulls(observations);
         (Presumed, Observations) = (presumed, [.. observations]);
         Guard.AtLeast(1, Observations.Length, "A diagnosis (its observations)", nameof(observations));
         ranking = new CauseRanking(presumed, Observations);
@@ -90,11 +90,7 @@ public sealed class MixtureDiagnosis
     {
         ArgumentNullException.ThrowIfNull(cause);
         return Causes.Contains(cause)
-            ? ranking.WorkingFor(
-                cause.Cause,
-                cause.Chamber,
-                Guard.InRange(reading, 0, Readings.Length - 1, nameof(reading))
-            )
+            ? ranking.WorkingFor(cause.Cause, cause.Chamber, Guard.InRange(reading, 0, Readings.Length - 1))
             : throw new ArgumentException("Must be a cause of this diagnosis.", nameof(cause));
     }
 

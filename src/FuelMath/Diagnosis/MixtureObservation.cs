@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -38,15 +39,15 @@ public sealed class MixtureObservation
     )
     {
         ArgumentNullException.ThrowIfNull(banks);
-        Name = Guard.Name(name, nameof(name));
-        Guard.Positive(cycle, cycle.InSi(), nameof(cycle));
+        Name = Guard.Name(name);
+        Guard.Positive(cycle, cycle.InSi());
         Guard.Positive(target.Si, nameof(target));
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
-        Guard.Positive(fuelTemperature, fuelTemperature.InSi(), nameof(fuelTemperature));
-        Guard.Positive(supply, supply.InSi(), nameof(supply));
-        BelievedDifferentialPressures = Pressures(differentialPressures, nameof(differentialPressures));
-        Banks = [.. Lists.NoNulls(banks, nameof(banks))];
+        Guard.Positive(fuelTemperature, fuelTemperature.InSi());
+        Guard.Positive(supply, supply.InSi());
+        BelievedDifferentialPressures = Pressures(differentialPressures);
+        Banks = [.. Lists.NoNulls(banks)];
         Guard.AtLeast(1, Banks.Length, "An observation (its banks)", nameof(banks));
         Guard.DifferentNames(Banks.Select(b => $"bank {b.Bank}"), nameof(banks));
         (Cycle, Target, Manifold, Ambient) = (cycle, target, manifold, ambient);
@@ -119,7 +120,7 @@ public sealed class MixtureObservation
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
     public MixtureObservation WithMeasuredPressures(IEnumerable<Pressure> differentialPressures)
     {
-        ImmutableArray<Pressure> measured = Pressures(differentialPressures, nameof(differentialPressures));
+        ImmutableArray<Pressure> measured = Pressures(differentialPressures);
         return measured.Length == BelievedDifferentialPressures.Length
             ? new(this) { MeasuredDifferentialPressures = measured }
             : throw new ArgumentException(
@@ -134,7 +135,7 @@ public sealed class MixtureObservation
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
     public MixtureObservation WithVoltageAtInjectors(ElectricPotential atInjectors)
     {
-        Guard.Positive(atInjectors, atInjectors.InSi(), nameof(atInjectors));
+        Guard.Positive(atInjectors, atInjectors.InSi());
         return new(this) { AtInjectors = atInjectors };
     }
 
@@ -159,13 +160,16 @@ public sealed class MixtureObservation
     public MixtureObservation WithChamberReadings(IEnumerable<ChamberReading> chambers)
     {
         ArgumentNullException.ThrowIfNull(chambers);
-        chambers = Lists.NoNulls(chambers, nameof(chambers));
+        chambers = Lists.NoNulls(chambers);
         ImmutableArray<ChamberReading> all = [.. chambers];
         Guard.DifferentNames(all.Select(c => $"chamber {c.Chamber}"), nameof(chambers));
         return new(this) { Chambers = all };
     }
 
-    private static ImmutableArray<Pressure> Pressures(IEnumerable<Pressure> given, string paramName)
+    private static ImmutableArray<Pressure> Pressures(
+        IEnumerable<Pressure> given,
+        [CallerArgumentExpression(nameof(given))] string paramName = ""
+    )
     {
         ArgumentNullException.ThrowIfNull(given, paramName);
         ImmutableArray<Pressure> all = [.. given];

@@ -7,7 +7,7 @@ internal sealed class OperatingList
 {
     internal OperatingList(IEnumerable<OperatingPoint> points)
     {
-        Points = [.. Lists.NoNulls(points, nameof(points))];
+        Points = [.. Lists.NoNulls(points)];
         Guard.DifferentNames(Points.Select(p => p.Name), nameof(points));
     }
 

@@ -14,10 +14,7 @@ public static class ChamberDisplacement
     public static Volume OfCylinder(Length bore, Length stroke) =>
         SiUnits.Volume(
             Displacement
-                .Cylinder(
-                    new Real(Guard.Positive(bore, bore.InSi(), nameof(bore))),
-                    new Real(Guard.Positive(stroke, stroke.InSi(), nameof(stroke)))
-                )
+                .Cylinder(new Real(Guard.Positive(bore, bore.InSi())), new Real(Guard.Positive(stroke, stroke.InSi())))
                 .Value
         );
 
@@ -31,9 +28,9 @@ public static class ChamberDisplacement
         SiUnits.Volume(
             Displacement
                 .RotorChamber(
-                    new Real(Guard.Positive(eccentricity, eccentricity.InSi(), nameof(eccentricity))),
-                    new Real(Guard.Positive(generatingRadius, generatingRadius.InSi(), nameof(generatingRadius))),
-                    new Real(Guard.Positive(width, width.InSi(), nameof(width)))
+                    new Real(Guard.Positive(eccentricity, eccentricity.InSi())),
+                    new Real(Guard.Positive(generatingRadius, generatingRadius.InSi())),
+                    new Real(Guard.Positive(width, width.InSi()))
                 )
                 .Value
         );

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -32,7 +33,7 @@ public sealed class Engine
     )
     {
         ArgumentNullException.ThrowIfNull(volumetricEfficiency);
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         Cycle = cycle;
         Chambers = chambers;
         this.chamber = chamber;
@@ -81,8 +82,8 @@ public sealed class Engine
         new(
             name,
             EngineCycle.FourStroke,
-            Guard.InRange(cylinders, 1, MostChambers, nameof(cylinders)),
-            Guard.Positive(displacement, displacement.InSi(), nameof(displacement)) / cylinders,
+            Guard.InRange(cylinders, 1, MostChambers),
+            Guard.Positive(displacement, displacement.InSi()) / cylinders,
             displacement.InSi(),
             volumetricEfficiency,
             1
@@ -107,11 +108,11 @@ public sealed class Engine
         new(
             name,
             EngineCycle.TwoStroke,
-            Guard.InRange(cylinders, 1, MostChambers, nameof(cylinders)),
-            Guard.Positive(displacement, displacement.InSi(), nameof(displacement)) / cylinders,
+            Guard.InRange(cylinders, 1, MostChambers),
+            Guard.Positive(displacement, displacement.InSi()) / cylinders,
             displacement.InSi(),
             deliveryRatio,
-            Share(trappingEfficiency, nameof(trappingEfficiency))
+            Share(trappingEfficiency)
         );
 
     /// <summary>A rotary with three-sided rotors.</summary>
@@ -133,8 +134,8 @@ public sealed class Engine
         new(
             name,
             EngineCycle.Rotary,
-            Guard.InRange(rotors, 1, MostChambers, nameof(rotors)),
-            Guard.Positive(chamberDisplacement, chamberDisplacement.InSi(), nameof(chamberDisplacement)),
+            Guard.InRange(rotors, 1, MostChambers),
+            Guard.Positive(chamberDisplacement, chamberDisplacement.InSi()),
             chamberDisplacement.InSi() * rotors,
             volumetricEfficiency,
             1
@@ -207,9 +208,7 @@ public sealed class Engine
     /// <returns>The mass, in kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Mass MassPerChamberCycle(MassFlow wholeEngine, RotationalSpeed speed) =>
-        SiUnits.Mass(
-            Guard.NotNegative(wholeEngine, wholeEngine.InSi(), nameof(wholeEngine)) / (Cycles(speed) * Chambers)
-        );
+        SiUnits.Mass(Guard.NotNegative(wholeEngine, wholeEngine.InSi()) / (Cycles(speed) * Chambers));
 
     /// <summary>
     /// The mixture that burns in a two-stroke, whose air and fuel leave through the exhaust port in unequal shares.
@@ -223,38 +222,31 @@ public sealed class Engine
     /// <remarks>Source: [Heywood-1988] section 6.6 (trapping efficiency), from memory.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Lambda TrappedLambda(Lambda delivered, Ratio fuelKept) =>
-        Lambda.FromRatio(
-            Guard.Positive(delivered.Si, nameof(delivered)) * trapping / Share(fuelKept, nameof(fuelKept))
-        );
+        Lambda.FromRatio(Guard.Positive(delivered.Si, nameof(delivered)) * trapping / Share(fuelKept));
 
     /// <summary>Gives the engine's name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    private static double Share(Ratio value, string paramName)
+    private static double Share(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "")
     {
         Guard.Positive(value, value.InSi(), paramName);
         return Guard.InRange(value, value.InSi(), 0, 1, SiUnits.Ratio, paramName);
     }
 
     private double Cycles(RotationalSpeed speed) =>
-        EngineAir
-            .EventsPerSecond(
-                new Real(Guard.Positive(speed, speed.InSi(), nameof(speed))),
-                new Real(CyclesPerRevolution)
-            )
-            .Value;
+        EngineAir.EventsPerSecond(new Real(Guard.Positive(speed, speed.InSi())), new Real(CyclesPerRevolution)).Value;
 
     private double Injections(RotationalSpeed speed, int pulsesPerCycle) =>
-        Cycles(speed) * Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
+        Cycles(speed) * Guard.InRange(pulsesPerCycle, 1, 8);
 
     private double Air(RotationalSpeed speed, AbsolutePressure manifoldPressure, Temperature chargeTemperature)
     {
-        Guard.Positive(speed, speed.InSi(), nameof(speed));
+        Guard.Positive(speed, speed.InSi());
         Guard.Positive(manifoldPressure.AboveVacuum, manifoldPressure.Si, nameof(manifoldPressure));
         Real density = EngineAir.AirDensity(
             new Real(manifoldPressure.Si),
-            new Real(Guard.Positive(chargeTemperature, chargeTemperature.InSi(), nameof(chargeTemperature)))
+            new Real(Guard.Positive(chargeTemperature, chargeTemperature.InSi()))
         );
         return EngineAir
             .AirMassPerEvent(new Real(chamber), new Real(VolumetricEfficiency.AtSi(speed, manifoldPressure)), density)

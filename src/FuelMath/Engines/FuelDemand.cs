@@ -18,8 +18,8 @@ public static class FuelDemand
         SiUnits.MassFlow(
             EngineAir
                 .FuelFlowFromPower(
-                    new Real(Guard.NotNegative(crankPower, crankPower.InSi(), nameof(crankPower))),
-                    new Real(Guard.Positive(consumption, consumption.InSi(), nameof(consumption)))
+                    new Real(Guard.NotNegative(crankPower, crankPower.InSi())),
+                    new Real(Guard.Positive(consumption, consumption.InSi()))
                 )
                 .Value
         );
@@ -31,7 +31,7 @@ public static class FuelDemand
     /// <returns>The mass, in kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Mass FromAir(Mass air, AirFuelRatio stoichiometric, Lambda lambda) =>
-        SiUnits.Mass(Fuel(Guard.NotNegative(air, air.InSi(), nameof(air)), stoichiometric, lambda));
+        SiUnits.Mass(Fuel(Guard.NotNegative(air, air.InSi()), stoichiometric, lambda));
 
     /// <summary>Fuel for a flow of air.</summary>
     /// <param name="air">Mass flow of air; not negative.</param>
@@ -40,7 +40,7 @@ public static class FuelDemand
     /// <returns>The mass flow, in kg/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static MassFlow FromAir(MassFlow air, AirFuelRatio stoichiometric, Lambda lambda) =>
-        SiUnits.MassFlow(Fuel(Guard.NotNegative(air, air.InSi(), nameof(air)), stoichiometric, lambda));
+        SiUnits.MassFlow(Fuel(Guard.NotNegative(air, air.InSi()), stoichiometric, lambda));
 
     private static double Fuel(double air, AirFuelRatio stoichiometric, Lambda lambda) =>
         EngineAir

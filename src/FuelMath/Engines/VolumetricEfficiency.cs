@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -150,8 +151,8 @@ public sealed class VolumetricEfficiency
     public Ratio ValueAt(int speedIndex, int pressureIndex)
     {
         int columns = Math.Max(1, ManifoldPressures.Length);
-        Guard.InRange(speedIndex, 0, Math.Max(1, Speeds.Length) - 1, nameof(speedIndex));
-        return given[(speedIndex * columns) + Guard.InRange(pressureIndex, 0, columns - 1, nameof(pressureIndex))];
+        Guard.InRange(speedIndex, 0, Math.Max(1, Speeds.Length) - 1);
+        return given[(speedIndex * columns) + Guard.InRange(pressureIndex, 0, columns - 1)];
     }
 
     /// <summary>The efficiency at a point.</summary>
@@ -171,12 +172,11 @@ public sealed class VolumetricEfficiency
             ? value
             : throw Guard.OutOfRange(
                 speed,
-                "a speed at which the table, carried on beyond its edges, still gives more than 0 %",
-                nameof(speed)
+                "a speed at which the table, carried on beyond its edges, still gives more than 0 %"
             );
     }
 
-    private static double Efficiency(Ratio value, string paramName)
+    private static double Efficiency(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "")
     {
         Guard.Positive(value, value.InSi(), paramName);
         return Guard.InRange(value, value.InSi(), 0, Most, SiUnits.Ratio, paramName);

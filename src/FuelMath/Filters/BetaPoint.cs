@@ -16,10 +16,10 @@ public readonly struct BetaPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public BetaPoint(Length size, Ratio betaRatio)
     {
-        Guard.Positive(size, size.InSi(), nameof(size));
-        if (!(Guard.Finite(betaRatio, betaRatio.InSi(), nameof(betaRatio)) >= 1))
+        Guard.Positive(size, size.InSi());
+        if (!(Guard.Finite(betaRatio, betaRatio.InSi()) >= 1))
         {
-            throw Guard.OutOfRange(betaRatio, "1 or more: no filter adds particles", nameof(betaRatio));
+            throw Guard.OutOfRange(betaRatio, "1 or more: no filter adds particles");
         }
 
         (Size, BetaRatio) = (size, betaRatio);

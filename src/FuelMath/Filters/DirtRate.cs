@@ -17,14 +17,10 @@ public sealed class DirtRate
     public DirtRate(MassFlow least, MassFlow greatest, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        double low = Guard.NotNegative(least, least.InSi(), nameof(least));
-        if (!(Guard.Positive(greatest, greatest.InSi(), nameof(greatest)) >= low))
+        double low = Guard.NotNegative(least, least.InSi());
+        if (!(Guard.Positive(greatest, greatest.InSi()) >= low))
         {
-            throw Guard.OutOfRange(
-                greatest,
-                $"at least the least, {Guard.Show(least, greatest.Unit)}",
-                nameof(greatest)
-            );
+            throw Guard.OutOfRange(greatest, $"at least the least, {Guard.Show(least, greatest.Unit)}");
         }
 
         (Least, Greatest, Source) = (least, greatest, source);
@@ -56,10 +52,10 @@ public sealed class DirtRate
         DataSource source
     )
     {
-        double low = Guard.NotNegative(leastFlow, leastFlow.InSi(), nameof(leastFlow));
-        double high = Guard.Positive(greatestFlow, greatestFlow.InSi(), nameof(greatestFlow));
-        double clean = Guard.NotNegative(leastContent, leastContent.InSi(), nameof(leastContent));
-        double dirty = Guard.Positive(greatestContent, greatestContent.InSi(), nameof(greatestContent));
+        double low = Guard.NotNegative(leastFlow, leastFlow.InSi());
+        double high = Guard.Positive(greatestFlow, greatestFlow.InSi());
+        double clean = Guard.NotNegative(leastContent, leastContent.InSi());
+        double dirty = Guard.Positive(greatestContent, greatestContent.InSi());
         return new(SiUnits.MassFlow(low * clean), SiUnits.MassFlow(high * dirty), source);
     }
 
@@ -69,7 +65,7 @@ public sealed class DirtRate
     /// <exception cref="ArgumentOutOfRangeException">The mass is not greater than zero.</exception>
     public ServiceInterval TimeFor(Mass mass)
     {
-        double kilograms = Guard.Positive(mass, mass.InSi(), nameof(mass));
+        double kilograms = Guard.Positive(mass, mass.InSi());
         return new(
             SiUnits.Duration(kilograms / Greatest.InSi()),
             Least.InSi() > 0 ? SiUnits.Duration(kilograms / Least.InSi()) : null,

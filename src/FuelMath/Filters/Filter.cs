@@ -41,11 +41,11 @@ public sealed class Filter : FlowPart
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
         (Points, TestDensity, TestViscosity, Source) = (points, density, viscosity, source);
-        double rho = Guard.Positive(density, density.InSi(), nameof(density), Name);
-        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity), Name);
+        double rho = Guard.Positive(density, density.InSi(), part: Name);
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), part: Name);
 
         double[] flows = [.. points.Select(p => p.Flow.InSi())];
         double[] losses = [.. points.Select(p => p.PressureLoss.InSi())];
@@ -195,12 +195,7 @@ public sealed class Filter : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">The difference is not greater than zero.</exception>
     public Filter WithCollapseLimit(Pressure collapseDifferentialPressure)
     {
-        Guard.Positive(
-            collapseDifferentialPressure,
-            collapseDifferentialPressure.InSi(),
-            nameof(collapseDifferentialPressure),
-            Name
-        );
+        Guard.Positive(collapseDifferentialPressure, collapseDifferentialPressure.InSi(), part: Name);
         return new(this, Loading, Retained, collapseDifferentialPressure);
     }
 
@@ -226,16 +221,15 @@ public sealed class Filter : FlowPart
         );
         double loss = Loss(
             cubicMetersPerSecond,
-            Guard.Positive(density, density.InSi(), nameof(density), Name),
-            Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity), Name)
+            Guard.Positive(density, density.InSi(), part: Name),
+            Guard.Positive(viscosity, viscosity.InSi(), part: Name)
         );
         return
             CollapseDifferentialPressure is { } collapse && Math.Abs(loss) > collapse.InSi() * (1 + Guard.EdgeTolerance)
             ? throw Guard.OutOfRange(
                 flow,
                 $"a flow at which it loses at most {Guard.Show(collapse, collapse.Unit)}, where its element collapses; it would lose {Guard.Show(SiUnits.Pressure(loss), collapse.Unit)}",
-                nameof(flow),
-                Name
+                part: Name
             )
             : SiUnits.Pressure(loss);
     }

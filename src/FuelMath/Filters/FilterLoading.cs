@@ -36,8 +36,8 @@ public sealed class FilterLoading
     {
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
-        flow = Guard.Positive(testFlow, testFlow.InSi(), nameof(testFlow));
-        viscosity = Guard.Positive(testViscosity, testViscosity.InSi(), nameof(testViscosity));
+        flow = Guard.Positive(testFlow, testFlow.InSi());
+        viscosity = Guard.Positive(testViscosity, testViscosity.InSi());
         (TestFlow, TestViscosity, Points, Source) = (testFlow, testViscosity, [.. points], source);
         Guard.AtLeast(2, Points.Length, "A loading test", nameof(points));
         double[] masses = [.. Points.Select(p => p.Retained.InSi())];
@@ -95,15 +95,14 @@ public sealed class FilterLoading
     )
     {
         ArgumentNullException.ThrowIfNull(clean);
-        Guard.Positive(atFlow, atFlow.InSi(), nameof(atFlow));
+        Guard.Positive(atFlow, atFlow.InSi());
         double first = clean.LossAt(atFlow, density, dynamicViscosity).InSi();
         double added = limitLoss.InSi() - first;
         if (!(added > 0 && double.IsFinite(added)))
         {
             throw Guard.OutOfRange(
                 limitLoss,
-                $"greater than that of the clean filter, {Guard.Show(SiUnits.Pressure(first), limitLoss.Unit)}",
-                nameof(limitLoss)
+                $"greater than that of the clean filter, {Guard.Show(SiUnits.Pressure(first), limitLoss.Unit)}"
             );
         }
 
@@ -115,7 +114,8 @@ public sealed class FilterLoading
             inTest,
             losses.Values[0],
             losses.Values[^1],
-            SiUnits.Pressure
+            SiUnits.Pressure,
+            nameof(limitLoss)
         );
         return SiUnits.Mass(losses.Inverse(reached));
     }

@@ -15,8 +15,8 @@ public readonly struct FilterLoadingPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public FilterLoadingPoint(Mass retained, Pressure pressureLoss)
     {
-        Guard.NotNegative(retained, retained.InSi(), nameof(retained));
-        Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
+        Guard.NotNegative(retained, retained.InSi());
+        Guard.Positive(pressureLoss, pressureLoss.InSi());
         (Retained, PressureLoss) = (retained, pressureLoss);
     }
 

@@ -15,8 +15,8 @@ public readonly struct FilterPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or not greater than zero.</exception>
     public FilterPoint(Pressure pressureLoss, VolumeFlow flow)
     {
-        Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
-        Guard.Positive(flow, flow.InSi(), nameof(flow));
+        Guard.Positive(pressureLoss, pressureLoss.InSi());
+        Guard.Positive(flow, flow.InSi());
         PressureLoss = pressureLoss;
         Flow = flow;
     }

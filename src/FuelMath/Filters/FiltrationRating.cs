@@ -25,7 +25,7 @@ public sealed class FiltrationRating
     /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
     public FiltrationRating(string name, IEnumerable<BetaPoint> points, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
         (Points, Source) = ([.. points], source);
@@ -46,8 +46,8 @@ public sealed class FiltrationRating
     private FiltrationRating(string name, Length nominal, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(nominal, nominal.InSi(), nameof(nominal));
-        (Name, NominalSize, Points, Source) = (Guard.Name(name, nameof(name)), nominal, [], source);
+        Guard.Positive(nominal, nominal.InSi());
+        (Name, NominalSize, Points, Source) = (Guard.Name(name), nominal, [], source);
     }
 
     /// <summary>The filter's name.</summary>
@@ -123,7 +123,7 @@ public sealed class FiltrationRating
             return point.BetaRatio;
         }
 
-        throw Guard.OutOfRange(size, $"a size that '{Name}' was tested at ({Sizes(this)})", nameof(size));
+        throw Guard.OutOfRange(size, $"a size that '{Name}' was tested at ({Sizes(this)})");
     }
 
     /// <summary>Holds the rating against the smallest passage behind the filter.</summary>
@@ -133,15 +133,11 @@ public sealed class FiltrationRating
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ImmutableArray<Finding> Check(Length smallestPassage, Ratio leastEfficiency)
     {
-        double passage = Guard.Positive(smallestPassage, smallestPassage.InSi(), nameof(smallestPassage));
-        double least = Guard.NotNegative(leastEfficiency, leastEfficiency.InSi(), nameof(leastEfficiency));
+        double passage = Guard.Positive(smallestPassage, smallestPassage.InSi());
+        double least = Guard.NotNegative(leastEfficiency, leastEfficiency.InSi());
         if (!(least < 1))
         {
-            throw Guard.OutOfRange(
-                leastEfficiency,
-                "less than 100 %: no filter holds back all",
-                nameof(leastEfficiency)
-            );
+            throw Guard.OutOfRange(leastEfficiency, "less than 100 %: no filter holds back all");
         }
 
         if (NominalSize is { } nominal)

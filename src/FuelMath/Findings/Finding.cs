@@ -34,12 +34,12 @@ public sealed class Finding
         ArgumentNullException.ThrowIfNull(limitSource);
         Code = code;
         Severity = severity;
-        Part = Guard.Name(part, nameof(part));
-        What = Guard.Name(what, nameof(what));
-        Value = Guard.Name(value, nameof(value));
-        Limit = Guard.Name(limit, nameof(limit));
+        Part = Guard.Name(part);
+        What = Guard.Name(what);
+        Value = Guard.Name(value);
+        Limit = Guard.Name(limit);
         LimitSource = limitSource;
-        Action = Guard.Name(action, nameof(action));
+        Action = Guard.Name(action);
     }
 
     private Finding(Finding other, bool isNotKnown, IQuantity? value, IQuantity? limit)

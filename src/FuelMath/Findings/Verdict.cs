@@ -56,7 +56,7 @@ public sealed class Verdict
     public static Verdict Together(IEnumerable<Verdict> verdicts)
     {
         ArgumentNullException.ThrowIfNull(verdicts);
-        ImmutableArray<Verdict> all = [.. Lists.NoNulls(verdicts, nameof(verdicts))];
+        ImmutableArray<Verdict> all = [.. Lists.NoNulls(verdicts)];
         return all.IsEmpty
             ? Of([Nothing])
             : Of(

@@ -14,7 +14,7 @@ public sealed class Adapter
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         (First, Second) = (first, second);
     }
 

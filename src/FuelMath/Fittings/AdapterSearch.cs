@@ -30,7 +30,7 @@ public static class AdapterSearch
         ArgumentNullException.ThrowIfNull(from);
         ArgumentNullException.ThrowIfNull(to);
         ArgumentNullException.ThrowIfNull(available);
-        Guard.InRange(mostPaths, 1, 1000, nameof(mostPaths));
+        Guard.InRange(mostPaths, 1, 1000);
         AdapterSide[] sides = [.. available.SelectMany(AdapterSide.Of)];
         Joint direct = Joint.Between(from, to);
         if (direct.Verdict == JointVerdict.Seals)

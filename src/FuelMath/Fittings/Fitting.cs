@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -36,11 +37,11 @@ public sealed class Fitting : FlowPart
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public Fitting(string name, Length bore, Ratio lossCoefficient, LossBasis basis, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
-        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore), Name);
-        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient), Name);
-        Basis = Guard.Known(basis, nameof(basis));
+        this.bore = Guard.Positive(bore, bore.InSi(), part: Name);
+        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), part: Name);
+        Basis = Guard.Known(basis);
         (Bore, LossCoefficient, Source) = (bore, lossCoefficient, source);
     }
 
@@ -76,7 +77,7 @@ public sealed class Fitting : FlowPart
     /// <param name="otherBore">The other bore; greater than zero.</param>
     /// <returns>The loss coefficient of the other bore.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
-    public Ratio CoefficientFor(Length otherBore) => SiUnits.Ratio(Carried(otherBore, nameof(otherBore)));
+    public Ratio CoefficientFor(Length otherBore) => SiUnits.Ratio(Carried(otherBore));
 
     /// <summary>The pressure that it takes.</summary>
     /// <param name="flow">Volume flow; the loss has its sign.</param>
@@ -85,11 +86,8 @@ public sealed class Fitting : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Pressure LossAt(VolumeFlow flow, Density density)
     {
-        Real velocity = Friction.Velocity(
-            new Real(Guard.Finite(flow, flow.InSi(), nameof(flow), Name)),
-            new Real(bore)
-        );
-        Real rho = new(Guard.Positive(density, density.InSi(), nameof(density), Name));
+        Real velocity = Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), part: Name)), new Real(bore));
+        Real rho = new(Guard.Positive(density, density.InSi(), part: Name));
         return SiUnits.Pressure(MinorLoss.PressureLoss(new Real(coefficient), rho, velocity).Value);
     }
 
@@ -98,7 +96,7 @@ public sealed class Fitting : FlowPart
     public override string ToString() =>
         FormattableString.Invariant($"{Name}: K {coefficient:0.###} at {bore * 1e3:0.##} mm");
 
-    internal double Carried(Length otherBore, string paramName) =>
+    internal double Carried(Length otherBore, [CallerArgumentExpression(nameof(otherBore))] string paramName = "") =>
         MinorLoss
             .CarriedCoefficient(
                 new Real(coefficient),

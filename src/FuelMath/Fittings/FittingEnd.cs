@@ -27,7 +27,7 @@ public sealed class FittingEnd
     {
         TableSize = tableSize;
         Form = form;
-        Gender = Guard.Known(gender, nameof(gender));
+        Gender = Guard.Known(gender);
         Size = size;
         Thread = thread;
         Diameter = diameter;
@@ -181,7 +181,7 @@ public sealed class FittingEnd
     {
         ArgumentNullException.ThrowIfNull(thread);
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Known(form, nameof(form));
+        Guard.Known(form);
         return EndWords.HasThread(form)
             ? new(form, gender, thread.Designation, thread, thread.MajorDiameter, source, null)
             : throw new ArgumentOutOfRangeException(nameof(form), $"Must be a form with a thread; it was {form}.");
@@ -198,7 +198,7 @@ public sealed class FittingEnd
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static FittingEnd QuickConnect(Length tubeDiameter, EndGender gender)
     {
-        double given = Guard.Positive(tubeDiameter, tubeDiameter.InSi(), nameof(tubeDiameter));
+        double given = Guard.Positive(tubeDiameter, tubeDiameter.InSi());
         double size = EndTables.QuickConnects.MinBy(s => Math.Abs(s - given));
         return Math.Abs(size - given) <= EndTables.QuickConnectSnap
             ? Plain(

@@ -37,7 +37,7 @@ public sealed class FittingSeries
     /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
     public Ratio CoefficientFor(Length bore)
     {
-        Guard.Positive(bore, bore.InSi(), nameof(bore));
-        return SiUnits.Ratio(Fittings.Sum(f => f.Carried(bore, nameof(bore))));
+        Guard.Positive(bore, bore.InSi());
+        return SiUnits.Ratio(Fittings.Sum(f => f.Carried(bore)));
     }
 }

@@ -82,16 +82,9 @@ public static class HoseEnds
         Length hoseBore
     )
     {
-        double d = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        double r = Guard.InRange(bendRadius, bendRadius.InSi(), 0.7 * d, 20 * d, SiUnits.Length, nameof(bendRadius));
-        double f = Guard.InRange(
-            frictionFactor,
-            frictionFactor.InSi(),
-            0.008,
-            0.1,
-            SiUnits.Ratio,
-            nameof(frictionFactor)
-        );
+        double d = Guard.Positive(bore, bore.InSi());
+        double r = Guard.InRange(bendRadius, bendRadius.InSi(), 0.7 * d, 20 * d, SiUnits.Length);
+        double f = Guard.InRange(frictionFactor, frictionFactor.InSi(), 0.008, 0.1, SiUnits.Ratio);
         return new(
             name,
             bore,
@@ -140,8 +133,7 @@ public static class HoseEnds
             ? Math.Min(angle, HalfTurn)
             : throw Guard.OutOfRange(
                 turn,
-                $"greater than zero and up to {Guard.Show(SiUnits.Angle(HalfTurn), turn.Unit)}",
-                nameof(turn)
+                $"greater than zero and up to {Guard.Show(SiUnits.Angle(HalfTurn), turn.Unit)}"
             );
     }
 

@@ -58,20 +58,12 @@ public sealed class Jet : FlowPart
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
-        this.flow = Guard.Positive(flow, flow.InSi(), nameof(flow), Name);
-        loss = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure), Name);
-        this.density = Guard.Positive(density, density.InSi(), nameof(density), Name);
-        this.exponent = Guard.InRange(
-            exponent,
-            exponent.InSi(),
-            LeastExponent,
-            1,
-            SiUnits.Ratio,
-            nameof(exponent),
-            Name
-        );
+        this.flow = Guard.Positive(flow, flow.InSi(), part: Name);
+        loss = Guard.Positive(differentialPressure, differentialPressure.InSi(), part: Name);
+        this.density = Guard.Positive(density, density.InSi(), part: Name);
+        this.exponent = Guard.InRange(exponent, exponent.InSi(), LeastExponent, 1, SiUnits.Ratio, part: Name);
         (Flow, DifferentialPressure, Density, Exponent, Source) = (
             flow,
             differentialPressure,
@@ -114,11 +106,11 @@ public sealed class Jet : FlowPart
         SiUnits.Pressure(
             Orifice
                 .PowerLawPressureLoss(
-                    new Real(Guard.Finite(volumeFlow, volumeFlow.InSi(), nameof(volumeFlow), Name)),
+                    new Real(Guard.Finite(volumeFlow, volumeFlow.InSi(), part: Name)),
                     new Real(flow),
                     new Real(loss),
                     new Real(density),
-                    new Real(Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity), Name)),
+                    new Real(Guard.Positive(fuelDensity, fuelDensity.InSi(), part: Name)),
                     exponent
                 )
                 .Value
@@ -131,13 +123,8 @@ public sealed class Jet : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public VolumeFlow FlowAt(Pressure differentialPressure, Density fuelDensity)
     {
-        double across = Guard.NotNegative(
-            differentialPressure,
-            differentialPressure.InSi(),
-            nameof(differentialPressure),
-            Name
-        );
-        double rho = Guard.Positive(fuelDensity, fuelDensity.InSi(), nameof(fuelDensity), Name);
+        double across = Guard.NotNegative(differentialPressure, differentialPressure.InSi(), part: Name);
+        double rho = Guard.Positive(fuelDensity, fuelDensity.InSi(), part: Name);
         double share = Math.Pow(across / loss, exponent);
         double creeping = across / loss / Math.Pow(Orifice.CreepingShare, (1 / exponent) - 1);
         share = share < Orifice.CreepingShare ? creeping : share;

@@ -107,8 +107,7 @@ public static class Reducers
             ? Math.Min(angle, Math.PI)
             : throw Guard.OutOfRange(
                 included,
-                $"greater than zero and up to {Guard.Show(SiUnits.Angle(Math.PI), included.Unit)}",
-                nameof(included)
+                $"greater than zero and up to {Guard.Show(SiUnits.Angle(Math.PI), included.Unit)}"
             );
     }
 }

@@ -29,13 +29,13 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ScrewThread(string designation, ThreadForm form, Length majorDiameter, Length pitch)
     {
-        Designation = Guard.Name(designation, nameof(designation));
-        Form = Guard.Known(form, nameof(form));
-        diameter = Guard.Positive(majorDiameter, majorDiameter.InSi(), nameof(majorDiameter));
-        this.pitch = Guard.Positive(pitch, pitch.InSi(), nameof(pitch));
+        Designation = Guard.Name(designation);
+        Form = Guard.Known(form);
+        diameter = Guard.Positive(majorDiameter, majorDiameter.InSi());
+        this.pitch = Guard.Positive(pitch, pitch.InSi());
         if (this.pitch >= diameter / 3)
         {
-            throw Guard.OutOfRange(pitch, "less than a third of the diameter", nameof(pitch));
+            throw Guard.OutOfRange(pitch, "less than a third of the diameter");
         }
 
         (MajorDiameter, Pitch) = (majorDiameter, pitch);

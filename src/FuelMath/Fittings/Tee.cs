@@ -35,16 +35,12 @@ public sealed class Tee
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Tee(string name, Length bore, Length branchBore, Angle branchAngle)
     {
-        Name = Guard.Name(name, nameof(name));
-        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        this.branchBore = Guard.Positive(branchBore, branchBore.InSi(), nameof(branchBore));
+        Name = Guard.Name(name);
+        this.bore = Guard.Positive(bore, bore.InSi());
+        this.branchBore = Guard.Positive(branchBore, branchBore.InSi());
         if (this.branchBore > this.bore * (1 + Guard.EdgeTolerance))
         {
-            throw Guard.OutOfRange(
-                branchBore,
-                $"not wider than the run, {Guard.Show(bore, branchBore.Unit)}",
-                nameof(branchBore)
-            );
+            throw Guard.OutOfRange(branchBore, $"not wider than the run, {Guard.Show(bore, branchBore.Unit)}");
         }
 
         areaRatio = Math.Min(1, this.branchBore / this.bore * (this.branchBore / this.bore));
@@ -54,8 +50,7 @@ public sealed class Tee
                 branchAngle.InSi(),
                 NarrowestDegrees * Math.PI / 180,
                 WidestDegrees * Math.PI / 180,
-                SiUnits.Angle,
-                nameof(branchAngle)
+                SiUnits.Angle
             )
             * 180
             / Math.PI;
@@ -81,8 +76,8 @@ public sealed class Tee
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Ratio CoefficientAt(TeePath path, Ratio branchShare)
     {
-        Guard.Known(path, nameof(path));
-        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio, nameof(branchShare));
+        Guard.Known(path);
+        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio);
         return SiUnits.Ratio(Combined(path, share));
     }
 
@@ -95,8 +90,8 @@ public sealed class Tee
     /// </exception>
     public Fitting ToFitting(TeePath path, Ratio branchShare)
     {
-        Guard.Known(path, nameof(path));
-        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio, nameof(branchShare));
+        Guard.Known(path);
+        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio);
         bool branch = path is TeePath.DividingBranch or TeePath.CombiningBranch;
         double legShare = branch ? share : 1 - share;
         if (legShare <= 0)

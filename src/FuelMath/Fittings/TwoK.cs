@@ -23,9 +23,9 @@ public static class TwoK
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static Fitting At(string name, TwoKShape shape, Length bore, Ratio reynolds)
     {
-        double d = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        double re = Guard.Positive(reynolds, reynolds.InSi(), nameof(reynolds));
-        (double first, double second) = Guard.Known(shape, nameof(shape)) switch
+        double d = Guard.Positive(bore, bore.InSi());
+        double re = Guard.Positive(reynolds, reynolds.InSi());
+        (double first, double second) = Guard.Known(shape) switch
         {
             TwoKShape.Elbow90Screwed => (800, 0.40),
             TwoKShape.Elbow90Flanged => (800, 0.25),

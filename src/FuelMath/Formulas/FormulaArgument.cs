@@ -29,10 +29,10 @@ public sealed class FormulaArgument
         ArgumentNullException.ThrowIfNull(quantity);
         Name = name;
         Quantity = quantity;
-        Minimum = Guard.Finite(minimum, nameof(minimum));
-        Maximum = Guard.InRange(maximum, Math.BitIncrement(minimum), double.MaxValue, nameof(maximum));
-        UsualMinimum = Guard.InRange(usualMinimum, minimum, maximum, nameof(usualMinimum));
-        UsualMaximum = Guard.InRange(usualMaximum, Math.BitIncrement(usualMinimum), maximum, nameof(usualMaximum));
+        Minimum = Guard.Finite(minimum);
+        Maximum = Guard.InRange(maximum, Math.BitIncrement(minimum), double.MaxValue);
+        UsualMinimum = Guard.InRange(usualMinimum, minimum, maximum);
+        UsualMaximum = Guard.InRange(usualMaximum, Math.BitIncrement(usualMinimum), maximum);
     }
 
     /// <summary>Its name in a call.</summary>

@@ -24,7 +24,7 @@ public sealed class FormulaBound
         Argument = argument;
         IsAbove = isAbove;
         IsStrict = isStrict;
-        Factor = Guard.Positive(factor, nameof(factor));
+        Factor = Guard.Positive(factor);
         Times = times;
         DividedBy = dividedBy;
         var text = new StringBuilder();

@@ -16,7 +16,7 @@ public sealed class FormulaConstant
         ArgumentNullException.ThrowIfNull(unit);
         Name = name;
         Unit = unit;
-        Value = Guard.Finite(value, nameof(value));
+        Value = Guard.Finite(value);
     }
 
     /// <summary>The name of the parameter that it stands for.</summary>

@@ -26,8 +26,8 @@ public sealed class FormulaExample
         }
 
         Arguments = arguments;
-        Expected = Guard.Finite(expected, nameof(expected));
-        RelativeTolerance = Guard.Positive(relativeTolerance, nameof(relativeTolerance));
+        Expected = Guard.Finite(expected);
+        RelativeTolerance = Guard.Positive(relativeTolerance);
         Source = source;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace FuelMath.Formulas;
@@ -32,9 +33,9 @@ public sealed class FormulaInfo
     )
     {
         this.reading = reading;
-        Name = Guard.Name(name, nameof(name));
-        Summary = Guard.Name(summary, nameof(summary));
-        Topic = Guard.Known(topic, nameof(topic));
+        Name = Guard.Name(name);
+        Summary = Guard.Name(summary);
+        Topic = Guard.Known(topic);
         Arguments = arguments;
         Bounds = bounds;
         Constants = constants;
@@ -106,8 +107,8 @@ public sealed class FormulaInfo
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(example);
-        NotEmpty(arguments, nameof(arguments));
-        NotEmpty(sources, nameof(sources));
+        NotEmpty(arguments);
+        NotEmpty(sources);
         Guard.DifferentNames(arguments.Select(a => a.Name), nameof(arguments));
         if (example.Arguments.Length != arguments.Length)
         {
@@ -208,7 +209,7 @@ public sealed class FormulaInfo
     /// <exception cref="FormulaRefusedException">The call is refused, or the slope is not finite.</exception>
     public double Slope(FormulaUnits units, int by, params ReadOnlySpan<double> arguments)
     {
-        Guard.InRange(by, 0, Arguments.Length - 1, nameof(by));
+        Guard.InRange(by, 0, Arguments.Length - 1);
         Span<double> si =
             arguments.Length <= OnTheStack ? stackalloc double[arguments.Length] : new double[arguments.Length];
         if (Checks.Read(units, arguments, si) is { } refusal)
@@ -285,7 +286,10 @@ public sealed class FormulaInfo
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    private static void NotEmpty<T>(ImmutableArray<T> items, string paramName)
+    private static void NotEmpty<T>(
+        ImmutableArray<T> items,
+        [CallerArgumentExpression(nameof(items))] string paramName = ""
+    )
     {
         if (items.IsDefaultOrEmpty)
         {

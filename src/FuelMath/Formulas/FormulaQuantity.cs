@@ -115,7 +115,7 @@ public sealed class FormulaQuantity
     public Traced Trace(double number, string unit)
     {
         FuelMath.Unit found = Find(unit, nameof(unit));
-        return Trace(Guard.Finite(number, nameof(number)), found, found.ToSi(number));
+        return Trace(Guard.Finite(number), found, found.ToSi(number));
     }
 
     /// <summary>Gives the working of a result of this kind, ending in the unit that a reader asks for.</summary>

@@ -19,16 +19,9 @@ public sealed class AirModel
     public AirModel(string name, Ratio oxygenMassFraction, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        Name = Guard.Name(name, nameof(name));
-        Guard.Positive(oxygenMassFraction, oxygenMassFraction.InSi(), nameof(oxygenMassFraction));
-        OxygenFraction = Guard.InRange(
-            oxygenMassFraction,
-            oxygenMassFraction.InSi(),
-            0,
-            1,
-            SiUnits.Ratio,
-            nameof(oxygenMassFraction)
-        );
+        Name = Guard.Name(name);
+        Guard.Positive(oxygenMassFraction, oxygenMassFraction.InSi());
+        OxygenFraction = Guard.InRange(oxygenMassFraction, oxygenMassFraction.InSi(), 0, 1, SiUnits.Ratio);
         Source = source;
     }
 

@@ -91,7 +91,7 @@ public sealed class CalibrationFluid
     {
         ArgumentNullException.ThrowIfNull(viscosity);
         ArgumentNullException.ThrowIfNull(certificate);
-        Guard.InRange(at15Celsius, at15Celsius.InSi(), leastDensity, mostDensity, SiUnits.Density, nameof(at15Celsius));
+        Guard.InRange(at15Celsius, at15Celsius.InSi(), leastDensity, mostDensity, SiUnits.Density);
         LiquidDensity density = LiquidDensity.FromProductAt15Celsius(at15Celsius);
         double kinematic = viscosity.Law.At(ViscosityTemperature) / density.Law.At(ViscosityTemperature);
         double slack = Guard.EdgeTolerance * mostViscosity;

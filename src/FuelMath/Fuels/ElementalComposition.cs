@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -29,13 +30,7 @@ public sealed class ElementalComposition
     /// <exception cref="ArgumentOutOfRangeException">A fraction is not from 0 % to 100 %.</exception>
     /// <exception cref="ArgumentException">The fractions do not add up to 100 %, or nothing in them burns.</exception>
     public ElementalComposition(Ratio carbon, Ratio hydrogen, Ratio oxygen, Ratio nitrogen, Ratio sulfur)
-        : this(
-            Fraction(carbon, nameof(carbon)),
-            Fraction(hydrogen, nameof(hydrogen)),
-            Fraction(oxygen, nameof(oxygen)),
-            Fraction(nitrogen, nameof(nitrogen)),
-            Fraction(sulfur, nameof(sulfur))
-        ) { }
+        : this(Fraction(carbon), Fraction(hydrogen), Fraction(oxygen), Fraction(nitrogen), Fraction(sulfur)) { }
 
     internal ElementalComposition(double carbon, double hydrogen, double oxygen, double nitrogen, double sulfur)
     {
@@ -115,11 +110,11 @@ public sealed class ElementalComposition
     /// <exception cref="ArgumentException">Nothing in the formula burns.</exception>
     public static ElementalComposition FromFormula(int carbon, int hydrogen, int oxygen, int nitrogen, int sulfur) =>
         FromAtoms(
-            Guard.InRange(carbon, 0, 1000, nameof(carbon)),
-            Guard.InRange(hydrogen, 0, 1000, nameof(hydrogen)),
-            Guard.InRange(oxygen, 0, 1000, nameof(oxygen)),
-            Guard.InRange(nitrogen, 0, 1000, nameof(nitrogen)),
-            Guard.InRange(sulfur, 0, 1000, nameof(sulfur))
+            Guard.InRange(carbon, 0, 1000),
+            Guard.InRange(hydrogen, 0, 1000),
+            Guard.InRange(oxygen, 0, 1000),
+            Guard.InRange(nitrogen, 0, 1000),
+            Guard.InRange(sulfur, 0, 1000)
         );
 
     /// <summary>Composition of a fuel known by its average formula CHyOz.</summary>
@@ -131,8 +126,8 @@ public sealed class ElementalComposition
     public static ElementalComposition FromAtomRatios(Ratio hydrogenPerCarbon, Ratio oxygenPerCarbon) =>
         FromAtoms(
             1,
-            Guard.InRange(hydrogenPerCarbon, hydrogenPerCarbon.InSi(), 0, 4, SiUnits.Ratio, nameof(hydrogenPerCarbon)),
-            Guard.InRange(oxygenPerCarbon, oxygenPerCarbon.InSi(), 0, 2, SiUnits.Ratio, nameof(oxygenPerCarbon)),
+            Guard.InRange(hydrogenPerCarbon, hydrogenPerCarbon.InSi(), 0, 4, SiUnits.Ratio),
+            Guard.InRange(oxygenPerCarbon, oxygenPerCarbon.InSi(), 0, 2, SiUnits.Ratio),
             0,
             0
         );
@@ -151,6 +146,6 @@ public sealed class ElementalComposition
             : throw new ArgumentException("Must have at least one atom.", nameof(c));
     }
 
-    private static double Fraction(Ratio value, string paramName) =>
+    private static double Fraction(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         Guard.InRange(value, value.InSi(), 0, 1, SiUnits.Ratio, paramName);
 }

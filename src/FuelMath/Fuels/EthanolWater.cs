@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -37,7 +38,7 @@ public sealed class EthanolWater
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The fraction is not from 0 % to 100 %.</exception>
     public static EthanolWater FromMassFraction(Ratio ethanol) =>
-        new(Guard.InRange(ethanol, ethanol.InSi(), 0, 1, SiUnits.Ratio, nameof(ethanol)));
+        new(Guard.InRange(ethanol, ethanol.InSi(), 0, 1, SiUnits.Ratio));
 
     /// <summary>A mixture by its alcoholic strength, as on a label.</summary>
     /// <param name="strength">Volume of ethanol over volume of mixture at 20 °C, from 0 % to 100 %.</param>
@@ -45,7 +46,7 @@ public sealed class EthanolWater
     /// <exception cref="ArgumentOutOfRangeException">The strength is not from 0 % to 100 %.</exception>
     public static EthanolWater FromStrength(Ratio strength)
     {
-        double wanted = Guard.InRange(strength, strength.InSi(), 0, 1, SiUnits.Ratio, nameof(strength));
+        double wanted = Guard.InRange(strength, strength.InSi(), 0, 1, SiUnits.Ratio);
 
         // Strength rises with the mass fraction all the way, so that halving finds the one root.
         return new(Rising.Root(StrengthOf, wanted, 0, 1));
@@ -59,20 +60,19 @@ public sealed class EthanolWater
     /// <exception cref="ArgumentOutOfRangeException">A volume is negative, both are zero, or the temperature is outside.</exception>
     public static EthanolWater FromVolumes(Volume ethanol, Volume water, Temperature measuredAt)
     {
-        double celsius = Celsius(measuredAt, nameof(measuredAt));
-        double alcohol = Guard.NotNegative(ethanol, ethanol.InSi(), nameof(ethanol)) * DensityOf(1, celsius);
-        double rest = Guard.NotNegative(water, water.InSi(), nameof(water)) * DensityOf(0, celsius);
+        double celsius = Celsius(measuredAt);
+        double alcohol = Guard.NotNegative(ethanol, ethanol.InSi()) * DensityOf(1, celsius);
+        double rest = Guard.NotNegative(water, water.InSi()) * DensityOf(0, celsius);
         return alcohol + rest > 0
             ? new(alcohol / (alcohol + rest))
-            : throw Guard.OutOfRange(ethanol, "more than nothing where there is no water", nameof(ethanol));
+            : throw Guard.OutOfRange(ethanol, "more than nothing where there is no water");
     }
 
     /// <summary>Density of the mixture.</summary>
     /// <param name="temperature">From 0 °C to 40 °C.</param>
     /// <returns>The density, in kg/m³.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside.</exception>
-    public Density DensityAt(Temperature temperature) =>
-        SiUnits.Density(DensityOf(massFraction, Celsius(temperature, nameof(temperature))));
+    public Density DensityAt(Temperature temperature) => SiUnits.Density(DensityOf(massFraction, Celsius(temperature)));
 
     /// <summary>How much smaller the mixture is than its parts by themselves, as a fraction of those.</summary>
     /// <param name="temperature">From 0 °C to 40 °C.</param>
@@ -80,7 +80,7 @@ public sealed class EthanolWater
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside.</exception>
     public Ratio ContractionAt(Temperature temperature)
     {
-        double celsius = Celsius(temperature, nameof(temperature));
+        double celsius = Celsius(temperature);
         double apart = (massFraction / DensityOf(1, celsius)) + ((1 - massFraction) / DensityOf(0, celsius));
         return SiUnits.Ratio(1 - (1 / DensityOf(massFraction, celsius) / apart));
     }
@@ -93,7 +93,7 @@ public sealed class EthanolWater
         AlcoholTable
             .Density(
                 Traced.Input(FuelSymbols.EthanolMass, massFraction),
-                Traced.Input(Symbols.Temperature, Celsius(temperature, nameof(temperature)))
+                Traced.Input(Symbols.Temperature, Celsius(temperature))
             )
             .ToWorking();
 
@@ -149,7 +149,10 @@ public sealed class EthanolWater
         );
     }
 
-    private static double Celsius(Temperature temperature, string paramName) =>
+    private static double Celsius(
+        Temperature temperature,
+        [CallerArgumentExpression(nameof(temperature))] string paramName = ""
+    ) =>
         SiUnits.CelsiusFromKelvins(
             Guard.InRange(
                 temperature,

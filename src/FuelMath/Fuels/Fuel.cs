@@ -67,7 +67,7 @@ public sealed class Fuel
         ArgumentNullException.ThrowIfNull(vaporPressure);
         ArgumentNullException.ThrowIfNull(estimates);
         ArgumentNullException.ThrowIfNull(cautions);
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         Composition = composition;
         Density = density;
         Viscosity = viscosity;

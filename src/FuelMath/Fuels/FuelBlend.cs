@@ -107,7 +107,7 @@ public static class FuelBlend
     private static FuelPart[] Checked(IReadOnlyList<FuelPart> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        parts = Lists.NoNulls(parts, nameof(parts));
+        parts = Lists.NoNulls(parts);
         double sum = parts.Sum(p => p.Si);
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {

@@ -15,7 +15,7 @@ public sealed class FuelPart
     {
         ArgumentNullException.ThrowIfNull(fuel);
         Fuel = fuel;
-        Si = Guard.InRange(fraction, fraction.InSi(), 0, 1, SiUnits.Ratio, nameof(fraction));
+        Si = Guard.InRange(fraction, fraction.InSi(), 0, 1, SiUnits.Ratio);
         Fraction = fraction;
     }
 

@@ -11,16 +11,9 @@ public sealed class InjectorHeadroom
 
     internal InjectorHeadroom(Duration pulseWidth, Duration deadTime, Duration period, double openTimeRatio)
     {
-        this.period = Guard.Positive(period, period.InSi(), nameof(period));
-        double before = Guard.InRange(
-            pulseWidth,
-            pulseWidth.InSi(),
-            0,
-            this.period,
-            SiUnits.Duration,
-            nameof(pulseWidth)
-        );
-        double dead = Guard.InRange(deadTime, deadTime.InSi(), 0, before, SiUnits.Duration, nameof(deadTime));
+        this.period = Guard.Positive(period, period.InSi());
+        double before = Guard.InRange(pulseWidth, pulseWidth.InSi(), 0, this.period, SiUnits.Duration);
+        double dead = Guard.InRange(deadTime, deadTime.InSi(), 0, before, SiUnits.Duration);
         width = dead + ((before - dead) * openTimeRatio);
     }
 

@@ -48,7 +48,7 @@ public sealed class LiquidBulkModulus
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A bulk modulus that refuses every temperature with the reason.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
-    public static LiquidBulkModulus Unknown(string reason) => new(Guard.Name(reason, nameof(reason)));
+    public static LiquidBulkModulus Unknown(string reason) => new(Guard.Name(reason));
 
     /// <summary>A bulk modulus through measured points: a monotone curve.</summary>
     /// <param name="temperatures">Two or more, rising.</param>

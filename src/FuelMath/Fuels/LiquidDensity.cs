@@ -51,14 +51,7 @@ public sealed class LiquidDensity
     /// <exception cref="ArgumentOutOfRangeException">The density is outside the gasoline band.</exception>
     public static LiquidDensity FromGasolineAt15Celsius(Density at15Celsius)
     {
-        double density = Guard.InRange(
-            at15Celsius,
-            at15Celsius.InSi(),
-            LeastGasoline,
-            MostGasoline,
-            SiUnits.Density,
-            nameof(at15Celsius)
-        );
+        double density = Guard.InRange(at15Celsius, at15Celsius.InSi(), LeastGasoline, MostGasoline, SiUnits.Density);
         return Petroleum("table 54B", new PetroleumLaws.Gasoline(density));
     }
 
@@ -73,14 +66,7 @@ public sealed class LiquidDensity
         Petroleum(
             "table 54B",
             new PetroleumLaws.Product(
-                Guard.InRange(
-                    at15Celsius,
-                    at15Celsius.InSi(),
-                    LeastGasoline,
-                    MostProduct,
-                    SiUnits.Density,
-                    nameof(at15Celsius)
-                )
+                Guard.InRange(at15Celsius, at15Celsius.InSi(), LeastGasoline, MostProduct, SiUnits.Density)
             )
         );
 
@@ -93,14 +79,7 @@ public sealed class LiquidDensity
     /// <exception cref="ArgumentOutOfRangeException">The density is outside the range of oils.</exception>
     public static LiquidDensity FromLubricantAt15Celsius(Density at15Celsius)
     {
-        double density = Guard.InRange(
-            at15Celsius,
-            at15Celsius.InSi(),
-            LeastLubricant,
-            MostLubricant,
-            SiUnits.Density,
-            nameof(at15Celsius)
-        );
+        double density = Guard.InRange(at15Celsius, at15Celsius.InSi(), LeastLubricant, MostLubricant, SiUnits.Density);
         return Petroleum("table 54D", new PetroleumLaws.Lubricant(density));
     }
 

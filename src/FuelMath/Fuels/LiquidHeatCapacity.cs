@@ -46,7 +46,7 @@ public sealed class LiquidHeatCapacity
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A heat capacity that refuses every temperature with the reason.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
-    public static LiquidHeatCapacity Unknown(string reason) => new(Guard.Name(reason, nameof(reason)));
+    public static LiquidHeatCapacity Unknown(string reason) => new(Guard.Name(reason));
 
     /// <summary>A heat capacity through measured points: a monotone curve.</summary>
     /// <param name="temperatures">Two or more, rising.</param>

@@ -72,13 +72,13 @@ public sealed class LiquidVaporPressure
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A vapor pressure that refuses every temperature with the reason.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
-    public static LiquidVaporPressure Unknown(string reason) => new(Guard.Name(reason, nameof(reason)), false);
+    public static LiquidVaporPressure Unknown(string reason) => new(Guard.Name(reason), false);
 
     /// <summary>A vapor pressure that nobody gives because it is next to nothing, as with an oil.</summary>
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A vapor pressure that refuses every temperature with the reason, and adds none to a blend.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
-    public static LiquidVaporPressure Negligible(string reason) => new(Guard.Name(reason, nameof(reason)), true);
+    public static LiquidVaporPressure Negligible(string reason) => new(Guard.Name(reason), true);
 
     /// <summary>
     /// Vapor pressure of a gasoline without alcohol from its Reid vapor pressure, inside the printed table, from 40 °F to

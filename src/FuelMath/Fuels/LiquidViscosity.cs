@@ -53,7 +53,7 @@ public sealed class LiquidViscosity
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A viscosity that refuses every temperature with the reason.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
-    public static LiquidViscosity Unknown(string reason) => new(Guard.Name(reason, nameof(reason)));
+    public static LiquidViscosity Unknown(string reason) => new(Guard.Name(reason));
 
     /// <summary>
     /// Viscosity through measured points: a monotone curve of ln mu over 1/T, which two points make a straight line.
@@ -110,19 +110,14 @@ public sealed class LiquidViscosity
         {
             throw Guard.OutOfRange(
                 at100Celsius,
-                $"at least {Guard.Show(SiUnits.KinematicViscosity(LeastOil), at100Celsius.Unit)}",
-                nameof(at100Celsius)
+                $"at least {Guard.Show(SiUnits.KinematicViscosity(LeastOil), at100Celsius.Unit)}"
             );
         }
 
         double cold = at40Celsius.InSi();
         if (!(cold > hot && double.IsFinite(cold)))
         {
-            throw Guard.OutOfRange(
-                at40Celsius,
-                $"above that at 100 °C, {Guard.Show(at100Celsius, at40Celsius.Unit)}",
-                nameof(at40Celsius)
-            );
+            throw Guard.OutOfRange(at40Celsius, $"above that at 100 °C, {Guard.Show(at100Celsius, at40Celsius.Unit)}");
         }
 
         double first = SiUnits.KelvinsFromCelsius(40);

@@ -71,7 +71,7 @@ public sealed class Mixture
     public static Mixture FromEquivalenceRatio(Fuel fuel, AirModel air, Ratio equivalenceRatio)
     {
         double needed = Needed(fuel, air);
-        double given = Guard.Positive(equivalenceRatio, equivalenceRatio.InSi(), nameof(equivalenceRatio));
+        double given = Guard.Positive(equivalenceRatio, equivalenceRatio.InSi());
         return new(fuel, air, needed, needed / given);
     }
 
@@ -85,14 +85,7 @@ public sealed class Mixture
     public static Mixture FromFuelFraction(Fuel fuel, AirModel air, Ratio fuelFraction)
     {
         double needed = Needed(fuel, air);
-        double given = Guard.InRange(
-            fuelFraction,
-            fuelFraction.InSi(),
-            0.001,
-            0.999,
-            SiUnits.Ratio,
-            nameof(fuelFraction)
-        );
+        double given = Guard.InRange(fuelFraction, fuelFraction.InSi(), 0.001, 0.999, SiUnits.Ratio);
         return new(fuel, air, needed, Combustion.AirFuelRatioFromFuelFraction(new Real(given)).Value);
     }
 

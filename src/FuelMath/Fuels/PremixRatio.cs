@@ -33,15 +33,14 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <param name="fuelPartsPerOil">Parts of fuel, from 1 to 1000.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is not from 1 to 1000.</exception>
-    public static PremixRatio FromParts(int fuelPartsPerOil) =>
-        new(1.0 / Guard.InRange(fuelPartsPerOil, 1, 1000, nameof(fuelPartsPerOil)));
+    public static PremixRatio FromParts(int fuelPartsPerOil) => new(1.0 / Guard.InRange(fuelPartsPerOil, 1, 1000));
 
     /// <summary>A ratio as oil for each volume of fuel: 2 % is 50:1.</summary>
     /// <param name="oilPerFuel">From 0 % to 100 %.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 0 % to 100 %.</exception>
     public static PremixRatio FromOilPerFuel(Ratio oilPerFuel) =>
-        new(Guard.InRange(oilPerFuel, oilPerFuel.InSi(), 0, MostOilPerFuel, SiUnits.Ratio, nameof(oilPerFuel)));
+        new(Guard.InRange(oilPerFuel, oilPerFuel.InSi(), 0, MostOilPerFuel, SiUnits.Ratio));
 
     /// <summary>The ratio of a mix of known volumes.</summary>
     /// <param name="fuel">Volume of fuel; greater than zero.</param>
@@ -50,8 +49,8 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <exception cref="ArgumentOutOfRangeException">A volume is outside its range.</exception>
     public static PremixRatio FromVolumes(Volume fuel, Volume oil)
     {
-        double most = Guard.Positive(fuel, fuel.InSi(), nameof(fuel));
-        return new(Guard.InRange(oil, oil.InSi(), 0, most, SiUnits.Volume, nameof(oil)) / most);
+        double most = Guard.Positive(fuel, fuel.InSi());
+        return new(Guard.InRange(oil, oil.InSi(), 0, most, SiUnits.Volume) / most);
     }
 
     /// <summary>Oil to add to a volume of fuel.</summary>
@@ -59,9 +58,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <returns>The volume of oil.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
     public Volume OilFor(Volume fuel) =>
-        SiUnits.Volume(
-            PremixBalance.Oil(new Real(Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel))), new Real(oilPerFuel)).Value
-        );
+        SiUnits.Volume(PremixBalance.Oil(new Real(Guard.NotNegative(fuel, fuel.InSi())), new Real(oilPerFuel)).Value);
 
     /// <summary>How the oil for a volume of fuel was made: formula, numbers put in, result, source.</summary>
     /// <param name="fuel">Volume of fuel; not negative.</param>
@@ -71,7 +68,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     public Working OilWorkingFor(Volume fuel) =>
         PremixBalance
             .Oil(
-                ReaderUnits.Input(FuelSymbols.FuelVolume, fuel, Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel))),
+                ReaderUnits.Input(FuelSymbols.FuelVolume, fuel, Guard.NotNegative(fuel, fuel.InSi())),
                 Traced.Input(FuelSymbols.OilPerFuel, oilPerFuel)
             )
             .ToWorking();
@@ -80,7 +77,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <param name="mix">Volume of the mix; not negative.</param>
     /// <returns>The volume of oil.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
-    public Volume OilIn(Volume mix) => SiUnits.Volume(Guard.NotNegative(mix, mix.InSi(), nameof(mix)) * Fraction);
+    public Volume OilIn(Volume mix) => SiUnits.Volume(Guard.NotNegative(mix, mix.InSi()) * Fraction);
 
     /// <summary>Fills a tank that still holds mix of a known ratio, so that the whole has this ratio.</summary>
     /// <param name="remaining">Volume in the tank; not negative.</param>
@@ -92,14 +89,13 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// </exception>
     public PremixTopUp TopUp(Volume remaining, PremixRatio remainingRatio, Volume finalVolume)
     {
-        double before = Guard.NotNegative(remaining, remaining.InSi(), nameof(remaining));
+        double before = Guard.NotNegative(remaining, remaining.InSi());
         double after = finalVolume.InSi();
         if (!(after >= before && double.IsFinite(after)))
         {
             throw Guard.OutOfRange(
                 finalVolume,
-                $"at least what is in the tank, {Guard.Show(remaining, finalVolume.Unit)}",
-                nameof(finalVolume)
+                $"at least what is in the tank, {Guard.Show(remaining, finalVolume.Unit)}"
             );
         }
 
@@ -114,8 +110,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
                 finalVolume,
                 double.IsFinite(enough)
                     ? $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more oil than {this} allows"
-                    : "reached without oil, and the tank already holds some: drain it",
-                nameof(finalVolume)
+                    : "reached without oil, and the tank already holds some: drain it"
             );
         }
 
@@ -124,8 +119,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
             double enough = before * (1 - remainingRatio.Fraction) / (1 - Fraction);
             throw Guard.OutOfRange(
                 finalVolume,
-                $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more fuel than {this} allows",
-                nameof(finalVolume)
+                $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more fuel than {this} allows"
             );
         }
 
@@ -142,16 +136,12 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// </exception>
     public PremixRatio AfterAdding(Volume remaining, Volume fuel, Volume oil)
     {
-        double before = Guard.NotNegative(remaining, remaining.InSi(), nameof(remaining));
-        double allFuel = (before * (1 - Fraction)) + Guard.NotNegative(fuel, fuel.InSi(), nameof(fuel));
-        double allOil = (before * Fraction) + Guard.NotNegative(oil, oil.InSi(), nameof(oil));
+        double before = Guard.NotNegative(remaining, remaining.InSi());
+        double allFuel = (before * (1 - Fraction)) + Guard.NotNegative(fuel, fuel.InSi());
+        double allOil = (before * Fraction) + Guard.NotNegative(oil, oil.InSi());
         if (!(allFuel > 0))
         {
-            throw Guard.OutOfRange(
-                fuel,
-                "more than nothing where the tank holds none: oil alone is no mix",
-                nameof(fuel)
-            );
+            throw Guard.OutOfRange(fuel, "more than nothing where the tank holds none: oil alone is no mix");
         }
 
         return FromVolumes(SiUnits.Volume(allFuel), SiUnits.Volume(allOil));

@@ -51,14 +51,13 @@ public sealed class PremixTopUpBounds
         Volume finalVolume
     )
     {
-        double least = Guard.NotNegative(leastRemaining, leastRemaining.InSi(), nameof(leastRemaining));
+        double least = Guard.NotNegative(leastRemaining, leastRemaining.InSi());
         double most = mostRemaining.InSi();
         if (!(most >= least && double.IsFinite(most)))
         {
             throw Guard.OutOfRange(
                 mostRemaining,
-                $"at least the least, {Guard.Show(leastRemaining, mostRemaining.Unit)}",
-                nameof(mostRemaining)
+                $"at least the least, {Guard.Show(leastRemaining, mostRemaining.Unit)}"
             );
         }
 

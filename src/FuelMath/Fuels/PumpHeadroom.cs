@@ -14,8 +14,8 @@ public sealed class PumpHeadroom
 
     internal PumpHeadroom(VolumeFlow demand, VolumeFlow available, double volumeRatio)
     {
-        this.demand = Guard.Positive(demand, demand.InSi(), nameof(demand)) * volumeRatio;
-        this.available = Guard.Positive(available, available.InSi(), nameof(available));
+        this.demand = Guard.Positive(demand, demand.InSi()) * volumeRatio;
+        this.available = Guard.Positive(available, available.InSi());
     }
 
     /// <summary>What the engine draws of the fuel.</summary>

@@ -142,8 +142,7 @@ public static class StandardFuels
             ethanol.InSi(),
             LeastEthanolInE85.InSi(),
             MostEthanolInE85.InSi(),
-            SiUnits.Ratio,
-            nameof(ethanol)
+            SiUnits.Ratio
         );
         return FuelBlend.ByVolume(
             "E85",

@@ -96,8 +96,8 @@ public sealed class VaporMargin
             fuel,
             temperature,
             surface,
-            Guard.Finite(heightAbovePump, heightAbovePump.InSi(), nameof(heightAbovePump)),
-            Guard.NotNegative(suctionLoss, suctionLoss.InSi(), nameof(suctionLoss))
+            Guard.Finite(heightAbovePump, heightAbovePump.InSi()),
+            Guard.NotNegative(suctionLoss, suctionLoss.InSi())
         );
 
     /// <summary>The temperature at which the fuel boils under the pressure here, at the density it has now.</summary>

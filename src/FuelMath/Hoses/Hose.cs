@@ -43,20 +43,19 @@ public sealed partial class Hose : FlowPart
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public Hose(string name, Length length, Length bore, Length roughness, Ratio lossCoefficient, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
-        this.length = Guard.Positive(length, length.InSi(), nameof(length), Name);
-        this.bore = Guard.Positive(bore, bore.InSi(), nameof(bore), Name);
+        this.length = Guard.Positive(length, length.InSi(), part: Name);
+        this.bore = Guard.Positive(bore, bore.InSi(), part: Name);
         this.roughness = Guard.InRange(
             roughness,
             roughness.InSi(),
             0,
             GreatestRelativeRoughness * this.bore,
             SiUnits.Length,
-            nameof(roughness),
-            Name
+            part: Name
         );
-        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient), Name);
+        coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), part: Name);
         (Length, Bore, Roughness, LossCoefficient, Source) = (length, bore, roughness, lossCoefficient, source);
     }
 
@@ -76,8 +75,7 @@ public sealed partial class Hose : FlowPart
             bore / CurvedFriction.GreatestCurvature,
             bore / CurvedFriction.LeastCurvature,
             SiUnits.Length,
-            nameof(coilDiameter),
-            Name
+            part: Name
         );
         CoilDiameter = coilDiameter;
     }
@@ -211,8 +209,8 @@ public sealed partial class Hose : FlowPart
                 .Reynolds(
                     Velocity(flow),
                     new Real(bore),
-                    new Real(Guard.Positive(density, density.InSi(), nameof(density), Name)),
-                    new Real(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity), Name))
+                    new Real(Guard.Positive(density, density.InSi(), part: Name)),
+                    new Real(Guard.Positive(viscosity, viscosity.InSi(), part: Name))
                 )
                 .Value
         );
@@ -269,11 +267,10 @@ public sealed partial class Hose : FlowPart
                     CultureInfo.InvariantCulture,
                     $"a flow of a Reynolds number of at most {greatest:0} in this coil, for which its friction was measured; it would have {reynolds:0}"
                 ),
-                nameof(flow),
-                Name
+                part: Name
             );
     }
 
     private Real Velocity(VolumeFlow flow) =>
-        Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), nameof(flow), Name)), new Real(bore));
+        Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), part: Name)), new Real(bore));
 }

@@ -22,7 +22,7 @@ public sealed class HoseExpansion
     /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
     public HoseExpansion(string name, IEnumerable<HoseExpansionPoint> points, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
         (Points, Source) = ([.. points], source);
@@ -50,7 +50,7 @@ public sealed class HoseExpansion
     /// <exception cref="OutsideTableException">The pressure lies outside the points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is not greater than zero.</exception>
     public Volume VolumeGainAt(Length length, GaugePressure pressure) =>
-        SiUnits.Volume(Guard.Positive(length, length.InSi(), nameof(length)) * squareMeters.At(Place(pressure)));
+        SiUnits.Volume(Guard.Positive(length, length.InSi()) * squareMeters.At(Place(pressure)));
 
     /// <summary>Relative increase of volume for each unit of pressure, at a pressure: the slope of the curve there.</summary>
     /// <param name="hose">The hose, whose volume at ambient pressure it is related to.</param>
@@ -73,6 +73,7 @@ public sealed class HoseExpansion
             pressure.Si,
             squareMeters.First,
             squareMeters.Last,
-            SiUnits.Pressure
+            SiUnits.Pressure,
+            nameof(pressure)
         );
 }

@@ -17,8 +17,8 @@ public readonly struct HoseExpansionPoint
     public HoseExpansionPoint(GaugePressure pressure, Volume gain, Length ofLength)
     {
         Guard.Positive(pressure.AboveAmbient, pressure.Si, nameof(pressure));
-        Guard.Positive(gain, gain.InSi(), nameof(gain));
-        Guard.Positive(ofLength, ofLength.InSi(), nameof(ofLength));
+        Guard.Positive(gain, gain.InSi());
+        Guard.Positive(ofLength, ofLength.InSi());
         (Pressure, Gain, OfLength) = (pressure, gain, ofLength);
     }
 

@@ -34,10 +34,10 @@ public sealed class HoseRating
     /// <exception cref="ArgumentOutOfRangeException">The bend radius is not greater than zero.</exception>
     public HoseRating(string name, IEnumerable<HoseRatingPoint> points, Length leastBendRadius, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(leastBendRadius, leastBendRadius.InSi(), nameof(leastBendRadius));
+        Guard.Positive(leastBendRadius, leastBendRadius.InSi());
         (Points, LeastBendRadius, Source) = ([.. points], leastBendRadius, source);
         Guard.AtLeast(2, Points.Length, "A hose rating", nameof(points));
         kelvins = [.. Points.Select(p => p.Temperature.InSi())];

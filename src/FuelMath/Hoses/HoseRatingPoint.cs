@@ -12,7 +12,7 @@ public readonly struct HoseRatingPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public HoseRatingPoint(Temperature temperature, GaugePressure workingPressure)
     {
-        Guard.Positive(temperature, temperature.InSi(), nameof(temperature));
+        Guard.Positive(temperature, temperature.InSi());
         Guard.Positive(workingPressure.AboveAmbient, workingPressure.Si, nameof(workingPressure));
         (Temperature, WorkingPressure) = (temperature, workingPressure);
     }

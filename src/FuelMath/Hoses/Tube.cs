@@ -32,18 +32,17 @@ public sealed class Tube
     /// <exception cref="ArgumentNullException">Material or source is null.</exception>
     public Tube(string name, Length outsideDiameter, Length wall, TubeMaterial material, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(material);
         ArgumentNullException.ThrowIfNull(source);
-        outside = Guard.Positive(outsideDiameter, outsideDiameter.InSi(), nameof(outsideDiameter));
-        double thickness = Guard.Positive(wall, wall.InSi(), nameof(wall));
+        outside = Guard.Positive(outsideDiameter, outsideDiameter.InSi());
+        double thickness = Guard.Positive(wall, wall.InSi());
         bore = outside - (2 * thickness);
         if (!(bore > 0))
         {
             throw Guard.OutOfRange(
                 wall,
-                $"less than half the outside diameter, {Guard.Show(SiUnits.Length(outside / 2), wall.Unit)}",
-                nameof(wall)
+                $"less than half the outside diameter, {Guard.Show(SiUnits.Length(outside / 2), wall.Unit)}"
             );
         }
 
@@ -91,7 +90,7 @@ public sealed class Tube
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Volume VolumeGainAt(Length length, GaugePressure pressure)
     {
-        double meters = Guard.Positive(length, length.InSi(), nameof(length));
+        double meters = Guard.Positive(length, length.InSi());
         double limit = WorkingPressure.Si;
         return pressure.Si >= 0 && pressure.Si <= limit * (1 + Guard.EdgeTolerance)
             ? SiUnits.Volume(Math.PI / 4 * bore * bore * meters * Compliance * pressure.Si)
@@ -100,8 +99,7 @@ public sealed class Tube
                 pressure.Si,
                 0,
                 limit,
-                $"Must be from 0 bar to {Show.Bar(limit)}; it was {Show.Bar(pressure.Si)}.",
-                nameof(pressure)
+                $"Must be from 0 bar to {Show.Bar(limit)}; it was {Show.Bar(pressure.Si)}."
             );
     }
 

@@ -27,11 +27,11 @@ public sealed class TubeMaterial
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(elasticModulus, elasticModulus.InSi(), nameof(elasticModulus));
-        Guard.InRange(poissonRatio, poissonRatio.InSi(), 0, 0.5, SiUnits.Ratio, nameof(poissonRatio));
-        Guard.Positive(allowedStress, allowedStress.InSi(), nameof(allowedStress));
+        Guard.Positive(elasticModulus, elasticModulus.InSi());
+        Guard.InRange(poissonRatio, poissonRatio.InSi(), 0, 0.5, SiUnits.Ratio);
+        Guard.Positive(allowedStress, allowedStress.InSi());
         (ElasticModulus, PoissonRatio, AllowedStress, Source) = (elasticModulus, poissonRatio, allowedStress, source);
     }
 

@@ -15,14 +15,10 @@ public sealed class VelocityGuideline
     public VelocityGuideline(Speed suction, Speed delivery, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(suction, suction.InSi(), nameof(suction));
-        if (!(Guard.Positive(delivery, delivery.InSi(), nameof(delivery)) >= suction.InSi()))
+        Guard.Positive(suction, suction.InSi());
+        if (!(Guard.Positive(delivery, delivery.InSi()) >= suction.InSi()))
         {
-            throw Guard.OutOfRange(
-                delivery,
-                $"at least that ahead of the pump, {Guard.Show(suction, delivery.Unit)}",
-                nameof(delivery)
-            );
+            throw Guard.OutOfRange(delivery, $"at least that ahead of the pump, {Guard.Show(suction, delivery.Unit)}");
         }
 
         (Suction, Delivery, Source) = (suction, delivery, source);
@@ -67,7 +63,7 @@ public sealed class VelocityGuideline
     /// <returns>The bore, in m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Length LeastBore(VolumeFlow flow, LineSide side) =>
-        SiUnits.Length(Math.Sqrt(4 / Math.PI * Guard.Positive(flow, flow.InSi(), nameof(flow)) / On(side).InSi()));
+        SiUnits.Length(Math.Sqrt(4 / Math.PI * Guard.Positive(flow, flow.InSi()) / On(side).InSi()));
 
     /// <summary>Holds a hose against the guideline.</summary>
     /// <param name="hose">The hose.</param>

@@ -30,8 +30,8 @@ public sealed class CoilHeating
     {
         ArgumentNullException.ThrowIfNull(coil);
         ArgumentNullException.ThrowIfNull(driver);
-        cold = coil.SiAt(CoilResistance.Celsius(dataAt, nameof(dataAt)));
-        hot = coil.SiAt(CoilResistance.Celsius(now, nameof(now)));
+        cold = coil.SiAt(CoilResistance.Celsius(dataAt));
+        hot = coil.SiAt(CoilResistance.Celsius(now));
         (Coil, DataAt, Now, Driver) = (coil, dataAt, now, driver);
     }
 
@@ -65,7 +65,7 @@ public sealed class CoilHeating
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="supply"/> is not greater than zero.</exception>
     public ElectricPotential EquivalentVoltage(ElectricPotential supply) =>
         SiUnits.ElectricPotential(
-            Guard.Positive(supply, supply.InSi(), nameof(supply)) * (cold + Driver.BallastSi) / (hot + Driver.BallastSi)
+            Guard.Positive(supply, supply.InSi()) * (cold + Driver.BallastSi) / (hot + Driver.BallastSi)
         );
 
     /// <summary>An estimate of how much the dead time grows: the most that it can be, see the remarks.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -29,8 +30,8 @@ public sealed class CoilResistance
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public CoilResistance(ElectricResistance measured, Temperature at)
     {
-        ohms = Guard.Positive(measured, measured.InSi(), nameof(measured));
-        celsius = Celsius(at, nameof(at));
+        ohms = Guard.Positive(measured, measured.InSi());
+        celsius = Celsius(at);
         (Measured, MeasuredAt) = (measured, at);
     }
 
@@ -53,8 +54,7 @@ public sealed class CoilResistance
     /// <param name="temperature">Temperature of the coil; -50 °C to 200 °C.</param>
     /// <returns>The resistance, in ohm.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside its range.</exception>
-    public ElectricResistance At(Temperature temperature) =>
-        SiUnits.ElectricResistance(SiAt(Celsius(temperature, nameof(temperature))));
+    public ElectricResistance At(Temperature temperature) => SiUnits.ElectricResistance(SiAt(Celsius(temperature)));
 
     /// <summary>The mean temperature of the winding that a resistance tells.</summary>
     /// <param name="now">The resistance of the same coil now; greater than zero.</param>
@@ -64,14 +64,7 @@ public sealed class CoilResistance
     /// </exception>
     public Temperature TemperatureFor(ElectricResistance now)
     {
-        Guard.InRange(
-            now,
-            Guard.Positive(now, now.InSi(), nameof(now)),
-            SiAt(Coldest),
-            SiAt(Hottest),
-            SiUnits.ElectricResistance,
-            nameof(now)
-        );
+        Guard.InRange(now, Guard.Positive(now, now.InSi()), SiAt(Coldest), SiAt(Hottest), SiUnits.ElectricResistance);
         double told = WireResistance
             .TemperatureFromResistance(
                 new Real(ohms),
@@ -93,7 +86,10 @@ public sealed class CoilResistance
             )
             .Value;
 
-    internal static double Celsius(Temperature temperature, string paramName) =>
+    internal static double Celsius(
+        Temperature temperature,
+        [CallerArgumentExpression(nameof(temperature))] string paramName = ""
+    ) =>
         SiUnits.CelsiusFromKelvins(
             Guard.InRange(
                 temperature,

@@ -148,12 +148,8 @@ public sealed class DeadTimeTable
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public bool RestsOnEstimateAt(ElectricPotential atInjector, Pressure differentialPressure)
     {
-        double volts = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
-        double pascals = Guard.NotNegative(
-            differentialPressure,
-            differentialPressure.InSi(),
-            nameof(differentialPressure)
-        );
+        double volts = Guard.Positive(atInjector, atInjector.InSi());
+        double pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
         return HoldsEstimates
             && (
                 from i in Around(grid.FirstKnots, volts)
@@ -200,12 +196,8 @@ public sealed class DeadTimeTable
 
     internal double SiAt(ElectricPotential atInjector, Pressure differentialPressure)
     {
-        double volts = Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
-        double pascals = Guard.NotNegative(
-            differentialPressure,
-            differentialPressure.InSi(),
-            nameof(differentialPressure)
-        );
+        double volts = Guard.Positive(atInjector, atInjector.InSi());
+        double pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
         if (Outside == OutsideRange.Refuse)
         {
             volts = Guard.InTable(

@@ -22,7 +22,7 @@ public sealed partial class FlowRating
     public Working VolumeFlowWorkingAt(Pressure differentialPressure, Density density)
     {
         double pascals = Differential(differentialPressure);
-        double kilograms = Guard.Positive(density, density.InSi(), nameof(density));
+        double kilograms = Guard.Positive(density, density.InSi());
         if (Exponent is not null)
         {
             return Traced

@@ -37,7 +37,7 @@ public sealed partial class FlowRating
     {
         ArgumentNullException.ThrowIfNull(source);
         this.given = given;
-        reference = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
+        reference = Guard.Positive(differentialPressure, differentialPressure.InSi());
         (this.massFlow, this.volumeFlow, referenceDensity) = (massFlow, volumeFlow, density);
         (IsByVolume, DifferentialPressure, Fluid) = (isByVolume, differentialPressure, fluid);
         (FluidTemperature, Exponent, Source) = (fluidTemperature, exponent, source);
@@ -94,7 +94,7 @@ public sealed partial class FlowRating
     )
     {
         ArgumentNullException.ThrowIfNull(fluid);
-        double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
+        double flow = Guard.Positive(staticFlow, staticFlow.InSi());
         double density = fluid.DensityAt(fluidTemperature).InSi();
         return new(
             flow * density,
@@ -128,7 +128,7 @@ public sealed partial class FlowRating
     )
     {
         ArgumentNullException.ThrowIfNull(fluid);
-        double flow = Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow));
+        double flow = Guard.Positive(staticFlow, staticFlow.InSi());
         double density = fluid.DensityAt(fluidTemperature).InSi();
         return new(
             flow,
@@ -166,7 +166,7 @@ public sealed partial class FlowRating
                         new Real(reference),
                         new Real(referenceDensity),
                         new Real(Differential(differentialPressure)),
-                        new Real(Guard.Positive(density, density.InSi(), nameof(density)))
+                        new Real(Guard.Positive(density, density.InSi()))
                     )
                     .Value
                 : MassFlowSiAt(differentialPressure, density) / density.InSi()
@@ -190,14 +190,14 @@ public sealed partial class FlowRating
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public FlowRating WithFlowScale(Ratio scale, DataSource source)
     {
-        return With(Guard.Positive(scale, scale.InSi(), nameof(scale)), Exponent, source);
+        return With(Guard.Positive(scale, scale.InSi()), Exponent, source);
     }
 
     /// <summary>Static mass flow, kg/s; a pressure outside the readings of its exponent is refused.</summary>
     internal double MassFlowSiAt(Pressure differentialPressure, Density density)
     {
         double pascals = Differential(differentialPressure);
-        double kilograms = Guard.Positive(density, density.InSi(), nameof(density));
+        double kilograms = Guard.Positive(density, density.InSi());
         return Carried(Exponent?.Checked(differentialPressure, pascals) ?? pascals, kilograms);
     }
 
@@ -251,8 +251,7 @@ public sealed partial class FlowRating
             ? pascals
             : throw Guard.OutOfRange(
                 differentialPressure,
-                "finite and not negative, because no fuel flows when the rail lies below the discharge pressure",
-                nameof(differentialPressure)
+                "finite and not negative, because no fuel flows when the rail lies below the discharge pressure"
             );
     }
 }

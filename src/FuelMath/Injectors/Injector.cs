@@ -49,18 +49,13 @@ public sealed partial class Injector
         ElectricResistance coil
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(rating);
         ArgumentNullException.ThrowIfNull(deadTime);
         ArgumentNullException.ThrowIfNull(correction);
-        smallest = Guard.NotNegative(
-            smallestRepeatableWidth,
-            smallestRepeatableWidth.InSi(),
-            nameof(smallestRepeatableWidth),
-            Name
-        );
-        closing = Guard.NotNegative(closingTime, closingTime.InSi(), nameof(closingTime), Name);
-        Guard.Positive(coil, coil.InSi(), nameof(coil), Name);
+        smallest = Guard.NotNegative(smallestRepeatableWidth, smallestRepeatableWidth.InSi(), part: Name);
+        closing = Guard.NotNegative(closingTime, closingTime.InSi(), part: Name);
+        Guard.Positive(coil, coil.InSi(), part: Name);
         (Rating, DeadTime, Correction) = (rating, deadTime, correction);
         (SmallestRepeatableWidth, ClosingTime, Coil) = (smallestRepeatableWidth, closingTime, coil);
     }
@@ -114,8 +109,8 @@ public sealed partial class Injector
         ElectricPotential atInjector
     ) =>
         PulseAt(
-            Guard.NotNegative(pulseWidth, pulseWidth.InSi(), nameof(pulseWidth), Name),
-            Guard.Positive(period, period.InSi(), nameof(period), Name),
+            Guard.NotNegative(pulseWidth, pulseWidth.InSi(), part: Name),
+            Guard.Positive(period, period.InSi(), part: Name),
             Rating.MassFlowSiAt(differentialPressure, density),
             DeadTime.SiAt(atInjector, differentialPressure)
         );
@@ -142,8 +137,8 @@ public sealed partial class Injector
         ElectricPotential atInjector
     )
     {
-        double mass = Guard.NotNegative(wanted, wanted.InSi(), nameof(wanted), Name);
-        double seconds = Guard.Positive(period, period.InSi(), nameof(period), Name);
+        double mass = Guard.NotNegative(wanted, wanted.InSi(), part: Name);
+        double seconds = Guard.Positive(period, period.InSi(), part: Name);
         double flow = Rating.MassFlowSiAt(differentialPressure, density);
         double dead = DeadTime.SiAt(atInjector, differentialPressure);
         if (mass == 0)
@@ -158,8 +153,7 @@ public sealed partial class Injector
                 wanted,
                 $"at most {Show(most, wanted)}, which a pulse can measure out in a period of "
                     + $"{Guard.Show(period, period.Unit)} (held open it would be {Show(flow * seconds, wanted)})",
-                nameof(wanted),
-                Name
+                part: Name
             );
         }
 
@@ -169,8 +163,7 @@ public sealed partial class Injector
             throw Guard.OutOfRange(
                 wanted,
                 $"zero or at least {Show(least, wanted)}, the least that injector '{Name}' repeats",
-                nameof(wanted),
-                Name
+                part: Name
             );
         }
 
@@ -203,7 +196,7 @@ public sealed partial class Injector
     ) =>
         SiUnits.Mass(
             Measured(
-                Guard.Positive(period, period.InSi(), nameof(period), Name),
+                Guard.Positive(period, period.InSi(), part: Name),
                 Rating.MassFlowSiAt(differentialPressure, density),
                 DeadTime.SiAt(atInjector, differentialPressure)
             )
@@ -217,8 +210,7 @@ public sealed partial class Injector
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Mass MostMass(Duration period, Pressure differentialPressure, Density density) =>
         SiUnits.Mass(
-            Rating.MassFlowSiAt(differentialPressure, density)
-                * Guard.Positive(period, period.InSi(), nameof(period), Name)
+            Rating.MassFlowSiAt(differentialPressure, density) * Guard.Positive(period, period.InSi(), part: Name)
         );
 
     /// <summary>The same injector with another rating, as measured on a bench.</summary>

@@ -45,7 +45,7 @@ public sealed class InjectorDriver
     public static InjectorDriver FromBallast(ElectricResistance ballast) =>
         new(
             DriverKind.Saturated,
-            Guard.Positive(ballast, ballast.InSi(), nameof(ballast)),
+            Guard.Positive(ballast, ballast.InSi()),
             double.PositiveInfinity,
             double.PositiveInfinity
         );
@@ -57,11 +57,11 @@ public sealed class InjectorDriver
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static InjectorDriver FromPeakAndHold(ElectricCurrent peak, ElectricCurrent hold)
     {
-        double most = Guard.Positive(peak, peak.InSi(), nameof(peak));
-        double held = Guard.Positive(hold, hold.InSi(), nameof(hold));
+        double most = Guard.Positive(peak, peak.InSi());
+        double held = Guard.Positive(hold, hold.InSi());
         return held <= most
             ? new(DriverKind.PeakAndHold, 0, most, held)
-            : throw Guard.OutOfRange(hold, $"at most the peak of {Guard.Show(peak, peak.Unit)}", nameof(hold));
+            : throw Guard.OutOfRange(hold, $"at most the peak of {Guard.Show(peak, peak.Unit)}");
     }
 
     /// <summary>The largest current through a coil: what its circuit lets pass, or the peak where that is less.</summary>
@@ -97,7 +97,7 @@ public sealed class InjectorDriver
     {
         ArgumentNullException.ThrowIfNull(coil);
         ArgumentNullException.ThrowIfNull(source);
-        double limit = Guard.Positive(driverLimit, driverLimit.InSi(), nameof(driverLimit));
+        double limit = Guard.Positive(driverLimit, driverLimit.InSi());
         ElectricCurrent drawn = LargestCurrent(supply, coil.AtTwentyCelsius);
         return DriverFindings.Of(
             this,
@@ -123,8 +123,7 @@ public sealed class InjectorDriver
     internal double BallastSi => ballast;
 
     private double Circuit(ElectricPotential supply, ElectricResistance coil) =>
-        Guard.Positive(supply, supply.InSi(), nameof(supply))
-        / (Guard.Positive(coil, coil.InSi(), nameof(coil)) + ballast);
+        Guard.Positive(supply, supply.InSi()) / (Guard.Positive(coil, coil.InSi()) + ballast);
 
     private static bool Near(double one, double other) =>
         one == other || Math.Abs(one - other) <= Guard.EdgeTolerance * Math.Abs(one);

@@ -38,23 +38,14 @@ public sealed class MeasuredExponent
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        ExponentSi = Guard.InRange(exponent, exponent.InSi(), Least, Most, SiUnits.Ratio, nameof(exponent));
-        low = Guard.Positive(
-            lowestDifferentialPressure,
-            lowestDifferentialPressure.InSi(),
-            nameof(lowestDifferentialPressure)
-        );
-        high = Guard.Positive(
-            highestDifferentialPressure,
-            highestDifferentialPressure.InSi(),
-            nameof(highestDifferentialPressure)
-        );
+        ExponentSi = Guard.InRange(exponent, exponent.InSi(), Least, Most, SiUnits.Ratio);
+        low = Guard.Positive(lowestDifferentialPressure, lowestDifferentialPressure.InSi());
+        high = Guard.Positive(highestDifferentialPressure, highestDifferentialPressure.InSi());
         if (high <= low)
         {
             throw Guard.OutOfRange(
                 highestDifferentialPressure,
-                $"above the lowest of {Guard.Show(lowestDifferentialPressure, lowestDifferentialPressure.Unit)}",
-                nameof(highestDifferentialPressure)
+                $"above the lowest of {Guard.Show(lowestDifferentialPressure, lowestDifferentialPressure.Unit)}"
             );
         }
 

@@ -85,7 +85,7 @@ public sealed class ShortPulseCorrection
     /// <returns>The time to add to it, in s; zero in the linear range.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effectiveWidth"/> is negative.</exception>
     public Duration At(Duration effectiveWidth) =>
-        SiUnits.Duration(SiAt(Guard.NotNegative(effectiveWidth, effectiveWidth.InSi(), nameof(effectiveWidth))));
+        SiUnits.Duration(SiAt(Guard.NotNegative(effectiveWidth, effectiveWidth.InSi())));
 
     internal double SiAt(double effectiveWidth) =>
         curve is null || effectiveWidth >= linearFrom ? 0 : curve.At(effectiveWidth);

@@ -8,7 +8,7 @@ namespace FuelMath;
 /// Argument checks of the public surface. Each check returns the SI number it passed, so a kernel is only ever handed a
 /// checked one. A message says what was allowed and what came, in the caller's own unit, in invariant culture.
 /// </summary>
-internal static class Guard
+internal static partial class Guard
 {
     /// <summary>
     /// How far past an edge, relative to the span, a value still counts as the edge. A pressure that went to another
@@ -149,7 +149,10 @@ internal static class Guard
             );
 
     /// <summary>One of the named choices of an enumeration.</summary>
-    internal static TChoice Known<TChoice>(TChoice choice, string paramName)
+    internal static TChoice Known<TChoice>(
+        TChoice choice,
+        [CallerArgumentExpression(nameof(choice))] string paramName = ""
+    )
         where TChoice : struct, Enum =>
         Enum.IsDefined(choice)
             ? choice
@@ -158,13 +161,13 @@ internal static class Guard
                 $"Must be one of {string.Join(", ", Enum.GetNames<TChoice>())}; it was {choice}."
             );
 
-    internal static string Name(string value, string paramName) =>
+    internal static string Name(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         string.IsNullOrWhiteSpace(value)
             ? throw new ArgumentException("Must be a name, not blank.", paramName)
             : OneLine(value, paramName);
 
     /// <summary>A text that stays in its place in a report: a name with a line feed would forge a line of it.</summary>
-    internal static string OneLine(string value, string paramName) =>
+    internal static string OneLine(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         Echo.ControlAt(value) is >= 0 and int at
             ? throw new ArgumentException(
                 string.Create(
@@ -175,56 +178,20 @@ internal static class Guard
             )
             : value;
 
-    /// <summary>Names that are to tell things apart.</summary>
-    internal static void DifferentNames(IEnumerable<string> names, string paramName)
-    {
-        if (names.CountBy(n => n).FirstOrDefault(n => n.Value > 1) is { Key: { } twice })
-        {
-            throw new ArgumentException($"Names must differ; '{twice}' is there twice.", paramName);
-        }
-    }
-
-    internal static void AtLeast(int minimum, int count, string what, string paramName)
-    {
-        if (count < minimum)
-        {
-            throw new ArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"{what} needs {minimum} or more points; {count} given."),
-                paramName
-            );
-        }
-    }
-
-    internal static void AllFinite(ReadOnlySpan<double> values, string what, string paramName)
-    {
-        for (int i = 0; i < values.Length; i++)
-        {
-            if (!(Math.Abs(values[i]) <= Largest))
-            {
-                string allowed = double.IsFinite(values[i]) ? "at most 1E+150 in size" : "finite";
-                string text = values[i].ToString(CultureInfo.InvariantCulture);
-                throw new ArgumentException($"{what} must be {allowed}; at index {i} it was {text}.", paramName);
-            }
-        }
-    }
-
-    internal static void StrictlyRising(ReadOnlySpan<double> values, string what, string paramName) =>
-        Ordered(values, 1, $"{what} must rise", paramName);
-
-    internal static void StrictlyFalling(ReadOnlySpan<double> values, string what, string paramName) =>
-        Ordered(values, -1, $"{what} must fall", paramName);
-
     /// <summary>The exception for a quantity that is not what is allowed.</summary>
     internal static RefusedValueException OutOfRange(
         IQuantity value,
         string allowed,
-        string paramName,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
         string? part = null
     ) => Refused(value, double.NaN, allowed, null, false, paramName, part);
 
     /// <summary>The exception for a pure number that is not what is allowed.</summary>
-    internal static RefusedValueException OutOfRange(double value, string allowed, string paramName) =>
-        Refused(value, allowed, null, false, paramName);
+    internal static RefusedValueException OutOfRange(
+        double value,
+        string allowed,
+        [CallerArgumentExpression(nameof(value))] string paramName = ""
+    ) => Refused(value, allowed, null, false, paramName);
 
     /// <summary>The exception for a pressure that is not what is allowed, in a sentence of its own; numbers in bar.</summary>
     internal static RefusedValueException OutOfRange(
@@ -233,7 +200,7 @@ internal static class Guard
         double? least,
         double? most,
         string sentence,
-        string paramName,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
         string? part = null
     )
     {
@@ -281,16 +248,4 @@ internal static class Guard
 
     private static RefusedValueException Refused(double value, double min, double max, string paramName) =>
         new(paramName, value, new RefusedRange(value, value, min, max, min, max, ""), "", null);
-
-    private static void Ordered(ReadOnlySpan<double> values, int sign, string rule, string paramName)
-    {
-        for (int i = 1; i < values.Length; i++)
-        {
-            if (!(sign * values[i] > sign * values[i - 1]))
-            {
-                string index = i.ToString(CultureInfo.InvariantCulture);
-                throw new ArgumentException($"{rule} from point to point; at index {index} it does not.", paramName);
-            }
-        }
-    }
 }

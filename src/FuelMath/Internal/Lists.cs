@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace FuelMath;
 
@@ -6,7 +7,10 @@ namespace FuelMath;
 internal static class Lists
 {
     /// <summary>A copy of a list without nulls in it.</summary>
-    internal static T[] NoNulls<T>(IEnumerable<T> items, string paramName)
+    internal static T[] NoNulls<T>(
+        IEnumerable<T> items,
+        [CallerArgumentExpression(nameof(items))] string paramName = ""
+    )
         where T : class
     {
         T[] all = [.. items];

@@ -18,7 +18,7 @@ public sealed class EndFitting
     {
         ArgumentNullException.ThrowIfNull(end);
         ArgumentNullException.ThrowIfNull(loss);
-        Guard.NotNegative(cutAllowance, cutAllowance.InSi(), nameof(cutAllowance));
+        Guard.NotNegative(cutAllowance, cutAllowance.InSi());
         (End, Loss, CutAllowance) = (end, loss, cutAllowance);
     }
 

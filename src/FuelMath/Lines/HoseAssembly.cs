@@ -35,20 +35,19 @@ public sealed class HoseAssembly
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        Name = Guard.Name(name, nameof(name));
-        Stock = Guard.Name(stock, nameof(stock));
+        Name = Guard.Name(name);
+        Stock = Guard.Name(stock);
         double allowances = first.CutAllowance.InSi() + second.CutAllowance.InSi();
         cut = length.InSi() - allowances;
         if (!(cut > 0) || !double.IsFinite(cut))
         {
             throw Guard.OutOfRange(
                 length,
-                $"finite and more than the allowances of both fittings, {Guard.Show(SiUnits.Length(allowances), length.Unit)}",
-                nameof(length)
+                $"finite and more than the allowances of both fittings, {Guard.Show(SiUnits.Length(allowances), length.Unit)}"
             );
         }
 
-        Guard.Positive(bore, bore.InSi(), nameof(bore));
+        Guard.Positive(bore, bore.InSi());
         Ratio ends = new FittingSeries([first.Loss, second.Loss]).CoefficientFor(bore);
         Hose = new(name, SiUnits.Length(cut), bore, roughness, ends, source);
         (Length, First, Second) = (length, first, second);

@@ -4,7 +4,7 @@ namespace FuelMath;
 public sealed class LinePiece
 {
     private LinePiece(string name, FittingEnd? start, FittingEnd? end) =>
-        (Name, Start, End) = (Guard.Name(name, nameof(name)), start, end);
+        (Name, Start, End) = (Guard.Name(name), start, end);
 
     /// <summary>Its name.</summary>
     public string Name { get; }

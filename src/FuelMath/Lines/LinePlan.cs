@@ -22,7 +22,7 @@ public sealed class LinePlan
     public LinePlan(string name, IEnumerable<LinePiece> pieces)
     {
         ArgumentNullException.ThrowIfNull(pieces);
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         Pieces = [.. pieces];
         if (Pieces.Length < 2)
         {

@@ -24,16 +24,12 @@ public sealed class CheckValve : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public CheckValve(Pressure openingDifferentialPressure, Pressure openLoss, VolumeFlow openFlow, Density density)
     {
-        double q = Guard.Positive(openFlow, openFlow.InSi(), nameof(openFlow));
-        double loss = Guard.Positive(openLoss, openLoss.InSi(), nameof(openLoss));
+        double q = Guard.Positive(openFlow, openFlow.InSi());
+        double loss = Guard.Positive(openLoss, openLoss.InSi());
         law = new SquarePart
         {
-            Opening = Guard.NotNegative(
-                openingDifferentialPressure,
-                openingDifferentialPressure.InSi(),
-                nameof(openingDifferentialPressure)
-            ),
-            SquarePerDensity = loss / (q * q) / Guard.Positive(density, density.InSi(), nameof(density)),
+            Opening = Guard.NotNegative(openingDifferentialPressure, openingDifferentialPressure.InSi()),
+            SquarePerDensity = loss / (q * q) / Guard.Positive(density, density.InSi()),
             OneWay = true,
         };
         (OpeningDifferentialPressure, OpenLoss) = (openingDifferentialPressure, openLoss);

@@ -31,8 +31,8 @@ public sealed class CustomPart<TLaw> : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">The usual flow is not greater than zero.</exception>
     public CustomPart(string name, TLaw law, VolumeFlow usualFlow)
     {
-        Name = Guard.Name(name, nameof(name));
-        double usual = Guard.Positive(usualFlow, usualFlow.InSi(), nameof(usualFlow), Name);
+        Name = Guard.Name(name);
+        double usual = Guard.Positive(usualFlow, usualFlow.InSi(), part: Name);
         CustomLawChecks.All(Name, law, usual);
         (UsualFlow, this.law) = (usualFlow, new(law, usual));
     }

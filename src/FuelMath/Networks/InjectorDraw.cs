@@ -27,7 +27,7 @@ public sealed class InjectorDraw : FlowPart
         double asked = commanded is { } given ? Guard.NotNegative(given, given.InSi(), nameof(commanded)) : 0;
         law = new CappedPart(PartMath.Coefficient(flow, differentialPressure), asked)
         {
-            MeasuredDensity = Guard.Positive(density, density.InSi(), nameof(density)),
+            MeasuredDensity = Guard.Positive(density, density.InSi()),
         };
         (Flow, DifferentialPressure, Density, CommandedFlow) = (flow, differentialPressure, density, commanded);
     }

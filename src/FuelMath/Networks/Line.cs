@@ -14,9 +14,9 @@ public sealed class Line
     public Line(string name, string from, string to, FlowPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        Name = Guard.Name(name, nameof(name));
-        From = Guard.Name(from, nameof(from));
-        To = Guard.Name(to, nameof(to));
+        Name = Guard.Name(name);
+        From = Guard.Name(from);
+        To = Guard.Name(to);
         Part = part.WhyNoLine is { } why ? throw new ArgumentException(why, nameof(part)) : part;
         if (string.Equals(from, to, StringComparison.Ordinal))
         {

@@ -40,7 +40,7 @@ public sealed class LossTable : FlowPart
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(source);
         Readings = [.. readings];
@@ -53,8 +53,8 @@ public sealed class LossTable : FlowPart
         double[] losses = [0, .. Readings.Select(r => r.LossSi)];
         Guard.StrictlyRising(flows, "Flow", nameof(readings));
         Guard.StrictlyRising(losses, "Loss", nameof(readings));
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
-        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        double rho = Guard.Positive(density, density.InSi());
+        double mu = Guard.Positive(viscosity, viscosity.InSi());
         (Density, Viscosity, Source) = (density, viscosity, source);
         Curve curve = new($"loss of '{name}'", "flow (m3/s)", flows, losses, OutsideRange.Extend);
         settings = new LossTableSettings(name, curve.Pieces.ToArray(), rho, mu / rho);
@@ -87,9 +87,9 @@ public sealed class LossTable : FlowPart
     /// <exception cref="OutsideTableException">The flow lies beyond the last reading.</exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
-        double q = Guard.Finite(flow, flow.InSi(), nameof(flow));
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
-        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        double q = Guard.Finite(flow, flow.InSi());
+        double rho = Guard.Positive(density, density.InSi());
+        double mu = Guard.Positive(viscosity, viscosity.InSi());
         LossTableLaw<Real> law = default;
         law.Load(settings);
         law.Carry(settings, new Surroundings<Real>(new Real(rho), new Real(mu)));

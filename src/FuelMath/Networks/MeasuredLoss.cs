@@ -12,8 +12,8 @@ public readonly struct MeasuredLoss
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public MeasuredLoss(VolumeFlow flow, Pressure pressureLoss)
     {
-        FlowSi = Guard.Positive(flow, flow.InSi(), nameof(flow));
-        LossSi = Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
+        FlowSi = Guard.Positive(flow, flow.InSi());
+        LossSi = Guard.Positive(pressureLoss, pressureLoss.InSi());
         (Flow, PressureLoss) = (flow, pressureLoss);
     }
 

@@ -39,7 +39,7 @@ public sealed class NetworkBatch
     private static int Counted(Network network, int count)
     {
         ArgumentNullException.ThrowIfNull(network);
-        return Guard.InRange(count, 1, Math.Min(MostPoints, BatchNumbers.MostPoints(network.Plan)), nameof(count));
+        return Guard.InRange(count, 1, Math.Min(MostPoints, BatchNumbers.MostPoints(network.Plan)));
     }
 
     /// <summary>The network.</summary>
@@ -188,7 +188,7 @@ public sealed class NetworkBatch
     /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
-    public NetworkState StateAt(int point) => Runner(null).StateAt(Guard.InRange(point, 0, Count - 1, nameof(point)));
+    public NetworkState StateAt(int point) => Runner(null).StateAt(Guard.InRange(point, 0, Count - 1));
 
     /// <summary>The state of one point, from one that is near it.</summary>
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
@@ -199,7 +199,7 @@ public sealed class NetworkBatch
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState StateAt(int point, NetworkState start) =>
-        Runner(Plan.Like(start)).StateAt(Guard.InRange(point, 0, Count - 1, nameof(point)));
+        Runner(Plan.Like(start)).StateAt(Guard.InRange(point, 0, Count - 1));
 
     internal BatchRunner Runner(NetworkState? start) => new(Plan, [.. columns], start);
 

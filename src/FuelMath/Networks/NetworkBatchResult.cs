@@ -27,7 +27,7 @@ public sealed class NetworkBatchResult
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
     /// <returns>A <see cref="NoSolutionException"/> or an <see cref="OutsideTableException"/>, or null.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
-    public Exception? RefusalAt(int point) => numbers.Refusal[Guard.InRange(point, 0, Count - 1, nameof(point))];
+    public Exception? RefusalAt(int point) => numbers.Refusal[Guard.InRange(point, 0, Count - 1)];
 
     /// <summary>The pressure of a node at a point.</summary>
     /// <param name="node">Its name; a junction.</param>

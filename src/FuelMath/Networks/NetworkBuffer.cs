@@ -102,8 +102,8 @@ public sealed class NetworkBuffer
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public void SetFluid(Density density, DynamicViscosity viscosity) =>
         Settings.SetFluid(
-            new Real(Guard.Positive(density, density.InSi(), nameof(density))),
-            new Real(Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity)))
+            new Real(Guard.Positive(density, density.InSi())),
+            new Real(Guard.Positive(viscosity, viscosity.InSi()))
         );
 
     /// <summary>Sets the pressure of a node of fixed pressure.</summary>
@@ -113,7 +113,7 @@ public sealed class NetworkBuffer
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
     public void SetPressure(string node, GaugePressure pressure)
     {
-        double si = NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
+        double si = NetworkChecks.NotBelowVacuum(pressure);
         Settings.SetPressure(NetworkSettings.FixedNode(Plan, node), new Real(si));
     }
 
@@ -122,7 +122,7 @@ public sealed class NetworkBuffer
     /// <param name="draw">The volume flow; negative feeds the network.</param>
     /// <exception cref="ArgumentException">There is no such node, or the draw is not finite.</exception>
     public void SetDraw(string node, VolumeFlow draw) =>
-        Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi(), nameof(draw))));
+        Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi())));
 
     /// <summary>Sets what a link of injectors is commanded to deliver.</summary>
     /// <param name="line">Its name.</param>
@@ -131,7 +131,7 @@ public sealed class NetworkBuffer
     public void SetCommandedFlow(string line, VolumeFlow commanded)
     {
         int i = NetworkSettings.Line(Plan, line, SettingKind.Command);
-        double asked = Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded));
+        double asked = Guard.NotNegative(commanded, commanded.InSi());
         Span<double> settings = stackalloc double[2];
         Plan.Links[i].Law.Write(settings);
         settings[1] = asked;
@@ -145,7 +145,7 @@ public sealed class NetworkBuffer
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
     public void SetReference(string line, GaugePressure reference)
     {
-        double si = NetworkChecks.NotBelowVacuum(reference, nameof(reference));
+        double si = NetworkChecks.NotBelowVacuum(reference);
         Settings.SetLane(NetworkSettings.Line(Plan, line, SettingKind.Reference), [si]);
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FuelMath;
 
 /// <summary>What can be wrong with a network before anything is solved.</summary>
@@ -17,7 +19,10 @@ internal static class NetworkChecks
 
     /// <summary>A pressure that is given, Pa gauge.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It lies below vacuum.</exception>
-    internal static double NotBelowVacuum(GaugePressure pressure, string paramName) =>
+    internal static double NotBelowVacuum(
+        GaugePressure pressure,
+        [CallerArgumentExpression(nameof(pressure))] string paramName = ""
+    ) =>
         pressure.Si >= NetworkVerdict.Vacuum
             ? pressure.Si
             : throw new ArgumentOutOfRangeException(

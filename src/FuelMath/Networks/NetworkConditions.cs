@@ -17,8 +17,8 @@ public sealed class NetworkConditions
     /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
     public NetworkConditions(Density density, DynamicViscosity viscosity)
     {
-        DensitySi = Guard.Positive(density, density.InSi(), nameof(density));
-        ViscositySi = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        DensitySi = Guard.Positive(density, density.InSi());
+        ViscositySi = Guard.Positive(viscosity, viscosity.InSi());
         (Density, Viscosity) = (density, viscosity);
     }
 
@@ -31,8 +31,7 @@ public sealed class NetworkConditions
         new(
             density,
             SiUnits.DynamicViscosity(
-                Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity))
-                    * Guard.Positive(density, density.InSi(), nameof(density))
+                Guard.Positive(viscosity, viscosity.InSi()) * Guard.Positive(density, density.InSi())
             )
         );
 
@@ -72,7 +71,7 @@ public sealed class NetworkConditions
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
     public NetworkConditions WithPumpVoltage(ElectricPotential voltage)
     {
-        Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
+        Guard.Positive(voltage, voltage.InSi());
         return new(this) { PumpVoltage = voltage };
     }
 
@@ -94,8 +93,8 @@ public sealed class NetworkConditions
     /// <exception cref="ArgumentOutOfRangeException">The flow is negative or not finite.</exception>
     public NetworkConditions WithCommandedFlow(string line, VolumeFlow commanded)
     {
-        Guard.Name(line, nameof(line));
-        Guard.NotNegative(commanded, commanded.InSi(), nameof(commanded));
+        Guard.Name(line);
+        Guard.NotNegative(commanded, commanded.InSi());
         return new(this) { Commands = Commands.SetItem(line, commanded) };
     }
 }

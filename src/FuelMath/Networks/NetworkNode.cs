@@ -18,7 +18,7 @@ public sealed class NetworkNode
         double left
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         IsFixed = isFixed;
         PressureSi = pressure;
         ElevationSi = elevation;
@@ -34,13 +34,7 @@ public sealed class NetworkNode
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum, or the elevation not finite.</exception>
     public static NetworkNode FixedPressure(string name, GaugePressure pressure, Length elevation) =>
-        new(
-            name,
-            true,
-            NetworkChecks.NotBelowVacuum(pressure, nameof(pressure)),
-            Guard.Finite(elevation, elevation.InSi(), nameof(elevation)),
-            0
-        );
+        new(name, true, NetworkChecks.NotBelowVacuum(pressure), Guard.Finite(elevation, elevation.InSi()), 0);
 
     /// <summary>A node whose pressure is sought, where nothing is drawn.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -59,13 +53,7 @@ public sealed class NetworkNode
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
     public static NetworkNode Junction(string name, Length elevation, VolumeFlow draw) =>
-        new(
-            name,
-            false,
-            0,
-            Guard.Finite(elevation, elevation.InSi(), nameof(elevation)),
-            Guard.Finite(draw, draw.InSi(), nameof(draw))
-        );
+        new(name, false, 0, Guard.Finite(elevation, elevation.InSi()), Guard.Finite(draw, draw.InSi()));
 
     /// <summary>The same node at a place in a vehicle; without it a node is where all places are counted from.</summary>
     /// <param name="forward">How far ahead of a place that all nodes share; finite.</param>
@@ -79,8 +67,8 @@ public sealed class NetworkNode
             PressureSi,
             ElevationSi,
             DrawSi,
-            Guard.Finite(forward, forward.InSi(), nameof(forward)),
-            Guard.Finite(left, left.InSi(), nameof(left))
+            Guard.Finite(forward, forward.InSi()),
+            Guard.Finite(left, left.InSi())
         );
 
     /// <summary>Its name.</summary>

@@ -20,8 +20,8 @@ public sealed class Nozzle : FlowPart
     public Nozzle(VolumeFlow flow, Pressure differentialPressure, Density density, Backflow backflow)
     {
         double c = PartMath.Coefficient(flow, differentialPressure);
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
-        Backflow = Guard.Known(backflow, nameof(backflow));
+        double rho = Guard.Positive(density, density.InSi());
+        Backflow = Guard.Known(backflow);
         law = new SquarePart
         {
             SquarePerDensity = 1 / (c * c) / rho,

@@ -14,8 +14,8 @@ internal static class PartMath
 
     /// <summary>C of q = C sqrt(dp).</summary>
     internal static double Coefficient(VolumeFlow flow, Pressure differentialPressure) =>
-        Guard.Positive(flow, flow.InSi(), nameof(flow))
-        / Math.Sqrt(Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure)));
+        Guard.Positive(flow, flow.InSi())
+        / Math.Sqrt(Guard.Positive(differentialPressure, differentialPressure.InSi()));
 
     /// <summary>Loss over density and flow squared of a loss coefficient, 1/m4.</summary>
     internal static double PerDensity(double lossCoefficient, double bore)
@@ -37,21 +37,14 @@ internal static class PartMath
         bool oneWay
     )
     {
-        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        double smoothest = Guard.InRange(
-            roughness,
-            roughness.InSi(),
-            0,
-            RoughestPart * diameter,
-            SiUnits.Length,
-            nameof(roughness)
-        );
+        double diameter = Guard.Positive(bore, bore.InSi());
+        double smoothest = Guard.InRange(roughness, roughness.InSi(), 0, RoughestPart * diameter, SiUnits.Length);
         return Enum.IsDefined(friction)
             ? new(
-                Guard.Positive(length, length.InSi(), nameof(length)),
+                Guard.Positive(length, length.InSi()),
                 diameter,
                 smoothest,
-                Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient)),
+                Guard.NotNegative(lossCoefficient, lossCoefficient.InSi()),
                 friction,
                 oneWay
             )
@@ -73,8 +66,7 @@ internal static class PartMath
             coilDiameter.InSi(),
             straight.Bore / CurvedFriction.GreatestCurvature,
             straight.Bore / CurvedFriction.LeastCurvature,
-            SiUnits.Length,
-            nameof(coilDiameter)
+            SiUnits.Length
         );
         return new(straight.Length, straight.Bore, straight.Roughness, straight.LossCoefficient, coil);
     }

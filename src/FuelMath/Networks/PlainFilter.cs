@@ -28,11 +28,11 @@ public sealed class PlainFilter : FlowPart
         DynamicViscosity viscosity
     )
     {
-        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
-        double a = Guard.NotNegative(linearLoss, linearLoss.InSi(), nameof(linearLoss));
-        double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi(), nameof(quadraticLoss));
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
-        double mu = Guard.Positive(viscosity, viscosity.InSi(), nameof(viscosity));
+        double q = Guard.Positive(flow, flow.InSi());
+        double a = Guard.NotNegative(linearLoss, linearLoss.InSi());
+        double b = Guard.NotNegative(quadraticLoss, quadraticLoss.InSi());
+        double rho = Guard.Positive(density, density.InSi());
+        double mu = Guard.Positive(viscosity, viscosity.InSi());
         law =
             a + b > 0
                 ? new SquarePart { LinearPerViscosity = a / q / mu, SquarePerDensity = b / (q * q) / rho }

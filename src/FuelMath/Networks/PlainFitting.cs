@@ -14,8 +14,8 @@ public sealed class PlainFitting : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public PlainFitting(Length bore, Ratio lossCoefficient)
     {
-        double diameter = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        double k = Guard.Positive(lossCoefficient, lossCoefficient.InSi(), nameof(lossCoefficient));
+        double diameter = Guard.Positive(bore, bore.InSi());
+        double k = Guard.Positive(lossCoefficient, lossCoefficient.InSi());
         law = new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) };
         (Bore, LossCoefficient) = (bore, lossCoefficient);
     }

@@ -85,8 +85,8 @@ public sealed class PlainPump : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static PlainPump Power(Pressure shutoffPressureRise, PlainPumpPoint point, Ratio exponent)
     {
-        double shutoff = Guard.Positive(shutoffPressureRise, shutoffPressureRise.InSi(), nameof(shutoffPressureRise));
-        double c = Guard.InRange(exponent, exponent.InSi(), 0.2, 20, SiUnits.Ratio, nameof(exponent));
+        double shutoff = Guard.Positive(shutoffPressureRise, shutoffPressureRise.InSi());
+        double c = Guard.InRange(exponent, exponent.InSi(), 0.2, 20, SiUnits.Ratio);
         Below(shutoffPressureRise, point, nameof(point));
         double b = (shutoff - point.RiseSi) / Math.Pow(point.FlowSi, c);
         return new(
@@ -127,7 +127,7 @@ public sealed class PlainPump : FlowPart
     /// <remarks>Source: [White-2003] section 11.3 (similarity rules).</remarks>
     public PlainPump AtSpeed(Ratio speed)
     {
-        Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio, nameof(speed));
+        Guard.InRange(speed, speed.InSi(), 0.01, 100, SiUnits.Ratio);
         return new(this) { Speed = speed };
     }
 
@@ -138,7 +138,7 @@ public sealed class PlainPump : FlowPart
     /// <exception cref="ArgumentException">The curve has a hump: side by side such pumps need not share alike.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
     public PlainPump InParallel(int pumps) =>
-        Guard.InRange(pumps, 1, MostPumps, nameof(pumps)) > 1 && HasHump
+        Guard.InRange(pumps, 1, MostPumps) > 1 && HasHump
             ? throw new ArgumentException(
                 $"Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was {pumps}.",
                 nameof(pumps)
@@ -150,8 +150,7 @@ public sealed class PlainPump : FlowPart
     /// <returns>The chain. For pumps that differ see <see cref="PumpBank.Series"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
-    public PlainPump InSeries(int pumps) =>
-        new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps, nameof(pumps)) };
+    public PlainPump InSeries(int pumps) => new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps) };
 
     /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
     internal override PumpPart Law =>

@@ -12,8 +12,8 @@ public readonly struct PlainPumpPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public PlainPumpPoint(VolumeFlow flow, Pressure pressureRise)
     {
-        FlowSi = Guard.NotNegative(flow, flow.InSi(), nameof(flow));
-        RiseSi = Guard.Finite(pressureRise, pressureRise.InSi(), nameof(pressureRise));
+        FlowSi = Guard.NotNegative(flow, flow.InSi());
+        RiseSi = Guard.Finite(pressureRise, pressureRise.InSi());
     }
 
     /// <summary>Volume flow, in m³/s.</summary>

@@ -25,15 +25,11 @@ public sealed class PlainRegulator : FlowPart
         Density density
     )
     {
-        setting = Guard.Positive(
-            setDifferentialPressure,
-            setDifferentialPressure.InSi(),
-            nameof(setDifferentialPressure)
-        );
-        _ = NetworkChecks.NotBelowVacuum(reference, nameof(reference));
-        double loss = Guard.Positive(fullyOpenLoss, fullyOpenLoss.InSi(), nameof(fullyOpenLoss));
-        double flow = Guard.Positive(fullyOpenFlow, fullyOpenFlow.InSi(), nameof(fullyOpenFlow));
-        square = loss / (flow * flow) / Guard.Positive(density, density.InSi(), nameof(density));
+        setting = Guard.Positive(setDifferentialPressure, setDifferentialPressure.InSi());
+        _ = NetworkChecks.NotBelowVacuum(reference);
+        double loss = Guard.Positive(fullyOpenLoss, fullyOpenLoss.InSi());
+        double flow = Guard.Positive(fullyOpenFlow, fullyOpenFlow.InSi());
+        square = loss / (flow * flow) / Guard.Positive(density, density.InSi());
         (IsBypass, SetDifferentialPressure, Reference) = (isBypass, setDifferentialPressure, reference);
         (FullyOpenLoss, FullyOpenFlow, Density) = (fullyOpenLoss, fullyOpenFlow, density);
         (SlopePressureDifference, SlopeFlow) = (SiUnits.Pressure(0), fullyOpenFlow);
@@ -125,8 +121,8 @@ public sealed class PlainRegulator : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public PlainRegulator WithSlope(Pressure pressureDifference, VolumeFlow flow)
     {
-        Guard.NotNegative(pressureDifference, pressureDifference.InSi(), nameof(pressureDifference));
-        Guard.Positive(flow, flow.InSi(), nameof(flow));
+        Guard.NotNegative(pressureDifference, pressureDifference.InSi());
+        Guard.Positive(flow, flow.InSi());
         return new(this, pressureDifference, flow, SeatOverNetDiaphragm);
     }
 
@@ -138,14 +134,7 @@ public sealed class PlainRegulator : FlowPart
     /// <exception cref="InvalidOperationException">A reducing regulator has no return line.</exception>
     public PlainRegulator WithReturnInfluence(Ratio seatOverNetDiaphragm)
     {
-        Guard.InRange(
-            seatOverNetDiaphragm,
-            seatOverNetDiaphragm.InSi(),
-            0,
-            1,
-            SiUnits.Ratio,
-            nameof(seatOverNetDiaphragm)
-        );
+        Guard.InRange(seatOverNetDiaphragm, seatOverNetDiaphragm.InSi(), 0, 1, SiUnits.Ratio);
         return IsBypass
             ? new(this, SlopePressureDifference, SlopeFlow, seatOverNetDiaphragm)
             : throw new InvalidOperationException("A reducing regulator has no return line to influence it.");

@@ -100,7 +100,7 @@ public sealed class PumpBank
 
     private static PlainPump[] Checked(string name, IEnumerable<PlainPump> pumps)
     {
-        Guard.Name(name, nameof(name));
+        Guard.Name(name);
         ArgumentNullException.ThrowIfNull(pumps);
         PlainPump[] all = [.. pumps];
         Guard.InRange(all.Length, 1, PlainPump.MostPumps, nameof(pumps));

@@ -38,7 +38,7 @@ public sealed class PumpSwitch
         GaugePressure joinBelow,
         GaugePressure leaveAbove,
         bool wasRunning
-    ) => new(PumpSwitchKind.PressureBelow, Guard.Name(node, nameof(node)), joinBelow.Si, leaveAbove.Si, wasRunning);
+    ) => new(PumpSwitchKind.PressureBelow, Guard.Name(node), joinBelow.Si, leaveAbove.Si, wasRunning);
 
     /// <summary>Joins when a pressure is high, as that of a manifold under boost.</summary>
     /// <param name="node">The node whose pressure it watches.</param>
@@ -52,7 +52,7 @@ public sealed class PumpSwitch
         GaugePressure joinAbove,
         GaugePressure leaveBelow,
         bool wasRunning
-    ) => new(PumpSwitchKind.PressureAbove, Guard.Name(node, nameof(node)), joinAbove.Si, leaveBelow.Si, wasRunning);
+    ) => new(PumpSwitchKind.PressureAbove, Guard.Name(node), joinAbove.Si, leaveBelow.Si, wasRunning);
 
     /// <summary>Joins when the pressure in the intake manifold is high, as under boost.</summary>
     /// <param name="joinAbove">Above this a stopped pump joins.</param>
@@ -75,9 +75,9 @@ public sealed class PumpSwitch
     public static PumpSwitch FlowAbove(string link, VolumeFlow joinAbove, VolumeFlow leaveBelow, bool wasRunning) =>
         new(
             PumpSwitchKind.FlowAbove,
-            Guard.Name(link, nameof(link)),
-            Guard.Finite(joinAbove, joinAbove.InSi(), nameof(joinAbove)),
-            Guard.Finite(leaveBelow, leaveBelow.InSi(), nameof(leaveBelow)),
+            Guard.Name(link),
+            Guard.Finite(joinAbove, joinAbove.InSi()),
+            Guard.Finite(leaveBelow, leaveBelow.InSi()),
             wasRunning
         );
 
@@ -91,8 +91,8 @@ public sealed class PumpSwitch
         new(
             PumpSwitchKind.TotalDrawAbove,
             "",
-            Guard.Finite(joinAbove, joinAbove.InSi(), nameof(joinAbove)),
-            Guard.Finite(leaveBelow, leaveBelow.InSi(), nameof(leaveBelow)),
+            Guard.Finite(joinAbove, joinAbove.InSi()),
+            Guard.Finite(leaveBelow, leaveBelow.InSi()),
             wasRunning
         );
 

@@ -22,8 +22,8 @@ public sealed class SurgeTank
     /// <exception cref="ArgumentOutOfRangeException">The volume is outside what is allowed.</exception>
     public SurgeTank(string node, Volume usableVolume)
     {
-        Node = Guard.Name(node, nameof(node));
-        volume = Guard.Positive(usableVolume, usableVolume.InSi(), nameof(usableVolume));
+        Node = Guard.Name(node);
+        volume = Guard.Positive(usableVolume, usableVolume.InSi());
     }
 
     /// <summary>The node that it is.</summary>

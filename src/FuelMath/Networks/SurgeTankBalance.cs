@@ -75,7 +75,7 @@ public sealed class SurgeTankBalance
     /// <exception cref="ArgumentOutOfRangeException">The time is not greater than zero.</exception>
     public ImmutableArray<Finding> Check(Duration longest)
     {
-        double time = Guard.Positive(longest, longest.InSi(), nameof(longest));
+        double time = Guard.Positive(longest, longest.InSi());
         if (!DrainsWithLift)
         {
             return [];

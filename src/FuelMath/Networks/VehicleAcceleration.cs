@@ -26,9 +26,9 @@ public readonly struct VehicleAcceleration
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
     public VehicleAcceleration(Acceleration forward, Acceleration left, Acceleration up)
     {
-        this.forward = Guard.Finite(forward, forward.InSi(), nameof(forward));
-        this.left = Guard.Finite(left, left.InSi(), nameof(left));
-        this.up = Guard.Finite(up, up.InSi(), nameof(up));
+        this.forward = Guard.Finite(forward, forward.InSi());
+        this.left = Guard.Finite(left, left.InSi());
+        this.up = Guard.Finite(up, up.InSi());
     }
 
     /// <summary>Forward, in m/s².</summary>

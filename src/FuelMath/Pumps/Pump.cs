@@ -46,7 +46,7 @@ public sealed class Pump : FlowPart
     /// <exception cref="ArgumentException">The name is blank or the curves do not have the stated shape.</exception>
     public Pump(string name, IEnumerable<PumpCurve> curves, Fuel fluid, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(curves);
         ArgumentNullException.ThrowIfNull(fluid);
         ArgumentNullException.ThrowIfNull(source);
@@ -158,7 +158,7 @@ public sealed class Pump : FlowPart
                 $"A pump of controlled speed has one curve, at its full speed; '{Name}' has {Curves.Length}.",
                 nameof(drive)
             )
-            : new(Guard.Name(name, nameof(name)), this, drive, Principle, FluidTemperature);
+            : new(Guard.Name(name), this, drive, Principle, FluidTemperature);
     }
 
     /// <summary>The same pump, told by which principle it works.</summary>
@@ -166,7 +166,7 @@ public sealed class Pump : FlowPart
     /// <returns>The pump.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="principle"/> is none of the choices.</exception>
     public Pump WithPrinciple(PumpPrinciple principle) =>
-        new(Name, this, Drive, Guard.Known(principle, nameof(principle)), FluidTemperature);
+        new(Name, this, Drive, Guard.Known(principle), FluidTemperature);
 
     /// <summary>The same pump, told at which temperature of the fluid its curves were measured.</summary>
     /// <param name="temperature">The temperature; the fluid's density is known there.</param>
@@ -233,7 +233,7 @@ public sealed class Pump : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">The density is not greater than zero, or not from half to twice that of the test.</exception>
     public PumpCurve CurveAt(ElectricPotential atTerminals, Density density)
     {
-        double factor = RiseFactor(Guard.Positive(density, density.InSi(), nameof(density), Name));
+        double factor = RiseFactor(Guard.Positive(density, density.InSi(), part: Name));
         PumpCurve curve = CurveAt(atTerminals);
         return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
     }

@@ -57,7 +57,7 @@ public sealed class PumpCurve
     {
         ArgumentNullException.ThrowIfNull(source);
         EstimateBasis = estimateBasis;
-        this.voltage = Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
+        this.voltage = Guard.Positive(voltage, voltage.InSi());
         (Voltage, Points, Source) = (voltage, points, source);
 
         Guard.AtLeast(2, Points.Length, "A pump curve", nameof(points));
@@ -119,7 +119,7 @@ public sealed class PumpCurve
     /// <param name="basis">What it rests on, one clause; not blank.</param>
     /// <returns>The curve.</returns>
     /// <exception cref="ArgumentException"><paramref name="basis"/> is blank.</exception>
-    public PumpCurve AsEstimate(string basis) => new(Points, Voltage, Source, Guard.Name(basis, nameof(basis)));
+    public PumpCurve AsEstimate(string basis) => new(Points, Voltage, Source, Guard.Name(basis));
 
     /// <summary>The flow delivered against a pressure rise.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>

@@ -59,8 +59,7 @@ public sealed class PumpDrive
     /// <param name="duty">The share of time that the motor is connected; 5 % to 100 %.</param>
     /// <returns>The drive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The duty is outside what is allowed.</exception>
-    public static PumpDrive ByDuty(Ratio duty) =>
-        new(Guard.InRange(duty, duty.InSi(), 0.05, 1, SiUnits.Ratio, nameof(duty)), duty);
+    public static PumpDrive ByDuty(Ratio duty) => new(Guard.InRange(duty, duty.InSi(), 0.05, 1, SiUnits.Ratio), duty);
 
     /// <summary>A controller that holds a speed.</summary>
     /// <param name="speed">Speed over the speed that the pump's one curve was measured at; 30 % to 100 %.</param>
@@ -70,14 +69,13 @@ public sealed class PumpDrive
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static PumpDrive BySpeed(Ratio speed, ElectricPotential leastSupply, ElectricPotential greatestSupply)
     {
-        double n = Guard.InRange(speed, speed.InSi(), LeastSpeed, 1, SiUnits.Ratio, nameof(speed));
-        double low = Guard.Positive(leastSupply, leastSupply.InSi(), nameof(leastSupply));
-        return Guard.Positive(greatestSupply, greatestSupply.InSi(), nameof(greatestSupply)) > low
+        double n = Guard.InRange(speed, speed.InSi(), LeastSpeed, 1, SiUnits.Ratio);
+        double low = Guard.Positive(leastSupply, leastSupply.InSi());
+        return Guard.Positive(greatestSupply, greatestSupply.InSi()) > low
             ? new(n, speed, leastSupply, greatestSupply)
             : throw Guard.OutOfRange(
                 greatestSupply,
-                $"greater than the least, {Guard.Show(leastSupply, greatestSupply.Unit)}",
-                nameof(greatestSupply)
+                $"greater than the least, {Guard.Show(leastSupply, greatestSupply.Unit)}"
             );
     }
 

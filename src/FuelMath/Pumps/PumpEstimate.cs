@@ -30,7 +30,7 @@ public static class PumpEstimate
     public static PumpCurve AtSpeed(PumpCurve curve, Ratio speed)
     {
         ArgumentNullException.ThrowIfNull(curve);
-        double n = Guard.InRange(speed, speed.InSi(), Least, Greatest, SiUnits.Ratio, nameof(speed));
+        double n = Guard.InRange(speed, speed.InSi(), Least, Greatest, SiUnits.Ratio);
         return Scaled(
             curve,
             n,
@@ -54,14 +54,7 @@ public static class PumpEstimate
     {
         ArgumentNullException.ThrowIfNull(curve);
         double known = curve.Voltage.InSi();
-        double volts = Guard.InRange(
-            voltage,
-            voltage.InSi(),
-            0.7 * known,
-            1.3 * known,
-            SiUnits.ElectricPotential,
-            nameof(voltage)
-        );
+        double volts = Guard.InRange(voltage, voltage.InSi(), 0.7 * known, 1.3 * known, SiUnits.ElectricPotential);
         return Scaled(
             curve,
             volts / known,
@@ -87,14 +80,7 @@ public static class PumpEstimate
     public static PumpCurve InFluid(PumpCurve curve, Ratio densityRatio)
     {
         ArgumentNullException.ThrowIfNull(curve);
-        double ratio = Guard.InRange(
-            densityRatio,
-            densityRatio.InSi(),
-            LeastDensity,
-            GreatestDensity,
-            SiUnits.Ratio,
-            nameof(densityRatio)
-        );
+        double ratio = Guard.InRange(densityRatio, densityRatio.InSi(), LeastDensity, GreatestDensity, SiUnits.Ratio);
         Real r = new(ratio);
         return new(
             [

@@ -28,8 +28,8 @@ public sealed class PumpHeat
     public PumpHeat(PumpCurve curve, Pressure pressureRise, Density density, SpecificEntropy specificHeat)
     {
         ArgumentNullException.ThrowIfNull(curve);
-        this.density = Guard.Positive(density, density.InSi(), nameof(density));
-        this.specificHeat = Guard.Positive(specificHeat, specificHeat.InSi(), nameof(specificHeat));
+        this.density = Guard.Positive(density, density.InSi());
+        this.specificHeat = Guard.Positive(specificHeat, specificHeat.InSi());
         Electric = curve.ElectricPowerAt(pressureRise);
         Hydraulic = curve.HydraulicPowerAt(pressureRise);
         flow = curve.FlowAt(pressureRise).InSi();
@@ -37,8 +37,7 @@ public sealed class PumpHeat
         {
             throw Guard.OutOfRange(
                 pressureRise,
-                "a rise against which the pump delivers; dead-headed it warms its fuel without end",
-                nameof(pressureRise)
+                "a rise against which the pump delivers; dead-headed it warms its fuel without end"
             );
         }
     }

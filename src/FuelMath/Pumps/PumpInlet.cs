@@ -25,7 +25,7 @@ public sealed class PumpInlet
     public PumpInlet(Fuel fuel, Temperature temperature, AbsolutePressure surface, Length height, Pressure suctionLoss)
     {
         ArgumentNullException.ThrowIfNull(fuel);
-        Guard.NotNegative(suctionLoss, suctionLoss.InSi(), nameof(suctionLoss));
+        Guard.NotNegative(suctionLoss, suctionLoss.InSi());
         (Fuel, Temperature, Surface, Height, SuctionLoss) = (fuel, temperature, surface, height, suctionLoss);
         Margin = VaporMargin.AtPumpInlet(fuel, temperature, surface, height, suctionLoss);
     }
@@ -58,7 +58,7 @@ public sealed class PumpInlet
             Temperature,
             Surface,
             Height,
-            SiUnits.Pressure(SuctionLoss.InSi() + Guard.NotNegative(addedLoss, addedLoss.InSi(), nameof(addedLoss)))
+            SiUnits.Pressure(SuctionLoss.InSi() + Guard.NotNegative(addedLoss, addedLoss.InSi()))
         );
 
     /// <summary>Holds the head available against what the pump asks for.</summary>
@@ -70,7 +70,7 @@ public sealed class PumpInlet
     public ImmutableArray<Finding> Check(Length headRequired, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        double required = Guard.NotNegative(headRequired, headRequired.InSi(), nameof(headRequired));
+        double required = Guard.NotNegative(headRequired, headRequired.InSi());
         double available = Margin.NetPositiveSuctionHead.InSi();
         return available >= required
             ? []

@@ -15,9 +15,9 @@ public readonly struct PumpPoint
     /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>
     public PumpPoint(Pressure pressureRise, VolumeFlow flow, ElectricCurrent current)
     {
-        Guard.NotNegative(pressureRise, pressureRise.InSi(), nameof(pressureRise));
-        Guard.NotNegative(flow, flow.InSi(), nameof(flow));
-        Guard.NotNegative(current, current.InSi(), nameof(current));
+        Guard.NotNegative(pressureRise, pressureRise.InSi());
+        Guard.NotNegative(flow, flow.InSi());
+        Guard.NotNegative(current, current.InSi());
         PressureRise = pressureRise;
         Flow = flow;
         Current = current;

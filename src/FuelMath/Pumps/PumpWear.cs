@@ -22,10 +22,8 @@ public sealed class PumpWear
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public PumpWear(Ratio flowShare, VolumeFlow leak, Pressure atPressureRise)
     {
-        share = Guard.InRange(flowShare, flowShare.InSi(), 0.01, 1, SiUnits.Ratio, nameof(flowShare));
-        leakPerPressure =
-            Guard.NotNegative(leak, leak.InSi(), nameof(leak))
-            / Guard.Positive(atPressureRise, atPressureRise.InSi(), nameof(atPressureRise));
+        share = Guard.InRange(flowShare, flowShare.InSi(), 0.01, 1, SiUnits.Ratio);
+        leakPerPressure = Guard.NotNegative(leak, leak.InSi()) / Guard.Positive(atPressureRise, atPressureRise.InSi());
         (FlowShare, Leak, AtPressureRise) = (flowShare, leak, atPressureRise);
     }
 

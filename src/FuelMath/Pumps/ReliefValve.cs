@@ -42,19 +42,14 @@ public sealed class ReliefValve : FlowPart
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
-        opening = Guard.Positive(
-            openingDifferentialPressure,
-            openingDifferentialPressure.InSi(),
-            nameof(openingDifferentialPressure),
-            Name
-        );
+        opening = Guard.Positive(openingDifferentialPressure, openingDifferentialPressure.InSi(), part: Name);
         coefficient = BypassValve
             .FullyOpenCoefficient(
-                new Real(Guard.Positive(addedLoss, addedLoss.InSi(), nameof(addedLoss), Name)),
-                new Real(Guard.Positive(density, density.InSi(), nameof(density), Name)),
-                new Real(Guard.Positive(flow, flow.InSi(), nameof(flow), Name))
+                new Real(Guard.Positive(addedLoss, addedLoss.InSi(), part: Name)),
+                new Real(Guard.Positive(density, density.InSi(), part: Name)),
+                new Real(Guard.Positive(flow, flow.InSi(), part: Name))
             )
             .Value;
         (OpeningDifferentialPressure, AddedLoss, Flow, Density, Source) = (
@@ -142,9 +137,9 @@ public sealed class ReliefValve : FlowPart
         DataSource source
     )
     {
-        double area = Guard.Positive(seat, seat.InSi(), nameof(seat));
-        double shut = Guard.Positive(seated, seated.InSi(), nameof(seated));
-        double open = Guard.Positive(lifted, lifted.InSi(), nameof(lifted));
+        double area = Guard.Positive(seat, seat.InSi());
+        double shut = Guard.Positive(seated, seated.InSi());
+        double open = Guard.Positive(lifted, lifted.InSi());
         return open > shut
             ? new(
                 name,
@@ -154,11 +149,7 @@ public sealed class ReliefValve : FlowPart
                 density,
                 source
             )
-            : throw Guard.OutOfRange(
-                lifted,
-                $"greater than where it is shut, {Guard.Show(seated, lifted.Unit)}",
-                nameof(lifted)
-            );
+            : throw Guard.OutOfRange(lifted, $"greater than where it is shut, {Guard.Show(seated, lifted.Unit)}");
     }
 
     /// <summary>The flow that passes at a difference of pressure.</summary>
@@ -168,10 +159,8 @@ public sealed class ReliefValve : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public VolumeFlow FlowAt(Pressure differentialPressure, Density density)
     {
-        double above =
-            Guard.Finite(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure), Name)
-            - opening;
-        double rho = Guard.Positive(density, density.InSi(), nameof(density), Name);
+        double above = Guard.Finite(differentialPressure, differentialPressure.InSi(), part: Name) - opening;
+        double rho = Guard.Positive(density, density.InSi(), part: Name);
         return SiUnits.VolumeFlow(Math.Sqrt(Math.Max(above, 0) / (coefficient * rho)));
     }
 
@@ -186,8 +175,8 @@ public sealed class ReliefValve : FlowPart
                 + BypassValve
                     .FullyOpenLoss(
                         new Real(coefficient),
-                        new Real(Guard.Positive(density, density.InSi(), nameof(density), Name)),
-                        new Real(Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name))
+                        new Real(Guard.Positive(density, density.InSi(), part: Name)),
+                        new Real(Guard.NotNegative(flow, flow.InSi(), part: Name))
                     )
                     .Value
         );

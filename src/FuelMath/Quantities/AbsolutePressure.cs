@@ -15,8 +15,7 @@ public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, ICompara
     /// <summary>Sets down an absolute pressure.</summary>
     /// <param name="aboveVacuum">The difference from vacuum; not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
-    public AbsolutePressure(Pressure aboveVacuum) =>
-        pascals = Guard.NotNegative(aboveVacuum, aboveVacuum.InSi(), nameof(aboveVacuum));
+    public AbsolutePressure(Pressure aboveVacuum) => pascals = Guard.NotNegative(aboveVacuum, aboveVacuum.InSi());
 
     internal AbsolutePressure(double pascals) => this.pascals = pascals;
 

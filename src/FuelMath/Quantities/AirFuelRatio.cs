@@ -19,8 +19,7 @@ public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
     /// <param name="airOverFuel">Mass of air over mass of fuel, a pure number greater than zero.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is not finite and greater than zero.</exception>
-    public static AirFuelRatio FromMassRatio(double airOverFuel) =>
-        new(Guard.Positive(airOverFuel, nameof(airOverFuel)));
+    public static AirFuelRatio FromMassRatio(double airOverFuel) => new(Guard.Positive(airOverFuel));
 
     /// <summary>Mass of air over mass of fuel, a pure number.</summary>
     /// <returns>The number.</returns>

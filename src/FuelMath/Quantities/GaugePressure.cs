@@ -15,8 +15,7 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
     /// <summary>Sets down a gauge pressure.</summary>
     /// <param name="aboveAmbient">The difference from ambient; negative below it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
-    public GaugePressure(Pressure aboveAmbient) =>
-        pascals = Guard.Finite(aboveAmbient, aboveAmbient.InSi(), nameof(aboveAmbient));
+    public GaugePressure(Pressure aboveAmbient) => pascals = Guard.Finite(aboveAmbient, aboveAmbient.InSi());
 
     internal GaugePressure(double pascals) => this.pascals = pascals;
 

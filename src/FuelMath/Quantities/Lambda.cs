@@ -23,14 +23,13 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
     /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
     /// <returns>The lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
-    public static Lambda FromRatio(double value) => new(Guard.InRange(value, Least, Most, nameof(value)));
+    public static Lambda FromRatio(double value) => new(Guard.InRange(value, Least, Most));
 
     /// <summary>Sets down a mixture by its equivalence ratio, the inverse of lambda.</summary>
     /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
     /// <returns>The lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
-    public static Lambda FromEquivalenceRatio(double value) =>
-        new(1 / Guard.InRange(value, Least, Most, nameof(value)));
+    public static Lambda FromEquivalenceRatio(double value) => new(1 / Guard.InRange(value, Least, Most));
 
     /// <summary>Lambda as a pure number.</summary>
     /// <returns>The number.</returns>

@@ -56,7 +56,7 @@ public sealed class BypassCrossovers
         GaugePressure tank,
         RegulatorRestriction returnPath,
         Density density
-    ) => At(regulator, reference, tank, ReadingChecks.OpenCoefficient(returnPath, nameof(returnPath)), density);
+    ) => At(regulator, reference, tank, ReadingChecks.OpenCoefficient(returnPath), density);
 
     private static BypassCrossovers At(
         BypassRegulator regulator,
@@ -67,7 +67,7 @@ public sealed class BypassCrossovers
     )
     {
         ArgumentNullException.ThrowIfNull(regulator);
-        double rho = Guard.Positive(density, density.InSi(), nameof(density));
+        double rho = Guard.Positive(density, density.InSi());
         double opening = regulator.OpeningPressure(reference, behind).Si;
         if (!(opening >= behind.Si))
         {

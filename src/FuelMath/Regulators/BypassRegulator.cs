@@ -60,12 +60,12 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
         Source = source;
         (diaphragmArea, seatArea) = ReadingChecks.Areas(diaphragm, seat);
-        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen, nameof(fullyOpen));
-        Reference = ReadingChecks.Known(reference, nameof(reference));
+        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen);
+        Reference = ReadingChecks.Known(reference);
         (SetPoint, SecondReading, Diaphragm, Seat, FullyOpen) = (setPoint, second, diaphragm, seat, fullyOpen);
         double density = fullyOpen.Density.InSi();
         slope = ReadingChecks.Slope(setPoint, second, nameof(second));
@@ -78,8 +78,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
                 new Real(seatArea)
             )
             .Value;
-        ReadingChecks.NotFullyOpen(setPoint, OpenLoss(setPoint.BypassedFlow.InSi(), density), nameof(setPoint));
-        ReadingChecks.NotFullyOpen(second, OpenLoss(second.BypassedFlow.InSi(), density), nameof(second));
+        ReadingChecks.NotFullyOpen(setPoint, OpenLoss(setPoint.BypassedFlow.InSi(), density));
+        ReadingChecks.NotFullyOpen(second, OpenLoss(second.BypassedFlow.InSi(), density));
     }
 
     /// <inheritdoc />
@@ -164,7 +164,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     public BypassRegulator WithReferenceRatio(string name, Ratio ratio) =>
         new(name, SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Reference, Source)
         {
-            referenceRatio = Guard.InRange(ratio, ratio.InSi(), 0, 20, SiUnits.Ratio, nameof(ratio), Name),
+            referenceRatio = Guard.InRange(ratio, ratio.InSi(), 0, 20, SiUnits.Ratio, part: Name),
         };
 
     /// <summary>The pressure it holds upstream while it regulates.</summary>
@@ -175,13 +175,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="bypassedFlow"/> is negative.</exception>
     public GaugePressure HeldPressure(GaugePressure reference, GaugePressure returnLine, VolumeFlow bypassedFlow) =>
-        new(
-            Held(
-                reference,
-                returnLine,
-                Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow), Name)
-            )
-        );
+        new(Held(reference, returnLine, Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), part: Name)));
 
     /// <summary>The pressure upstream at which it begins to open; below, it is seated.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
@@ -198,8 +192,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     public Pressure FullyOpenLoss(VolumeFlow flow, Density density) =>
         SiUnits.Pressure(
             OpenLoss(
-                Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name),
-                Guard.Positive(density, density.InSi(), nameof(density), Name)
+                Guard.NotNegative(flow, flow.InSi(), part: Name),
+                Guard.Positive(density, density.InSi(), part: Name)
             )
         );
 
@@ -219,8 +213,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         Density density
     )
     {
-        double flow = Guard.Positive(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow), Name);
-        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density), Name));
+        double flow = Guard.Positive(bypassedFlow, bypassedFlow.InSi(), part: Name);
+        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), part: Name));
         return new(Math.Max(Held(reference, returnLine, flow), returnLine.Si + open));
     }
 
@@ -238,8 +232,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         Density density
     )
     {
-        double flow = Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow), Name);
-        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), nameof(density), Name));
+        double flow = Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), part: Name);
+        double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), part: Name));
         return flow == 0 ? RegulatorState.Seated
             : returnLine.Si + open > Held(reference, returnLine, flow) ? RegulatorState.FullyOpen
             : RegulatorState.Regulating;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -9,19 +10,18 @@ internal static class ReadingChecks
     /// <summary>The areas in m2: a seat that is smaller than the diaphragm.</summary>
     internal static (double Diaphragm, double Seat) Areas(Area diaphragm, Area seat)
     {
-        double whole = Guard.Positive(diaphragm, diaphragm.InSi(), nameof(diaphragm));
-        double part = Guard.Positive(seat, seat.InSi(), nameof(seat));
+        double whole = Guard.Positive(diaphragm, diaphragm.InSi());
+        double part = Guard.Positive(seat, seat.InSi());
         return part < whole
             ? (whole, part)
-            : throw Guard.OutOfRange(
-                seat,
-                $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}",
-                nameof(seat)
-            );
+            : throw Guard.OutOfRange(seat, $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}");
     }
 
     /// <summary>Loss per density and flow squared, 1/m4.</summary>
-    internal static double OpenCoefficient(RegulatorRestriction restriction, string paramName)
+    internal static double OpenCoefficient(
+        RegulatorRestriction restriction,
+        [CallerArgumentExpression(nameof(restriction))] string paramName = ""
+    )
     {
         double flow = Guard.Positive(restriction.Flow, restriction.Flow.InSi(), paramName);
         return BypassValve
@@ -33,7 +33,10 @@ internal static class ReadingChecks
             .Value;
     }
 
-    internal static RegulatorReference Known(RegulatorReference reference, string paramName) =>
+    internal static RegulatorReference Known(
+        RegulatorReference reference,
+        [CallerArgumentExpression(nameof(reference))] string paramName = ""
+    ) =>
         Enum.IsDefined(reference)
             ? reference
             : throw new ArgumentOutOfRangeException(paramName, $"Must be a known reference; it was {reference}.");
@@ -73,7 +76,11 @@ internal static class ReadingChecks
     }
 
     /// <summary>A reading that its open passage alone would exceed was not taken while regulating.</summary>
-    internal static void NotFullyOpen(RegulatorReading reading, double openLoss, string paramName)
+    internal static void NotFullyOpen(
+        RegulatorReading reading,
+        double openLoss,
+        [CallerArgumentExpression(nameof(reading))] string paramName = ""
+    )
     {
         if (openLoss >= reading.DifferentialPressure.InSi())
         {

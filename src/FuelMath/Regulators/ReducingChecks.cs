@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -30,7 +31,11 @@ internal static class ReducingChecks
     }
 
     /// <summary>A reading below which the supply had already fallen was not taken while regulating.</summary>
-    internal static void NotStarved(ReducingReading reading, double openLoss, string paramName)
+    internal static void NotStarved(
+        ReducingReading reading,
+        double openLoss,
+        [CallerArgumentExpression(nameof(reading))] string paramName = ""
+    )
     {
         double left = reading.Supply.Si - openLoss;
         if (!(left > reading.DifferentialPressure.InSi()))

@@ -17,8 +17,8 @@ public readonly struct ReducingReading
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or outside what is allowed.</exception>
     public ReducingReading(Pressure differentialPressure, VolumeFlow flow, GaugePressure supply)
     {
-        double held = Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        Guard.NotNegative(flow, flow.InSi(), nameof(flow));
+        double held = Guard.Positive(differentialPressure, differentialPressure.InSi());
+        Guard.NotNegative(flow, flow.InSi());
         if (!(supply.Si > held))
         {
             throw Guard.OutOfRange(

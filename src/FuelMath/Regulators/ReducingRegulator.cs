@@ -58,11 +58,11 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
         DataSource source
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
         (diaphragmArea, seatArea) = ReadingChecks.Areas(diaphragm, seat);
-        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen, nameof(fullyOpen));
-        Reference = ReadingChecks.Known(reference, nameof(reference));
+        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen);
+        Reference = ReadingChecks.Known(reference);
         (SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Source) = (
             setPoint,
             second,
@@ -85,8 +85,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
             )
             .Value;
         double density = fullyOpen.Density.InSi();
-        ReducingChecks.NotStarved(setPoint, OpenLoss(setPoint.Flow.InSi(), density), nameof(setPoint));
-        ReducingChecks.NotStarved(second, OpenLoss(second.Flow.InSi(), density), nameof(second));
+        ReducingChecks.NotStarved(setPoint, OpenLoss(setPoint.Flow.InSi(), density));
+        ReducingChecks.NotStarved(second, OpenLoss(second.Flow.InSi(), density));
     }
 
     /// <inheritdoc />
@@ -156,7 +156,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="flow"/> is negative.</exception>
     public GaugePressure HeldPressure(GaugePressure reference, GaugePressure supply, VolumeFlow flow) =>
-        new(Held(reference, supply, Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name)));
+        new(Held(reference, supply, Guard.NotNegative(flow, flow.InSi(), part: Name)));
 
     /// <summary>The pressure downstream while a flow passes through it, regulating or starved.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
@@ -174,8 +174,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
         Density density
     )
     {
-        double q = Guard.Positive(flow, flow.InSi(), nameof(flow), Name);
-        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), nameof(density), Name));
+        double q = Guard.Positive(flow, flow.InSi(), part: Name);
+        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), part: Name));
         return new(Math.Min(Held(reference, supply, q), supply.Si - open));
     }
 
@@ -188,8 +188,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public RegulatorState StateAt(GaugePressure reference, GaugePressure supply, VolumeFlow flow, Density density)
     {
-        double q = Guard.NotNegative(flow, flow.InSi(), nameof(flow), Name);
-        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), nameof(density), Name));
+        double q = Guard.NotNegative(flow, flow.InSi(), part: Name);
+        double open = OpenLoss(q, Guard.Positive(density, density.InSi(), part: Name));
         return q == 0 ? RegulatorState.Seated
             : supply.Si - open < Held(reference, supply, q) ? RegulatorState.FullyOpen
             : RegulatorState.Regulating;
@@ -205,7 +205,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// </exception>
     public VolumeFlow FullyOpenFlow(GaugePressure reference, GaugePressure supply, Density density)
     {
-        double rho = Guard.Positive(density, density.InSi(), nameof(density), Name);
+        double rho = Guard.Positive(density, density.InSi(), part: Name);
         double held = Held(reference, supply, 0);
         return supply.Si >= held
             ? SiUnits.VolumeFlow(
@@ -219,8 +219,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
                 held,
                 null,
                 $"Must be at least what it holds at no flow, {FuelMath.Show.Bar(held)} gauge; it was {FuelMath.Show.Bar(supply.Si)} gauge.",
-                nameof(supply),
-                Name
+                part: Name
             );
     }
 

@@ -19,7 +19,7 @@ public sealed class RegulatorObservation
     /// </exception>
     public RegulatorObservation(GaugePressure rail, GaugePressure returnLine, VolumeFlow bypassedFlow)
     {
-        Guard.Positive(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
+        Guard.Positive(bypassedFlow, bypassedFlow.InSi());
         if (!(rail > returnLine))
         {
             throw new ArgumentOutOfRangeException(

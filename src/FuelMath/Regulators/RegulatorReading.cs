@@ -16,8 +16,8 @@ public readonly struct RegulatorReading
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or outside what is allowed.</exception>
     public RegulatorReading(Pressure differentialPressure, VolumeFlow bypassedFlow)
     {
-        Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure));
-        Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), nameof(bypassedFlow));
+        Guard.Positive(differentialPressure, differentialPressure.InSi());
+        Guard.NotNegative(bypassedFlow, bypassedFlow.InSi());
         DifferentialPressure = differentialPressure;
         BypassedFlow = bypassedFlow;
     }

@@ -16,9 +16,9 @@ public readonly struct RegulatorRestriction
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or not greater than zero.</exception>
     public RegulatorRestriction(Pressure pressureLoss, VolumeFlow flow, Density density)
     {
-        Guard.Positive(pressureLoss, pressureLoss.InSi(), nameof(pressureLoss));
-        Guard.Positive(flow, flow.InSi(), nameof(flow));
-        Guard.Positive(density, density.InSi(), nameof(density));
+        Guard.Positive(pressureLoss, pressureLoss.InSi());
+        Guard.Positive(flow, flow.InSi());
+        Guard.Positive(density, density.InSi());
         PressureLoss = pressureLoss;
         Flow = flow;
         Density = density;

@@ -32,7 +32,7 @@ public readonly struct Traced : IScalar<Traced>
     public static Traced Input(Symbol symbol, double value)
     {
         ArgumentNullException.ThrowIfNull(symbol);
-        return new(TracedNode.Input(symbol, Guard.Finite(value, nameof(value))));
+        return new(TracedNode.Input(symbol, Guard.Finite(value)));
     }
 
     /// <summary>Gives the working: how this number was made.</summary>
@@ -155,7 +155,7 @@ public readonly struct Traced : IScalar<Traced>
 
     /// <summary>An input in the unit in which a reader gave it.</summary>
     internal static Traced Input(Symbol symbol, double value, double given, TracedUnit unit) =>
-        new(TracedNode.Input(symbol, Guard.Finite(value, nameof(value)), given, unit));
+        new(TracedNode.Input(symbol, Guard.Finite(value), given, unit));
 
     /// <summary>The working, which ends in a unit that a reader asked for.</summary>
     internal Working ToWorking(TracedUnit? unit) => new(Node, unit, null);

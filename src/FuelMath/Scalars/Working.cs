@@ -62,8 +62,7 @@ public sealed class Working
     /// <param name="significantFigures">How many figures, 1 to 17; zeros at the end are kept, as they count.</param>
     /// <returns>The working; its values keep all their bits, and inputs are shown as given.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="significantFigures"/> is outside 1 to 17.</exception>
-    public Working WithFigures(int significantFigures) =>
-        new(root, unit, Guard.InRange(significantFigures, 1, 17, nameof(significantFigures)));
+    public Working WithFigures(int significantFigures) => new(root, unit, Guard.InRange(significantFigures, 1, 17));
 
     /// <summary>Gives the whole working as text: inputs and their conversions, two lines for each step, the conversion of the result.</summary>
     /// <param name="provider">How numbers are written.</param>

@@ -25,7 +25,7 @@ public sealed class AxialClosure
     /// <exception cref="ArgumentNullException">The list or a part is null.</exception>
     public AxialClosure(string name, IEnumerable<StackPart> parts)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(parts);
         Parts = [.. parts];
         foreach (StackPart part in Parts)
@@ -68,15 +68,11 @@ public sealed class AxialClosure
     public ImmutableArray<Finding> Check(Length least, Length greatest, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        double low = Guard.Finite(least, least.InSi(), nameof(least));
+        double low = Guard.Finite(least, least.InSi());
         double high = greatest.InSi();
         if (!(high > low) || !double.IsFinite(high))
         {
-            throw Guard.OutOfRange(
-                greatest,
-                $"finite and more than {Guard.Show(least, greatest.Unit)}",
-                nameof(greatest)
-            );
+            throw Guard.OutOfRange(greatest, $"finite and more than {Guard.Show(least, greatest.Unit)}");
         }
 
         var found = ImmutableArray.CreateBuilder<Finding>();

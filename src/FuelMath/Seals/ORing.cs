@@ -19,7 +19,7 @@ public sealed class ORing
     /// <exception cref="ArgumentNullException">A measure or the source is null.</exception>
     public ORing(string name, TolerancedLength insideDiameter, TolerancedLength crossSection, DataSource source)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(insideDiameter);
         ArgumentNullException.ThrowIfNull(crossSection);
         ArgumentNullException.ThrowIfNull(source);

@@ -67,7 +67,7 @@ public sealed class ORingFit
     /// <exception cref="InvalidOperationException">It is a face gland, which has no center.</exception>
     public RatioBand SqueezeOffCenter(Length offset)
     {
-        double off = Guard.NotNegative(offset, offset.InSi(), nameof(offset));
+        double off = Guard.NotNegative(offset, offset.InSi());
         return Gland.Kind == GlandKind.Face
             ? throw new InvalidOperationException("A face gland has no center to stand off from.")
             : new(Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value));

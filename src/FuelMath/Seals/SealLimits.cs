@@ -22,20 +22,19 @@ public sealed class SealLimits
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        double least = Guard.Positive(leastSqueeze, leastSqueeze.InSi(), nameof(leastSqueeze));
+        double least = Guard.Positive(leastSqueeze, leastSqueeze.InSi());
         double most = greatestSqueeze.InSi();
         if (!(most > least && most < 1))
         {
             throw Guard.OutOfRange(
                 greatestSqueeze,
-                $"more than {Guard.Show(leastSqueeze, greatestSqueeze.Unit)} and less than {Guard.Show(SiUnits.Ratio(1), greatestSqueeze.Unit)}",
-                nameof(greatestSqueeze)
+                $"more than {Guard.Show(leastSqueeze, greatestSqueeze.Unit)} and less than {Guard.Show(SiUnits.Ratio(1), greatestSqueeze.Unit)}"
             );
         }
 
-        Guard.InRange(greatestStretch, greatestStretch.InSi(), 0, 0.25, SiUnits.Ratio, nameof(greatestStretch));
-        double fill = Guard.Positive(greatestFill, greatestFill.InSi(), nameof(greatestFill));
-        Guard.InRange(greatestFill, fill, 0, 1, SiUnits.Ratio, nameof(greatestFill));
+        Guard.InRange(greatestStretch, greatestStretch.InSi(), 0, 0.25, SiUnits.Ratio);
+        double fill = Guard.Positive(greatestFill, greatestFill.InSi());
+        Guard.InRange(greatestFill, fill, 0, 1, SiUnits.Ratio);
         (LeastSqueeze, GreatestSqueeze, GreatestStretch, GreatestFill, Source) = (
             leastSqueeze,
             greatestSqueeze,

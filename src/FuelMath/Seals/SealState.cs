@@ -20,8 +20,8 @@ public readonly struct SealState : IEquatable<SealState>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public SealState(Ratio ringChange, Ratio metalChange)
     {
-        ring = Guard.InRange(ringChange, ringChange.InSi(), -Most, Most, SiUnits.Ratio, nameof(ringChange));
-        metal = Guard.InRange(metalChange, metalChange.InSi(), -Most, Most, SiUnits.Ratio, nameof(metalChange));
+        ring = Guard.InRange(ringChange, ringChange.InSi(), -Most, Most, SiUnits.Ratio);
+        metal = Guard.InRange(metalChange, metalChange.InSi(), -Most, Most, SiUnits.Ratio);
     }
 
     /// <summary>As made and measured.</summary>
@@ -43,7 +43,7 @@ public readonly struct SealState : IEquatable<SealState>
     /// <exception cref="ArgumentOutOfRangeException">The swell is outside what is allowed.</exception>
     public static SealState FromSwell(Ratio volumeSwell)
     {
-        double swell = Guard.InRange(volumeSwell, volumeSwell.InSi(), -0.5, 2, SiUnits.Ratio, nameof(volumeSwell));
+        double swell = Guard.InRange(volumeSwell, volumeSwell.InSi(), -0.5, 2, SiUnits.Ratio);
         return new(SiUnits.Ratio(Math.Cbrt(1 + swell) - 1), SiUnits.Ratio(0));
     }
 

@@ -5,7 +5,7 @@ public sealed class StackPart
 {
     private StackPart(string name, TolerancedLength length, bool opens)
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(length);
         (Length, Opens) = (length, opens);
     }

@@ -14,15 +14,11 @@ public sealed class TolerancedLength
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public TolerancedLength(Length nominal, Length tolerance)
     {
-        NominalSi = Guard.Positive(nominal, nominal.InSi(), nameof(nominal));
-        ToleranceSi = Guard.NotNegative(tolerance, tolerance.InSi(), nameof(tolerance));
+        NominalSi = Guard.Positive(nominal, nominal.InSi());
+        ToleranceSi = Guard.NotNegative(tolerance, tolerance.InSi());
         if (ToleranceSi >= NominalSi)
         {
-            throw Guard.OutOfRange(
-                tolerance,
-                $"less than the length, {Guard.Show(nominal, tolerance.Unit)}",
-                nameof(tolerance)
-            );
+            throw Guard.OutOfRange(tolerance, $"less than the length, {Guard.Show(nominal, tolerance.Unit)}");
         }
 
         (Nominal, Tolerance) = (nominal, tolerance);
@@ -51,11 +47,11 @@ public sealed class TolerancedLength
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static TolerancedLength FromLimits(Length least, Length greatest)
     {
-        double low = Guard.Positive(least, least.InSi(), nameof(least));
-        double high = Guard.Positive(greatest, greatest.InSi(), nameof(greatest));
+        double low = Guard.Positive(least, least.InSi());
+        double high = Guard.Positive(greatest, greatest.InSi());
         return high >= low
             ? new(SiUnits.Length((low + high) / 2), SiUnits.Length((high - low) / 2))
-            : throw Guard.OutOfRange(greatest, $"at least {Guard.Show(least, greatest.Unit)}", nameof(greatest));
+            : throw Guard.OutOfRange(greatest, $"at least {Guard.Show(least, greatest.Unit)}");
     }
 
     /// <summary>A length as measured on the part, taken without tolerance.</summary>

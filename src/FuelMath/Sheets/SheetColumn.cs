@@ -12,7 +12,7 @@ public sealed class SheetColumn
             throw new ArgumentException($"Must hold no bracket and no line break; it was '{name}'.", nameof(name));
         }
 
-        (Name, Unit, Decimals) = (Guard.Name(name, nameof(name)), unit ?? "", decimals);
+        (Name, Unit, Decimals) = (Guard.Name(name), unit ?? "", decimals);
         IsNumber = unit is not null;
     }
 

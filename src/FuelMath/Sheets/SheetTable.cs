@@ -22,7 +22,7 @@ public sealed class SheetTable
         IEnumerable<ImmutableArray<SheetCell>> rows
     )
     {
-        (Name, Title, Note) = (Guard.Name(name, nameof(name)), Guard.Name(title, nameof(title)), note);
+        (Name, Title, Note) = (Guard.Name(name), Guard.Name(title), note);
         (Columns, Rows) = ([.. columns], [.. rows]);
         Guard.AtLeast(1, Columns.Length, "A table", nameof(columns));
         Guard.DifferentNames(Columns.Select(c => c.Name), nameof(columns));
@@ -63,7 +63,7 @@ public sealed class SheetTable
     /// <returns>The lines.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>
     public ImmutableArray<string> ToLines(int width) =>
-        [.. SheetText.Table(this, Guard.InRange(width, SheetText.Narrowest, 1000, nameof(width)))];
+        [.. SheetText.Table(this, Guard.InRange(width, SheetText.Narrowest, 1000))];
 
     /// <summary>Reads what <see cref="ToCsv"/> wrote.</summary>
     /// <param name="name">What the table is called; not blank.</param>
@@ -75,7 +75,7 @@ public sealed class SheetTable
     public static SheetTable FromCsv(string name, string csv)
     {
         ArgumentNullException.ThrowIfNull(csv);
-        return SheetFiles.ReadCsv(Guard.Name(name, nameof(name)), csv);
+        return SheetFiles.ReadCsv(Guard.Name(name), csv);
     }
 
     /// <summary>Reads what <see cref="ToJson"/> wrote.</summary>

@@ -75,7 +75,7 @@ public sealed class TuningSheet
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>
     public ImmutableArray<string> Head(int width)
     {
-        Guard.InRange(width, SheetText.Narrowest, 1000, nameof(width));
+        Guard.InRange(width, SheetText.Narrowest, 1000);
         FuelSystem system = Assessment.System;
         string date = Dated is { } day ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "not stated";
         string[] paragraphs =

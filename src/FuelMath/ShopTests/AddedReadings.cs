@@ -25,11 +25,7 @@ public sealed class AddedReadings
     /// <returns>New readings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AddedReadings WithPumpVoltage(ElectricPotential measured, ElectricPotential tolerance) =>
-        With(
-            Guard.Positive(measured, measured.InSi(), nameof(measured)),
-            Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance)),
-            PumpVolts
-        );
+        With(Guard.Positive(measured, measured.InSi()), Guard.Positive(tolerance, tolerance.InSi()), PumpVolts);
 
     /// <summary>These, and the pressure at a node: the rail's gauge, or one at the pump's outlet.</summary>
     /// <param name="node">A node of the plan.</param>
@@ -40,10 +36,10 @@ public sealed class AddedReadings
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AddedReadings WithPressure(string node, GaugePressure measured, Pressure toleranceDifference)
     {
-        string name = Guard.Name(node, nameof(node));
+        string name = Guard.Name(node);
         return With(
             Guard.Finite(measured.AboveAmbient, measured.Si, nameof(measured)),
-            Guard.Positive(toleranceDifference, toleranceDifference.InSi(), nameof(toleranceDifference)),
+            Guard.Positive(toleranceDifference, toleranceDifference.InSi()),
             s => s.PressureAt(name).Si
         );
     }

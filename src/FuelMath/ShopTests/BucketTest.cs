@@ -52,7 +52,7 @@ public sealed class BucketTest
     {
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
-        Guard.Positive(time, time.InSi(), nameof(time));
+        Guard.Positive(time, time.InSi());
         if (system.Plan.Lines.All(l => l.Part is not Pump) || system.Plan.Lines.All(l => l.Part is not BypassRegulator))
         {
             throw new ArgumentException(
@@ -87,8 +87,8 @@ public sealed class BucketTest
     public ShopComparison Compare(Volume measured, Ratio tolerance, AddedReadings added)
     {
         ArgumentNullException.ThrowIfNull(added);
-        double caught = Guard.NotNegative(measured, measured.InSi(), nameof(measured)) / Time.InSi();
-        double allowed = Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance));
+        double caught = Guard.NotNegative(measured, measured.InSi()) / Time.InSi();
+        double allowed = Guard.Positive(tolerance, tolerance.InSi());
         double expected = BucketCauses.Returned(State);
         double deviation = (caught / expected) - 1;
         bool flowAgrees = Math.Abs(deviation) <= allowed;

@@ -98,7 +98,7 @@ public sealed class PressureRiseTest
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero.</exception>
     public ShopComparison ComparePressure(GaugePressure measured, Ratio tolerance)
     {
-        double allowed = Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance));
+        double allowed = Guard.Positive(tolerance, tolerance.InSi());
         double expected = ExpectedPressure.Si;
         double deviation = (measured.Si / expected) - 1;
         return new(
@@ -120,8 +120,8 @@ public sealed class PressureRiseTest
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison CompareTime(Duration measured, Ratio tolerance)
     {
-        double seconds = Guard.Positive(measured, measured.InSi(), nameof(measured));
-        double allowed = Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance));
+        double seconds = Guard.Positive(measured, measured.InSi());
+        double allowed = Guard.Positive(tolerance, tolerance.InSi());
         double deviation =
             seconds < shortest ? (seconds / shortest) - 1
             : seconds > isothermal ? (seconds / isothermal) - 1

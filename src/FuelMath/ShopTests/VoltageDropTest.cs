@@ -85,7 +85,7 @@ public sealed class VoltageDropTest
     public ShopComparison Compare(string place, ElectricPotential measuredDrop, Ratio tolerance)
     {
         VoltageDropStep step = Step(place);
-        double volts = Guard.Finite(measuredDrop, measuredDrop.InSi(), nameof(measuredDrop));
+        double volts = Guard.Finite(measuredDrop, measuredDrop.InSi());
         return Comparison(step, volts, tolerance, Causes(step, volts));
     }
 
@@ -105,10 +105,10 @@ public sealed class VoltageDropTest
     )
     {
         VoltageDropStep step = Step(place);
-        double volts = Guard.Finite(measuredDrop, measuredDrop.InSi(), nameof(measuredDrop));
-        double amperes = Guard.Finite(measuredCurrent, measuredCurrent.InSi(), nameof(measuredCurrent));
+        double volts = Guard.Finite(measuredDrop, measuredDrop.InSi());
+        double amperes = Guard.Finite(measuredCurrent, measuredCurrent.InSi());
         return amperes == 0
-            ? throw Guard.OutOfRange(measuredCurrent, "other than zero", nameof(measuredCurrent))
+            ? throw Guard.OutOfRange(measuredCurrent, "other than zero")
             : Comparison(
                 new(step.Place, step.Ohms, amperes),
                 volts,
@@ -195,7 +195,7 @@ public sealed class VoltageDropTest
     {
         double expected = step.Ohms * step.Amperes;
         double deviation = (volts / expected) - 1;
-        bool agrees = Math.Abs(deviation) <= Guard.Positive(tolerance, tolerance.InSi(), nameof(tolerance));
+        bool agrees = Math.Abs(deviation) <= Guard.Positive(tolerance, tolerance.InSi());
         return new(Millivolts(expected), Millivolts(volts), deviation, agrees, causes);
     }
 

@@ -23,9 +23,9 @@ public sealed class IdleDemand
     {
         ArgumentNullException.ThrowIfNull(timer);
         Guard.Positive(lambda.Si, nameof(lambda));
-        Guard.Positive(speed, speed.InSi(), nameof(speed));
+        Guard.Positive(speed, speed.InSi());
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
-        Guard.Positive(charge, charge.InSi(), nameof(charge));
+        Guard.Positive(charge, charge.InSi());
         (Lambda, Speed, Manifold, Charge, Timer) = (lambda, speed, manifold, charge, timer);
     }
 

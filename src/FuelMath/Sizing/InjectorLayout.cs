@@ -18,8 +18,8 @@ public sealed class InjectorLayout
     {
         ArgumentNullException.ThrowIfNull(engine);
         Engine = engine;
-        InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8, nameof(injectorsPerChamber));
-        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
+        InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8);
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
     }
 
     /// <summary>The engine.</summary>

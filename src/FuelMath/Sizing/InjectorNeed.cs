@@ -29,10 +29,10 @@ public sealed class InjectorNeed
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public InjectorNeed(Power crankPower, BrakeSpecificFuelConsumption consumption, int injectors, Ratio dutyLimit)
     {
-        Guard.Positive(crankPower, crankPower.InSi(), nameof(crankPower));
-        Guard.Positive(consumption, consumption.InSi(), nameof(consumption));
-        Injectors = Guard.InRange(injectors, 1, 128, nameof(injectors));
-        duty = Guard.InRange(dutyLimit, dutyLimit.InSi(), 0.1, 1, SiUnits.Ratio, nameof(dutyLimit));
+        Guard.Positive(crankPower, crankPower.InSi());
+        Guard.Positive(consumption, consumption.InSi());
+        Injectors = Guard.InRange(injectors, 1, 128);
+        duty = Guard.InRange(dutyLimit, dutyLimit.InSi(), 0.1, 1, SiUnits.Ratio);
         FuelFlow = FuelDemand.FromCrankPower(crankPower, consumption);
         mean = FuelFlow.InSi() / Injectors;
     }
@@ -50,16 +50,15 @@ public sealed class InjectorNeed
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public MassFlow StaticFlow(Duration deadTime, Duration period)
     {
-        double dead = Guard.NotNegative(deadTime, deadTime.InSi(), nameof(deadTime));
-        double time = Guard.Positive(period, period.InSi(), nameof(period));
+        double dead = Guard.NotNegative(deadTime, deadTime.InSi());
+        double time = Guard.Positive(period, period.InSi());
         return dead < duty * time
             ? SiUnits.MassFlow(
                 PulseTiming.NeededStaticFlow(new Real(mean), new Real(duty), new Real(dead), new Real(time)).Value
             )
             : throw Guard.OutOfRange(
                 deadTime,
-                $"shorter than {Guard.Show(SiUnits.Duration(duty * time), deadTime.Unit)}, which the duty limit leaves of the period",
-                nameof(deadTime)
+                $"shorter than {Guard.Show(SiUnits.Duration(duty * time), deadTime.Unit)}, which the duty limit leaves of the period"
             );
     }
 
@@ -87,18 +86,10 @@ public sealed class InjectorNeed
         return SiUnits.VolumeFlow(
             Orifice
                 .CarriedMassFlow(
-                    new Real(Guard.Positive(staticFlow, staticFlow.InSi(), nameof(staticFlow))),
-                    new Real(
-                        Guard.Positive(differentialPressure, differentialPressure.InSi(), nameof(differentialPressure))
-                    ),
-                    new Real(Guard.Positive(density, density.InSi(), nameof(density))),
-                    new Real(
-                        Guard.Positive(
-                            ratedDifferentialPressure,
-                            ratedDifferentialPressure.InSi(),
-                            nameof(ratedDifferentialPressure)
-                        )
-                    ),
+                    new Real(Guard.Positive(staticFlow, staticFlow.InSi())),
+                    new Real(Guard.Positive(differentialPressure, differentialPressure.InSi())),
+                    new Real(Guard.Positive(density, density.InSi())),
+                    new Real(Guard.Positive(ratedDifferentialPressure, ratedDifferentialPressure.InSi())),
                     new Real(rated)
                 )
                 .Value / rated

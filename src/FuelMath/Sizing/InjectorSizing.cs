@@ -25,7 +25,7 @@ public sealed class InjectorSizing
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(supply);
         ArgumentNullException.ThrowIfNull(peak);
-        Guard.InRange(dutyLimit, dutyLimit.InSi(), 0.1, 1, SiUnits.Ratio, nameof(dutyLimit));
+        Guard.InRange(dutyLimit, dutyLimit.InSi(), 0.1, 1, SiUnits.Ratio);
         (Layout, Supply, Peak, DutyLimit) = (layout, supply, peak, dutyLimit);
         PeakDifferentialPressure = supply.DifferentialPressureAt(peak.Manifold);
     }
@@ -55,7 +55,7 @@ public sealed class InjectorSizing
     /// <exception cref="ArgumentOutOfRangeException">The dead time is outside its range.</exception>
     public MassFlow NeededStaticFlow(Duration deadTime)
     {
-        double dead = Guard.NotNegative(deadTime, deadTime.InSi(), nameof(deadTime));
+        double dead = Guard.NotNegative(deadTime, deadTime.InSi());
         double most = DutyLimit.InSi() * Period;
         return dead < most
             ? SiUnits.MassFlow(
@@ -65,8 +65,7 @@ public sealed class InjectorSizing
             )
             : throw Guard.OutOfRange(
                 deadTime,
-                $"shorter than {Guard.Show(SiUnits.Duration(most), deadTime.Unit)}, which the duty limit leaves of the period",
-                nameof(deadTime)
+                $"shorter than {Guard.Show(SiUnits.Duration(most), deadTime.Unit)}, which the duty limit leaves of the period"
             );
     }
 
@@ -86,7 +85,7 @@ public sealed class InjectorSizing
     )
     {
         ArgumentNullException.ThrowIfNull(ratedFluid);
-        Guard.Positive(ratedDifferentialPressure, ratedDifferentialPressure.InSi(), nameof(ratedDifferentialPressure));
+        Guard.Positive(ratedDifferentialPressure, ratedDifferentialPressure.InSi());
         double density = ratedFluid.DensityAt(ratedTemperature).InSi();
         return SiUnits.VolumeFlow(
             Orifice

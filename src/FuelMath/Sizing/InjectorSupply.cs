@@ -24,7 +24,7 @@ public sealed class InjectorSupply
         ArgumentNullException.ThrowIfNull(rail);
         ArgumentNullException.ThrowIfNull(fuel);
         Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
-        Guard.Positive(atInjector, atInjector.InSi(), nameof(atInjector));
+        Guard.Positive(atInjector, atInjector.InSi());
         (Rail, Ambient, Fuel, FuelTemperature, AtInjector) = (rail, ambient, fuel, fuelTemperature, atInjector);
         Density = fuel.DensityAt(fuelTemperature);
     }

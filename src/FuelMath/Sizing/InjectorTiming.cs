@@ -90,14 +90,13 @@ public sealed class InjectorTiming
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public RotationalSpeed SpeedAtDutyCycle(Ratio limit, Mass perChamberCycle, AbsolutePressure manifold)
     {
-        double mass = Guard.Positive(perChamberCycle, perChamberCycle.InSi(), nameof(perChamberCycle));
+        double mass = Guard.Positive(perChamberCycle, perChamberCycle.InSi());
         double least = LeastPulse(manifold) * Layout.PulsesPerChamber;
         if (mass < least * (1 - Guard.EdgeTolerance))
         {
             throw Guard.OutOfRange(
                 perChamberCycle,
-                $"at least {Guard.Show(SiUnits.Mass(least), perChamberCycle.Unit)}, the least that the injectors repeat",
-                nameof(perChamberCycle)
+                $"at least {Guard.Show(SiUnits.Mass(least), perChamberCycle.Unit)}, the least that the injectors repeat"
             );
         }
 
@@ -128,11 +127,11 @@ public sealed class InjectorTiming
     )
     {
         double aim = Limit(limit);
-        double start = Guard.Positive(from, from.InSi(), nameof(from));
+        double start = Guard.Positive(from, from.InSi());
         double end = to.InSi();
         if (!(end > start && double.IsFinite(end)))
         {
-            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}", nameof(to));
+            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}");
         }
 
         double DutyAt(double speed)
@@ -143,7 +142,7 @@ public sealed class InjectorTiming
 
         if (DutyAt(start) >= aim)
         {
-            throw Guard.OutOfRange(from, $"a speed at which the duty cycle is below {Show.Percent(aim)}", nameof(from));
+            throw Guard.OutOfRange(from, $"a speed at which the duty cycle is below {Show.Percent(aim)}");
         }
 
         (double most, double mostAt, double before) = (0, start, start);
@@ -228,8 +227,8 @@ public sealed class InjectorTiming
 
     private static double Limit(Ratio limit)
     {
-        Guard.Positive(limit, limit.InSi(), nameof(limit));
-        return Guard.InRange(limit, limit.InSi(), 0, 1, SiUnits.Ratio, nameof(limit));
+        Guard.Positive(limit, limit.InSi());
+        return Guard.InRange(limit, limit.InSi(), 0, 1, SiUnits.Ratio);
     }
 
     /// <summary>Fuel for one chamber in one cycle, kg.</summary>

@@ -21,9 +21,9 @@ public sealed class PeakDemand
         AbsolutePressure manifold
     )
     {
-        Guard.Positive(crankPower, crankPower.InSi(), nameof(crankPower));
-        Guard.Positive(consumption, consumption.InSi(), nameof(consumption));
-        Guard.Positive(speed, speed.InSi(), nameof(speed));
+        Guard.Positive(crankPower, crankPower.InSi());
+        Guard.Positive(consumption, consumption.InSi());
+        Guard.Positive(speed, speed.InSi());
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         (CrankPower, Consumption, Speed, Manifold) = (crankPower, consumption, speed, manifold);
     }

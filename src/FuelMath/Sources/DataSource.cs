@@ -17,8 +17,8 @@ public sealed class DataSource : IEquatable<DataSource>
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(key);
         ArgumentException.ThrowIfNullOrWhiteSpace(locator);
-        Key = Guard.OneLine(key, nameof(key));
-        Locator = Guard.OneLine(locator, nameof(locator));
+        Key = Guard.OneLine(key);
+        Locator = Guard.OneLine(locator);
     }
 
     /// <summary>The key of the work.</summary>

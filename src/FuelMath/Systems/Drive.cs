@@ -15,11 +15,11 @@ public sealed class Drive
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Drive(Duration time, Mass fuelMass, Temperature air, Power lossAtExcess, TemperatureDelta excess)
     {
-        Guard.Positive(time, time.InSi(), nameof(time));
-        Guard.Positive(fuelMass, fuelMass.InSi(), nameof(fuelMass));
-        Guard.Positive(air, air.InSi(), nameof(air));
-        Guard.Positive(lossAtExcess, lossAtExcess.InSi(), nameof(lossAtExcess));
-        Guard.Positive(excess, excess.InSi(), nameof(excess));
+        Guard.Positive(time, time.InSi());
+        Guard.Positive(fuelMass, fuelMass.InSi());
+        Guard.Positive(air, air.InSi());
+        Guard.Positive(lossAtExcess, lossAtExcess.InSi());
+        Guard.Positive(excess, excess.InSi());
         (Time, FuelMass, Air, LossAtExcess, Excess) = (time, fuelMass, air, lossAtExcess, excess);
     }
 
@@ -47,7 +47,7 @@ public sealed class Drive
     /// <exception cref="ArgumentOutOfRangeException">It is not greater than zero.</exception>
     public Drive WithSoak(Temperature temperature)
     {
-        Guard.Positive(temperature, temperature.InSi(), nameof(temperature));
+        Guard.Positive(temperature, temperature.InSi());
         return new(Time, FuelMass, Air, LossAtExcess, Excess) { SoakTemperature = temperature };
     }
 }

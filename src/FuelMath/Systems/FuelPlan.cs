@@ -19,9 +19,9 @@ public sealed class FuelPlan
     public FuelPlan(IEnumerable<PlanNode> nodes, IEnumerable<Line> lines)
     {
         ArgumentNullException.ThrowIfNull(nodes);
-        nodes = Lists.NoNulls(nodes, nameof(nodes));
+        nodes = Lists.NoNulls(nodes);
         ArgumentNullException.ThrowIfNull(lines);
-        lines = Lists.NoNulls(lines, nameof(lines));
+        lines = Lists.NoNulls(lines);
         Nodes = [.. nodes];
         Lines = [.. lines];
         if (Nodes.IsEmpty || Lines.IsEmpty)

@@ -52,7 +52,7 @@ public sealed class FuelSystem
         ArgumentNullException.ThrowIfNull(power);
         ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(source);
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         Fuel = fuel;
         Engine = engine;
         Plan = plan;

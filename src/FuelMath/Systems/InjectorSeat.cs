@@ -12,8 +12,8 @@ public sealed class InjectorSeat
     /// <exception cref="ArgumentNullException"><paramref name="injector"/> is null.</exception>
     public InjectorSeat(int chamber, string node, Injector injector)
     {
-        Chamber = Guard.InRange(chamber, 1, 64, nameof(chamber));
-        Node = Guard.Name(node, nameof(node));
+        Chamber = Guard.InRange(chamber, 1, 64);
+        Node = Guard.Name(node);
         ArgumentNullException.ThrowIfNull(injector);
         Injector = injector;
     }

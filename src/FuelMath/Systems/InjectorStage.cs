@@ -22,11 +22,11 @@ public sealed class InjectorStage
         IEnumerable<InjectorSeat> seats
     )
     {
-        Name = Guard.Name(name, nameof(name));
+        Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(belief);
         ArgumentNullException.ThrowIfNull(seats);
         Discharge = discharge;
-        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, nameof(pulsesPerCycle));
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
         Belief = belief;
         Seats = [.. seats];
         if (Seats.IsEmpty)
@@ -69,7 +69,7 @@ public sealed class InjectorStage
     /// <returns>A new stage.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number of groups does not divide the number of seats.</exception>
     public InjectorStage WithFiringGroups(int groups) =>
-        Guard.InRange(groups, 1, Seats.Length, nameof(groups)) is var count && Seats.Length % count == 0
+        Guard.InRange(groups, 1, Seats.Length) is var count && Seats.Length % count == 0
             ? new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = groups }
             : throw new ArgumentOutOfRangeException(
                 nameof(groups),

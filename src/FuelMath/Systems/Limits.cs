@@ -35,14 +35,14 @@ public sealed class Limits
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        Guard.InRange(dutyCycle, dutyCycle.InSi(), 0.1, 1, SiUnits.Ratio, nameof(dutyCycle));
-        Guard.InRange(pumpReserve, pumpReserve.InSi(), 0, 10, SiUnits.Ratio, nameof(pumpReserve));
-        Guard.Positive(pressureDeviation, pressureDeviation.InSi(), nameof(pressureDeviation));
-        Guard.Positive(mixtureDeviation, mixtureDeviation.InSi(), nameof(mixtureDeviation));
-        Guard.Positive(voltageDrop, voltageDrop.InSi(), nameof(voltageDrop));
-        Guard.Positive(feedVelocity, feedVelocity.InSi(), nameof(feedVelocity));
-        Guard.Positive(suctionVelocity, suctionVelocity.InSi(), nameof(suctionVelocity));
-        Guard.NotNegative(vaporMargin, vaporMargin.InSi(), nameof(vaporMargin));
+        Guard.InRange(dutyCycle, dutyCycle.InSi(), 0.1, 1, SiUnits.Ratio);
+        Guard.InRange(pumpReserve, pumpReserve.InSi(), 0, 10, SiUnits.Ratio);
+        Guard.Positive(pressureDeviation, pressureDeviation.InSi());
+        Guard.Positive(mixtureDeviation, mixtureDeviation.InSi());
+        Guard.Positive(voltageDrop, voltageDrop.InSi());
+        Guard.Positive(feedVelocity, feedVelocity.InSi());
+        Guard.Positive(suctionVelocity, suctionVelocity.InSi());
+        Guard.NotNegative(vaporMargin, vaporMargin.InSi());
         DutyCycle = dutyCycle;
         PumpReserve = pumpReserve;
         PressureDeviation = pressureDeviation;

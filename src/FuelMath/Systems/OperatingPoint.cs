@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -29,13 +30,13 @@ public sealed class OperatingPoint
     )
     {
         ArgumentNullException.ThrowIfNull(command);
-        Name = Guard.Name(name, nameof(name));
-        CheckSpeed(speed, command, nameof(speed));
+        Name = Guard.Name(name);
+        CheckSpeed(speed, command);
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
-        Guard.Positive(charge, charge.InSi(), nameof(charge));
-        Guard.Positive(fuel, fuel.InSi(), nameof(fuel));
-        Guard.Positive(supply, supply.InSi(), nameof(supply));
+        Guard.Positive(charge, charge.InSi());
+        Guard.Positive(fuel, fuel.InSi());
+        Guard.Positive(supply, supply.InSi());
         Speed = speed;
         Manifold = manifold;
         Ambient = ambient;
@@ -91,7 +92,11 @@ public sealed class OperatingPoint
     public VehicleAcceleration Acceleration { get; }
 
     /// <summary>Refuses a speed at which a command can't be carried out.</summary>
-    internal static void CheckSpeed(RotationalSpeed speed, FuelCommand command, string paramName)
+    internal static void CheckSpeed(
+        RotationalSpeed speed,
+        FuelCommand command,
+        [CallerArgumentExpression(nameof(speed))] string paramName = ""
+    )
     {
         double turning = Guard.NotNegative(speed, speed.InSi(), paramName);
         if (turning == 0 && command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen))

@@ -16,8 +16,8 @@ public sealed class OwnLimit
     public OwnLimit(LimitKind kind, IQuantity value, string reason)
     {
         ArgumentNullException.ThrowIfNull(value);
-        Kind = Guard.Known(kind, nameof(kind));
-        Reason = Guard.Name(reason, nameof(reason));
+        Kind = Guard.Known(kind);
+        Reason = Guard.Name(reason);
         Type wanted = kind switch
         {
             LimitKind.VoltageDrop => typeof(ElectricPotential),

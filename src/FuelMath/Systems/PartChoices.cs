@@ -34,10 +34,10 @@ public static class PartChoices
         Ratio leastMargin
     )
     {
-        double drawn = Guard.Positive(demand, demand.InSi(), nameof(demand));
-        Guard.Positive(pressureRise, pressureRise.InSi(), nameof(pressureRise));
-        Guard.Positive(atTerminals, atTerminals.InSi(), nameof(atTerminals));
-        Guard.NotNegative(leastMargin, leastMargin.InSi(), nameof(leastMargin));
+        double drawn = Guard.Positive(demand, demand.InSi());
+        Guard.Positive(pressureRise, pressureRise.InSi());
+        Guard.Positive(atTerminals, atTerminals.InSi());
+        Guard.NotNegative(leastMargin, leastMargin.InSi());
         return Ordered(
             pumps,
             nameof(pumps),
@@ -74,9 +74,9 @@ public static class PartChoices
         Ratio leastMargin
     )
     {
-        Guard.Positive(demand, demand.InSi(), nameof(demand));
-        double most = Guard.Positive(greatestVelocity, greatestVelocity.InSi(), nameof(greatestVelocity));
-        Guard.NotNegative(leastMargin, leastMargin.InSi(), nameof(leastMargin));
+        Guard.Positive(demand, demand.InSi());
+        double most = Guard.Positive(greatestVelocity, greatestVelocity.InSi());
+        Guard.NotNegative(leastMargin, leastMargin.InSi());
         return Ordered(
             hoses,
             nameof(hoses),
@@ -106,9 +106,9 @@ public static class PartChoices
     )
     {
         ArgumentNullException.ThrowIfNull(fuel);
-        double flow = Guard.Positive(demand, demand.InSi(), nameof(demand));
-        double most = Guard.Positive(greatestLoss, greatestLoss.InSi(), nameof(greatestLoss));
-        Guard.NotNegative(leastMargin, leastMargin.InSi(), nameof(leastMargin));
+        double flow = Guard.Positive(demand, demand.InSi());
+        double most = Guard.Positive(greatestLoss, greatestLoss.InSi());
+        Guard.NotNegative(leastMargin, leastMargin.InSi());
         Density density = fuel.DensityAt(temperature);
         DynamicViscosity viscosity = fuel.ViscosityAt(temperature);
         return Ordered(

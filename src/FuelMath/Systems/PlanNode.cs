@@ -7,8 +7,8 @@ public sealed class PlanNode
 {
     private PlanNode(string name, bool isTank, GaugePressure pressure, Length elevation, Volume? usableVolume)
     {
-        Name = Guard.Name(name, nameof(name));
-        Guard.Finite(elevation, elevation.InSi(), nameof(elevation));
+        Name = Guard.Name(name);
+        Guard.Finite(elevation, elevation.InSi());
         IsTank = isTank;
         TankPressure = pressure;
         Elevation = elevation;
@@ -53,11 +53,7 @@ public sealed class PlanNode
     /// <returns>The node. The place counts where the vehicle speeds up: see <see cref="OperatingPoint.WithAcceleration"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
     public PlanNode AtPlace(Length forward, Length left) =>
-        new(
-            this,
-            Guard.Finite(forward, forward.InSi(), nameof(forward)),
-            Guard.Finite(left, left.InSi(), nameof(left))
-        );
+        new(this, Guard.Finite(forward, forward.InSi()), Guard.Finite(left, left.InSi()));
 
     /// <summary>The height that gives a column at rest the pressure that this place has in a vehicle that speeds up, m.</summary>
     internal double HeightAt(OperatingPoint point) => point.Acceleration.HeightOf(Elevation.InSi(), ForwardSi, LeftSi);
@@ -71,7 +67,7 @@ public sealed class PlanNode
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
     public static PlanNode Tank(string name, GaugePressure pressure, Length elevation)
     {
-        NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
+        NetworkChecks.NotBelowVacuum(pressure);
         return new(name, true, pressure, elevation, null);
     }
 
@@ -85,8 +81,8 @@ public sealed class PlanNode
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum, or the volume not greater than zero.</exception>
     public static PlanNode SurgeTank(string name, GaugePressure pressure, Length elevation, Volume usableVolume)
     {
-        NetworkChecks.NotBelowVacuum(pressure, nameof(pressure));
-        Guard.Positive(usableVolume, usableVolume.InSi(), nameof(usableVolume));
+        NetworkChecks.NotBelowVacuum(pressure);
+        Guard.Positive(usableVolume, usableVolume.InSi());
         return new(name, true, pressure, elevation, usableVolume);
     }
 

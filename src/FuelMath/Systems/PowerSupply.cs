@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -27,8 +28,8 @@ public sealed class PowerSupply
         ArgumentNullException.ThrowIfNull(mesh);
         Mesh = mesh;
         Source = mesh.Sources[MeshChecks.Find(mesh.Sources, s => s.Name, source, nameof(source))].Name;
-        PumpLoad = Load(pumpLoad, nameof(pumpLoad));
-        InjectorLoad = Load(injectorLoad, nameof(injectorLoad));
+        PumpLoad = Load(pumpLoad);
+        InjectorLoad = Load(injectorLoad);
         if (pumpLoad == injectorLoad)
         {
             throw new ArgumentException(
@@ -96,7 +97,7 @@ public sealed class PowerSupply
     public PowerSupply WithFeeds(IEnumerable<PumpFeed> feeds)
     {
         ArgumentNullException.ThrowIfNull(feeds);
-        feeds = Lists.NoNulls(feeds, nameof(feeds));
+        feeds = Lists.NoNulls(feeds);
         ImmutableArray<PumpFeed> all = [.. feeds];
         HashSet<string> lines = [];
         HashSet<string> loads = Mesh is null ? [] : [PumpLoad!, InjectorLoad!];
@@ -222,6 +223,6 @@ public sealed class PowerSupply
 
     private WiringLoad Find(string load) => Mesh!.Loads.First(l => l.Name == load);
 
-    private string Load(string name, string paramName) =>
+    private string Load(string name, [CallerArgumentExpression(nameof(name))] string paramName = "") =>
         Mesh!.Loads[MeshChecks.Find(Mesh.Loads, l => l.Name, name, paramName)].Name;
 }

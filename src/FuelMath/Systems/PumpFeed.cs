@@ -12,15 +12,14 @@ public sealed class PumpFeed
     public PumpFeed(string line, Circuit circuit)
     {
         ArgumentNullException.ThrowIfNull(circuit);
-        (Line, Circuit) = (Guard.Name(line, nameof(line)), circuit);
+        (Line, Circuit) = (Guard.Name(line), circuit);
     }
 
     /// <summary>A pump that is a load of its own in a supply by a mesh.</summary>
     /// <param name="line">The line that holds the pump.</param>
     /// <param name="load">The load of the mesh that stands for it: solved as the current that it draws.</param>
     /// <exception cref="ArgumentException">A name is blank.</exception>
-    public PumpFeed(string line, string load) =>
-        (Line, Load) = (Guard.Name(line, nameof(line)), Guard.Name(load, nameof(load)));
+    public PumpFeed(string line, string load) => (Line, Load) = (Guard.Name(line), Guard.Name(load));
 
     /// <summary>The line that holds the pump.</summary>
     public string Line { get; }

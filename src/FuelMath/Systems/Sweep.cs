@@ -100,8 +100,8 @@ public sealed class Sweep
     /// <exception cref="ArgumentOutOfRangeException">An index is outside the grid.</exception>
     public SweepPoint At(int speed, int manifold)
     {
-        Guard.InRange(speed, 0, Speeds.Length - 1, nameof(speed));
-        Guard.InRange(manifold, 0, Manifolds.Length - 1, nameof(manifold));
+        Guard.InRange(speed, 0, Speeds.Length - 1);
+        Guard.InRange(manifold, 0, Manifolds.Length - 1);
         return points[(speed * Manifolds.Length) + manifold];
     }
 

@@ -62,7 +62,7 @@ public sealed class SystemMonteCarlo
             throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
         }
 
-        Guard.InRange(trials, 100, 10_000_000, nameof(trials));
+        Guard.InRange(trials, 100, 10_000_000);
         System = system;
         Seed = seed;
         BestEstimate = system.Solve(point);
@@ -103,7 +103,7 @@ public sealed class SystemMonteCarlo
     /// <param name="trial">Which, 0 to less than <see cref="TrialCount"/>.</param>
     /// <returns>The refusal, with its numbers, an <see cref="IRefusal"/>; or null.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such trial.</exception>
-    public Exception? RefusalAt(int trial) => trials.Refusals[Guard.InRange(trial, 0, TrialCount - 1, nameof(trial))];
+    public Exception? RefusalAt(int trial) => trials.Refusals[Guard.InRange(trial, 0, TrialCount - 1)];
 
     /// <summary>
     /// The same run, whose results are those of the trials that have a state. What the refused ones would add is then
@@ -136,7 +136,7 @@ public sealed class SystemMonteCarlo
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There is no mixture, or some trials have no state.</exception>
     public TrialSpread<Lambda, Ratio> LambdaOf(int chamber) =>
-        Mixture(Guard.InRange(chamber, 1, System.Engine.Chambers, nameof(chamber)));
+        Mixture(Guard.InRange(chamber, 1, System.Engine.Chambers));
 
     /// <summary>The mixture that one sensor behind all chambers sees.</summary>
     /// <returns>Its lambda, and how it scatters.</returns>

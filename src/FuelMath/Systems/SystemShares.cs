@@ -108,7 +108,7 @@ public sealed class SystemShares
     /// <exception cref="InvalidOperationException">There is no mixture.</exception>
     public ScatterShares<Lambda, Ratio> LambdaOf(int chamber) =>
         Of(
-            solves.Lambdas[Guard.InRange(chamber, 1, System.Engine.Chambers, nameof(chamber))],
+            solves.Lambdas[Guard.InRange(chamber, 1, System.Engine.Chambers)],
             Lambda.FromRatio,
             SiUnits.Ratio,
             string.Create(CultureInfo.InvariantCulture, $"chamber {chamber}")

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -73,13 +74,13 @@ internal sealed class SystemSolver
     /// <summary>The same, with inputs that differ from the description.</summary>
     internal SolverState Begin(OperatingPoint point, InputShifts? shifts)
     {
-        CheckCommand(point, nameof(point));
+        CheckCommand(point);
         return new SolverState(system, map, point, shifts);
     }
 
     /// <summary>Refuses a command that no point of the system can have.</summary>
     /// <exception cref="ArgumentException">It gives pulse widths for another number of stages.</exception>
-    internal void CheckCommand(OperatingPoint point, string paramName)
+    internal void CheckCommand(OperatingPoint point, [CallerArgumentExpression(nameof(point))] string paramName = "")
     {
         if (
             point.Command.Kind == FuelCommandKind.PulseWidths

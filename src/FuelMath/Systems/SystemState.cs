@@ -161,7 +161,7 @@ public sealed class SystemState
     /// <exception cref="InvalidOperationException">No open way leads from a tank to it, or no fuel can pass it.</exception>
     public Working DeliveryWorkingOf(int injector)
     {
-        InjectorResult result = Injectors[Guard.InRange(injector, 0, Injectors.Length - 1, nameof(injector))];
+        InjectorResult result = Injectors[Guard.InRange(injector, 0, Injectors.Length - 1)];
         PathWorking steps = Steps;
         int node = PlaceOf(result.Seat.Node);
         return result.DeliveryWorking(steps.PressureAt(node), steps.Density, pressures[node]);
@@ -177,7 +177,7 @@ public sealed class SystemState
     /// <exception cref="InvalidOperationException">It is stalled, so that it meets nothing, or an end is cut off.</exception>
     public Working PumpWorkingOf(int pump)
     {
-        PumpMatch match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1, nameof(pump))];
+        PumpMatch match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1)];
         int line = plan.Lines.IndexOf(plan.Lines.First(l => l.Name == match.Line));
         return match.IsStalled
             ? throw new InvalidOperationException(

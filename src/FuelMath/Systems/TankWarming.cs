@@ -49,13 +49,11 @@ public sealed class TankWarming
         ArgumentNullException.ThrowIfNull(fuel);
         double specific = fuel.HeatCapacity.Known.At(temperature);
         start = temperature.InSi();
-        ambient = Guard.Positive(air, air.InSi(), nameof(air));
-        watts = Guard.NotNegative(power, power.InSi(), nameof(power));
-        loss =
-            Guard.Positive(lossAtExcess, lossAtExcess.InSi(), nameof(lossAtExcess))
-            / Guard.Positive(excess, excess.InSi(), nameof(excess));
-        capacity = specific * Guard.Positive(fuelMass, fuelMass.InSi(), nameof(fuelMass));
-        drain = specific * Guard.NotNegative(burned, burned.InSi(), nameof(burned));
+        ambient = Guard.Positive(air, air.InSi());
+        watts = Guard.NotNegative(power, power.InSi());
+        loss = Guard.Positive(lossAtExcess, lossAtExcess.InSi()) / Guard.Positive(excess, excess.InSi());
+        capacity = specific * Guard.Positive(fuelMass, fuelMass.InSi());
+        drain = specific * Guard.NotNegative(burned, burned.InSi());
         Fuel = fuel;
         Power = power;
         Burned = burned;
@@ -87,13 +85,12 @@ public sealed class TankWarming
     /// <exception cref="ArgumentOutOfRangeException">The time is negative, or the tank is empty by then.</exception>
     public Temperature TemperatureAfter(Duration time)
     {
-        double seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
+        double seconds = Guard.NotNegative(time, time.InSi());
         return drain * seconds < capacity
             ? SiUnits.Temperature(Kelvins(seconds))
             : throw Guard.OutOfRange(
                 time,
-                $"below {Guard.Show(TimeToEmpty!.Value, time.Unit)}, when the tank is empty",
-                nameof(time)
+                $"below {Guard.Show(TimeToEmpty!.Value, time.Unit)}, when the tank is empty"
             );
     }
 

@@ -28,7 +28,7 @@ public sealed class UncertainInput
         ArgumentNullException.ThrowIfNull(source);
         Name = name;
         StandardDeviation = standardDeviation;
-        Shape = Guard.Known(shape, nameof(shape));
+        Shape = Guard.Known(shape);
         Source = source;
         this.each = each;
         this.apply = apply;
@@ -87,7 +87,7 @@ public sealed class UncertainInput
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput DeadTime(Duration standardDeviation, SpreadShape shape, DataSource source)
     {
-        double u = Guard.Positive(standardDeviation, standardDeviation.InSi(), nameof(standardDeviation));
+        double u = Guard.Positive(standardDeviation, standardDeviation.InSi());
         return new("dead time", standardDeviation, shape, source, false, (s, z, _) => s.DeadTime += u * z);
     }
 
@@ -119,7 +119,7 @@ public sealed class UncertainInput
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput RegulatorSetPoint(Pressure standardDifference, SpreadShape shape, DataSource source)
     {
-        double u = Guard.Positive(standardDifference, standardDifference.InSi(), nameof(standardDifference));
+        double u = Guard.Positive(standardDifference, standardDifference.InSi());
         return new(
             "set point of the regulators",
             standardDifference,
@@ -162,15 +162,8 @@ public sealed class UncertainInput
 
     private static double Share(Ratio standardDeviation)
     {
-        Guard.Positive(standardDeviation, standardDeviation.InSi(), nameof(standardDeviation));
-        return Guard.InRange(
-            standardDeviation,
-            standardDeviation.InSi(),
-            0,
-            Most,
-            SiUnits.Ratio,
-            nameof(standardDeviation)
-        );
+        Guard.Positive(standardDeviation, standardDeviation.InSi());
+        return Guard.InRange(standardDeviation, standardDeviation.InSi(), 0, Most, SiUnits.Ratio);
     }
 
     private static void ScaleAll(InputShifts shifts, double by)

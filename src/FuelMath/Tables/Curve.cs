@@ -38,9 +38,9 @@ public sealed class Curve
     {
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
-        Name = Guard.Name(name, nameof(name));
-        Axis = Guard.Name(axis, nameof(axis));
-        Outside = TableChecks.Known(outside, nameof(outside));
+        Name = Guard.Name(name);
+        Axis = Guard.Name(axis);
+        Outside = TableChecks.Known(outside);
         this.x = [.. x];
         this.y = [.. y];
         if (!TableChecks.MakeACurve(this.x, this.y))
@@ -118,7 +118,7 @@ public sealed class Curve
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="y"/> is not finite.</exception>
     public double Inverse(double y)
     {
-        Guard.Finite(y, nameof(y));
+        Guard.Finite(y);
         bool rising = IsRising;
         if (!rising && !IsFalling)
         {

@@ -56,10 +56,10 @@ public sealed partial class Grid
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
         ArgumentNullException.ThrowIfNull(values);
-        Name = Guard.Name(name, nameof(name));
-        FirstAxis = Guard.Name(firstAxis, nameof(firstAxis));
-        SecondAxis = Guard.Name(secondAxis, nameof(secondAxis));
-        Outside = TableChecks.Known(outside, nameof(outside));
+        Name = Guard.Name(name);
+        FirstAxis = Guard.Name(firstAxis);
+        SecondAxis = Guard.Name(secondAxis);
+        Outside = TableChecks.Known(outside);
         this.first = [.. first];
         this.second = [.. second];
         this.values = (double[,])values.Clone();
@@ -128,10 +128,7 @@ public sealed partial class Grid
     /// <returns>The value that was given.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public double ValueAt(int row, int column) =>
-        values[
-            Guard.InRange(row, 0, first.Length - 1, nameof(row)),
-            Guard.InRange(column, 0, second.Length - 1, nameof(column))
-        ];
+        values[Guard.InRange(row, 0, first.Length - 1), Guard.InRange(column, 0, second.Length - 1)];
 
     /// <summary>Reads the table.</summary>
     /// <param name="first">Where on the first axis.</param>

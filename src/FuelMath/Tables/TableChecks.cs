@@ -1,11 +1,15 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace FuelMath;
 
 /// <summary>Checks that curves and grids share.</summary>
 internal static class TableChecks
 {
-    internal static OutsideRange Known(OutsideRange outside, string paramName) =>
+    internal static OutsideRange Known(
+        OutsideRange outside,
+        [CallerArgumentExpression(nameof(outside))] string paramName = ""
+    ) =>
         outside is OutsideRange.Refuse or OutsideRange.HoldEnds or OutsideRange.Extend
             ? outside
             : throw new ArgumentOutOfRangeException(

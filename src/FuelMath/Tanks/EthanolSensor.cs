@@ -24,22 +24,15 @@ public sealed class EthanolSensor
     public EthanolSensor(Frequency atNone, Frequency atAll, Ratio standardUncertainty, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        this.atNone = Guard.Positive(atNone, atNone.InSi(), nameof(atNone));
-        this.atAll = Guard.Positive(atAll, atAll.InSi(), nameof(atAll));
+        this.atNone = Guard.Positive(atNone, atNone.InSi());
+        this.atAll = Guard.Positive(atAll, atAll.InSi());
         if (this.atAll == this.atNone)
         {
-            throw Guard.OutOfRange(atAll, "another frequency than without ethanol", nameof(atAll));
+            throw Guard.OutOfRange(atAll, "another frequency than without ethanol");
         }
 
-        Guard.Positive(standardUncertainty, standardUncertainty.InSi(), nameof(standardUncertainty));
-        uncertainty = Guard.InRange(
-            standardUncertainty,
-            standardUncertainty.InSi(),
-            0,
-            0.5,
-            SiUnits.Ratio,
-            nameof(standardUncertainty)
-        );
+        Guard.Positive(standardUncertainty, standardUncertainty.InSi());
+        uncertainty = Guard.InRange(standardUncertainty, standardUncertainty.InSi(), 0, 0.5, SiUnits.Ratio);
         Source = source;
     }
 
@@ -69,8 +62,7 @@ public sealed class EthanolSensor
             frequency.InSi(),
             Math.Min(atNone, atAll),
             Math.Max(atNone, atAll),
-            SiUnits.Frequency,
-            nameof(frequency)
+            SiUnits.Frequency
         );
         return new(
             TankBalance.ContentFromSignal(new Real(signal), new Real(atNone), new Real(atAll)).Value,

@@ -64,11 +64,7 @@ public sealed class Tank
     /// <returns>The tank.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is not greater than zero.</exception>
     public static Tank Empty(Volume capacity, Temperature temperature) =>
-        new(
-            Guard.Positive(capacity, capacity.InSi(), nameof(capacity)),
-            Guard.Positive(temperature, temperature.InSi(), nameof(temperature)),
-            []
-        );
+        new(Guard.Positive(capacity, capacity.InSi()), Guard.Positive(temperature, temperature.InSi()), []);
 
     /// <summary>The tank after a volume was put in.</summary>
     /// <param name="liquid">What.</param>
@@ -81,15 +77,14 @@ public sealed class Tank
     public Tank Add(TankLiquid liquid, Volume volume, Temperature measuredAt)
     {
         ArgumentNullException.ThrowIfNull(liquid);
-        double mass = Guard.NotNegative(volume, volume.InSi(), nameof(volume)) * liquid.Fuel.Density.Law.At(measuredAt);
+        double mass = Guard.NotNegative(volume, volume.InSi()) * liquid.Fuel.Density.Law.At(measuredAt);
         double inTank = mass / liquid.Fuel.Density.Law.At(Temperature);
         if (!(inTank <= capacity - HeldSi + (Guard.EdgeTolerance * capacity)))
         {
             double most = (capacity - HeldSi) * volume.InSi() / inTank;
             throw Guard.OutOfRange(
                 volume,
-                $"at most {Guard.Show(SiUnits.Volume(most), volume.Unit)}, the room in the tank",
-                nameof(volume)
+                $"at most {Guard.Show(SiUnits.Volume(most), volume.Unit)}, the room in the tank"
             );
         }
 
@@ -103,7 +98,7 @@ public sealed class Tank
     public Tank Drain(Volume volume)
     {
         double held = HeldSi;
-        double out_ = Guard.InRange(volume, volume.InSi(), 0, held, SiUnits.Volume, nameof(volume));
+        double out_ = Guard.InRange(volume, volume.InSi(), 0, held, SiUnits.Volume);
         double rest = held > 0 ? 1 - (out_ / held) : 0;
         return new(capacity, kelvins, rest > 0 ? [.. parts.Select(p => (p.Liquid, p.Mass * rest))] : []);
     }

@@ -28,8 +28,8 @@ public sealed class TankLiquid
     {
         ArgumentNullException.ThrowIfNull(fuel);
         Fuel = fuel;
-        Ethanol = Guard.InRange(ethanolContent, ethanolContent.InSi(), 0, 1, SiUnits.Ratio, nameof(ethanolContent));
-        Water = Guard.InRange(waterContent, waterContent.InSi(), 0, 0.2, SiUnits.Ratio, nameof(waterContent));
+        Ethanol = Guard.InRange(ethanolContent, ethanolContent.InSi(), 0, 1, SiUnits.Ratio);
+        Water = Guard.InRange(waterContent, waterContent.InSi(), 0, 0.2, SiUnits.Ratio);
         double density = fuel.Density.Law.AtKelvins(ReferenceKelvins);
         double oxygen =
             (
@@ -101,14 +101,7 @@ public sealed class TankLiquid
     /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     public static TankLiquid GasolineWith(string name, Fuel gasoline, Ratio ethanolContent)
     {
-        double content = Guard.InRange(
-            ethanolContent,
-            ethanolContent.InSi(),
-            0,
-            1,
-            SiUnits.Ratio,
-            nameof(ethanolContent)
-        );
+        double content = Guard.InRange(ethanolContent, ethanolContent.InSi(), 0, 1, SiUnits.Ratio);
         return new(
             FuelBlend.ByVolume(
                 name,

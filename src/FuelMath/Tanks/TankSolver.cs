@@ -17,7 +17,7 @@ internal static class TankSolver
             );
         }
 
-        double wanted = Guard.InRange(target, target.InSi(), 0, 1, SiUnits.Ratio, nameof(target));
+        double wanted = Guard.InRange(target, target.InSi(), 0, 1, SiUnits.Ratio);
         double held = tank.EthanolContent.InSi();
         double volume = tank.ReferenceVolume;
         bool reached = Math.Abs(wanted - held) <= Guard.EdgeTolerance;
@@ -26,8 +26,7 @@ internal static class TankSolver
         {
             throw Guard.OutOfRange(
                 target,
-                $"from {Show(held, target)} (what the tank holds) to below {Show(liquid.Ethanol, target)} (what is added)",
-                nameof(target)
+                $"from {Show(held, target)} (what the tank holds) to below {Show(liquid.Ethanol, target)} (what is added)"
             );
         }
 
@@ -70,15 +69,8 @@ internal static class TankSolver
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        double wanted = Guard.InRange(target, target.InSi(), 0, 1, SiUnits.Ratio, nameof(target));
-        double final = Guard.InRange(
-            finalVolume,
-            finalVolume.InSi(),
-            tank.HeldSi,
-            tank.CapacitySi,
-            SiUnits.Volume,
-            nameof(finalVolume)
-        );
+        double wanted = Guard.InRange(target, target.InSi(), 0, 1, SiUnits.Ratio);
+        double final = Guard.InRange(finalVolume, finalVolume.InSi(), tank.HeldSi, tank.CapacitySi, SiUnits.Volume);
         if (first.Ethanol == second.Ethanol)
         {
             throw new ArgumentException(
@@ -101,8 +93,7 @@ internal static class TankSolver
                 target,
                 $"from {Show(Math.Min(allFirst, allSecond), target)} to {Show(Math.Max(allFirst, allSecond), target)}, "
                     + $"which is what '{first}' alone and '{second}' alone reach in "
-                    + Guard.Show(finalVolume, finalVolume.Unit),
-                nameof(target)
+                    + Guard.Show(finalVolume, finalVolume.Unit)
             );
         }
 
@@ -182,8 +173,7 @@ internal static class TankSolver
         return Guard.OutOfRange(
             target,
             $"from {Show(held, target)} (what the tank holds) to {Show(full, target)} (what it holds when full; "
-                + $"drain {Guard.Show(SiUnits.Volume(Math.Round(tank.HeldSi - keep, 6)), VolumeUnit.Liter)} first)",
-            nameof(target)
+                + $"drain {Guard.Show(SiUnits.Volume(Math.Round(tank.HeldSi - keep, 6)), VolumeUnit.Liter)} first)"
         );
     }
 

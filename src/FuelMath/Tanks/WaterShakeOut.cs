@@ -36,30 +36,28 @@ public static class WaterShakeOut
         Temperature temperature
     )
     {
-        double sample = Guard.Positive(fuel, fuel.InSi(), nameof(fuel));
-        double added = Guard.Positive(water, water.InSi(), nameof(water));
-        double reading = Guard.Positive(readingUncertainty, readingUncertainty.InSi(), nameof(readingUncertainty));
+        double sample = Guard.Positive(fuel, fuel.InSi());
+        double added = Guard.Positive(water, water.InSi());
+        double reading = Guard.Positive(readingUncertainty, readingUncertainty.InSi());
         double celsius = SiUnits.CelsiusFromKelvins(
             Guard.InRange(
                 temperature,
                 temperature.InSi(),
                 SiUnits.KelvinsFromCelsius(0),
                 SiUnits.KelvinsFromCelsius(40),
-                SiUnits.Temperature,
-                nameof(temperature)
+                SiUnits.Temperature
             )
         );
 
         // In liters, so that the search and its slopes work with numbers of order one.
         double most = Mixed(sample, added, celsius);
-        double layer = Guard.InRange(lowerLayer, lowerLayer.InSi(), added, most, SiUnits.Volume, nameof(lowerLayer));
+        double layer = Guard.InRange(lowerLayer, lowerLayer.InSi(), added, most, SiUnits.Volume);
         double ethanol = Rising.Root(v => Mixed(v, added, celsius), layer, 0, sample);
         if (ethanol > added * (1 + Guard.EdgeTolerance))
         {
             throw Guard.OutOfRange(
                 water,
-                $"at least {Guard.Show(SiUnits.Volume(ethanol), water.Unit)}, the volume of the ethanol, because stronger layers dissolve gasoline",
-                nameof(water)
+                $"at least {Guard.Show(SiUnits.Volume(ethanol), water.Unit)}, the volume of the ethanol, because stronger layers dissolve gasoline"
             );
         }
 

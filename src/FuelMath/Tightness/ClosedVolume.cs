@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -51,10 +52,10 @@ public sealed class ClosedVolume
         Kelvins = temperature.InSi();
         Modulus = fuel.BulkModulus.Known.At(temperature);
         FuelExpands = ExpansionAt(fuel, Kelvins);
-        WallsExpand = Guard.NotNegative(wallExpansion, wallExpansion.InSi(), nameof(wallExpansion));
-        Liquid = Guard.Positive(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
-        Swells = Guard.NotNegative(swelling, swelling.InSi(), nameof(swelling));
-        Guard.NotNegative(gas, gas.InSi(), nameof(gas));
+        WallsExpand = Guard.NotNegative(wallExpansion, wallExpansion.InSi());
+        Liquid = Guard.Positive(fuelVolume, fuelVolume.InSi());
+        Swells = Guard.NotNegative(swelling, swelling.InSi());
+        Guard.NotNegative(gas, gas.InSi());
         Outside = Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
         FuelVolume = fuelVolume;
         Swelling = swelling;
@@ -125,7 +126,7 @@ public sealed class ClosedVolume
     /// <returns>Volume of fuel, in m³; negative when pressure rises.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not above vacuum.</exception>
     public Volume ReleasedBetween(GaugePressure before, GaugePressure after) =>
-        SiUnits.Volume(Released(Absolute(before, nameof(before)), Absolute(after, nameof(after))));
+        SiUnits.Volume(Released(Absolute(before), Absolute(after)));
 
     /// <summary>How far its pressure falls when a volume of fuel leaves it.</summary>
     /// <param name="before">Gauge pressure before; above ambient.</param>
@@ -135,8 +136,8 @@ public sealed class ClosedVolume
     /// <exception cref="NoSolutionException">It does not hold that much above ambient.</exception>
     public GaugePressure PressureAfterLosing(GaugePressure before, Volume volume)
     {
-        double first = Absolute(before, nameof(before));
-        double lost = Guard.NotNegative(volume, volume.InSi(), nameof(volume));
+        double first = Absolute(before);
+        double lost = Guard.NotNegative(volume, volume.InSi());
         double most = Released(first, Outside);
         return lost <= most
             ? new GaugePressure(Rising.Root(p => -Released(first, p), -lost, Outside, first) - Outside)
@@ -158,8 +159,8 @@ public sealed class ClosedVolume
     /// <exception cref="NoSolutionException">It would cool below vapor pressure, where it holds no liquid shut in.</exception>
     public Pressure PressureRiseFor(GaugePressure before, TemperatureDelta warming)
     {
-        double first = Absolute(before, nameof(before));
-        double kelvins = Guard.Finite(warming, warming.InSi(), nameof(warming));
+        double first = Absolute(before);
+        double kelvins = Guard.Finite(warming, warming.InSi());
         double low = double.IsNaN(VaporPressure) ? first * 1e-3 : Math.Min(first, VaporPressure);
         double high = first + (Math.Abs(kelvins) * 2 * Math.Max(Math.Abs(Expansion) * Modulus, first / Kelvins)) + 1;
 
@@ -186,9 +187,9 @@ public sealed class ClosedVolume
     /// </exception>
     public ClosedVolume WithGasFromBleed(Volume drawn, GaugePressure before, GaugePressure after)
     {
-        double volume = Guard.Positive(drawn, drawn.InSi(), nameof(drawn));
-        double first = Absolute(before, nameof(before));
-        double last = Absolute(after, nameof(after));
+        double volume = Guard.Positive(drawn, drawn.InSi());
+        double first = Absolute(before);
+        double last = Absolute(after);
         if (last >= first)
         {
             throw Guard.OutOfRange(
@@ -196,8 +197,7 @@ public sealed class ClosedVolume
                 after.Si,
                 null,
                 before.Si,
-                $"Must be below {before}, the pressure before; it was {after}.",
-                nameof(after)
+                $"Must be below {before}, the pressure before; it was {after}."
             );
         }
 
@@ -207,12 +207,14 @@ public sealed class ClosedVolume
             ? new(Fuel, Temperature, FuelVolume, Swelling, WallExpansion, SiUnits.Volume(gas / Outside), Ambient)
             : throw Guard.OutOfRange(
                 drawn,
-                $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas",
-                nameof(drawn)
+                $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas"
             );
     }
 
-    internal double Absolute(GaugePressure pressure, string paramName) =>
+    internal double Absolute(
+        GaugePressure pressure,
+        [CallerArgumentExpression(nameof(pressure))] string paramName = ""
+    ) =>
         pressure.Si + Outside > 0
             ? pressure.Si + Outside
             : throw Guard.OutOfRange(

@@ -13,8 +13,8 @@ public sealed class DecayReading
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public DecayReading(Duration time, GaugePressure pressure, Temperature temperature)
     {
-        Seconds = Guard.Finite(time, time.InSi(), nameof(time));
-        Kelvins = Guard.Positive(temperature, temperature.InSi(), nameof(temperature));
+        Seconds = Guard.Finite(time, time.InSi());
+        Kelvins = Guard.Positive(temperature, temperature.InSi());
         (Time, Pressure, Temperature) = (time, pressure, temperature);
     }
 

@@ -133,7 +133,7 @@ public sealed class DecayTest
     /// <exception cref="ArgumentOutOfRangeException">The limit is not greater than zero.</exception>
     public TightnessVerdict Judge(VolumeFlow limit)
     {
-        double most = Guard.Positive(limit, limit.InSi(), nameof(limit));
+        double most = Guard.Positive(limit, limit.InSi());
         double rate = Rate.InSi();
         double expanded = ExpandedUncertainty.InSi();
         return rate - expanded > most ? TightnessVerdict.Fails
@@ -152,7 +152,7 @@ public sealed class DecayTest
     /// <exception cref="InvalidOperationException">The walls expand more than fuel and gas, so that warming hides nothing.</exception>
     public TemperatureDelta WarmingThatHides(VolumeFlow leak)
     {
-        double lost = Guard.Positive(leak, leak.InSi(), nameof(leak)) * (After.Seconds - Before.Seconds);
+        double lost = Guard.Positive(leak, leak.InSi()) * (After.Seconds - Before.Seconds);
         double perKelvin =
             (Volume.Liquid * Volume.Expansion)
             + (Volume.Gas / (Volume.Absolute(After.Pressure, nameof(After)) * Before.Kelvins));

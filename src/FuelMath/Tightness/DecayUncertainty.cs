@@ -34,15 +34,15 @@ public sealed class DecayUncertainty
         Volume gas
     )
     {
-        Pascals = Guard.NotNegative(pressureDifference, pressureDifference.InSi(), nameof(pressureDifference));
-        Kelvins = Guard.NotNegative(temperature, temperature.InSi(), nameof(temperature));
-        Seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
-        VolumeShare = Guard.NotNegative(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
-        ModulusShare = Guard.NotNegative(bulkModulus, bulkModulus.InSi(), nameof(bulkModulus));
-        SwellingShare = Guard.NotNegative(swelling, swelling.InSi(), nameof(swelling));
-        FuelExpansionShare = Guard.NotNegative(fuelExpansion, fuelExpansion.InSi(), nameof(fuelExpansion));
-        WallExpansionShare = Guard.NotNegative(wallExpansion, wallExpansion.InSi(), nameof(wallExpansion));
-        GasVolume = Guard.NotNegative(gas, gas.InSi(), nameof(gas));
+        Pascals = Guard.NotNegative(pressureDifference, pressureDifference.InSi());
+        Kelvins = Guard.NotNegative(temperature, temperature.InSi());
+        Seconds = Guard.NotNegative(time, time.InSi());
+        VolumeShare = Guard.NotNegative(fuelVolume, fuelVolume.InSi());
+        ModulusShare = Guard.NotNegative(bulkModulus, bulkModulus.InSi());
+        SwellingShare = Guard.NotNegative(swelling, swelling.InSi());
+        FuelExpansionShare = Guard.NotNegative(fuelExpansion, fuelExpansion.InSi());
+        WallExpansionShare = Guard.NotNegative(wallExpansion, wallExpansion.InSi());
+        GasVolume = Guard.NotNegative(gas, gas.InSi());
         PressureDifference = pressureDifference;
         Temperature = temperature;
         Time = time;
@@ -104,8 +104,5 @@ public sealed class DecayUncertainty
     /// <returns>The resolution over the root of twelve.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The resolution is negative or not finite.</exception>
     public static Pressure DifferenceOfResolution(Pressure resolutionDifference) =>
-        SiUnits.Pressure(
-            Guard.NotNegative(resolutionDifference, resolutionDifference.InSi(), nameof(resolutionDifference))
-                / Math.Sqrt(12)
-        );
+        SiUnits.Pressure(Guard.NotNegative(resolutionDifference, resolutionDifference.InSi()) / Math.Sqrt(12));
 }

@@ -42,8 +42,8 @@ public sealed class DecayWait
     {
         ArgumentNullException.ThrowIfNull(volume);
         ArgumentNullException.ThrowIfNull(leak);
-        double step = Guard.Positive(resolutionDifference, resolutionDifference.InSi(), nameof(resolutionDifference));
-        var reading = new GaugePressure(start.Si - (step * Guard.InRange(steps, 2, 1000, nameof(steps))));
+        double step = Guard.Positive(resolutionDifference, resolutionDifference.InSi());
+        var reading = new GaugePressure(start.Si - (step * Guard.InRange(steps, 2, 1000)));
         Duration time = leak.TimeToFall(volume, start, reading);
         double lost = volume.ReleasedBetween(start, reading).InSi();
         double gasGrowth = volume.Gas / (start.Si + volume.Outside) / volume.Kelvins;

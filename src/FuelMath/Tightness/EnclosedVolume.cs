@@ -17,7 +17,7 @@ public static class EnclosedVolume
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(hoses);
-        double sum = Guard.NotNegative(others, others.InSi(), nameof(others));
+        double sum = Guard.NotNegative(others, others.InSi());
         foreach (string name in hoses)
         {
             Line line =

@@ -49,7 +49,7 @@ public sealed class EverydayDecayTest
         Temperature temperatureAfter
     )
     {
-        double volume = Guard.Positive(fuelVolume, fuelVolume.InSi(), nameof(fuelVolume));
+        double volume = Guard.Positive(fuelVolume, fuelVolume.InSi());
         Volume gas = SiUnits.Volume(GasShare * volume);
         Test = new(
             new ClosedVolume(
@@ -99,7 +99,7 @@ public sealed class EverydayDecayTest
     /// <exception cref="ArgumentOutOfRangeException">A value is not greater than zero.</exception>
     public static Volume VolumeOf(Length length, Length bore)
     {
-        double wide = Guard.Positive(bore, bore.InSi(), nameof(bore));
-        return SiUnits.Volume(Math.PI / 4 * wide * wide * Guard.Positive(length, length.InSi(), nameof(length)));
+        double wide = Guard.Positive(bore, bore.InSi());
+        return SiUnits.Volume(Math.PI / 4 * wide * wide * Guard.Positive(length, length.InSi()));
     }
 }

@@ -39,9 +39,9 @@ public sealed class Flush
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Flush Of(Volume enclosed, Ratio residue, VolumeFlow flow)
     {
-        double volume = Guard.Positive(enclosed, enclosed.InSi(), nameof(enclosed));
-        double share = Guard.InRange(residue, residue.InSi(), 1e-4, 0.99, SiUnits.Ratio, nameof(residue));
-        double rate = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        double volume = Guard.Positive(enclosed, enclosed.InSi());
+        double share = Guard.InRange(residue, residue.InSi(), 1e-4, 0.99, SiUnits.Ratio);
+        double rate = Guard.Positive(flow, flow.InSi());
         return new(volume, PressureDecay.MixedExchanges(new Real(share)).Value, rate);
     }
 
@@ -52,8 +52,8 @@ public sealed class Flush
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Ratio ResidueAfter(Volume enclosed, Volume pumped)
     {
-        double volume = Guard.Positive(enclosed, enclosed.InSi(), nameof(enclosed));
-        double through = Guard.NotNegative(pumped, pumped.InSi(), nameof(pumped));
+        double volume = Guard.Positive(enclosed, enclosed.InSi());
+        double through = Guard.NotNegative(pumped, pumped.InSi());
         return SiUnits.Ratio(PressureDecay.MixedResidue(new Real(through / volume)).Value);
     }
 }

@@ -30,7 +30,7 @@ public sealed class LeakPath
     /// <returns>The path.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The flow is not greater than zero.</exception>
     public static LeakPath Constant(VolumeFlow flow) =>
-        new(Kind.Constant, Guard.Positive(flow, flow.InSi(), nameof(flow)), double.NaN);
+        new(Kind.Constant, Guard.Positive(flow, flow.InSi()), double.NaN);
 
     /// <summary>Flow in proportion to pressure: a long narrow way, between threads or past a seat.</summary>
     /// <param name="flow">The flow at the pressure; greater than zero.</param>
@@ -39,7 +39,7 @@ public sealed class LeakPath
     /// <exception cref="ArgumentOutOfRangeException">A number is not greater than zero.</exception>
     public static LeakPath Narrow(VolumeFlow flow, GaugePressure at)
     {
-        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        double q = Guard.Positive(flow, flow.InSi());
         return new(Kind.Narrow, q, q / Guard.Positive(at.AboveAmbient, at.Si, nameof(at)));
     }
 
@@ -50,7 +50,7 @@ public sealed class LeakPath
     /// <exception cref="ArgumentOutOfRangeException">A number is not greater than zero.</exception>
     public static LeakPath Hole(VolumeFlow flow, GaugePressure at)
     {
-        double q = Guard.Positive(flow, flow.InSi(), nameof(flow));
+        double q = Guard.Positive(flow, flow.InSi());
         return new(Kind.Hole, q, q / Math.Sqrt(Guard.Positive(at.AboveAmbient, at.Si, nameof(at))));
     }
 
@@ -112,7 +112,7 @@ public sealed class LeakPath
     public GaugePressure PressureAfter(ClosedVolume volume, GaugePressure before, Duration time)
     {
         ArgumentNullException.ThrowIfNull(volume);
-        double seconds = Guard.NotNegative(time, time.InSi(), nameof(time));
+        double seconds = Guard.NotNegative(time, time.InSi());
         double floor = volume.Floor.Si;
         if (!(before.Si > floor))
         {

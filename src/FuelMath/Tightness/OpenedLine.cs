@@ -36,7 +36,7 @@ public sealed class OpenedLine
     {
         ArgumentNullException.ThrowIfNull(volume);
         Guard.NotNegative(pressure.AboveAmbient, pressure.Si, nameof(pressure));
-        double share = Guard.InRange(draining, draining.InSi(), 0, 1, SiUnits.Ratio, nameof(draining));
+        double share = Guard.InRange(draining, draining.InSi(), 0, 1, SiUnits.Ratio);
         return new(volume.ReleasedBetween(pressure, default).InSi(), share * volume.Liquid);
     }
 }

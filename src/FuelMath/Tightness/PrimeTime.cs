@@ -49,16 +49,12 @@ public sealed class PrimeTime
     )
     {
         ArgumentNullException.ThrowIfNull(volume);
-        double dry = Guard.NotNegative(empty, empty.InSi(), nameof(empty));
-        double free = Guard.Positive(freeFlow, freeFlow.InSi(), nameof(freeFlow));
-        double held = Guard.Positive(flowAtTarget, flowAtTarget.InSi(), nameof(flowAtTarget));
+        double dry = Guard.NotNegative(empty, empty.InSi());
+        double free = Guard.Positive(freeFlow, freeFlow.InSi());
+        double held = Guard.Positive(flowAtTarget, flowAtTarget.InSi());
         if (held > free)
         {
-            throw Guard.OutOfRange(
-                flowAtTarget,
-                $"at most {Guard.Show(freeFlow, flowAtTarget.Unit)}, the free flow",
-                nameof(flowAtTarget)
-            );
+            throw Guard.OutOfRange(flowAtTarget, $"at most {Guard.Show(freeFlow, flowAtTarget.Unit)}, the free flow");
         }
 
         Guard.Positive(target.AboveAmbient, target.Si, nameof(target));

@@ -89,7 +89,7 @@ public sealed class AdditiveLayout
     /// <returns>The layout.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="deviation"/> is negative or not finite.</exception>
     public AdditiveLayout WithLeastDeviation(double deviation) =>
-        new(this, Guard.InRange(Guard.Finite(deviation, nameof(deviation)), 0, double.MaxValue, nameof(deviation)));
+        new(this, Guard.InRange(Guard.Finite(deviation), 0, double.MaxValue, nameof(deviation)));
 
     /// <summary>
     /// The standard deviation of a reading about the sum of its effects, or the least that is known, whichever is more.

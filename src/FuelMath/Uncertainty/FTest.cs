@@ -45,9 +45,9 @@ public sealed class FTest
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static double UpperTail(double ratio, int degreesOfFreedom, int errorDegreesOfFreedom)
     {
-        Guard.InRange(ratio, 0, double.PositiveInfinity, nameof(ratio));
-        double upper = Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
-        double lower = Guard.InRange(errorDegreesOfFreedom, 1, int.MaxValue, nameof(errorDegreesOfFreedom));
+        Guard.InRange(ratio, 0, double.PositiveInfinity);
+        double upper = Guard.InRange(degreesOfFreedom, 1, int.MaxValue);
+        double lower = Guard.InRange(errorDegreesOfFreedom, 1, int.MaxValue);
         return SpecialFunctions.BetaRegularized(lower / 2, upper / 2, lower / (lower + (upper * ratio)));
     }
 }

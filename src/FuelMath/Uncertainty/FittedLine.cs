@@ -122,13 +122,13 @@ public sealed class FittedLine
     /// <returns>The line.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="deviation"/> is negative or not finite.</exception>
     public FittedLine WithLeastDeviation(double deviation) =>
-        new(this, Guard.InRange(Guard.Finite(deviation, nameof(deviation)), 0, double.MaxValue, nameof(deviation)));
+        new(this, Guard.InRange(Guard.Finite(deviation), 0, double.MaxValue, nameof(deviation)));
 
     /// <summary>The line at an abscissa.</summary>
     /// <param name="x">The abscissa; finite.</param>
     /// <returns>The value.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
-    public double At(double x) => fit.CenterY + (fit.Slope * (Guard.Finite(x, nameof(x)) - fit.CenterX));
+    public double At(double x) => fit.CenterY + (fit.Slope * (Guard.Finite(x) - fit.CenterX));
 
     /// <summary>The standard error of the line at an abscissa; not that of a single reading there.</summary>
     /// <param name="x">The abscissa; finite.</param>
@@ -136,7 +136,7 @@ public sealed class FittedLine
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
     public double StandardErrorAt(double x)
     {
-        double u = Guard.Finite(x, nameof(x)) - fit.CenterX;
+        double u = Guard.Finite(x) - fit.CenterX;
         return ResidualStandardDeviation * Math.Sqrt(fit.CenterVariance + (u * u / fit.Sxx));
     }
 
@@ -218,10 +218,7 @@ public sealed class FittedLine
     /// <exception cref="NoSolutionException">All readings lie on the line, so that nothing measures the scatter.</exception>
     public Ratio SlopePValue(double slope) =>
         SlopeStandardError > 0
-            ? Student.TwoSidedPValue(
-                (Slope - Guard.Finite(slope, nameof(slope))) / SlopeStandardError,
-                DegreesOfFreedom
-            )
+            ? Student.TwoSidedPValue((Slope - Guard.Finite(slope)) / SlopeStandardError, DegreesOfFreedom)
             : throw Guard.NoSolution(
                 "a test of a slope",
                 "All readings lie on the line: nothing measures the scatter."

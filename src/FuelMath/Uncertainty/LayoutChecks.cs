@@ -12,7 +12,7 @@ internal static class LayoutChecks
         SameCount(rows.Length, values.Length, nameof(values));
         Guard.AtLeast(2, rows.Distinct().Count(), "A layout (its rows)", nameof(rows));
         Guard.AtLeast(2, columns.Distinct().Count(), "A layout (its columns)", nameof(columns));
-        Guard.AllFinite(values, "Readings", nameof(values));
+        Guard.AllFinite(values, "Readings");
         HangTogether(rows, columns);
     }
 

@@ -15,8 +15,8 @@ internal static class LineChecks
         Guard.AtLeast(origin ? 2 : 3, x.Length, "A line with standard errors", nameof(x));
         SameCount(x.Length, y.Length, nameof(y));
         SameCount(x.Length, weights.Length, nameof(weights));
-        Guard.AllFinite(x, "Abscissas", nameof(x));
-        Guard.AllFinite(y, "Readings", nameof(y));
+        Guard.AllFinite(x, "Abscissas");
+        Guard.AllFinite(y, "Readings");
         foreach (double weight in weights)
         {
             Guard.Positive(weight, nameof(weights));

@@ -54,7 +54,7 @@ public static class PoissonLimits
     /// <summary>What a confidence leaves over.</summary>
     internal static double Left(Ratio confidence) => 1 - Student.Checked(confidence);
 
-    private static int Checked(int count) => Guard.InRange(count, 0, MostCounted, nameof(count));
+    private static int Checked(int count) => Guard.InRange(count, 0, MostCounted);
 
     /// <summary>Where a condition begins to hold, by halving until two neighboring numbers are left.</summary>
     private static double Root(Predicate<double> holds, double low, double high)

@@ -22,7 +22,7 @@ public static class Student
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static double TwoSided(int degreesOfFreedom, Ratio confidence)
     {
-        Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
+        Guard.InRange(degreesOfFreedom, 1, int.MaxValue);
         return Factor(degreesOfFreedom, (1 - Checked(confidence)) / 2);
     }
 
@@ -33,21 +33,14 @@ public static class Student
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static Ratio TwoSidedPValue(double standardErrors, int degreesOfFreedom)
     {
-        double t = Guard.Finite(standardErrors, nameof(standardErrors));
+        double t = Guard.Finite(standardErrors);
         // The square of Student's t is Fisher's ratio with one degree of freedom above.
         return SiUnits.Ratio(FTest.UpperTail(t * t, 1, degreesOfFreedom));
     }
 
     /// <summary>A confidence as a share: 50 % to 99.99 %.</summary>
     internal static double Checked(Ratio confidence) =>
-        Guard.InRange(
-            confidence,
-            confidence.InSi(),
-            LeastConfidence,
-            MostConfidence,
-            SiUnits.Ratio,
-            nameof(confidence)
-        );
+        Guard.InRange(confidence, confidence.InSi(), LeastConfidence, MostConfidence, SiUnits.Ratio);
 
     /// <summary>
     /// The place with this much of the distribution below its mirror image. By halving, until two neighboring numbers are

@@ -37,8 +37,8 @@ public static class StudentizedRange
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static double Quantile(int count, int degreesOfFreedom, Ratio confidence)
     {
-        Guard.InRange(count, 2, MostMeans, nameof(count));
-        Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
+        Guard.InRange(count, 2, MostMeans);
+        Guard.InRange(degreesOfFreedom, 1, int.MaxValue);
         double tail = 1 - Student.Checked(confidence);
         // The quantile of a pair is the least there is, and that of a pair with the tail shared among all pairs the most.
         double pair = Student.Factor(degreesOfFreedom, tail / 2);
@@ -62,9 +62,9 @@ public static class StudentizedRange
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static Ratio PValue(double range, int count, int degreesOfFreedom)
     {
-        Guard.InRange(Guard.Finite(range, nameof(range)), 0, double.MaxValue, nameof(range));
-        Guard.InRange(count, 2, MostMeans, nameof(count));
-        Guard.InRange(degreesOfFreedom, 1, int.MaxValue, nameof(degreesOfFreedom));
+        Guard.InRange(Guard.Finite(range), 0, double.MaxValue, nameof(range));
+        Guard.InRange(count, 2, MostMeans);
+        Guard.InRange(degreesOfFreedom, 1, int.MaxValue);
         return SiUnits.Ratio(Upper(range, count, degreesOfFreedom));
     }
 

@@ -27,8 +27,7 @@ internal sealed class TrialNumbers
     internal double At(UnitsNet.Ratio share)
     {
         double edge = 0.5 / sorted.Length;
-        double place =
-            (Guard.InRange(share, share.InSi(), edge, 1 - edge, SiUnits.Ratio, nameof(share)) - edge) * sorted.Length;
+        double place = (Guard.InRange(share, share.InSi(), edge, 1 - edge, SiUnits.Ratio) - edge) * sorted.Length;
         int below = Math.Min((int)place, sorted.Length - 2);
         return sorted[below] + ((place - below) * (sorted[below + 1] - sorted[below]));
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -30,14 +31,11 @@ public sealed class Circuit
     {
         ArgumentNullException.ThrowIfNull(supply);
         ArgumentNullException.ThrowIfNull(ground);
-        Name = Guard.Name(name, nameof(name));
-        Supply = Checked(supply, nameof(supply));
-        Ground = Checked(ground, nameof(ground));
+        Name = Guard.Name(name);
+        Supply = Checked(supply);
+        Ground = Checked(ground);
         Contacts = contacts;
-        resistance =
-            Supply.Sum(c => c.Si)
-            + Ground.Sum(c => c.Si)
-            + Guard.NotNegative(contacts, contacts.InSi(), nameof(contacts));
+        resistance = Supply.Sum(c => c.Si) + Ground.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi());
     }
 
     /// <summary>The circuit's name.</summary>
@@ -60,7 +58,7 @@ public sealed class Circuit
     /// <returns>The drop, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public ElectricPotential DropAt(ElectricCurrent current) =>
-        SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi(), nameof(current)));
+        SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi()));
 
     /// <summary>How the voltage lost was made: each conductor's resistance, their sum, the drop.</summary>
     /// <param name="current">Current through the load; not negative.</param>
@@ -68,7 +66,7 @@ public sealed class Circuit
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public Working DropWorkingAt(ElectricCurrent current)
     {
-        double amperes = Guard.NotNegative(current, current.InSi(), nameof(current));
+        double amperes = Guard.NotNegative(current, current.InSi());
         Traced whole = Sum(Supply) + Sum(Ground) + ReaderUnits.Input(ContactResistance, Contacts, Contacts.InSi());
         Traced there = Traced.Step(whole, ThereAndBack, InSeries);
         return Traced.Step(there * ReaderUnits.Input(Current, current, amperes), Drop, OhmsLaw).ToWorking();
@@ -98,15 +96,14 @@ public sealed class Circuit
     /// </exception>
     public ElectricPotential VoltageAtLoad(ElectricPotential source, ElectricCurrent current)
     {
-        double volts = Guard.Positive(source, source.InSi(), nameof(source));
-        double amperes = Guard.NotNegative(current, current.InSi(), nameof(current));
+        double volts = Guard.Positive(source, source.InSi());
+        double amperes = Guard.NotNegative(current, current.InSi());
         double left = volts - (resistance * amperes);
         return left > 0
             ? SiUnits.ElectricPotential(left)
             : throw Guard.OutOfRange(
                 current,
-                $"below {Guard.Show(SiUnits.ElectricCurrent(volts / resistance), current.Unit)}, at which the wiring alone takes the whole voltage",
-                nameof(current)
+                $"below {Guard.Show(SiUnits.ElectricCurrent(volts / resistance), current.Unit)}, at which the wiring alone takes the whole voltage"
             );
     }
 
@@ -116,7 +113,7 @@ public sealed class Circuit
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public Power HeatAt(ElectricCurrent current)
     {
-        double amperes = Guard.NotNegative(current, current.InSi(), nameof(current));
+        double amperes = Guard.NotNegative(current, current.InSi());
         return SiUnits.Power(resistance * amperes * amperes);
     }
 
@@ -124,7 +121,10 @@ public sealed class Circuit
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    private static ImmutableArray<Conductor> Checked(IEnumerable<Conductor> conductors, string paramName)
+    private static ImmutableArray<Conductor> Checked(
+        IEnumerable<Conductor> conductors,
+        [CallerArgumentExpression(nameof(conductors))] string paramName = ""
+    )
     {
         ImmutableArray<Conductor> all = [.. conductors];
         return all.All(c => c is not null)

@@ -25,14 +25,13 @@ public sealed class Conductor
     private Conductor(int wires, WireSize size, Length length, Temperature temperature)
     {
         ArgumentNullException.ThrowIfNull(size);
-        double meters = Guard.Positive(length, length.InSi(), nameof(length));
+        double meters = Guard.Positive(length, length.InSi());
         double kelvins = Guard.InRange(
             temperature,
             temperature.InSi(),
             SiUnits.KelvinsFromCelsius(LowestCelsius),
             SiUnits.KelvinsFromCelsius(HighestCelsius),
-            SiUnits.Temperature,
-            nameof(temperature)
+            SiUnits.Temperature
         );
         Wires = wires;
         Size = size;
@@ -88,5 +87,5 @@ public sealed class Conductor
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Conductor FromParallel(int wires, WireSize size, Length length, Temperature temperature) =>
-        new(Guard.InRange(wires, 1, 100, nameof(wires)), size, length, temperature);
+        new(Guard.InRange(wires, 1, 100), size, length, temperature);
 }

@@ -35,11 +35,11 @@ public static class FuseCheck
     )
     {
         ArgumentNullException.ThrowIfNull(source);
-        double fuse = Guard.Positive(rating, rating.InSi(), nameof(rating));
-        double wire = Guard.Positive(ampacity, ampacity.InSi(), nameof(ampacity));
-        double steady = Guard.NotNegative(steadyCurrent, steadyCurrent.InSi(), nameof(steadyCurrent));
-        Guard.Positive(share, share.InSi(), nameof(share));
-        double part = Guard.InRange(share, share.InSi(), 0, 1, SiUnits.Ratio, nameof(share));
+        double fuse = Guard.Positive(rating, rating.InSi());
+        double wire = Guard.Positive(ampacity, ampacity.InSi());
+        double steady = Guard.NotNegative(steadyCurrent, steadyCurrent.InSi());
+        Guard.Positive(share, share.InSi());
+        double part = Guard.InRange(share, share.InSi(), 0, 1, SiUnits.Ratio);
         var found = ImmutableArray.CreateBuilder<Finding>();
         if (steady > wire)
         {

@@ -63,11 +63,11 @@ public sealed class WireChoice
             throw new ArgumentException("Must hold at least one size, and no null.", nameof(sizes));
         }
 
-        Guard.Positive(supply, supply.InSi(), nameof(supply));
-        Guard.NotNegative(ground, ground.InSi(), nameof(ground));
-        double ohms = Guard.NotNegative(contacts, contacts.InSi(), nameof(contacts));
-        double amperes = Guard.Positive(current, current.InSi(), nameof(current));
-        double allowed = Guard.Positive(allowedDrop, allowedDrop.InSi(), nameof(allowedDrop));
+        Guard.Positive(supply, supply.InSi());
+        Guard.NotNegative(ground, ground.InSi());
+        double ohms = Guard.NotNegative(contacts, contacts.InSi());
+        double amperes = Guard.Positive(current, current.InSi());
+        double allowed = Guard.Positive(allowedDrop, allowedDrop.InSi());
         Length both = supply + ground;
         WireSize? thinner = null;
         double lost = double.NaN;

@@ -43,7 +43,7 @@ public sealed partial class WireSize
     /// <exception cref="ArgumentOutOfRangeException">The gauge is outside the range.</exception>
     public static WireSize FromAwg(int gauge)
     {
-        Real number = new(Guard.InRange(gauge, ThickestGauge, ThinnestGauge, nameof(gauge)));
+        Real number = new(Guard.InRange(gauge, ThickestGauge, ThinnestGauge));
         string text = gauge <= 0 ? $"{1 - gauge}/0" : gauge.ToString(CultureInfo.InvariantCulture);
         return new(WireResistance.Area(WireResistance.AwgDiameter(number)).Value, $"{text} AWG", gauge);
     }
@@ -53,11 +53,7 @@ public sealed partial class WireSize
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The area is not greater than zero.</exception>
     public static WireSize FromArea(Area area) =>
-        new(
-            Guard.Positive(area, area.InSi(), nameof(area)),
-            Guard.Show(area, UnitsNet.Units.AreaUnit.SquareMillimeter),
-            null
-        );
+        new(Guard.Positive(area, area.InSi()), Guard.Show(area, UnitsNet.Units.AreaUnit.SquareMillimeter), null);
 
     /// <summary>Reads a size as people write it: "AWG 14", "14 AWG", "4/0", "#12", "2,5 mm2".</summary>
     /// <param name="text">A gauge, or an area with its unit.</param>

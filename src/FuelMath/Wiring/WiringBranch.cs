@@ -24,8 +24,8 @@ public sealed class WiringBranch
     )
     {
         ArgumentNullException.ThrowIfNull(conductors);
-        Name = Guard.Name(name, nameof(name));
-        From = Guard.Name(from, nameof(from));
+        Name = Guard.Name(name);
+        From = Guard.Name(from);
         To = Apart(from, to, nameof(to));
         Conductors = [.. conductors];
         if (Conductors.Any(c => c is null))
@@ -34,10 +34,10 @@ public sealed class WiringBranch
         }
 
         Contacts = contacts;
-        Si = Conductors.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi(), nameof(contacts));
+        Si = Conductors.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi());
         if (Si == 0)
         {
-            throw Guard.OutOfRange(contacts, "greater than zero where there is no conductor", nameof(contacts));
+            throw Guard.OutOfRange(contacts, "greater than zero where there is no conductor");
         }
     }
 
@@ -71,7 +71,7 @@ public sealed class WiringBranch
     /// <exception cref="ArgumentOutOfRangeException">The resistance is not greater than zero.</exception>
     public static WiringBranch FromResistance(string name, string from, string to, ElectricResistance resistance)
     {
-        Guard.Positive(resistance, resistance.InSi(), nameof(resistance));
+        Guard.Positive(resistance, resistance.InSi());
         return new(name, from, to, [], resistance);
     }
 

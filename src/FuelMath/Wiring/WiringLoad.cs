@@ -9,8 +9,8 @@ public sealed class WiringLoad
     private WiringLoad(WiringLoadKind kind, string name, string positive, string negative, double amount)
     {
         Kind = kind;
-        Name = Guard.Name(name, nameof(name));
-        Positive = Guard.Name(positive, nameof(positive));
+        Name = Guard.Name(name);
+        Positive = Guard.Name(positive);
         Negative = WiringBranch.Apart(positive, negative, nameof(negative));
         Amount = amount;
     }
@@ -49,13 +49,7 @@ public sealed class WiringLoad
     /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public static WiringLoad ConstantCurrent(string name, string positive, string negative, ElectricCurrent current) =>
-        new(
-            WiringLoadKind.ConstantCurrent,
-            name,
-            positive,
-            negative,
-            Guard.NotNegative(current, current.InSi(), nameof(current))
-        );
+        new(WiringLoadKind.ConstantCurrent, name, positive, negative, Guard.NotNegative(current, current.InSi()));
 
     /// <summary>A load that is a resistance.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -70,14 +64,7 @@ public sealed class WiringLoad
         string positive,
         string negative,
         ElectricResistance resistance
-    ) =>
-        new(
-            WiringLoadKind.Resistance,
-            name,
-            positive,
-            negative,
-            Guard.Positive(resistance, resistance.InSi(), nameof(resistance))
-        );
+    ) => new(WiringLoadKind.Resistance, name, positive, negative, Guard.Positive(resistance, resistance.InSi()));
 
     /// <summary>A load that draws the same power at any voltage.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -88,13 +75,7 @@ public sealed class WiringLoad
     /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The power is negative or not finite.</exception>
     public static WiringLoad ConstantPower(string name, string positive, string negative, Power power) =>
-        new(
-            WiringLoadKind.ConstantPower,
-            name,
-            positive,
-            negative,
-            Guard.NotNegative(power, power.InSi(), nameof(power))
-        );
+        new(WiringLoadKind.ConstantPower, name, positive, negative, Guard.NotNegative(power, power.InSi()));
 
     /// <summary>Gives the load's name.</summary>
     /// <returns>The name.</returns>

@@ -38,8 +38,8 @@ public sealed class WiringMesh
         ArgumentNullException.ThrowIfNull(branches);
         ArgumentNullException.ThrowIfNull(sources);
         ArgumentNullException.ThrowIfNull(loads);
-        Name = Guard.Name(name, nameof(name));
-        Reference = Guard.Name(reference, nameof(reference));
+        Name = Guard.Name(name);
+        Reference = Guard.Name(reference);
         Branches = [.. branches];
         Sources = [.. sources];
         Loads = [.. loads];

@@ -21,10 +21,10 @@ public sealed class WiringSource
     )
     {
         Kind = kind;
-        Name = Guard.Name(name, nameof(name));
-        Positive = Guard.Name(positive, nameof(positive));
+        Name = Guard.Name(name);
+        Positive = Guard.Name(positive);
         Negative = WiringBranch.Apart(positive, negative, nameof(negative));
-        Volts = Guard.Positive(voltage, voltage.InSi(), nameof(voltage));
+        Volts = Guard.Positive(voltage, voltage.InSi());
         Voltage = voltage;
         InternalResistance = internalResistance;
         Ohms = internalResistance.InSi();
@@ -87,7 +87,7 @@ public sealed class WiringSource
         ElectricResistance internalResistance
     )
     {
-        Guard.Positive(internalResistance, internalResistance.InSi(), nameof(internalResistance));
+        Guard.Positive(internalResistance, internalResistance.InSi());
         return new(WiringSourceKind.Battery, name, positive, negative, openCircuitVoltage, internalResistance, null);
     }
 
@@ -108,7 +108,7 @@ public sealed class WiringSource
         ElectricCurrent currentLimit
     )
     {
-        Guard.Positive(currentLimit, currentLimit.InSi(), nameof(currentLimit));
+        Guard.Positive(currentLimit, currentLimit.InSi());
         return new(WiringSourceKind.Alternator, name, positive, negative, regulatedVoltage, default, currentLimit);
     }
 
