@@ -113,7 +113,8 @@ public sealed class Filter : FlowPart
     public Pressure? CollapseDifferentialPressure { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => new SquarePart { LinearPerViscosity = linear, SquarePerDensity = quadratic };
+    internal override LawSettings Law =>
+        new SquareSettings { LinearPerViscosity = linear, SquarePerDensity = quadratic };
 
     /// <inheritdoc />
     /// <remarks>Beyond the tested flow a filter's loss is its fitted law carried on: said, not hidden.</remarks>

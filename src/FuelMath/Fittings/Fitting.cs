@@ -46,8 +46,8 @@ public sealed class Fitting : FlowPart
     }
 
     /// <inheritdoc />
-    internal override LinkPart Law =>
-        new SquarePart { SquarePerDensity = PartMath.PerDensity(LossCoefficient.InSi(), Bore.InSi()) };
+    internal override LawSettings Law =>
+        new SquareSettings { SquarePerDensity = PartMath.PerDensity(LossCoefficient.InSi(), Bore.InSi()) };
 
     /// <inheritdoc />
     internal override string? WhyNoLine =>

@@ -92,10 +92,10 @@ public sealed class Jet : FlowPart
     public DataSource Source { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law =>
+    internal override LawSettings Law =>
         exponent == 0.5
-            ? new SquarePart { SquarePerDensity = loss / (flow * flow * density) }
-            : new PowerPart(flow, loss, density, exponent);
+            ? new SquareSettings { SquarePerDensity = loss / (flow * flow * density) }
+            : new PowerSettings(flow, loss, density, exponent);
 
     /// <summary>The pressure lost at a flow.</summary>
     /// <param name="volumeFlow">Volume flow, of either sign.</param>

@@ -216,7 +216,7 @@ public sealed partial class Hose : FlowPart
         );
 
     /// <inheritdoc />
-    internal override LinkPart Law => LawWith(0);
+    internal override LawSettings Law => LawWith(0);
 
     /// <inheritdoc />
     internal override double? VolumeSi => EnclosedVolume.InSi();
@@ -243,10 +243,17 @@ public sealed partial class Hose : FlowPart
     }
 
     /// <summary>Its law with a further loss coefficient, for this bore.</summary>
-    internal LinkPart LawWith(double further) =>
+    internal LawSettings LawWith(double further) =>
         coil is { } bent
-            ? new CurvedPart(length, bore, roughness, coefficient + further, bent)
-            : new PipePart(length, bore, roughness, coefficient + further, FrictionLaw.ColebrookStraightPassage, false);
+            ? new CurvedSettings(length, bore, roughness, coefficient + further, bent)
+            : new PipeSettings(
+                length,
+                bore,
+                roughness,
+                coefficient + further,
+                FrictionLaw.ColebrookStraightPassage,
+                false
+            );
 
     /// <summary>Flow, density and viscosity in SI; refused in a coil beyond what its friction was measured for.</summary>
     private (double Flow, double Density, double Viscosity) Checked(

@@ -27,7 +27,7 @@ public sealed class FittedHose : FlowPart
     public ImmutableArray<Fitting> Fittings => series.Fittings;
 
     /// <inheritdoc />
-    internal override LinkPart Law => Hose.LawWith(series.CoefficientFor(Hose.Bore).InSi());
+    internal override LawSettings Law => Hose.LawWith(series.CoefficientFor(Hose.Bore).InSi());
 
     /// <inheritdoc />
     internal override double? VolumeSi => Hose.VolumeSi;

@@ -167,7 +167,7 @@ internal sealed class BatchRunner
     {
         T flow = work.Flow[link];
         T none = T.Of(0);
-        if (plan.Links[link].Law is CappedPart)
+        if (plan.Links[link].Law is CappedSettings)
         {
             T commanded = work.Law<CappedLaw<T>>(link).Commanded;
             T delivered = T.Select(T.Less(flow, commanded), T.Select(T.Less(noFlow, flow), flow, none), flow);

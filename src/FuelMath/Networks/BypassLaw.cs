@@ -29,10 +29,10 @@ internal struct BypassLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Load(LinkPart part) => valve.Load(part);
+    public void Load(LawSettings part) => valve.Load(part);
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) =>
+    public void Carry(LawSettings part, in Surroundings<T> around) =>
         valve.Carry(part, around.HeadFrom, around.HeadTo, around);
 
     /// <inheritdoc />

@@ -37,18 +37,18 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
-        var draw = (CappedPart)part;
+        var draw = (CappedSettings)part;
         densityRatio = T.Of(1);
         Set(T.Of(draw.Coefficient), T.Of(draw.Commanded));
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around)
+    public void Carry(LawSettings part, in Surroundings<T> around)
     {
         offset = around.HeadFrom - around.HeadTo;
-        var draw = (CappedPart)part;
+        var draw = (CappedSettings)part;
         densityRatio = draw.MeasuredDensity > 0 ? around.Density / draw.MeasuredDensity : T.Of(1);
         Set(given, commanded);
     }

@@ -14,7 +14,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class CheckValve : FlowPart
 {
-    private readonly SquarePart law;
+    private readonly SquareSettings law;
 
     /// <summary>Describes a check valve.</summary>
     /// <param name="openingDifferentialPressure">The difference at which it opens; not negative.</param>
@@ -26,7 +26,7 @@ public sealed class CheckValve : FlowPart
     {
         double q = Guard.Positive(openFlow, openFlow.InSi());
         double loss = Guard.Positive(openLoss, openLoss.InSi());
-        law = new SquarePart
+        law = new SquareSettings
         {
             Opening = Guard.NotNegative(openingDifferentialPressure, openingDifferentialPressure.InSi()),
             SquarePerDensity = loss / (q * q) / Guard.Positive(density, density.InSi()),
@@ -49,7 +49,7 @@ public sealed class CheckValve : FlowPart
     public Density Density { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 
     /// <inheritdoc />
     internal override bool IsPassage => false;

@@ -11,7 +11,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class CurvedPipe : FlowPart
 {
-    private readonly CurvedPart law;
+    private readonly CurvedSettings law;
 
     /// <summary>Describes a curved pipe.</summary>
     /// <param name="length">Its length; greater than zero.</param>
@@ -43,7 +43,7 @@ public sealed class CurvedPipe : FlowPart
     public Length CoilDiameter { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 
     /// <inheritdoc />
     internal override double? VolumeSi => PartMath.Volume(law);

@@ -27,9 +27,9 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
-        var pipe = (CurvedPart)part;
+        var pipe = (CurvedSettings)part;
         passage.Load(pipe);
         rough = T.Of(pipe.Roughness / pipe.Bore / 3.7);
         curvature = T.Of(pipe.Curvature);
@@ -37,9 +37,9 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around)
+    public void Carry(LawSettings part, in Surroundings<T> around)
     {
-        var pipe = (CurvedPart)part;
+        var pipe = (CurvedSettings)part;
         passage.Carry(pipe, around);
         most = pipe.GreatestReynolds / passage.ReynoldsPerFlow;
     }

@@ -24,7 +24,7 @@ internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
         var settings = (CustomSettings<TLaw>)part;
         (law, first) = (settings.Caller, T.Of(settings.Usual));
@@ -34,7 +34,7 @@ internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around)
+    public void Carry(LawSettings part, in Surroundings<T> around)
     {
         (density, viscosity) = (around.Density, around.Viscosity);
         usual = law.Loss(new FlowPoint<T>(first, density, viscosity)) / first;

@@ -44,5 +44,5 @@ public sealed class CustomPart<TLaw> : FlowPart
     public VolumeFlow UsualFlow { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 }

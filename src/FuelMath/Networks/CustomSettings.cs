@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A caller's law, and where solving starts with it.</summary>
-internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LinkPart
+internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LawSettings
     where TLaw : struct, IFlowLaw
 {
     internal readonly TLaw Caller = law;
@@ -13,7 +13,7 @@ internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LinkPart
     internal readonly double Usual = usual;
 
     /// <inheritdoc />
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, CustomLaw<T, TLaw>>(ends, parts);
 
     /// <summary>Where the law falls, there may be other states.</summary>

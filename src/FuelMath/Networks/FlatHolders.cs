@@ -15,7 +15,7 @@ internal sealed class FlatHolders
         groups = [
             .. plan
                 .Links.Index()
-                .Where(l => l.Item.Law is RegulatorPart { Slope: 0, Influence: 0 })
+                .Where(l => l.Item.Law is RegulatorSettings { Slope: 0, Influence: 0 })
                 .GroupBy(l => HeldNode(plan, l.Index))
                 .Where(g => g.Skip(1).Any())
                 .Select(g => g.Select(l => l.Index).ToArray()),
@@ -48,7 +48,7 @@ internal sealed class FlatHolders
     }
 
     private static int HeldNode(NetworkPlan plan, int link) =>
-        plan.Links[link].Law is RegulatorPart { Bypass: true } ? plan.From[link] : plan.To[link];
+        plan.Links[link].Law is RegulatorSettings { Bypass: true } ? plan.From[link] : plan.To[link];
 
     /// <summary>Whether it just opens, at the flow that it has and at none: it would pass more or less at this pressure.</summary>
     private static bool IsHolding(NetworkWork<Real> work, int link)

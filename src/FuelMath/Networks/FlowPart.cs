@@ -13,7 +13,7 @@ public abstract class FlowPart
     private protected FlowPart() { }
 
     /// <summary>Its law with its settings. Asked once for each network.</summary>
-    internal abstract LinkPart Law { get; }
+    internal abstract LawSettings Law { get; }
 
     /// <summary>What has to be said of a point, beside its fluid, before it can be read there.</summary>
     internal virtual PartNeeds Needs => PartNeeds.None;

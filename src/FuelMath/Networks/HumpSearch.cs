@@ -29,7 +29,7 @@ internal sealed class HumpSearch
     {
         this.work = work;
         link = work.Plan.Hump;
-        pieces = ((PumpTablePart)work.Plan.Links[link].Law).Pieces;
+        pieces = ((PumpTableSettings)work.Plan.Links[link].Law).Pieces;
         curve = new HumpCurve(pieces);
         (double least, double greatest, _) = curve.Between(0, curve.End);
         range = Math.Max(greatest - least, Math.Max(Math.Abs(greatest), Math.Abs(least)));

@@ -21,14 +21,14 @@ internal interface ILinkLaw<T>
     T UsualSlope { get; }
 
     /// <summary>Takes the settings that its description names.</summary>
-    void Load(LinkPart part);
+    void Load(LawSettings part);
 
     /// <summary>Takes settings other than its description's, in its own order; <see cref="Carry"/> follows.</summary>
     /// <returns>The flow that a warm start begins with.</returns>
     T Set(ReadOnlySpan<T> settings, T flow);
 
     /// <summary>Works out all that depends on the fluid and on the elevation of the ends.</summary>
-    void Carry(LinkPart part, in Surroundings<T> around);
+    void Carry(LawSettings part, in Surroundings<T> around);
 
     /// <summary>The law at a flow.</summary>
     /// <param name="flow">Volume flow, m3/s.</param>

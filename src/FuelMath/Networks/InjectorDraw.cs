@@ -12,7 +12,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class InjectorDraw : FlowPart
 {
-    private readonly CappedPart law;
+    private readonly CappedSettings law;
 
     /// <summary>Describes a draw; what it is commanded to is a condition of each solve.</summary>
     /// <param name="flow">The flow of all of them held open; greater than zero.</param>
@@ -25,7 +25,7 @@ public sealed class InjectorDraw : FlowPart
     private InjectorDraw(VolumeFlow flow, Pressure differentialPressure, Density density, VolumeFlow? commanded)
     {
         double asked = commanded is { } given ? Guard.NotNegative(given, given.InSi(), nameof(commanded)) : 0;
-        law = new CappedPart(PartMath.Coefficient(flow, differentialPressure), asked)
+        law = new CappedSettings(PartMath.Coefficient(flow, differentialPressure), asked)
         {
             MeasuredDensity = Guard.Positive(density, density.InSi()),
         };
@@ -51,7 +51,7 @@ public sealed class InjectorDraw : FlowPart
     public InjectorDraw WithCommandedFlow(VolumeFlow commanded) => new(Flow, DifferentialPressure, Density, commanded);
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 
     /// <inheritdoc />
     internal override PartNeeds Needs => CommandedFlow is null ? PartNeeds.CommandedFlow : PartNeeds.None;

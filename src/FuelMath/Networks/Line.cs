@@ -40,7 +40,7 @@ public sealed class Line
     public FlowPart Part { get; }
 
     /// <summary>The law of its part, asked for once.</summary>
-    internal LinkPart Law => field ??= Part.Law;
+    internal LawSettings Law => field ??= Part.Law;
 
     /// <summary>What lets its pump join and leave; null where it always runs.</summary>
     public PumpSwitch? Switch { get; }

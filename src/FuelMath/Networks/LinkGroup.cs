@@ -38,14 +38,14 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     where TLaw : struct, ILinkLaw<T>
 {
     private readonly Ends[] ends;
-    private readonly LinkPart[] parts;
+    private readonly LawSettings[] parts;
     private readonly TLaw[] laws;
 
     // What costly laws say at a state that many points start from.
     private readonly (Dual<T> Loss, T Memory)[] known;
     private object? knownAt;
 
-    internal LinkGroup(Ends[] ends, LinkPart[] parts)
+    internal LinkGroup(Ends[] ends, LawSettings[] parts)
     {
         this.ends = ends;
         this.parts = parts;

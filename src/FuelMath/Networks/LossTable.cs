@@ -76,7 +76,7 @@ public sealed class LossTable : FlowPart
     public DataSource Source { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => settings;
+    internal override LawSettings Law => settings;
 
     /// <summary>The pressure lost at a flow.</summary>
     /// <param name="flow">Volume flow, of either sign.</param>

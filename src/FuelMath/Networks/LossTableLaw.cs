@@ -27,13 +27,13 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
     internal readonly T GreatestFlow => greatest;
 
     /// <inheritdoc />
-    public void Load(LinkPart part) => table.Load(((LossTableSettings)part).Pieces);
+    public void Load(LawSettings part) => table.Load(((LossTableSettings)part).Pieces);
 
     /// <inheritdoc />
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around)
+    public void Carry(LawSettings part, in Surroundings<T> around)
     {
         var measured = (LossTableSettings)part;
 

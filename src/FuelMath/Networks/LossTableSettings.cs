@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>A measured loss over flow, and the fluid that it was measured with.</summary>
 internal sealed class LossTableSettings(string name, Piece[] pieces, double density, double kinematicViscosity)
-    : LinkPart
+    : LawSettings
 {
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
     internal readonly Piece[] Pieces = pieces;
@@ -16,7 +16,7 @@ internal sealed class LossTableSettings(string name, Piece[] pieces, double dens
     internal readonly double KinematicViscosity = kinematicViscosity;
 
     /// <inheritdoc />
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, LossTableLaw<T>>(ends, parts);
 
     /// <inheritdoc />

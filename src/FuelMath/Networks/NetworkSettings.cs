@@ -64,7 +64,7 @@ internal static class NetworkSettings
     /// <summary>The settings that a line's own description gives.</summary>
     internal static double[] Own(NetworkPlan plan, int line)
     {
-        LinkPart law = plan.Links[line].Law;
+        LawSettings law = plan.Links[line].Law;
         double[] settings = new double[law.SettingCount];
         law.Write(settings);
         return settings;
@@ -75,8 +75,8 @@ internal static class NetworkSettings
     internal static double[] Replacement(NetworkPlan plan, int line, PlainPump pump)
     {
         ArgumentNullException.ThrowIfNull(pump);
-        LinkPart old = plan.Links[line].Law;
-        PumpPart law = pump.Law;
+        LawSettings old = plan.Links[line].Law;
+        PumpSettings law = pump.Law;
         if (law.WhyUnlike(old) is { } why)
         {
             throw new ArgumentException(

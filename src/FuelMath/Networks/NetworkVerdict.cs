@@ -134,7 +134,7 @@ internal static class NetworkVerdict
 
         for (int i = 0; i < work.Flow.Length; i++)
         {
-            LinkPart part = work.Plan.Links[i].Law;
+            LawSettings part = work.Plan.Links[i].Law;
             part.CheckTrespass(work, i, tolerance);
             double excess = part.ExcessIn(work, i);
             if (excess > tolerance)

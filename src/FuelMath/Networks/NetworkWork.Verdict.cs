@@ -64,7 +64,7 @@ internal sealed partial class NetworkWork<T>
     internal T OutsideData(int link)
     {
         T none = T.Of(0);
-        if (Plan.Links[link].Law is not PumpTablePart { Extend: false })
+        if (Plan.Links[link].Law is not PumpTableSettings { Extend: false })
         {
             return none;
         }

@@ -9,7 +9,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class Nozzle : FlowPart
 {
-    private readonly SquarePart law;
+    private readonly SquareSettings law;
 
     /// <summary>Describes a nozzle by one reading.</summary>
     /// <param name="flow">A flow of it; greater than zero.</param>
@@ -22,7 +22,7 @@ public sealed class Nozzle : FlowPart
         double c = PartMath.Coefficient(flow, differentialPressure);
         double rho = Guard.Positive(density, density.InSi());
         Backflow = Guard.Known(backflow);
-        law = new SquarePart
+        law = new SquareSettings
         {
             SquarePerDensity = 1 / (c * c) / rho,
             OneWay = backflow == Backflow.Prevented,
@@ -45,7 +45,7 @@ public sealed class Nozzle : FlowPart
     public Backflow Backflow { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 
     /// <inheritdoc />
     internal override bool IsPassage => false;

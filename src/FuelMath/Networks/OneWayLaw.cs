@@ -23,14 +23,14 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     public T Set(ReadOnlySpan<T> settings, T flow) => law.Set(settings, flow);
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
         law = default;
         law.Load(part);
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) => law.Carry(part, around);
+    public void Carry(LawSettings part, in Surroundings<T> around) => law.Carry(part, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

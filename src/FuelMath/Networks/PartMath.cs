@@ -25,10 +25,10 @@ internal static class PartMath
     }
 
     /// <summary>What a round passage holds, m3.</summary>
-    internal static double Volume(RoundPart part) => Math.PI / 4 * part.Bore * part.Bore * part.Length;
+    internal static double Volume(RoundSettings part) => Math.PI / 4 * part.Bore * part.Bore * part.Length;
 
     /// <summary>A checked passage.</summary>
-    internal static PipePart Pipe(
+    internal static PipeSettings Pipe(
         Length length,
         Length bore,
         Length roughness,
@@ -52,7 +52,7 @@ internal static class PartMath
     }
 
     /// <summary>A checked passage that is bent all along its length.</summary>
-    internal static CurvedPart CurvedPipe(
+    internal static CurvedSettings CurvedPipe(
         Length length,
         Length bore,
         Length roughness,
@@ -60,7 +60,14 @@ internal static class PartMath
         Length coilDiameter
     )
     {
-        PipePart straight = Pipe(length, bore, roughness, lossCoefficient, FrictionLaw.ColebrookStraightPassage, false);
+        PipeSettings straight = Pipe(
+            length,
+            bore,
+            roughness,
+            lossCoefficient,
+            FrictionLaw.ColebrookStraightPassage,
+            false
+        );
         double coil = Guard.InRange(
             coilDiameter,
             coilDiameter.InSi(),

@@ -8,7 +8,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class Pipe : FlowPart
 {
-    private readonly PipePart law;
+    private readonly PipeSettings law;
 
     /// <summary>Describes a pipe that lets flow through both ways.</summary>
     /// <param name="length">Its length; greater than zero.</param>
@@ -57,7 +57,7 @@ public sealed class Pipe : FlowPart
     public Pipe WithCheckValve() => new(Length, Bore, Roughness, LossCoefficient, Friction, true);
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 
     /// <inheritdoc />
     internal override bool IsPassage => !HasCheckValve;

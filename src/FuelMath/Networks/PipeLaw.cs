@@ -27,15 +27,15 @@ internal struct PipeLaw<T> : ILinkLaw<T>
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
-        var pipe = (PipePart)part;
+        var pipe = (PipeSettings)part;
         passage.Load(pipe);
         rough = T.Of(pipe.Roughness / pipe.Bore / 3.7);
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) => passage.Carry((PipePart)part, around);
+    public void Carry(LawSettings part, in Surroundings<T> around) => passage.Carry((PipeSettings)part, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -10,7 +10,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class PlainFilter : FlowPart
 {
-    private readonly SquarePart law;
+    private readonly SquareSettings law;
 
     /// <summary>Describes a filter.</summary>
     /// <param name="flow">The flow at which both losses are given; greater than zero.</param>
@@ -35,7 +35,7 @@ public sealed class PlainFilter : FlowPart
         double mu = Guard.Positive(viscosity, viscosity.InSi());
         law =
             a + b > 0
-                ? new SquarePart { LinearPerViscosity = a / q / mu, SquarePerDensity = b / (q * q) / rho }
+                ? new SquareSettings { LinearPerViscosity = a / q / mu, SquarePerDensity = b / (q * q) / rho }
                 : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
         (Flow, LinearLoss, QuadraticLoss) = (flow, linearLoss, quadraticLoss);
         (Density, Viscosity) = (density, viscosity);
@@ -57,5 +57,5 @@ public sealed class PlainFilter : FlowPart
     public DynamicViscosity Viscosity { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 }

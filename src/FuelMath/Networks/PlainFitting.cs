@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <remarks>Source: [White-2003] section 6.9.</remarks>
 public sealed class PlainFitting : FlowPart
 {
-    private readonly SquarePart law;
+    private readonly SquareSettings law;
 
     /// <summary>Describes a fitting.</summary>
     /// <param name="bore">The inner diameter that the loss coefficient belongs to; greater than zero.</param>
@@ -16,7 +16,7 @@ public sealed class PlainFitting : FlowPart
     {
         double diameter = Guard.Positive(bore, bore.InSi());
         double k = Guard.Positive(lossCoefficient, lossCoefficient.InSi());
-        law = new SquarePart { SquarePerDensity = PartMath.PerDensity(k, diameter) };
+        law = new SquareSettings { SquarePerDensity = PartMath.PerDensity(k, diameter) };
         (Bore, LossCoefficient) = (bore, lossCoefficient);
     }
 
@@ -27,5 +27,5 @@ public sealed class PlainFitting : FlowPart
     public Ratio LossCoefficient { get; }
 
     /// <inheritdoc />
-    internal override LinkPart Law => law;
+    internal override LawSettings Law => law;
 }

@@ -11,9 +11,9 @@ namespace FuelMath;
 public sealed class PlainPump : FlowPart
 {
     internal const int MostPumps = 16;
-    private readonly Func<double, PumpPart> part;
+    private readonly Func<double, PumpSettings> part;
 
-    private PlainPump(PumpCurveGiven given, Func<double, PumpPart> part)
+    private PlainPump(PumpCurveGiven given, Func<double, PumpSettings> part)
     {
         (Given, this.part) = (given, part);
         (Speed, CountInParallel, CountInSeries) = (SiUnits.Ratio(1), 1, 1);
@@ -91,7 +91,7 @@ public sealed class PlainPump : FlowPart
         double b = (shutoff - point.RiseSi) / Math.Pow(point.FlowSi, c);
         return new(
             new(true, [point], OutsideRange.Extend, shutoffPressureRise, exponent),
-            n => new PumpPowerPart(n * n * shutoff, b * Math.Pow(n, 2 - c), c)
+            n => new PumpPowerSettings(n * n * shutoff, b * Math.Pow(n, 2 - c), c)
         );
     }
 
@@ -153,19 +153,19 @@ public sealed class PlainPump : FlowPart
     public PlainPump InSeries(int pumps) => new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps) };
 
     /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
-    internal override PumpPart Law =>
+    internal override PumpSettings Law =>
         part(Speed.InSi()) switch
         {
-            PumpTablePart table when CountInParallel > 1 || CountInSeries > 1 => new PumpTablePart(
+            PumpTableSettings table when CountInParallel > 1 || CountInSeries > 1 => new PumpTableSettings(
                 Array.ConvertAll(table.Pieces, p => Stretched(p, CountInParallel, CountInSeries)),
                 table.Extend
             ),
-            PumpPowerPart power => new PumpPowerPart(
+            PumpPowerSettings power => new PumpPowerSettings(
                 CountInSeries * power.Shutoff,
                 CountInSeries * power.Factor / Math.Pow(CountInParallel, power.Exponent),
                 power.Exponent
             ),
-            PumpPart single => single,
+            PumpSettings single => single,
         };
 
     /// <summary>A piece with its flow times m and its rise times n.</summary>
@@ -208,7 +208,7 @@ public sealed class PlainPump : FlowPart
 
         return new(
             new(isSmooth, [.. all], outside, default, default),
-            n => new PumpTablePart(
+            n => new PumpTableSettings(
                 draw([.. flow.Select(q => n * q)], [.. rise.Select(p => n * n * p)]),
                 outside == OutsideRange.Extend
             )

@@ -141,8 +141,8 @@ public sealed class PlainRegulator : FlowPart
     }
 
     /// <inheritdoc />
-    internal override LinkPart Law =>
-        new RegulatorPart
+    internal override LawSettings Law =>
+        new RegulatorSettings
         {
             Bypass = IsBypass,
             Setting = setting,

@@ -24,9 +24,9 @@ internal struct PowerLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
-        var opening = (PowerPart)part;
+        var opening = (PowerSettings)part;
         exponent = opening.Exponent;
         (reference, loss, measuredWith) = (T.Of(opening.Flow), T.Of(opening.Loss), T.Of(opening.Density));
         usual = loss / reference;
@@ -36,7 +36,7 @@ internal struct PowerLaw<T> : ILinkLaw<T>
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) => density = around.Density;
+    public void Carry(LawSettings part, in Surroundings<T> around) => density = around.Density;
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -31,9 +31,9 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
-        var pump = (PumpPowerPart)part;
+        var pump = (PumpPowerSettings)part;
         exponent = pump.Exponent;
         Set(T.Of(pump.Shutoff), T.Of(pump.Factor), T.Of(pump.Half));
     }
@@ -56,7 +56,7 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     internal readonly T Shutoff => shutoff;
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) { }
+    public void Carry(LawSettings part, in Surroundings<T> around) { }
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

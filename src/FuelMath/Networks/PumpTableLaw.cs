@@ -26,9 +26,9 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     internal readonly T End => table.End;
 
     /// <inheritdoc />
-    public void Load(LinkPart part)
+    public void Load(LawSettings part)
     {
-        table.Load(((PumpTablePart)part).Pieces);
+        table.Load(((PumpTableSettings)part).Pieces);
         Finish();
     }
 
@@ -41,7 +41,7 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) { }
+    public void Carry(LawSettings part, in Surroundings<T> around) { }
 
     /// <inheritdoc />
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)

@@ -28,10 +28,10 @@ internal struct ReducingLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Load(LinkPart part) => valve.Load(part);
+    public void Load(LawSettings part) => valve.Load(part);
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) =>
+    public void Carry(LawSettings part, in Surroundings<T> around) =>
         valve.Carry(part, around.HeadTo, around.HeadFrom, around);
 
     /// <inheritdoc />

@@ -37,9 +37,9 @@ internal struct RegulatorBalance<T>
     internal T Usual;
 
     /// <summary>Takes the settings.</summary>
-    internal void Load(LinkPart part)
+    internal void Load(LawSettings part)
     {
-        var regulator = (RegulatorPart)part;
+        var regulator = (RegulatorSettings)part;
         reference = T.Of(regulator.Reference);
         Slope = T.Of(regulator.Slope);
         Influence = T.Of(regulator.Influence);
@@ -49,9 +49,9 @@ internal struct RegulatorBalance<T>
     internal void SetReference(T pressure) => reference = pressure;
 
     /// <summary>Works out all that depends on the fluid and on the elevation of both sides.</summary>
-    internal void Carry(LinkPart part, T headHeld, T headOther, in Surroundings<T> around)
+    internal void Carry(LawSettings part, T headHeld, T headOther, in Surroundings<T> around)
     {
-        var regulator = (RegulatorPart)part;
+        var regulator = (RegulatorSettings)part;
 
         // Areas in units of the diaphragm less the seat, so that the force is a pressure. The pressure on the other side
         // is left to the law, which weighs it with the influence.

@@ -33,10 +33,10 @@ internal struct RoundPassage<T>
     internal double Minor;
 
     /// <summary>Takes the measures of the passage.</summary>
-    internal void Load(RoundPart part) => (Slender, Minor) = (part.Length / part.Bore, part.LossCoefficient);
+    internal void Load(RoundSettings part) => (Slender, Minor) = (part.Length / part.Bore, part.LossCoefficient);
 
     /// <summary>Works out all that depends on the fluid.</summary>
-    internal void Carry(RoundPart part, in Surroundings<T> around)
+    internal void Carry(RoundSettings part, in Surroundings<T> around)
     {
         T bore = T.Of(part.Bore);
         T velocity = Friction.Velocity(T.Of(1), bore);

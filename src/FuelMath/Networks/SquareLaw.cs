@@ -26,12 +26,12 @@ internal struct SquareLaw<T> : ILinkLaw<T>
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Load(LinkPart part) { }
+    public void Load(LawSettings part) { }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around)
+    public void Carry(LawSettings part, in Surroundings<T> around)
     {
-        var made = (SquarePart)part;
+        var made = (SquareSettings)part;
 
         // The two halves of the law at a flow of one, so that both are written in one place only.
         T none = T.Of(0);

@@ -19,10 +19,10 @@ internal struct StoppedLaw<T> : ILinkLaw<T>
     public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
 
     /// <inheritdoc />
-    public void Load(LinkPart part) { }
+    public void Load(LawSettings part) { }
 
     /// <inheritdoc />
-    public void Carry(LinkPart part, in Surroundings<T> around) { }
+    public void Carry(LawSettings part, in Surroundings<T> around) { }
 
     /// <inheritdoc />
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory) => new(reverse * flow);

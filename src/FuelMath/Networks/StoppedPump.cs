@@ -4,7 +4,7 @@ namespace FuelMath;
 internal sealed class StoppedPump(FlowPart pump) : FlowPart
 {
     /// <inheritdoc />
-    internal override LinkPart Law => new StoppedPart();
+    internal override LawSettings Law => new StoppedSettings();
 
     /// <inheritdoc />
     internal override bool IsPassage => false;

@@ -98,7 +98,7 @@ public sealed class Pump : FlowPart
     public ElectricPotential GreatestVoltage => Drive.Greatest(Curves[^1].Voltage);
 
     /// <inheritdoc />
-    internal override LinkPart Law => new PumpTablePart(Longest(), false);
+    internal override LawSettings Law => new PumpTableSettings(Longest(), false);
 
     /// <inheritdoc />
     internal override PartNeeds Needs => PartNeeds.PumpVoltage;

@@ -90,8 +90,8 @@ public sealed class ReliefValve : FlowPart
     }
 
     /// <inheritdoc />
-    internal override LinkPart Law =>
-        new SquarePart
+    internal override LawSettings Law =>
+        new SquareSettings
         {
             Opening = opening,
             SquarePerDensity = coefficient,

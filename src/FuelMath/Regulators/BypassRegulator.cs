@@ -83,8 +83,8 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     }
 
     /// <inheritdoc />
-    internal override LinkPart Law =>
-        new RegulatorPart
+    internal override LawSettings Law =>
+        new RegulatorSettings
         {
             Bypass = true,
             Setting = OpeningDifferentialPressure.InSi(),

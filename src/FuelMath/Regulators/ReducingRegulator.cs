@@ -90,8 +90,8 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     }
 
     /// <inheritdoc />
-    internal override LinkPart Law =>
-        new RegulatorPart
+    internal override LawSettings Law =>
+        new RegulatorSettings
         {
             Bypass = false,
             Setting = springForce / (diaphragmArea - seatArea),

@@ -4,8 +4,8 @@ namespace FuelMath;
 internal sealed class SeatDraw(InjectorSeat seat) : FlowPart
 {
     /// <inheritdoc />
-    internal override LinkPart Law =>
-        new CappedPart(
+    internal override LawSettings Law =>
+        new CappedSettings(
             PartMath.Coefficient(seat.Injector.Rating.StaticVolumeFlow, seat.Injector.Rating.DifferentialPressure),
             0
         );

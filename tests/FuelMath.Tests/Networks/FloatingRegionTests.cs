@@ -194,7 +194,7 @@ public sealed class FloatingRegionTests
             "supply",
             "rail",
             new LawPart(
-                new RegulatorPart
+                new RegulatorSettings
                 {
                     Setting = 250e3,
                     Influence = 0.04,

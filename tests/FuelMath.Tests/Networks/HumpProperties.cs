@@ -114,7 +114,7 @@ public sealed class HumpProperties
         }
 
         NetworkBuffer pushed = new(Fuel([.. rest, Drawn("out", 0)]));
-        HumpCurve curve = new(((PumpTablePart)network.Lines[^1].Law).Pieces);
+        HumpCurve curve = new(((PumpTableSettings)network.Lines[^1].Law).Pieces);
         double last = 0.01;
         bool wasMore = More(last);
         for (double next = 5.3; next < given.Points[^1].Flow; next += 5)

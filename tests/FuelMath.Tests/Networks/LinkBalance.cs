@@ -56,20 +56,26 @@ internal static class LinkBalance
     ) =>
         link.Law switch
         {
-            PipePart p => OneWay(p.OneWay, q, up - down, 0, Pipe(p, density, viscosity, q)),
-            SquarePart { IntoSpace: true } s => OneWay(
+            PipeSettings p => OneWay(p.OneWay, q, up - down, 0, Pipe(p, density, viscosity, q)),
+            SquareSettings { IntoSpace: true } s => OneWay(
                 s.OneWay,
                 q,
                 gauges.Up - gauges.Down,
                 0,
                 Square(s, density, viscosity, q)
             ),
-            SquarePart s => OneWay(s.OneWay, q, up - down, s.Opening, s.Opening + Square(s, density, viscosity, q)),
-            CappedPart c => Capped(c, density, q, gauges.Up - gauges.Down),
-            PumpTablePart t => OneWay(true, q, up - down, -Rise(t, 0), -Rise(t, q)),
-            PumpPowerPart t => OneWay(true, q, up - down, -t.Shutoff, (t.Factor * Math.Pow(q, t.Exponent)) - t.Shutoff),
-            RegulatorPart { Bypass: true } r => Bypass(r, density, q, up - down, gauges),
-            RegulatorPart r => Reducing(r, density, q, up - down, gauges),
+            SquareSettings s => OneWay(s.OneWay, q, up - down, s.Opening, s.Opening + Square(s, density, viscosity, q)),
+            CappedSettings c => Capped(c, density, q, gauges.Up - gauges.Down),
+            PumpTableSettings t => OneWay(true, q, up - down, -Rise(t, 0), -Rise(t, q)),
+            PumpPowerSettings t => OneWay(
+                true,
+                q,
+                up - down,
+                -t.Shutoff,
+                (t.Factor * Math.Pow(q, t.Exponent)) - t.Shutoff
+            ),
+            RegulatorSettings { Bypass: true } r => Bypass(r, density, q, up - down, gauges),
+            RegulatorSettings r => Reducing(r, density, q, up - down, gauges),
             _ => double.NaN,
         };
 
@@ -79,7 +85,7 @@ internal static class LinkBalance
         : q < 0 ? double.NaN
         : Math.Max(0, difference - atNoFlow);
 
-    private static double Pipe(PipePart p, double density, double viscosity, double q)
+    private static double Pipe(PipeSettings p, double density, double viscosity, double q)
     {
         Real velocity = Friction.Velocity(new Real(q), new Real(p.Bore));
         Real friction = Friction.PressureLoss(
@@ -93,17 +99,17 @@ internal static class LinkBalance
         return friction.Value + MinorLoss.PressureLoss(new Real(p.LossCoefficient), new Real(density), velocity).Value;
     }
 
-    private static double Square(SquarePart s, double density, double viscosity, double q) =>
+    private static double Square(SquareSettings s, double density, double viscosity, double q) =>
         (s.LinearPerViscosity * viscosity * q) + (s.SquarePerDensity * density * q * Math.Abs(q));
 
-    private static double Capped(CappedPart c, double density, double q, double difference) =>
+    private static double Capped(CappedSettings c, double density, double q, double difference) =>
         q < 0 ? double.NaN
         : q == 0 ? (c.Commanded == 0 ? 0 : Math.Max(0, difference))
         : q < c.Commanded * (1 - 1e-12)
             ? difference - (density / c.MeasuredDensity * q * q / (c.Coefficient * c.Coefficient))
         : Math.Min(0, difference - (density / c.MeasuredDensity * q * q / (c.Coefficient * c.Coefficient)));
 
-    private static double Rise(PumpTablePart t, double q)
+    private static double Rise(PumpTableSettings t, double q)
     {
         Piece piece = t.Pieces[0];
         foreach (Piece next in t.Pieces.Skip(1).Where(next => next.X0 <= q))
@@ -115,7 +121,7 @@ internal static class LinkBalance
     }
 
     private static double Bypass(
-        RegulatorPart r,
+        RegulatorSettings r,
         double density,
         double q,
         double difference,
@@ -129,7 +135,7 @@ internal static class LinkBalance
     }
 
     private static double Reducing(
-        RegulatorPart r,
+        RegulatorSettings r,
         double density,
         double q,
         double difference,

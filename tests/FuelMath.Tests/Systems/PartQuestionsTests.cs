@@ -28,21 +28,21 @@ public sealed class PartQuestionsTests
     {
         ["Hose"] = (
             () => Workshop.Hose("hose", 3, 8),
-            "PipePart | None | - | yes | no | None | yes | 0 | no | no | HoseVelocityHigh"
+            "PipeSettings | None | - | yes | no | None | yes | 0 | no | no | HoseVelocityHigh"
         ),
         ["FittedHose"] = (
             PlumbingParts.Fitted,
-            "PipePart | None | - | yes | no | None | yes | 1 | no | no | HoseVelocityHigh"
+            "PipeSettings | None | - | yes | no | None | yes | 1 | no | no | HoseVelocityHigh"
         ),
         ["Fitting"] = (
             () => PlumbingParts.Elbow(FuelMath.LossBasis.Estimate),
-            "SquarePart | None | - | yes | no | None | no | 1 | no | no | "
+            "SquareSettings | None | - | yes | no | None | no | 1 | no | no | "
         ),
         ["Filter"] = (
             () => Workshop.Filter().WithCollapseLimit(UnitsNet.Pressure.FromBars(1)),
-            "SquarePart | None | - | yes | no | None | no | 0 | no | no | FilterBeyondTest FilterCollapse"
+            "SquareSettings | None | - | yes | no | None | no | 0 | no | no | FilterBeyondTest FilterCollapse"
         ),
-        ["Jet"] = (() => PlumbingParts.Jet(), "SquarePart | None | - | yes | no | None | no | 0 | no | no | "),
+        ["Jet"] = (() => PlumbingParts.Jet(), "SquareSettings | None | - | yes | no | None | no | 0 | no | no | "),
         ["LossTable"] = (
             PlumbingParts.LossTable,
             "LossTableSettings | None | - | yes | no | None | no | 0 | no | no | "
@@ -50,51 +50,57 @@ public sealed class PartQuestionsTests
         ["CustomPart`1"] = (PlumbingParts.Own, "CustomSettings | None | - | yes | no | None | no | 0 | no | no | "),
         ["Pump"] = (
             () => Workshop.Pump(1),
-            "PumpTablePart | PumpVoltage | PumpReading | no | yes | CheckValve | no | 0 | no | no | PumpStalled"
+            "PumpTableSettings | PumpVoltage | PumpReading | no | yes | CheckValve | no | 0 | no | no | PumpStalled"
         ),
         ["StoppedPump"] = (
             () => new StoppedPump(Workshop.Pump(1)),
-            "StoppedPart | None | - | no | yes | CheckValve | no | 0 | no | no | "
+            "StoppedSettings | None | - | no | yes | CheckValve | no | 0 | no | no | "
         ),
         ["ReliefValve"] = (
             () => PlumbingRig.Relief(5),
-            "SquarePart | None | - | no | yes | ReliefSeat | no | 0 | no | no | ReliefOpen"
+            "SquareSettings | None | - | no | yes | ReliefSeat | no | 0 | no | no | ReliefOpen"
         ),
         ["BypassRegulator"] = (
             () => Workshop.Regulator(RegulatorReference.Manifold, 3),
-            "RegulatorPart | ManifoldPressure | ReferenceReading | no | yes | BypassSeat, Diaphragm | no | 0 | no | no | RegulatorShut RegulatorFullyOpen"
+            "RegulatorSettings | ManifoldPressure | ReferenceReading | no | yes | BypassSeat, Diaphragm | no | 0 | no | no | RegulatorShut RegulatorFullyOpen"
         ),
         ["ReducingRegulator"] = (
             () => PlumbingRig.Reducing(RegulatorReference.Tank),
-            "RegulatorPart | TankPressure | ReferenceReading | no | no | Diaphragm | no | 0 | no | no | RegulatorStarved"
+            "RegulatorSettings | TankPressure | ReferenceReading | no | no | Diaphragm | no | 0 | no | no | RegulatorStarved"
         ),
-        ["Pipe"] = (() => PlainParts.Pipe, "PipePart | None | - | yes | no | None | yes | 0 | no | no | "),
+        ["Pipe"] = (() => PlainParts.Pipe, "PipeSettings | None | - | yes | no | None | yes | 0 | no | no | "),
         ["CurvedPipe"] = (
             () => PlainParts.CurvedPipe,
-            "CurvedPart | None | - | yes | no | None | yes | 0 | no | no | "
+            "CurvedSettings | None | - | yes | no | None | yes | 0 | no | no | "
         ),
-        ["PlainFitting"] = (() => PlainParts.Fitting, "SquarePart | None | - | yes | no | None | no | 0 | no | no | "),
-        ["PlainFilter"] = (() => PlainParts.Filter, "SquarePart | None | - | yes | no | None | no | 0 | no | no | "),
+        ["PlainFitting"] = (
+            () => PlainParts.Fitting,
+            "SquareSettings | None | - | yes | no | None | no | 0 | no | no | "
+        ),
+        ["PlainFilter"] = (
+            () => PlainParts.Filter,
+            "SquareSettings | None | - | yes | no | None | no | 0 | no | no | "
+        ),
         ["CheckValve"] = (
             () => PlainParts.CheckValve,
-            "SquarePart | None | - | no | yes | CheckValve | no | 0 | no | no | "
+            "SquareSettings | None | - | no | yes | CheckValve | no | 0 | no | no | "
         ),
         ["PlainPump"] = (
             () => PlainParts.Pump,
-            "PumpTablePart | None | - | no | yes | CheckValve | no | 0 | no | yes | "
+            "PumpTableSettings | None | - | no | yes | CheckValve | no | 0 | no | yes | "
         ),
         ["PlainRegulator"] = (
             () => PlainParts.Bypass,
-            "RegulatorPart | None | - | no | yes | BypassSeat, Diaphragm | no | 0 | no | yes | "
+            "RegulatorSettings | None | - | no | yes | BypassSeat, Diaphragm | no | 0 | no | yes | "
         ),
-        ["Nozzle"] = (() => PlainParts.Nozzle, "SquarePart | None | - | no | no | None | no | 0 | no | no | "),
+        ["Nozzle"] = (() => PlainParts.Nozzle, "SquareSettings | None | - | no | no | None | no | 0 | no | no | "),
         ["InjectorDraw"] = (
             () => PlainParts.Draw,
-            "CappedPart | CommandedFlow | CommandReading | no | yes | None | no | 0 | no | yes | "
+            "CappedSettings | CommandedFlow | CommandReading | no | yes | None | no | 0 | no | yes | "
         ),
         ["SeatDraw"] = (
             () => new SeatDraw(Workshop.Four().Stages[0].Seats[0]),
-            "CappedPart | CommandedFlow | DrawReading | no | yes | None | no | 0 | no | no | "
+            "CappedSettings | CommandedFlow | DrawReading | no | yes | None | no | 0 | no | no | "
         ),
     };
 

@@ -3,7 +3,8 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A round passage.</summary>
-internal abstract class RoundPart(double length, double bore, double roughness, double lossCoefficient) : LinkPart
+internal abstract class RoundSettings(double length, double bore, double roughness, double lossCoefficient)
+    : LawSettings
 {
     internal readonly double Length = length;
     internal readonly double Bore = bore;

@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>opening + LinearPerViscosity mu q + SquarePerDensity rho q|q|.</summary>
 /// <remarks>Drag by viscosity grows with viscosity, that of turned and slowed fluid with density.</remarks>
-internal sealed class SquarePart : LinkPart
+internal sealed class SquareSettings : LawSettings
 {
     /// <summary>1/m3.</summary>
     internal double LinearPerViscosity { get; init; }
@@ -63,7 +63,7 @@ internal sealed class SquarePart : LinkPart
 
     internal override Type Law => OneWay ? typeof(OneWayLaw<Real, SquareLaw<Real>>) : typeof(SquareLaw<>);
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         OneWay
             ? new LinkGroup<T, OneWayLaw<T, SquareLaw<T>>>(ends, parts)
             : new LinkGroup<T, SquareLaw<T>>(ends, parts);

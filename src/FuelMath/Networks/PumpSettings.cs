@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A running pump of any law.</summary>
-internal abstract class PumpPart : LinkPart
+internal abstract class PumpSettings : LawSettings
 {
     internal override bool IsOneWay => true;
 
@@ -12,7 +12,7 @@ internal abstract class PumpPart : LinkPart
     internal override SettingKind Settable => SettingKind.Curve;
 
     /// <summary>What keeps it from standing in the place of a network's own pump, said of it; null where it fits.</summary>
-    internal abstract string? WhyUnlike(LinkPart network);
+    internal abstract string? WhyUnlike(LawSettings network);
 
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
         work.Flow[link].Value > noFlow ? LinkCondition.Running

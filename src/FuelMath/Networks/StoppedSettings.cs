@@ -3,11 +3,11 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A pump that stands still.</summary>
-internal sealed class StoppedPart : LinkPart
+internal sealed class StoppedSettings : LawSettings
 {
     internal override bool IsOneWay => true;
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, StoppedLaw<T>>(ends, parts);
 
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>

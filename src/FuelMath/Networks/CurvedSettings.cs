@@ -3,13 +3,13 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A round passage that is bent all along its length.</summary>
-internal sealed class CurvedPart(
+internal sealed class CurvedSettings(
     double length,
     double bore,
     double roughness,
     double lossCoefficient,
     double coilDiameter
-) : RoundPart(length, bore, roughness, lossCoefficient)
+) : RoundSettings(length, bore, roughness, lossCoefficient)
 {
     /// <summary>Bore over the diameter of the curve of the center line.</summary>
     internal readonly double Curvature = bore / coilDiameter;
@@ -21,7 +21,7 @@ internal sealed class CurvedPart(
     internal double GreatestReynolds => CurvedFriction.GreatestReynoldsTimesSquare / (Curvature * Curvature);
 
     /// <inheritdoc />
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, CurvedPipeLaw<T>>(ends, parts);
 
     /// <inheritdoc />

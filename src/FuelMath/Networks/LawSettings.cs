@@ -7,13 +7,13 @@ namespace FuelMath;
 /// A new law answers here whatever is asked of it, so that nothing outside looks at which law it is. What is said of a
 /// workspace is asked by <see cref="Real"/> alone, after a solve. As written here the answers are those of an open passage.
 /// </remarks>
-internal abstract class LinkPart
+internal abstract class LawSettings
 {
     /// <summary>Which law: parts of one law share a group.</summary>
     internal virtual Type Law => GetType();
 
     /// <summary>A group of this law, for any scalar. Asked once for each group of a workspace, never in a solve.</summary>
-    internal abstract LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts)
+    internal abstract LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts)
         where T : struct, IScalar<T>;
 
     /// <summary>How many numbers of it may be set from point to point: what <see cref="ILinkLaw{T}.Set"/> takes.</summary>

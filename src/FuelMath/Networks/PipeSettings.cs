@@ -3,14 +3,14 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A straight round passage.</summary>
-internal sealed class PipePart(
+internal sealed class PipeSettings(
     double length,
     double bore,
     double roughness,
     double lossCoefficient,
     FrictionLaw friction,
     bool oneWay
-) : RoundPart(length, bore, roughness, lossCoefficient)
+) : RoundSettings(length, bore, roughness, lossCoefficient)
 {
     internal readonly FrictionLaw Friction = friction;
     internal readonly bool OneWay = oneWay;
@@ -30,7 +30,7 @@ internal sealed class PipePart(
             _ => typeof(OneWayLaw<Real, CubicPipeLaw<Real>>),
         };
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         (Friction, OneWay) switch
         {
             (FrictionLaw.ColebrookStraightPassage, false) => new LinkGroup<T, PipeLaw<T>>(ends, parts),

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// A regulator. Bypass: holds its upstream side at setting + reference (1 + influence) - influence x downstream + slope q.
 /// Reducing: holds its downstream side at setting + reference (1 + influence) - influence x upstream - slope q.
 /// </summary>
-internal sealed class RegulatorPart : LinkPart
+internal sealed class RegulatorSettings : LawSettings
 {
     internal bool Bypass { get; init; }
 
@@ -40,7 +40,7 @@ internal sealed class RegulatorPart : LinkPart
 
     internal override Type Law => Bypass ? typeof(BypassLaw<>) : typeof(ReducingLaw<>);
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         Bypass ? new LinkGroup<T, BypassLaw<T>>(ends, parts) : new LinkGroup<T, ReducingLaw<T>>(ends, parts);
 
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow)

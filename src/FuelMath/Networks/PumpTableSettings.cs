@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A pump whose rise is given by pieces over flow.</summary>
-internal sealed class PumpTablePart(Piece[] pieces, bool extend) : PumpPart
+internal sealed class PumpTableSettings(Piece[] pieces, bool extend) : PumpSettings
 {
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
     internal readonly Piece[] Pieces = pieces;
@@ -22,14 +22,14 @@ internal sealed class PumpTablePart(Piece[] pieces, bool extend) : PumpPart
 
     internal override void Write(Span<double> settings) => PieceTable.Write(Pieces, settings);
 
-    internal override string? WhyUnlike(LinkPart network) =>
-        network is not PumpTablePart old ? "be a power law"
+    internal override string? WhyUnlike(LawSettings network) =>
+        network is not PumpTableSettings old ? "be a power law"
         : Extend != old.Extend ? "treat what lies beyond the ends of its points"
         : Pieces.Length > old.Pieces.Length ? $"have no more than {old.Pieces.Length - 1} points"
         : HasHump ? "have a curve that falls throughout"
         : null;
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, PumpTableLaw<T>>(ends, parts);
 
     internal override void CheckData(NetworkWork<Real> work, int link)

@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A pump whose rise is shutoff - factor q^exponent.</summary>
-internal sealed class PumpPowerPart(double shutoff, double factor, double exponent) : PumpPart
+internal sealed class PumpPowerSettings(double shutoff, double factor, double exponent) : PumpSettings
 {
     internal readonly double Shutoff = shutoff;
     internal readonly double Factor = factor;
@@ -18,11 +18,11 @@ internal sealed class PumpPowerPart(double shutoff, double factor, double expone
     internal override void Write(Span<double> settings) =>
         (settings[0], settings[1], settings[2]) = (Shutoff, Factor, Half);
 
-    internal override string? WhyUnlike(LinkPart network) =>
-        network is not PumpPowerPart old ? "be a table"
+    internal override string? WhyUnlike(LawSettings network) =>
+        network is not PumpPowerSettings old ? "be a table"
         : !Exponent.Equals(old.Exponent) ? "have the exponent"
         : null;
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, PumpPowerLaw<T>>(ends, parts);
 }

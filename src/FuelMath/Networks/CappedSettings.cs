@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
-internal sealed class CappedPart(double coefficient, double commanded) : LinkPart
+internal sealed class CappedSettings(double coefficient, double commanded) : LawSettings
 {
     /// <summary>Density of the fluid of its coefficient, kg/m3; none where it is set for each fluid.</summary>
     internal double MeasuredDensity { get; init; }
@@ -27,7 +27,7 @@ internal sealed class CappedPart(double coefficient, double commanded) : LinkPar
 
     internal override void Write(Span<double> settings) => (settings[0], settings[1]) = (Coefficient, Commanded);
 
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, CappedLaw<T>>(ends, parts);
 
     internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow)

@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>An opening by one reading and a power: see <see cref="Formulas.Orifice.PowerLawPressureLoss"/>.</summary>
-internal sealed class PowerPart(double flow, double loss, double density, double exponent) : LinkPart
+internal sealed class PowerSettings(double flow, double loss, double density, double exponent) : LawSettings
 {
     /// <summary>m3/s.</summary>
     internal readonly double Flow = flow;
@@ -18,6 +18,6 @@ internal sealed class PowerPart(double flow, double loss, double density, double
     internal readonly double Exponent = exponent;
 
     /// <inheritdoc />
-    internal override LinkGroup<T> Group<T>(Ends[] ends, LinkPart[] parts) =>
+    internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, PowerLaw<T>>(ends, parts);
 }
