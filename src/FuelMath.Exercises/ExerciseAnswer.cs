@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath.Exercises;
 
 /// <summary>What an exercise asks for: the quantity, the unit and how many significant digits.</summary>
-/// <remarks>An answer may come in any unit of the quantity. Instances are immutable.</remarks>
+/// <remarks>An answer may come in any unit of the quantity.</remarks>
 public sealed class ExerciseAnswer
 {
     private ExerciseAnswer(FormulaQuantity quantity, string unit, int digits)

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath.Exercises;
 
 /// <summary>The numbers that a given may take: those that a teacher would write.</summary>
-/// <remarks>Decimal numbers, so that 12.5 is 12.5 everywhere. Instances are immutable.</remarks>
+/// <remarks>Decimal numbers, so that 12.5 is 12.5 everywhere.</remarks>
 public sealed class GivenGrid
 {
     /// <summary>More steps than a grid of a sheet can need.</summary>

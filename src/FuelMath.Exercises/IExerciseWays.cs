@@ -10,7 +10,7 @@ namespace FuelMath.Exercises;
 public interface IExerciseWays
 {
     /// <summary>Computes the answer in one way.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="way">Zero is the right way; the others are the mistakes of the template, in their order.</param>
     /// <param name="givens">The givens in their SI units, in the order of the template.</param>
     /// <returns>The answer in its SI unit.</returns>

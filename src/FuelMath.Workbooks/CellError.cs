@@ -1,7 +1,6 @@
 namespace FuelMath.Workbooks;
 
 /// <summary>Why a cell has no number: the kind that a spreadsheet shows, and the words for a reader.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class CellError
 {
     internal CellError(CellErrorKind kind, string message) => (Kind, Message) = (kind, message);

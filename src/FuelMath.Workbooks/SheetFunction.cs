@@ -7,18 +7,15 @@ namespace FuelMath.Workbooks;
 /// <summary>A function of cells for an add-in of a spreadsheet host: its description, and the call.</summary>
 /// <remarks>
 /// <para>
-/// It takes what a host hands over: numbers, texts, logical values, <c>null</c> for an empty cell, and two-dimensional arrays
-/// for ranges; and it gives a number, a text, a <see cref="CellError"/>, or an array of those. It throws for no content of a
-/// cell. Ranges go together cell by cell; a single cell, a single row or a single column goes with each.
+/// It takes what a host hands over: numbers, texts, logical values, <c>null</c> for an empty cell, and two-dimensional
+/// arrays for ranges; and it gives a number, a text, a <see cref="CellError"/>, or an array of those. It throws for no
+/// content of a cell. Ranges go together cell by cell; a single cell, a single row or a single column goes with each.
 /// </para>
 /// <para>
-/// A bare number has the unit that its argument declares; a text such as "3 bar" may have any unit of the kind, as people
-/// write it. A value of another type, such as a host's own error, is passed on as it is.
+/// A bare number has the unit that its argument declares; a text such as "3 bar" may have any unit of the kind, as
+/// people write it. A value of another type, such as a host's own error, is passed on as it is.
 /// </para>
-/// <para>
-/// A number in a cell is no clearance to load an engine: verify with a sensor at light load first. Instances are immutable and
-/// safe to share between threads. Equality is by reference.
-/// </para>
+/// <para>A number in a cell is no clearance to load an engine: verify with a sensor at light load first.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/SheetFunctionExamples.cs" region="Loop" />

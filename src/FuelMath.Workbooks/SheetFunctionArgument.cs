@@ -1,7 +1,6 @@
 namespace FuelMath.Workbooks;
 
 /// <summary>What a function of cells takes: a cell or a range of cells.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class SheetFunctionArgument
 {
     internal SheetFunctionArgument(string name, string help, string unit, bool isWholeRange) =>

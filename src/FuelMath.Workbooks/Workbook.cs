@@ -6,13 +6,10 @@ namespace FuelMath.Workbooks;
 /// <summary>A spreadsheet workbook: formulas whose steps are cells, live without an add-in.</summary>
 /// <remarks>
 /// <para>
-/// The file holds formulas and no results of them: the host calculates when it opens the file. An input outside its range,
-/// or a bound that is broken, gives an error as the result, never a number.
+/// The file holds formulas and no results of them: the host calculates when it opens the file. An input outside its
+/// range, or a bound that is broken, gives an error as the result, never a number.
 /// </para>
-/// <para>
-/// A sheet is no clearance to load an engine: see the cautions that it carries. Instances are immutable and safe to share
-/// between threads. Equality is by reference.
-/// </para>
+/// <para>A sheet is no clearance to load an engine: see the cautions that it carries.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/WorkbookExamples.cs" region="Topic" />

@@ -2,8 +2,8 @@ namespace FuelMath;
 
 /// <summary>What an exception of this library refuses, as data: what, where, which value, which range, in which unit.</summary>
 /// <remarks>
-/// An application that shows refusals in its own words reads these and not the message. Numbers are in <see cref="Unit"/>; what
-/// does not apply is null. Immutable and safe to share between threads. Equality is by reference.
+/// An application that shows refusals in its own words reads these and not the message. Numbers are in
+/// <see cref="Unit"/>; what does not apply is null.
 /// </remarks>
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/RefusalExamples.cs" region="Refusal" />

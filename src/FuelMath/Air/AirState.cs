@@ -5,8 +5,8 @@ namespace FuelMath;
 
 /// <summary>Air at a pressure, a temperature and a humidity.</summary>
 /// <remarks>
-/// What burns the fuel is the dry air in it: saturated with water at sea level it has 2.3 % less of it at 20 °C, 4.2 % at
-/// 30 °C, 5.6 % at 35 °C and 7.3 % at 40 °C. As an ideal gas, within 0.1 %. Source: [CIPM-2007] equation 1. Immutable and safe to share between threads; equality is by reference.
+/// What burns the fuel is the dry air in it: saturated with water at sea level it has 2.3 % less of it at 20 °C, 4.2 %
+/// at 30 °C, 5.6 % at 35 °C and 7.3 % at 40 °C. As an ideal gas, within 0.1 %. Source: [CIPM-2007] equation 1.
 /// </remarks>
 public sealed class AirState
 {
@@ -18,9 +18,9 @@ public sealed class AirState
     private readonly double kelvins;
     private readonly double water;
 
-    /// <summary>Sets down a state of moist air.</summary>
+    /// <summary>Creates a state of moist air.</summary>
     /// <param name="pressure">Absolute pressure; greater than zero.</param>
-    /// <param name="temperature">From 0 °C to 60 °C where there is humidity; else from −90 °C to 200 °C.</param>
+    /// <param name="temperature">From 0 °C to 60 °C where there is humidity; else from -90 °C to 200 °C.</param>
     /// <param name="relativeHumidity">From 0 % to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public AirState(AbsolutePressure pressure, Temperature temperature, Ratio relativeHumidity)
@@ -80,7 +80,7 @@ public sealed class AirState
 
     /// <summary>Air without water.</summary>
     /// <param name="pressure">Absolute pressure; greater than zero.</param>
-    /// <param name="temperature">From −90 °C to 200 °C.</param>
+    /// <param name="temperature">From -90 °C to 200 °C.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static AirState Dry(AbsolutePressure pressure, Temperature temperature) =>
@@ -103,11 +103,11 @@ public sealed class AirState
         return SiUnits.Ratio(DrySi / reference.DrySi);
     }
 
-    /// <summary>How the density was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the density: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working DensityWorking() => Read(AtmosphereModel.MoistAirDensity);
 
-    /// <summary>How the mass of dry air in a volume was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the mass of dry air in a volume: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working DryAirWorking() => Read(AtmosphereModel.DryAirDensity);
 

@@ -20,7 +20,7 @@ public sealed class Humidity
 
     private readonly double water;
 
-    /// <summary>Sets down a humidity.</summary>
+    /// <summary>Creates a humidity.</summary>
     /// <param name="relative">Relative humidity, from 0 % to 100 %.</param>
     /// <param name="airTemperature">Temperature of the ambient air that it was read at, from 0 °C to 60 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>

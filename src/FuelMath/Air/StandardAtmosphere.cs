@@ -18,20 +18,22 @@ public static class StandardAtmosphere
     public static AirState SeaLevel { get; } = At(0);
 
     /// <summary>The air at a geopotential altitude.</summary>
-    /// <param name="altitude">From −2 km to 11 km.</param>
+    /// <param name="altitude">From -2 km to 11 km.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
     public static AirState AtGeopotentialAltitude(Length altitude) => At(Inside(altitude));
 
     /// <summary>The air at a height above the sea.</summary>
-    /// <param name="height">From −2 km to 11 km.</param>
+    /// <param name="height">From -2 km to 11 km.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside the range.</exception>
     public static AirState AtHeight(Length height) =>
         At(AtmosphereModel.GeopotentialAltitude(new Real(Inside(height))).Value);
 
-    /// <summary>How the pressure at a geopotential altitude was made: formula, numbers put in, result, source.</summary>
-    /// <param name="altitude">From −2 km to 11 km.</param>
+    /// <summary>
+    /// The working of the pressure at a geopotential altitude: formula, inserted values, result, source.
+    /// </summary>
+    /// <param name="altitude">From -2 km to 11 km.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
     public static Working PressureWorking(Length altitude) =>

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How an answer at a point moves over the range of one estimate.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class AnswerMovement
 {
     internal AnswerMovement(

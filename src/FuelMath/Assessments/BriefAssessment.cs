@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>The first answer to a brief: the verdict with every estimate at its value, and which estimate matters most.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <summary>
+/// The first answer to a brief: the verdict with every estimate at its value, and which estimate matters most.
+/// </summary>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>

@@ -3,10 +3,9 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Where an engine is asked about, by the least that says it.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class BriefPoint
 {
-    /// <summary>Sets down a point.</summary>
+    /// <summary>Creates a point.</summary>
     /// <param name="name">What it is called; not blank.</param>
     /// <param name="speed">Crankshaft speed; greater than zero.</param>
     /// <param name="manifold">Manifold absolute pressure; greater than zero.</param>

@@ -3,11 +3,10 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>How much a first answer rests on one estimate: everything else held, one solve at each end of its range.</summary>
-/// <remarks>
-/// One estimate at a time: two that move together may do more than either. Immutable and safe to share between threads.
-/// Equality is by reference.
-/// </remarks>
+/// <summary>
+/// How much a first answer rests on one estimate: everything else held, one solve at each end of its range.
+/// </summary>
+/// <remarks>One estimate at a time: two that move together may do more than either.</remarks>
 public sealed class EstimateInfluence
 {
     private readonly VerdictKind verdict;

@@ -6,8 +6,8 @@ namespace FuelMath;
 
 /// <summary>A value that nobody gave, with the range that it is usually found in.</summary>
 /// <remarks>
-/// The ranges are those of ordinary cars: Source: [Common-practice] no single work. What is odd about a car may lie outside.
-/// Immutable and safe to share between threads. Equality is by reference.
+/// The ranges are those of ordinary cars: Source: [Common-practice] no single work. What is odd about a car may lie
+/// outside.
 /// </remarks>
 public sealed class InputEstimate
 {

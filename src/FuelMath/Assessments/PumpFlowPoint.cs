@@ -3,12 +3,11 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What a pump delivers against a pressure rise, where nobody knows what it draws.</summary>
-/// <remarks>Equality is not defined. Immutable and safe to share between threads.</remarks>
 #pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct PumpFlowPoint
 #pragma warning restore CA1815
 {
-    /// <summary>Sets down one point.</summary>
+    /// <summary>Creates one point.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure; not negative.</param>
     /// <param name="flow">Delivered volume flow; not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is negative or not finite.</exception>

@@ -6,18 +6,19 @@ namespace FuelMath;
 /// <summary>The least that a person must know of a car's fuel system to get a first answer; the rest is estimated by name.</summary>
 /// <remarks>
 /// <para>
-/// A four-stroke with one injector for each cylinder that sprays into the manifold, a pump in the tank, a filter, a rail, a
-/// bypass regulator behind it and a hose back. The controller is not corrected by a sensor: it was told the rating, the set
-/// pressure and the estimated dead time, so that what differs from that shows in lambda. Anything else is a
-/// <see cref="FuelSystem"/> in full.
+/// A four-stroke with one injector for each cylinder that sprays into the manifold, a pump in the tank, a filter, a
+/// rail, a bypass regulator behind it and a hose back. The controller is not corrected by a sensor: it was told the
+/// rating, the set pressure and the estimated dead time, so that what differs from that shows in lambda. Anything else
+/// is a <see cref="FuelSystem"/> in full.
 /// </para>
 /// <para>
-/// Each <see cref="BriefInput"/> that is not given is taken from <see cref="InputEstimate"/>. Also taken, without a range:
-/// how dead time goes with voltage, the pump at other voltages (by the affinity laws) and straight on beyond its points (down to no
-/// pressure, up to a quarter above the last), its curve as measured in the fuel, hoses of 1.5 µm roughness with a loss coefficient of two, two
-/// meters of 2.5 mm² in each circuit and back, the areas of the regulator, coils of 12 Ω, and air at sea level. <see cref="Taken"/> lists it.
+/// Each <see cref="BriefInput"/> that is not given is taken from <see cref="InputEstimate"/>. Also taken, without a
+/// range: how dead time goes with voltage, the pump at other voltages (by the affinity laws) and straight on beyond its
+/// points (down to no pressure, up to a quarter above the last), its curve as measured in the fuel, hoses of 1.5 µm
+/// roughness with a loss coefficient of two, two meters of 2.5 mm² in each circuit and back, the areas of the
+/// regulator, coils of 12 Ω, and air at sea level. <see cref="Taken"/> lists it.
 /// </para>
-/// <para>A first answer is no clearance to run. Immutable and safe to share between threads. Equality is by reference.</para>
+/// <para>A first answer is no clearance to run.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />

@@ -6,7 +6,9 @@ namespace FuelMath.Bench;
 /// <remarks>Makers' data come first.</remarks>
 public sealed class AcceptanceLimits
 {
-    /// <summary>Sets down limits of flow; leakage and coils are held against common practice until told otherwise.</summary>
+    /// <summary>
+    /// Creates limits of flow; leakage and coils are held against common practice until told otherwise.
+    /// </summary>
     /// <param name="spread">Largest spread of a matched set, (largest - smallest) / mean; greater than zero.</param>
     /// <param name="fromRating">Largest departure of one injector from the rating, to either side; greater than zero.</param>
     /// <param name="source">Where the limits come from.</param>

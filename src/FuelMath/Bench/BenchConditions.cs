@@ -11,7 +11,7 @@ namespace FuelMath.Bench;
 /// </remarks>
 public sealed class BenchConditions
 {
-    /// <summary>Sets down the conditions.</summary>
+    /// <summary>Creates the conditions.</summary>
     /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>
     /// <param name="fluid">The fluid.</param>
     /// <param name="fluidTemperature">Its temperature, for which its density is known.</param>

@@ -34,7 +34,7 @@ internal static class BenchFlowBudget
             new(name, value, uncertainty, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, known.Source);
     }
 
-    /// <summary>cm3/min of the fluid as the bench's description has it, from cm3, s, bar, kg/m3 and bar.</summary>
+    /// <summary>cm³/min of the fluid as the bench's description has it, from cm³, s, bar, kg/m³ and bar.</summary>
     private readonly struct ByVolume(double density) : IFormula
     {
         private readonly double density = density;
@@ -45,7 +45,7 @@ internal static class BenchFlowBudget
             Orifice.CarriedVolumeFlow(a[0] / a[1] * Minute, a[2] * Bar, a[3], a[4] * Bar, T.Of(density));
     }
 
-    /// <summary>g/s of the fluid as the bench's description has it, from g, s, bar, kg/m3 and bar.</summary>
+    /// <summary>g/s of the fluid as the bench's description has it, from g, s, bar, kg/m³ and bar.</summary>
     private readonly struct ByMass(double density) : IFormula
     {
         private readonly double density = density;

@@ -9,7 +9,7 @@ namespace FuelMath.Bench;
 /// </remarks>
 public sealed class BenchRecord
 {
-    /// <summary>Sets down a record.</summary>
+    /// <summary>Creates a record.</summary>
     /// <param name="name">What the set is; not blank.</param>
     /// <param name="injectors">One or more injectors, with different names. Copied.</param>
     /// <exception cref="ArgumentNullException"><paramref name="injectors"/> is null.</exception>

@@ -8,7 +8,7 @@ namespace FuelMath.Bench;
 /// </remarks>
 public sealed class BenchSeries
 {
-    /// <summary>Sets down readings; one or more of any kind. Copied.</summary>
+    /// <summary>Creates readings; one or more of any kind. Copied.</summary>
     /// <param name="staticFlow">Held open.</param>
     /// <param name="pulses">Pulsed.</param>
     /// <param name="deadTimes">Dead times that a report gives.</param>

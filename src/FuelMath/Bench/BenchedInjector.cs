@@ -6,7 +6,7 @@ namespace FuelMath.Bench;
 /// <summary>One injector of a set with its readings, and those from before it was cleaned if there are.</summary>
 public sealed class BenchedInjector
 {
-    /// <summary>Sets down an injector by its static flow alone.</summary>
+    /// <summary>Creates an injector by its static flow alone.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="readings">One or more readings, as it is now. Copied.</param>
     /// <exception cref="ArgumentException">The name is blank, or there is no reading.</exception>

@@ -6,7 +6,7 @@ namespace FuelMath.Bench;
 /// <remarks>A maker's or the caller's.</remarks>
 public sealed class CoilBand
 {
-    /// <summary>Sets down a band.</summary>
+    /// <summary>Creates a band.</summary>
     /// <param name="least">The least resistance at 20 °C; greater than zero.</param>
     /// <param name="most">The largest; above the least.</param>
     /// <param name="source">Where it comes from.</param>

@@ -6,7 +6,7 @@ namespace FuelMath.Bench;
 /// <remarks>Kept as read.</remarks>
 public sealed class CoilReading
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="coil">The resistance, less that of the leads, with the temperature of the coil.</param>
     /// <param name="resolution">The smallest step that can be read; greater than zero, at most the resistance.</param>
     /// <exception cref="ArgumentNullException"><paramref name="coil"/> is null.</exception>

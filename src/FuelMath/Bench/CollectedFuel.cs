@@ -3,10 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>What a bench collected, as a volume in a graduated glass or as a mass on a scale, with the step it reads in.</summary>
-/// <remarks>
-/// The default value is nothing collected and is refused by readings. Equality is not defined. Immutable and safe to
-/// share between threads.
-/// </remarks>
+/// <remarks>The default value is nothing collected and is refused by readings.</remarks>
 public readonly struct CollectedFuel
 {
     private readonly double amount;

@@ -8,7 +8,7 @@ namespace FuelMath.Bench;
 /// </remarks>
 public sealed class DeadTimeReading
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <param name="deadTime">The dead time; finite.</param>
     /// <param name="resolution">The smallest step it is given in; greater than zero.</param>

@@ -8,7 +8,7 @@ public sealed class DynamicFlowReading
 {
     private const int MostPulses = 100_000_000;
 
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="pulseWidth">Commanded width; greater than zero and shorter than the period.</param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <param name="pulses">How many pulses were counted; one or more.</param>

@@ -8,7 +8,7 @@ namespace FuelMath.Bench;
 /// </remarks>
 public sealed class PlacementCandidate
 {
-    /// <summary>Sets down a candidate.</summary>
+    /// <summary>Creates a candidate.</summary>
     /// <param name="injector">The injector.</param>
     /// <param name="stages">The stages that it may go to, from 1; one or more, each once. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>

@@ -6,7 +6,7 @@ namespace FuelMath.Bench;
 /// <summary>A place of operation that injectors are placed for: the pulse that each stage is commanded.</summary>
 public sealed class PlacementPoint
 {
-    /// <summary>Sets down a point.</summary>
+    /// <summary>Creates a point.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="pulseWidths">The commanded width of each stage, one or more; zero for a stage that rests. Copied.</param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>

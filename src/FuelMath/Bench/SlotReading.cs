@@ -3,7 +3,7 @@ namespace FuelMath.Bench;
 /// <summary>A static flow of one injector, with the slot of the bench that it sat in.</summary>
 public sealed class SlotReading
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="injector">The name of the injector; not blank.</param>
     /// <param name="slot">The name of the slot; not blank.</param>
     /// <param name="reading">What was read.</param>

@@ -7,7 +7,7 @@ namespace FuelMath.Bench;
 /// <remarks>Kept as read.</remarks>
 public sealed class StaticFlowReading
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="collected">What was collected.</param>
     /// <param name="collectionTime">In which time; greater than zero.</param>
     /// <param name="conditions">What the bench held.</param>
@@ -46,7 +46,7 @@ public sealed class StaticFlowReading
     /// <param name="known">How well the bench reads.</param>
     /// <param name="differentialPressure">The pressure that the flow is wanted at; greater than zero.</param>
     /// <returns>
-    /// The budget of the static flow of the bench's fluid: in cm3/min where a volume was collected, in g/s where a mass was. The
+    /// The budget of the static flow of the bench's fluid: in cm³/min where a volume was collected, in g/s where a mass was. The
     /// square root carries it from the pressure of the bench.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="known"/> is null.</exception>

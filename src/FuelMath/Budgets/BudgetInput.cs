@@ -6,7 +6,7 @@ namespace FuelMath.Statistics;
 /// </remarks>
 public sealed class BudgetInput
 {
-    /// <summary>Sets down an input.</summary>
+    /// <summary>Creates an input.</summary>
     /// <param name="name">What it is called; for a listed formula the name of its argument. Not blank.</param>
     /// <param name="value">The estimate; finite.</param>
     /// <param name="standardUncertainty">Its standard uncertainty, whatever the shape; finite and not negative.</param>

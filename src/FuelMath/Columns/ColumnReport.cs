@@ -1,7 +1,6 @@
 namespace FuelMath.Formulas;
 
 /// <summary>How a run over rows went: how many rows have no result, and which is the first.</summary>
-/// <remarks>Immutable.</remarks>
 #pragma warning disable CA1815 // Reports are read, never compared.
 public readonly struct ColumnReport
 {

@@ -42,7 +42,7 @@ public static class FrictionColumns
     /// <param name="length">Length, m; 0 to 1e6.</param>
     /// <param name="roughness">Roughness of the wall, m; 0 to a twentieth of the bore.</param>
     /// <param name="velocity">Mean velocity of each row, m/s; -1000 to 1000.</param>
-    /// <param name="density">Density of each row, kg/m3; 1 to 10 000.</param>
+    /// <param name="density">Density of each row, kg/m³; 1 to 10 000.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity of each row, Pa s; 1e-7 to 1000.</param>
     /// <param name="pressureLoss">Takes the pressure lost of each row, Pa, with the sign of the velocity.</param>
     /// <remarks>Source: [White-2003] sections 6.3 (Darcy-Weisbach) and 6.4; [Colebrook-1939].</remarks>

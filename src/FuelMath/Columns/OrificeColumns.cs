@@ -19,9 +19,9 @@ public static class OrificeColumns
     /// <summary>Mass flow of a rating carried to each row's pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
     /// <param name="referenceMassFlow">Rated mass flow, kg/s; 0 to 10 000.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; 1 to 1e9.</param>
-    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3; 1 to 10 000.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m³; 1 to 10 000.</param>
     /// <param name="differentialPressure">Differential pressure of each row, Pa; 0 to 1e9.</param>
-    /// <param name="density">Density of each row, kg/m3; 1 to 10 000.</param>
+    /// <param name="density">Density of each row, kg/m³; 1 to 10 000.</param>
     /// <param name="massFlow">Takes the mass flow of each row, kg/s.</param>
     /// <remarks>Source: [White-2003] section 6.12, as the ratio of two states.</remarks>
     /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap in part.</exception>

@@ -10,7 +10,9 @@ namespace FuelMath;
 /// </remarks>
 public sealed class ControllerBelief
 {
-    /// <summary>Sets down a belief of a rail that follows the manifold: the difference entered holds at every point.</summary>
+    /// <summary>
+    /// Creates a belief of a rail that follows the manifold: the difference entered holds at every point.
+    /// </summary>
     /// <param name="injector">The characterization that was entered.</param>
     /// <param name="differentialPressure">The injector differential pressure that was entered; greater than zero.</param>
     /// <param name="fuel">The fuel that was entered.</param>

@@ -12,7 +12,7 @@ public sealed class ControllerTimer
 {
     private readonly double step;
 
-    /// <summary>Sets down a timer.</summary>
+    /// <summary>Creates a timer.</summary>
     /// <param name="step">Its step; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The step is not greater than zero.</exception>
     public ControllerTimer(Duration step) => this.step = Guard.Positive(step, step.InSi());

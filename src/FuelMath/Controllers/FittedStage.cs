@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>The injectors of one stage, one for each chamber, and what the controller was told about them.</summary>
 public sealed class FittedStage
 {
-    /// <summary>Sets down a stage.</summary>
+    /// <summary>Creates a stage.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="belief">What the controller was told.</param>
     /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8: 1 when sequential, 2 in batch on a four-stroke.</param>

@@ -38,7 +38,7 @@ internal static class MixtureBudget
             new(name, value, uncertainty, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, known.Source);
     }
 
-    /// <summary>Lambda from flow over the rated one, ms, bar, kg/m3, mg and the stoichiometric ratio.</summary>
+    /// <summary>Lambda from flow over the rated one, ms, bar, kg/m³, mg and the stoichiometric ratio.</summary>
     private readonly struct LambdaAtAWidth(FlowRating rating, double width, double correction, double pulses) : IFormula
     {
         private readonly FlowRating rating = rating;

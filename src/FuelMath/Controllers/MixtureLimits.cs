@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <remarks>The limits of a controller are known to its owner.</remarks>
 public sealed class MixtureLimits
 {
-    /// <summary>Sets down limits.</summary>
+    /// <summary>Creates limits.</summary>
     /// <param name="lowestCorrection">The least factor on the fuel that the controller applies; above 0 % and up to 100 %.</param>
     /// <param name="highestCorrection">The greatest; 100 % or more, up to 1000 %.</param>
     /// <param name="leanDeviation">By how much a chamber's lambda may exceed the one asked for; greater than zero.</param>

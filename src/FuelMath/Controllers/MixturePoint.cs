@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>A place of operation at which a belief is held against what is fitted: idle, cruise, peak.</summary>
 public sealed class MixturePoint
 {
-    /// <summary>Sets down a point at which all chambers get equal air.</summary>
+    /// <summary>Creates a point at which all chambers get equal air.</summary>
     /// <param name="name">What it is called; not blank.</param>
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
     /// <param name="airPerChamber">Air that one chamber takes in each cycle; greater than zero.</param>

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A stage of a schedule: its injectors, and what they are fed with.</summary>
 public sealed class ScheduledStage
 {
-    /// <summary>Sets down a stage.</summary>
+    /// <summary>Creates a stage.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="injector">The injector; all of the stage are alike.</param>
     /// <param name="injectorsPerChamber">Injectors of the stage that feed one chamber, 1 to 8.</param>

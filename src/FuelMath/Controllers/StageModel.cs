@@ -57,7 +57,7 @@ internal sealed class StageModel
 
     /// <summary>Takes conditions that are an answer or a given: data that do not reach them refuse.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
-    /// <param name="density">Fuel density, kg/m3.</param>
+    /// <param name="density">Fuel density, kg/m³.</param>
     /// <param name="volts">Voltage at the injectors, V.</param>
     /// <param name="pulsed">Whether they are pulsed: shut or held open, their dead time plays no part and stays zero.</param>
     /// <exception cref="OutsideTableException">The data of an injector do not reach there.</exception>
@@ -73,7 +73,7 @@ internal sealed class StageModel
 
     /// <summary>Takes conditions that a solver guesses: data that do not reach them hold their ends.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
-    /// <param name="density">Fuel density, kg/m3.</param>
+    /// <param name="density">Fuel density, kg/m³.</param>
     /// <param name="volts">Voltage at the injectors, V.</param>
     /// <param name="pulsed">As for <see cref="Set"/>.</param>
     internal void Guess(ReadOnlySpan<double> differentialPressures, double density, double volts, bool pulsed)

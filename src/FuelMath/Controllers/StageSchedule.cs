@@ -25,7 +25,7 @@ public sealed class StageSchedule
     private readonly StageModel[] models;
     private readonly double[] duties;
 
-    /// <summary>Sets down a schedule, and checks that each stage has room to join.</summary>
+    /// <summary>Creates a schedule, and checks that each stage has room to join.</summary>
     /// <param name="stages">The stages in the order in which they join, one or more, with names of their own. Copied.</param>
     /// <param name="transitions">When each stage after the first joins; not falling. Copied.</param>
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>

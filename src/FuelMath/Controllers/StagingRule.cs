@@ -10,7 +10,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class StagingRule
 {
-    /// <summary>Sets down a rule.</summary>
+    /// <summary>Creates a rule.</summary>
     /// <param name="transitionDutyCycle">The primaries' duty cycle at which the secondaries join; 5 % to 95 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The duty cycle is out of range.</exception>
     public StagingRule(Ratio transitionDutyCycle)

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>Lambda of a single cylinder or rotor, read in its own exhaust port.</summary>
 public sealed class ChamberReading
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="chamber">The chamber, counted from 1.</param>
     /// <param name="observed">Its lambda, settled.</param>
     /// <param name="relativeUncertainty">Standard uncertainty of that lambda, as a share; above 0 % and up to 50 %.</param>

@@ -13,7 +13,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class MixtureObservation
 {
-    /// <summary>Sets down an observation.</summary>
+    /// <summary>Creates an observation.</summary>
     /// <param name="name">What the point is called; not blank.</param>
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
     /// <param name="target">The lambda that the controller aimed at.</param>

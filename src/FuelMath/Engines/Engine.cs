@@ -11,8 +11,7 @@ namespace FuelMath;
 /// turn of the eccentric shaft fills one, so that a rotor counts once a turn with the displacement of one chamber.
 /// </para>
 /// <para>
-/// A predicted mixture is no clearance to load an engine: begin rich and at light load, and watch a sensor. Immutable and
-/// safe to share between threads; equality is by reference.
+/// A predicted mixture is no clearance to load an engine: begin rich and at light load, and watch a sensor.
 /// </para>
 /// </remarks>
 public sealed class Engine

@@ -11,7 +11,7 @@ namespace FuelMath;
 /// <remarks>
 /// The reference density is that of the manifold, not of the ambient air: a table made for the ambient density gives a
 /// boosted engine more than 100 % and is another table. For a two-stroke it is the delivery ratio: air sent in, not air
-/// kept. Bilinear between its points. Immutable and safe to share between threads; equality is by reference.
+/// kept. Bilinear between its points.
 /// </remarks>
 public sealed class VolumetricEfficiency
 {
@@ -24,7 +24,7 @@ public sealed class VolumetricEfficiency
     private readonly double constant;
     private readonly ImmutableArray<Ratio> given;
 
-    /// <summary>Sets down a table.</summary>
+    /// <summary>Creates a table.</summary>
     /// <param name="speeds">Engine speeds; two or more, rising.</param>
     /// <param name="manifoldPressures">Absolute pressures; two or more, rising.</param>
     /// <param name="values">A row for each speed, a column for each pressure; above 0 % and up to 200 %. Copied.</param>

@@ -4,13 +4,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The beta ratio of a filter at one particle size: particles of it and above, upstream over downstream.</summary>
-/// <remarks>
-/// The default value is refused where a point is asked for. Equality is not defined. Immutable and safe to share between
-/// threads.
-/// </remarks>
+/// <remarks>The default value is refused where a point is asked for.</remarks>
 public readonly struct BetaPoint
 {
-    /// <summary>Sets down one point.</summary>
+    /// <summary>Creates one point.</summary>
     /// <param name="size">The particle size; greater than zero.</param>
     /// <param name="betaRatio">Particles of that size and above, upstream over downstream; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>

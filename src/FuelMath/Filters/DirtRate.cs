@@ -8,7 +8,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class DirtRate
 {
-    /// <summary>Sets down bounds.</summary>
+    /// <summary>Creates bounds.</summary>
     /// <param name="least">The least mass of dirt in a time; not negative.</param>
     /// <param name="greatest">The greatest; greater than zero and not below the least.</param>
     /// <param name="source">Where the bounds come from.</param>

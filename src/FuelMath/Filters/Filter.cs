@@ -21,7 +21,6 @@ namespace FuelMath;
 /// Caution: relieve the pressure before opening a filter; fuel stays under pressure in it after switch-off.
 /// </para>
 /// <para>Source: [Forchheimer-1901] the two-term law; [Lawson-1974] chapter 23 for the fit.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Filter" />

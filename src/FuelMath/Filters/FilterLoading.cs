@@ -19,7 +19,7 @@ public sealed class FilterLoading
     private readonly double flow;
     private readonly double viscosity;
 
-    /// <summary>Sets down a loading test.</summary>
+    /// <summary>Creates a loading test.</summary>
     /// <param name="testFlow">The flow of the test; greater than zero.</param>
     /// <param name="testViscosity">Dynamic viscosity of the fluid of the test; greater than zero.</param>
     /// <param name="points">Two or more points, the first without dirt; mass and loss rising from point to point. Copied.</param>

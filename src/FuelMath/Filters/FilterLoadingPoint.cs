@@ -3,13 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One point of a loading test: what a filter loses once it holds a mass of dirt.</summary>
-/// <remarks>
-/// The default value is refused where a point is asked for. Equality is not defined. Immutable and safe to share between
-/// threads.
-/// </remarks>
+/// <remarks>The default value is refused where a point is asked for.</remarks>
 public readonly struct FilterLoadingPoint
 {
-    /// <summary>Sets down one point.</summary>
+    /// <summary>Creates one point.</summary>
     /// <param name="retained">Mass of dirt in the element; not negative.</param>
     /// <param name="pressureLoss">Inlet less outlet pressure at the flow of the test; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>

@@ -3,13 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One published or measured point of a filter: what it loses at one flow.</summary>
-/// <remarks>
-/// The default value is not a valid point and is refused where one is asked for. Equality is not defined. Immutable and
-/// safe to share between threads.
-/// </remarks>
+/// <remarks>The default value is not a valid point and is refused where one is asked for.</remarks>
 public readonly struct FilterPoint
 {
-    /// <summary>Sets down one point.</summary>
+    /// <summary>Creates one point.</summary>
     /// <param name="pressureLoss">Inlet less outlet pressure; greater than zero.</param>
     /// <param name="flow">Volume flow; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or not greater than zero.</exception>

@@ -17,7 +17,7 @@ namespace FuelMath;
 /// </example>
 public sealed class FiltrationRating
 {
-    /// <summary>Sets down a rating by beta ratios.</summary>
+    /// <summary>Creates a rating by beta ratios.</summary>
     /// <param name="name">The filter's name in messages; not blank.</param>
     /// <param name="points">One or more points, size rising and beta ratio not falling. Copied.</param>
     /// <param name="source">Where they come from.</param>

@@ -9,7 +9,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class Finding
 {
-    /// <summary>Sets down a finding.</summary>
+    /// <summary>Creates a finding.</summary>
     /// <param name="code">What kind of finding it is; <see cref="FindingCode.Custom"/> for one of an application's own.</param>
     /// <param name="severity">How much it matters.</param>
     /// <param name="part">The part, stage, node or chamber that it is about, by its name; not blank.</param>

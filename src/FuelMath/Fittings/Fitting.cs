@@ -13,10 +13,9 @@ namespace FuelMath;
 /// estimate.
 /// </para>
 /// <para>
-/// For turbulent flow. In laminar flow, below a Reynolds number of about 2000, a fitting loses more than its coefficient
-/// says; with the thin fuels of engines that is idle flow, where the loss is small.
+/// For turbulent flow. In laminar flow, below a Reynolds number of about 2000, a fitting loses more than its
+/// coefficient says; with the thin fuels of engines that is idle flow, where the loss is small.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="HoseEnds" />

@@ -6,13 +6,10 @@ namespace FuelMath;
 /// <summary>A calibrated opening in a line, such as a jet or a restrictor, known by one reading.</summary>
 /// <remarks>
 /// <para>
-/// Its flow goes with the square root of the pressure across it, or with another power where that was measured, and with one
-/// over the root of density. It takes as much from either side.
+/// Its flow goes with the square root of the pressure across it, or with another power where that was measured, and
+/// with one over the root of density. It takes as much from either side.
 /// </para>
-/// <para>
-/// Source: [White-2003] section 6.12 (flow through an opening); [Definition] of a power law.
-/// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
+/// <para>Source: [White-2003] section 6.12 (flow through an opening); [Definition] of a power law.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Jet" />

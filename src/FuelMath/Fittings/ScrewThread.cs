@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A screw thread: profile, major diameter and pitch.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Two are equal when all of it is.</remarks>
+/// <remarks>Two are equal when all of it is.</remarks>
 public sealed class ScrewThread : IEquatable<ScrewThread>
 {
     // A rule of thumb of ours, on the safe side: 3/8-24 starts in M10x1 (5 % and 6 % apart) and strips it. The other way round

@@ -16,10 +16,10 @@ public static class AlcoholTable
     internal static readonly Symbol MixtureVolume = new("Vew", "m3", "volume of ethanol and water mixed");
 
     /// <summary>Density of a mixture of ethanol and water.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="ethanolMassFraction">Mass fraction of ethanol, 0 to 1.</param>
-    /// <param name="temperatureCelsius">Temperature, degrees Celsius; -20 to 40, and not below the freezing point.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <param name="temperatureCelsius">Temperature, °C; -20 to 40, and not below the freezing point.</param>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>Source: [OIML-R22] general formula.</remarks>
     [MethodImpl(Inline)]
     public static T Density<T>(T ethanolMassFraction, T temperatureCelsius)
@@ -270,11 +270,11 @@ public static class AlcoholTable
     }
 
     /// <summary>Volume of an ethanol and a water, each measured by itself at the same temperature, when they are mixed.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="ethanolVolume">Volume of ethanol, m3; not negative.</param>
-    /// <param name="waterVolume">Volume of water, m3; not negative, and one of the two greater than zero.</param>
-    /// <param name="temperatureCelsius">Temperature, degrees Celsius; 0 to 40.</param>
-    /// <returns>Volume, m3; smaller than the sum of the two.</returns>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="ethanolVolume">Volume of ethanol, m³; not negative.</param>
+    /// <param name="waterVolume">Volume of water, m³; not negative, and one of the two greater than zero.</param>
+    /// <param name="temperatureCelsius">Temperature, °C; 0 to 40.</param>
+    /// <returns>Volume, m³; smaller than the sum of the two.</returns>
     /// <remarks>Source: [OIML-R22] general formula; mass is kept.</remarks>
     [MethodImpl(Inline)]
     public static T MixedVolume<T>(T ethanolVolume, T waterVolume, T temperatureCelsius)

@@ -50,7 +50,7 @@ public static class AtmosphereModel
     public const double WaterToAir = 18.01528 / 28.96546;
 
     /// <summary>Geopotential altitude of a height above sea level: r h/(r + h).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="height">Height above sea level, m; -2000 to 11 019.</param>
     /// <returns>Geopotential altitude, m.</returns>
     /// <remarks>Source: [ISO-2533] geopotential altitude.</remarks>
@@ -60,7 +60,7 @@ public static class AtmosphereModel
         T.Step(EarthRadius * height / (EarthRadius + height), Geopotential, GeopotentialAltitudeSource);
 
     /// <summary>Temperature of the standard atmosphere.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="geopotentialAltitude">Geopotential altitude, m; -2000 to 11 000.</param>
     /// <returns>Temperature, K.</returns>
     /// <remarks>Source: [ISO-2533] table 4.</remarks>
@@ -70,7 +70,7 @@ public static class AtmosphereModel
         T.Step(SeaLevelTemperature - (LapseRate * geopotentialAltitude), StandardT, TemperatureSource);
 
     /// <summary>Pressure of the standard atmosphere: p0 (T/T0)^(g/(R L)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="geopotentialAltitude">Geopotential altitude, m; -2000 to 11 000.</param>
     /// <returns>Absolute pressure, Pa.</returns>
     /// <remarks>Source: [ISO-2533] barometric formula.</remarks>
@@ -88,10 +88,10 @@ public static class AtmosphereModel
         );
 
     /// <summary>Vapor pressure of water at saturation: exp(A T^2 + B T + C + D/T).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="temperature">Temperature, K; 273 to 373.</param>
     /// <returns>Vapor pressure, Pa.</returns>
-    /// <remarks>Fitted for 0 to 27 degrees Celsius; within 0.1 % of steam tables to 100. Source: [CIPM-2007] appendix A1.1.</remarks>
+    /// <remarks>Fitted for 0 to 27 °C; within 0.1 % of steam tables to 100. Source: [CIPM-2007] appendix A1.1.</remarks>
     [MethodImpl(Inline)]
     public static T WaterVaporPressure<T>(T temperature)
         where T : struct, IScalar<T> =>
@@ -107,11 +107,11 @@ public static class AtmosphereModel
         );
 
     /// <summary>Density of moist air, as an ideal gas.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="absolutePressure">Absolute pressure, Pa.</param>
     /// <param name="temperature">Temperature, K.</param>
     /// <param name="waterPressure">Partial pressure of water vapor, Pa.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>Compressibility and enhancement together are 0.05 % and left out. Source: [CIPM-2007] equation 1.</remarks>
     [MethodImpl(Inline)]
     public static T MoistAirDensity<T>(T absolutePressure, T temperature, T waterPressure)
@@ -123,11 +123,11 @@ public static class AtmosphereModel
         );
 
     /// <summary>Mass of dry air in a volume of moist air: what burns the fuel.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="absolutePressure">Absolute pressure, Pa.</param>
     /// <param name="temperature">Temperature, K.</param>
     /// <param name="waterPressure">Partial pressure of water vapor, Pa.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>Source: [Definition] partial pressure of dry air as an ideal gas.</remarks>
     [MethodImpl(Inline)]
     public static T DryAirDensity<T>(T absolutePressure, T temperature, T waterPressure)

@@ -34,7 +34,7 @@ public static class BendLoss
     );
 
     /// <summary>A rounded bend, for the bore that is bent.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="frictionFactor">Darcy friction factor of the bent bore, 0.008 to 0.1.</param>
     /// <param name="angle">Angle that the flow is turned by, rad, 0 to pi.</param>
     /// <param name="sineOfHalf">Sine of half that angle.</param>
@@ -53,7 +53,7 @@ public static class BendLoss
     }
 
     /// <summary>A bend with a sharp inner corner, such as two holes drilled to meet in a forged elbow.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="sineOfHalf">Sine of half the angle that the flow is turned by; the angle 0 to 150 degrees.</param>
     /// <returns>The loss coefficient of its bore.</returns>
     /// <remarks>Source: [Rennels-Hudson-2012] chapter 15, miter bends, as the open library fluids states it.</remarks>
@@ -63,7 +63,7 @@ public static class BendLoss
         T.Step(sineOfHalf * (0.42 + (2.56 * sineOfHalf * sineOfHalf)), Symbols.LossCoefficient, MiterBendSource);
 
     /// <summary>A fitting by two constants: K = K1 / Re + K2 (1 + 1 in / D), for its bore.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="laminarConstant">K1, the coefficient at a Reynolds number of one.</param>
     /// <param name="largeConstant">K2, the coefficient of a large fitting at a high Reynolds number.</param>
     /// <param name="reynolds">Reynolds number, greater than zero.</param>
@@ -80,7 +80,7 @@ public static class BendLoss
         );
 
     /// <summary>A conical contraction, for the smaller bore.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1.</param>
     /// <param name="areaRatio">Smaller area over larger area, above 0 to 1.</param>
     /// <param name="included">Included angle of the cone, rad, above 0 to pi.</param>
@@ -107,7 +107,7 @@ public static class BendLoss
     }
 
     /// <summary>A conical expansion, for the smaller bore.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1; of no account above 60 degrees.</param>
     /// <param name="areaRatio">Smaller area over larger area, 0 to 1.</param>
     /// <param name="included">Included angle of the cone, rad, above 0 to pi.</param>

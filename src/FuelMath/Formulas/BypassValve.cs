@@ -41,7 +41,7 @@ public static class BypassValve
     internal static readonly Symbol FullyOpenFlowResult = new("Qo", "m3/s", "flow at which the valve is fully open");
 
     /// <summary>The upstream pressure that a regulating valve holds.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="springForce">Spring force where the valve just opens, N.</param>
     /// <param name="reference">Pressure on the spring side of the diaphragm, Pa gauge.</param>
     /// <param name="returnLine">Pressure behind the seat, Pa gauge.</param>
@@ -76,7 +76,7 @@ public static class BypassValve
         );
 
     /// <summary>The spring force behind a set point taken with reference and return at ambient pressure.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="setDifference">Upstream less reference pressure at the set point, Pa.</param>
     /// <param name="setFlow">Bypassed flow at the set point, m³/s.</param>
     /// <param name="slope">Rise of the held pressure with bypassed flow, Pa/(m³/s).</param>
@@ -93,7 +93,7 @@ public static class BypassValve
         T.Step((setDifference - (slope * setFlow)) * (diaphragmArea - seatArea), SpringForceResult, SpringForceSource);
 
     /// <summary>The coefficient of a fully open valve from one reading.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="loss">Pressure lost, Pa.</param>
     /// <param name="density">Density of the fluid, kg/m³.</param>
     /// <param name="flow">Volume flow, m³/s, greater than zero.</param>
@@ -108,7 +108,7 @@ public static class BypassValve
         T.Step(loss / (density * flow * flow), FullyOpenCoefficientResult, FullyOpenCoefficientSource);
 
     /// <summary>The pressure lost in a fully open valve.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="coefficient">Loss per density and flow squared, 1/m⁴.</param>
     /// <param name="density">Density of the fluid, kg/m³.</param>
     /// <param name="flow">Volume flow, m³/s; the loss has its sign.</param>
@@ -123,7 +123,7 @@ public static class BypassValve
         T.Step(coefficient * density * flow * T.Abs(flow), Symbols.PressureLoss, FullyOpenLossSource);
 
     /// <summary>The flow at which a regulating valve reaches its stop and becomes a fixed restriction.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="margin">
     /// Pressure to spare at no flow, Pa, not negative: for a bypass valve the opening pressure less the return line's, for a
     /// reducing one the supply less the held pressure.

@@ -58,7 +58,7 @@ public static class Combustion
     public const double Sulfur = 32.06;
 
     /// <summary>The oxygen that burns a fuel completely, to carbon dioxide, water and sulfur dioxide.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="carbon">Mass fraction of carbon, 0 to 1.</param>
     /// <param name="hydrogen">Mass fraction of hydrogen, 0 to 1.</param>
     /// <param name="sulfur">Mass fraction of sulfur, 0 to 1.</param>
@@ -78,7 +78,7 @@ public static class Combustion
         );
 
     /// <summary>The stoichiometric ratio of air to fuel, by mass, of a fuel without sulfur.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="carbonMassFraction">Mass fraction of carbon, 0 to 1.</param>
     /// <param name="hydrogenMassFraction">Mass fraction of hydrogen, 0 to 1.</param>
     /// <param name="oxygenMassFraction">Mass fraction of oxygen, 0 to 1.</param>
@@ -103,7 +103,7 @@ public static class Combustion
         );
 
     /// <summary>Lambda: the air that is there over the air that the fuel needs.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airMass">Mass of air, kg (or mass flow, kg/s).</param>
     /// <param name="fuelMass">Mass of fuel in the same unit; greater than zero.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
@@ -115,7 +115,7 @@ public static class Combustion
         T.Step(airMass / (fuelMass * stoichiometricRatio), Symbols.Lambda, LambdaSource);
 
     /// <summary>A property per mass of a blend: w x1 + (1 - w) x2, for a stoichiometric ratio or a heating value.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="firstMassFraction">Mass fraction of the first, 0 to 1.</param>
     /// <param name="first">The property of the first, per mass.</param>
     /// <param name="second">The property of the second, per mass.</param>
@@ -127,10 +127,10 @@ public static class Combustion
         T.Step((firstMassFraction * first) + ((1 - firstMassFraction) * second), Symbols.MeanByMass, BlendByMassSource);
 
     /// <summary>The mass fraction that a volume fraction makes: w = x rho1 / (x rho1 + (1 - x) rho2).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="firstVolumeFraction">Volume fraction of the first before mixing, 0 to 1.</param>
-    /// <param name="firstDensity">Density of the first, kg/m3.</param>
-    /// <param name="secondDensity">Density of the second at the same temperature, kg/m3.</param>
+    /// <param name="firstDensity">Density of the first, kg/m³.</param>
+    /// <param name="secondDensity">Density of the second at the same temperature, kg/m³.</param>
     /// <returns>Mass fraction of the first, 0 to 1.</returns>
     /// <remarks>Source: [Definition] mass is volume times density.</remarks>
     [MethodImpl(Inline)]
@@ -146,7 +146,7 @@ public static class Combustion
     }
 
     /// <summary>The fuel's part of a mixture: 1/(1 + AFR).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airFuelRatio">Air-fuel ratio by mass; greater than zero.</param>
     /// <returns>Mass of fuel over mass of mixture.</returns>
     /// <remarks>Source: [Definition] of the fraction.</remarks>
@@ -155,7 +155,7 @@ public static class Combustion
         where T : struct, IScalar<T> => T.Step(1 / (1 + airFuelRatio), Symbols.FuelFraction, FuelFractionSource);
 
     /// <summary>Equivalence ratio: the fuel that is there over the fuel that the air could burn.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airFuelRatio">Air-fuel ratio by mass; greater than zero.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass.</param>
     /// <returns>Equivalence ratio: above 1 rich, below 1 lean; the inverse of lambda.</returns>
@@ -166,7 +166,7 @@ public static class Combustion
         T.Step(stoichiometricRatio / airFuelRatio, Symbols.EquivalenceRatio, EquivalenceRatioSource);
 
     /// <summary>The air-fuel ratio behind a display that shows lambda times a fixed ratio, whatever the fuel.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reading">The ratio on the display.</param>
     /// <param name="scaleRatio">The ratio that the display multiplies lambda with, 14.7 for most; greater than zero.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass of the fuel that burns.</param>
@@ -181,7 +181,7 @@ public static class Combustion
     }
 
     /// <summary>The air-fuel ratio from the fuel's part of a mixture: (1 - f)/f.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="fuelFraction">Mass of fuel over mass of mixture; greater than zero, below one.</param>
     /// <returns>Air-fuel ratio by mass.</returns>
     /// <remarks>Source: [Definition] of the fraction.</remarks>
@@ -191,9 +191,9 @@ public static class Combustion
         T.Step((1 - fuelFraction) / fuelFraction, Symbols.AirFuelRatio, AirFuelRatioFromFuelFractionSource);
 
     /// <summary>A property per mass of a blend by volume: the sum of x rho q over the sum of x rho.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volumeFractions">Volume fraction of each part before mixing; one or more.</param>
-    /// <param name="densities">Density of each at the temperature of mixing, kg/m3.</param>
+    /// <param name="densities">Density of each at the temperature of mixing, kg/m³.</param>
     /// <param name="perMass">The property of each per mass: a stoichiometric ratio, a heating value.</param>
     /// <returns>The property of the blend, per mass.</returns>
     /// <remarks>Source: [Definition] mass is volume times density, and mass is kept.</remarks>

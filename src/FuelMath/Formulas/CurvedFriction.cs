@@ -79,7 +79,7 @@ public static class CurvedFriction
     internal static readonly Symbol FactorStep = new("f", "", "Darcy friction factor of a curved pipe");
 
     /// <summary>The Dean number: De = Re sqrt(d/D). Source: [White-1929] (after Dean).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, not negative.</param>
     /// <param name="curvature">Bore over the diameter of the curve, 0 to 1.</param>
     /// <returns>The Dean number.</returns>
@@ -88,7 +88,7 @@ public static class CurvedFriction
         where T : struct, IScalar<T> => T.Step(reynolds * T.Sqrt(curvature), DeanStep, DeanNumberSource);
 
     /// <summary>Laminar factor over that of a straight pipe after White: 1/(1 - (1 - (11.6/De)^0.45)^(1/0.45)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="dean">Dean number, 0 to 2000; below 11.6 the bend has no effect.</param>
     /// <returns>The ratio, 1 or more.</returns>
     /// <remarks>Source: [White-1929] equation for laminar flow in curved pipes.</remarks>
@@ -101,7 +101,7 @@ public static class CurvedFriction
     }
 
     /// <summary>Laminar factor over that of a straight pipe after Mori and Nakayama: 0.108 sqrt(De) / (1 - 3.253/sqrt(De)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="dean">Dean number, 42.4 to 2000.</param>
     /// <returns>The ratio.</returns>
     /// <remarks>Source: [Mori-Nakayama-1965] laminar flow.</remarks>
@@ -114,7 +114,7 @@ public static class CurvedFriction
     }
 
     /// <summary>Laminar factor over that of a straight pipe after Schmidt: 1 + 0.14 c^0.97 Re^(1 - 0.644 c^0.312).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, 100 to the critical one.</param>
     /// <param name="curvature">Bore over the diameter of the curve, 0.01 to 0.2.</param>
     /// <returns>The ratio.</returns>
@@ -132,7 +132,7 @@ public static class CurvedFriction
     }
 
     /// <summary>The Reynolds number up to which flow stays laminar in a bend: 20000 c^0.32.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="curvature">Bore over the diameter of the curve, 1/860 to 1/7.</param>
     /// <returns>The critical Reynolds number.</returns>
     /// <remarks>Source: [Ito-1959] critical Reynolds number.</remarks>
@@ -142,7 +142,7 @@ public static class CurvedFriction
         T.Step(20000 * T.Pow(curvature, 0.32), ItoCriticalReynoldsResult, ItoCriticalReynoldsSource);
 
     /// <summary>Turbulent factor of a smooth bend after Ito: 0.304 Re^-0.25 + 0.029 sqrt(c).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, with Re c^2 from 0.034 to 300.</param>
     /// <param name="curvature">Bore over the diameter of the curve, 1/648 to 1/16.4.</param>
     /// <returns>The Darcy friction factor.</returns>
@@ -157,7 +157,7 @@ public static class CurvedFriction
         );
 
     /// <summary>What a bend adds to the turbulent factor after Ito: 0.029 sqrt(c).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="curvature">Bore over the diameter of the curve, 1/648 to 1/16.4.</param>
     /// <returns>The addition to the Darcy friction factor.</returns>
     /// <remarks>Source: [Ito-1959] turbulent flow.</remarks>
@@ -170,7 +170,7 @@ public static class CurvedFriction
     /// The factor in any regime: the greater of the laminar one after White, and of Colebrook and White's with what a bend
     /// adds after Ito.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, greater than 0; Re c^2 at most 300.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
     /// <param name="curvature">Bore over the diameter of the curve, 1/300 to 1/16.4.</param>
@@ -191,13 +191,13 @@ public static class CurvedFriction
     }
 
     /// <summary>The pressure lost to friction in a bent passage after Darcy and Weisbach, with <see cref="Factor"/>.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="velocity">Mean velocity, m/s; either sign; Re c^2 at most 300.</param>
     /// <param name="bore">Inner diameter, m; greater than zero.</param>
     /// <param name="length">Length along the center line, m.</param>
     /// <param name="roughness">Roughness of the wall, m; 0 to a twentieth of the bore.</param>
     /// <param name="coilDiameter">Diameter of the curve of the center line, m; 16.4 to 300 bores.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity, Pa s; greater than zero.</param>
     /// <returns>Pressure lost, Pa, with the sign of the velocity.</returns>
     /// <remarks>

@@ -32,10 +32,10 @@ public static class EngineAir
     public const double AirGasConstant = 287.05287;
 
     /// <summary>Density of dry air: rho = p / (R T).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="absolutePressure">Absolute pressure, Pa.</param>
     /// <param name="temperature">Temperature, K; greater than zero.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>Source: [ISO-2533] equation of state.</remarks>
     [MethodImpl(Inline)]
     public static T AirDensity<T>(T absolutePressure, T temperature)
@@ -43,10 +43,10 @@ public static class EngineAir
         T.Step(absolutePressure / (AirGasConstant * temperature), Symbols.AirDensity, AirDensitySource);
 
     /// <summary>Air mass of one intake event: m = ve rho V.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="displacementPerEvent">Displacement that one event fills, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="displacementPerEvent">Displacement that one event fills, m³.</param>
     /// <param name="volumetricEfficiency">Volumetric efficiency for that density, a fraction.</param>
-    /// <param name="airDensity">Density at the reference of the volumetric efficiency, kg/m3.</param>
+    /// <param name="airDensity">Density at the reference of the volumetric efficiency, kg/m³.</param>
     /// <returns>Air mass, kg.</returns>
     /// <remarks>Source: [Heywood-1988] section 2.10 (volumetric efficiency).</remarks>
     [MethodImpl(Inline)]
@@ -55,7 +55,7 @@ public static class EngineAir
         T.Step(volumetricEfficiency * airDensity * displacementPerEvent, Symbols.AirMass, AirMassPerEventSource);
 
     /// <summary>The fuel for an air mass: m = air / (stoichiometric ratio x lambda).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airMass">Mass of air, kg (or mass flow, kg/s).</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
     /// <param name="lambda">Lambda that is wanted; greater than zero.</param>
@@ -67,7 +67,7 @@ public static class EngineAir
         T.Step(airMass / (stoichiometricRatio * lambda), Symbols.FuelMass, FuelMassSource);
 
     /// <summary>Events per second at a shaft speed: speed / 2 pi x events per revolution.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="speedRadPerSecond">Shaft speed, rad/s.</param>
     /// <param name="eventsPerRevolution">Events per revolution of that shaft: a half, one, two and so on.</param>
     /// <returns>Events per second, 1/s.</returns>
@@ -78,7 +78,7 @@ public static class EngineAir
         T.Step(speedRadPerSecond * eventsPerRevolution / (2 * Math.PI), Symbols.EventsPerSecond, EventsPerSecondSource);
 
     /// <summary>The fuel flow that a power asks for: power x brake specific fuel consumption.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="power">Brake power, W.</param>
     /// <param name="brakeSpecificFuelConsumption">
     /// Brake specific fuel consumption, kg/J, of the same fuel and at the same shaft. It includes its own enrichment:
@@ -94,7 +94,7 @@ public static class EngineAir
     /// <summary>
     /// The lambda that one sensor sees when cylinders get equal air and unequal fuel: the harmonic mean of theirs.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="lambdas">Lambda of each cylinder; one or more, each greater than zero.</param>
     /// <returns>Total air over the air that the total fuel needs.</returns>
     /// <remarks>

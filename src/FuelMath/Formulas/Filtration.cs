@@ -34,7 +34,7 @@ public static class Filtration
     internal static readonly Symbol AddedCoefficientResult = new("aa", "1/m3", "addition to the linear coefficient");
 
     /// <summary>The share of particles that is held back: 1 - 1/beta.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="betaRatio">Particles upstream over particles downstream; 1 or more.</param>
     /// <returns>Efficiency, 0 to 1.</returns>
     /// <remarks>Source: [ISO-16889] definition of the filtration ratio.</remarks>
@@ -43,7 +43,7 @@ public static class Filtration
         where T : struct, IScalar<T> => T.Step(1 - (1 / betaRatio), EfficiencyResult, EfficiencySource);
 
     /// <summary>The beta ratio of an efficiency: 1/(1 - efficiency).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="efficiency">Share of particles that is held back; 0 to less than 1.</param>
     /// <returns>Particles upstream over particles downstream.</returns>
     /// <remarks>Source: [ISO-16889] definition of the filtration ratio, solved for it.</remarks>
@@ -52,7 +52,7 @@ public static class Filtration
         where T : struct, IScalar<T> => T.Step(1 / (1 - efficiency), BetaRatioResult, BetaRatioSource);
 
     /// <summary>The beta ratio of two filters one behind the other, for one particle size: their product.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="first">Beta ratio of the first, at that size.</param>
     /// <param name="second">Beta ratio of the second, at the same size.</param>
     /// <returns>Beta ratio of both.</returns>
@@ -66,7 +66,7 @@ public static class Filtration
         where T : struct, IScalar<T> => T.Step(first * second, InSeriesResult, InSeriesSource);
 
     /// <summary>What a loaded element adds to the loss of the medium, as a coefficient: dp / (mu Q).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="addedLoss">Loss with the retained mass less the clean one, Pa.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity of the fluid of that reading, Pa s; greater than zero.</param>
     /// <param name="volumeFlow">Flow of that reading, m³/s; greater than zero.</param>

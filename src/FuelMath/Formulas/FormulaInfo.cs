@@ -133,7 +133,7 @@ public sealed class FormulaInfo
     }
 
     /// <summary>Reads the formula in any scalar. Checks the count of arguments, and no range.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="arguments">The arguments in their SI units, in the order of <see cref="Arguments"/>.</param>
     /// <returns>The result in its SI unit.</returns>
     /// <exception cref="ArgumentException">There are more or fewer arguments than the formula has.</exception>

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What an argument or a result of a formula is: its symbol, its kind and the units it is written in.</summary>
-/// <remarks>Instances are immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <summary>
+/// What an argument or a result of a formula is: its symbol, its kind and the units it is written in.
+/// </summary>
 public sealed class FormulaQuantity
 {
     private readonly FuelMath.Unit customary;
@@ -89,7 +90,7 @@ public sealed class FormulaQuantity
     }
 
     /// <summary>Converts from one of the units to the SI unit, in any reading.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="number">A number in that unit.</param>
     /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>
     /// <returns>The number in the SI unit.</returns>
@@ -98,7 +99,7 @@ public sealed class FormulaQuantity
         where T : struct, IScalar<T> => Find(unit, nameof(unit)).ToSi(number);
 
     /// <summary>Converts from the SI unit to one of the units, in any reading.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="si">A number in the SI unit.</param>
     /// <param name="unit">The unit wanted, one of <see cref="Units"/>.</param>
     /// <returns>The number in that unit.</returns>

@@ -3,7 +3,7 @@ namespace FuelMath.Formulas;
 /// <summary>In which units the numbers of a call stand.</summary>
 public enum FormulaUnits
 {
-    /// <summary>Each number in the SI unit of its quantity: m3/s, Pa, m.</summary>
+    /// <summary>Each number in the SI unit of its quantity: m³/s, Pa, m.</summary>
     Si,
 
     /// <summary>Each number in the unit that the trade writes it in: L/h, kPa, mm.</summary>

@@ -59,8 +59,8 @@ public static class Friction
     private const double CreepingBelow = 1;
 
     /// <summary>The mean velocity of a flow through a round bore: v = 4 Q / (pi D2).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volumeFlow">Volume flow, m3/s; its sign is kept.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volumeFlow">Volume flow, m³/s; its sign is kept.</param>
     /// <param name="bore">Inner diameter, m; greater than zero.</param>
     /// <returns>Velocity, m/s.</returns>
     /// <remarks>Source: [Definition] flow over the area of a circle.</remarks>
@@ -70,10 +70,10 @@ public static class Friction
         T.Step(4 / Math.PI * volumeFlow / (bore * bore), Symbols.Velocity, VelocitySource);
 
     /// <summary>The Reynolds number: Re = rho |v| D / mu.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="velocity">Mean velocity, m/s; either sign.</param>
     /// <param name="bore">Inner diameter, m.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity, Pa s; greater than zero.</param>
     /// <returns>The Reynolds number, not negative.</returns>
     /// <remarks>Source: [White-2003] section 1.6 (definition).</remarks>
@@ -83,7 +83,7 @@ public static class Friction
         T.Step(density * T.Abs(velocity) * bore / dynamicViscosity, Symbols.Reynolds, ReynoldsSource);
 
     /// <summary>The factor of laminar flow: f = 64 / Re.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, greater than 0 and at most 2000.</param>
     /// <returns>The Darcy friction factor.</returns>
     /// <remarks>Source: [White-2003] section 6.4 (laminar fully developed pipe flow).</remarks>
@@ -95,7 +95,7 @@ public static class Friction
     /// The factor of turbulent flow after Colebrook and White, solved to rounding error:
     /// 1/sqrt(f) = -2 log10(e/(3.7 D) + 2.51/(Re sqrt(f))).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, 4000 to 1e11.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
     /// <returns>The Darcy friction factor.</returns>
@@ -113,7 +113,7 @@ public static class Friction
     }
 
     /// <summary>An explicit approximation: f = 0.25 / log10(e/(3.7 D) + 5.74/Re^0.9)^2.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, 5000 to 1e8.</param>
     /// <param name="relativeRoughness">Roughness over bore, 1e-6 to 0.01.</param>
     /// <returns>The Darcy friction factor, within 3 % of the implicit law in that range.</returns>
@@ -127,7 +127,7 @@ public static class Friction
     }
 
     /// <summary>An explicit approximation: 1/sqrt(f) = -1.8 log10((e/(3.7 D))^1.11 + 6.9/Re).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, 4000 to 1e8.</param>
     /// <param name="relativeRoughness">Roughness over bore, greater than 0 and at most 0.05.</param>
     /// <returns>The Darcy friction factor, within 2 % of the implicit law in that range.</returns>
@@ -141,7 +141,7 @@ public static class Friction
     }
 
     /// <summary>An explicit approximation by three substitutions and an extrapolation of them.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, 4000 to 1e8.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0.00004 to 0.05.</param>
     /// <returns>The Darcy friction factor, within 0.0025 % of the implicit law in that range.</returns>
@@ -161,7 +161,7 @@ public static class Friction
     }
 
     /// <summary>The factor of a fully rough pipe: f = 0.25 / log10(e/(3.7 D))^2.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="relativeRoughness">Roughness over bore, greater than 0 and at most 0.05.</param>
     /// <returns>The Darcy friction factor where the Reynolds number no longer matters.</returns>
     /// <remarks>Source: [Colebrook-1939] the limit for a great Reynolds number.</remarks>
@@ -177,7 +177,7 @@ public static class Friction
     /// The factor in any regime, the default of this library: laminar to 2000, Colebrook and White from 4000, and
     /// straight in the Reynolds number between.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, greater than 0.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
     /// <returns>The Darcy friction factor.</returns>
@@ -203,7 +203,7 @@ public static class Friction
     /// The factor in any regime with another passage: laminar to 2000, Swamee and Jain from 4000, and a cubic
     /// between.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, greater than 0.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
     /// <returns>The Darcy friction factor.</returns>
@@ -236,12 +236,12 @@ public static class Friction
     }
 
     /// <summary>The pressure lost to friction after Darcy and Weisbach: dp = f (L/D) rho v|v| / 2.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="velocity">Mean velocity, m/s; either sign.</param>
     /// <param name="bore">Inner diameter, m; greater than zero.</param>
     /// <param name="length">Length, m.</param>
     /// <param name="roughness">Roughness of the wall, m; 0 to a twentieth of the bore.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity, Pa s; greater than zero.</param>
     /// <returns>Pressure lost, Pa, with the sign of the velocity.</returns>
     /// <remarks>

@@ -38,7 +38,7 @@ public static class FuelChangeRatios
     internal static readonly Symbol TimeRatio = new("rt", "", "time open over that with the baseline");
 
     /// <summary>Mass of a fuel over that of the baseline, for the same air and lambda.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="baselineStoichiometricRatio">Stoichiometric ratio by mass of the baseline.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass of the fuel; greater than zero.</param>
     /// <returns>Ratio of masses.</returns>
@@ -49,7 +49,7 @@ public static class FuelChangeRatios
         T.Step(baselineStoichiometricRatio / stoichiometricRatio, MassAtLambda, MassRatioAtEqualLambdaSource);
 
     /// <summary>Mass of a fuel over that of the baseline, for the same power at the same efficiency.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="baselineHeatingValue">Lower heating value of the baseline, J/kg.</param>
     /// <param name="heatingValue">Lower heating value of the fuel, J/kg; greater than zero.</param>
     /// <returns>Ratio of masses.</returns>
@@ -60,10 +60,10 @@ public static class FuelChangeRatios
         T.Step(baselineHeatingValue / heatingValue, MassAtPower, MassRatioAtEqualPowerSource);
 
     /// <summary>Volume of a fuel over that of the baseline.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="massRatio">Ratio of masses.</param>
-    /// <param name="baselineDensity">Density of the baseline, kg/m3.</param>
-    /// <param name="density">Density of the fuel, kg/m3; greater than zero.</param>
+    /// <param name="baselineDensity">Density of the baseline, kg/m³.</param>
+    /// <param name="density">Density of the fuel, kg/m³; greater than zero.</param>
     /// <returns>Ratio of volumes.</returns>
     /// <remarks>Source: [Definition] mass over density.</remarks>
     [MethodImpl(Inline)]
@@ -72,10 +72,10 @@ public static class FuelChangeRatios
         T.Step(massRatio * baselineDensity / density, VolumeRatioStep, VolumeRatioSource);
 
     /// <summary>Time that an injector has to be open over that with the baseline, at the same differential pressure.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="massRatio">Ratio of masses.</param>
-    /// <param name="baselineDensity">Density of the baseline, kg/m3.</param>
-    /// <param name="density">Density of the fuel, kg/m3; greater than zero.</param>
+    /// <param name="baselineDensity">Density of the baseline, kg/m³.</param>
+    /// <param name="density">Density of the fuel, kg/m³; greater than zero.</param>
     /// <returns>Ratio of times without dead time.</returns>
     /// <remarks>Mass flow goes with the root of the density. Source: [White-2003] section 6.12 (obstruction flow).</remarks>
     [MethodImpl(Inline)]

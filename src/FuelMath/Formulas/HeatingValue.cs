@@ -25,7 +25,7 @@ public static class HeatingValue
     internal static readonly Symbol LowerStep = new("LHV", "J/kg", "lower heating value");
 
     /// <summary>Higher heating value by the unified correlation for liquid, solid and gaseous fuels.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="carbon">Mass fraction of carbon, 0 to 0.92.</param>
     /// <param name="hydrogen">Mass fraction of hydrogen, 0.004 to 0.25.</param>
     /// <param name="oxygen">Mass fraction of oxygen, 0 to 0.5.</param>
@@ -43,7 +43,7 @@ public static class HeatingValue
         );
 
     /// <summary>Lower heating value: the water of combustion leaves as vapor.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="higher">Higher heating value, J/kg.</param>
     /// <param name="hydrogen">Mass fraction of hydrogen, 0 to 1.</param>
     /// <returns>J/kg.</returns>

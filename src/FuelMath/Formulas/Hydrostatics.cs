@@ -17,8 +17,8 @@ public static class Hydrostatics
     public const double StandardGravity = 9.80665;
 
     /// <summary>The pressure difference between the foot and the top of a column: dp = rho a z.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="acceleration">Acceleration along the column, m/s2; <see cref="StandardGravity"/> at rest.</param>
     /// <param name="height">Height, m; either sign.</param>
     /// <returns>Pressure difference, Pa, with the sign of the height.</returns>

@@ -8,7 +8,7 @@ namespace FuelMath.Formulas;
 public interface IFormula
 {
     /// <summary>Reads the formula.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="arguments">The arguments in their SI units, in the order in which the catalogue lists them.</param>
     /// <returns>The result in its SI unit.</returns>
     T At<T>(ReadOnlySpan<T> arguments)

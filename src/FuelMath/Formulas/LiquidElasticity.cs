@@ -49,9 +49,9 @@ public static class LiquidElasticity
     );
 
     /// <summary>The compressibility of a petroleum liquid: F = exp(-1.62080 + 0.00021592 t + 870960/rho^2 + 4209.2 t/rho^2) / GPa.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="densityAt15">Density at 15 degrees Celsius, kg/m3; 638 to 1074.</param>
-    /// <param name="celsius">Temperature in degrees Celsius; -30 to 90.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="densityAt15">Density at 15 °C, kg/m³; 638 to 1074.</param>
+    /// <param name="celsius">Temperature in °C; -30 to 90.</param>
     /// <returns>Isothermal compressibility, 1/Pa, a mean from atmospheric pressure on.</returns>
     /// <remarks>
     /// Within 6.5 % for petroleum liquids (from memory). Pure n-alkanes of 6 to 12 carbons are 4 to 10 % more compressible than
@@ -67,14 +67,14 @@ public static class LiquidElasticity
     }
 
     /// <summary>The isothermal bulk modulus of a gasoline, an estimate between an upper and a lower one.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="densityAt15">Density at 15 degrees Celsius, kg/m3; 653 to 770.</param>
-    /// <param name="celsius">Temperature in degrees Celsius; 0 to 80.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="densityAt15">Density at 15 °C, kg/m³; 653 to 770.</param>
+    /// <param name="celsius">Temperature in °C; 0 to 80.</param>
     /// <returns>Isothermal bulk modulus, Pa.</returns>
     /// <remarks>
     /// The upper estimate is the inverse of <see cref="PetroleumCompressibility{T}"/>. The lower is an ideal mixture of eight
-    /// pure hydrocarbons by their equations of state, made up like a gasoline: 0.82 of it at 0 degrees Celsius and 0.66 at 80,
-    /// nearly the same for gasolines of 726 and 749 kg/m3. This is their mean, 0.908 - 1.75e-4 t - 1e-5 t^2 of the upper one;
+    /// pure hydrocarbons by their equations of state, made up like a gasoline: 0.82 of it at 0 °C and 0.66 at 80,
+    /// nearly the same for gasolines of 726 and 749 kg/m³. This is their mean, 0.908 - 1.75e-4 t - 1e-5 t^2 of the upper one;
     /// <see cref="GasolineModulusError{T}"/> is half their distance. Source: [API-MPMS-11.2.1M] equation for F; the mixture from
     /// [Span-2003], [Lemmon-2006] and [Blackham-Lemmon-IC8].
     /// </remarks>
@@ -88,9 +88,9 @@ public static class LiquidElasticity
         );
 
     /// <summary>How far the upper and the lower estimate of a gasoline's bulk modulus lie from their mean, as a share of the upper.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="celsius">Temperature in degrees Celsius; 0 to 80.</param>
-    /// <returns>The share: 0.09 at 0 degrees Celsius, 0.10 at 20, 0.17 at 80.</returns>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="celsius">Temperature in °C; 0 to 80.</param>
+    /// <returns>The share: 0.09 at 0 °C, 0.10 at 20, 0.17 at 80.</returns>
     /// <remarks>Source: [API-MPMS-11.2.1M] equation for F, against the mixture that <see cref="GasolineModulus{T}"/> names.</remarks>
     [MethodImpl(Inline)]
     public static T GasolineModulusError<T>(T celsius)
@@ -98,10 +98,10 @@ public static class LiquidElasticity
         T.Step(0.092 + (celsius * (1.75e-4 + (1e-5 * celsius))), ModulusError, GasolineModulusErrorSource);
 
     /// <summary>The bulk modulus of a quick change, which keeps its heat, from that of a slow one: 1/Ks = 1/KT - T a^2/(rho cp).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="isothermalModulus">Isothermal bulk modulus, Pa; greater than zero.</param>
     /// <param name="expansion">Coefficient of volume expansion, 1/K.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="heatCapacity">Isobaric heat capacity, J/(kg K).</param>
     /// <param name="temperature">Temperature, K.</param>
     /// <returns>Isentropic bulk modulus, Pa; not below the isothermal one.</returns>
@@ -116,9 +116,9 @@ public static class LiquidElasticity
         );
 
     /// <summary>Speed of sound: c = sqrt(Ks/rho).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="isentropicModulus">Isentropic bulk modulus, Pa.</param>
-    /// <param name="density">Density, kg/m3; greater than zero.</param>
+    /// <param name="density">Density, kg/m³; greater than zero.</param>
     /// <returns>Speed of sound, m/s.</returns>
     /// <remarks>Source: [White-2003] section 9.2.</remarks>
     [MethodImpl(Inline)]
@@ -126,11 +126,11 @@ public static class LiquidElasticity
         where T : struct, IScalar<T> => T.Step(T.Sqrt(isentropicModulus / density), Sound, SoundSpeedSource);
 
     /// <summary>Density under a pressure above that of the tabulated density: rho exp(dp/K).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="density">Density at the lower pressure, kg/m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="density">Density at the lower pressure, kg/m³.</param>
     /// <param name="bulkModulus">Bulk modulus, Pa; taken as constant.</param>
     /// <param name="pressureRise">Rise of pressure, Pa; small against the bulk modulus.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>Source: [White-2003] section 1.8 (bulk modulus).</remarks>
     [MethodImpl(Inline)]
     public static T DensityUnderPressure<T>(T density, T bulkModulus, T pressureRise)

@@ -22,9 +22,9 @@ public static class MinorLoss
     internal static readonly DataSource StraightLengthSource = new("TP-410", "chapter 2");
 
     /// <summary>The pressure lost: dp = K rho v|v| / 2.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="lossCoefficient">Loss coefficient for the bore in which <paramref name="velocity"/> is taken.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="velocity">Mean velocity, m/s; either sign.</param>
     /// <returns>Pressure lost, Pa, with the sign of the velocity.</returns>
     /// <remarks>Source: [White-2003] section 6.9 (minor losses).</remarks>
@@ -34,7 +34,7 @@ public static class MinorLoss
         T.Step(lossCoefficient * (density * velocity * T.Abs(velocity) / 2), Symbols.PressureLoss, PressureLossSource);
 
     /// <summary>A sudden expansion after Borda and Carnot: K = (1 - A1/A2)^2, for the smaller bore.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="areaRatio">Smaller area over larger area, 0 to 1.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>Source: [White-2003] section 6.9 (minor losses).</remarks>
@@ -47,7 +47,7 @@ public static class MinorLoss
     }
 
     /// <summary>A sudden contraction with a sharp edge, for the smaller bore.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="areaRatio">Smaller area over larger area, above 0 to 1.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
@@ -70,7 +70,7 @@ public static class MinorLoss
     }
 
     /// <summary>A loss coefficient carried from one bore to another: K2 = K1 (D2/D1)^4.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="lossCoefficient">Loss coefficient of the first bore.</param>
     /// <param name="fromBore">The bore it belongs to, m; greater than zero.</param>
     /// <param name="toBore">The bore it is wanted for, m.</param>
@@ -86,7 +86,7 @@ public static class MinorLoss
     }
 
     /// <summary>The loss coefficient of a straight length: K = f L / D.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="frictionFactor">Darcy friction factor.</param>
     /// <param name="length">Length, m.</param>
     /// <param name="bore">Inner diameter, m; greater than zero.</param>

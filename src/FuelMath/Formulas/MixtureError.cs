@@ -19,7 +19,7 @@ public static class MixtureError
     /// <summary>
     /// Lambda over the lambda that was intended: k = a / (f sqrt(r)) x w / (w - dt).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airRatio">a: air that is there over air believed; greater than zero.</param>
     /// <param name="flowRatio">f: static flow over the flow believed, at the same pressure; greater than zero.</param>
     /// <param name="pressureRatio">r: differential pressure over the one believed; greater than zero.</param>
@@ -40,7 +40,7 @@ public static class MixtureError
         );
 
     /// <summary>The lambda that a mean over cylinders with unequal air and fuel amounts to: total air over total need.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airMasses">Air of each cylinder, kg; one or more.</param>
     /// <param name="fuelMasses">Fuel of each, kg; their sum greater than zero.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>

@@ -50,10 +50,10 @@ public static class Orifice
     internal const double CreepingShare = 1e-3;
 
     /// <summary>Mass flow: m = Cd A sqrt(2 rho dp).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="dischargeCoefficient">Discharge coefficient, 0 to 1; times an approach factor where one applies.</param>
-    /// <param name="area">Area of the opening, m2.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="area">Area of the opening, m².</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
     /// <returns>Mass flow, kg/s.</returns>
     /// <remarks>Source: [White-2003] section 6.12 (Bernoulli obstruction theory).</remarks>
@@ -67,12 +67,12 @@ public static class Orifice
         );
 
     /// <summary>Volume flow: Q = Cd A sqrt(2 dp / rho).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="dischargeCoefficient">Discharge coefficient, 0 to 1; times an approach factor where one applies.</param>
-    /// <param name="area">Area of the opening, m2.</param>
-    /// <param name="density">Density, kg/m3; greater than zero.</param>
+    /// <param name="area">Area of the opening, m².</param>
+    /// <param name="density">Density, kg/m³; greater than zero.</param>
     /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
-    /// <returns>Volume flow, m3/s.</returns>
+    /// <returns>Volume flow, m³/s.</returns>
     /// <remarks>Source: [White-2003] section 6.12 (Bernoulli obstruction theory).</remarks>
     [MethodImpl(Inline)]
     public static T VolumeFlow<T>(T dischargeCoefficient, T area, T density, T differentialPressure)
@@ -84,12 +84,12 @@ public static class Orifice
         );
 
     /// <summary>A rated mass flow carried to another pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="referenceMassFlow">Rated mass flow, kg/s.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
-    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3; greater than zero.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m³; greater than zero.</param>
     /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <returns>Mass flow, kg/s.</returns>
     /// <remarks>
     /// Holds while the discharge coefficient stays what it was in the rating.
@@ -112,13 +112,13 @@ public static class Orifice
         );
 
     /// <summary>A rated volume flow carried to another pressure and density: Q = Q0 sqrt(dp/dp0 rho0/rho).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="referenceVolumeFlow">Rated volume flow, m3/s.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="referenceVolumeFlow">Rated volume flow, m³/s.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
-    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m³.</param>
     /// <param name="differentialPressure">Differential pressure, Pa; not negative.</param>
-    /// <param name="density">Density, kg/m3; greater than zero.</param>
-    /// <returns>Volume flow, m3/s.</returns>
+    /// <param name="density">Density, kg/m³; greater than zero.</param>
+    /// <returns>Volume flow, m³/s.</returns>
     /// <remarks>
     /// Holds while the discharge coefficient stays what it was in the rating.
     /// Source: [White-2003] section 6.12, as the ratio of two states.
@@ -142,12 +142,12 @@ public static class Orifice
     /// <summary>
     /// A rated mass flow carried by a measured power of pressure: m = m0 (dp/dp0)^n sqrt(rho/rho0).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="referenceMassFlow">Rated mass flow, kg/s.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
-    /// <param name="referenceDensity">Density of the rating's fluid, kg/m3; greater than zero.</param>
+    /// <param name="referenceDensity">Density of the rating's fluid, kg/m³; greater than zero.</param>
     /// <param name="differentialPressure">Differential pressure, Pa; greater than zero.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="exponent">The power, 0.3 to 1; one half is the square-root law.</param>
     /// <returns>Mass flow, kg/s.</returns>
     /// <remarks>
@@ -176,12 +176,12 @@ public static class Orifice
     /// The pressure that a measured power law takes for a volume flow: dp = dp0 s |s|^(1/n - 1), where
     /// s = Q/Q0 sqrt(rho/rho0). The other way round of <see cref="PowerLawMassFlow"/>, and of either sign.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volumeFlow">Volume flow, m3/s; its sign is kept.</param>
-    /// <param name="referenceVolumeFlow">Volume flow of the reading, m3/s; greater than zero.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volumeFlow">Volume flow, m³/s; its sign is kept.</param>
+    /// <param name="referenceVolumeFlow">Volume flow of the reading, m³/s; greater than zero.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the reading, Pa; greater than zero.</param>
-    /// <param name="referenceDensity">Density of the reading's fluid, kg/m3; greater than zero.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="referenceDensity">Density of the reading's fluid, kg/m³; greater than zero.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="exponent">The power of pressure that flow goes with, 0.3 to 1; one half is the square-root law.</param>
     /// <returns>Pressure lost, Pa, with the sign of the flow.</returns>
     /// <remarks>
@@ -209,7 +209,7 @@ public static class Orifice
     }
 
     /// <summary>What the flow ahead of an opening adds to its flow: 1 / sqrt(1 - (d/D)^4).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="diameterRatio">Diameter of the opening over that of the pipe, 0 to less than 1.</param>
     /// <returns>The factor, from 1 upward.</returns>
     /// <remarks>Source: [ISO-5167] part 1 (velocity of approach factor).</remarks>

@@ -34,12 +34,12 @@ public static class PetroleumViscosity
     internal static readonly DataSource GasolineSource = new("HI-EDB", "figure Kinematic Viscosity");
 
     /// <summary>Kinematic viscosity of a gasoline by its relative density, read from a chart of three gasolines.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="relativeDensity">Density at 15 degrees Celsius over that of water, 999 kg/m3; held at 0.68 and at 0.748.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="relativeDensity">Density at 15 °C over that of water, 999 kg/m³; held at 0.68 and at 0.748.</param>
     /// <param name="temperature">In K, from 255 to 363.</param>
-    /// <returns>The kinematic viscosity, in m2/s.</returns>
+    /// <returns>The kinematic viscosity, in m²/s.</returns>
     /// <remarks>
-    /// A smooth curve through 0.46, 0.64 and 0.92 mm2/s at 60 degrees Fahrenheit for 0.68, 0.716 and 0.748, and one shape in
+    /// A smooth curve through 0.46, 0.64 and 0.92 mm²/s at 60 degrees Fahrenheit for 0.68, 0.716 and 0.748, and one shape in
     /// temperature for all. It is within 7 % of the chart's curves, which were read by eye to 8 %. Source: [HI-EDB] figure
     /// "Kinematic Viscosity"; the first of the three from memory.
     /// </remarks>
@@ -56,7 +56,7 @@ public static class PetroleumViscosity
     /// Viscosity relative to that at 20 °C, mu/mu20 = exp(c (293 K/T - 1)); within 6 % from 0 °C to 100 °C.
     /// Source: [White-1999] table A.3, footnote.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="c">The liquid's viscosity parameter, a pure number.</param>
     /// <param name="temperature">In K, from 273.15 to 373.15.</param>
     /// <returns>The ratio of the two dynamic viscosities.</returns>
@@ -68,7 +68,7 @@ public static class PetroleumViscosity
     /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is straight over log T.
     /// Source: [ASTM-D341] equation 1, without the terms that matter below 2 mm²/s.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="firstTemperature">In K.</param>
     /// <param name="firstViscosity">Kinematic viscosity there, in m²/s; 2e-6 or more.</param>
     /// <param name="secondTemperature">In K; not the first.</param>
@@ -95,7 +95,7 @@ public static class PetroleumViscosity
     /// Blending index of a liquid, VBI = 14.534 ln ln (nu + 0.8) + 10.975 with nu in mm²/s: indices blend by mass.
     /// Source: [Maples-2000] viscosity blending index.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="kinematicViscosity">In m²/s; above <see cref="LowestKinematicViscosityOfIndex"/>.</param>
     /// <returns>The index, a pure number.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -104,7 +104,7 @@ public static class PetroleumViscosity
         T.Step(14.534 * T.Log(T.Log(kinematicViscosity * 1e6 + 0.8)) + 10.975, IndexStep, BlendingIndexSource);
 
     /// <summary>The viscosity that has a blending index. Source: [Maples-2000] viscosity blending index.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="blendingIndex">A pure number.</param>
     /// <returns>The kinematic viscosity, in m²/s.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -28,7 +28,7 @@ public static class PremixBalance
     internal static readonly Symbol FractionStep = new("f", "", "oil in a volume of the mix");
 
     /// <summary>Oil in a volume of the mix, from the oil for each volume of fuel: r/(1 + r), 1/(n + 1) at n to 1.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="oilPerFuel">Volume of oil for each volume of fuel, not negative.</param>
     /// <returns>The fraction.</returns>
     /// <remarks>Source: [Definition] of the ratio.</remarks>
@@ -37,22 +37,22 @@ public static class PremixBalance
         where T : struct, IScalar<T> => T.Step(oilPerFuel / (1 + oilPerFuel), FractionStep, OilFractionSource);
 
     /// <summary>Oil for a volume of fuel.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="fuel">Volume of fuel, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="fuel">Volume of fuel, m³.</param>
     /// <param name="oilPerFuel">Volume of oil for each volume of fuel.</param>
-    /// <returns>Volume of oil, m3.</returns>
+    /// <returns>Volume of oil, m³.</returns>
     /// <remarks>Source: [Definition] of the ratio.</remarks>
     [MethodImpl(Inline)]
     public static T Oil<T>(T fuel, T oilPerFuel)
         where T : struct, IScalar<T> => T.Step(fuel * oilPerFuel, OilStep, OilSource);
 
     /// <summary>Oil that a tank lacks of a ratio: V f - V0 f0.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="finalVolume">Volume in the tank afterwards, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="finalVolume">Volume in the tank afterwards, m³.</param>
     /// <param name="oilFraction">Oil in a volume of the mix wanted.</param>
-    /// <param name="heldVolume">Volume in the tank, m3.</param>
+    /// <param name="heldVolume">Volume in the tank, m³.</param>
     /// <param name="heldOilFraction">Oil in a volume of the mix there.</param>
-    /// <returns>Volume of oil, m3; negative when the tank holds too much already.</returns>
+    /// <returns>Volume of oil, m³; negative when the tank holds too much already.</returns>
     /// <remarks>Source: [Definition] conservation of the oil, volumes additive.</remarks>
     [MethodImpl(Inline)]
     public static T MissingOil<T>(T finalVolume, T oilFraction, T heldVolume, T heldOilFraction)
@@ -60,12 +60,12 @@ public static class PremixBalance
         T.Step((finalVolume * oilFraction) - (heldVolume * heldOilFraction), OilStep, MissingOilSource);
 
     /// <summary>Fuel that a tank lacks of a ratio: V (1 - f) - V0 (1 - f0).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="finalVolume">Volume in the tank afterwards, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="finalVolume">Volume in the tank afterwards, m³.</param>
     /// <param name="oilFraction">Oil in a volume of the mix wanted.</param>
-    /// <param name="heldVolume">Volume in the tank, m3.</param>
+    /// <param name="heldVolume">Volume in the tank, m³.</param>
     /// <param name="heldOilFraction">Oil in a volume of the mix there.</param>
-    /// <returns>Volume of fuel, m3; negative when the tank holds too much already.</returns>
+    /// <returns>Volume of fuel, m³; negative when the tank holds too much already.</returns>
     /// <remarks>Source: [Definition] conservation of the fuel, volumes additive.</remarks>
     [MethodImpl(Inline)]
     public static T MissingFuel<T>(T finalVolume, T oilFraction, T heldVolume, T heldOilFraction)

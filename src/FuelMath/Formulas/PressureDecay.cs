@@ -48,13 +48,13 @@ public static class PressureDecay
     internal static readonly Symbol Time = new("t", "s", "time of fall");
 
     /// <summary>What a closed volume yields to pressure: C = V/K + s V + Vg/p.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3; greater than zero.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³; greater than zero.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa; zero for rigid walls.</param>
-    /// <param name="gasVolume">Volume of trapped gas at the pressure, m3.</param>
+    /// <param name="gasVolume">Volume of trapped gas at the pressure, m³.</param>
     /// <param name="pressure">Absolute pressure, Pa; greater than zero.</param>
-    /// <returns>Compliance, m3/Pa.</returns>
+    /// <returns>Compliance, m³/Pa.</returns>
     /// <remarks>For a slow change, in which gas and liquid keep their temperature. Source: [White-2003] section 1.8 (bulk modulus); [Cengel-Boles-2015] ideal gas.</remarks>
     [MethodImpl(Inline)]
     public static T Compliance<T>(T volume, T bulkModulus, T swelling, T gasVolume, T pressure)
@@ -62,14 +62,14 @@ public static class PressureDecay
         T.Step((volume * ((1 / bulkModulus) + swelling)) + (gasVolume / pressure), Yield, ComplianceSource);
 
     /// <summary>What a closed volume gives back between two pressures at one temperature: V (1/K + s)(p1 - p2) + G (1/p2 - 1/p1).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa.</param>
-    /// <param name="gas">Amount of trapped gas as pressure times volume, Pa m3.</param>
+    /// <param name="gas">Amount of trapped gas as pressure times volume, Pa m³.</param>
     /// <param name="before">Absolute pressure before, Pa; greater than zero.</param>
     /// <param name="after">Absolute pressure after, Pa; greater than zero.</param>
-    /// <returns>Volume of liquid that leaves, m3; negative when pressure rises.</returns>
+    /// <returns>Volume of liquid that leaves, m³; negative when pressure rises.</returns>
     /// <remarks>Source: [White-2003] section 1.8 (bulk modulus); [Cengel-Boles-2015] ideal gas.</remarks>
     [MethodImpl(Inline)]
     public static T ReleasedVolume<T>(T volume, T bulkModulus, T swelling, T gas, T before, T after)
@@ -81,17 +81,17 @@ public static class PressureDecay
         );
 
     /// <summary>What has leaked between two readings of pressure and temperature.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa.</param>
     /// <param name="expansion">Coefficient of volume expansion of the liquid less that of the walls, 1/K.</param>
-    /// <param name="gas">Amount of trapped gas as pressure times volume at the first temperature, Pa m3.</param>
+    /// <param name="gas">Amount of trapped gas as pressure times volume at the first temperature, Pa m³.</param>
     /// <param name="before">Absolute pressure before, Pa; greater than zero.</param>
     /// <param name="temperatureBefore">Temperature before, K.</param>
     /// <param name="after">Absolute pressure after, Pa; greater than zero.</param>
     /// <param name="temperatureAfter">Temperature after, K.</param>
-    /// <returns>Volume of liquid that left, m3.</returns>
+    /// <returns>Volume of liquid that left, m³.</returns>
     /// <remarks>
     /// V (1/K + s)(p1 - p2) + V b (T2 - T1) + G (T2/(T1 p2) - 1/p1): liquid and walls to first order, the gas exactly.
     /// Source: [White-2003] section 1.8 (bulk modulus); [Cengel-Boles-2015] ideal gas.
@@ -121,15 +121,15 @@ public static class PressureDecay
     }
 
     /// <summary>How long a leak takes whose flow goes with the pressure across it: a long narrow way, q = g (p - pa).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa.</param>
-    /// <param name="gas">Amount of trapped gas as pressure times volume, Pa m3.</param>
+    /// <param name="gas">Amount of trapped gas as pressure times volume, Pa m³.</param>
     /// <param name="before">Absolute pressure before, Pa; above the one outside.</param>
     /// <param name="after">Absolute pressure after, Pa; above the one outside.</param>
     /// <param name="outside">Absolute pressure outside, Pa; greater than zero.</param>
-    /// <param name="conductance">Flow for each unit of pressure, m3/(s Pa); greater than zero.</param>
+    /// <param name="conductance">Flow for each unit of pressure, m³/(s Pa); greater than zero.</param>
     /// <returns>Time, s.</returns>
     /// <remarks>Exact: the integral of compliance over flow. Source: [Definition] integration of C dp = -q dt.</remarks>
     [MethodImpl(Inline)]
@@ -153,15 +153,15 @@ public static class PressureDecay
     }
 
     /// <summary>How long a leak takes whose flow goes with the root of the pressure across it: a hole, q = k sqrt(p - pa).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa.</param>
-    /// <param name="gas">Amount of trapped gas as pressure times volume, Pa m3.</param>
+    /// <param name="gas">Amount of trapped gas as pressure times volume, Pa m³.</param>
     /// <param name="before">Absolute pressure before, Pa; above the one outside.</param>
     /// <param name="after">Absolute pressure after, Pa; above the one outside.</param>
     /// <param name="outside">Absolute pressure outside, Pa; greater than zero.</param>
-    /// <param name="coefficient">Flow for the root of a unit of pressure, m3/(s sqrt(Pa)); greater than zero.</param>
+    /// <param name="coefficient">Flow for the root of a unit of pressure, m³/(s sqrt(Pa)); greater than zero.</param>
     /// <returns>Time, s.</returns>
     /// <remarks>Exact: the integral of compliance over flow. Source: [Definition] integration of C dp = -q dt.</remarks>
     public static T OrificeFallTime<T>(
@@ -186,7 +186,7 @@ public static class PressureDecay
     }
 
     /// <summary>The share of the old fuel that is left when a volume is flushed while it mixes well: exp(-n).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="exchanges">Volume pumped through over the volume that is flushed.</param>
     /// <returns>Share of the old fuel in what is there now.</returns>
     /// <remarks>
@@ -198,7 +198,7 @@ public static class PressureDecay
         where T : struct, IScalar<T> => T.Step(T.Exp(-exchanges), MixedResidueResult, MixedResidueSource);
 
     /// <summary>The exchanges that leave a share of the old fuel, well mixed: the inverse of <see cref="MixedResidue"/>.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="residue">Share of the old fuel that may stay; above zero.</param>
     /// <returns>Volume to pump through over the volume that is flushed.</returns>
     /// <remarks>Source: [Levenspiel-1999] chapter 13 (mixed flow and plug flow).</remarks>

@@ -32,15 +32,15 @@ public static class PressureRise
     /// What a closed volume yields to pressure while its gas follows a polytropic law: V (1/K + s) + Vg/(n p), with the gas
     /// volume Vg = Va (p1/p)^(1/n).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Bulk modulus of the liquid for a change of this speed, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa.</param>
-    /// <param name="gasAtStart">Volume of gas at the pressure at the start, m3.</param>
+    /// <param name="gasAtStart">Volume of gas at the pressure at the start, m³.</param>
     /// <param name="start">Absolute pressure at the start, Pa; greater than zero.</param>
     /// <param name="pressure">Absolute pressure now, Pa; greater than zero.</param>
     /// <param name="exponent">Polytropic exponent; at least 1.</param>
-    /// <returns>Compliance, m3/Pa.</returns>
+    /// <returns>Compliance, m³/Pa.</returns>
     /// <remarks>Source: [White-2003] section 1.8 (bulk modulus); [Cengel-Boles-2015] polytropic process of an ideal gas.</remarks>
     [MethodImpl(Inline)]
     public static T Compliance<T>(T volume, T bulkModulus, T swelling, T gasAtStart, T start, T pressure, T exponent)
@@ -58,15 +58,15 @@ public static class PressureRise
     /// What must be pressed into a closed volume to lift its pressure while its gas follows a polytropic law:
     /// V (1/K + s)(p2 - p1) + Va (1 - (p1/p2)^(1/n)).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="volume">Volume of liquid, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Bulk modulus of the liquid for a change of this speed, Pa; greater than zero.</param>
     /// <param name="swelling">Relative increase of the enclosed volume for each unit of pressure, 1/Pa.</param>
-    /// <param name="gasAtStart">Volume of gas at the pressure at the start, m3.</param>
+    /// <param name="gasAtStart">Volume of gas at the pressure at the start, m³.</param>
     /// <param name="start">Absolute pressure at the start, Pa; greater than zero.</param>
     /// <param name="end">Absolute pressure at the end, Pa; greater than zero.</param>
     /// <param name="exponent">Polytropic exponent; at least 1.</param>
-    /// <returns>Volume of liquid, m3.</returns>
+    /// <returns>Volume of liquid, m³.</returns>
     /// <remarks>Source: [White-2003] section 1.8 (bulk modulus); [Cengel-Boles-2015] polytropic process of an ideal gas.</remarks>
     [MethodImpl(Inline)]
     public static T PressedInVolume<T>(T volume, T bulkModulus, T swelling, T gasAtStart, T start, T end, T exponent)

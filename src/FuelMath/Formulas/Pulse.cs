@@ -38,7 +38,7 @@ public static class Pulse
     );
 
     /// <summary>The part of a pulse that delivers: w = max(0, width - dead time).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="width">Pulse width as commanded, s.</param>
     /// <param name="deadTime">Dead time at the injector's own voltage and differential pressure, s.</param>
     /// <returns>Effective width, s; never negative.</returns>
@@ -49,7 +49,7 @@ public static class Pulse
         T.Step(T.Max(width - deadTime, T.Of(0)), Symbols.EffectiveWidth, EffectiveWidthSource);
 
     /// <summary>The mass of one pulse: m = max(0, static flow x (effective width + correction)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="staticMassFlow">Mass flow when held open, kg/s.</param>
     /// <param name="effectiveWidth">Effective width, s.</param>
     /// <param name="correction">What is added below the linear range, s; zero inside it; either sign.</param>
@@ -61,7 +61,7 @@ public static class Pulse
         T.Step(T.Max(staticMassFlow * (effectiveWidth + correction), T.Of(0)), Symbols.PulseMass, MassSource);
 
     /// <summary>The share of time that the injector is driven, dead time included: D = width / period.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="width">Pulse width as commanded, s.</param>
     /// <param name="period">Time from one pulse to the next, s; greater than zero.</param>
     /// <returns>Duty cycle, 0 to 1.</returns>
@@ -71,7 +71,7 @@ public static class Pulse
         where T : struct, IScalar<T> => T.Step(width / period, Symbols.DutyCycle, DutyCycleSource);
 
     /// <summary>The mean flow of a train of pulses: mass per pulse x pulses per second.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="massPerPulse">Mass of one pulse, kg.</param>
     /// <param name="pulsesPerSecond">Pulses per second, 1/s.</param>
     /// <returns>Mean mass flow, kg/s.</returns>
@@ -85,7 +85,7 @@ public static class Pulse
     /// The mean over time of a loss that goes with the square of the flow, over the loss of the mean flow, where equal
     /// injectors draw in turn: 1 + f (1 - f) / (n d)^2, where f is the fraction of n d.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="groups">Injectors, or groups of them that open together, evenly staggered; one or more.</param>
     /// <param name="openShare">The share of time in which each flows, greater than 0 and at most 1: effective width over period.</param>
     /// <returns>The mean of the flow squared over the square of the mean, 1 or more.</returns>
@@ -106,7 +106,7 @@ public static class Pulse
     /// The same loss as fuel meets it: its mean weighted by the flow, over the loss of the mean flow:
     /// (w^3 + f (3 w^2 + 3 w + 1)) / (n d)^3, where w is the whole and f the fraction of n d.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="groups">Injectors, or groups of them that open together, evenly staggered; one or more.</param>
     /// <param name="openShare">The share of time in which each flows, greater than 0 and at most 1: effective width over period.</param>
     /// <returns>The mean of the flow cubed over the cube of the mean, 1 or more.</returns>

@@ -33,7 +33,7 @@ public static class PulseTiming
     internal static readonly Symbol Step = new("e", "", "worst relative error of the mass");
 
     /// <summary>The pulse width for a mass in the linear range: mass / static flow + dead time.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="mass">Mass of one pulse, kg.</param>
     /// <param name="staticMassFlow">Mass flow when held open, kg/s; greater than zero.</param>
     /// <param name="deadTime">Dead time, s.</param>
@@ -44,7 +44,7 @@ public static class PulseTiming
         where T : struct, IScalar<T> => T.Step((mass / staticMassFlow) + deadTime, Width, PulseWidthSource);
 
     /// <summary>Pulses per second at which a width that stays the same reaches a duty cycle: n = D / width.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="dutyCycle">Duty cycle, above 0 and up to 1.</param>
     /// <param name="pulseWidth">Pulse width, dead time included, s; greater than zero.</param>
     /// <returns>Pulses per second, 1/s.</returns>
@@ -54,7 +54,7 @@ public static class PulseTiming
         where T : struct, IScalar<T> => T.Step(dutyCycle / pulseWidth, Rate, RateAtDutyCycleSource);
 
     /// <summary>The static flow that carries a mean flow at a duty cycle: m / (D - dead time / period).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="meanMassFlow">Mean mass flow of one injector, kg/s.</param>
     /// <param name="dutyCycle">Duty cycle that is allowed, up to 1; dead time counts.</param>
     /// <param name="deadTime">Dead time, s; less than the duty cycle leaves.</param>
@@ -67,7 +67,7 @@ public static class PulseTiming
         T.Step(meanMassFlow / (dutyCycle - (deadTime / period)), Needed, NeededStaticFlowSource);
 
     /// <summary>The worst that rounding a width to the nearest step of a timer does to the mass: step / (2 w).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="timerStep">Step of the timer, s.</param>
     /// <param name="effectiveWidth">Effective width, s; greater than zero.</param>
     /// <returns>Relative error of the mass, to either side.</returns>

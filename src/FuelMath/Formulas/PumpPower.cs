@@ -14,7 +14,7 @@ public static class PumpPower
     internal static readonly Symbol ElectricResult = new("Pe", "W", "electric power");
 
     /// <summary>The power that goes into raising the pressure of a flow.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="pressureRise">Outlet minus inlet pressure, Pa.</param>
     /// <param name="volumeFlow">Volume flow, m³/s.</param>
     /// <returns>Power, W.</returns>
@@ -27,7 +27,7 @@ public static class PumpPower
         where T : struct, IScalar<T> => T.Step(pressureRise * volumeFlow, HydraulicResult, HydraulicSource);
 
     /// <summary>The electric power taken in.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="voltage">Voltage at the terminals, V.</param>
     /// <param name="current">Mean current, A.</param>
     /// <returns>Power, W.</returns>

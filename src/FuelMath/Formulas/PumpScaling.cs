@@ -41,7 +41,7 @@ public static class PumpScaling
     internal static readonly Symbol TemperatureRiseResult = new("dT", "K", "rise of temperature");
 
     /// <summary>The flow at another speed, by the affinity laws: Q n.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volumeFlow">Flow at the known speed, m³/s.</param>
     /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
     /// <returns>Flow at the other speed, m³/s, at the corresponding point.</returns>
@@ -51,7 +51,7 @@ public static class PumpScaling
         where T : struct, IScalar<T> => T.Step(volumeFlow * speedRatio, FlowResult, FlowSource);
 
     /// <summary>The pressure rise at another speed, by the affinity laws: p n².</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="pressureRise">Pressure rise at the known speed, Pa.</param>
     /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
     /// <returns>Pressure rise at the other speed, Pa, at the corresponding point.</returns>
@@ -62,7 +62,7 @@ public static class PumpScaling
         T.Step(pressureRise * speedRatio * speedRatio, PressureRiseResult, PressureRiseSource);
 
     /// <summary>The shaft power at another speed, by the affinity laws: P n³.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="power">Power at the known speed, W.</param>
     /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
     /// <returns>Power at the other speed, W, at the corresponding point.</returns>
@@ -72,7 +72,7 @@ public static class PumpScaling
         where T : struct, IScalar<T> => T.Step(power * speedRatio * speedRatio * speedRatio, PowerResult, PowerSource);
 
     /// <summary>The pressure rise of a rotodynamic pump in a fluid of another density: p r.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="pressureRise">Pressure rise in the known fluid, Pa.</param>
     /// <param name="densityRatio">Other density over known density; greater than zero.</param>
     /// <returns>Pressure rise in the other fluid, Pa, at the same flow and speed.</returns>
@@ -86,7 +86,7 @@ public static class PumpScaling
         T.Step(pressureRise * densityRatio, PressureRiseInFluidResult, PressureRiseInFluidSource);
 
     /// <summary>The flow of a worn pump: a share of that of the new one, less a leak that grows with pressure.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volumeFlow">Flow of the new pump at this pressure rise, m³/s.</param>
     /// <param name="flowShare">What is left of it when nothing leaks; 0 to 1.</param>
     /// <param name="leakPerPressure">Leak from outlet to inlet for each unit of pressure rise, m³/(s Pa); not negative.</param>
@@ -99,7 +99,7 @@ public static class PumpScaling
         T.Step((flowShare * volumeFlow) - (leakPerPressure * pressureRise), WornFlowResult, WornFlowSource);
 
     /// <summary>By how much a flow warms while it takes up a power: P / (rho c Q).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="heat">Power that becomes heat in the liquid, W.</param>
     /// <param name="density">Density, kg/m³; greater than zero.</param>
     /// <param name="specificHeat">Specific heat capacity, J/(kg K); greater than zero.</param>

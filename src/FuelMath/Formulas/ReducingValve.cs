@@ -17,7 +17,7 @@ public static class ReducingValve
     internal static readonly DataSource SpringForceSource = new("Definition", "HeldPressure solved for the force");
 
     /// <summary>The pressure that a regulating valve holds behind it.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="springForce">Spring force where the valve just shuts, N.</param>
     /// <param name="reference">Pressure on the spring side of the diaphragm, Pa gauge.</param>
     /// <param name="supply">Pressure ahead of the seat, Pa gauge.</param>
@@ -40,7 +40,7 @@ public static class ReducingValve
         );
 
     /// <summary>The spring force behind a set point taken with the reference at ambient pressure.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="setDifference">Held less reference pressure at the set point, Pa.</param>
     /// <param name="setFlow">Flow at the set point, m³/s.</param>
     /// <param name="setSupply">Pressure ahead of the seat at the set point, Pa gauge.</param>

@@ -31,9 +31,9 @@ public static class SaturatedLiquid
     );
 
     /// <summary>Heat capacity of a petroleum liquid: 4186.8 (0.4024 + 0.00081 t) / sqrt(d).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="relativeDensity">Density at 60 degrees Fahrenheit over that of water; 0.64 to 0.97.</param>
-    /// <param name="celsius">In degrees Celsius, -20 to 200.</param>
+    /// <param name="celsius">In °C, -20 to 200.</param>
     /// <returns>The heat capacity, in J/(kg K).</returns>
     /// <remarks>Within about 5 %. Source: [NBS-MP97] specific heat of liquid petroleum products.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -48,7 +48,7 @@ public static class SaturatedLiquid
     /// <summary>
     /// Dynamic viscosity, ln mu = c1 + c2/T + c3 ln T + c4 T^c5. Source: [Perry-2008] table 2-313, equation 101.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="c1">First coefficient.</param>
     /// <param name="c2">Second coefficient, in K.</param>
     /// <param name="c3">Third coefficient.</param>
@@ -68,7 +68,7 @@ public static class SaturatedLiquid
     /// <summary>
     /// Isobaric heat capacity, cp = (c1 + c2 T + c3 T^2 + c4 T^3) / (1000 M). Source: [Perry-2008] table 2-153, equation 100.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="molarMass">Molar mass M, kg/mol.</param>
     /// <param name="c1">First coefficient, J/(kmol K).</param>
     /// <param name="c2">Second coefficient.</param>
@@ -90,7 +90,7 @@ public static class SaturatedLiquid
     /// c1^2/t + c2 - 2 c1 c3 t - c1 c4 t^2 - c3^2 t^3/3 - c3 c4 t^4/2 - c4^2 t^5/5, over 1000 M.
     /// Source: [Perry-2008] table 2-153, equation 114.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="molarMass">Molar mass M, kg/mol.</param>
     /// <param name="criticalTemperature">Critical temperature Tc, K.</param>
     /// <param name="c1">First coefficient.</param>

@@ -27,7 +27,7 @@ public static class SealFit
     private static readonly double ParabolasMeet = (0.47 + Math.Sqrt((0.47 * 0.47) - (4 * 9.54 * 0.0055))) / (2 * 9.54);
 
     /// <summary>How far a ring is stretched over its seat: X = (seat - ring) / ring.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="seatDiameter">Diameter that the ring sits on, m.</param>
     /// <param name="insideDiameter">Inside diameter of the free ring, m; greater than zero.</param>
     /// <returns>The stretch; negative where the ring sits loose.</returns>
@@ -38,7 +38,7 @@ public static class SealFit
         T.Step((seatDiameter - insideDiameter) / insideDiameter, Symbols.Stretch, StretchSource);
 
     /// <summary>By which fraction stretching thins the cross-section of a ring.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="stretch">Stretch, to 0.25; a ring that sits loose is not thinned.</param>
     /// <param name="slenderness">Inside diameter over cross-section of the free ring, greater than zero.</param>
     /// <returns>The reduction, 0 to 1.</returns>
@@ -70,7 +70,7 @@ public static class SealFit
     }
 
     /// <summary>The squeeze of a section between two walls: S = 1 - room / section.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="room">Distance between the walls, m.</param>
     /// <param name="section">Cross-section of the ring as it sits, m; greater than zero.</param>
     /// <returns>The squeeze; zero or less where the ring does not touch both walls.</returns>
@@ -80,10 +80,10 @@ public static class SealFit
         where T : struct, IScalar<T> => T.Step(1 - (room / section), Symbols.Squeeze, SqueezeSource);
 
     /// <summary>The volume of a ring: pi^2/4 W^2 (d + W).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="insideDiameter">Inside diameter d, m.</param>
     /// <param name="section">Cross-section W, m.</param>
-    /// <returns>The volume, m3.</returns>
+    /// <returns>The volume, m³.</returns>
     /// <remarks>Stretching and pressing move it and do not change it. Source: [Definition] volume of a torus.</remarks>
     [MethodImpl(Inline)]
     public static T RingVolume<T>(T insideDiameter, T section)
@@ -95,11 +95,11 @@ public static class SealFit
         );
 
     /// <summary>The volume between two diameters: pi/4 (do^2 - di^2) b.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="innerDiameter">Inner diameter di, m.</param>
     /// <param name="outerDiameter">Outer diameter do, m; more than the inner.</param>
     /// <param name="length">Length b along the axis, m.</param>
-    /// <returns>The volume, m3.</returns>
+    /// <returns>The volume, m³.</returns>
     /// <remarks>Source: [Definition] volume of a hollow cylinder.</remarks>
     [MethodImpl(Inline)]
     public static T GrooveVolume<T>(T innerDiameter, T outerDiameter, T length)
@@ -111,9 +111,9 @@ public static class SealFit
         );
 
     /// <summary>How much of its groove a ring fills: its volume over that of the groove.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="ringVolume">Volume of the ring as it is now, swollen or warm, m3.</param>
-    /// <param name="grooveVolume">Volume of the groove with the gap that closes it, m3; greater than zero.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="ringVolume">Volume of the ring as it is now, swollen or warm, m³.</param>
+    /// <param name="grooveVolume">Volume of the groove with the gap that closes it, m³; greater than zero.</param>
     /// <returns>The fill; at one the rubber, which does not compress, has no room left.</returns>
     /// <remarks>Source: [Definition] volumes.</remarks>
     [MethodImpl(Inline)]

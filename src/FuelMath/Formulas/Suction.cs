@@ -16,9 +16,9 @@ public static class Suction
     internal static readonly Symbol Head = new("NPSH", "m", "net positive suction head available");
 
     /// <summary>Pressure at a pump inlet above the vapor pressure: p + rho a z - loss - pv.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="surfacePressure">Absolute pressure on the liquid in the tank, Pa.</param>
-    /// <param name="density">Density, kg/m3.</param>
+    /// <param name="density">Density, kg/m³.</param>
     /// <param name="acceleration">Acceleration of free fall, m/s2.</param>
     /// <param name="height">Height of the liquid above the pump inlet, m; negative below it.</param>
     /// <param name="pressureLoss">Pressure lost in the suction line, Pa.</param>
@@ -42,9 +42,9 @@ public static class Suction
         );
 
     /// <summary>Net positive suction head available.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="pressureAboveBoiling">Pressure above boiling at the inlet, Pa.</param>
-    /// <param name="density">Density, kg/m3; greater than zero.</param>
+    /// <param name="density">Density, kg/m³; greater than zero.</param>
     /// <param name="acceleration">Acceleration of free fall, m/s2; greater than zero.</param>
     /// <returns>Head, m of the liquid.</returns>
     /// <remarks>Source: [TP-410] example 7.32.</remarks>

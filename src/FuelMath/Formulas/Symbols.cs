@@ -7,7 +7,7 @@ namespace FuelMath.Formulas;
 /// </remarks>
 public static class Symbols
 {
-    /// <summary>An input: density, kg/m3.</summary>
+    /// <summary>An input: density, kg/m³.</summary>
     public static Symbol Density { get; } = new("rho", "kg/m3", "density");
 
     /// <summary>An input: dynamic viscosity, Pa s.</summary>
@@ -32,19 +32,19 @@ public static class Symbols
     public static Symbol ReferenceDifferentialPressure { get; } =
         new("dp0", "Pa", "differential pressure of the rating");
 
-    /// <summary>An input: density of the fluid of the rating, kg/m3.</summary>
+    /// <summary>An input: density of the fluid of the rating, kg/m³.</summary>
     public static Symbol ReferenceDensity { get; } = new("rho0", "kg/m3", "density of the fluid of the rating");
 
     /// <summary>An input: rated mass flow, kg/s.</summary>
     public static Symbol ReferenceMassFlow { get; } = new("m0", "kg/s", "rated mass flow");
 
-    /// <summary>An input: rated volume flow, m3/s.</summary>
+    /// <summary>An input: rated volume flow, m³/s.</summary>
     public static Symbol ReferenceVolumeFlow { get; } = new("Q0", "m3/s", "rated volume flow");
 
     /// <summary>An input: discharge coefficient.</summary>
     public static Symbol DischargeCoefficient { get; } = new("Cd", "", "discharge coefficient");
 
-    /// <summary>An input: area, m2.</summary>
+    /// <summary>An input: area, m².</summary>
     public static Symbol Area { get; } = new("A", "m2", "area");
 
     /// <summary>An input: pulse width, s.</summary>
@@ -59,10 +59,10 @@ public static class Symbols
     /// <summary>An input: temperature, degC.</summary>
     public static Symbol Temperature { get; } = new("t", "degC", "temperature");
 
-    /// <summary>An input: resistivity at 20 degrees Celsius, ohm m.</summary>
+    /// <summary>An input: resistivity at 20 °C, ohm m.</summary>
     public static Symbol Resistivity { get; } = new("rho20", "ohm m", "resistivity at 20 degrees Celsius");
 
-    /// <summary>An input: temperature coefficient from 20 degrees Celsius, 1/K.</summary>
+    /// <summary>An input: temperature coefficient from 20 °C, 1/K.</summary>
     public static Symbol ResistanceCoefficient { get; } =
         new("a20", "1/K", "temperature coefficient from 20 degrees Celsius");
 
@@ -88,7 +88,7 @@ public static class Symbols
     /// <summary>A result: mass flow, kg/s.</summary>
     public static Symbol MassFlow { get; } = new("m", "kg/s", "mass flow");
 
-    /// <summary>A result: volume flow, m3/s.</summary>
+    /// <summary>A result: volume flow, m³/s.</summary>
     public static Symbol VolumeFlow { get; } = new("Q", "m3/s", "volume flow");
 
     /// <summary>A result: mean mass flow, kg/s.</summary>
@@ -112,7 +112,7 @@ public static class Symbols
     /// <summary>A result: air over the air needed.</summary>
     public static Symbol Lambda { get; } = new("lambda", "", "air over the air needed");
 
-    /// <summary>A result: volume correction factor to 15 degrees Celsius.</summary>
+    /// <summary>A result: volume correction factor to 15 °C.</summary>
     public static Symbol VolumeCorrection { get; } = new("VCF", "", "volume correction factor to 15 degrees Celsius");
 
     /// <summary>A result: true vapor pressure, absolute, Pa.</summary>
@@ -121,7 +121,7 @@ public static class Symbols
     /// <summary>A result: resistance, ohm.</summary>
     public static Symbol Resistance { get; } = new("R", "ohm", "resistance");
 
-    /// <summary>A result: density of air, kg/m3.</summary>
+    /// <summary>A result: density of air, kg/m³.</summary>
     public static Symbol AirDensity { get; } = new("rhoa", "kg/m3", "density of air");
 
     /// <summary>A result: air mass of one event, kg.</summary>

@@ -43,11 +43,11 @@ public static class TankBalance
     internal static readonly Symbol Apparent = new("xw", "", "content from the growth of the water layer");
 
     /// <summary>The content of a mixture of two volumes.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="heldContent">Content of what the tank holds, a volume fraction.</param>
-    /// <param name="heldVolume">Volume held, m3.</param>
+    /// <param name="heldVolume">Volume held, m³.</param>
     /// <param name="addedContent">Content of what is added, a volume fraction.</param>
-    /// <param name="addedVolume">Volume added, m3; one of the two greater than zero.</param>
+    /// <param name="addedVolume">Volume added, m³; one of the two greater than zero.</param>
     /// <returns>Content of the whole, a volume fraction.</returns>
     /// <remarks>Source: [Definition] conservation of the volume of each part, ideal mixing.</remarks>
     [MethodImpl(Inline)]
@@ -60,12 +60,12 @@ public static class TankBalance
         );
 
     /// <summary>The volume of one liquid that brings a tank to a target content: V (y - x)/(xa - y).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="heldContent">Content of what the tank holds, a volume fraction.</param>
-    /// <param name="heldVolume">Volume held, m3.</param>
+    /// <param name="heldVolume">Volume held, m³.</param>
     /// <param name="addedContent">Content of what is added, a volume fraction; not the target.</param>
     /// <param name="targetContent">Content wanted, a volume fraction between the other two.</param>
-    /// <returns>Volume to add, m3.</returns>
+    /// <returns>Volume to add, m³.</returns>
     /// <remarks>Source: [Definition] conservation of the volume of each part, ideal mixing.</remarks>
     [MethodImpl(Inline)]
     public static T AddedVolume<T>(T heldContent, T heldVolume, T addedContent, T targetContent)
@@ -73,16 +73,16 @@ public static class TankBalance
         T.Step(heldVolume * (targetContent - heldContent) / (addedContent - targetContent), Added, AddedVolumeSource);
 
     /// <summary>Of two liquids that fill a tank to a volume and a content, the volume of the first.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="heldContent">Content of what the tank holds, a volume fraction.</param>
-    /// <param name="heldVolume">Volume held, m3, at the temperature of the contents' definition.</param>
+    /// <param name="heldVolume">Volume held, m³, at the temperature of the contents' definition.</param>
     /// <param name="firstContent">Content of the first liquid, a volume fraction.</param>
     /// <param name="secondContent">Content of the second liquid, a volume fraction; not that of the first.</param>
     /// <param name="targetContent">Content wanted, a volume fraction.</param>
-    /// <param name="room">Volume to be filled, m3, at the temperature of the tank.</param>
+    /// <param name="room">Volume to be filled, m³, at the temperature of the tank.</param>
     /// <param name="firstExpansion">Volume of the first at the temperature of the tank over that at the definition's.</param>
     /// <param name="secondExpansion">The same of the second.</param>
-    /// <returns>Volume of the first, m3, at the temperature of the definition; the second fills the rest.</returns>
+    /// <returns>Volume of the first, m³, at the temperature of the definition; the second fills the rest.</returns>
     /// <remarks>Source: [Definition] conservation of the volume of each part, ideal mixing.</remarks>
     [MethodImpl(Inline)]
     public static T FirstVolume<T>(
@@ -108,7 +108,7 @@ public static class TankBalance
     }
 
     /// <summary>The content that a sensor with a straight line reports.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="signal">What it gives, in any unit.</param>
     /// <param name="atNone">What it gives for a content of 0.</param>
     /// <param name="atAll">What it gives for a content of 1; not that of 0.</param>
@@ -120,10 +120,10 @@ public static class TankBalance
         T.Step((signal - atNone) / (atAll - atNone), SensorContent, ContentFromSignalSource);
 
     /// <summary>The ethanol content from a shake-out with water, when volumes are taken to add: growth of the water layer over the fuel.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="fuelVolume">Volume of fuel sampled, m3; greater than zero.</param>
-    /// <param name="waterVolume">Volume of water added, m3.</param>
-    /// <param name="layerVolume">Volume of the lower layer afterwards, m3.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="fuelVolume">Volume of fuel sampled, m³; greater than zero.</param>
+    /// <param name="waterVolume">Volume of water added, m³.</param>
+    /// <param name="layerVolume">Volume of the lower layer afterwards, m³.</param>
     /// <returns>Apparent content, a volume fraction; below the true one, because ethanol and water shrink.</returns>
     /// <remarks>Source: [Definition] growth of the layer over the fuel sampled.</remarks>
     [MethodImpl(Inline)]

@@ -27,7 +27,7 @@ public static class TankHeating
     internal static readonly Symbol Settled = new("Ts", "K", "temperature at which loss equals power");
 
     /// <summary>The temperature at which what is lost equals what comes in: Ta + P/U.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="ambient">Temperature of the air, K.</param>
     /// <param name="power">Heat that comes in, W.</param>
     /// <param name="loss">Heat lost for each kelvin above ambient, W/K; greater than zero.</param>
@@ -38,7 +38,7 @@ public static class TankHeating
         where T : struct, IScalar<T> => T.Step(ambient + (power / loss), Settled, SettledTemperatureSource);
 
     /// <summary>The temperature after a time with the mass constant: Ts + (T0 - Ts) exp(-U t/(m c)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="start">Temperature at the start, K.</param>
     /// <param name="ambient">Temperature of the air, K.</param>
     /// <param name="power">Heat that comes in, W.</param>
@@ -60,7 +60,7 @@ public static class TankHeating
     }
 
     /// <summary>The temperature after a time when nothing is lost and the tank empties: T0 + P/(m' c) ln(C0/(C0 - m' c t)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="start">Temperature at the start, K.</param>
     /// <param name="power">Heat that comes in, W.</param>
     /// <param name="heatCapacity">Of fuel and tank together at the start, J/K; greater than zero.</param>
@@ -74,7 +74,7 @@ public static class TankHeating
         T.Step(start - (power / drain * T.Log(1 - (drain * time / heatCapacity))), Later, DrainingAdiabaticSource);
 
     /// <summary>The temperature after a time while the tank empties: Ts + (T0 - Ts)(1 - d t/C0)^(U/d).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="start">Temperature at the start, K.</param>
     /// <param name="ambient">Temperature of the air, K.</param>
     /// <param name="power">Heat that comes in, W.</param>

@@ -38,7 +38,7 @@ public static class TeeLoss
     private const double LeastTeeAngle = 75;
 
     /// <summary>Dividing flow, from the combined leg into the branch.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="share">Flow of the branch over combined flow, 0 to 1.</param>
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <param name="degrees">Angle between branch and run, degrees, 30 to 90.</param>
@@ -65,7 +65,7 @@ public static class TeeLoss
     }
 
     /// <summary>Dividing flow, along the run.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="share">Flow of the branch over combined flow, 0 to 1.</param>
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <returns>The loss coefficient for the combined velocity.</returns>
@@ -81,7 +81,7 @@ public static class TeeLoss
     }
 
     /// <summary>Combining flow, from the branch into the combined leg.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="share">Flow of the branch over combined flow, 0 to 1.</param>
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <param name="degrees">Angle between branch and run, degrees, 30 to 90.</param>
@@ -100,7 +100,7 @@ public static class TeeLoss
     }
 
     /// <summary>Combining flow, along the run.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="share">Flow of the branch over combined flow, 0 to 1.</param>
     /// <param name="areaRatio">Area of the branch over area of the run, greater than 0 to 1.</param>
     /// <param name="degrees">Angle between branch and run, degrees, 30 to 90.</param>

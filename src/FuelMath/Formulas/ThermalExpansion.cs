@@ -45,7 +45,7 @@ public static class ThermalExpansion
     internal static readonly Symbol SaturatedStep = new("rho", "kg/m3", "density of the saturated liquid");
 
     /// <summary>Volume over volume at the reference temperature: 1 + beta dT.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="coefficient">Coefficient of volume expansion, 1/K.</param>
     /// <param name="temperatureDifference">Temperature above the reference, K; either sign.</param>
     /// <returns>The volume ratio.</returns>
@@ -55,9 +55,9 @@ public static class ThermalExpansion
         where T : struct, IScalar<T> =>
         T.Step(1 + (coefficient * temperatureDifference), LinearVolumeResult, LinearVolumeSource);
 
-    /// <summary>The expansion coefficient of a gasoline at 15 degrees Celsius: K0/rho^2 + K1/rho.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="density15">Density at 15 degrees Celsius, 653 to 770 kg/m3.</param>
+    /// <summary>The expansion coefficient of a gasoline at 15 °C: K0/rho^2 + K1/rho.</summary>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="density15">Density at 15 °C, 653 to 770 kg/m³.</param>
     /// <returns>Coefficient of volume expansion, 1/K.</returns>
     /// <remarks>Source: [ASTM-D1250] table 54B, gasolines: K0 346.4228, K1 0.4388.</remarks>
     [MethodImpl(Inline)]
@@ -65,9 +65,9 @@ public static class ThermalExpansion
         where T : struct, IScalar<T> =>
         T.Step(((346.4228 / density15) + 0.4388) / density15, CoefficientResult, GasolineCoefficientSource);
 
-    /// <summary>The expansion coefficient of any petroleum product at 15 degrees Celsius.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="density15">Density at 15 degrees Celsius, 653 to 1075 kg/m3.</param>
+    /// <summary>The expansion coefficient of any petroleum product at 15 °C.</summary>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="density15">Density at 15 °C, 653 to 1075 kg/m³.</param>
     /// <returns>Coefficient of volume expansion, 1/K.</returns>
     /// <remarks>
     /// Four bands: gasolines to 770, a transition to 787.5, jet fuels to 839, fuel oils above. The bands don't meet
@@ -89,9 +89,9 @@ public static class ThermalExpansion
         );
     }
 
-    /// <summary>The expansion coefficient of a lubricating oil at 15 degrees Celsius: 0.6278 / rho.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="density15">Density at 15 degrees Celsius, 800 to 1164 kg/m3.</param>
+    /// <summary>The expansion coefficient of a lubricating oil at 15 °C: 0.6278 / rho.</summary>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="density15">Density at 15 °C, 800 to 1164 kg/m³.</param>
     /// <returns>Coefficient of volume expansion, 1/K.</returns>
     /// <remarks>Source: [ASTM-D1250] table 54D, lubricating oils: K1 0.6278.</remarks>
     [MethodImpl(Inline)]
@@ -99,9 +99,9 @@ public static class ThermalExpansion
         where T : struct, IScalar<T> => T.Step(0.6278 / density15, CoefficientResult, LubricantCoefficientSource);
 
     /// <summary>Density at a temperature over density at 15 degrees: exp(-a dT (1 + 0.8 a dT)).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="coefficient15">Coefficient of volume expansion at 15 degrees Celsius, 1/K.</param>
-    /// <param name="temperatureCelsius">Temperature, degrees Celsius; -18 to 90.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="coefficient15">Coefficient of volume expansion at 15 °C, 1/K.</param>
+    /// <param name="temperatureCelsius">Temperature, °C; -18 to 90.</param>
     /// <returns>The volume correction factor: the density ratio, and the inverse of the volume ratio.</returns>
     /// <remarks>Source: [ASTM-D1250] equation of the volume correction factor.</remarks>
     [MethodImpl(Inline)]
@@ -112,10 +112,10 @@ public static class ThermalExpansion
         return T.Step(T.Exp(-growth * (1 + (0.8 * growth))), Symbols.VolumeCorrection, VolumeCorrectionSource);
     }
 
-    /// <summary>Density of a gasoline at a temperature over its density at 15 degrees Celsius.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="density15">Density at 15 degrees Celsius, 653 to 770 kg/m3.</param>
-    /// <param name="temperatureCelsius">Temperature, degrees Celsius; -18 to 90.</param>
+    /// <summary>Density of a gasoline at a temperature over its density at 15 °C.</summary>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="density15">Density at 15 °C, 653 to 770 kg/m³.</param>
+    /// <param name="temperatureCelsius">Temperature, °C; -18 to 90.</param>
     /// <returns>The volume correction factor.</returns>
     /// <remarks>For gasolines without alcohol. Source: [ASTM-D1250] table 54B.</remarks>
     [MethodImpl(Inline)]
@@ -123,9 +123,9 @@ public static class ThermalExpansion
         where T : struct, IScalar<T> => VolumeCorrection(GasolineCoefficient(density15), temperatureCelsius);
 
     /// <summary>The density of pure ethanol.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="temperatureCelsius">Temperature, degrees Celsius; -20 to 40.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="temperatureCelsius">Temperature, °C; -20 to 40.</param>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>
     /// The general formula of the alcohol tables, collapsed for a mass fraction of 1.
     /// Source: [OIML-R22] general formula, p = 1.
@@ -144,14 +144,14 @@ public static class ThermalExpansion
     }
 
     /// <summary>The density of a saturated liquid: rho = M c1 / c2^(1 + (1 - T/c3)^c4).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="molarMass">Molar mass M, kg/mol.</param>
-    /// <param name="c1">First coefficient, mol/m3.</param>
+    /// <param name="c1">First coefficient, mol/m³.</param>
     /// <param name="c2">Second coefficient, a pure number; greater than zero.</param>
     /// <param name="c3">Third coefficient, K: the critical temperature.</param>
     /// <param name="c4">Fourth coefficient, a pure number.</param>
     /// <param name="temperature">Temperature, K; below the critical one.</param>
-    /// <returns>Density, kg/m3.</returns>
+    /// <returns>Density, kg/m³.</returns>
     /// <remarks>Source: [Perry-2008] table 2-32, equation 105.</remarks>
     [MethodImpl(Inline)]
     public static T SaturatedLiquidDensity<T>(

@@ -38,7 +38,7 @@ public static class TubeElasticity
     );
 
     /// <summary>The hoop stress in a wall of any thickness, after Lamé: p a² (1 + b²/r²) / (b² - a²).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="pressure">Pressure inside above that outside, Pa.</param>
     /// <param name="insideDiameter">Inside diameter, m; greater than zero.</param>
     /// <param name="outsideDiameter">Outside diameter, m; greater than the inside one.</param>
@@ -59,7 +59,7 @@ public static class TubeElasticity
     }
 
     /// <summary>The pressure at which a thin wall carries a stress, after Barlow on the inside: p = 2 t s / D.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="wall">Thickness of the wall, m.</param>
     /// <param name="insideDiameter">Inside diameter, m; at least ten walls.</param>
     /// <param name="stress">Stress that the wall may carry, Pa.</param>
@@ -71,7 +71,7 @@ public static class TubeElasticity
         T.Step(2 * wall * stress / insideDiameter, PressureResult, ThinWallPressureSource);
 
     /// <summary>The pressure at which the inside of a wall of any thickness carries a stress: p = s (b² - a²) / (b² + a²).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="insideDiameter">Inside diameter, m; greater than zero.</param>
     /// <param name="outsideDiameter">Outside diameter, m; greater than the inside one.</param>
     /// <param name="stress">Stress that the wall may carry, Pa.</param>
@@ -89,7 +89,7 @@ public static class TubeElasticity
     /// <summary>
     /// How much a thin tube with closed, free ends swells: dV/V = p D (5/4 - nu) / (t E), for each unit of pressure.
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="diameter">Inside diameter, m; at least ten walls.</param>
     /// <param name="wall">Thickness of the wall, m; greater than zero.</param>
     /// <param name="elasticModulus">Modulus of elasticity, Pa; greater than zero.</param>
@@ -105,7 +105,7 @@ public static class TubeElasticity
     /// How much a tube of any thickness with closed, free ends swells: the bore's strain twice and the length's once, from
     /// Lamé's stresses. (3 (1 - 2 nu) a² + 2 (1 + nu) b²) / (E (b² - a²)).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="insideDiameter">Inside diameter, m; greater than zero.</param>
     /// <param name="outsideDiameter">Outside diameter, m; greater than the inside one.</param>
     /// <param name="elasticModulus">Modulus of elasticity, Pa; greater than zero.</param>

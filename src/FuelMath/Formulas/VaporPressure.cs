@@ -30,7 +30,7 @@ public static class VaporPressure
     );
 
     /// <summary>The vapor pressure of a gasoline from its Reid vapor pressure.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reidPressure">Reid vapor pressure, Pa; 41 370 to 103 421 Pa (6 to 15 psi).</param>
     /// <param name="temperature">Temperature, K; 277 to 311 K is the range of the published table.</param>
     /// <returns>True vapor pressure, Pa absolute.</returns>
@@ -57,7 +57,7 @@ public static class VaporPressure
     }
 
     /// <summary>The vapor pressure of a gasoline with ethanol, the gasoline taken as one component: x gamma p of both, after Wilson.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="ethanolFraction">Mole fraction of ethanol in the liquid, 0 to 1.</param>
     /// <param name="ethanolPressure">Vapor pressure of ethanol, Pa.</param>
     /// <param name="gasolinePressure">Vapor pressure of the gasoline by itself, Pa.</param>
@@ -65,7 +65,7 @@ public static class VaporPressure
     /// <returns>Vapor pressure of the blend, Pa absolute.</returns>
     /// <remarks>
     /// ln gamma1 = -ln s1 + x2 (L12/s1 - L21/s2), s1 = x1 + L12 x2, s2 = x2 + L21 x1, likewise gamma2. The form with one
-    /// component for the gasoline is said there to agree with measurements at 37.8 degrees Celsius. The
+    /// component for the gasoline is said there to agree with measurements at 37.8 °C. The
     /// constants are those of ethanol with isopentane, the part of a gasoline that gives most of its vapor.
     /// Source: [Pumphrey-2000] the form with one component; [ChemSep-IPD] Wilson constants.
     /// </remarks>
@@ -88,7 +88,7 @@ public static class VaporPressure
     }
 
     /// <summary>The vapor pressure of a pure substance after Antoine: log10 P = a - b/(T + c).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="a">First coefficient, for Pa and the logarithm to base ten.</param>
     /// <param name="b">Second coefficient, K.</param>
     /// <param name="c">Third coefficient, K.</param>
@@ -106,7 +106,7 @@ public static class VaporPressure
     }
 
     /// <summary>The vapor pressure of a pure substance after Wagner, exponents 1, 1.5, 2.5 and 5.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="criticalTemperature">Critical temperature, K.</param>
     /// <param name="criticalPressure">Critical pressure, Pa.</param>
     /// <param name="a">First coefficient.</param>
@@ -138,7 +138,7 @@ public static class VaporPressure
     }
 
     /// <summary>The vapor pressure of a pure substance after Wagner, exponents 1, 1.5, 3 and 6.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="criticalTemperature">Critical temperature, K.</param>
     /// <param name="criticalPressure">Critical pressure, Pa.</param>
     /// <param name="a">First coefficient.</param>

@@ -40,16 +40,16 @@ public static class WireResistance
 
     internal static readonly Symbol TemperatureFromResistanceResult = new("t", "degC", "temperature now");
 
-    /// <summary>Resistivity of annealed copper at 20 degrees Celsius, ohm m. Source: [NBS-Handbook-100] table 1.</summary>
+    /// <summary>Resistivity of annealed copper at 20 °C, ohm m. Source: [NBS-Handbook-100] table 1.</summary>
     public const double CopperResistivity = 1.7241e-8;
 
     /// <summary>
-    /// Temperature coefficient of annealed copper from 20 degrees Celsius, 1/K. Source: [NBS-Handbook-100] table 1.
+    /// Temperature coefficient of annealed copper from 20 °C, 1/K. Source: [NBS-Handbook-100] table 1.
     /// </summary>
     public const double CopperCoefficient = 0.00393;
 
     /// <summary>The diameter of a wire gauge: d = 0.127 mm x 92^((36 - n)/39).</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="gauge">Gauge number, -3 (called 4/0) to 40.</param>
     /// <returns>Diameter, m, unrounded.</returns>
     /// <remarks>Source: [ASTM-B258] the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in.</remarks>
@@ -62,8 +62,8 @@ public static class WireResistance
     }
 
     /// <summary>The gauge of an area, rarely a whole number: the inverse of <see cref="AwgDiameter"/>.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="area">Area of a solid round wire, m2; greater than zero.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="area">Area of a solid round wire, m²; greater than zero.</param>
     /// <returns>Gauge number; below zero for 2/0 and thicker.</returns>
     /// <remarks>Source: [ASTM-B258] the rule of the gauge: 36 is 0.005 in, 4/0 is 0.46 in.</remarks>
     [MethodImpl(Inline)]
@@ -76,21 +76,21 @@ public static class WireResistance
     }
 
     /// <summary>The area of a round conductor: pi d2 / 4.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="diameter">Diameter, m.</param>
-    /// <returns>Area, m2.</returns>
+    /// <returns>Area, m².</returns>
     /// <remarks>Source: [Definition] area of a circle.</remarks>
     [MethodImpl(Inline)]
     public static T Area<T>(T diameter)
         where T : struct, IScalar<T> => T.Step(Math.PI / 4 * diameter * diameter, Symbols.Area, AreaSource);
 
     /// <summary>The resistance of a length of conductor: R = rho20 (1 + a20 (t - 20)) L / A.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
-    /// <param name="resistivity20">Resistivity at 20 degrees Celsius, ohm m.</param>
-    /// <param name="coefficient20">Temperature coefficient from 20 degrees Celsius, 1/K.</param>
+    /// <typeparam name="T">The scalar type.</typeparam>
+    /// <param name="resistivity20">Resistivity at 20 °C, ohm m.</param>
+    /// <param name="coefficient20">Temperature coefficient from 20 °C, 1/K.</param>
     /// <param name="length">Length of the conductor, m; there and back are two.</param>
-    /// <param name="area">Area of metal, m2; greater than zero.</param>
-    /// <param name="temperatureCelsius">Temperature of the conductor, degrees Celsius.</param>
+    /// <param name="area">Area of metal, m²; greater than zero.</param>
+    /// <param name="temperatureCelsius">Temperature of the conductor, °C.</param>
     /// <returns>Resistance, ohm.</returns>
     /// <remarks>Source: [NBS-Handbook-100] section 2 (temperature coefficient).</remarks>
     [MethodImpl(Inline)]
@@ -105,11 +105,11 @@ public static class WireResistance
     /// <summary>
     /// A measured resistance carried to another temperature: R = R1 (1 + a20 (t - 20)) / (1 + a20 (t1 - 20)).
     /// </summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="resistance">Resistance as measured, ohm.</param>
-    /// <param name="coefficient20">Temperature coefficient from 20 degrees Celsius, 1/K.</param>
-    /// <param name="measuredCelsius">Temperature at which it was measured, degrees Celsius.</param>
-    /// <param name="temperatureCelsius">Temperature, degrees Celsius.</param>
+    /// <param name="coefficient20">Temperature coefficient from 20 °C, 1/K.</param>
+    /// <param name="measuredCelsius">Temperature at which it was measured, °C.</param>
+    /// <param name="temperatureCelsius">Temperature, °C.</param>
     /// <returns>Resistance, ohm.</returns>
     /// <remarks>Source: [NBS-Handbook-100] section 2 (temperature coefficient), as the ratio of two states.</remarks>
     [MethodImpl(Inline)]
@@ -124,12 +124,12 @@ public static class WireResistance
         );
 
     /// <summary>The temperature that a resistance tells: the inverse of <see cref="CarriedResistance"/>.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="resistance">Resistance as measured, ohm; greater than zero.</param>
-    /// <param name="coefficient20">Temperature coefficient from 20 degrees Celsius, 1/K; greater than zero.</param>
-    /// <param name="measuredCelsius">Temperature at which it was measured, degrees Celsius.</param>
+    /// <param name="coefficient20">Temperature coefficient from 20 °C, 1/K; greater than zero.</param>
+    /// <param name="measuredCelsius">Temperature at which it was measured, °C.</param>
     /// <param name="resistanceNow">Resistance now, ohm.</param>
-    /// <returns>Temperature now, degrees Celsius.</returns>
+    /// <returns>Temperature now, °C.</returns>
     /// <remarks>Source: [NBS-Handbook-100] section 2 (temperature coefficient), solved for the temperature.</remarks>
     [MethodImpl(Inline)]
     public static T TemperatureFromResistance<T>(T resistance, T coefficient20, T measuredCelsius, T resistanceNow)

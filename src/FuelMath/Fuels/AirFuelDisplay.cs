@@ -7,7 +7,7 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// A "gasoline scale" shows 14.7 at lambda 1 with every fuel, so that its reading with another fuel is not the ratio of
-/// air to fuel. Read it back to lambda first; <see cref="Mixture.FromDisplay"/> does. Immutable; equality is by reference.
+/// air to fuel. Read it back to lambda first; <see cref="Mixture.FromDisplay"/> does.
 /// </remarks>
 public sealed class AirFuelDisplay
 {

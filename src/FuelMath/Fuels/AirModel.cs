@@ -5,11 +5,11 @@ namespace FuelMath;
 /// <summary>What is taken for air when a stoichiometric ratio is worked out: how much of it is oxygen, by mass.</summary>
 /// <remarks>
 /// The models in use differ by 0.7 % in the ratio, so every ratio says which it used. All are dry air: water vapor in
-/// the intake takes the place of air and is no part of the model. Immutable; equality is by reference.
+/// the intake takes the place of air and is no part of the model.
 /// </remarks>
 public sealed class AirModel
 {
-    /// <summary>Sets down a model.</summary>
+    /// <summary>Creates a model.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="oxygenMassFraction">Mass of oxygen in a mass of air, above 0 % and up to 100 %.</param>
     /// <param name="source">Where it comes from.</param>

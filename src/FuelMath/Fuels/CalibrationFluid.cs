@@ -4,7 +4,6 @@ using UnitsNet.Units;
 namespace FuelMath;
 
 /// <summary>A fluid that benches run injectors on, as its standard describes it: by ranges, not by a value.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class CalibrationFluid
 {
     private const string Mist =

@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// A curve through measured points: of the property over the temperature, or of its logarithm over −1000/T, in which
+/// A curve through measured points: of the property over the temperature, or of its logarithm over -1000/T, in which
 /// viscosity and vapor pressure are nearly straight.
 /// </summary>
 internal sealed class CurveLaw : PropertyLaw

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>A class of the fuel sold as E85: the colder the season, the more vapor it has to give. Source: [ASTM-D5798] table 1.</summary>
 /// <remarks>
 /// A range at 37.8 °C, measured in a closed cell, and no vapor pressure of a given fuel: measure that, and hand it to
-/// <see cref="Fuel.WithVaporPressure"/>. Immutable; equality is by reference.
+/// <see cref="Fuel.WithVaporPressure"/>.
 /// </remarks>
 public sealed class E85Class
 {

@@ -7,7 +7,7 @@ namespace FuelMath;
 
 /// <summary>What a fuel is made of: mass fractions of carbon, hydrogen, oxygen, nitrogen and sulfur.</summary>
 /// <remarks>
-/// Stoichiometry follows from it and from the air model alone. Source of the atomic weights: [IUPAC-2021]. Immutable; equality is by reference.
+/// Stoichiometry follows from it and from the air model alone. Source of the atomic weights: [IUPAC-2021].
 /// </remarks>
 public sealed class ElementalComposition
 {
@@ -21,7 +21,7 @@ public sealed class ElementalComposition
     internal const double OxygenMass = Combustion.Oxygen * 1e-3;
     internal const double SulfurMass = Combustion.Sulfur * 1e-3;
 
-    /// <summary>Sets down mass fractions.</summary>
+    /// <summary>Creates mass fractions.</summary>
     /// <param name="carbon">Mass fraction of carbon.</param>
     /// <param name="hydrogen">Mass fraction of hydrogen.</param>
     /// <param name="oxygen">Mass fraction of oxygen.</param>

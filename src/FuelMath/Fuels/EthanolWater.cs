@@ -6,8 +6,8 @@ namespace FuelMath;
 
 /// <summary>Ethanol with water in it, by the alcohol tables: together they take less room than apart.</summary>
 /// <remarks>
-/// The contraction reaches 3.5 % of the volume near equal parts. Source: [OIML-R22] general formula, 0 °C to 40 °C, which is
-/// the range here. Immutable and safe to share between threads; equality is by reference.
+/// The contraction reaches 3.5 % of the volume near equal parts. Source: [OIML-R22] general formula, 0 °C to 40 °C,
+/// which is the range here.
 /// </remarks>
 public sealed class EthanolWater
 {
@@ -85,7 +85,7 @@ public sealed class EthanolWater
         return SiUnits.Ratio(1 - (1 / DensityOf(massFraction, celsius) / apart));
     }
 
-    /// <summary>How the density was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the density: formula, inserted values, result, source.</summary>
     /// <param name="temperature">From 0 °C to 40 °C.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside.</exception>

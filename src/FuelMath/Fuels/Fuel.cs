@@ -6,8 +6,8 @@ namespace FuelMath;
 
 /// <summary>A liquid that an engine burns or a bench pumps: what it is made of and how it behaves with temperature.</summary>
 /// <remarks>
-/// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or describe
-/// your own. Each property has its range of temperature and refuses outside it. Immutable; equality is by reference.
+/// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
+/// describe your own. Each property has its range of temperature and refuses outside it.
 /// </remarks>
 public sealed class Fuel
 {
@@ -208,7 +208,7 @@ public sealed class Fuel
             ? VaporPressure.At(temperature)
             : throw new UnknownPropertyException($"The vapor pressure of '{Name}'", VaporPressure.ReasonUnknown);
 
-    /// <summary>How the stoichiometric ratio was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the stoichiometric ratio: formula, inserted values, result, source.</summary>
     /// <param name="air">The air model.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="air"/> is null.</exception>

@@ -5,9 +5,8 @@ namespace FuelMath;
 
 /// <summary>What another fuel asks of injectors and pump, against the fuel that an engine ran on before.</summary>
 /// <remarks>
-/// Two comparisons, which differ: at equal lambda the same air burns, and the engine gives about the same power or a little
-/// more; at equal power the heat is the same, at the same efficiency. Immutable and safe to share between threads; equality
-/// is by reference.
+/// Two comparisons, which differ: at equal lambda the same air burns, and the engine gives about the same power or a
+/// little more; at equal power the heat is the same, at the same efficiency.
 /// </remarks>
 public sealed class FuelChange
 {
@@ -104,7 +103,7 @@ public sealed class FuelChange
     public Ratio VaporPressureRatioAt(Temperature temperature) =>
         SiUnits.Ratio(Fuel.VaporPressureAt(temperature).Si / Baseline.VaporPressureAt(temperature).Si);
 
-    /// <summary>How the volume ratio at equal lambda was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the volume ratio at equal lambda: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working WorkingAtEqualLambda() =>
         VolumeWorking(
@@ -114,7 +113,7 @@ public sealed class FuelChange
             )
         );
 
-    /// <summary>How the volume ratio at equal power was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the volume ratio at equal power: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
     public Working WorkingAtEqualPower() =>

@@ -3,10 +3,9 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One part of a blend: a fuel and its fraction, by volume or by mass as the blend says.</summary>
-/// <remarks>Immutable.</remarks>
 public sealed class FuelPart
 {
-    /// <summary>Sets down a part.</summary>
+    /// <summary>Creates a part.</summary>
     /// <param name="fuel">The fuel.</param>
     /// <param name="fraction">Its fraction, from 0 % to 100 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>

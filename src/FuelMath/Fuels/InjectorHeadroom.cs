@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>An injector after a change of fuel.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class InjectorHeadroom
 {
     private readonly double width;

@@ -6,9 +6,8 @@ namespace FuelMath;
 
 /// <summary>Bulk modulus of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
 /// <remarks>
-/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 19 to 23 % higher for alcohols and
-/// 27 to 33 % for hydrocarbons; tables in use mix the two. Immutable and safe to share between threads; equality is by
-/// reference.
+/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 19 to 23 % higher for
+/// alcohols and 27 to 33 % for hydrocarbons; tables in use mix the two.
 /// </remarks>
 public sealed class LiquidBulkModulus
 {
@@ -91,7 +90,7 @@ public sealed class LiquidBulkModulus
     /// <exception cref="InvalidOperationException">It is not known.</exception>
     public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));
 
-    /// <summary>How the bulk modulus at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the bulk modulus at a temperature: formula, inserted values, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>

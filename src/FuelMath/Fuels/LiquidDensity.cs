@@ -6,8 +6,8 @@ namespace FuelMath;
 
 /// <summary>Density of a liquid against temperature, inside a stated range; outside it refuses.</summary>
 /// <remarks>
-/// At atmospheric pressure: at 5 bar a fuel is denser by less than 0.1 % (bulk modulus about 1 GPa); the difference
-/// is left out. Immutable and safe to share between threads; equality is by reference.
+/// At atmospheric pressure: at 5 bar a fuel is denser by less than 0.1 % (bulk modulus about 1 GPa); the difference is
+/// left out.
 /// </remarks>
 public sealed class LiquidDensity
 {
@@ -43,7 +43,7 @@ public sealed class LiquidDensity
     internal TemperatureLaw Law { get; }
 
     /// <summary>
-    /// Density of a gasoline from that at 15 °C, by the volume correction for petroleum products, from −18 °C to 90 °C.
+    /// Density of a gasoline from that at 15 °C, by the volume correction for petroleum products, from -18 °C to 90 °C.
     /// Source: [ASTM-D1250] table 54B, gasoline band.
     /// </summary>
     /// <param name="at15Celsius">Density at 15 °C, from 653 kg/m³ to 770 kg/m³.</param>
@@ -56,7 +56,7 @@ public sealed class LiquidDensity
     }
 
     /// <summary>
-    /// Density of any petroleum product from that at 15 °C, by the volume correction for petroleum products, from −18 °C
+    /// Density of any petroleum product from that at 15 °C, by the volume correction for petroleum products, from -18 °C
     /// to 90 °C: gasolines, jet fuels, solvents, diesel fuels. Source: [ASTM-D1250] table 54B, four bands.
     /// </summary>
     /// <param name="at15Celsius">Density at 15 °C, from 653 kg/m³ to 1075 kg/m³.</param>
@@ -71,7 +71,7 @@ public sealed class LiquidDensity
         );
 
     /// <summary>
-    /// Density of a lubricating oil from that at 15 °C, by the volume correction for petroleum products, from −18 °C to
+    /// Density of a lubricating oil from that at 15 °C, by the volume correction for petroleum products, from -18 °C to
     /// 90 °C. Source: [ASTM-D1250] table 54D.
     /// </summary>
     /// <param name="at15Celsius">Density at 15 °C, from 800 kg/m³ to 1000 kg/m³.</param>
@@ -117,7 +117,7 @@ public sealed class LiquidDensity
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     public Density At(Temperature temperature) => SiUnits.Density(Law.At(temperature));
 
-    /// <summary>How the density at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the density at a temperature: formula, inserted values, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>

@@ -5,9 +5,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Heat capacity of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
-/// <remarks>
-/// Isobaric, by mass: the heat that warms a kilogram by a kelvin at constant pressure. Immutable and safe to share between threads; equality is by reference.
-/// </remarks>
+/// <remarks>Isobaric, by mass: the heat that warms a kilogram by a kelvin at constant pressure.</remarks>
 public sealed class LiquidHeatCapacity
 {
     private readonly TemperatureLaw? law;
@@ -79,7 +77,7 @@ public sealed class LiquidHeatCapacity
     /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public SpecificEntropy At(Temperature temperature) => SiUnits.SpecificEntropy(Known.At(temperature));
 
-    /// <summary>How the heat capacity at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the heat capacity at a temperature: formula, inserted values, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>

@@ -7,7 +7,6 @@ namespace FuelMath;
 /// <summary>
 /// True vapor pressure of a liquid against temperature, inside a stated range, or the reason why it is not known.
 /// </summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class LiquidVaporPressure
 {
     /// <summary>Lowest temperature of the printed table for gasolines, 40 °F, in °C.</summary>
@@ -153,7 +152,7 @@ public sealed class LiquidVaporPressure
     /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
     public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));
 
-    /// <summary>How the vapor pressure at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the vapor pressure at a temperature: formula, inserted values, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>

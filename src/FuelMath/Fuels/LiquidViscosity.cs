@@ -5,7 +5,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range; outside it refuses.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class LiquidViscosity
 {
     /// <summary>Below this the equation for oils needs terms that are left out, in m²/s.</summary>
@@ -86,7 +85,7 @@ public sealed class LiquidViscosity
     }
 
     /// <summary>
-    /// Viscosity of an oil from the two kinematic viscosities on its data sheet, from −10 °C to 90 °C; below 40 °C the
+    /// Viscosity of an oil from the two kinematic viscosities on its data sheet, from -10 °C to 90 °C; below 40 °C the
     /// line is carried on beyond its points and the result is labeled as an estimate. Source: [ASTM-D341] equation 1.
     /// </summary>
     /// <param name="at40Celsius">Kinematic viscosity at 40 °C; above that at 100 °C.</param>
@@ -141,7 +140,7 @@ public sealed class LiquidViscosity
     /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
     public DynamicViscosity At(Temperature temperature) => SiUnits.DynamicViscosity(Law.At(temperature));
 
-    /// <summary>How the viscosity at a temperature was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the viscosity at a temperature: formula, inserted values, result, source.</summary>
     /// <param name="temperature">Inside the range.</param>
     /// <returns>The working.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>

@@ -3,8 +3,9 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A mixture of air and a fuel, in every measure that is in use; all follow from one with the fuel at hand.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
+/// <summary>
+/// A mixture of air and a fuel, in every measure that is in use; all follow from one with the fuel at hand.
+/// </summary>
 public sealed class Mixture
 {
     private readonly double stoichiometric;
@@ -131,7 +132,9 @@ public sealed class Mixture
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Mixture With(Fuel fuel) => FromLambda(fuel, Air, Lambda);
 
-    /// <summary>How the equivalence ratio follows from the air-fuel ratio: formula, numbers put in, result, source.</summary>
+    /// <summary>
+    /// How the equivalence ratio follows from the air-fuel ratio: formula, inserted values, result, source.
+    /// </summary>
     /// <returns>The working.</returns>
     public Working ToWorking() =>
         Combustion
@@ -141,7 +144,7 @@ public sealed class Mixture
             )
             .ToWorking();
 
-    /// <summary>How the air-fuel ratio follows from a reading: formula, numbers put in, result, source.</summary>
+    /// <summary>How the air-fuel ratio follows from a reading: formula, inserted values, result, source.</summary>
     /// <param name="display">The instrument's scale.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="display"/> is null.</exception>

@@ -6,8 +6,9 @@ namespace FuelMath;
 
 /// <summary>Fuel to oil by volume, as two-strokes are fed: 32:1 is 32 parts of fuel and one of oil, 1/33 of the mix.</summary>
 /// <remarks>
-/// Always by volume and always fuel to oil. Too little oil seizes an engine; more oil than asked takes the place of fuel, and
-/// the mixture is leaner by as much of it as does not burn. The engine maker's ratio comes first. The default value is fuel without oil. Immutable.
+/// Always by volume and always fuel to oil. Too little oil seizes an engine; more oil than asked takes the place of
+/// fuel, and the mixture is leaner by as much of it as does not burn. The engine maker's ratio comes first. The default
+/// value is fuel without oil.
 /// </remarks>
 public readonly struct PremixRatio : IEquatable<PremixRatio>
 {
@@ -60,7 +61,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     public Volume OilFor(Volume fuel) =>
         SiUnits.Volume(PremixBalance.Oil(new Real(Guard.NotNegative(fuel, fuel.InSi())), new Real(oilPerFuel)).Value);
 
-    /// <summary>How the oil for a volume of fuel was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the oil for a volume of fuel: formula, inserted values, result, source.</summary>
     /// <param name="fuel">Volume of fuel; not negative.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What to add to a tank.</summary>
-/// <remarks>The default value adds nothing. Immutable.</remarks>
+/// <remarks>The default value adds nothing.</remarks>
 public readonly struct PremixTopUp
 {
     private readonly double fuel;
@@ -30,11 +30,11 @@ public readonly struct PremixTopUp
     /// <summary>Volume of oil to add.</summary>
     public Volume Oil => SiUnits.Volume(oil);
 
-    /// <summary>How the volume of oil was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the volume of oil: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working OilWorking() => Read(PremixBalance.MissingOil);
 
-    /// <summary>How the volume of fuel was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the volume of fuel: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working FuelWorking() => Read(PremixBalance.MissingFuel);
 

@@ -5,8 +5,8 @@ namespace FuelMath;
 /// <summary>What to add to a tank of which nobody knows exactly how much of what mix it still holds: the bounds.</summary>
 /// <remarks>
 /// The truth lies between the bounds. Adding the most oil makes sure of the lubrication and, by as much of it as does
-/// not burn, the mixture leaner; adding the least the other way round. When the two are far apart, drain the tank and mix afresh. Immutable; equality is by
-/// reference.
+/// not burn, the mixture leaner; adding the least the other way round. When the two are far apart, drain the tank and
+/// mix afresh.
 /// </remarks>
 public sealed class PremixTopUpBounds
 {

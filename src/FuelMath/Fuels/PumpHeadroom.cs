@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A pump after a change of fuel.</summary>
 /// <remarks>
 /// The flow that a pump gives is that of its curve at the pressure and voltage in use; thicker fuel makes it a little
-/// less, which is left out. Immutable and safe to share between threads; equality is by reference.
+/// less, which is left out.
 /// </remarks>
 public sealed class PumpHeadroom
 {

@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>Coefficients of a pure substance, as printed, and the laws made of them.</summary>
 /// <remarks>
-/// The declared range is −40 °C to 100 °C, or less where a table ends before; that of the vapor pressure goes to 120 °C.
+/// The declared range is -40 °C to 100 °C, or less where a table ends before; that of the vapor pressure goes to 120 °C.
 /// Density, viscosity and heat capacity: Source: [Perry-2008] tables 2-32, 2-313 and 2-153, the densities anchored at those
 /// of an equation of state, because the table runs 0.2 to 0.4 % high. Vapor pressure: Source: [Poling-2001] appendix A, Wagner constants,
 /// or Source: [McGarry-1983] Wagner constants.

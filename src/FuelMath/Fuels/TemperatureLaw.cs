@@ -9,7 +9,7 @@ internal sealed class TemperatureLaw
 {
     private readonly PropertyLaw law;
 
-    /// <summary>Sets down a law.</summary>
+    /// <summary>Creates a law.</summary>
     /// <param name="property">What it gives, for messages.</param>
     /// <param name="lowest">In K.</param>
     /// <param name="highest">In K.</param>

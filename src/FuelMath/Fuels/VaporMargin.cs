@@ -5,8 +5,7 @@ namespace FuelMath;
 
 /// <summary>How far a fuel is from boiling, at a temperature and an absolute pressure, and at a pump inlet.</summary>
 /// <remarks>
-/// A gasoline gives off bubbles of its lightest parts and of dissolved air before it boils: keep a margin. Immutable and
-/// safe to share between threads; equality is by reference.
+/// A gasoline gives off bubbles of its lightest parts and of dissolved air before it boils: keep a margin.
 /// </remarks>
 public sealed class VaporMargin
 {
@@ -120,7 +119,7 @@ public sealed class VaporMargin
             );
     }
 
-    /// <summary>How the head was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the head: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working ToWorking()
     {

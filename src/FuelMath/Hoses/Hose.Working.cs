@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <content>How its answers are made, step by step.</content>
 public sealed partial class Hose
 {
-    /// <summary>How the pressure lost was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the pressure lost: formula, inserted values, result, source.</summary>
     /// <param name="flow">Volume flow; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>

@@ -9,13 +9,13 @@ namespace FuelMath;
 /// <para>
 /// Friction after Darcy and Weisbach with the default friction factor (laminar, Colebrook-White, and a straight passage
 /// between Reynolds numbers of 2000 and 4000); the loss coefficients of ends, bends and fittings are one sum, named for
-/// the velocity in this bore. A hose that is bent all along its length says so by <see cref="WithCoil"/> and loses more.
+/// the velocity in this bore. A hose that is bent all along its length says so by <see cref="WithCoil"/> and loses
+/// more.
 /// </para>
 /// <para>
-/// Caution: relieve the pressure before opening a line. Unlined PTFE hose builds up static charge from flowing fuel: use
-/// conductive hose and bond it.
+/// Caution: relieve the pressure before opening a line. Unlined PTFE hose builds up static charge from flowing fuel:
+/// use conductive hose and bond it.
 /// </para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Hose" />

@@ -3,13 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One point of a hose's volumetric expansion: what a length of it holds more under pressure.</summary>
-/// <remarks>
-/// The default value is no growth at ambient pressure. Equality is not defined. Immutable and safe to share between
-/// threads.
-/// </remarks>
+/// <remarks>The default value is no growth at ambient pressure.</remarks>
 public readonly struct HoseExpansionPoint
 {
-    /// <summary>Sets down one point.</summary>
+    /// <summary>Creates one point.</summary>
     /// <param name="pressure">Gauge pressure inside; greater than zero.</param>
     /// <param name="gain">Volume at that pressure less volume at ambient pressure; greater than zero.</param>
     /// <param name="ofLength">The length of hose that it was measured on; greater than zero.</param>

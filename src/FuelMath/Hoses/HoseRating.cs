@@ -22,7 +22,7 @@ public sealed class HoseRating
     private readonly double[] kelvins;
     private readonly double[] pascals;
 
-    /// <summary>Sets down a rating.</summary>
+    /// <summary>Creates a rating.</summary>
     /// <param name="name">The kind and size of hose; not blank.</param>
     /// <param name="points">
     /// Two or more points, temperature rising; the working pressure does not rise with it. Copied.

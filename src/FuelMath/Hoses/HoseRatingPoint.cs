@@ -3,10 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The pressure that a hose may work at, at one temperature.</summary>
-/// <remarks>Equality is not defined. Immutable and safe to share between threads. The default value is refused.</remarks>
+/// <remarks>The default value is refused.</remarks>
 public readonly struct HoseRatingPoint
 {
-    /// <summary>Sets down one point.</summary>
+    /// <summary>Creates one point.</summary>
     /// <param name="temperature">Temperature of the hose.</param>
     /// <param name="workingPressure">Greatest gauge pressure of lasting work at that temperature; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>How fast a liquid should run in a line at most: a guideline of the trade, not a law of physics.</summary>
 public sealed class VelocityGuideline
 {
-    /// <summary>Sets down a guideline.</summary>
+    /// <summary>Creates a guideline.</summary>
     /// <param name="suction">Greatest mean velocity ahead of a pump; greater than zero.</param>
     /// <param name="delivery">Greatest mean velocity behind it; not less than that ahead.</param>
     /// <param name="source">Where it comes from.</param>

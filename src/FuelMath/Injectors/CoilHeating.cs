@@ -19,7 +19,7 @@ public sealed class CoilHeating
     private readonly double cold;
     private readonly double hot;
 
-    /// <summary>Sets down a coil that gets hot.</summary>
+    /// <summary>Creates a coil that gets hot.</summary>
     /// <param name="coil">The coil.</param>
     /// <param name="dataAt">Temperature of the coil when its dead time was taken; -50 °C to 200 °C.</param>
     /// <param name="now">Its temperature now; -50 °C to 200 °C.</param>

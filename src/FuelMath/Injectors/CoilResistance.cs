@@ -24,7 +24,7 @@ public sealed class CoilResistance
     private readonly double ohms;
     private readonly double celsius;
 
-    /// <summary>Sets down a measured resistance.</summary>
+    /// <summary>Creates a measured resistance.</summary>
     /// <param name="measured">The resistance; greater than zero.</param>
     /// <param name="at">Temperature of the coil; -50 °C to 200 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>

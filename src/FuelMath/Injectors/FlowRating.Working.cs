@@ -6,7 +6,9 @@ namespace FuelMath;
 /// <content>How its answers are made, step by step.</content>
 public sealed partial class FlowRating
 {
-    /// <summary>How the static mass flow at other conditions was made: formula, numbers put in, result, source.</summary>
+    /// <summary>
+    /// The working of the static mass flow at other conditions: formula, inserted values, result, source.
+    /// </summary>
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
@@ -14,7 +16,9 @@ public sealed partial class FlowRating
     public Working MassFlowWorkingAt(Pressure differentialPressure, Density density) =>
         TracedMassFlow(differentialPressure, density).ToWorking();
 
-    /// <summary>How the static volume flow at other conditions was made: formula, numbers put in, result, source.</summary>
+    /// <summary>
+    /// The working of the static volume flow at other conditions: formula, inserted values, result, source.
+    /// </summary>
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>

@@ -203,7 +203,7 @@ public sealed partial class FlowRating
 
     /// <summary>Static mass flow, kg/s, for the guess of a solver: outside the readings of its exponent their end is held.</summary>
     /// <param name="pascals">Differential pressure, Pa; greater than zero.</param>
-    /// <param name="kilograms">Density, kg/m3; greater than zero.</param>
+    /// <param name="kilograms">Density, kg/m³; greater than zero.</param>
     internal double HeldMassFlow(double pascals, double kilograms) =>
         Carried(Exponent?.Held(pascals) ?? pascals, kilograms);
 

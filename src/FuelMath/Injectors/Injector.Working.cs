@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <content>How its answers are made, step by step.</content>
 public sealed partial class Injector
 {
-    /// <summary>How the mass of one pulse was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of the mass of one pulse: formula, inserted values, result, source.</summary>
     /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>

@@ -6,16 +6,15 @@ namespace FuelMath;
 /// <summary>A port fuel injector: what it delivers for a pulse, and the pulse that delivers a mass.</summary>
 /// <remarks>
 /// <para>
-/// The mass of a pulse is static flow times (effective width + short-pulse correction), where the effective width is what
-/// the dead time leaves of the pulse. When the time off is shorter than its closing time the injector stays open and flows
-/// static. Not for direct injection.
+/// The mass of a pulse is static flow times (effective width + short-pulse correction), where the effective width is
+/// what the dead time leaves of the pulse. When the time off is shorter than its closing time the injector stays open
+/// and flows static. Not for direct injection.
 /// </para>
 /// <para>
-/// Caution: a stuck-open injector can fill a cylinder or the sump with fuel; drivers spark at a bench; a predicted mass is
-/// never clearance to load an engine: verify with a sensor at light load first.
+/// Caution: a stuck-open injector can fill a cylinder or the sump with fuel; drivers spark at a bench; a predicted mass
+/// is never clearance to load an engine: verify with a sensor at light load first.
 /// </para>
 /// <para>Source: [SAE-J1832] dynamic flow in the linear range.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/InjectorExamples.cs" region="Injector" />

@@ -4,10 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One pulse of an injector: what was commanded, what came of it, and how.</summary>
-/// <remarks>
-/// Made by an <see cref="Injector"/>. The default value is no pulse at all and has no duty cycle. Equality is not
-/// defined. Immutable and safe to share between threads.
-/// </remarks>
+/// <remarks>Made by an <see cref="Injector"/>. The default value is no pulse at all and has no duty cycle.</remarks>
 public readonly struct InjectorPulse
 {
     private readonly double width;

@@ -18,7 +18,7 @@ public sealed class MeasuredExponent
     private readonly double low;
     private readonly double high;
 
-    /// <summary>Sets down an exponent.</summary>
+    /// <summary>Creates an exponent.</summary>
     /// <param name="exponent">The power, as a pure number; 30 % to 100 %, where 50 % is the square root.</param>
     /// <param name="lowestDifferentialPressure">The lowest pressure of the readings; greater than zero.</param>
     /// <param name="highestDifferentialPressure">The highest; above the lowest.</param>

@@ -5,9 +5,8 @@ namespace FuelMath;
 
 /// <summary>A whole line, piece by piece: checked joint by joint, listed to buy and cut, and as the flow feels it.</summary>
 /// <remarks>
-/// Caution: a line that this finds no fault with is a plan, not a proof. Relieve the pressure before opening a line, and
-/// prove it for tightness before the first start. Immutable and safe to share between threads. Equality is by
-/// reference.
+/// Caution: a line that this finds no fault with is a plan, not a proof. Relieve the pressure before opening a line,
+/// and prove it for tightness before the first start.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/LineExamples.cs" region="Line" />

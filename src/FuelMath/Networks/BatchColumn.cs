@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>One setting that differs from point to point, in SI numbers. Immutable.</summary>
+/// <summary>One setting that differs from point to point, in SI numbers.</summary>
 internal abstract class BatchColumn(int place)
 {
     /// <summary>The node or link that it sets; a later column of the same kind and place replaces an earlier one.</summary>
@@ -28,7 +28,7 @@ internal abstract class BatchColumn(int place)
     }
 }
 
-/// <summary>The fluid: density in kg/m3, dynamic viscosity in Pa s.</summary>
+/// <summary>The fluid: density in kg/m³, dynamic viscosity in Pa s.</summary>
 internal sealed class FluidColumn(double[] density, double[] viscosity) : BatchColumn(0)
 {
     /// <inheritdoc />
@@ -44,7 +44,7 @@ internal sealed class PressureColumn(int node, double[] pressure) : BatchColumn(
         work.SetPressure(Place, Load<T>(pressure, first, count));
 }
 
-/// <summary>What is drawn at a junction, m3/s.</summary>
+/// <summary>What is drawn at a junction, m³/s.</summary>
 internal sealed class DrawColumn(int node, double[] draw) : BatchColumn(node)
 {
     /// <inheritdoc />

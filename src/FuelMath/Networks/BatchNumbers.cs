@@ -30,6 +30,6 @@ internal sealed class BatchNumbers
     /// <summary>Pressures of a junction, Pa gauge; not a number where one is not determined.</summary>
     internal Span<double> PressureRow(int node) => pressure.AsSpan(checked(node * stride), Count);
 
-    /// <summary>Flows in a link, m3/s; none through what is shut.</summary>
+    /// <summary>Flows in a link, m³/s; none through what is shut.</summary>
     internal Span<double> FlowRow(int link) => flow.AsSpan(checked(link * stride), Count);
 }

@@ -53,8 +53,8 @@ internal struct CappedLaw<T> : ILinkLaw<T>
         Set(given, commanded);
     }
 
-    /// <param name="coefficient">C, m3/s per root of Pa; greater than zero.</param>
-    /// <param name="wanted">The commanded flow, m3/s; not negative.</param>
+    /// <param name="coefficient">C, m³/s per root of Pa; greater than zero.</param>
+    /// <param name="wanted">The commanded flow, m³/s; not negative.</param>
     internal void Set(T coefficient, T wanted)
     {
         given = coefficient;

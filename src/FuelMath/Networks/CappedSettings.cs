@@ -5,13 +5,13 @@ namespace FuelMath;
 /// <summary>q = min(commanded, C sqrt(dp)) into a space, nothing backwards: the mean draw of pulsed injectors.</summary>
 internal sealed class CappedSettings(double coefficient, double commanded) : LawSettings
 {
-    /// <summary>Density of the fluid of its coefficient, kg/m3; none where it is set for each fluid.</summary>
+    /// <summary>Density of the fluid of its coefficient, kg/m³; none where it is set for each fluid.</summary>
     internal double MeasuredDensity { get; init; }
 
-    /// <summary>m3/s per root of Pa.</summary>
+    /// <summary>m³/s per root of Pa.</summary>
     internal readonly double Coefficient = coefficient;
 
-    /// <summary>m3/s.</summary>
+    /// <summary>m³/s.</summary>
     internal readonly double Commanded = commanded;
 
     internal override bool IsOneWay => true;

@@ -11,7 +11,7 @@ internal static class CustomLawChecks
     /// <summary>How far lanes may differ from plain numbers: their logarithm and power round otherwise.</summary>
     private const double SameInLanes = 1e-12;
 
-    // Around what a fuel path carries, hot and thin to cold and thick: kg/m3, Pa s.
+    // Around what a fuel path carries, hot and thin to cold and thick: kg/m³, Pa s.
     private const double LeastDensity = 600;
     private const double GreatestDensity = 1000;
     private const double LeastViscosity = 2e-4;

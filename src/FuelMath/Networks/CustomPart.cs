@@ -6,11 +6,10 @@ namespace FuelMath;
 /// <typeparam name="TLaw">The law: a readonly struct.</typeparam>
 /// <remarks>
 /// <para>
-/// It lets flow through both ways; where nothing may flow back, put a check valve behind it. When it is made, the law is
-/// tried at flows from a hundredth to a hundred times the usual one, both ways, in thin and in thick fluids. Where it falls
-/// at a flow that a solution finds, the solution is refused with the name of the line.
+/// It lets flow through both ways; where nothing may flow back, put a check valve behind it. When it is made, the law
+/// is tried at flows from a hundredth to a hundred times the usual one, both ways, in thin and in thick fluids. Where
+/// it falls at a flow that a solution finds, the solution is refused with the name of the line.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/CustomPartExamples.cs" region="CustomPart" />

@@ -9,7 +9,7 @@ internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LawSettings
 {
     internal readonly TLaw Caller = law;
 
-    /// <summary>m3/s.</summary>
+    /// <summary>m³/s.</summary>
     internal readonly double Usual = usual;
 
     /// <inheritdoc />

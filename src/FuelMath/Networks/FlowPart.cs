@@ -30,7 +30,7 @@ public abstract class FlowPart
     /// <summary>Where inside it a pressure that is shut in may get lost.</summary>
     internal virtual LeakPlaces LeakPlaces => LeakPlaces.None;
 
-    /// <summary>The fuel in it, m3; null where nobody knows.</summary>
+    /// <summary>The fuel in it, m³; null where nobody knows.</summary>
     internal virtual double? VolumeSi => null;
 
     /// <summary>The names of those of its fittings whose losses are estimates.</summary>

@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>What a law of one's own is asked at: a flow, and the fluid that flows. SI.</summary>
-/// <typeparam name="T">The reading.</typeparam>
+/// <typeparam name="T">The scalar type.</typeparam>
 /// <remarks>Lives on the stack for one call. The default value is not a valid point.</remarks>
 public readonly ref struct FlowPoint<T>
     where T : struct, IScalar<T>

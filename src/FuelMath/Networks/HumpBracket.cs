@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Two samples between which a pump's curve crosses what the network asks for. Immutable.</summary>
+/// <summary>Two samples between which a pump's curve crosses what the network asks for.</summary>
 internal readonly struct HumpBracket(HumpSample left, HumpSample right)
 {
     internal readonly HumpSample Left = left;

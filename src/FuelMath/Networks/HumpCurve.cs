@@ -1,6 +1,8 @@
 namespace FuelMath;
 
-/// <summary>A pump's curve of rise (Pa) over flow (m3/s) by its pieces, each of which rises or falls throughout. Immutable.</summary>
+/// <summary>
+/// A pump's curve of rise (Pa) over flow (m³/s) by its pieces, each of which rises or falls throughout.
+/// </summary>
 internal sealed class HumpCurve(Piece[] pieces)
 {
     private readonly Piece[] pieces = pieces;

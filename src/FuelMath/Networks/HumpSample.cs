@@ -1,10 +1,10 @@
 namespace FuelMath;
 
 /// <summary>
-/// The network with a falling straight line in the place of the pump's curve: rise = shutoff - steepness x flow. Immutable.
+/// The network with a falling straight line in the place of the pump's curve: rise = shutoff - steepness x flow.
 /// </summary>
 /// <param name="shutoff">The line's rise at no flow, Pa.</param>
-/// <param name="flow">The flow that comes about, m3/s.</param>
+/// <param name="flow">The flow that comes about, m³/s.</param>
 /// <param name="asked">The rise that the rest asks for at that flow, Pa: that of the line.</param>
 /// <param name="given">The rise that the pump's own curve gives there, Pa.</param>
 internal readonly struct HumpSample(double shutoff, double flow, double asked, double given)

@@ -17,7 +17,7 @@ namespace FuelMath;
 public interface IFlowLaw
 {
     /// <summary>The pressure lost from the part's first end to its second.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="at">The flow and the fluid.</param>
     /// <returns>The loss, Pa, with the sign of the flow.</returns>
     T Loss<T>(in FlowPoint<T> at)

@@ -17,7 +17,7 @@ internal interface ILinkLaw<T>
     /// needs thirty halvings.</summary>
     T FirstFlow { get; }
 
-    /// <summary>The law's own scale of slope, Pa s/m3: its scale of pressure over its scale of flow.</summary>
+    /// <summary>The law's own scale of slope, Pa s/m³: its scale of pressure over its scale of flow.</summary>
     T UsualSlope { get; }
 
     /// <summary>Takes the settings that its description names.</summary>
@@ -31,13 +31,13 @@ internal interface ILinkLaw<T>
     void Carry(LawSettings part, in Surroundings<T> around);
 
     /// <summary>The law at a flow.</summary>
-    /// <param name="flow">Volume flow, m3/s.</param>
+    /// <param name="flow">Volume flow, m³/s.</param>
     /// <param name="up">Pressure of the upstream node.</param>
     /// <param name="down">Pressure of the downstream node.</param>
-    /// <param name="reverse">How steep the law is where a part lets nothing through, Pa s/m3.</param>
+    /// <param name="reverse">How steep the law is where a part lets nothing through, Pa s/m³.</param>
     /// <param name="memory">The root of an implicit law, kept between iterations: it converges along with the flows.</param>
     Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory);
 
-    /// <summary>By how much a flow lies outside what the part lets through, m3/s; zero inside.</summary>
+    /// <summary>By how much a flow lies outside what the part lets through, m³/s; zero inside.</summary>
     T Trespass(T flow);
 }

@@ -2,10 +2,11 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A law with its settings, in plain SI numbers: what a part tells the solver. Immutable.</summary>
+/// <summary>A law with its settings, in plain SI numbers: what a part tells the solver.</summary>
 /// <remarks>
 /// A new law answers here whatever is asked of it, so that nothing outside looks at which law it is. What is said of a
-/// workspace is asked by <see cref="Real"/> alone, after a solve. As written here the answers are those of an open passage.
+/// workspace is asked by <see cref="Real"/> alone, after a solve. As written here the answers are those of an open
+/// passage.
 /// </remarks>
 internal abstract class LawSettings
 {
@@ -46,14 +47,14 @@ internal abstract class LawSettings
     /// <summary>What it does in a solved workspace.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>
-    /// <param name="noFlow">A flow that counts as none, m3/s.</param>
+    /// <param name="noFlow">A flow that counts as none, m³/s.</param>
     internal virtual LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
         IsOneWay && work.Flow[link].Value <= noFlow ? LinkCondition.Shut : LinkCondition.Open;
 
     /// <summary>Whether the pressures of its ends follow from each other.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>
-    /// <param name="noFlow">A flow that counts as none, m3/s.</param>
+    /// <param name="noFlow">A flow that counts as none, m³/s.</param>
     internal virtual bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) =>
         !IsOneWay || work.Flow[link].Value > noFlow;
 
@@ -73,7 +74,7 @@ internal abstract class LawSettings
     /// <summary>By how much the pressures at its ends miss what its law says, Pa; none where they hold it shut.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>
-    /// <param name="noFlow">A flow that counts as none, m3/s.</param>
+    /// <param name="noFlow">A flow that counts as none, m³/s.</param>
     internal virtual double ErrorIn(NetworkWork<Real> work, int link, double noFlow)
     {
         if (!IsOpenIn(work, link, noFlow))
@@ -85,7 +86,7 @@ internal abstract class LawSettings
         return Math.Abs(pressure.Value) * Math.Min(1, Stiff.JudgedByFlow / Math.Max(slope.Value, double.Epsilon));
     }
 
-    /// <summary>What flows that it does not let through, m3/s; not positive where it lets everything through.</summary>
+    /// <summary>What flows that it does not let through, m³/s; not positive where it lets everything through.</summary>
     internal virtual double ExcessIn(NetworkWork<Real> work, int link) => IsOneWay ? -work.Flow[link].Value : 0;
 
     /// <summary>The pressure that it takes from what flows in it, step by step; null where its law has no steps to show.</summary>
@@ -94,7 +95,7 @@ internal abstract class LawSettings
     /// <summary>Refuses a flow for which its law was never measured; asked where it said that a flow trespasses.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">Its place.</param>
-    /// <param name="tolerance">By how much a flow may be off, m3/s.</param>
+    /// <param name="tolerance">By how much a flow may be off, m³/s.</param>
     /// <exception cref="OutsideTableException">It was not.</exception>
     internal virtual void CheckTrespass(NetworkWork<Real> work, int link, double tolerance) { }
 

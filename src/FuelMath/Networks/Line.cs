@@ -1,7 +1,6 @@
 namespace FuelMath;
 
 /// <summary>A part between two nodes; flow counts positive from the first to the second.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class Line
 {
     /// <summary>Puts a part between two nodes.</summary>

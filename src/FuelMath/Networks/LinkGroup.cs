@@ -19,7 +19,7 @@ internal abstract class LinkGroup<T>
     /// <summary>Sets each flow to its law's own scale, unless warm, and gives the greatest scale so far.</summary>
     internal abstract T Start(NetworkWork<T> work, bool warm, T greatest);
 
-    /// <summary>The greatest usual flow over usual pressure so far, m3/s per Pa.</summary>
+    /// <summary>The greatest usual flow over usual pressure so far, m³/s per Pa.</summary>
     internal abstract T GreatestYield(T greatest);
 
     /// <summary>Writes the linearized links into the equations and gives the worst error of pressure so far, Pa.</summary>
@@ -28,7 +28,7 @@ internal abstract class LinkGroup<T>
     /// <summary>What the law of one link says at a flow and two pressures; leaves the workspace as it is.</summary>
     internal abstract Balance<T> At(NetworkWork<T> work, int index, T flow, T up, T down);
 
-    /// <summary>The greatest flow so far through a part that does not let it through, m3/s.</summary>
+    /// <summary>The greatest flow so far through a part that does not let it through, m³/s.</summary>
     internal abstract T Trespass(NetworkWork<T> work, T worst);
 }
 

@@ -5,10 +5,10 @@ namespace FuelMath;
 /// <summary>What a working of a part's loss starts from.</summary>
 internal readonly struct LossInputs
 {
-    /// <summary>Volume flow, m3/s.</summary>
+    /// <summary>Volume flow, m³/s.</summary>
     internal required Traced Flow { get; init; }
 
-    /// <summary>Density, kg/m3.</summary>
+    /// <summary>Density, kg/m³.</summary>
     internal required Traced Density { get; init; }
 
     /// <summary>Dynamic viscosity, Pa s.</summary>

@@ -23,7 +23,7 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
     /// <inheritdoc />
     public readonly T UsualSlope => usual;
 
-    /// <summary>The greatest flow that the table covers in this fluid, m3/s.</summary>
+    /// <summary>The greatest flow that the table covers in this fluid, m³/s.</summary>
     internal readonly T GreatestFlow => greatest;
 
     /// <inheritdoc />

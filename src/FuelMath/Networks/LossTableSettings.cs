@@ -9,10 +9,10 @@ internal sealed class LossTableSettings(string name, Piece[] pieces, double dens
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
     internal readonly Piece[] Pieces = pieces;
 
-    /// <summary>kg/m3.</summary>
+    /// <summary>kg/m³.</summary>
     internal readonly double Density = density;
 
-    /// <summary>m2/s.</summary>
+    /// <summary>m²/s.</summary>
     internal readonly double KinematicViscosity = kinematicViscosity;
 
     /// <inheritdoc />

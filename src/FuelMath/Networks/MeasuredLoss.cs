@@ -3,10 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One reading of what a part takes from a flow.</summary>
-/// <remarks>The default value is not a valid reading and is refused where one is asked for. Equality is not defined. Immutable.</remarks>
+/// <remarks>The default value is not a valid reading and is refused where one is asked for.</remarks>
 public readonly struct MeasuredLoss
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="flow">Volume flow; greater than zero.</param>
     /// <param name="pressureLoss">Pressure ahead less pressure behind at that flow; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>

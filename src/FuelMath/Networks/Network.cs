@@ -5,10 +5,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A network of nodes and of lines with parts in them, ready to be solved at conditions.</summary>
-/// <remarks>
-/// Checked and prepared once, so that solving it again costs little. Immutable and safe to share between threads.
-/// Equality is by reference.
-/// </remarks>
+/// <remarks>Checked and prepared once, so that solving it again costs little.</remarks>
 public sealed class Network
 {
     private readonly NetworkPlan plan;

@@ -7,11 +7,10 @@ namespace FuelMath;
 /// <summary>One network at many points: what differs from its description is given point by point.</summary>
 /// <remarks>
 /// <para>
-/// Several points are solved at once, one in each element of the machine's vectors, on all cores. A point's result has the
-/// same bits whatever its place and its neighbors: those of <see cref="StateAt(int)"/>. From <see cref="Network.Solve()"/>
-/// it may differ in the last digits, because the logarithm of vectors does.
+/// Several points are solved at once, one in each element of the machine's vectors, on all cores. A point's result has
+/// the same bits whatever its place and its neighbors: those of <see cref="StateAt(int)"/>. From
+/// <see cref="Network.Solve()"/> it may differ in the last digits, because the logarithm of vectors does.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class NetworkBatch
 {

@@ -9,10 +9,11 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// <para>
-/// For loops that must not allocate: a solve writes into the buffer and starts from what it held. What is set stays until
-/// it is set again or <see cref="Reset"/>. Nothing allocates except a new pump, a refusal and <see cref="ToState"/>.
+/// For loops that must not allocate: a solve writes into the buffer and starts from what it held. What is set stays
+/// until it is set again or <see cref="Reset"/>. Nothing allocates except a new pump, a refusal and
+/// <see cref="ToState"/>.
 /// </para>
-/// <para>Mutable: one thread at a time. Equality is by reference.</para>
+/// <para>Mutable: one thread at a time.</para>
 /// </remarks>
 public sealed class NetworkBuffer
 {

@@ -5,9 +5,8 @@ namespace FuelMath;
 
 /// <summary>What a network is solved at: its fluid, and what its parts need beside it.</summary>
 /// <remarks>
-/// A part states what it needs: a pump the voltage at its terminals, a regulator the pressure on its reference port. What is
-/// missing is refused with the name of the line; nothing is read at a default. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// A part states what it needs: a pump the voltage at its terminals, a regulator the pressure on its reference port.
+/// What is missing is refused with the name of the line; nothing is read at a default.
 /// </remarks>
 public sealed class NetworkConditions
 {

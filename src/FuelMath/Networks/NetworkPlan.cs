@@ -76,7 +76,7 @@ internal sealed class NetworkPlan
         (Order, Groups, Place, Flat) = (other.Order, other.Groups, other.Place, other.Flat);
     }
 
-    /// <summary>Density of its fluid, kg/m3; not a number where none was given.</summary>
+    /// <summary>Density of its fluid, kg/m³; not a number where none was given.</summary>
     internal double Density { get; }
 
     /// <summary>Dynamic viscosity of its fluid, Pa s.</summary>

@@ -5,7 +5,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A network in steady state: pressures, flows, what each part is doing, and how exact that is.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class NetworkState
 {
     private readonly NetworkPlan plan;
@@ -131,7 +130,7 @@ public sealed class NetworkState
     internal double FlowSi(int link) => Shown(conditions[link], flow[link]);
 
     /// <summary>
-    /// A shut part's flow, which the equations have as some 1e-16 m3/s, is none; nor does a part that passes one way
+    /// A shut part's flow, which the equations have as some 1e-16 m³/s, is none; nor does a part that passes one way
     /// only flow backwards by what rounding leaves. Both lie within the flow tolerance that an answer was accepted by.
     /// </summary>
     internal static double Shown(LinkCondition condition, double flow) =>

@@ -18,7 +18,7 @@ internal sealed partial class NetworkWork<T>
 
     private bool draining;
 
-    /// <summary>How steep shut parts are, Pa s/m3.</summary>
+    /// <summary>How steep shut parts are, Pa s/m³.</summary>
     internal T Reverse { get; private set; } = T.Of(Stiff.Reverse);
 
     private T DrainPerPressure => DrainAtOneBar / 1e5 * startScale;
@@ -33,7 +33,7 @@ internal sealed partial class NetworkWork<T>
         return solved;
     }
 
-    /// <summary>What all junctions lose in the state that <see cref="SolveDraining"/> found, m3/s.</summary>
+    /// <summary>What all junctions lose in the state that <see cref="SolveDraining"/> found, m³/s.</summary>
     internal T Drained()
     {
         T sum = T.Of(0);

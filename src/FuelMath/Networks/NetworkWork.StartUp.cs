@@ -42,7 +42,7 @@ internal sealed partial class NetworkWork<T>
     /// <summary>Compliance has faded when it takes less than this part of what counts as balanced, ...</summary>
     private const double Faded = 0.1;
 
-    /// <summary>... and less than shut parts leak, m3/s per Pa, unless no such step was found.</summary>
+    /// <summary>... and less than shut parts leak, m³/s per Pa, unless no such step was found.</summary>
     private const double LessThanLeaks = 1 / Stiff.Reverse;
 
     /// <summary>A flow that turns back goes no further than this part of its last change.</summary>

@@ -21,7 +21,7 @@ internal sealed partial class NetworkWork<T>
             & T.Less(T.Of(NetworkVerdict.Vacuum), lowest);
     }
 
-    /// <summary>Below this a flow is none, m3/s.</summary>
+    /// <summary>Below this a flow is none, m³/s.</summary>
     internal T NoFlow()
     {
         T greatest = T.Of(0);
@@ -33,10 +33,10 @@ internal sealed partial class NetworkWork<T>
         return FlowTolerance(greatest);
     }
 
-    /// <summary>How far a flow may be off, m3/s: a billionth of the greatest, or of what a cold start begins with.</summary>
+    /// <summary>How far a flow may be off, m³/s: a billionth of the greatest, or of what a cold start begins with.</summary>
     internal T FlowTolerance(T greatest) => (MassTolerance * greatest) + startScale;
 
-    /// <summary>Writes what each junction gains into Right and gives the greatest, m3/s.</summary>
+    /// <summary>Writes what each junction gains into Right and gives the greatest, m³/s.</summary>
     internal T Imbalances()
     {
         for (int i = 0; i < Right.Length; i++)
@@ -59,7 +59,7 @@ internal sealed partial class NetworkWork<T>
         return worst;
     }
 
-    /// <summary>By how much a tabulated pump that refuses to go beyond its data runs outside them, m3/s.</summary>
+    /// <summary>By how much a tabulated pump that refuses to go beyond its data runs outside them, m³/s.</summary>
     /// <remarks>Zero inside, for a pump that extends, and for one that its check valve holds shut.</remarks>
     internal T OutsideData(int link)
     {
@@ -76,7 +76,7 @@ internal sealed partial class NetworkWork<T>
         return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
     }
 
-    /// <summary>The greatest flow through a part that does not let it through, m3/s.</summary>
+    /// <summary>The greatest flow through a part that does not let it through, m³/s.</summary>
     internal T Trespass()
     {
         T worst = T.Of(0);

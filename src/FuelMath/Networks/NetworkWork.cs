@@ -55,7 +55,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     // Pressures at elevation zero.
     internal readonly T[] Pressure;
 
-    /// <summary>Volume flow of each link, m3/s, as the equations have it.</summary>
+    /// <summary>Volume flow of each link, m³/s, as the equations have it.</summary>
     internal readonly T[] Flow;
 
     /// <summary>The roots of implicit laws, one a link.</summary>
@@ -110,7 +110,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         height[node] = meters;
     }
 
-    /// <summary>Sets the fluid of all links: density in kg/m3, dynamic viscosity in Pa s.</summary>
+    /// <summary>Sets the fluid of all links: density in kg/m³, dynamic viscosity in Pa s.</summary>
     internal void SetFluid(T newDensity, T dynamicViscosity)
     {
         set = true;
@@ -143,7 +143,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>Sets where a warm start finds the pressure of a junction, Pa gauge.</summary>
     internal void SetUnknown(int node, T gauge) => Pressure[node] = gauge + head[node];
 
-    /// <summary>Sets what is drawn at a junction, m3/s.</summary>
+    /// <summary>Sets what is drawn at a junction, m³/s.</summary>
     internal void SetDraw(int node, T flow)
     {
         set = true;
@@ -188,7 +188,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         return groups[group].At(this, index, flow, up, down);
     }
 
-    /// <summary>By how much the pressures at a link push on beyond a flow, Pa, and the slope of its law there, Pa s/m3.</summary>
+    /// <summary>By how much the pressures at a link push on beyond a flow, Pa, and the slope of its law there, Pa s/m³.</summary>
     internal (T Pressure, T Slope) SurplusAt(int link, T flow)
     {
         T up = Pressure[Plan.From[link]];

@@ -17,14 +17,14 @@ internal static class PartMath
         Guard.Positive(flow, flow.InSi())
         / Math.Sqrt(Guard.Positive(differentialPressure, differentialPressure.InSi()));
 
-    /// <summary>Loss over density and flow squared of a loss coefficient, 1/m4.</summary>
+    /// <summary>Loss over density and flow squared of a loss coefficient, 1/m⁴.</summary>
     internal static double PerDensity(double lossCoefficient, double bore)
     {
         Real velocity = Friction.Velocity(new Real(1), new Real(bore));
         return MinorLoss.PressureLoss(new Real(lossCoefficient), new Real(1), velocity).Value;
     }
 
-    /// <summary>What a round passage holds, m3.</summary>
+    /// <summary>What a round passage holds, m³.</summary>
     internal static double Volume(RoundSettings part) => Math.PI / 4 * part.Bore * part.Bore * part.Length;
 
     /// <summary>A checked passage.</summary>

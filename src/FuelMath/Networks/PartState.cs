@@ -12,7 +12,7 @@ internal readonly struct PartState
     /// <summary>What it does.</summary>
     internal required LinkCondition Condition { get; init; }
 
-    /// <summary>Volume flow, m3/s; negative where it runs backwards.</summary>
+    /// <summary>Volume flow, m³/s; negative where it runs backwards.</summary>
     internal required double Flow { get; init; }
 
     /// <summary>Pressure at its first node, Pa.</summary>
@@ -21,7 +21,7 @@ internal readonly struct PartState
     /// <summary>Pressure at its second node, Pa.</summary>
     internal required double Outlet { get; init; }
 
-    /// <summary>Density of the fuel, kg/m3.</summary>
+    /// <summary>Density of the fuel, kg/m³.</summary>
     internal required double Density { get; init; }
 
     /// <summary>Dynamic viscosity of the fuel, Pa s.</summary>

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>How a pump's pressure rise depends on its flow. Every pump has a check valve: nothing flows backwards.</summary>
 /// <remarks>
 /// A curve may have a hump, where the rise does not fall as flow rises. Then it can meet a system at several flows: see
-/// <see cref="Network.SolveAll"/>. Immutable and safe to share between threads. Equality is by reference.
+/// <see cref="Network.SolveAll"/>.
 /// </remarks>
 public sealed class PlainPump : FlowPart
 {

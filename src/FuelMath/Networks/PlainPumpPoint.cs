@@ -3,10 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One point of a pump's curve.</summary>
-/// <remarks>The default value is no flow at no rise. Equality is not defined. Immutable.</remarks>
+/// <remarks>The default value is no flow at no rise.</remarks>
 public readonly struct PlainPumpPoint
 {
-    /// <summary>Sets down a point.</summary>
+    /// <summary>Creates a point.</summary>
     /// <param name="flow">Volume flow; not negative.</param>
     /// <param name="pressureRise">Outlet less inlet pressure at that flow; finite.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>

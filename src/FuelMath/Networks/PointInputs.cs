@@ -12,7 +12,7 @@ internal readonly struct PointInputs
     /// <summary>Voltage at the pumps' terminals, V.</summary>
     internal double PumpVolts { get; init; }
 
-    /// <summary>Density of the fuel, kg/m3.</summary>
+    /// <summary>Density of the fuel, kg/m³.</summary>
     internal double Density { get; init; }
 
     /// <summary>How many times its described flow a pump gives.</summary>
@@ -21,9 +21,9 @@ internal readonly struct PointInputs
     /// <summary>By how much a regulator holds more than its description says, Pa.</summary>
     internal double HeldShift { get; init; }
 
-    /// <summary>Mean flow of an injector over root of pressure, m3/s per root of Pa.</summary>
+    /// <summary>Mean flow of an injector over root of pressure, m³/s per root of Pa.</summary>
     internal double DrawCoefficient { get; init; }
 
-    /// <summary>The mean flow at which an injector is held, m3/s; infinite where only the pressure limits it.</summary>
+    /// <summary>The mean flow at which an injector is held, m³/s; infinite where only the pressure limits it.</summary>
     internal double DrawCommanded { get; init; }
 }

@@ -5,13 +5,13 @@ namespace FuelMath;
 /// <summary>An opening by one reading and a power: see <see cref="Formulas.Orifice.PowerLawPressureLoss"/>.</summary>
 internal sealed class PowerSettings(double flow, double loss, double density, double exponent) : LawSettings
 {
-    /// <summary>m3/s.</summary>
+    /// <summary>m³/s.</summary>
     internal readonly double Flow = flow;
 
     /// <summary>At that flow, Pa.</summary>
     internal readonly double Loss = loss;
 
-    /// <summary>kg/m3.</summary>
+    /// <summary>kg/m³.</summary>
     internal readonly double Density = density;
 
     /// <summary>The power of pressure that flow goes with.</summary>

@@ -5,9 +5,9 @@ namespace FuelMath;
 
 /// <summary>Pumps that differ, side by side or one behind the other: the lines and nodes that they are in a network.</summary>
 /// <remarks>
-/// Each has its check valve, so that a weak one is held shut by its neighbors. Each finds its own share: nothing about the
-/// bank's curve is assumed. Equal pumps are simpler as <see cref="PlainPump.InParallel"/> and
-/// <see cref="PlainPump.InSeries"/>. Immutable and safe to share between threads. Equality is by reference.
+/// Each has its check valve, so that a weak one is held shut by its neighbors. Each finds its own share: nothing about
+/// the bank's curve is assumed. Equal pumps are simpler as <see cref="PlainPump.InParallel"/> and
+/// <see cref="PlainPump.InSeries"/>.
 /// </remarks>
 public sealed class PumpBank
 {

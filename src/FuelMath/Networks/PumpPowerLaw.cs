@@ -40,7 +40,7 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
 
     /// <param name="newShutoff">The rise at no flow, Pa.</param>
     /// <param name="newFactor">The factor of the power of flow.</param>
-    /// <param name="half">The flow at half the shutoff, m3/s.</param>
+    /// <param name="half">The flow at half the shutoff, m³/s.</param>
     internal void Set(T newShutoff, T newFactor, T half)
     {
         shutoff = newShutoff;

@@ -9,7 +9,7 @@ internal sealed class PumpPowerSettings(double shutoff, double factor, double ex
     internal readonly double Factor = factor;
     internal readonly double Exponent = exponent;
 
-    /// <summary>The flow at half the shutoff, m3/s.</summary>
+    /// <summary>The flow at half the shutoff, m³/s.</summary>
     internal readonly double Half = Math.Pow(shutoff / 2 / factor, 1 / exponent);
 
     /// <summary>Shutoff, factor, and the flow at half the shutoff.</summary>

@@ -7,9 +7,8 @@ namespace FuelMath;
 /// A switch that lets a pump join at one value of what it watches and leave at another. Between the two it stays as it was.
 /// </summary>
 /// <remarks>
-/// It acts at the steady state only: how fast it acts is not looked at. A switch of a fuel pump is no safety device: a pump
-/// must stop when the engine stalls or crashes, whatever else it waits for. Immutable and safe to share between threads.
-/// Equality is by reference.
+/// It acts at the steady state only: how fast it acts is not looked at. A switch of a fuel pump is no safety device: a
+/// pump must stop when the engine stalls or crashes, whatever else it waits for.
 /// </remarks>
 public sealed class PumpSwitch
 {
@@ -104,10 +103,10 @@ public sealed class PumpSwitch
 
     internal PumpSwitchKind Kind { get; }
 
-    /// <summary>Pa gauge or m3/s.</summary>
+    /// <summary>Pa gauge or m³/s.</summary>
     internal double JoinSi { get; }
 
-    /// <summary>Pa gauge or m3/s.</summary>
+    /// <summary>Pa gauge or m³/s.</summary>
     internal double LeaveSi { get; }
 
     /// <summary>Whether it watches a pressure rather than a flow.</summary>

@@ -21,7 +21,7 @@ internal struct RegulatorBalance<T>
     /// <summary>Pressure that it holds at no flow, with no pressure on its other side, Pa at elevation zero.</summary>
     internal T Held;
 
-    /// <summary>Pa s/m3.</summary>
+    /// <summary>Pa s/m³.</summary>
     internal T Slope;
 
     /// <summary>Seat area over diaphragm area less seat area.</summary>

@@ -16,13 +16,13 @@ internal sealed class RegulatorSettings : LawSettings
     /// <summary>Pa gauge.</summary>
     internal double Reference { get; init; }
 
-    /// <summary>Pa s/m3.</summary>
+    /// <summary>Pa s/m³.</summary>
     internal double Slope { get; init; }
 
     /// <summary>Seat area over diaphragm area less seat area.</summary>
     internal double Influence { get; init; }
 
-    /// <summary>The fully open restriction over density, 1/m4.</summary>
+    /// <summary>The fully open restriction over density, 1/m⁴.</summary>
     internal double SquarePerDensity { get; init; }
 
     internal override bool IsOneWay => true;

@@ -11,13 +11,13 @@ internal struct RoundPassage<T>
 
     private const double UsualFactor = 0.03;
 
-    /// <summary>Laminar loss over flow of the straight passage, Pa s/m3.</summary>
+    /// <summary>Laminar loss over flow of the straight passage, Pa s/m³.</summary>
     internal T Laminar;
 
     /// <summary>Dynamic pressure over the square of flow, Pa s2/m6.</summary>
     internal T Dynamic;
 
-    /// <summary>Reynolds number over flow, s/m3.</summary>
+    /// <summary>Reynolds number over flow, s/m³.</summary>
     internal T ReynoldsPerFlow;
 
     /// <summary>See <see cref="ILinkLaw{T}.FirstFlow"/>.</summary>

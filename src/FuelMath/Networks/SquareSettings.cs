@@ -6,10 +6,10 @@ namespace FuelMath;
 /// <remarks>Drag by viscosity grows with viscosity, that of turned and slowed fluid with density.</remarks>
 internal sealed class SquareSettings : LawSettings
 {
-    /// <summary>1/m3.</summary>
+    /// <summary>1/m³.</summary>
     internal double LinearPerViscosity { get; init; }
 
-    /// <summary>1/m4.</summary>
+    /// <summary>1/m⁴.</summary>
     internal double SquarePerDensity { get; init; }
 
     /// <summary>The difference at which it opens, Pa.</summary>

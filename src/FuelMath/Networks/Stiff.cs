@@ -9,16 +9,16 @@ namespace FuelMath;
 /// </summary>
 internal static class Stiff
 {
-    /// <summary>Pumps, regulators and injectors, Pa s/m3: 300 kPa push 3e-16 m3/s through a shut one.</summary>
+    /// <summary>Pumps, regulators and injectors, Pa s/m³: 300 kPa push 3e-16 m³/s through a shut one.</summary>
     internal const double Reverse = 1e21;
 
-    /// <summary>What a difference of 2 MPa pushes through a shut part, m3/s.</summary>
+    /// <summary>What a difference of 2 MPa pushes through a shut part, m³/s.</summary>
     internal const double GreatestLeak = 2e6 / Reverse;
 
     /// <summary>Check valves are so much tighter that a pump held shut by one still shows its own pressure.</summary>
     internal const double CheckOver = 1e9;
 
-    /// <summary>Above this slope, Pa s/m3, a link is judged by its flow: 1e-15 m3/s count as 1 mPa.</summary>
+    /// <summary>Above this slope, Pa s/m³, a link is judged by its flow: 1e-15 m³/s count as 1 mPa.</summary>
     internal const double JudgedByFlow = 1e12;
 
     /// <summary>A steep law at a flow, as at a commanded one, is only as exact as the last digit of the flow.</summary>

@@ -5,17 +5,16 @@ namespace FuelMath;
 /// <summary>A surge tank: it is filled by a lift pump and drawn from by another, and overflows what is too much.</summary>
 /// <remarks>
 /// <para>
-/// In the network it is a node of fixed pressure, so that what fills it and what it feeds are joined only by its volume:
-/// the volume grows by inflow less outflow. It overflows to the main tank when more comes than goes, and drains when less comes,
-/// for example while the lift pump sucks air. Source: [Definition] conservation of volume.
+/// In the network it is a node of fixed pressure, so that what fills it and what it feeds are joined only by its
+/// volume: the volume grows by inflow less outflow. It overflows to the main tank when more comes than goes, and drains
+/// when less comes, for example while the lift pump sucks air. Source: [Definition] conservation of volume.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class SurgeTank
 {
     private readonly double volume;
 
-    /// <summary>Sets down a surge tank.</summary>
+    /// <summary>Creates a surge tank.</summary>
     /// <param name="node">The node of fixed pressure that it is.</param>
     /// <param name="usableVolume">What can be drawn from it when full before its pump sucks air; greater than zero.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>

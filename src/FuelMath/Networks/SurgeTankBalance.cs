@@ -110,7 +110,7 @@ public sealed class SurgeTankBalance
         );
     }
 
-    /// <summary>What the tank gains, m3/s; less than a solver leaves is none.</summary>
+    /// <summary>What the tank gains, m³/s; less than a solver leaves is none.</summary>
     private double Net(double lifted)
     {
         double net = lifted + returned - drawn;

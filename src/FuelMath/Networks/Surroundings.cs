@@ -6,7 +6,7 @@ namespace FuelMath;
 internal readonly struct Surroundings<T>
     where T : struct, IScalar<T>
 {
-    /// <summary>Density, kg/m3.</summary>
+    /// <summary>Density, kg/m³.</summary>
     internal readonly T Density;
 
     /// <summary>Dynamic viscosity, Pa s.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Some of the switched pumps running, and what comes of it. Immutable.</summary>
+/// <summary>Some of the switched pumps running, and what comes of it.</summary>
 internal sealed class SwitchCase<T>
 {
     private readonly ImmutableArray<SwitchedPump> pumps;

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>
-/// Pumps that join and leave: each set of them running is solved, and a state lasts if no switch changes it. Immutable.
+/// Pumps that join and leave: each set of them running is solved, and a state lasts if no switch changes it.
 /// </summary>
 /// <typeparam name="T">What stands for a state.</typeparam>
 internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitchedStates<T> states)

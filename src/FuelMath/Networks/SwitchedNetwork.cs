@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A network with pumps that join and leave, prepared for each set of them running. Immutable.</summary>
+/// <summary>A network with pumps that join and leave, prepared for each set of them running.</summary>
 internal sealed class SwitchedNetwork
 {
     private readonly ImmutableArray<SwitchedPump> pumps;

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>A pump in a line with its switch. Immutable.</summary>
+/// <summary>A pump in a line with its switch.</summary>
 internal sealed class SwitchedPump(string name, PumpSwitch by)
 {
     /// <summary>Each one more doubles the networks to be prepared and solved.</summary>

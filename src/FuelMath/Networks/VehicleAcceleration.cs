@@ -8,10 +8,10 @@ namespace FuelMath;
 /// <para>
 /// In the vehicle the pressure of still fluid falls along the acceleration by density x acceleration x distance, as it
 /// falls upward by the weight of the column. Braking is a negative forward acceleration; in a left turn the vehicle
-/// accelerates to the left. A free surface tilts: give a tank the pressure at the place where it is drawn from.
-/// Source: [White-2003] section 2.9 (pressure distribution in rigid-body motion).
+/// accelerates to the left. A free surface tilts: give a tank the pressure at the place where it is drawn from. Source:
+/// [White-2003] section 2.9 (pressure distribution in rigid-body motion).
 /// </para>
-/// <para>The default value is rest. Equality is not defined. Immutable.</para>
+/// <para>The default value is rest.</para>
 /// </remarks>
 public readonly struct VehicleAcceleration
 {
@@ -19,7 +19,7 @@ public readonly struct VehicleAcceleration
     private readonly double left;
     private readonly double up;
 
-    /// <summary>Sets down an acceleration, beside that of free fall.</summary>
+    /// <summary>Creates an acceleration, beside that of free fall.</summary>
     /// <param name="forward">Forward; finite, negative when braking.</param>
     /// <param name="left">To the left; finite, negative in a right turn.</param>
     /// <param name="up">Upward; finite, zero on a level road.</param>

@@ -13,16 +13,15 @@ namespace FuelMath;
 /// <see cref="Drive"/>.
 /// </para>
 /// <para>
-/// In a fluid of another density than that of the test a displacement pump keeps its curve, and a rotodynamic one its head:
-/// which it is, its <see cref="Principle"/> says. Where that is not known, a system is solved with the one that gives less,
-/// and the other is told beside it. Source: [White-2003] sections 11.1 and 11.3.
+/// In a fluid of another density than that of the test a displacement pump keeps its curve, and a rotodynamic one its
+/// head: which it is, its <see cref="Principle"/> says. Where that is not known, a system is solved with the one that
+/// gives less, and the other is told beside it. Source: [White-2003] sections 11.1 and 11.3.
 /// </para>
 /// <para>
 /// Caution: a pump must stop when the engine stalls or crashes, is fused at the battery, and never runs dead-headed or
 /// dry.
 /// </para>
 /// <para>Source: [Common-practice] linear in voltage between curves.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Pump" />
@@ -238,7 +237,7 @@ public sealed class Pump : FlowPart
         return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
     }
 
-    /// <summary>What the pressure rise at each flow is multiplied by in a fluid of a density, kg/m3.</summary>
+    /// <summary>What the pressure rise at each flow is multiplied by in a fluid of a density, kg/m³.</summary>
     /// <exception cref="OutsideTableException">The density of the fluid of the test is not known at its temperature.</exception>
     internal double RiseFactor(double density) =>
         Principle switch
@@ -248,7 +247,7 @@ public sealed class Pump : FlowPart
             _ => Math.Min(DensityRatio(density), 1),
         };
 
-    /// <summary>A density, kg/m3, over that of the fluid of the test.</summary>
+    /// <summary>A density, kg/m³, over that of the fluid of the test.</summary>
     internal double DensityRatio(double density) =>
         density / Fluid.DensityAt(FluidTemperature ?? Temperature.FromDegreesCelsius(UsualCelsius)).InSi();
 

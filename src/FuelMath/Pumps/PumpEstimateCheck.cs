@@ -4,8 +4,8 @@ namespace FuelMath;
 
 /// <summary>How far an estimated curve lies from a measured one at the same voltage: the size of the estimate's error.</summary>
 /// <remarks>
-/// At each measured point that the estimate reaches and that delivers something. Whoever has two curves of a pump knows from
-/// one and the other how far a third may be trusted. Immutable; equality is by reference.
+/// At each measured point that the estimate reaches and that delivers something. Whoever has two curves of a pump knows
+/// from one and the other how far a third may be trusted.
 /// </remarks>
 public sealed class PumpEstimateCheck
 {

@@ -47,7 +47,7 @@ internal sealed class PumpInterval
     /// <summary>The common pressure rises, Pa, ascending.</summary>
     internal ReadOnlySpan<double> Rises => rises;
 
-    /// <summary>Flow, m3/s, and current, A, at each of the rises, at a voltage strictly between the two.</summary>
+    /// <summary>Flow, m³/s, and current, A, at each of the rises, at a voltage strictly between the two.</summary>
     internal void Read(double volts, Span<double> flows, Span<double> currents)
     {
         double part = (volts - lowVolts) / span;

@@ -3,12 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One measured point of a pump: what it delivers and draws against one pressure rise.</summary>
-/// <remarks>
-/// The default value is a pump at rest. Equality is not defined. Immutable and safe to share between threads.
-/// </remarks>
+/// <remarks>The default value is a pump at rest.</remarks>
 public readonly struct PumpPoint
 {
-    /// <summary>Sets down one measured point.</summary>
+    /// <summary>Creates one measured point.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure; not negative.</param>
     /// <param name="flow">Delivered volume flow at inlet conditions; not negative.</param>
     /// <param name="current">Mean supply current; not negative.</param>

@@ -32,7 +32,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
     /// <summary>Whether it is read between two measured voltages.</summary>
     internal bool IsBetweenVoltages => whole is null;
 
-    /// <summary>Pressure rise in Pa over flow in m3/s, piece by piece.</summary>
+    /// <summary>Pressure rise in Pa over flow in m³/s, piece by piece.</summary>
     internal ReadOnlySpan<Piece> RiseOverFlow => riseFactor == 1 ? Measured : raised.AsSpan(0, raisedCount);
 
     private ReadOnlySpan<Piece> Measured =>

@@ -15,7 +15,7 @@ public sealed class PumpWear
     private readonly double share;
     private readonly double leakPerPressure;
 
-    /// <summary>Sets down wear.</summary>
+    /// <summary>Creates wear.</summary>
     /// <param name="flowShare">What is left of the flow without pressure; 1 % to 100 %.</param>
     /// <param name="leak">Flow that leaks back at a pressure rise; not negative.</param>
     /// <param name="atPressureRise">That pressure rise; greater than zero.</param>

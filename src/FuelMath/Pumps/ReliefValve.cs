@@ -6,14 +6,13 @@ namespace FuelMath;
 /// <summary>A spring-loaded way back around a pump: shut below a pressure difference, a restriction above it.</summary>
 /// <remarks>
 /// <para>
-/// It opens by the difference between its two sides, so that a pressure behind it raises the one at which it opens. What it
-/// passes turns all of its pressure into heat.
+/// It opens by the difference between its two sides, so that a pressure behind it raises the one at which it opens.
+/// What it passes turns all of its pressure into heat.
 /// </para>
+/// <para>Caution: keep relief and return clear; a blocked relief lets a dead-headed pump reach whatever it can.</para>
 /// <para>
-/// Caution: keep relief and return clear; a blocked relief lets a dead-headed pump reach whatever it can.
+/// Source: [Definition] balance of forces; [Common-practice] loss in a short passage with the square of flow.
 /// </para>
-/// <para>Source: [Definition] balance of forces; [Common-practice] loss in a short passage with the square of flow.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Relief" />

@@ -6,13 +6,12 @@ namespace FuelMath;
 /// <remarks>
 /// A type of its own, so that gauge, absolute and difference can't be mixed up: <see cref="Pressure"/> means a
 /// difference and nothing else. The default value is vacuum. Ordered and equal by its value in pascals, exactly.
-/// Immutable and safe to share between threads.
 /// </remarks>
 public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, IComparable<AbsolutePressure>, IFormattable
 {
     private readonly double pascals;
 
-    /// <summary>Sets down an absolute pressure.</summary>
+    /// <summary>Creates an absolute pressure.</summary>
     /// <param name="aboveVacuum">The difference from vacuum; not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
     public AbsolutePressure(Pressure aboveVacuum) => pascals = Guard.NotNegative(aboveVacuum, aboveVacuum.InSi());

@@ -4,8 +4,8 @@ namespace FuelMath;
 
 /// <summary>Mass of air for each mass of fuel.</summary>
 /// <remarks>
-/// On a mass basis, always: averaging by volume is a different and wrong number. The default value is not a ratio;
-/// use <see cref="FromMassRatio"/>. Equal and ordered by its value, exactly. Immutable.
+/// On a mass basis, always: averaging by volume is a different and wrong number. The default value is not a ratio; use
+/// <see cref="FromMassRatio"/>. Equal and ordered by its value, exactly.
 /// </remarks>
 public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
 {
@@ -15,7 +15,7 @@ public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
 
     internal double Si => ratio;
 
-    /// <summary>Sets down a ratio of masses.</summary>
+    /// <summary>Creates a ratio of masses.</summary>
     /// <param name="airOverFuel">Mass of air over mass of fuel, a pure number greater than zero.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is not finite and greater than zero.</exception>

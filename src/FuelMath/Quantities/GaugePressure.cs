@@ -5,14 +5,14 @@ namespace FuelMath;
 /// <summary>A pressure counted from the ambient pressure.</summary>
 /// <remarks>
 /// A type of its own, so that gauge, absolute and difference can't be mixed up: <see cref="Pressure"/> means a
-/// difference and nothing else. The default value is ambient pressure. Ordered and equal by its value in pascals, exactly.
-/// Immutable and safe to share between threads.
+/// difference and nothing else. The default value is ambient pressure. Ordered and equal by its value in pascals,
+/// exactly.
 /// </remarks>
 public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<GaugePressure>, IFormattable
 {
     private readonly double pascals;
 
-    /// <summary>Sets down a gauge pressure.</summary>
+    /// <summary>Creates a gauge pressure.</summary>
     /// <param name="aboveAmbient">The difference from ambient; negative below it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
     public GaugePressure(Pressure aboveAmbient) => pascals = Guard.Finite(aboveAmbient, aboveAmbient.InSi());

@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>Air-fuel ratio over the stoichiometric air-fuel ratio: below one rich, above one lean.</summary>
 /// <remarks>
-/// The default value is not a mixture; use <see cref="FromRatio"/>. Equal and ordered by its value, exactly. Immutable.
+/// The default value is not a mixture; use <see cref="FromRatio"/>. Equal and ordered by its value, exactly.
 /// </remarks>
 public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormattable
 {
@@ -19,13 +19,13 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
 
     internal double Si => ratio;
 
-    /// <summary>Sets down a lambda.</summary>
+    /// <summary>Creates a lambda.</summary>
     /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
     /// <returns>The lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
     public static Lambda FromRatio(double value) => new(Guard.InRange(value, Least, Most));
 
-    /// <summary>Sets down a mixture by its equivalence ratio, the inverse of lambda.</summary>
+    /// <summary>Creates a mixture by its equivalence ratio, the inverse of lambda.</summary>
     /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
     /// <returns>The lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>

@@ -9,17 +9,16 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// <para>
-/// Its pressure rises a little with the bypassed flow (its slope), falls a little with return-line pressure, and follows
-/// the reference by slightly more than one to one, because the seat takes its area off the diaphragm. Open to its stop
-/// it is a fixed restriction above the return line, so that a small return line lifts the pressure upstream. When the
-/// pump can't supply the demand it is seated, and the pressure upstream is no longer its own.
+/// Its pressure rises a little with the bypassed flow (its slope), falls a little with return-line pressure, and
+/// follows the reference by slightly more than one to one, because the seat takes its area off the diaphragm. Open to
+/// its stop it is a fixed restriction above the return line, so that a small return line lifts the pressure upstream.
+/// When the pump can't supply the demand it is seated, and the pressure upstream is no longer its own.
 /// </para>
 /// <para>
 /// Caution: the line upstream stays under pressure after switch-off; relieve it before opening a line. Keep the return
 /// clear: a blocked one lifts the pressure to whatever the pump can reach.
 /// </para>
 /// <para>Source: [Definition] balance of forces on the diaphragm.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="BypassRegulator" />

@@ -7,7 +7,7 @@ namespace FuelMath;
 /// <summary>What the bench readings of a regulator must satisfy together, with the reason in the message.</summary>
 internal static class ReadingChecks
 {
-    /// <summary>The areas in m2: a seat that is smaller than the diaphragm.</summary>
+    /// <summary>The areas in m²: a seat that is smaller than the diaphragm.</summary>
     internal static (double Diaphragm, double Seat) Areas(Area diaphragm, Area seat)
     {
         double whole = Guard.Positive(diaphragm, diaphragm.InSi());
@@ -17,7 +17,7 @@ internal static class ReadingChecks
             : throw Guard.OutOfRange(seat, $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}");
     }
 
-    /// <summary>Loss per density and flow squared, 1/m4.</summary>
+    /// <summary>Loss per density and flow squared, 1/m⁴.</summary>
     internal static double OpenCoefficient(
         RegulatorRestriction restriction,
         [CallerArgumentExpression(nameof(restriction))] string paramName = ""
@@ -41,7 +41,7 @@ internal static class ReadingChecks
             ? reference
             : throw new ArgumentOutOfRangeException(paramName, $"Must be a known reference; it was {reference}.");
 
-    /// <summary>The rise of the held pressure with flow, Pa/(m3/s), from two readings.</summary>
+    /// <summary>The rise of the held pressure with flow, Pa/(m³/s), from two readings.</summary>
     internal static double Slope(RegulatorReading first, RegulatorReading second, string paramName)
     {
         (double firstFlow, double secondFlow) = (first.BypassedFlow.InSi(), second.BypassedFlow.InSi());

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>What the bench readings of a reducing regulator must satisfy together, with the reason in the message.</summary>
 internal static class ReducingChecks
 {
-    /// <summary>The fall of the held pressure with flow, Pa/(m3/s), from two readings, each taken to one supply.</summary>
+    /// <summary>The fall of the held pressure with flow, Pa/(m³/s), from two readings, each taken to one supply.</summary>
     internal static double Droop(ReducingReading first, ReducingReading second, double influence, string paramName)
     {
         (double firstFlow, double secondFlow) = (first.Flow.InSi(), second.Flow.InSi());

@@ -4,13 +4,12 @@ namespace FuelMath;
 
 /// <summary>One reading of a reducing regulator on the bench: what it held behind it while a flow was drawn.</summary>
 /// <remarks>
-/// Taken with the reference open to ambient pressure. The supply pressure belongs to the reading, because it presses on the
-/// seat. The default value is refused where a reading is asked for. Equality is not defined. Immutable and safe to share
-/// between threads.
+/// Taken with the reference open to ambient pressure. The supply pressure belongs to the reading, because it presses on
+/// the seat. The default value is refused where a reading is asked for.
 /// </remarks>
 public readonly struct ReducingReading
 {
-    /// <summary>Sets down one reading.</summary>
+    /// <summary>Creates one reading.</summary>
     /// <param name="differentialPressure">Downstream less reference pressure; greater than zero.</param>
     /// <param name="flow">Volume flow through it; not negative.</param>
     /// <param name="supply">Gauge pressure ahead of it; above the one it held.</param>

@@ -9,16 +9,16 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// <para>
-/// The held pressure falls a little with flow (its droop) and a little as the supply rises, because the supply presses on the
-/// seat; it follows the reference by slightly more than one to one. Seated means satisfied: nothing is drawn. Fully open
-/// means starved: the supply less a fixed restriction is all there is.
+/// The held pressure falls a little with flow (its droop) and a little as the supply rises, because the supply presses
+/// on the seat; it follows the reference by slightly more than one to one. Seated means satisfied: nothing is drawn.
+/// Fully open means starved: the supply less a fixed restriction is all there is.
 /// </para>
 /// <para>
-/// Caution: what is downstream stays under pressure after switch-off, and hot fuel shut in there rises far above the set
-/// point; relieve it before opening a line. The pump ahead of it needs a way back of its own: it must not run dead-headed.
+/// Caution: what is downstream stays under pressure after switch-off, and hot fuel shut in there rises far above the
+/// set point; relieve it before opening a line. The pump ahead of it needs a way back of its own: it must not run
+/// dead-headed.
 /// </para>
 /// <para>Source: [Definition] balance of forces on the diaphragm.</para>
-/// <para>Instances are immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="ReducingRegulator" />

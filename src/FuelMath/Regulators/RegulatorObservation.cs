@@ -10,7 +10,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class RegulatorObservation
 {
-    /// <summary>Sets down an observation.</summary>
+    /// <summary>Creates an observation.</summary>
     /// <param name="rail">Gauge pressure at the regulator's inlet.</param>
     /// <param name="returnLine">Gauge pressure just behind its seat.</param>
     /// <param name="bypassedFlow">Volume flow through it, pump less engine; greater than zero.</param>

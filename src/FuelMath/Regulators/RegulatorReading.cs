@@ -6,11 +6,10 @@ namespace FuelMath;
 /// <remarks>
 /// Taken with the reference and the return line open to ambient pressure. A set point without the bypassed flow at
 /// which it was taken says little, so both are asked for. The default value is a reading of nothing at no flow.
-/// Equality is not defined. Immutable and safe to share between threads.
 /// </remarks>
 public readonly struct RegulatorReading
 {
-    /// <summary>Sets down one reading.</summary>
+    /// <summary>Creates one reading.</summary>
     /// <param name="differentialPressure">Upstream less reference pressure; greater than zero.</param>
     /// <param name="bypassedFlow">Volume flow through the return; not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or outside what is allowed.</exception>

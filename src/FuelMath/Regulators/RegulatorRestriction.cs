@@ -3,13 +3,10 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What a regulator loses when it is open to its stop: one reading of loss, flow and density.</summary>
-/// <remarks>
-/// The default value is not a valid restriction and is refused where one is asked for. Equality is not defined.
-/// Immutable and safe to share between threads.
-/// </remarks>
+/// <remarks>The default value is not a valid restriction and is refused where one is asked for.</remarks>
 public readonly struct RegulatorRestriction
 {
-    /// <summary>Sets down one reading.</summary>
+    /// <summary>Creates one reading.</summary>
     /// <param name="pressureLoss">Upstream less return-line pressure; greater than zero.</param>
     /// <param name="flow">Volume flow at that loss; greater than zero.</param>
     /// <param name="density">Density of the fluid used; greater than zero.</param>

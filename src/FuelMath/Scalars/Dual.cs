@@ -5,8 +5,8 @@ namespace FuelMath.Formulas;
 /// <summary>A formula read as a value and its exact slope by one input, over any scalar.</summary>
 /// <typeparam name="T">The reading below: <c>Dual&lt;Real&gt;</c> for one point, <c>Dual&lt;Lane&gt;</c> for many.</typeparam>
 /// <remarks>
-/// Forward differentiation: each operation carries its own rule. The default value is the constant zero. Immutable.
-/// Source: [Griewank-2008] chapter 3 (forward mode).
+/// Forward differentiation: each operation carries its own rule. The default value is the constant zero. Source:
+/// [Griewank-2008] chapter 3 (forward mode).
 /// </remarks>
 public readonly struct Dual<T> : IScalar<Dual<T>>
     where T : struct, IScalar<T>

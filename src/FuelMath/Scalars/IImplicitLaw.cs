@@ -8,7 +8,7 @@ namespace FuelMath.Formulas;
 public interface IImplicitLaw
 {
     /// <summary>The root to about eight digits, from the values alone.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="a">The law's first parameter.</param>
     /// <param name="b">The law's second parameter.</param>
     /// <returns>An approximate root.</returns>
@@ -16,7 +16,7 @@ public interface IImplicitLaw
         where T : struct, IScalar<T>;
 
     /// <summary>One Newton step: from near the root to rounding error in the value, from the root to its exact derivative.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="near">The approximate root, or for a derivative the root itself; a known number.</param>
     /// <param name="a">The law's first parameter.</param>
     /// <param name="b">The law's second parameter.</param>

@@ -1,7 +1,7 @@
 namespace FuelMath.Formulas;
 
 /// <summary>A reading that holds several numbers: what a batch needs to fill it and to empty it.</summary>
-/// <typeparam name="T">The reading.</typeparam>
+/// <typeparam name="T">The scalar type.</typeparam>
 internal interface ILane<T> : IScalar<T>
     where T : struct, ILane<T>
 {

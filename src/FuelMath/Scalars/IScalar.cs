@@ -7,7 +7,7 @@ namespace FuelMath.Formulas;
 /// numbers at once (<see cref="Lane"/>), as a number with its derivative (<see cref="Dual{T}"/>) or as a number that
 /// remembers how it was made (<see cref="Traced"/>).
 /// </summary>
-/// <typeparam name="T">The reading.</typeparam>
+/// <typeparam name="T">The scalar type.</typeparam>
 /// <remarks>
 /// A formula never branches on a value: it computes both sides and takes one with <see cref="Select"/>. Constants are
 /// plain doubles, so that a formula reads as in the book (<c>64 / re</c>) and no derivative is multiplied by zero.

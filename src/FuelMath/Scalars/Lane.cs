@@ -8,13 +8,13 @@ namespace FuelMath.Formulas;
 /// <para>
 /// Each element is computed as if it stood alone. Sums, products, quotients, roots, the smaller and larger of two,
 /// comparisons and selections give the same bits as <see cref="Real"/>. <see cref="Log"/>, <see cref="Exp"/> and
-/// <see cref="Pow"/> do not: on ordinary numbers the logarithm differs from that of <see cref="Real"/> by at most 1 unit
-/// in the last place, the exponential by at most 2, and the power, which is the exponential of a multiple of the
+/// <see cref="Pow"/> do not: on ordinary numbers the logarithm differs from that of <see cref="Real"/> by at most 1
+/// unit in the last place, the exponential by at most 2, and the power, which is the exponential of a multiple of the
 /// logarithm, by at most 4 + 2 |exponent x ln(base)| of them.
 /// </para>
 /// <para>
-/// How many numbers there are depends on the machine (<see cref="Count"/>), never the result of one of them. The default
-/// value is zero everywhere. Immutable.
+/// How many numbers there are depends on the machine (<see cref="Count"/>), never the result of one of them. The
+/// default value is zero everywhere.
 /// </para>
 /// </remarks>
 public readonly struct Lane : ILane<Lane>

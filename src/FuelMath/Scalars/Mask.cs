@@ -6,7 +6,7 @@ namespace FuelMath.Formulas;
 /// <typeparam name="T">The reading that was compared.</typeparam>
 /// <remarks>
 /// Carried in the bits of a <typeparamref name="T"/>, so that it costs nothing of its own. The default value is "no"
-/// everywhere: a reading has to take its own default value for "no". Immutable; equality is not defined.
+/// everywhere: a reading has to take its own default value for "no".
 /// </remarks>
 public readonly struct Mask<T>
     where T : struct, IScalar<T>

@@ -6,7 +6,7 @@ namespace FuelMath.Formulas;
 /// <summary>A formula read as one number.</summary>
 /// <remarks>
 /// Costs nothing over hand-written doubles. A comparison gives a mask of bits and a selection is a vector blend, so
-/// that no value is branched on. The default value is zero. Immutable.
+/// that no value is branched on. The default value is zero.
 /// </remarks>
 public readonly struct Real : ILane<Real>
 {

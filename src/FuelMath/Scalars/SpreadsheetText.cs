@@ -5,14 +5,14 @@ namespace FuelMath.Formulas;
 /// <summary>A formula read as cells of a spreadsheet: each named step a cell of its own.</summary>
 /// <remarks>
 /// <para>
-/// A choice becomes <c>IF</c>, an implicit law its two steps (near the root, then one Newton step, as <see cref="Real"/>
-/// goes). Numbers are written out in decimals, because not every engine reads <c>1E-06</c> inside a formula; a power is
-/// <c>POWER</c> and a sign stands in brackets, because engines differ in which binds first. No cell is longer than
-/// <see cref="MostCharacters"/>.
+/// A choice becomes <c>IF</c>, an implicit law its two steps (near the root, then one Newton step, as
+/// <see cref="Real"/> goes). Numbers are written out in decimals, because not every engine reads <c>1E-06</c> inside a
+/// formula; a power is <c>POWER</c> and a sign stands in brackets, because engines differ in which binds first. No cell
+/// is longer than <see cref="MostCharacters"/>.
 /// </para>
 /// <para>
 /// The text has English function names, a decimal point and commas between arguments: as files hold it, whatever the
-/// reader's language. The default value is the constant zero. Immutable.
+/// reader's language. The default value is the constant zero.
 /// </para>
 /// </remarks>
 #pragma warning disable CA1815 // Texts are read, never compared.

@@ -3,13 +3,13 @@ namespace FuelMath.Formulas;
 /// <summary>A formula read as its own working: the number, the formula in symbols, and the numbers put in.</summary>
 /// <remarks>
 /// <para>
-/// The number has the same bits as that of <see cref="Real"/>. A product of equal factors is shown as a power, and where
-/// a formula takes one of two sides, the working shows the side that was taken and the condition by which. The root of
-/// an implicit law is shown as a function of the law's parameters, named after the law.
+/// The number has the same bits as that of <see cref="Real"/>. A product of equal factors is shown as a power, and
+/// where a formula takes one of two sides, the working shows the side that was taken and the condition by which. The
+/// root of an implicit law is shown as a function of the law's parameters, named after the law.
 /// </para>
 /// <para>
 /// It costs memory for each operation: for one evaluation that someone will read, not for a loop. The default value is
-/// the constant zero. Immutable.
+/// the constant zero.
 /// </para>
 /// </remarks>
 public readonly struct Traced : IScalar<Traced>

@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>One operation of a traced formula, with what it was made of. Immutable.</summary>
+/// <summary>One operation of a traced formula, with what it was made of.</summary>
 internal sealed class TracedNode
 {
     internal static readonly TracedNode Zero = Constant(0);

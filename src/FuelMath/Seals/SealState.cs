@@ -6,7 +6,7 @@ namespace FuelMath.Joints;
 /// <remarks>
 /// The numbers are the caller's: swelling of a rubber in a fuel from its maker's data, thermal strain from coefficient
 /// times temperature difference. Rubber shrinks about ten times as much as steel in the cold, which is when a seal lets
-/// go. The default is as made. Immutable and safe to share between threads.
+/// go. The default is as made.
 /// </remarks>
 public readonly struct SealState : IEquatable<SealState>
 {

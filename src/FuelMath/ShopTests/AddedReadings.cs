@@ -3,8 +3,9 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>What else was read while a shop test ran: the pump's voltage, and pressures at nodes. They tell causes apart.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
+/// <summary>
+/// What else was read while a shop test ran: the pump's voltage, and pressures at nodes. They tell causes apart.
+/// </summary>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/ShopTestExamples.cs" region="Bucket" />
 /// </example>

@@ -4,8 +4,8 @@ namespace FuelMath.ShopTests;
 
 /// <summary>The timed bucket: the return is led into a container while the pumps run and the engine stands.</summary>
 /// <remarks>
-/// Caution: fuel in the open. Outside, no sparks, extinguisher at hand, a bonded metal container that holds more than the
-/// test gives, and someone at the switch. Immutable; equality is by reference.
+/// Caution: fuel in the open. Outside, no sparks, extinguisher at hand, a bonded metal container that holds more than
+/// the test gives, and someone at the switch.
 /// </remarks>
 public sealed class BucketTest
 {

@@ -6,9 +6,9 @@ namespace FuelMath.ShopTests;
 /// <summary>The pressure-rise test: the pump starts, the engine stands, and the rail pressure rises and settles.</summary>
 /// <remarks>
 /// How fast it rises is told by what the closed line yields (fuel, walls, trapped gas) against the pump's flow at each
-/// pressure. In tens of milliseconds gas and fuel keep the heat of compression and yield less; in seconds they give it off.
-/// Both times are told. Losses on the way to the rail and the time that the pump takes to reach its speed are left out, so
-/// that the quick one is a shortest time and the slow one no longest. Immutable; equality is by reference.
+/// pressure. In tens of milliseconds gas and fuel keep the heat of compression and yield less; in seconds they give it
+/// off. Both times are told. Losses on the way to the rail and the time that the pump takes to reach its speed are left
+/// out, so that the quick one is a shortest time and the slow one no longest.
 /// </remarks>
 public sealed class PressureRiseTest
 {
@@ -221,7 +221,7 @@ public sealed class PressureRiseTest
         string howToTell
     ) => new(kind, what, needed, departure, howToTell, null, null);
 
-    /// <summary>The gas, m3 at ambient pressure, that a time would take.</summary>
+    /// <summary>The gas, m³ at ambient pressure, that a time would take.</summary>
     private double GasFor(double seconds, bool keepsHeat)
     {
         double without = Seconds(0, keepsHeat);

@@ -2,8 +2,9 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>One thing that, alone, would explain a reading that differs: how far off it would have to be, and how to tell.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
+/// <summary>
+/// One thing that, alone, would explain a reading that differs: how far off it would have to be, and how to tell.
+/// </summary>
 public sealed class ShopCause
 {
     internal ShopCause(

@@ -5,9 +5,9 @@ namespace FuelMath.ShopTests;
 
 /// <summary>A reading of a shop test beside what the system should read, and what a difference may say.</summary>
 /// <remarks>
-/// Each cause is one part alone being off, as the model of the system has it; two at once, and what the model does not hold,
-/// are not guessed at. One reading alone never tells causes apart, and then they are not ranked. With added readings the
-/// one that meets them best stands first. Immutable; equality is by reference.
+/// Each cause is one part alone being off, as the model of the system has it; two at once, and what the model does not
+/// hold, are not guessed at. One reading alone never tells causes apart, and then they are not ranked. With added
+/// readings the one that meets them best stands first.
 /// </remarks>
 public sealed class ShopComparison
 {

@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>One place to put a meter's leads, and what it should show there.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
 public sealed class VoltageDropStep
 {
     internal VoltageDropStep(string place, double ohms, double amperes)

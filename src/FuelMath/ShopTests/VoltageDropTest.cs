@@ -5,8 +5,8 @@ namespace FuelMath.ShopTests;
 
 /// <summary>The voltage-drop test: a meter across each piece of wiring while the current flows.</summary>
 /// <remarks>
-/// Caution: probe, do not bridge; a battery drives hundreds of amperes through a slipped lead. Without current there is no
-/// drop and nothing is tested. Immutable; equality is by reference.
+/// Caution: probe, do not bridge; a battery drives hundreds of amperes through a slipped lead. Without current there is
+/// no drop and nothing is tested.
 /// </remarks>
 public sealed class VoltageDropTest
 {

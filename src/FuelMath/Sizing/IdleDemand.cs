@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>The idle that injectors have to meter, by the engine's air.</summary>
 public sealed class IdleDemand
 {
-    /// <summary>Sets down a demand.</summary>
+    /// <summary>Creates a demand.</summary>
     /// <param name="lambda">The mixture at idle.</param>
     /// <param name="speed">Idle speed; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure at idle; greater than zero.</param>

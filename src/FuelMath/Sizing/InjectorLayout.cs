@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>How injectors are spread over an engine: how many feed a chamber, and how often each opens in a cycle.</summary>
 public sealed class InjectorLayout
 {
-    /// <summary>Sets down a layout.</summary>
+    /// <summary>Creates a layout.</summary>
     /// <param name="engine">The engine.</param>
     /// <param name="injectorsPerChamber">Injectors that feed one cylinder or rotor, 1 to 8.</param>
     /// <param name="pulsesPerCycle">

@@ -21,7 +21,7 @@ public sealed class InjectorNeed
     private readonly double mean;
     private readonly double duty;
 
-    /// <summary>Sets down a power and the injectors that share its fuel.</summary>
+    /// <summary>Creates a power and the injectors that share its fuel.</summary>
     /// <param name="crankPower">Power at the crankshaft; greater than zero.</param>
     /// <param name="consumption">Brake specific fuel consumption of this fuel at that power, enrichment included; greater than zero.</param>
     /// <param name="injectors">How many injectors share the fuel; 1 to 128.</param>

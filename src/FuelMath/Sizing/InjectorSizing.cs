@@ -13,7 +13,7 @@ namespace FuelMath;
 /// </example>
 public sealed class InjectorSizing
 {
-    /// <summary>Sets down the task.</summary>
+    /// <summary>Creates the task.</summary>
     /// <param name="layout">How many injectors there are, and how often they open.</param>
     /// <param name="supply">What they are fed with.</param>
     /// <param name="peak">The power to carry.</param>

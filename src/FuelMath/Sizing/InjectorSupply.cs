@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>What injectors are fed with: rail pressure, fuel and voltage.</summary>
 public sealed class InjectorSupply
 {
-    /// <summary>Sets down a supply.</summary>
+    /// <summary>Creates a supply.</summary>
     /// <param name="rail">The rail.</param>
     /// <param name="ambient">Absolute ambient pressure; greater than zero.</param>
     /// <param name="fuel">The fuel.</param>

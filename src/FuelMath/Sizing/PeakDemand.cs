@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>The power that injectors have to feed, and where.</summary>
 public sealed class PeakDemand
 {
-    /// <summary>Sets down a demand.</summary>
+    /// <summary>Creates a demand.</summary>
     /// <param name="crankPower">Power at the crankshaft, not at the wheels; greater than zero.</param>
     /// <param name="consumption">
     /// Brake specific fuel consumption of the same fuel, at the crankshaft; greater than zero. It holds the enrichment

@@ -4,8 +4,8 @@ namespace FuelMath;
 /// Says where a number comes from: a work listed in <c>docs/sources.md</c> and a place inside it.
 /// </summary>
 /// <remarks>
-/// Every type that holds measured or tabulated data asks for one, so that a result can always be traced to a page.
-/// Instances are immutable and safe to share between threads. Two are equal when key and locator are.
+/// Every type that holds measured or tabulated data asks for one, so that a result can always be traced to a page. Two
+/// are equal when key and locator are.
 /// </remarks>
 public sealed class DataSource : IEquatable<DataSource>
 {

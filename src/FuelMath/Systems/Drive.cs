@@ -2,11 +2,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How long an engine is driven at an operating point, and what the tank and the rail come to meet: heat that a state knows nothing of.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <summary>
+/// How long an engine is driven at an operating point, and what the tank and the rail come to meet: heat that a state
+/// knows nothing of.
+/// </summary>
 public sealed class Drive
 {
-    /// <summary>Sets down a drive.</summary>
+    /// <summary>Creates a drive.</summary>
     /// <param name="time">How long; greater than zero.</param>
     /// <param name="fuelMass">Fuel in the tank at the start; greater than zero.</param>
     /// <param name="air">Temperature of the air around the tank; greater than zero.</param>

@@ -5,7 +5,6 @@ namespace FuelMath;
 /// <summary>
 /// A plan and its injectors as a network: prepared once, solved for the draws, voltages and pressures of each round.
 /// </summary>
-/// <remarks>Immutable and safe to share between threads.</remarks>
 internal sealed class FuelPath
 {
     private readonly FuelSystem system;

@@ -20,10 +20,10 @@ internal sealed class FuelPathSolution
     /// <summary>Gauge pressures, Pa; not a number where every way to a node is shut.</summary>
     internal double[] NodePressures { get; }
 
-    /// <summary>Volume flows, m3/s.</summary>
+    /// <summary>Volume flows, m³/s.</summary>
     internal double[] LineFlows { get; }
 
-    /// <summary>Mean volume flow of each injector, m3/s.</summary>
+    /// <summary>Mean volume flow of each injector, m³/s.</summary>
     internal double[] InjectorFlows { get; }
 
     internal double WorstImbalance => State.WorstMassImbalance.InSi();

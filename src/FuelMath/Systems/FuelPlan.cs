@@ -3,10 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>The fuel path: its nodes and the parts between them.</summary>
-/// <remarks>
-/// Checked as a whole: names are unique, every line joins nodes that exist, and there is a tank. Immutable and safe to
-/// share between threads. Equality is by reference.
-/// </remarks>
+/// <remarks>Checked as a whole: names are unique, every line joins nodes that exist, and there is a tank.</remarks>
 public sealed class FuelPlan
 {
     private readonly bool[] ahead;

@@ -8,14 +8,13 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// <para>
-/// A steady state on time means: injectors draw their mean flow. By how much pulsing raises losses in a line that neither
-/// damps nor resonates, every result of a stage says.
+/// A steady state on time means: injectors draw their mean flow. By how much pulsing raises losses in a line that
+/// neither damps nor resonates, every result of a stage says.
 /// </para>
 /// <para>
 /// Out of scope: aircraft, direct injection and float carburetors. A predicted lambda is never clearance to load an
 /// engine: verify with a sensor at light load first.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class FuelSystem
 {

@@ -5,9 +5,9 @@ namespace FuelMath;
 
 /// <summary>At which temperature the fuel at a node would boil under the pressure there: the margin of a hot soak.</summary>
 /// <remarks>
-/// After switch-off the engine warms what stands in the rail while its pressure leaks away: both the pressure of the state and
-/// ambient pressure are told. Above 37.8 °C a gasoline's vapor pressure is an estimate, which reads low: <see
-/// cref="MarginError"/> has its size. Gasoline gives off bubbles before it boils: keep a margin. Immutable; equality is by reference.
+/// After switch-off the engine warms what stands in the rail while its pressure leaks away: both the pressure of the
+/// state and ambient pressure are told. Above 37.8 °C a gasoline's vapor pressure is an estimate, which reads low:
+/// <see cref="MarginError"/> has its size. Gasoline gives off bubbles before it boils: keep a margin.
 /// </remarks>
 public sealed class HotSoak
 {

@@ -51,7 +51,7 @@ public sealed class InjectorResult
 
     /// <summary>What a pulse delivers, from a pressure that was worked out.</summary>
     /// <param name="rail">Gauge pressure at its node, Pa.</param>
-    /// <param name="density">kg/m3.</param>
+    /// <param name="density">kg/m³.</param>
     /// <param name="railInState">The same pressure as the solved state has it, Pa.</param>
     /// <exception cref="InvalidOperationException">No fuel can pass it.</exception>
     internal Working DeliveryWorking(Traced rail, Traced density, double railInState)

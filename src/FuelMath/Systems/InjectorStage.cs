@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>The injectors that one controller output width drives: the primaries, or the secondaries.</summary>
 public sealed class InjectorStage
 {
-    /// <summary>Sets down a stage.</summary>
+    /// <summary>Creates a stage.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="discharge">Where its injectors spray into.</param>
     /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8: 1 when sequential, 2 in batch on a four-stroke.</param>

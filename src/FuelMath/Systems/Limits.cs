@@ -10,7 +10,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class Limits
 {
-    /// <summary>Sets down limits.</summary>
+    /// <summary>Creates limits.</summary>
     /// <param name="dutyCycle">Largest duty cycle of an injector; 10 % to 100 %.</param>
     /// <param name="pumpReserve">Least bypassed flow as a share of the flow drawn by the engine; 0 % to 1000 %.</param>
     /// <param name="pressureDeviation">Largest relative deviation of injector differential pressure from the controller's belief.</param>

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>The conditions at which a fuel system is asked about.</summary>
 public sealed class OperatingPoint
 {
-    /// <summary>Sets down an operating point.</summary>
+    /// <summary>Creates an operating point.</summary>
     /// <param name="name">What it is called, for example "peak power"; not blank.</param>
     /// <param name="speed">Crankshaft or eccentric-shaft speed; not negative. Zero only with <see cref="FuelCommand.Cut"/> or <see cref="FuelCommand.AllOpen"/>.</param>
     /// <param name="manifold">Manifold absolute pressure; greater than zero.</param>

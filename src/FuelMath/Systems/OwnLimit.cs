@@ -2,11 +2,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A limit of the owner's in place of another, with the reason, which every finding that rests on it shows.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
+/// <summary>
+/// A limit of the owner's in place of another, with the reason, which every finding that rests on it shows.
+/// </summary>
 public sealed class OwnLimit
 {
-    /// <summary>Sets down a limit.</summary>
+    /// <summary>Creates a limit.</summary>
     /// <param name="kind">Which limit.</param>
     /// <param name="value">Its value, a quantity of the kind that <see cref="LimitKind"/> says.</param>
     /// <param name="reason">Why; not blank.</param>

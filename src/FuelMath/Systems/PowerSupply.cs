@@ -5,13 +5,12 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// What feeds the pumps and the injectors from the source whose voltage an operating point states: two circuits, or a mesh
-/// in which they share wires and grounds.
+/// What feeds the pumps and the injectors from the source whose voltage an operating point states: two circuits, or a
+/// mesh in which they share wires and grounds.
 /// </summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PowerSupply
 {
-    /// <summary>Sets down two circuits.</summary>
+    /// <summary>Creates two circuits.</summary>
     /// <param name="pumps">Feeds all pumps together.</param>
     /// <param name="injectors">Feeds all injectors together.</param>
     /// <exception cref="ArgumentNullException">Either is null.</exception>

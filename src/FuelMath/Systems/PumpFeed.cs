@@ -1,7 +1,6 @@
 namespace FuelMath;
 
 /// <summary>What feeds one pump by itself: a circuit of its own, or a load of its own in a mesh.</summary>
-/// <remarks>Immutable and safe to share between threads. Equality is by reference.</remarks>
 public sealed class PumpFeed
 {
     /// <summary>A pump with a circuit of its own, beside a supply of two circuits.</summary>

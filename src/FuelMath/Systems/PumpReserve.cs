@@ -39,7 +39,7 @@ internal sealed class PumpReserve
         ];
     }
 
-    /// <summary>The reserve, m3/s; null where there is no pump or nothing says what pressure must hold.</summary>
+    /// <summary>The reserve, m³/s; null where there is no pump or nothing says what pressure must hold.</summary>
     internal static double? Of(FuelSystem system, OperatingPoint point, SystemParts all, FuelPathSolution path)
     {
         SystemParts parts = AtTheRails(system, all);

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Where a system's injectors and pumps sit, found once. Immutable and safe to share between threads.</summary>
+/// <summary>Where a system's injectors and pumps sit, found once.</summary>
 internal sealed class SeatMap
 {
     internal SeatMap(FuelSystem system)

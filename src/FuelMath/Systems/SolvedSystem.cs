@@ -20,7 +20,7 @@ internal sealed class SolvedSystem(
     /// <summary>Gauge pressures in the order of the plan's nodes, Pa.</summary>
     internal double[] Pressures { get; } = path.NodePressures;
 
-    /// <summary>Volume flows in the order of the plan's lines, m3/s.</summary>
+    /// <summary>Volume flows in the order of the plan's lines, m³/s.</summary>
     internal double[] Flows { get; } = path.LineFlows;
 
     internal IEnumerable<Finding> Found => found;

@@ -109,7 +109,7 @@ internal sealed class SolverState
     /// <summary>Gauge pressure at the node of each injector in the last solution, Pa.</summary>
     internal double[] SeatPressures { get; }
 
-    /// <summary>Mean volume flow over root of pressure, m3/s/sqrt(Pa).</summary>
+    /// <summary>Mean volume flow over root of pressure, m³/s/sqrt(Pa).</summary>
     internal double[] Coefficients { get; }
 
     /// <summary>The mean flow at which each is held; infinite where only the pressure limits it.</summary>
@@ -254,7 +254,7 @@ internal sealed class SolverState
         }
     }
 
-    /// <summary>Volume flow of an injector that is held open, m3/s, in the last round.</summary>
+    /// <summary>Volume flow of an injector that is held open, m³/s, in the last round.</summary>
     internal double StaticFlow(int seat)
     {
         int stage = Map.Stages[seat];

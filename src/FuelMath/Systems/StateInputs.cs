@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What the parts of a solved state were told: kept so that the state can show how it was made. Immutable.</summary>
+/// <summary>What the parts of a solved state were told: kept so that the state can show how it was made.</summary>
 internal sealed class StateInputs(SolverState state)
 {
     private readonly SeatMap map = state.Map;
@@ -8,7 +8,7 @@ internal sealed class StateInputs(SolverState state)
     private readonly double[] volts = [.. state.FeedVolts];
     private readonly OperatingPoint point = state.Point;
 
-    /// <summary>kg/m3.</summary>
+    /// <summary>kg/m³.</summary>
     internal double Density { get; } = state.Density;
 
     /// <summary>Pa s.</summary>

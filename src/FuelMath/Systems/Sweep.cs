@@ -8,12 +8,12 @@ namespace FuelMath;
 /// <summary>A grid of operating points, engine speed by manifold pressure.</summary>
 /// <remarks>
 /// <para>
-/// A point that has no state carries its refusal instead (an <see cref="IRefusal"/>), so that one corner of a map does not
-/// hide the rest. Points are independent of each other and of the order in which they are solved.
+/// A point that has no state carries its refusal instead (an <see cref="IRefusal"/>), so that one corner of a map does
+/// not hide the rest. Points are independent of each other and of the order in which they are solved.
 /// </para>
 /// <para>
-/// Any other exception ends the sweep and comes out as itself: an argument that no point could be solved with, and what a
-/// progress handler throws. Immutable and safe to share between threads. Equality is by reference.
+/// Any other exception ends the sweep and comes out as itself: an argument that no point could be solved with, and what
+/// a progress handler throws.
 /// </para>
 /// </remarks>
 public sealed class Sweep

@@ -4,8 +4,8 @@ using System.Runtime.ExceptionServices;
 namespace FuelMath;
 
 /// <summary>
-/// A system with pumps that join and leave, made once for each set of them running, and the choice of the state that lasts.
-/// Immutable.
+/// A system with pumps that join and leave, made once for each set of them running, and the choice of the state that
+/// lasts.
 /// </summary>
 internal sealed class SwitchedSystem
 {

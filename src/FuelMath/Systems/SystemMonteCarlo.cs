@@ -10,18 +10,17 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// <para>
-/// A trial's draws follow from the seed, the trial and the input alone, so that a run gives the same numbers on any number
-/// of cores. Source: [JCGM-101] clauses 5 to 7.
+/// A trial's draws follow from the seed, the trial and the input alone, so that a run gives the same numbers on any
+/// number of cores. Source: [JCGM-101] clauses 5 to 7.
 /// </para>
 /// <para>
-/// A trial that is refused keeps its <see cref="IRefusal"/>. Any other exception ends the run and comes out as itself, from a
-/// progress handler, too.
+/// A trial that is refused keeps its <see cref="IRefusal"/>. Any other exception ends the run and comes out as itself,
+/// from a progress handler, too.
 /// </para>
 /// <para>
 /// The scatter of the trials is that of the stated inputs and no more: what is not stated counts as exact. A predicted
 /// lambda is never clearance to load an engine: verify with a sensor at light load first.
 /// </para>
-/// <para>Immutable and safe to share between threads. Equality is by reference.</para>
 /// </remarks>
 public sealed class SystemMonteCarlo
 {

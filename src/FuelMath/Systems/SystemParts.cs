@@ -53,7 +53,7 @@ internal sealed class SystemParts
     /// <summary>Total air over total fuel if none of a premix's oil burns; the same as <see cref="Lambda"/> without oil.</summary>
     internal required Lambda? LambdaIfOilUnburned { get; init; }
 
-    /// <summary>What the pumps could still give at the pressure that must hold, m3/s; null where nothing says what must.</summary>
+    /// <summary>What the pumps could still give at the pressure that must hold, m³/s; null where nothing says what must.</summary>
     internal double? Reserve { get; private init; }
 
     internal required ImmutableArray<SurgeTankBalance> SurgeTanks { get; init; }

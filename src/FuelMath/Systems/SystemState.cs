@@ -7,7 +7,7 @@ namespace FuelMath;
 /// <summary>The steady state of a fuel system at an operating point, with its findings and its evidence.</summary>
 /// <remarks>
 /// Names of nodes and lines are those of the plan; pressures and flows are kept as SI numbers and made quantities on
-/// request. Immutable and safe to share between threads. Equality is by reference.
+/// request.
 /// </remarks>
 public sealed class SystemState
 {
@@ -206,7 +206,7 @@ public sealed class SystemState
 
     /// <summary>The flow through a line, positive from its first node to its second.</summary>
     /// <param name="line">A line of the plan.</param>
-    /// <returns>Its volume flow, in m3/s.</returns>
+    /// <returns>Its volume flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no such line.</exception>
     public VolumeFlow FlowThrough(string line)
     {

@@ -7,8 +7,7 @@ namespace FuelMath;
 /// <remarks>
 /// Under <see cref="FuelCommand.HoldLambda"/> the controller makes up for the dead time and lambda stays; under
 /// <see cref="FuelCommand.OpenLoop"/> it corrects for the voltage that it measures, and what is lost on the way to the
-/// injectors shows in lambda. A prediction is never clearance to load an engine: verify with a sensor. Immutable and safe
-/// to share between threads; equality is by reference.
+/// injectors shows in lambda. A prediction is never clearance to load an engine: verify with a sensor.
 /// </remarks>
 public sealed class VoltageDropEffect
 {

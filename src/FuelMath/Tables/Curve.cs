@@ -139,7 +139,7 @@ public sealed class Curve
     }
 
     /// <summary>Reads the curve in any scalar, without branching: for solvers.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="x">Where.</param>
     /// <returns>The value there; a <see cref="Dual{T}"/> brings its slope along.</returns>
     /// <remarks>

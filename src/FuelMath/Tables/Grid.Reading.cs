@@ -5,7 +5,7 @@ namespace FuelMath;
 public sealed partial class Grid
 {
     /// <summary>Reads the table along its second axis in any scalar, without branching: for solvers.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="first">Where on the first axis.</param>
     /// <param name="second">Where on the second axis.</param>
     /// <returns>The value there; a <see cref="Dual{T}"/> brings its slope along.</returns>
@@ -25,7 +25,7 @@ public sealed partial class Grid
     }
 
     /// <summary>Reads the table in any scalar, without branching: for columns and solvers.</summary>
-    /// <typeparam name="T">The reading.</typeparam>
+    /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="first">Where on the first axis.</param>
     /// <param name="second">Where on the second axis.</param>
     /// <returns>The value there; a <see cref="Dual{T}"/> brings its slopes along.</returns>

@@ -6,7 +6,6 @@ using UnitsNet.Units;
 namespace FuelMath;
 
 /// <summary>An ethanol content that was measured, with its standard uncertainty.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class EthanolMeasurement
 {
     private readonly double content;
@@ -41,7 +40,7 @@ public sealed class EthanolMeasurement
     /// <summary>What about it is an estimate, in sentences.</summary>
     public ImmutableArray<string> Estimates { get; }
 
-    /// <summary>How it was made: formula, numbers put in, result, source.</summary>
+    /// <summary>The working: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
     public Working ToWorking() => working().ToWorking();
 

@@ -5,8 +5,8 @@ namespace FuelMath;
 
 /// <summary>A sensor whose frequency tells the ethanol content of the fuel that flows through it.</summary>
 /// <remarks>
-/// It measures an electric property: water and methanol count as ethanol and more. Standing fuel and air bubbles mislead it.
-/// Immutable and safe to share between threads; equality is by reference.
+/// It measures an electric property: water and methanol count as ethanol and more. Standing fuel and air bubbles
+/// mislead it.
 /// </remarks>
 public sealed class EthanolSensor
 {
@@ -14,7 +14,7 @@ public sealed class EthanolSensor
     private readonly double atAll;
     private readonly double uncertainty;
 
-    /// <summary>Sets down a sensor with a straight line.</summary>
+    /// <summary>Creates a sensor with a straight line.</summary>
     /// <param name="atNone">Its frequency without ethanol; greater than zero.</param>
     /// <param name="atAll">Its frequency in ethanol; greater than zero and not that without.</param>
     /// <param name="standardUncertainty">Standard uncertainty of the content, above 0 % and up to 50 %.</param>

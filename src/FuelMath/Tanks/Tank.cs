@@ -8,10 +8,10 @@ namespace FuelMath;
 /// <summary>A tank and what it holds: a balance of masses, whatever the temperature at which each volume was measured.</summary>
 /// <remarks>
 /// <para>
-/// Volumes are taken as additive at the tank's temperature. Ethanol in gasoline swells by a few tenths of a percent (from
-/// memory): leave that much room, and room for warming besides. Filling gives a new tank; the old one stays as it is.
+/// Volumes are taken as additive at the tank's temperature. Ethanol in gasoline swells by a few tenths of a percent
+/// (from memory): leave that much room, and room for warming besides. Filling gives a new tank; the old one stays as it
+/// is.
 /// </para>
-/// <para>Immutable and safe to share between threads; equality is by reference.</para>
 /// </remarks>
 public sealed class Tank
 {
@@ -168,7 +168,9 @@ public sealed class Tank
     public Finding? PhaseSeparation(Temperature coldest) =>
         WaterTolerance.Assess(EthanolContent, WaterContent, coldest);
 
-    /// <summary>How the ethanol content after the last filling was made: formula, numbers put in, result, source.</summary>
+    /// <summary>
+    /// The working of the ethanol content after the last filling: formula, inserted values, result, source.
+    /// </summary>
     /// <returns>The working.</returns>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     public Working ContentWorking()

@@ -4,7 +4,6 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>How a tank is brought to a content: what goes in, step by step, and the tank afterwards.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class TankFill
 {
     private readonly Func<Traced> volume;

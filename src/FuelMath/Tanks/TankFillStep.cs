@@ -4,7 +4,6 @@ using UnitsNet.Units;
 namespace FuelMath;
 
 /// <summary>One step of filling a tank.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class TankFillStep
 {
     internal TankFillStep(TankLiquid liquid, Volume volume, Tank after)

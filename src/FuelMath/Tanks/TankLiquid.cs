@@ -5,9 +5,9 @@ namespace FuelMath;
 
 /// <summary>A liquid that a tank holds or is filled with: a fuel, and how much of it is ethanol and water.</summary>
 /// <remarks>
-/// Contents are the volume of the part by itself over the volume of the whole, both at 15 °C; those of ethanol and water
-/// add up to a little more than 100 %, because the two shrink when mixed. Nothing here says how much a fuel resists knock.
-/// Immutable and safe to share between threads; equality is by reference.
+/// Contents are the volume of the part by itself over the volume of the whole, both at 15 °C; those of ethanol and
+/// water add up to a little more than 100 %, because the two shrink when mixed. Nothing here says how much a fuel
+/// resists knock.
 /// </remarks>
 public sealed class TankLiquid
 {
@@ -17,7 +17,7 @@ public sealed class TankLiquid
     /// <summary>How far the oxygen in a fuel may miss what its ethanol and water bring: densities of blends are rounded.</summary>
     private const double OxygenSlack = 0.002;
 
-    /// <summary>Sets down a liquid.</summary>
+    /// <summary>Creates a liquid.</summary>
     /// <param name="fuel">The fuel as a whole, with its ethanol and water.</param>
     /// <param name="ethanolContent">Volume of ethanol in a volume of it, from 0 % to 100 %.</param>
     /// <param name="waterContent">Volume of water in a volume of it, from 0 % to 20 %.</param>

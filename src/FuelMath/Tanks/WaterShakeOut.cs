@@ -6,9 +6,9 @@ namespace FuelMath;
 /// <summary>Ethanol content from shaking a sample of fuel with water, which takes the ethanol out of the gasoline.</summary>
 /// <remarks>
 /// The lower layer grows by less than the ethanol it takes up, because ethanol and water shrink when mixed: the growth
-/// alone reads 2 to 9 % of the content too low, by the amounts. Here the ethanol is the one whose mixture with the water fills
-/// the layer, by the alcohol tables. Water that holds much ethanol dissolves gasoline too, which these tables do not know: it
-/// takes at least as much water as there is ethanol. Immutable and safe to share between threads; equality is by reference.
+/// alone reads 2 to 9 % of the content too low, by the amounts. Here the ethanol is the one whose mixture with the
+/// water fills the layer, by the alcohol tables. Water that holds much ethanol dissolves gasoline too, which these
+/// tables do not know: it takes at least as much water as there is ethanol.
 /// </remarks>
 public static class WaterShakeOut
 {

@@ -5,7 +5,7 @@ namespace FuelMath;
 
 /// <summary>How much water gasoline with ethanol holds before a layer of water and ethanol falls out of it.</summary>
 /// <remarks>
-/// Known for 10 % of ethanol between 20 °F and 60 °F (−6.7 °C to 15.6 °C): 2.8 and 3.8 teaspoons in a US gallon, the
+/// Known for 10 % of ethanol between 20 °F and 60 °F (-6.7 °C to 15.6 °C): 2.8 and 3.8 teaspoons in a US gallon, the
 /// latter 0.5 % by volume. More ethanol holds more, less holds less, and how much is not known here.
 /// Source: [EPA-1995] text and figures, second-hand.
 /// </remarks>

@@ -8,8 +8,8 @@ namespace FuelMath;
 /// <remarks>
 /// Numbers are read strictly: no group separators, so "3,5 bar" is refused where the decimal separator is a point. A
 /// number too large or too small to be held, and one that is not finite, are refused as well. The culture is the
-/// invariant one where none is given. Instances are found in <see cref="QuantityKinds"/> and beside the quantities
-/// of this library; they are immutable and safe to share between threads. Equality is by reference.
+/// invariant one where none is given. Instances are found in <see cref="QuantityKinds"/> and beside the quantities of
+/// this library; they are immutable and safe to share between threads.
 /// </remarks>
 public sealed class QuantityKind<T>
     where T : struct

@@ -7,14 +7,14 @@ namespace FuelMath.ShopTests;
 /// <summary>Fuel shut in between closed ends, with the walls that swell and the gas that is trapped with it.</summary>
 /// <remarks>
 /// <para>
-/// A little gas dominates: at 4 bar absolute one cubic centimeter of it yields as much as two liters of gasoline. How much
-/// there is can be measured (<see cref="WithGasFromBleed"/>). Bulk modulus and density are taken at the temperature.
+/// A little gas dominates: at 4 bar absolute one cubic centimeter of it yields as much as two liters of gasoline. How
+/// much there is can be measured (<see cref="WithGasFromBleed"/>). Bulk modulus and density are taken at the
+/// temperature.
 /// </para>
 /// <para>
 /// Caution: pressurized fuel sprays and ignites. Test with the fuel that the pump brings, never with compressed air or
 /// oxygen on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
 /// </para>
-/// <para>Immutable and safe to share between threads; equality is by reference.</para>
 /// </remarks>
 public sealed class ClosedVolume
 {
@@ -109,7 +109,7 @@ public sealed class ClosedVolume
 
     internal double Outside { get; }
 
-    /// <summary>Pressure times volume of the gas, Pa m3.</summary>
+    /// <summary>Pressure times volume of the gas, Pa m³.</summary>
     internal double Gas { get; }
 
     /// <summary>Pa absolute; NaN where it is not known at this temperature.</summary>

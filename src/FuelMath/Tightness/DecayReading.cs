@@ -3,10 +3,9 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>One reading of a pressure-decay test: when, gauge pressure, temperature of the fuel.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
 public sealed class DecayReading
 {
-    /// <summary>Sets down a reading.</summary>
+    /// <summary>Creates a reading.</summary>
     /// <param name="time">Since any moment that all readings share; finite.</param>
     /// <param name="pressure">Gauge pressure.</param>
     /// <param name="temperature">Temperature of the fuel, which the gas shares; greater than zero kelvin.</param>

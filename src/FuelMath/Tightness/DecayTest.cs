@@ -7,10 +7,10 @@ namespace FuelMath.ShopTests;
 /// <summary>What a pressure-decay test says: the leak rate between two readings, with its uncertainty.</summary>
 /// <remarks>
 /// <para>
-/// A gauge sees fuel leave and cannot see where: a check valve, an injector's seat or a regulator that bleeds looks like a
-/// leak outside (<see cref="LeakSuspects"/>). Rates are of liquid fuel at the conditions of the line.
+/// A gauge sees fuel leave and cannot see where: a check valve, an injector's seat or a regulator that bleeds looks
+/// like a leak outside (<see cref="LeakSuspects"/>). Rates are of liquid fuel at the conditions of the line.
 /// </para>
-/// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>. Immutable; equality is by reference.</para>
+/// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>.</para>
 /// </remarks>
 public sealed class DecayTest
 {

@@ -4,10 +4,9 @@ namespace FuelMath.ShopTests;
 
 /// <summary>Standard uncertainties of what goes into a leak rate.</summary>
 /// <remarks>
-/// That of a temperature is of the mean of all the fuel shut in, not of the thermometer: hoses near a warm engine differ by
-/// kelvins from the rail that it is tied to.
-/// A gauge of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d (Source: [JCGM-100]
-/// section F.2.2.1). Immutable; equality is by reference.
+/// That of a temperature is of the mean of all the fuel shut in, not of the thermometer: hoses near a warm engine
+/// differ by kelvins from the rail that it is tied to. A gauge of resolution d reads to within half of it, which is a
+/// standard uncertainty of 0.29 d (Source: [JCGM-100] section F.2.2.1).
 /// </remarks>
 public sealed class DecayUncertainty
 {

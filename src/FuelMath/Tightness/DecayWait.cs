@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>How long to wait to see a leak with a gauge, and what drift of temperature would hide it.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
 public sealed class DecayWait
 {
     private DecayWait(Duration time, GaugePressure reading, TemperatureDelta hidingDrift)

@@ -10,10 +10,10 @@ namespace FuelMath.ShopTests;
 /// <remarks>
 /// <para>
 /// The estimates are wide on purpose, and how much of the uncertainty each makes stands in
-/// <see cref="DecayTest.Contributions"/> of <see cref="Test"/>: where one of them leads, measure it (a bleed tells the gas,
-/// <see cref="ClosedVolume.WithGasFromBleed"/>) and use <see cref="DecayTest"/> itself.
+/// <see cref="DecayTest.Contributions"/> of <see cref="Test"/>: where one of them leads, measure it (a bleed tells the
+/// gas, <see cref="ClosedVolume.WithGasFromBleed"/>) and use <see cref="DecayTest"/> itself.
 /// </para>
-/// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>. Immutable; equality is by reference.</para>
+/// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="LeakTest" />

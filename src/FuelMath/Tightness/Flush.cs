@@ -5,9 +5,9 @@ namespace FuelMath.ShopTests;
 
 /// <summary>How much fuel to pump through a line until little of the old one is left.</summary>
 /// <remarks>
-/// Two models bound it: in a line the new fuel pushes the old one ahead and one volume is enough; a volume that mixes at
-/// once (a surge tank, a filter) needs the logarithm of what may stay. Dead ends that nothing flows through take longer than
-/// either: open them. Immutable; equality is by reference.
+/// Two models bound it: in a line the new fuel pushes the old one ahead and one volume is enough; a volume that mixes
+/// at once (a surge tank, a filter) needs the logarithm of what may stay. Dead ends that nothing flows through take
+/// longer than either: open them.
 /// </remarks>
 public sealed class Flush
 {

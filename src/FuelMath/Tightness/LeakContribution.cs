@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>What one input adds to the uncertainty of a leak rate.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
 public sealed class LeakContribution
 {
     internal LeakContribution(string input, double rate, double total)

@@ -3,8 +3,10 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>How a leak's flow depends on the pressure behind it, and how the pressure of a closed volume then falls.</summary>
-/// <remarks>Into ambient air. Immutable; equality is by reference.</remarks>
+/// <summary>
+/// How a leak's flow depends on the pressure behind it, and how the pressure of a closed volume then falls.
+/// </summary>
+/// <remarks>Into ambient air.</remarks>
 public sealed class LeakPath
 {
     private readonly Kind kind;

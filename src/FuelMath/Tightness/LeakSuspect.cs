@@ -1,7 +1,6 @@
 namespace FuelMath.ShopTests;
 
 /// <summary>One place that may lose pressure, and the step that would tell it from the others.</summary>
-/// <remarks>Immutable; equality is by reference.</remarks>
 public sealed class LeakSuspect
 {
     internal LeakSuspect(LeakSuspectKind kind, string part, string isolatingStep, ClampSide side = ClampSide.Gauge)

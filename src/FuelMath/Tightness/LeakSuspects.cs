@@ -4,8 +4,8 @@ namespace FuelMath.ShopTests;
 
 /// <summary>Every place of a system that a falling pressure may point at, narrowed by isolating steps.</summary>
 /// <remarks>
-/// Caution: relieve the pressure before anything is clamped or opened, let only clamps touch a hose that are made for it,
-/// and pull an injector over a closed container. Immutable; equality is by reference.
+/// Caution: relieve the pressure before anything is clamped or opened, let only clamps touch a hose that are made for
+/// it, and pull an injector over a closed container.
 /// </remarks>
 public sealed class LeakSuspects
 {

@@ -4,8 +4,8 @@ namespace FuelMath.ShopTests;
 
 /// <summary>What comes out when a line is opened: what the pressure sprays, and what then runs out.</summary>
 /// <remarks>
-/// Caution: relieve the pressure first; it stays after switch-off. Catch the fuel in a closed, bonded container, keep sparks
-/// away, and disconnect the battery. A siphon from the tank is not counted: shut it off. Immutable; equality is by reference.
+/// Caution: relieve the pressure first; it stays after switch-off. Catch the fuel in a closed, bonded container, keep
+/// sparks away, and disconnect the battery. A siphon from the tank is not counted: shut it off.
 /// </remarks>
 public sealed class OpenedLine
 {

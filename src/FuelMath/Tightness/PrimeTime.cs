@@ -4,8 +4,8 @@ namespace FuelMath.ShopTests;
 
 /// <summary>How long a pump takes to fill a dry line and to bring it to pressure.</summary>
 /// <remarks>
-/// A dry pump that is not self-priming does not fill anything, and no pump should run dry: the time holds once its inlet is
-/// flooded. Immutable; equality is by reference.
+/// A dry pump that is not self-priming does not fill anything, and no pump should run dry: the time holds once its
+/// inlet is flooded.
 /// </remarks>
 public sealed class PrimeTime
 {

@@ -25,7 +25,7 @@ internal static class QuickCompression
             )
             .Value;
 
-    /// <summary>What it yields at a gauge pressure while it is pressed up from ambient, with another gas content, m3 at ambient.</summary>
+    /// <summary>What it yields at a gauge pressure while it is pressed up from ambient, with another gas content, m³ at ambient.</summary>
     internal static double Compliance(ClosedVolume volume, double gasAtAmbient, double gauge, bool keepsHeat) =>
         PressureRise
             .Compliance(

@@ -2,8 +2,7 @@ namespace FuelMath.Statistics;
 
 /// <summary>A range of numbers that holds a true value with a stated confidence.</summary>
 /// <remarks>
-/// Made by a fit or a sample, in the unit of their data. The default value is the single number zero. Equality is not
-/// defined. Immutable and safe to share between threads.
+/// Made by a fit or a sample, in the unit of their data. The default value is the single number zero.
 /// </remarks>
 public readonly struct Interval
 {

@@ -1,6 +1,6 @@
 namespace FuelMath.Statistics;
 
-/// <summary>What one output came to in many trials, in order. Immutable.</summary>
+/// <summary>What one output came to in many trials, in order.</summary>
 internal sealed class TrialNumbers
 {
     private readonly double[] sorted;

@@ -7,9 +7,9 @@ namespace FuelMath;
 
 /// <summary>The way from a source to a load and back: supply wires, ground wires and contacts in series.</summary>
 /// <remarks>
-/// Leaves out the source's own resistance and a ground that branches. A battery drives hundreds of amperes through a short:
-/// fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A pump must stop when the engine
-/// stalls or crashes. Immutable and safe to share between threads; equality is by reference.
+/// Leaves out the source's own resistance and a ground that branches. A battery drives hundreds of amperes through a
+/// short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A pump must stop when the
+/// engine stalls or crashes.
 /// </remarks>
 public sealed class Circuit
 {

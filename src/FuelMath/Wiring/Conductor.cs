@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A length of copper wire at a temperature: there, or back, not both.</summary>
-/// <remarks>Annealed copper, from −40 °C to 150 °C. Immutable; equality is by reference.</remarks>
+/// <remarks>Annealed copper, from -40 °C to 150 °C.</remarks>
 public sealed class Conductor
 {
     /// <summary>Lowest temperature, in °C.</summary>
@@ -16,7 +16,7 @@ public sealed class Conductor
     /// <summary>Describes a single wire.</summary>
     /// <param name="size">Its size.</param>
     /// <param name="length">Its length, one way; greater than zero.</param>
-    /// <param name="temperature">Temperature of the copper, from −40 °C to 150 °C.</param>
+    /// <param name="temperature">Temperature of the copper, from -40 °C to 150 °C.</param>
     /// <exception cref="ArgumentNullException"><paramref name="size"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Conductor(WireSize size, Length length, Temperature temperature)
@@ -82,7 +82,7 @@ public sealed class Conductor
     /// <param name="wires">How many, from 1 to 100.</param>
     /// <param name="size">Size of each.</param>
     /// <param name="length">Length, one way; greater than zero.</param>
-    /// <param name="temperature">Temperature of the copper, from −40 °C to 150 °C.</param>
+    /// <param name="temperature">Temperature of the copper, from -40 °C to 150 °C.</param>
     /// <returns>The conductor that they make together.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>The thinnest wire of a list that keeps the voltage drop within a limit, there and back.</summary>
 /// <remarks>
 /// A limit on voltage, not on heat: whether the wire may carry the current, and its fuse, are for the standard and the
-/// maker of the wire (<see cref="FuseCheck"/>). Immutable; equality is by reference.
+/// maker of the wire (<see cref="FuseCheck"/>).
 /// </remarks>
 public sealed class WireChoice
 {
@@ -38,7 +38,7 @@ public sealed class WireChoice
     /// <param name="sizes">The sizes to choose from, in any order; at least one.</param>
     /// <param name="supply">Length from source to load; greater than zero.</param>
     /// <param name="ground">Length of the wire back; zero where the body carries the current, whose resistance then counts as a contact.</param>
-    /// <param name="temperature">Temperature of the copper, from −40 °C to 150 °C.</param>
+    /// <param name="temperature">Temperature of the copper, from -40 °C to 150 °C.</param>
     /// <param name="contacts">All terminals, switches, relays and fuses together; not negative.</param>
     /// <param name="current">The current; greater than zero.</param>
     /// <param name="allowedDrop">The most that may be lost there and back; greater than zero.</param>

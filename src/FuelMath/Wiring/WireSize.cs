@@ -7,9 +7,10 @@ namespace FuelMath;
 
 /// <summary>The metal in a wire's cross-section.</summary>
 /// <remarks>
-/// A stranded wire of a gauge has some 2 % more resistance than the solid one (Source: [NFPA-70] chapter 9, table 8), and a
-/// metric automotive wire may have 7 % to 10 % more than its nominal area gives (Source: [ISO-6722], from memory): leave a margin. What current a wire may carry, and its
-/// fuse, are matters for the standards and the maker of the wire, not for this library. Immutable; equality is by reference.
+/// A stranded wire of a gauge has some 2 % more resistance than the solid one (Source: [NFPA-70] chapter 9, table 8),
+/// and a metric automotive wire may have 7 % to 10 % more than its nominal area gives (Source: [ISO-6722], from
+/// memory): leave a margin. What current a wire may carry, and its fuse, are matters for the standards and the maker of
+/// the wire, not for this library.
 /// </remarks>
 public sealed partial class WireSize
 {
@@ -38,7 +39,7 @@ public sealed partial class WireSize
     internal int? Gauge { get; }
 
     /// <summary>A size of the American wire gauge. Source: [ASTM-B258] the rule of the gauge, unrounded.</summary>
-    /// <param name="gauge">From −3, which is 4/0, to 40; 0 is 1/0.</param>
+    /// <param name="gauge">From -3, which is 4/0, to 40; 0 is 1/0.</param>
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The gauge is outside the range.</exception>
     public static WireSize FromAwg(int gauge)
@@ -76,7 +77,7 @@ public sealed partial class WireSize
     }
 
     /// <summary>The gauge nearest in the logarithm of the area.</summary>
-    /// <returns>From −3 (4/0) to 40.</returns>
+    /// <returns>From -3 (4/0) to 40.</returns>
     /// <exception cref="InvalidOperationException">The size is thicker than 4/0 or thinner than 40 by more than half a gauge.</exception>
     public int ToNearestAwg()
     {

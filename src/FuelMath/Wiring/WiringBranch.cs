@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A way for current between two places of a mesh: conductors and contacts in series.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class WiringBranch
 {
     /// <summary>Describes a branch.</summary>

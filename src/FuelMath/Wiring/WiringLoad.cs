@@ -3,7 +3,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What draws current from a mesh.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class WiringLoad
 {
     private WiringLoad(WiringLoadKind kind, string name, string positive, string negative, double amount)

@@ -10,8 +10,7 @@ namespace FuelMath;
 /// <remarks>
 /// Direct current in a steady state: no inrush of a motor, no coil that switches. A battery drives hundreds of amperes
 /// through a short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A ground strap
-/// that is missing sends starter current through throttle cables and fuel lines. Immutable and safe to share between
-/// threads; equality is by reference.
+/// that is missing sends starter current through throttle cables and fuel lines.
 /// </remarks>
 public sealed class WiringMesh
 {

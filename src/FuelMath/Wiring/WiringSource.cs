@@ -4,9 +4,9 @@ namespace FuelMath;
 
 /// <summary>What drives a mesh: a battery, an alternator, or a voltage that is held.</summary>
 /// <remarks>
-/// A battery that is being charged does not show its open-circuit voltage of rest: state what it shows while it charges.
-/// A charged lead-acid battery rests at 12.6 V to 12.7 V and a running system regulates to 13.5 V to 14.5 V. Source:
-/// [Common-practice] from memory. Immutable and safe to share between threads; equality is by reference.
+/// A battery that is being charged does not show its open-circuit voltage of rest: state what it shows while it
+/// charges. A charged lead-acid battery rests at 12.6 V to 12.7 V and a running system regulates to 13.5 V to 14.5 V.
+/// Source: [Common-practice] from memory.
 /// </remarks>
 public sealed class WiringSource
 {

@@ -4,7 +4,6 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Voltages and currents of a solved mesh, with their evidence.</summary>
-/// <remarks>Immutable and safe to share between threads; equality is by reference.</remarks>
 public sealed class WiringState
 {
     private readonly double[] potentials;
