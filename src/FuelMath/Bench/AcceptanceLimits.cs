@@ -2,13 +2,11 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>The limits that a set of injectors is held against.</summary>
+/// <summary>The limits for the acceptance of a set of injectors.</summary>
 /// <remarks>Makers' data come first.</remarks>
 public sealed class AcceptanceLimits
 {
-    /// <summary>
-    /// Creates limits of flow; leakage and coils are held against common practice until told otherwise.
-    /// </summary>
+    /// <summary>Creates limits of flow; those of leakage and coils are common practice unless set.</summary>
     /// <param name="spread">Largest spread of a matched set, (largest - smallest) / mean; greater than zero.</param>
     /// <param name="fromRating">Largest departure of one injector from the rating, to either side; greater than zero.</param>
     /// <param name="source">Where the limits come from.</param>
@@ -53,28 +51,30 @@ public sealed class AcceptanceLimits
     /// <summary>Where the limits of flow come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>How much a shut injector may let pass.</summary>
+    /// <summary>The allowed leakage of a closed injector.</summary>
     public LeakageLimit Leakage { get; }
 
-    /// <summary>The volume of a drop, where readings and limit differ in their measure.</summary>
+    /// <summary>The volume of a drop, used where readings and limit differ in their measure.</summary>
     public DropVolume Drop { get; }
 
-    /// <summary>Between which resistances a coil may lie; none where nobody says.</summary>
+    /// <summary>The allowed band of coil resistance; null when not given.</summary>
     public CoilBand? Coil { get; }
 
-    /// <summary>Largest departure of a coil from the median of the set, which is a finding and no rejection.</summary>
+    /// <summary>
+    /// Largest departure of a coil from the median of the set; beyond it there is a finding but no rejection.
+    /// </summary>
     public Ratio CoilFromMedian { get; }
 
-    /// <summary>The same limits with another one of leakage.</summary>
-    /// <param name="leakage">How much a shut injector may let pass.</param>
-    /// <param name="drop">The volume of a drop, where readings and limit differ in their measure.</param>
+    /// <summary>The same limits with another limit of leakage.</summary>
+    /// <param name="leakage">The allowed leakage of a closed injector.</param>
+    /// <param name="drop">The volume of a drop, used where readings and limit differ in their measure.</param>
     /// <returns>The limits.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public AcceptanceLimits WithLeakage(LeakageLimit leakage, DropVolume drop) =>
         new(Spread, FromRating, Source, leakage, drop, Coil, CoilFromMedian);
 
     /// <summary>The same limits with a band for coils.</summary>
-    /// <param name="coil">Between which resistances a coil may lie.</param>
+    /// <param name="coil">The allowed band of coil resistance.</param>
     /// <returns>The limits.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="coil"/> is null.</exception>
     public AcceptanceLimits WithCoil(CoilBand coil)

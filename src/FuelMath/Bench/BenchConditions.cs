@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>
-/// What a bench held while it took readings: differential pressure, fluid and its temperature, the driver of the coil, and
-/// what was already put into the widths.
+/// The conditions on a bench during readings: differential pressure, fluid and its temperature, the driver of the coil,
+/// and the corrections already contained in the widths.
 /// </summary>
 /// <remarks>
 /// Caution: bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.
@@ -15,8 +15,8 @@ public sealed class BenchConditions
     /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>
     /// <param name="fluid">The fluid.</param>
     /// <param name="fluidTemperature">Its temperature, for which its density is known.</param>
-    /// <param name="source">Which report the readings come from.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <param name="source">The report that the readings come from.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
     /// <exception cref="ArgumentNullException">Fluid or source is null.</exception>
     public BenchConditions(Pressure differentialPressure, Fuel fluid, Temperature fluidTemperature, DataSource source)
     {
@@ -44,16 +44,16 @@ public sealed class BenchConditions
     /// <summary>Its density at that temperature, in kg/m³.</summary>
     public Density FluidDensity => SiUnits.Density(DensitySi);
 
-    /// <summary>Which report the readings come from.</summary>
+    /// <summary>The report that the readings come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>What drove the coil; none where the report does not say.</summary>
+    /// <summary>The driver of the coil; null when the report does not say.</summary>
     public InjectorDriver? Driver { get; }
 
-    /// <summary>What was already put into the widths; nothing unless stated.</summary>
+    /// <summary>The corrections already contained in the widths; none unless stated.</summary>
     public WidthCorrections Widths { get; }
 
-    /// <summary>The same conditions with what drove the coil.</summary>
+    /// <summary>The same conditions with a driver of the coil.</summary>
     /// <param name="driver">The driver.</param>
     /// <returns>The conditions.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="driver"/> is null.</exception>
@@ -63,10 +63,12 @@ public sealed class BenchConditions
         return new(this, driver, Widths);
     }
 
-    /// <summary>The same conditions for widths that something was already put into.</summary>
-    /// <param name="widths">What.</param>
+    /// <summary>The same conditions for widths that already contain corrections.</summary>
+    /// <param name="widths">The corrections.</param>
     /// <returns>The conditions.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">It is none of the known ones.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="widths"/> is not a combination of the known corrections.
+    /// </exception>
     public BenchConditions WithWidths(WidthCorrections widths) =>
         (widths & ~(WidthCorrections.Voltage | WidthCorrections.Pressure)) == 0
             ? new(this, Driver, widths)
@@ -79,19 +81,19 @@ public sealed class BenchConditions
 
     internal double DensitySi { get; }
 
-    /// <summary>Whether readings under both belong on one line.</summary>
+    /// <summary>Whether readings under both may be fitted with one line.</summary>
     internal bool Match(BenchConditions other) =>
         MatchFluid(other)
         && Widths == other.Widths
         && (Driver is null ? other.Driver is null : other.Driver is not null && Driver.Matches(other.Driver));
 
-    /// <summary>Whether pressure, fluid and temperature are the same: all that a shut injector feels.</summary>
+    /// <summary>Whether pressure, fluid and temperature are the same: all that affects a closed injector.</summary>
     internal bool MatchFluid(BenchConditions other) =>
         Fluid.Name == other.Fluid.Name
         && Same(PressureSi, other.PressureSi)
         && Same(FluidTemperature.InSi(), other.FluidTemperature.InSi());
 
-    /// <summary>The driver and what is in the widths, in words.</summary>
+    /// <summary>The driver and the corrections contained in the widths, in words.</summary>
     internal string Driven =>
         $"{(Driver is null ? "driver not stated" : Driver.ToString())}, "
         + (Widths == WidthCorrections.None ? "plain widths" : $"widths corrected for {CorrectionWords.Of(Widths)}");

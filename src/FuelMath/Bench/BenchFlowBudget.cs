@@ -3,7 +3,7 @@ using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 
-/// <summary>A static flow read on a bench and carried to a pressure, as a budget of uncertainty.</summary>
+/// <summary>The uncertainty budget of a static flow that was read on a bench and converted to a pressure.</summary>
 internal static class BenchFlowBudget
 {
     private const double Bar = 1e5;

@@ -2,18 +2,18 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Bench;
 
-/// <summary>The raw readings of a set of injectors, as a bench gave them.</summary>
+/// <summary>The raw readings of a set of injectors from a bench.</summary>
 /// <remarks>
-/// What a document of readings holds. Each reading keeps its unit, the step of its instrument and its conditions, so that
-/// whatever is concluded can be concluded again.
+/// The content of a document of readings. Each reading keeps its unit, the resolution of its instrument and its
+/// conditions, so that every conclusion can be reproduced.
 /// </remarks>
 public sealed class BenchRecord
 {
     /// <summary>Creates a record.</summary>
-    /// <param name="name">What the set is; not blank.</param>
+    /// <param name="name">A name for the set; not blank.</param>
     /// <param name="injectors">One or more injectors, with different names. Copied.</param>
     /// <exception cref="ArgumentNullException"><paramref name="injectors"/> is null.</exception>
-    /// <exception cref="ArgumentException">A name is blank or there twice, or there is no injector.</exception>
+    /// <exception cref="ArgumentException">A name is blank or occurs twice, or there is no injector.</exception>
     public BenchRecord(string name, IEnumerable<BenchedInjector> injectors)
     {
         ArgumentNullException.ThrowIfNull(injectors);
@@ -22,7 +22,7 @@ public sealed class BenchRecord
         Guard.DifferentNames(Injectors.Select(i => i.Name), nameof(injectors));
     }
 
-    /// <summary>What the set is.</summary>
+    /// <summary>The name of the set.</summary>
     public string Name { get; }
 
     /// <summary>The injectors, in the order given.</summary>

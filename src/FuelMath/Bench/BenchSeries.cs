@@ -4,18 +4,18 @@ namespace FuelMath.Bench;
 
 /// <summary>All readings of one injector in one state: before it was cleaned, or as it is now.</summary>
 /// <remarks>
-/// Raw, each with its unit, the step of its instrument and its conditions; repeats stand side by side.
+/// Raw, each with its unit, the resolution of its instrument and its conditions; repeats are kept as separate readings.
 /// </remarks>
 public sealed class BenchSeries
 {
     /// <summary>Creates readings; one or more of any kind. Copied.</summary>
-    /// <param name="staticFlow">Held open.</param>
-    /// <param name="pulses">Pulsed.</param>
+    /// <param name="staticFlow">Readings of static flow, held open.</param>
+    /// <param name="pulses">Readings of pulses.</param>
     /// <param name="deadTimes">Dead times that a report gives.</param>
-    /// <param name="leakage">Shut.</param>
+    /// <param name="leakage">Readings of leakage, closed.</param>
     /// <param name="coil">Resistance of the coil.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There is no reading at all.</exception>
+    /// <exception cref="ArgumentException">There is no reading.</exception>
     public BenchSeries(
         IEnumerable<StaticFlowReading> staticFlow,
         IEnumerable<DynamicFlowReading> pulses,
@@ -39,16 +39,16 @@ public sealed class BenchSeries
         );
     }
 
-    /// <summary>Held open.</summary>
+    /// <summary>Readings of static flow, held open.</summary>
     public ImmutableArray<StaticFlowReading> StaticFlow { get; }
 
-    /// <summary>Pulsed.</summary>
+    /// <summary>Readings of pulses.</summary>
     public ImmutableArray<DynamicFlowReading> Pulses { get; }
 
     /// <summary>Dead times that a report gives.</summary>
     public ImmutableArray<DeadTimeReading> DeadTimes { get; }
 
-    /// <summary>Shut.</summary>
+    /// <summary>Readings of leakage, closed.</summary>
     public ImmutableArray<LeakageReading> Leakage { get; }
 
     /// <summary>Resistance of the coil.</summary>

@@ -2,18 +2,20 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>Standard uncertainties of what a flow on a bench is worked out from.</summary>
+/// <summary>Standard uncertainties of the readings from which a flow on a bench is computed.</summary>
 /// <remarks>
-/// A gauge, a clock or a burette of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d
-/// (Source: [JCGM-100] section F.2.2.1).
+/// An instrument of resolution d reads to within half of it, which is a standard uncertainty of 0.29 d (Source:
+/// [JCGM-100] section F.2.2.1).
 /// </remarks>
 public sealed class BenchUncertainty
 {
-    /// <summary>Sets them down.</summary>
-    /// <param name="collected">Of what was collected, as a share of it; not negative.</param>
-    /// <param name="time">Of the time it was collected in; not negative.</param>
+    /// <summary>Creates the uncertainties.</summary>
+    /// <param name="collected">Of the amount collected, as a fraction of it; not negative.</param>
+    /// <param name="time">Of the collection time; not negative.</param>
     /// <param name="differentialPressure">Of the pressure across the injector; not negative.</param>
-    /// <param name="density">Of the density of the fluid, as a share of it, its temperature included; not negative.</param>
+    /// <param name="density">
+    /// Of the density of the fluid, as a fraction of it, with the effect of its temperature; not negative.
+    /// </param>
     /// <param name="source">Where they come from.</param>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
@@ -39,16 +41,16 @@ public sealed class BenchUncertainty
         );
     }
 
-    /// <summary>Of what was collected, as a share of it.</summary>
+    /// <summary>Of the amount collected, as a fraction of it.</summary>
     public Ratio Collected { get; }
 
-    /// <summary>Of the time it was collected in.</summary>
+    /// <summary>Of the collection time.</summary>
     public Duration Time { get; }
 
     /// <summary>Of the pressure across the injector.</summary>
     public Pressure DifferentialPressure { get; }
 
-    /// <summary>Of the density of the fluid, as a share of it.</summary>
+    /// <summary>Of the density of the fluid, as a fraction of it.</summary>
     public Ratio Density { get; }
 
     /// <summary>Where they come from.</summary>

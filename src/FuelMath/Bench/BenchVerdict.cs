@@ -1,6 +1,6 @@
 namespace FuelMath.Bench;
 
-/// <summary>What readings say of an injector against a limit.</summary>
+/// <summary>The verdict on readings of an injector against a limit.</summary>
 public enum BenchVerdict
 {
     /// <summary>Within the limit.</summary>
@@ -9,6 +9,8 @@ public enum BenchVerdict
     /// <summary>Beyond the limit.</summary>
     Rejected,
 
-    /// <summary>The readings are too short or too coarse to say: read longer or finer.</summary>
+    /// <summary>
+    /// The readings are too short or too coarse to decide: read for longer, or with a finer instrument.
+    /// </summary>
     Undecided,
 }

@@ -3,12 +3,12 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Bench;
 
-/// <summary>One injector of a set with its readings, and those from before it was cleaned if there are.</summary>
+/// <summary>One injector of a set with its readings, and optionally those from before it was cleaned.</summary>
 public sealed class BenchedInjector
 {
-    /// <summary>Creates an injector by its static flow alone.</summary>
+    /// <summary>Creates an injector with readings of static flow alone.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="readings">One or more readings, as it is now. Copied.</param>
+    /// <param name="readings">One or more readings of its present state. Copied.</param>
     /// <exception cref="ArgumentException">The name is blank, or there is no reading.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     public BenchedInjector(string name, IEnumerable<StaticFlowReading> readings)
@@ -23,21 +23,21 @@ public sealed class BenchedInjector
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>All readings as it is now.</summary>
+    /// <summary>All readings of its present state.</summary>
     public BenchSeries Now { get; }
 
-    /// <summary>All readings from before it was cleaned; none when there are none.</summary>
+    /// <summary>All readings from before it was cleaned; null without such readings.</summary>
     public BenchSeries? Before { get; }
 
-    /// <summary>Readings of static flow as it is now.</summary>
+    /// <summary>Readings of static flow of its present state.</summary>
     public ImmutableArray<StaticFlowReading> Readings => Now.StaticFlow;
 
-    /// <summary>Readings of static flow from before it was cleaned; empty when there are none.</summary>
+    /// <summary>Readings of static flow from before it was cleaned; empty without such readings.</summary>
     public ImmutableArray<StaticFlowReading> BeforeCleaning => Before?.StaticFlow ?? [];
 
     /// <summary>An injector with readings of every kind.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="now">Its readings as it is now.</param>
+    /// <param name="now">Readings of its present state.</param>
     /// <returns>The injector.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="now"/> is null.</exception>
@@ -69,7 +69,7 @@ public sealed class BenchedInjector
         IEnumerable<StaticFlowReading> after
     ) => new(name, Static(after), Static(before));
 
-    /// <summary>Volume flows carried to the conditions of a rating, m³/s.</summary>
+    /// <summary>Volume flows converted to the conditions of a rating, m³/s.</summary>
     internal static double[] FlowsSi(ImmutableArray<StaticFlowReading> readings, FlowRating rating) =>
         [.. readings.Select(r => r.ToRating().VolumeFlowAt(rating.DifferentialPressure, rating.FluidDensity).InSi())];
 

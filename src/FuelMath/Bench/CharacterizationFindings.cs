@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace FuelMath.Bench;
 
-/// <summary>What is odd about a characterization.</summary>
+/// <summary>The findings of a characterization.</summary>
 internal static class CharacterizationFindings
 {
     private static readonly DataSource Model = new("SAE-J1832", "straight line with a time offset");

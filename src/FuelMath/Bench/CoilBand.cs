@@ -2,16 +2,18 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>Between which resistances a coil may lie, at 20 °C.</summary>
-/// <remarks>A maker's or the caller's.</remarks>
+/// <summary>The allowed band of a coil's resistance at 20 °C.</summary>
+/// <remarks>From the maker's data, or chosen by the caller.</remarks>
 public sealed class CoilBand
 {
     /// <summary>Creates a band.</summary>
     /// <param name="least">The least resistance at 20 °C; greater than zero.</param>
-    /// <param name="most">The largest; above the least.</param>
+    /// <param name="most">The largest resistance at 20 °C; above the least.</param>
     /// <param name="source">Where it comes from.</param>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The least is not greater than zero, or the largest not above the least.
+    /// </exception>
     public CoilBand(ElectricResistance least, ElectricResistance most, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);

@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>One reading of a coil's resistance, with the step of the meter and the temperature of the coil.</summary>
+/// <summary>
+/// One reading of a coil's resistance, with the resolution of the meter and the temperature of the coil.
+/// </summary>
 /// <remarks>Kept as read.</remarks>
 public sealed class CoilReading
 {
@@ -10,7 +12,9 @@ public sealed class CoilReading
     /// <param name="coil">The resistance, less that of the leads, with the temperature of the coil.</param>
     /// <param name="resolution">The smallest step that can be read; greater than zero, at most the resistance.</param>
     /// <exception cref="ArgumentNullException"><paramref name="coil"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="resolution"/> is not greater than zero, or is greater than the resistance.
+    /// </exception>
     public CoilReading(CoilResistance coil, ElectricResistance resolution)
     {
         ArgumentNullException.ThrowIfNull(coil);

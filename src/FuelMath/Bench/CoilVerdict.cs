@@ -3,9 +3,10 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What readings of one coil say against a band.</summary>
+/// <summary>The verdict on readings of one coil against a band.</summary>
 /// <remarks>
-/// Each reading is carried to 20 °C; they count by their mean. Undecided within half a step of the meter from an edge.
+/// Each reading is converted to 20 °C, and their mean is judged. Undecided within half a step of the meter from an
+/// edge.
 /// </remarks>
 public sealed class CoilVerdict
 {
@@ -13,7 +14,7 @@ public sealed class CoilVerdict
 
     /// <summary>Judges a coil.</summary>
     /// <param name="readings">One or more readings. Copied.</param>
-    /// <param name="band">Between which resistances it may lie.</param>
+    /// <param name="band">The allowed band of resistance.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
     public CoilVerdict(IEnumerable<CoilReading> readings, CoilBand band)
@@ -35,10 +36,10 @@ public sealed class CoilVerdict
     /// <summary>The readings.</summary>
     public ImmutableArray<CoilReading> Readings { get; }
 
-    /// <summary>Between which resistances it may lie.</summary>
+    /// <summary>The allowed band of resistance.</summary>
     public CoilBand Band { get; }
 
-    /// <summary>What the readings say.</summary>
+    /// <summary>The verdict.</summary>
     public BenchVerdict Verdict { get; }
 
     /// <summary>Its resistance at 20 °C, in ohm.</summary>

@@ -2,8 +2,11 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What a bench collected, as a volume in a graduated glass or as a mass on a scale, with the step it reads in.</summary>
-/// <remarks>The default value is nothing collected and is refused by readings.</remarks>
+/// <summary>
+/// The amount that a bench collected, as a volume in a graduated glass or a mass on a scale, with the resolution of the
+/// instrument.
+/// </summary>
+/// <remarks>The default value means nothing collected; readings refuse it.</remarks>
 public readonly struct CollectedFuel
 {
     private readonly double amount;
@@ -11,27 +14,27 @@ public readonly struct CollectedFuel
 
     private CollectedFuel(double amount, double resolution) => (this.amount, this.resolution) = (amount, resolution);
 
-    /// <summary>Whether a volume was read; else a mass.</summary>
+    /// <summary>Whether a volume was read; otherwise a mass.</summary>
     public bool IsByVolume => Volume.HasValue;
 
-    /// <summary>The volume in the unit it was read in; none when a mass was read.</summary>
+    /// <summary>The volume in the unit of the reading; null when a mass was read.</summary>
     public Volume? Volume { get; private init; }
 
-    /// <summary>The step of the graduated glass; none when a mass was read.</summary>
+    /// <summary>The resolution of the graduated glass; null when a mass was read.</summary>
     public Volume? VolumeResolution { get; private init; }
 
-    /// <summary>The mass in the unit it was read in; none when a volume was read.</summary>
+    /// <summary>The mass in the unit of the reading; null when a volume was read.</summary>
     public Mass? Mass { get; private init; }
 
-    /// <summary>The step of the scale; none when a volume was read.</summary>
+    /// <summary>The resolution of the scale; null when a volume was read.</summary>
     public Mass? MassResolution { get; private init; }
 
-    /// <summary>The step of the instrument as a share of what was collected.</summary>
+    /// <summary>The resolution of the instrument as a fraction of the amount collected.</summary>
     public Ratio ResolutionShare => SiUnits.Ratio(resolution / amount);
 
     /// <summary>
-    /// The standard deviation that reading in steps brings, as a share of what was collected: the step over the root of
-    /// twelve. Source: [JCGM-100] section F.2.2.1.
+    /// The standard deviation from the resolution, as a fraction of the amount collected: the step over the square root
+    /// of twelve. Source: [JCGM-100] section F.2.2.1.
     /// </summary>
     internal double RoundingShare => resolution / amount / Math.Sqrt(12);
 

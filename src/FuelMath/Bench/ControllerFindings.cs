@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Bench;
 
-/// <summary>Corrections of pulse widths that are made twice, or by nobody.</summary>
+/// <summary>Findings on corrections of pulse widths that are made twice, or not at all.</summary>
 internal static class ControllerFindings
 {
     private static readonly DataSource Rule = new("Definition", "each correction is made once");

@@ -1,6 +1,6 @@
 namespace FuelMath.Bench;
 
-/// <summary>What widths were corrected for, in words.</summary>
+/// <summary>The names of width corrections.</summary>
 internal static class CorrectionWords
 {
     internal static string Of(WidthCorrections widths) =>

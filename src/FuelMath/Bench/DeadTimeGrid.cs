@@ -58,7 +58,7 @@ internal sealed class DeadTimeGrid
         }
     }
 
-    /// <summary>The mean of each pair, s; not a number where none was read.</summary>
+    /// <summary>The mean of each pair, s; NaN where none was read.</summary>
     internal double[,] Means()
     {
         var means = new double[Volts.Length, Pascals.Length];

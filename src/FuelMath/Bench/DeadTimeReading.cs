@@ -2,17 +2,15 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>A dead time at one voltage and pressure, as a report gives it or a characterization found it.</summary>
-/// <remarks>
-/// Kept as read, even a negative one; a table refuses that.
-/// </remarks>
+/// <summary>A dead time at one voltage and pressure, from a report or a characterization.</summary>
+/// <remarks>Kept as read, even if negative; a table refuses negative values.</remarks>
 public sealed class DeadTimeReading
 {
     /// <summary>Creates a reading.</summary>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <param name="deadTime">The dead time; finite.</param>
-    /// <param name="resolution">The smallest step it is given in; greater than zero.</param>
-    /// <param name="conditions">What the bench held.</param>
+    /// <param name="resolution">The resolution; greater than zero.</param>
+    /// <param name="conditions">The conditions on the bench.</param>
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public DeadTimeReading(
@@ -35,10 +33,10 @@ public sealed class DeadTimeReading
     /// <summary>The dead time.</summary>
     public Duration DeadTime { get; }
 
-    /// <summary>The smallest step it is given in.</summary>
+    /// <summary>The resolution.</summary>
     public Duration Resolution { get; }
 
-    /// <summary>What the bench held.</summary>
+    /// <summary>The conditions on the bench.</summary>
     public BenchConditions Conditions { get; }
 
     internal double VoltageSi { get; }

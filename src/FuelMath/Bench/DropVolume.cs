@@ -2,9 +2,9 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>The volume of one drop, by which counted drops become a flow.</summary>
+/// <summary>The volume of one drop, which converts counted drops to a flow.</summary>
 /// <remarks>
-/// It follows the tip and the surface tension of the fluid. Collect and weigh a hundred drops where it matters.
+/// It depends on the tip and the surface tension of the fluid. Where it matters, collect and weigh a hundred drops.
 /// </remarks>
 public sealed class DropVolume
 {
@@ -21,7 +21,7 @@ public sealed class DropVolume
     /// <summary>The volume, in m³.</summary>
     public Volume Volume => SiUnits.Volume(Si);
 
-    /// <summary>Whether it is a rule of thumb and not a measurement.</summary>
+    /// <summary>Whether it is an estimate and not a measurement.</summary>
     public bool IsEstimate { get; }
 
     /// <summary>Where it comes from.</summary>

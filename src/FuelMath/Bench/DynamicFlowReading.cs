@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>One reading of a pulsed injector: what was collected from a counted number of equal pulses.</summary>
+/// <summary>One reading of a pulsed injector: the amount collected from a counted number of equal pulses.</summary>
 /// <remarks>Kept as read.</remarks>
 public sealed class DynamicFlowReading
 {
@@ -11,10 +11,10 @@ public sealed class DynamicFlowReading
     /// <summary>Creates a reading.</summary>
     /// <param name="pulseWidth">Commanded width; greater than zero and shorter than the period.</param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
-    /// <param name="pulses">How many pulses were counted; one or more.</param>
-    /// <param name="collected">What they delivered together.</param>
+    /// <param name="pulses">Number of pulses; one or more.</param>
+    /// <param name="collected">The total amount that they delivered.</param>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
-    /// <param name="conditions">What the bench held.</param>
+    /// <param name="conditions">The conditions on the bench.</param>
     /// <exception cref="ArgumentException">Nothing was collected.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
@@ -52,16 +52,16 @@ public sealed class DynamicFlowReading
     /// <summary>Time from one pulse to the next.</summary>
     public Duration Period { get; }
 
-    /// <summary>How many pulses were counted.</summary>
+    /// <summary>Number of pulses.</summary>
     public int Pulses { get; }
 
-    /// <summary>What they delivered together.</summary>
+    /// <summary>The total amount that they delivered.</summary>
     public CollectedFuel Collected { get; }
 
     /// <summary>Voltage at the injector.</summary>
     public ElectricPotential AtInjector { get; }
 
-    /// <summary>What the bench held.</summary>
+    /// <summary>The conditions on the bench.</summary>
     public BenchConditions Conditions { get; }
 
     /// <summary>The mass of one pulse, in kg.</summary>

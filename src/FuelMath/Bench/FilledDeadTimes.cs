@@ -3,12 +3,12 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>A table of dead time of which some pairs of voltage and pressure were estimated from the others.</summary>
+/// <summary>A table of dead time in which some pairs of voltage and pressure were estimated from the others.</summary>
 /// <remarks>
 /// <para>
-/// By least squares, each reading is a voltage's share and a pressure's share together: added, or multiplied. That is a
-/// pattern that real injectors follow roughly, not a law. Pairs that were read keep what was read. Every estimate is marked
-/// in the table. Source: [Scheffe-1959] section 4.4, two-way layout with missing readings.
+/// Each reading is fitted, by least squares, as the sum or the product of a term for its voltage and one for its
+/// pressure. Real injectors follow such a pattern only roughly. Pairs that were read keep their readings. Every
+/// estimate is marked in the table. Source: [Scheffe-1959] section 4.4, two-way layout with missing readings.
 /// </para>
 /// <para>Made by <see cref="DeadTimeSeries"/>.</para>
 /// </remarks>
@@ -66,15 +66,15 @@ public sealed class FilledDeadTimes
     /// <summary>The table, with its estimates marked.</summary>
     public DeadTimeTable Table { get; }
 
-    /// <summary>How dead time was taken to change.</summary>
+    /// <summary>How dead time was assumed to change.</summary>
     public DeadTimePattern Pattern { get; }
 
-    /// <summary>How many values are estimates.</summary>
+    /// <summary>Number of estimated values.</summary>
     public int Estimates { get; }
 
     /// <summary>
-    /// How far the readings lie off the pattern, one standard deviation, in s: an estimate is no better than that. None where
-    /// there are just enough readings, so that nothing speaks for or against the pattern.
+    /// The residual standard deviation of the readings about the pattern, in s: no estimate is better than that. Null
+    /// where the readings are just enough, so that the pattern can't be tested.
     /// </summary>
     public Duration? Scatter { get; }
 

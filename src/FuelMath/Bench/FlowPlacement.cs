@@ -3,11 +3,13 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>Which injector goes where, from static flows alone: for a bench that gave no dead times.</summary>
+/// <summary>
+/// The assignment of injectors to chambers and stages from static flows alone, for benches that give no dead times.
+/// </summary>
 /// <remarks>
 /// <para>
-/// The chambers' fuel per air is made as even as it can be where pulses are long; at short ones dead times that nobody read
-/// may matter more (<see cref="Placement"/> takes them in). The same search, with the same proof.
+/// Makes the chambers' fuel per air as even as possible for long pulses; at short pulses the unknown dead times may
+/// matter more (<see cref="Placement"/> includes them). The search and its proof are those of <see cref="Placement"/>.
 /// </para>
 /// </remarks>
 /// <example>
@@ -19,11 +21,13 @@ public sealed class FlowPlacement
     private readonly Placement placement;
 
     /// <summary>Finds the placement.</summary>
-    /// <param name="flows">Name and static flow of each, all read alike; at least one for each seat. Copied.</param>
+    /// <param name="flows">
+    /// Name and static flow of each, all read under the same conditions; at least one for each seat. Copied.
+    /// </param>
     /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
-    /// <param name="stages">How many injectors feed a chamber, each a stage of its own; 1 to 8.</param>
+    /// <param name="stages">Number of injectors for each chamber, each a stage of its own; 1 to 8.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There are too few injectors, or a name is there twice.</exception>
+    /// <exception cref="ArgumentException">There are too few injectors, or a name occurs twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public FlowPlacement(IEnumerable<KeyValuePair<string, VolumeFlow>> flows, IEnumerable<Ratio> air, int stages)
     {
@@ -48,13 +52,13 @@ public sealed class FlowPlacement
         );
     }
 
-    /// <summary>How many injectors feed a chamber.</summary>
+    /// <summary>Number of injectors for each chamber.</summary>
     public int Stages { get; }
 
-    /// <summary>How many chambers.</summary>
+    /// <summary>Number of chambers.</summary>
     public int Chambers => placement.Chambers;
 
-    /// <summary>What is left: (largest - smallest) fuel per air over the mean.</summary>
+    /// <summary>The remaining imbalance: (largest - smallest) fuel per air over the mean.</summary>
     public Ratio Imbalance => placement.Imbalance;
 
     /// <summary>The same for the injectors in the order given; null where more are given than there are seats.</summary>
@@ -73,7 +77,9 @@ public sealed class FlowPlacement
     public ImmutableArray<string> At(int chamber) =>
         [.. Enumerable.Range(1, Stages).Select(stage => placement.At(chamber, stage).Name)];
 
-    /// <summary>An injector of which only the flow is looked at: at one long pulse for all, nothing else tells them apart.</summary>
+    /// <summary>
+    /// An injector of which only the flow matters: at one long pulse for all, they differ in nothing else.
+    /// </summary>
     private static Injector Only(string name, VolumeFlow flow) =>
         new(
             name,

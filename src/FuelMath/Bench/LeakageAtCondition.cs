@@ -4,10 +4,10 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What the leakage readings at one pressure, of one fluid and temperature, say against a limit.</summary>
+/// <summary>The verdict on leakage readings at one pressure, with one fluid and temperature, against a limit.</summary>
 /// <remarks>
-/// Counts add up, and so do volumes; each kind is judged by itself. Rejected if either kind is, else accepted if either is.
-/// Made by a <see cref="LeakageVerdict"/>.
+/// Counts of drops are added up, and so are volumes; each kind is judged separately. Rejected if either kind is, else
+/// accepted if either is. Created by a <see cref="LeakageVerdict"/>.
 /// </remarks>
 public sealed class LeakageAtCondition
 {
@@ -44,13 +44,13 @@ public sealed class LeakageAtCondition
     /// <summary>The differential pressure that was held.</summary>
     public Pressure DifferentialPressure => Readings[0].Conditions.DifferentialPressure;
 
-    /// <summary>What they say.</summary>
+    /// <summary>The verdict.</summary>
     public BenchVerdict Verdict { get; }
 
-    /// <summary>What passed, as a share of the limit.</summary>
+    /// <summary>The leakage as a fraction of the limit.</summary>
     public Ratio ShareOfLimit => SiUnits.Ratio(rate / limit.Si);
 
-    /// <summary>Formats what passed, in the measure of the limit, and at which pressure.</summary>
+    /// <summary>Formats the leakage, in the measure of the limit, and the pressure.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
         (
@@ -59,7 +59,7 @@ public sealed class LeakageAtCondition
                 : Guard.Show(SiUnits.VolumeFlow(rate), UnitsNet.Units.VolumeFlowUnit.CubicCentimeterPerMinute)
         ) + $" at {Show.Bar(DifferentialPressure.InSi())}";
 
-    /// <summary>Drops against the most per second.</summary>
+    /// <summary>Judges drops against the allowed rate.</summary>
     private static BenchVerdict OfCount(LeakageReading[] readings, double allowed, Ratio confidence)
     {
         long count = readings.Sum(r => (long)r.Drops!.Value);
@@ -70,7 +70,10 @@ public sealed class LeakageAtCondition
             : BenchVerdict.Undecided;
     }
 
-    /// <summary>A volume against the most per second, with one step of the glass for each reading to either side.</summary>
+    /// <summary>
+    /// Judges a volume against the allowed rate, with one step of the glass per reading as the uncertainty to either
+    /// side.
+    /// </summary>
     private static BenchVerdict OfVolume(LeakageReading[] readings, double allowed)
     {
         double most = allowed * readings.Sum(r => r.OverSi);

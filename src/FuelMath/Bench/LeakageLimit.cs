@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>How much a shut injector may let pass: drops per time, or volume per time.</summary>
+/// <summary>The allowed leakage of a closed injector, in drops per time or volume per time.</summary>
 /// <remarks>Makers' data come first.</remarks>
 public sealed class LeakageLimit
 {
@@ -16,7 +16,7 @@ public sealed class LeakageLimit
     public static LeakageLimit CommonPractice { get; } =
         new(1 / 60.0, true, new DataSource("Common-practice", "at most one drop a minute"));
 
-    /// <summary>Whether it counts drops; else volume.</summary>
+    /// <summary>Whether it counts drops; otherwise it is a volume.</summary>
     public bool IsByDrops { get; }
 
     /// <summary>Where it comes from.</summary>

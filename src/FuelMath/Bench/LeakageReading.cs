@@ -2,9 +2,11 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What a shut injector let pass in a time: drops that were counted, or a volume that was collected.</summary>
+/// <summary>
+/// The leakage of a closed injector over a time: drops that were counted, or a volume that was collected.
+/// </summary>
 /// <remarks>
-/// Kept as read; none at all is a reading too. Caution: a leaking injector can fill a cylinder or the sump with fuel.
+/// Kept as read; zero is a reading too. Caution: a leaking injector can fill a cylinder or the sump with fuel.
 /// </remarks>
 public sealed class LeakageReading
 {
@@ -17,16 +19,16 @@ public sealed class LeakageReading
         (Drops, Collected, Resolution, Over, Conditions) = (drops, collected, resolution, over, conditions);
     }
 
-    /// <summary>How many drops fell; none when a volume was collected.</summary>
+    /// <summary>Number of drops; null when a volume was collected.</summary>
     public int? Drops { get; }
 
-    /// <summary>What was collected; none when drops were counted.</summary>
+    /// <summary>The volume collected; null when drops were counted.</summary>
     public Volume? Collected { get; }
 
-    /// <summary>The smallest step that the glass can be read in; none when drops were counted.</summary>
+    /// <summary>The resolution of the glass; null when drops were counted.</summary>
     public Volume? Resolution { get; }
 
-    /// <summary>In which time.</summary>
+    /// <summary>The time of observation.</summary>
     public Duration Over { get; }
 
     /// <summary>What the bench held.</summary>
@@ -35,8 +37,8 @@ public sealed class LeakageReading
     internal double OverSi { get; }
 
     /// <summary>Drops that were counted.</summary>
-    /// <param name="drops">How many fell; 0 to 1,000,000.</param>
-    /// <param name="over">In which time; greater than zero.</param>
+    /// <param name="drops">Number of drops; 0 to 1 000 000.</param>
+    /// <param name="over">The time of observation; greater than zero.</param>
     /// <param name="conditions">What the bench held.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>
@@ -47,7 +49,7 @@ public sealed class LeakageReading
     /// <summary>A volume that was collected.</summary>
     /// <param name="collected">The volume; not negative.</param>
     /// <param name="resolution">The smallest step that can be read; greater than zero.</param>
-    /// <param name="over">In which time; greater than zero.</param>
+    /// <param name="over">The time of observation; greater than zero.</param>
     /// <param name="conditions">What the bench held.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="conditions"/> is null.</exception>

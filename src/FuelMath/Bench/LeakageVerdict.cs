@@ -4,26 +4,28 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What leakage readings of one injector say against a limit.</summary>
+/// <summary>The verdict on leakage readings of one injector against a limit.</summary>
 /// <remarks>
 /// <para>
 /// Readings are judged condition by condition (pressure, fluid, temperature), and the worst decides: rejected if one is
-/// rejected, else undecided if one is undecided. A pressure at which nothing leaks says nothing of a higher one.
+/// rejected, else undecided if one is undecided. No leakage at one pressure proves nothing at a higher one.
 /// </para>
 /// <para>
-/// Counted drops are judged by exact Poisson limits: accepted when so few would hardly fall at the limit, rejected when so
-/// many would hardly, else undecided. With 95 % and a limit of one a minute, three minutes without a drop are accepted and
-/// one drop in a minute is not. A collected volume is judged with one step of the glass to either side. Source:
-/// [Garwood-1936].
+/// Counted drops are judged by exact Poisson limits: accepted when so few drops would be improbable at the limit,
+/// rejected when so many would be, else undecided. With 95 % and a limit of one a minute, three minutes without a drop
+/// are accepted and one drop in a minute is not. A collected volume is judged with one step of the glass to either
+/// side. Source: [Garwood-1936].
 /// </para>
 /// </remarks>
 public sealed class LeakageVerdict
 {
     /// <summary>Judges leakage.</summary>
     /// <param name="readings">One or more readings. Copied.</param>
-    /// <param name="limit">The most that may pass.</param>
+    /// <param name="limit">The allowed leakage.</param>
     /// <param name="drop">The volume of a drop, for readings in another measure than the limit.</param>
-    /// <param name="confidence">How sure an acceptance or a rejection by counted drops must be; 50 % to 99.99 %.</param>
+    /// <param name="confidence">
+    /// Confidence level of an acceptance or a rejection by counted drops; 50 % to 99.99 %.
+    /// </param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
@@ -62,13 +64,13 @@ public sealed class LeakageVerdict
     /// <summary>The readings.</summary>
     public ImmutableArray<LeakageReading> Readings { get; }
 
-    /// <summary>The most that may pass.</summary>
+    /// <summary>The allowed leakage.</summary>
     public LeakageLimit Limit { get; }
 
     /// <summary>The volume of a drop that was used where measures differ.</summary>
     public DropVolume Drop { get; }
 
-    /// <summary>How sure an acceptance or a rejection by counted drops is.</summary>
+    /// <summary>Confidence level of an acceptance or a rejection by counted drops.</summary>
     public Ratio Confidence { get; }
 
     /// <summary>The readings of each condition with their own verdict, the worst first.</summary>
@@ -77,19 +79,19 @@ public sealed class LeakageVerdict
     /// <summary>The condition that decides.</summary>
     public LeakageAtCondition Worst => Conditions[0];
 
-    /// <summary>What the readings say: the verdict of the worst condition.</summary>
+    /// <summary>The verdict: that of the worst condition.</summary>
     public BenchVerdict Verdict => Worst.Verdict;
 
-    /// <summary>Whether the volume of a drop played a part; see whether it is an estimate.</summary>
+    /// <summary>Whether the verdict depends on the volume of a drop, which may be an estimate.</summary>
     public bool RestsOnDropVolume { get; }
 
-    /// <summary>What passed at the worst condition, as a share of the limit.</summary>
+    /// <summary>The leakage at the worst condition, as a fraction of the limit.</summary>
     public Ratio ShareOfLimit => Worst.ShareOfLimit;
 
-    /// <summary>The highest differential pressure at which leakage was watched, in Pa.</summary>
+    /// <summary>The highest differential pressure at which leakage was read, in Pa.</summary>
     public Pressure HighestDifferentialPressure => SiUnits.Pressure(Readings.Max(r => r.Conditions.PressureSi));
 
-    /// <summary>Formats what passed at the worst condition, in the measure of the limit.</summary>
+    /// <summary>Formats the leakage at the worst condition, in the measure of the limit.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Worst.ToString();
 

@@ -3,14 +3,17 @@ using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: the longest run of pulse widths whose mean masses all lie within a share of their own line.</summary>
+/// <summary>
+/// Kernel: the longest run of pulse widths whose mean masses all lie within a relative tolerance of the line fitted to
+/// them.
+/// </summary>
 internal static class LinearRange
 {
     private const int LeastWidths = 3;
 
     /// <summary>
-    /// The line, the first and the past-the-last reading, and its worst departure; null when no three widths do. Among runs
-    /// of the same number of widths the one with the smallest worst departure counts.
+    /// The line, the first and the past-the-last reading, and its worst departure; null when no three widths do. Among
+    /// runs of equal length the one with the smallest worst departure is chosen.
     /// </summary>
     internal static (FittedLine Line, int First, int End, double Worst)? Find(
         ImmutableArray<DynamicFlowReading> sorted,
@@ -45,7 +48,10 @@ internal static class LinearRange
         return null;
     }
 
-    /// <summary>The largest departure of a mean mass from the line, as a share of the line; infinite below its crossing.</summary>
+    /// <summary>
+    /// The largest departure of a mean mass from the line, as a fraction of the line; infinite where the line is not
+    /// positive.
+    /// </summary>
     private static double Worst(ImmutableArray<DynamicFlowReading> sorted, ReadOnlySpan<int> starts, FittedLine line)
     {
         double worst = 0;

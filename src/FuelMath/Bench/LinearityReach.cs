@@ -3,11 +3,14 @@ using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: how far a dead time and a slope can be off because means depart from a straight line within a tolerance.</summary>
+/// <summary>
+/// Kernel: bounds on the errors of a dead time and a slope caused by departures of the means from a straight line
+/// within a tolerance.
+/// </summary>
 /// <remarks>
-/// The line is a sum of its readings, each with a known pull on where it meets no fuel and on how steep it is. So the worst is known of
-/// two cases, and the larger of them counts: every mean departs by the tolerance, each to the worse side; or one width
-/// alone departs by so much that the line, which it pulls along, still passes it as within the tolerance.
+/// The fit is linear in its readings, so the leverage of each on the zero crossing and on the slope is known. The bound
+/// is the larger of two worst cases: every mean departs by the tolerance, each to the worse side; or a single width
+/// departs so far that the line, which it pulls along, still accepts it as within the tolerance.
 /// </remarks>
 internal sealed class LinearityReach
 {
@@ -27,22 +30,25 @@ internal sealed class LinearityReach
         ];
     }
 
-    /// <summary>How far below this place, which lies below all readings, the line may meet no fuel.</summary>
+    /// <summary>How far the zero crossing may lie below this width, which lies below all readings.</summary>
     internal double Below(double low)
     {
-        // What may be off grows in proportion to the distance from the readings, so that the two lines meet by a division.
+        // The bound grows linearly with the distance from the readings, so the crossing of the two lines is one
+        // division.
         double away = line.X[^1] - low;
         double growth = (Off(low - away) - Off(low)) / away;
         return Off(low) / (line.Slope - Math.Min(growth, line.Slope / 2));
     }
 
-    /// <summary>How far above this place the line may meet no fuel: toward the readings, where less may be off.</summary>
+    /// <summary>
+    /// How far the zero crossing may lie above this width: toward the readings, where the bound is smaller.
+    /// </summary>
     internal double Above(double high) => Off(high) / line.Slope;
 
-    /// <summary>By how much the slope may be off, to either side.</summary>
+    /// <summary>The bound on the error of the slope, to either side.</summary>
     internal double OfSlope() => Off(readings => Pull(readings, 1) - Pull(readings, 0));
 
-    /// <summary>By how much mass the line may be off at a width.</summary>
+    /// <summary>The bound on the error of the line's mass at a width.</summary>
     private double Off(double at) => Off(readings => Pull(readings, at));
 
     private double Off(Func<int[], double> pull)

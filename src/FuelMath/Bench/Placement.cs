@@ -3,12 +3,15 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>Which injector goes to which chamber and stage, so that the chambers' fuel per air is most even.</summary>
+/// <summary>
+/// The assignment of injectors to chambers and stages that makes the chambers' fuel per air most even.
+/// </summary>
 /// <remarks>
 /// <para>
-/// Least is the imbalance: the worst over all points of (largest - smallest) / mean of the chambers' fuel over air. The
-/// search is exact, and its bound certifies that; past two million steps it stops and says how far the bound lies below. More
-/// candidates than seats are chosen from, which moves the mean. Source: [Land-Doig-1960] branch and bound.
+/// It minimizes the imbalance: the worst over all points of (largest - smallest) / mean of the chambers' fuel over air.
+/// The search is exact, and its bound proves that; after two million steps it stops and reports how far the bound lies
+/// below. With more candidates than seats it also selects among them, which changes the mean. Source: [Land-Doig-1960]
+/// branch and bound.
 /// </para>
 /// </remarks>
 /// <example>
@@ -16,7 +19,7 @@ namespace FuelMath.Bench;
 /// </example>
 public sealed class Placement
 {
-    /// <summary>How many beginnings are bounded unless the caller says otherwise.</summary>
+    /// <summary>The default limit on the number of partial placements examined.</summary>
     private const int UsualSteps = 2_000_000;
 
     private readonly ImmutableArray<Injector> placed;
@@ -27,7 +30,10 @@ public sealed class Placement
     /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
     /// <param name="points">One or more points, all with the same number of stages. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There are too few, or stages differ, or one would deliver nothing in the first stage.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are too few candidates, the number of stages differs between points, or a candidate would deliver nothing
+    /// in the first stage.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">An air is not greater than zero.</exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>
     public Placement(IEnumerable<Injector> candidates, IEnumerable<Ratio> air, IEnumerable<PlacementPoint> points)
@@ -101,43 +107,48 @@ public sealed class Placement
     /// <summary>The points.</summary>
     public ImmutableArray<PlacementPoint> Points { get; }
 
-    /// <summary>How many chambers.</summary>
+    /// <summary>Number of chambers.</summary>
     public int Chambers { get; }
 
     /// <summary>The imbalance of this placement.</summary>
     public Ratio Imbalance { get; }
 
     /// <summary>
-    /// The imbalance of the order given: the first injectors to the first chamber, stage by stage; none where one may not go
-    /// there.
+    /// The imbalance of the order given: the first injectors to the first chamber, stage by stage; null where an
+    /// injector may not go to its seat.
     /// </summary>
     public Ratio? AsGiven { get; }
 
-    /// <summary>What no placement can be better than.</summary>
+    /// <summary>The lower bound of the imbalance of any placement.</summary>
     public Ratio LowerBound { get; }
 
-    /// <summary>Whether the bound certifies that there is no better placement.</summary>
+    /// <summary>Whether the bound proves that there is no better placement.</summary>
     public bool IsProvenBest { get; }
 
     /// <summary>Whether the order has no effect: one stage, equal air, and no injector to spare.</summary>
     public bool EveryOrderIsEqual { get; }
 
-    /// <summary>How many beginnings of placements were bounded.</summary>
+    /// <summary>Number of partial placements examined.</summary>
     public int Steps { get; }
 
     /// <summary>How far the bound lies below the imbalance: zero when this is proven to be the best.</summary>
     public Ratio Gap => SiUnits.Ratio(Math.Max(0, Imbalance.InSi() - LowerBound.InSi()));
 
-    /// <summary>Finds the placement of injectors that may not go everywhere, with a limit of one's own to the search.</summary>
+    /// <summary>
+    /// Finds the placement of injectors that may be restricted to stages, with a given limit on the search.
+    /// </summary>
     /// <param name="candidates">At least one injector for each seat, with the stages that it may go to. Copied.</param>
     /// <param name="air">The air of each chamber, as shares of any whole; greater than zero, two or more. Copied.</param>
     /// <param name="points">One or more points, all with the same number of stages. Copied.</param>
-    /// <param name="mostSteps">How many beginnings may be bounded; 1 to 1,000,000,000. Two million take some seconds, in hard cases half a minute.</param>
-    /// <returns>The placement; past the limit the best that was found, with its bound.</returns>
+    /// <param name="mostSteps">
+    /// Largest number of partial placements examined; 1 to 1 000 000 000. Two million take some seconds, in hard cases
+    /// half a minute.
+    /// </param>
+    /// <returns>The placement; beyond the limit the best one found, with its bound.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// The seats can't all be filled, stages differ, a candidate names a stage that there is not, or one would deliver nothing
-    /// in the first stage.
+    /// The seats can't all be filled, the number of stages differs between points, a candidate names a stage that does
+    /// not exist, or a candidate would deliver nothing in the first stage.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>

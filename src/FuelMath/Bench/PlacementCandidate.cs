@@ -4,7 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>An injector that may be placed, and the stages that it may go to.</summary>
 /// <remarks>
-/// Primaries and secondaries often differ in size, reach or connector, so that not every one fits everywhere.
+/// Primaries and secondaries often differ in size, length or connector, so not every injector fits everywhere.
 /// </remarks>
 public sealed class PlacementCandidate
 {
@@ -12,7 +12,7 @@ public sealed class PlacementCandidate
     /// <param name="injector">The injector.</param>
     /// <param name="stages">The stages that it may go to, from 1; one or more, each once. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There is no stage, or one is there twice.</exception>
+    /// <exception cref="ArgumentException">There is no stage, or one occurs twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A stage is less than 1.</exception>
     public PlacementCandidate(Injector injector, IEnumerable<int> stages)
     {

@@ -1,6 +1,6 @@
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: the chambers of a search: their air, which are filled, and which are alike.</summary>
+/// <summary>Kernel: the chambers of a search: their air, and which are filled or have equal air.</summary>
 internal sealed class PlacementChambers
 {
     private readonly double[] air;
@@ -22,7 +22,7 @@ internal sealed class PlacementChambers
 
     internal void Empty(int chamber) => filled[chamber] = false;
 
-    /// <summary>Whether it is empty, and no empty one before it has the same air.</summary>
+    /// <summary>Whether it is empty and the first empty chamber with its air.</summary>
     internal bool IsFirstAlike(int chamber)
     {
         for (int c = 0; c < chamber; c++)
@@ -36,7 +36,7 @@ internal sealed class PlacementChambers
         return !filled[chamber];
     }
 
-    /// <summary>Whether another empty one has the same air.</summary>
+    /// <summary>Whether another empty chamber has the same air.</summary>
     internal bool HasAlike(int chamber)
     {
         for (int c = 0; c < air.Length; c++)
@@ -50,7 +50,9 @@ internal sealed class PlacementChambers
         return false;
     }
 
-    /// <summary>The number of the first injector in the filled chamber before it that has the same air; -1 without one.</summary>
+    /// <summary>
+    /// The number of the first injector in the last filled chamber before it with the same air; -1 without one.
+    /// </summary>
     internal int LastAlike(int chamber)
     {
         for (int c = chamber - 1; c >= 0; c--)

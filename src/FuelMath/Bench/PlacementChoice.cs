@@ -1,14 +1,15 @@
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: which groups are left for the chambers still empty, and what to fill next.</summary>
+/// <summary>Kernel: the groups left for the empty chambers, and what to fill next.</summary>
 /// <remarks>
-/// All chambers' fuel over air lie in one window at each point, whose lower end is only known to lie between two bounds. What
-/// an empty chamber, or an injector that must be placed, can reach at best narrows these bounds, and they in turn the groups
-/// left, until nothing changes much. Source: [Land-Doig-1960] for the search; the narrowing is arithmetic.
+/// At each point the fuel over air of all chambers lies in one window, whose lower end is only known to lie between two
+/// bounds. The range that each empty chamber, and each injector that must be placed, can still reach narrows these
+/// bounds, and the bounds exclude groups, in turn, until little changes. Source: [Land-Doig-1960] for the search; the
+/// narrowing is interval arithmetic.
 /// </remarks>
 internal sealed class PlacementChoice
 {
-    /// <summary>How often the bounds are narrowed at most; more is never wrong, only slower.</summary>
+    /// <summary>Largest number of narrowing rounds; more would be correct but slower.</summary>
     private const int MostRounds = 4;
 
     private readonly PlacementGroups groups;
@@ -20,13 +21,13 @@ internal sealed class PlacementChoice
     private readonly int[] chamberCounts;
     private readonly int[] injectorCounts;
 
-    /// <summary>Narrows the groups that were left before.</summary>
+    /// <summary>Narrows the groups left from the step before.</summary>
     /// <param name="groups">All groups.</param>
     /// <param name="chambers">The chambers.</param>
     /// <param name="used">Which injectors are placed.</param>
-    /// <param name="allMustGo">Whether no injector is to spare.</param>
-    /// <param name="reach">Between which fuel over air the empty chambers must lie at each point; narrowed here.</param>
-    /// <param name="widths">How wide the window of all chambers may be at each point.</param>
+    /// <param name="allMustGo">Whether every injector must be placed.</param>
+    /// <param name="reach">The range of fuel over air for the empty chambers at each point; narrowed here.</param>
+    /// <param name="widths">The allowed width of the window of all chambers at each point.</param>
     /// <param name="before">The groups that were left a step before.</param>
     internal PlacementChoice(
         PlacementGroups groups,
@@ -52,21 +53,23 @@ internal sealed class PlacementChoice
         }
     }
 
-    /// <summary>Groups of injectors not yet used that some empty chamber could take.</summary>
+    /// <summary>Groups of unused injectors that some empty chamber could take.</summary>
     internal int[] Left { get; private set; }
 
     /// <summary>Whether every empty chamber, and every injector that must be placed, still has a group.</summary>
     internal bool IsPossible { get; private set; } = true;
 
     /// <summary>
-    /// Chambers with the groups to try in them: all of one chamber, or all that hold one injector, whichever are fewest.
+    /// Chambers with the groups to try in them: all groups of one chamber, or all groups with one injector, whichever
+    /// are fewest.
     /// </summary>
     internal List<(int Chamber, int Group)> Pick()
     {
         (int chamber, int fewest) = (-1, int.MaxValue);
         for (int c = 0; c < chambers.Count; c++)
         {
-            // Alike chambers count as one. Where all injectors must go, an injector decides between them.
+            // Chambers with equal air count as one. Where all injectors must be placed, an injector decides between
+            // them.
             if (chambers.IsFirstAlike(c) && !(allMustGo && chambers.HasAlike(c)) && chamberCounts[c] < fewest)
             {
                 (chamber, fewest) = (c, chamberCounts[c]);
@@ -104,7 +107,7 @@ internal sealed class PlacementChoice
             }
         }
 
-        // What lies near the middle of the reach comes first.
+        // Groups near the middle of the range come first.
         double middle = (reach[0].From + reach[0].To) / 2;
         return [.. all.OrderBy(p => Math.Abs((groups.Fuel(p.Group, 0) / chambers.Air(p.Chamber)) - middle))];
     }
@@ -148,7 +151,7 @@ internal sealed class PlacementChoice
         }
     }
 
-    /// <summary>Narrows the reach at each point; true when that may shut out more groups.</summary>
+    /// <summary>Narrows the range at each point; true when that may exclude more groups.</summary>
     private bool Narrow()
     {
         bool narrower = false;
@@ -156,8 +159,8 @@ internal sealed class PlacementChoice
         {
             (double from, double to) = reach[k];
             (double least, double most) = Ends(k);
-            // The window must begin no higher than the least of what each reaches at most, and end no lower than the most of
-            // what each reaches at least.
+            // The window must begin no higher than the smallest of the upper ends of all ranges, and end no lower than
+            // the largest of their lower ends.
             double begin = Math.Max(from, most - widths[k]);
             double end = Math.Min(to, least + widths[k]);
             if (!(end - begin >= 0) || !(begin <= least) || !(end >= most))
@@ -173,7 +176,7 @@ internal sealed class PlacementChoice
         return narrower;
     }
 
-    /// <summary>The least of what any chamber or injector reaches at most, and the most of what any reaches at least.</summary>
+    /// <summary>The smallest upper end and the largest lower end of the ranges of all chambers and injectors.</summary>
     private (double Least, double Most) Ends(int point)
     {
         Span<double> lows = stackalloc double[chambers.Count + used.Length];

@@ -78,8 +78,8 @@ internal sealed class PlacementGroups
     internal bool Holds(int group, int injector) => Array.IndexOf(members[group], injector) >= 0;
 
     /// <summary>
-    /// Whether the same fuel comes of a group earlier in the order: with an injector that delivers alike, has a lower number
-    /// and is not used, or with two such in the other order.
+    /// Whether an earlier group gives the same fuel: one with an unused injector of lower number that delivers the
+    /// same, or with two such injectors exchanged.
     /// </summary>
     internal bool HasTwinBefore(int group, bool[] used)
     {
@@ -115,8 +115,8 @@ internal sealed class PlacementGroups
     }
 
     /// <summary>
-    /// The least and the most fuel that so many chambers could get from the injectors left; infinite when too few may go to a
-    /// stage.
+    /// The least and the most fuel that this number of chambers could get from the injectors left; infinite when too
+    /// few may go to a stage.
     /// </summary>
     internal (double Least, double Most) Range(int point, int chambers, bool[] used, bool allMustGo)
     {
@@ -136,11 +136,14 @@ internal sealed class PlacementGroups
         return (least, most);
     }
 
-    /// <summary>Injectors by what they give more in the first stage than in the second.</summary>
+    /// <summary>Injectors sorted by their mass in the first stage minus that in the second.</summary>
     private int[] ByDifference(int point) =>
         [.. Enumerable.Range(0, Injectors).OrderBy(i => mass[point, 0, i] - mass[point, 1, i])];
 
-    /// <summary>The fuel of all injectors left, when those go to the first stage that give most, or least, more there.</summary>
+    /// <summary>
+    /// The fuel of all injectors left when those with the largest, or the smallest, such difference go to the first
+    /// stage.
+    /// </summary>
     private double Split(int point, int chambers, bool[] used, bool most)
     {
         (double sum, int count) = (0, chambers);

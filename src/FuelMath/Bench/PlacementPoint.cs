@@ -3,12 +3,14 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>A place of operation that injectors are placed for: the pulse that each stage is commanded.</summary>
+/// <summary>An operating point for placement: the pulse commanded to each stage.</summary>
 public sealed class PlacementPoint
 {
     /// <summary>Creates a point.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="pulseWidths">The commanded width of each stage, one or more; zero for a stage that rests. Copied.</param>
+    /// <param name="pulseWidths">
+    /// The commanded width of each stage, one or more; zero for an inactive stage. Copied.
+    /// </param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <param name="differentialPressure">Rail less discharge pressure; greater than zero.</param>
     /// <param name="density">Density of the fuel at the injectors; greater than zero.</param>

@@ -3,13 +3,13 @@ namespace FuelMath.Bench;
 /// <summary>Kernel: depth-first branch and bound over chambers, each filled with a group of one injector for every stage.</summary>
 /// <remarks>
 /// <para>
-/// It asks whether any placement is better than a target: first for small targets, which few groups can meet, then for larger
-/// ones, up to the best that is known. Each target that is searched to the end without success is a lower bound.
+/// It searches for a placement better than a target: first for small targets, which few groups can meet, then for
+/// larger ones, up to the best known value. Each target that is exhausted without success is a lower bound.
 /// </para>
 /// <para>
-/// At each step only groups count that lie, at every point, within the target's reach of the chambers already filled and of
-/// what those still empty can get. Next comes whatever has the fewest groups left, a chamber or an injector that must be
-/// placed. Of injectors that deliver alike, and of chambers with the same air, only one order is tried.
+/// At each step a group is tried only if, at every point, its fuel is within the target of the chambers already filled
+/// and of what the empty ones can still reach. The chamber, or the injector that must be placed, with the fewest groups
+/// left comes next. Among injectors that deliver the same, and among chambers with equal air, only one order is tried.
 /// Source: [Land-Doig-1960].
 /// </para>
 /// </remarks>
@@ -34,7 +34,8 @@ internal sealed class PlacementSearch
     private bool stopped;
 
     /// <summary>
-    /// The groups; air of each chamber with mean one; an allowed placement to begin with; how many groups may be tried.
+    /// Takes the groups, the air of each chamber with mean one, an allowed initial placement, and the largest number of
+    /// groups to try.
     /// </summary>
     internal PlacementSearch(PlacementGroups groups, double[] air, int[] start, int mostSteps)
     {
@@ -62,7 +63,7 @@ internal sealed class PlacementSearch
 
     internal int Steps { get; private set; }
 
-    /// <summary>What no placement can be better than.</summary>
+    /// <summary>The lower bound of any placement.</summary>
     internal double LowerBound => Math.Min(proven, BestValue);
 
     internal void Run()
@@ -78,7 +79,7 @@ internal sealed class PlacementSearch
                 return;
             }
 
-            // A placement that was found is the best one: the search went on below it to the end.
+            // The last placement found is the best one: the search below it was exhausted.
             proven = cutoff;
             if (proven >= BestValue)
             {
@@ -157,7 +158,8 @@ internal sealed class PlacementSearch
     }
 
     /// <summary>
-    /// Where the fuel over air of the chambers still empty must lie at each point; false when their mean can't.
+    /// The range in which the fuel over air of the empty chambers must lie at each point; false when their mean can't
+    /// lie in it.
     /// </summary>
     private bool Reach(int filled, (double From, double To)[] reach, double[] widths)
     {
@@ -179,7 +181,7 @@ internal sealed class PlacementSearch
                 return false;
             }
 
-            // The window begins no higher than the lowest and ends no lower than the highest that are known.
+            // The window begins no higher than the lowest known value and ends no lower than the highest.
             reach[k] = (highest - width, lowest + width);
             widths[k] = width;
         }

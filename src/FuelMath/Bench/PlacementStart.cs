@@ -1,9 +1,11 @@
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: a placement to begin a search with: the order given where it is allowed, else any that is.</summary>
+/// <summary>
+/// Kernel: an initial placement for a search: the given order where it is allowed, else any allowed one.
+/// </summary>
 internal static class PlacementStart
 {
-    /// <summary>Which injector may go to which stage; all to all when nobody says otherwise.</summary>
+    /// <summary>Which injector may go to which stage; all to all without restrictions.</summary>
     internal static bool[,] Allowed(int stages, int count, PlacementCandidate[]? restricted, string paramName)
     {
         var allowed = new bool[stages, count];
@@ -28,7 +30,7 @@ internal static class PlacementStart
         return allowed;
     }
 
-    /// <summary>The injector of each seat, or null when there are too few that may go to some stage.</summary>
+    /// <summary>The injector of each seat, or null when too few may go to some stage.</summary>
     internal static int[]? Find(bool[,] allowed, int chambers)
     {
         (int stages, int injectors) = (allowed.GetLength(0), allowed.GetLength(1));
@@ -44,8 +46,8 @@ internal static class PlacementStart
 
         return seats;
 
-        // An injector that is taken moves to another seat where it can: an augmenting path. The own number comes first, so
-        // that an order that is allowed is kept.
+        // A placed injector moves to another seat if it can: an augmenting path. The seat's own number is tried first,
+        // so that an allowed order is kept.
         bool Seat(int seat, bool[] tried)
         {
             foreach (int i in Enumerable.Range(0, injectors).OrderBy(i => i == seat ? 0 : 1))
@@ -74,7 +76,7 @@ internal static class PlacementStart
         return Enumerable.Range(0, chambers * stages).All(seat => allowed[seat % stages, seat]);
     }
 
-    /// <summary>Swaps two injectors as long as that makes a placement better; spare ones may come in.</summary>
+    /// <summary>Swaps two injectors, spare ones included, as long as that improves the placement.</summary>
     internal static void Improve(int[] seats, bool[,] allowed, Func<int[], double> value)
     {
         (int stages, int injectors) = (allowed.GetLength(0), allowed.GetLength(1));

@@ -5,18 +5,18 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>
-/// Static flow read at several pressures: the power of pressure that it follows, and whether that differs from the square
-/// root by more than the readings scatter.
+/// The exponent of pressure from static flow at several pressures, and whether it differs significantly from one half,
+/// the square-root law.
 /// </summary>
 /// <remarks>
 /// <para>
-/// A straight line through the logarithms of flow and pressure. Student's test of its slope against one half decides: only
-/// when scatter alone would give such a slope more rarely than the rest to the confidence does the measured power replace
-/// the root. Readings over a narrow range decide little; see the interval.
+/// A straight line is fitted to the logarithms of flow and pressure, and its slope tested against one half with
+/// Student's test. The measured exponent is used only if the p-value is below one minus the confidence. Readings over a
+/// narrow range of pressure decide little; see the interval.
 /// </para>
 /// <para>
-/// Source: [Draper-Smith-1998] chapter 1. Each reading counts alike, which suits scatter that is a share of the reading;
-/// it is at least the step of the instrument over the root of twelve ([JCGM-100]).
+/// Source: [Draper-Smith-1998] chapter 1. All readings have equal weight, which suits scatter in proportion to the
+/// reading; the scatter is at least the resolution of the instrument over the square root of twelve ([JCGM-100]).
 /// </para>
 /// </remarks>
 /// <example>
@@ -30,9 +30,9 @@ public sealed class PressureExponentFit
     private readonly Interval interval;
     private readonly double rootHeight;
 
-    /// <summary>Fits a power.</summary>
+    /// <summary>Fits the exponent.</summary>
     /// <param name="readings">Readings at three or more pressures, all with one fluid. Copied.</param>
-    /// <param name="confidence">How sure the departure from the root must be; 50 % to 99.99 %.</param>
+    /// <param name="confidence">Confidence level of the test against the square root; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentException">There are too few pressures, or fluids differ.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
@@ -74,10 +74,10 @@ public sealed class PressureExponentFit
     /// <summary>The readings, by rising pressure.</summary>
     public ImmutableArray<StaticFlowReading> Readings { get; }
 
-    /// <summary>How sure the departure from the root must be.</summary>
+    /// <summary>Confidence level of the test against the square root.</summary>
     public Ratio Confidence { get; }
 
-    /// <summary>The fitted power, as a pure number.</summary>
+    /// <summary>The fitted exponent, a pure number.</summary>
     public Ratio Exponent => SiUnits.Ratio(line.Slope);
 
     /// <summary>Its standard error.</summary>
@@ -89,16 +89,18 @@ public sealed class PressureExponentFit
     /// <summary>The upper end of its interval.</summary>
     public Ratio ExponentHigh => SiUnits.Ratio(interval.High);
 
-    /// <summary>How often scatter alone would put the power this far from one half, were the root true.</summary>
+    /// <summary>
+    /// The probability that scatter alone puts the exponent this far from one half if the square-root law is true.
+    /// </summary>
     public Ratio PValue { get; }
 
-    /// <summary>Whether the readings speak against the square root: the measured power is then taken.</summary>
+    /// <summary>Whether the test rejects the square root: the measured exponent is then used.</summary>
     public bool IsRootRejected => PValue.InSi() < 1 - Confidence.InSi();
 
-    /// <summary>How far readings lie off the fitted power, one standard deviation, as a share of them.</summary>
+    /// <summary>Residual standard deviation about the fitted power law, relative to the flow.</summary>
     public Ratio FittedScatter => SiUnits.Ratio(line.ResidualStandardDeviation);
 
-    /// <summary>How far readings lie off the best square root, one standard deviation, as a share of them.</summary>
+    /// <summary>Residual standard deviation about the best square-root law, relative to the flow.</summary>
     public Ratio RootScatter { get; }
 
     /// <summary>The lowest pressure of the readings.</summary>
@@ -108,14 +110,15 @@ public sealed class PressureExponentFit
     public Pressure HighestDifferentialPressure => Readings[^1].Conditions.DifferentialPressure;
 
     /// <summary>
-    /// The flow as a rating: by the measured power where the test decided for it, else by the square root through all readings.
+    /// The flow as a rating: by the measured exponent if the test rejects the square root, else by the square-root law
+    /// through all readings.
     /// </summary>
     /// <param name="differentialPressure">The pressure of the rating; within that of the readings.</param>
-    /// <param name="outside">What a measured power does beyond the readings: refuse or extend.</param>
+    /// <param name="outside">The behavior of a measured power law beyond the readings: refuse or extend.</param>
     /// <returns>The rating, with the fluid and temperature of the first reading.</returns>
     /// <exception cref="ArgumentException"><paramref name="outside"/> is neither refuse nor extend.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="differentialPressure"/> is outside its range.</exception>
-    /// <exception cref="NoSolutionException">The measured power is none that an opening follows.</exception>
+    /// <exception cref="NoSolutionException">The measured exponent is outside the range of an opening.</exception>
     public FlowRating ToRating(Pressure differentialPressure, OutsideRange outside)
     {
         BenchConditions first = Readings[0].Conditions;

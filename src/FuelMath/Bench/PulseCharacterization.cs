@@ -5,19 +5,20 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>
-/// What pulsed readings at one voltage say of an injector: the line of mass over pulse width with its slope, flow offset
-/// and dead time, how well each is known, where the line holds, and the departure below it.
+/// The characterization of an injector from pulsed readings at one voltage: the line of mass over pulse width with
+/// slope, flow offset and dead time, their uncertainties, the linear range, and the departure below it.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Mass of a pulse = slope × (width - dead time) in the linear range. The flow offset is the mass where the line meets no
+/// Mass of a pulse = slope × (width - dead time) in the linear range. The flow offset is the mass of the line at zero
 /// width, normally negative; the dead time is -offset / slope, and is not the time that the needle takes to open.
 /// </para>
 /// <para>
-/// A reading counts by its number of pulses and by how they scatter, at least by the step of the instrument over the root
-/// of twelve ([JCGM-100]). The range is the longest run of widths that all lie within the tolerance of their own line. That
-/// means may depart so far is part of the interval of the dead time: a small tolerance gives a short interval and a short
-/// range. Scatter near the tolerance chooses the readings: take one well above it.
+/// A reading is weighted by its number of pulses and their scatter, which is at least the resolution of the instrument
+/// over the square root of twelve ([JCGM-100]). The linear range is the longest run of widths that all lie within the
+/// tolerance of the line fitted to them. The interval of the dead time allows for departures up to the tolerance: a
+/// small tolerance gives a short interval and a short range. If the scatter is near the tolerance, chance selects the
+/// readings: choose a tolerance well above the scatter.
 /// </para>
 /// <para>
 /// Source: [SAE-J1832] slope, time offset, flow offset, linearity deviation (the words, not its clauses);
@@ -38,26 +39,30 @@ public sealed class PulseCharacterization
     /// <param name="readings">
     /// Readings at three or more pulse widths, all at one pressure, fluid, temperature and voltage. Copied.
     /// </param>
-    /// <param name="linearityTolerance">How far a mean may depart from the line, as a share of it; above 0 % to 50 %.</param>
-    /// <param name="confidence">How often the intervals hold the truth; 50 % to 99.99 %.</param>
+    /// <param name="linearityTolerance">Allowed relative departure of a mean from the line; above 0 % to 50 %.</param>
+    /// <param name="confidence">Confidence level of the intervals; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentException">The readings do not make a line.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    /// <exception cref="NoSolutionException">No three widths lie on one line, or it does not rise beyond doubt.</exception>
+    /// <exception cref="NoSolutionException">
+    /// No three widths lie on one line, or its slope is not significantly positive.
+    /// </exception>
     public PulseCharacterization(IEnumerable<DynamicFlowReading> readings, Ratio linearityTolerance, Ratio confidence)
         : this(readings, PulseScatter.Constant, linearityTolerance, confidence) { }
 
-    /// <summary>Characterizes an injector whose pulses do not all scatter alike.</summary>
+    /// <summary>Characterizes an injector whose scatter depends on the mass of the pulse.</summary>
     /// <param name="readings">
     /// Readings at three or more pulse widths, all at one pressure, fluid, temperature and voltage. Copied.
     /// </param>
-    /// <param name="scatter">How pulses scatter: a mass, a share of the mass, or both.</param>
-    /// <param name="linearityTolerance">How far a mean may depart from the line, as a share of it; above 0 % to 50 %.</param>
-    /// <param name="confidence">How often the intervals hold the truth; 50 % to 99.99 %.</param>
+    /// <param name="scatter">The scatter of pulses: constant, proportional to the mass, or both.</param>
+    /// <param name="linearityTolerance">Allowed relative departure of a mean from the line; above 0 % to 50 %.</param>
+    /// <param name="confidence">Confidence level of the intervals; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> or <paramref name="scatter"/> is null.</exception>
     /// <exception cref="ArgumentException">The readings do not make a line.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    /// <exception cref="NoSolutionException">No three widths lie on one line, or it does not rise beyond doubt.</exception>
+    /// <exception cref="NoSolutionException">
+    /// No three widths lie on one line, or its slope is not significantly positive.
+    /// </exception>
     public PulseCharacterization(
         IEnumerable<DynamicFlowReading> readings,
         PulseScatter scatter,
@@ -97,7 +102,7 @@ public sealed class PulseCharacterization
     /// <summary>All readings, by rising pulse width.</summary>
     public ImmutableArray<DynamicFlowReading> Readings { get; }
 
-    /// <summary>Those that the line was put through.</summary>
+    /// <summary>The readings to which the line was fitted.</summary>
     public ImmutableArray<DynamicFlowReading> LinearReadings { get; }
 
     /// <summary>What the bench held.</summary>
@@ -106,13 +111,13 @@ public sealed class PulseCharacterization
     /// <summary>Voltage at the injector.</summary>
     public ElectricPotential AtInjector => Readings[0].AtInjector;
 
-    /// <summary>How pulses were taken to scatter.</summary>
+    /// <summary>The assumed scatter of pulses.</summary>
     public PulseScatter Scatter { get; }
 
-    /// <summary>How far a mean may depart from the line.</summary>
+    /// <summary>Allowed relative departure of a mean from the line.</summary>
     public Ratio LinearityTolerance { get; }
 
-    /// <summary>How often the intervals hold the truth.</summary>
+    /// <summary>Confidence level of the intervals.</summary>
     public Ratio Confidence { get; }
 
     /// <summary>The slope of the line: static mass flow, in kg/s.</summary>
@@ -122,45 +127,41 @@ public sealed class PulseCharacterization
     public MassFlow StaticMassFlowStandardError => SiUnits.MassFlow(Line.SlopeStandardError);
 
     /// <summary>
-    /// The lower end of the interval for the static flow, in kg/s: what scatter allows, and beyond it what the tolerance of
-    /// linearity allows.
+    /// The lower end of the interval for the static flow, in kg/s: scatter, plus the tolerance of linearity.
     /// </summary>
     public MassFlow StaticMassFlowLow => SiUnits.MassFlow(Line.SlopeInterval(Confidence).Low - slopeOff);
 
     /// <summary>
-    /// The upper end of the interval for the static flow, in kg/s: what scatter allows, and beyond it what the tolerance of
-    /// linearity allows.
+    /// The upper end of the interval for the static flow, in kg/s: scatter, plus the tolerance of linearity.
     /// </summary>
     public MassFlow StaticMassFlowHigh => SiUnits.MassFlow(Line.SlopeInterval(Confidence).High + slopeOff);
 
-    /// <summary>The flow offset: where the line meets no width, in kg; normally negative.</summary>
+    /// <summary>The flow offset: the mass of the line at zero width, in kg; normally negative.</summary>
     public Mass FlowOffset => SiUnits.Mass(Line.Intercept);
 
     /// <summary>The standard error of the flow offset, in kg.</summary>
     public Mass FlowOffsetStandardError => SiUnits.Mass(Line.InterceptStandardError);
 
-    /// <summary>The dead time, in s: less the flow offset over the slope.</summary>
+    /// <summary>The dead time, in s: minus the flow offset over the slope.</summary>
     public Duration DeadTime => SiUnits.Duration(Line.ZeroCrossing());
 
     /// <summary>The standard error of the dead time by the law of propagation, in s; for an interval use the two ends.</summary>
     public Duration DeadTimeStandardError => SiUnits.Duration(Line.ZeroStandardError());
 
     /// <summary>
-    /// The lower end of the interval for the dead time, in s: what scatter allows, and beyond it what the tolerance of
-    /// linearity allows.
+    /// The lower end of the interval for the dead time, in s: scatter, plus the tolerance of linearity.
     /// </summary>
     public Duration DeadTimeLow => SiUnits.Duration(reach.Low);
 
     /// <summary>
-    /// The upper end of the interval for the dead time, in s: what scatter allows, and beyond it what the tolerance of
-    /// linearity allows.
+    /// The upper end of the interval for the dead time, in s: scatter, plus the tolerance of linearity.
     /// </summary>
     public Duration DeadTimeHigh => SiUnits.Duration(reach.High);
 
-    /// <summary>The lower end of Fieller's interval, in s: scatter alone, the means lying exactly on a line.</summary>
+    /// <summary>The lower end of Fieller's interval, in s: for scatter alone, assuming exact linearity.</summary>
     public Duration DeadTimeLowByScatter => SiUnits.Duration(zero.Low);
 
-    /// <summary>The upper end of Fieller's interval, in s: scatter alone, the means lying exactly on a line.</summary>
+    /// <summary>The upper end of Fieller's interval, in s: for scatter alone, assuming exact linearity.</summary>
     public Duration DeadTimeHighByScatter => SiUnits.Duration(zero.High);
 
     /// <summary>The shortest pulse width of the linear range.</summary>
@@ -169,32 +170,36 @@ public sealed class PulseCharacterization
     /// <summary>The longest pulse width of the linear range.</summary>
     public Duration LinearTo => LinearReadings[^1].PulseWidth;
 
-    /// <summary>The largest departure of a mean mass from the line inside the range, as a share of the line.</summary>
+    /// <summary>
+    /// The largest departure of a mean mass from the line inside the range, as a fraction of the line.
+    /// </summary>
     public Ratio LargestDeviation => SiUnits.Ratio(worst);
 
     /// <summary>
-    /// Whether the means depart from the line by more than repeats scatter: a small probability speaks against it. None where
-    /// no width of the range was read twice.
+    /// The test of whether the means depart from the line by more than the scatter of repeats: a small p-value speaks
+    /// against the line. Null where no width of the range was read twice.
     /// </summary>
     public FTest? LinearityTest { get; }
 
     /// <summary>The departure of the readings below the linear range, as a time at static flow.</summary>
     public ShortPulseCorrection Correction { get; }
 
-    /// <summary>What a reader should act on: a negative dead time, pulses that deliver inside the dead time.</summary>
+    /// <summary>The findings: a negative dead time, pulses that deliver within the dead time.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
     internal FittedLine Line { get; }
 
-    /// <summary>The mass that the line gives a pulse; below the linear range pulses depart from it.</summary>
+    /// <summary>The mass of a pulse by the line; below the linear range pulses depart from it.</summary>
     /// <param name="pulseWidth">Commanded width; finite.</param>
     /// <returns>The mass, in kg; negative below the dead time.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulseWidth"/> is not finite.</exception>
     public Mass LineAt(Duration pulseWidth) => SiUnits.Mass(Line.At(Guard.Finite(pulseWidth, pulseWidth.InSi())));
 
-    /// <summary>How far the confidence band reaches to either side of the line; that of the line, not of one reading.</summary>
+    /// <summary>
+    /// Half the width of the confidence band of the line; it is that of the line, not of one reading.
+    /// </summary>
     /// <param name="pulseWidth">Commanded width; finite.</param>
-    /// <returns>Half the width of the band, in kg.</returns>
+    /// <returns>The half width, in kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulseWidth"/> is not finite.</exception>
     public Mass BandHalfWidthAt(Duration pulseWidth)
     {
@@ -215,21 +220,27 @@ public sealed class PulseCharacterization
         );
 
     /// <summary>The dead time as a reading, for a series over voltages and pressures.</summary>
-    /// <returns>The reading; its step is the standard error of the dead time, or the picosecond where that is less.</returns>
+    /// <returns>
+    /// The reading; its resolution is the standard error of the dead time, but at least one picosecond.
+    /// </returns>
     public DeadTimeReading ToDeadTimeReading() =>
         new(AtInjector, DeadTime, SiUnits.Duration(Math.Max(Line.ZeroStandardError(), 1e-12)), Conditions);
 
-    /// <summary>What comes of entering these data in a controller that corrects widths itself.</summary>
-    /// <param name="controller">What it corrects for.</param>
-    /// <returns>Corrections that would be made twice, and those that nobody makes; empty when each is made once.</returns>
+    /// <summary>Findings about entering these data in a controller that corrects widths itself.</summary>
+    /// <param name="controller">The corrections that the controller makes.</param>
+    /// <returns>
+    /// Corrections that would be made twice, and those that would not be made; empty when each is made once.
+    /// </returns>
     public ImmutableArray<Finding> FindingsFor(WidthCorrections controller) =>
         ControllerFindings.Of(Conditions, controller);
 
     /// <summary>The injector with this static flow, this short-pulse correction and a dead time given beside it.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="deadTime">Its dead time over voltage, for example by <see cref="DeadTimeSeries"/>.</param>
-    /// <param name="smallestRepeatableWidth">The shortest effective width that delivers the same each time; not negative.</param>
-    /// <param name="closingTime">From the end of a pulse until it is shut; not negative.</param>
+    /// <param name="smallestRepeatableWidth">
+    /// The shortest effective width with repeatable delivery; not negative.
+    /// </param>
+    /// <param name="closingTime">Time from the end of a pulse until the injector is closed; not negative.</param>
     /// <param name="coil">Resistance of its coil; greater than zero.</param>
     /// <returns>The injector.</returns>
     /// <exception cref="ArgumentException">A value is outside what is allowed.</exception>

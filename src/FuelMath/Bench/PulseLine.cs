@@ -2,14 +2,14 @@ using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: the line of mass over pulse width through readings, each counting as its scatter says.</summary>
+/// <summary>Kernel: the line of mass over pulse width through readings weighted by their scatter.</summary>
 internal static class PulseLine
 {
     private const int MostRounds = 50;
 
     /// <summary>
-    /// The line. Weights that depend on mass are taken from the line itself, and the line from them, until it stands still;
-    /// a line that gives one of its readings nothing is returned as it is, for the caller to dismiss.
+    /// The line. Weights that depend on mass are computed from the line and the line from the weights, until it
+    /// converges; a line with no mass at one of its readings is returned as it is, for the caller to reject.
     /// </summary>
     internal static FittedLine Of(ReadOnlySpan<DynamicFlowReading> readings, PulseScatter scatter)
     {
@@ -37,14 +37,14 @@ internal static class PulseLine
         return line;
     }
 
-    /// <summary>How much each reading counts when pulses have these masses, kg.</summary>
+    /// <summary>The weight of each reading for pulses of these masses, kg.</summary>
     internal static double[] Weights(DynamicFlowReading[] readings, double[] masses, PulseScatter scatter)
     {
         double largest = masses.Max();
         return [.. readings.Select((r, i) => scatter.Weight(masses[i] / largest, largest, r.Pulses))];
     }
 
-    /// <summary>The standard deviation that the step of the instrument brings to the mass of one pulse, kg.</summary>
+    /// <summary>The standard deviation of the mass of one pulse from the resolution of the instrument, kg.</summary>
     internal static double Rounding(DynamicFlowReading reading) => reading.MassSi * reading.Collected.RoundingShare;
 
     private static FittedLine Fit(

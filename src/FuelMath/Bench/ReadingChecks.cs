@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace FuelMath.Bench;
 
-/// <summary>What a line through pulses asks of its readings.</summary>
+/// <summary>The checks of the readings for a line through pulses.</summary>
 internal static class ReadingChecks
 {
     internal static ImmutableArray<DynamicFlowReading> OneLine(

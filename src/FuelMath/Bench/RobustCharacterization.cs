@@ -4,20 +4,22 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>Slope and dead time that nearly half of the readings can't spoil, and the readings that stand apart.</summary>
+/// <summary>
+/// Robust slope and dead time, which tolerate outliers in nearly half of the readings, and the outliers.
+/// </summary>
 /// <remarks>
 /// <para>
-/// It finds a reading that is off; it removes none. A short pulse below the linear range stands apart as well without
-/// being misread. The scatter is at least the resolution of the instrument over the root of twelve.
+/// It finds outliers and removes none. A short pulse below the linear range also shows as an outlier without being
+/// misread. The scatter is at least the resolution of the instrument over the square root of twelve.
 /// </para>
 /// <para>
-/// Of benches where nothing is off, at most the stated share has a suspect, with any number of readings at any widths, if
-/// scatter is normal and as told. With four or five readings only what is far off can be told from scatter; with three
-/// nothing can.
+/// Among sets without outliers at most the stated fraction has a suspect, for any number of readings at any widths, if
+/// the scatter is normal and as specified. With four or five readings only a large error can be told from scatter; with
+/// three, none can.
 /// </para>
 /// <para>
-/// Source: [Siegel-1982] the line; [Cook-Weisberg-1982] section 2.2, the test of the readings that stand apart;
-/// [JCGM-100] section F.2.2.1, resolution.
+/// Source: [Siegel-1982] the line; [Cook-Weisberg-1982] section 2.2, the test of outliers; [JCGM-100] section F.2.2.1,
+/// resolution.
 /// </para>
 /// </remarks>
 public sealed class RobustCharacterization
@@ -26,7 +28,7 @@ public sealed class RobustCharacterization
 
     private readonly RepeatedMedianLine line;
 
-    /// <summary>Puts the line of medians through readings of pulses that scatter by the same mass.</summary>
+    /// <summary>Fits the line of repeated medians to readings of pulses with constant scatter.</summary>
     /// <param name="readings">
     /// Readings at three or more pulse widths, all at one pressure, fluid, temperature and voltage. Copied.
     /// </param>
@@ -36,11 +38,11 @@ public sealed class RobustCharacterization
     public RobustCharacterization(IEnumerable<DynamicFlowReading> readings)
         : this(readings, PulseScatter.Constant) { }
 
-    /// <summary>Puts the line of medians through readings.</summary>
+    /// <summary>Fits the line of repeated medians to readings.</summary>
     /// <param name="readings">
     /// Readings at three or more pulse widths, all at one pressure, fluid, temperature and voltage. Copied.
     /// </param>
-    /// <param name="scatter">How pulses scatter: a mass, a share of the mass, or both.</param>
+    /// <param name="scatter">The scatter of pulses: constant, proportional to the mass, or both.</param>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> or <paramref name="scatter"/> is null.</exception>
     /// <exception cref="ArgumentException">The readings do not make a line.</exception>
     /// <exception cref="NoSolutionException">Mass does not rise with pulse width.</exception>
@@ -57,7 +59,8 @@ public sealed class RobustCharacterization
             throw new NoSolutionException("a static flow", "Mass does not rise with pulse width.", "", double.NaN, 0);
         }
 
-        // By the line, not by the readings, so that what is off does not set its own weight; where it has nothing, by them.
+        // Masses come from the line, not from the readings, so that an outlier does not set its own weight; from the
+        // readings where the line is not positive.
         double[] masses =
         [
             .. x.Select((at, i) => Math.Max(line.Intercept + (line.Slope * at), 0) is > 0 and var m ? m : y[i]),
@@ -71,13 +74,13 @@ public sealed class RobustCharacterization
         ];
     }
 
-    /// <summary>How many of the benches where nothing is off have a suspect, at most.</summary>
+    /// <summary>The largest fraction of sets without outliers that have a suspect.</summary>
     public static Ratio FalseSuspectRate => SiUnits.Ratio(Rate);
 
     /// <summary>All readings, by rising pulse width.</summary>
     public ImmutableArray<DynamicFlowReading> Readings { get; }
 
-    /// <summary>How pulses were taken to scatter.</summary>
+    /// <summary>The assumed scatter of pulses.</summary>
     public PulseScatter Scatter { get; }
 
     /// <summary>The slope, in kg/s.</summary>
@@ -86,6 +89,8 @@ public sealed class RobustCharacterization
     /// <summary>The dead time, in s.</summary>
     public Duration DeadTime => SiUnits.Duration(-line.Intercept / line.Slope);
 
-    /// <summary>Readings farther from the line than scatter puts them, but for the stated rate of false ones.</summary>
+    /// <summary>
+    /// Readings farther from the line than scatter explains, apart from the stated rate of false suspects.
+    /// </summary>
     public ImmutableArray<DynamicFlowReading> Suspects { get; }
 }

@@ -4,7 +4,7 @@ using UnitsNet.Units;
 
 namespace FuelMath.Bench;
 
-/// <summary>What a reader of a set report should act on.</summary>
+/// <summary>The findings of a set report.</summary>
 internal static class SetFindings
 {
     private static readonly DataSource Median = new("Common-practice", "coil against the median of its set");
@@ -47,7 +47,7 @@ internal static class SetFindings
         }
     }
 
-    /// <summary>One note for all of them: without a reading nothing says that an injector is tight.</summary>
+    /// <summary>One finding for all unread injectors: without a reading, tightness is not known.</summary>
     private static IEnumerable<Finding> Unread(SetReport report)
     {
         SetMember[] unread = [.. report.Members.Where(m => m.Leakage is null)];

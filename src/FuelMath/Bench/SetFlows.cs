@@ -6,15 +6,15 @@ namespace FuelMath.Bench;
 
 /// <summary>Flows of one injector under the conditions of a rating, m³/s.</summary>
 /// <param name="Now">Their mean.</param>
-/// <param name="Repeats">How many there are.</param>
+/// <param name="Repeats">Number of readings.</param>
 /// <param name="Squares">The sum of their squares about the mean.</param>
-/// <param name="Rounding">The standard deviation that the step of the instrument brings.</param>
+/// <param name="Rounding">The standard deviation from the resolution of the instrument.</param>
 /// <param name="Before">The mean from before cleaning.</param>
 internal sealed record SetFlow(double Now, int Repeats, double Squares, double Rounding, double? Before)
 {
     /// <summary>
-    /// The standard error of the mean when one reading scatters so much. Readings that agree were all rounded the same way,
-    /// so that repeats do not average their rounding out.
+    /// The standard error of the mean for a given scatter of one reading. Equal readings were all rounded the same way,
+    /// so repeats do not average the rounding error out.
     /// </summary>
     internal double ErrorAt(double scatter) => Math.Max(scatter / Math.Sqrt(Repeats), Rounding);
 }
@@ -51,7 +51,7 @@ internal sealed class SetFlows
         int freedom = All.Sum(f => f.Repeats - 1);
         if (freedom == 0)
         {
-            // Equal flows may be read one step apart, and no more.
+            // Readings of equal flows differ by one step at most.
             LeastSpread = Math.Sqrt(12) * All.Max(f => f.Rounding) / Mean;
             return;
         }
@@ -79,23 +79,24 @@ internal sealed class SetFlows
     /// <summary>The differential pressure of the rating, Pa.</summary>
     internal double RatedPressure { get; }
 
-    /// <summary>The largest departure from the rating, with the tolerance of an edge.</summary>
+    /// <summary>The largest allowed departure from the rating, including the edge tolerance.</summary>
     internal double Reach { get; }
 
     /// <summary>Half of Student's interval of each flow, by the pooled scatter; empty without repeats.</summary>
     internal ImmutableArray<double> HalfWidths { get; } = [];
 
     /// <summary>
-    /// Pooled standard deviation of repeats or that of rounding, whichever is more, as a share of the mean; none without
-    /// repeats.
+    /// Pooled standard deviation of repeats or that of rounding, whichever is greater, as a fraction of the mean; null
+    /// without repeats.
     /// </summary>
     internal double? Repeatability { get; }
 
-    /// <summary>The least difference between two injectors that the repeats can show, as a share of the mean.</summary>
+    /// <summary>The least significant difference between two injectors, as a fraction of the mean.</summary>
     internal double? LeastDifference { get; }
 
     /// <summary>
-    /// The spread that equal injectors stay within, as a share of the mean: by scatter, or by one step without repeats.
+    /// The spread within which equal injectors stay, as a fraction of the mean: from scatter, or one step without
+    /// repeats.
     /// </summary>
     internal double LeastSpread { get; }
 

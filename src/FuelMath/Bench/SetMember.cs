@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>What a set report says of one injector.</summary>
-/// <remarks>Made by a <see cref="SetReport"/>.</remarks>
+/// <summary>The results of a set report for one injector.</summary>
+/// <remarks>Created by a <see cref="SetReport"/>.</remarks>
 public sealed class SetMember
 {
     private readonly SetFlow flow;
@@ -29,48 +29,52 @@ public sealed class SetMember
     public VolumeFlow Flow => SiUnits.VolumeFlow(flow.Now);
 
     /// <summary>
-    /// Half of Student's interval of that mean, in m³/s, by the scatter of all repeats of the set together; none where none
-    /// of the set was read twice.
+    /// Half of Student's interval of that mean, in m³/s, by the pooled scatter of all repeats of the set; null where no
+    /// injector was read twice.
     /// </summary>
     public VolumeFlow? FlowHalfWidth => half is { } value ? SiUnits.VolumeFlow(value) : null;
 
-    /// <summary>Its departure from the rating, as a share of it.</summary>
+    /// <summary>Its departure from the rating, as a fraction of it.</summary>
     public Ratio FromRating => SiUnits.Ratio((flow.Now / set.Rated) - 1);
 
-    /// <summary>Its departure from the mean of the set, as a share of it.</summary>
+    /// <summary>Its departure from the mean of the set, as a fraction of it.</summary>
     public Ratio FromMean => SiUnits.Ratio((flow.Now / set.Mean) - 1);
 
-    /// <summary>Its departure from the mean in standard deviations of the set: see the largest that is possible.</summary>
+    /// <summary>
+    /// Its departure from the mean in standard deviations of the set; see <see cref="SetReport.LargestPossibleScore"/>.
+    /// </summary>
     public Ratio StandardScore => SiUnits.Ratio(set.Deviation == 0 ? 0 : (flow.Now - set.Mean) / set.Deviation);
 
-    /// <summary>Its place by flow: 1 flows most; equal flows share the better place.</summary>
+    /// <summary>Its rank by flow: 1 flows most; equal flows share the better rank.</summary>
     public int Rank => 1 + set.All.Count(f => f.Now > flow.Now);
 
-    /// <summary>What cleaning brought, as a share of the flow before; none without readings from before.</summary>
+    /// <summary>
+    /// The gain of flow by cleaning, as a fraction of the flow before; null without readings from before.
+    /// </summary>
     public Ratio? CleaningGain => flow.Before is { } value ? SiUnits.Ratio((flow.Now / value) - 1) : null;
 
     /// <summary>Whether its flow lies within the limit about the rating.</summary>
     public bool IsFlowAccepted => Math.Abs((flow.Now / set.Rated) - 1) <= set.Reach;
 
     /// <summary>
-    /// Whether the interval of its flow lies wholly on one side of the limit; none where nothing of the set was read twice,
-    /// which can't tell, unless half a step of the instrument alone reaches over the limit.
+    /// Whether the interval of its flow lies wholly on one side of the limit; null where no injector was read twice,
+    /// unless half a step of the instrument alone already crosses the limit.
     /// </summary>
     public bool? IsFlowClear =>
         half is { } value ? IsClearBy(value)
         : IsClearBy(flow.Rounding * Math.Sqrt(3)) ? null
         : false;
 
-    /// <summary>What its leakage says; none without a reading.</summary>
+    /// <summary>The verdict on its leakage; null without a reading.</summary>
     public LeakageVerdict? Leakage { get; }
 
-    /// <summary>The resistance of its coil at 20 °C, in ohm; none without a reading.</summary>
+    /// <summary>The resistance of its coil at 20 °C, in ohm; null without a reading.</summary>
     public ElectricResistance? CoilAtTwentyCelsius { get; }
 
-    /// <summary>The departure of its coil from the median of the set; none with fewer than three coils.</summary>
+    /// <summary>The departure of its coil from the median of the set; null with fewer than three coils.</summary>
     public Ratio? CoilFromMedian { get; }
 
-    /// <summary>What its coil says against the band; none without a reading or without a band.</summary>
+    /// <summary>The verdict on its coil; null without a reading or a band.</summary>
     public CoilVerdict? Coil { get; }
 
     /// <summary>
@@ -90,7 +94,7 @@ public sealed class SetMember
     /// <summary>Whether its <see cref="Verdict"/> is accepted; undecided is not.</summary>
     public bool IsAccepted => Verdict == BenchVerdict.Accepted;
 
-    /// <summary>Whether leakage was not read at all, or also at the pressure of the rating or above.</summary>
+    /// <summary>Whether leakage was not read, or was also read at the pressure of the rating or above.</summary>
     internal bool IsLeakageWatched =>
         Leakage is null || Leakage.HighestDifferentialPressure.InSi() >= set.RatedPressure * (1 - Guard.EdgeTolerance);
 

@@ -7,14 +7,12 @@ namespace FuelMath.Bench;
 /// <summary>A set of injectors against its rating and against each other.</summary>
 /// <remarks>
 /// <para>
-/// Judged by limits, never by standard scores: in a set of n none can exceed (n - 1) / sqrt(n), so that a rule of three
-/// standard deviations can't flag any one of ten or fewer. Source: [Shiffler-1988]. What the readings can't
-/// show is undecided, and a finding. The spread is held beside that of equal injectors, the largest and smallest of n, not
-/// beside the difference of a pair; every interval is by the scatter of all repeats together. Source: [Harter-1960].
+/// Judged by limits, not by standard scores: in a set of n no score can exceed (n - 1) / sqrt(n), so a rule of three
+/// standard deviations can't flag any of ten or fewer. Source: [Shiffler-1988]. What the readings can't show is
+/// undecided, with a finding. The spread is compared with the range of n equal injectors, not with the difference of a
+/// pair; every interval uses the pooled scatter of all repeats. Source: [Harter-1960].
 /// </para>
-/// <para>
-/// Caution: never run an engine leaner than intended to test a set.
-/// </para>
+/// <para>Caution: never run an engine leaner than intended to test a set.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Set" />
@@ -24,13 +22,15 @@ public sealed class SetReport
     private readonly SetFlows flows;
 
     /// <summary>Reports on a set.</summary>
-    /// <param name="rating">What each of them is rated at; readings are carried to its conditions.</param>
+    /// <param name="rating">The rating of each injector; readings are converted to its conditions.</param>
     /// <param name="injectors">Two or more injectors. Copied.</param>
-    /// <param name="limits">What they are held against.</param>
-    /// <param name="confidence">How often the interval of a flow holds the truth, and how sure a verdict on counted drops must be; 50 % to 99.99 %.</param>
+    /// <param name="limits">The limits.</param>
+    /// <param name="confidence">
+    /// Confidence level of the interval of a flow and of a verdict on counted drops; 50 % to 99.99 %.
+    /// </param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// There are fewer than two injectors, a name is there twice, or one has no reading of static flow.
+    /// There are fewer than two injectors, a name occurs twice, or one has no reading of static flow.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public SetReport(
@@ -57,10 +57,10 @@ public sealed class SetReport
         Findings = SetFindings.Of(this);
     }
 
-    /// <summary>What each of them is rated at.</summary>
+    /// <summary>The rating of each injector.</summary>
     public FlowRating Rating { get; }
 
-    /// <summary>What they are held against.</summary>
+    /// <summary>The limits.</summary>
     public AcceptanceLimits Limits { get; }
 
     /// <summary>The injectors, in the order given.</summary>
@@ -76,32 +76,34 @@ public sealed class SetReport
     public Ratio CoefficientOfVariation => SiUnits.Ratio(flows.Deviation / flows.Mean);
 
     /// <summary>
-    /// How well the bench repeats: the standard deviation of repeats about each injector's own mean, all together, as a share
-    /// of the mean flow, and at least the step of the instrument over the root of twelve; none where nothing was read twice.
+    /// The repeatability of the bench: the pooled standard deviation of repeats about each injector's own mean, as a
+    /// fraction of the mean flow, and at least the resolution of the instrument over the square root of twelve; null
+    /// where no injector was read twice.
     /// </summary>
     public Ratio? Repeatability => flows.Repeatability is { } value ? SiUnits.Ratio(value) : null;
 
     /// <summary>
-    /// The least difference that these repeats can show between two injectors named beforehand, as a share of the mean flow;
-    /// none where nothing was read twice. The largest and the smallest of a set differ by more: see the least spread.
+    /// The least significant difference between two injectors chosen beforehand, as a fraction of the mean flow; null
+    /// where no injector was read twice. The largest and the smallest of a set differ by more: see
+    /// <see cref="LeastSpread"/>.
     /// </summary>
     public Ratio? LeastDifference => flows.LeastDifference is { } value ? SiUnits.Ratio(value) : null;
 
     /// <summary>
-    /// The least spread that these readings can show, as a share of the mean flow: equal injectors stay within it as often as
-    /// the confidence says, by the studentized range. Where nothing was read twice it is one step of the instrument.
+    /// The least significant spread, as a fraction of the mean flow: equal injectors stay within it with the stated
+    /// confidence, by the studentized range. Where no injector was read twice it is one step of the instrument.
     /// </summary>
     public Ratio LeastSpread => SiUnits.Ratio(flows.LeastSpread);
 
-    /// <summary>What a reader should act on, injector by injector.</summary>
+    /// <summary>The findings, injector by injector.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>The largest standard score that is possible in a set of this size: (n - 1) / sqrt(n).</summary>
     public Ratio LargestPossibleScore => SiUnits.Ratio((Members.Length - 1) / Math.Sqrt(Members.Length));
 
     /// <summary>
-    /// What the spread says: rejected if it is above its limit and above what scatter alone may give; else undecided if the
-    /// readings can't show a spread as small as the limit; else accepted.
+    /// The verdict on the spread: rejected if it is above its limit and above the least significant spread; else
+    /// undecided if the readings can't show a spread as small as the limit; else accepted.
     /// </summary>
     public BenchVerdict SpreadVerdict =>
         Spread.InSi() > Math.Max(Limits.Spread.InSi(), flows.LeastSpread) + Guard.EdgeTolerance ? BenchVerdict.Rejected
@@ -109,8 +111,7 @@ public sealed class SetReport
         : BenchVerdict.Accepted;
 
     /// <summary>
-    /// Whether the spread is within its limit; null where the readings are too coarse to say, as the
-    /// <see cref="SpreadVerdict"/> is undecided then.
+    /// Whether the spread is within its limit; null where the <see cref="SpreadVerdict"/> is undecided.
     /// </summary>
     public bool? IsMatched =>
         SpreadVerdict switch

@@ -2,12 +2,12 @@ using FuelMath.Statistics;
 
 namespace FuelMath.Bench;
 
-/// <summary>Kernel: readings below the linear range as times at static flow that the line leaves out.</summary>
+/// <summary>Kernel: the departure of readings below the linear range from the line, as times at static flow.</summary>
 internal static class ShortPulses
 {
     /// <summary>
-    /// One point for each width above the dead time, and zero where the linear range begins. What pulses deliver inside the
-    /// dead time has no effective width and is left to the findings.
+    /// One point for each width above the dead time, and zero where the linear range begins. Pulses within the dead
+    /// time have no effective width; if they deliver, there is a finding.
     /// </summary>
     internal static ShortPulseCorrection Of(
         ReadOnlySpan<DynamicFlowReading> below,

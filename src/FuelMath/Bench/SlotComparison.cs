@@ -5,18 +5,18 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>
-/// The same injectors read in several slots of a bench: what the slots add is told apart from what the injectors flow.
+/// The comparison of a bench's slots from the same injectors read in several slots: separates the effect of the slots
+/// from the flow of the injectors.
 /// </summary>
 /// <remarks>
 /// <para>
-/// By least squares on the logarithms of the flows, which are carried to the rating first: each is an injector's flow times
-/// a slot's factor, and the factors have the mean one. Not every injector needs to sit in every slot, but a chain of shared
-/// readings must join them all; else the names that share nothing are refused. A bench that reads high in all its slots is
-/// not found this way. Readings scatter at least by the step of the instrument over the root of twelve ([JCGM-100]).
+/// Least squares on the logarithms of the flows, converted to the rating first: each is an injector's flow times a
+/// slot's factor, and the factors have the mean one. Not every injector needs to sit in every slot, but a chain of
+/// shared readings must connect them all; otherwise the unconnected names are refused. A bench that reads high in all
+/// slots is not found this way. The scatter is at least the resolution of the instrument over the square root of twelve
+/// ([JCGM-100]).
 /// </para>
-/// <para>
-/// Source: [Scheffe-1959] section 4.4, two-way layout.
-/// </para>
+/// <para>Source: [Scheffe-1959] section 4.4, two-way layout.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Slots" />
@@ -28,13 +28,15 @@ public sealed class SlotComparison
     private readonly AdditiveLayout layout;
 
     /// <summary>Compares slots.</summary>
-    /// <param name="readings">More readings than injectors and slots together less one. Copied.</param>
-    /// <param name="rating">The conditions that flows are carried to.</param>
-    /// <param name="confidence">How sure a difference between slots must be; 50 % to 99.99 %.</param>
+    /// <param name="readings">More readings than the number of injectors plus slots minus one. Copied.</param>
+    /// <param name="rating">The conditions to which flows are converted.</param>
+    /// <param name="confidence">Confidence level of the test for a difference between slots; 50 % to 99.99 %.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There are too few injectors or slots, or they do not hang together.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are too few injectors or slots, or the readings do not connect them.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
-    /// <exception cref="NoSolutionException">There are just as many readings as effects.</exception>
+    /// <exception cref="NoSolutionException">There are no more readings than fitted effects.</exception>
     public SlotComparison(IEnumerable<SlotReading> readings, FlowRating rating, Ratio confidence)
     {
         ArgumentNullException.ThrowIfNull(readings);
@@ -53,10 +55,10 @@ public sealed class SlotComparison
     /// <summary>The readings.</summary>
     public ImmutableArray<SlotReading> Readings { get; }
 
-    /// <summary>The conditions that flows are carried to.</summary>
+    /// <summary>The conditions to which flows are converted.</summary>
     public FlowRating Rating { get; }
 
-    /// <summary>How sure a difference between slots must be.</summary>
+    /// <summary>Confidence level of the test for a difference between slots.</summary>
     public Ratio Confidence { get; }
 
     /// <summary>The injectors, in the order of their first reading.</summary>
@@ -65,22 +67,24 @@ public sealed class SlotComparison
     /// <summary>The slots, in the order of their first reading.</summary>
     public ImmutableArray<string> Slots => layout.Columns;
 
-    /// <summary>Whether slots differ by more than readings scatter, injectors being allowed for.</summary>
+    /// <summary>The test of whether slots differ by more than the scatter, after allowing for injectors.</summary>
     public FTest SlotTest { get; }
 
-    /// <summary>Whether injectors differ by more than readings scatter, slots being allowed for.</summary>
+    /// <summary>The test of whether injectors differ by more than the scatter, after allowing for slots.</summary>
     public FTest InjectorTest { get; }
 
-    /// <summary>Whether nothing speaks for a difference between slots.</summary>
+    /// <summary>Whether the test finds no difference between slots.</summary>
     public bool AreSlotsAlike => SlotTest.PValue.InSi() >= 1 - Confidence.InSi();
 
-    /// <summary>How far a reading lies off the product of injector and slot, one standard deviation, as a share of it.</summary>
+    /// <summary>
+    /// Residual standard deviation of a reading about the product of injector and slot, relative to the reading.
+    /// </summary>
     public Ratio Repeatability => SiUnits.Ratio(layout.ErrorStandardDeviation());
 
-    /// <summary>What a reader should act on: slots that differ.</summary>
+    /// <summary>The findings: slots that differ.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
-    /// <summary>What a slot reads, as a share of the mean of the slots.</summary>
+    /// <summary>The reading of a slot relative to the mean of the slots.</summary>
     /// <param name="slot">The slot.</param>
     /// <returns>The factor; divide a reading by it.</returns>
     /// <exception cref="ArgumentException">There is no such slot.</exception>
@@ -88,12 +92,12 @@ public sealed class SlotComparison
 
     /// <summary>The standard error of the factor of a slot.</summary>
     /// <param name="slot">The slot.</param>
-    /// <returns>The standard error, as a share of the mean of the slots.</returns>
+    /// <returns>The standard error, relative to the mean of the slots.</returns>
     /// <exception cref="ArgumentException">There is no such slot.</exception>
     public Ratio SlotFactorStandardError(string slot) =>
         SiUnits.Ratio(Math.Exp(Effect(slot)) * layout.ColumnEffectStandardError(slot));
 
-    /// <summary>The flow of an injector with the slots allowed for, under the conditions of the rating.</summary>
+    /// <summary>The flow of an injector corrected for the slots, under the conditions of the rating.</summary>
     /// <param name="injector">The injector.</param>
     /// <returns>The flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no such injector.</exception>

@@ -6,7 +6,7 @@ public sealed class SlotReading
     /// <summary>Creates a reading.</summary>
     /// <param name="injector">The name of the injector; not blank.</param>
     /// <param name="slot">The name of the slot; not blank.</param>
-    /// <param name="reading">What was read.</param>
+    /// <param name="reading">The reading.</param>
     /// <exception cref="ArgumentException">A name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="reading"/> is null.</exception>
     public SlotReading(string injector, string slot, StaticFlowReading reading)
@@ -22,6 +22,6 @@ public sealed class SlotReading
     /// <summary>The name of the slot.</summary>
     public string Slot { get; }
 
-    /// <summary>What was read.</summary>
+    /// <summary>The reading.</summary>
     public StaticFlowReading Reading { get; }
 }

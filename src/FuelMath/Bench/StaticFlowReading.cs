@@ -3,13 +3,13 @@ using UnitsNet;
 
 namespace FuelMath.Bench;
 
-/// <summary>One reading of an injector held open: what was collected in a time.</summary>
+/// <summary>One reading of an injector held open: the amount collected in a time.</summary>
 /// <remarks>Kept as read.</remarks>
 public sealed class StaticFlowReading
 {
     /// <summary>Creates a reading.</summary>
-    /// <param name="collected">What was collected.</param>
-    /// <param name="collectionTime">In which time; greater than zero.</param>
+    /// <param name="collected">The amount collected.</param>
+    /// <param name="collectionTime">The collection time; greater than zero.</param>
     /// <param name="conditions">What the bench held.</param>
     /// <exception cref="ArgumentException">Nothing was collected.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The time is not greater than zero.</exception>
@@ -26,10 +26,10 @@ public sealed class StaticFlowReading
         (Collected, CollectionTime, Conditions) = (collected, collectionTime, conditions);
     }
 
-    /// <summary>What was collected.</summary>
+    /// <summary>The amount collected.</summary>
     public CollectedFuel Collected { get; }
 
-    /// <summary>In which time.</summary>
+    /// <summary>The collection time.</summary>
     public Duration CollectionTime { get; }
 
     /// <summary>What the bench held.</summary>
@@ -42,12 +42,12 @@ public sealed class StaticFlowReading
     public VolumeFlow VolumeFlow =>
         SiUnits.VolumeFlow(Collected.VolumeSi(Conditions.DensitySi) / CollectionTime.InSi());
 
-    /// <summary>How well the flow at a pressure is known from this reading, and what limits that.</summary>
-    /// <param name="known">How well the bench reads.</param>
-    /// <param name="differentialPressure">The pressure that the flow is wanted at; greater than zero.</param>
+    /// <summary>The uncertainty of the flow at a pressure from this reading, and what contributes to it.</summary>
+    /// <param name="known">The uncertainties of the bench.</param>
+    /// <param name="differentialPressure">The pressure for the flow; greater than zero.</param>
     /// <returns>
-    /// The budget of the static flow of the bench's fluid: in cm³/min where a volume was collected, in g/s where a mass was. The
-    /// square root carries it from the pressure of the bench.
+    /// The budget of the static flow of the bench's fluid: in cm³/min where a volume was collected, in g/s where a mass
+    /// was. It is converted from the pressure of the bench by the square-root law.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="known"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
@@ -58,7 +58,7 @@ public sealed class StaticFlowReading
         return BenchFlowBudget.Of(this, known, Guard.Positive(differentialPressure, differentialPressure.InSi()));
     }
 
-    /// <summary>The reading as a rating, which can be carried to other conditions.</summary>
+    /// <summary>The reading as a rating, which can be converted to other conditions.</summary>
     /// <returns>The rating, in the measure that was read.</returns>
     public FlowRating ToRating() =>
         Collected.IsByVolume

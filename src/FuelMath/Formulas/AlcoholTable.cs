@@ -2,7 +2,10 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Mixtures of ethanol and water, which take less room than their parts. Source: [OIML-R22] general formula. SI units.</summary>
+/// <summary>
+/// Mixtures of ethanol and water, whose volume is less than the sum of the parts' volumes. Source: [OIML-R22] general
+/// formula. SI units.
+/// </summary>
 public static class AlcoholTable
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -269,7 +272,9 @@ public static class AlcoholTable
         return T.Step(at20 + water + mixed, MixtureDensity, DensitySource);
     }
 
-    /// <summary>Volume of an ethanol and a water, each measured by itself at the same temperature, when they are mixed.</summary>
+    /// <summary>
+    /// Volume of a mixture of ethanol and water whose volumes were measured separately at the same temperature.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="ethanolVolume">Volume of ethanol, m³; not negative.</param>
     /// <param name="waterVolume">Volume of water, m³; not negative, and one of the two greater than zero.</param>

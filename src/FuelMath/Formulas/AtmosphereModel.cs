@@ -43,7 +43,9 @@ public static class AtmosphereModel
     /// <summary>Pressure at sea level, Pa. Source: [ISO-2533] primary constants.</summary>
     public const double SeaLevelPressure = 101_325;
 
-    /// <summary>Fall of temperature with geopotential altitude up to 11 km, K/m. Source: [ISO-2533] table 4.</summary>
+    /// <summary>
+    /// Temperature lapse rate with geopotential altitude up to 11 km, K/m. Source: [ISO-2533] table 4.
+    /// </summary>
     public const double LapseRate = 0.0065;
 
     /// <summary>Molar mass of water over that of dry air. Source: [CIPM-2007] equation 1.</summary>
@@ -122,7 +124,7 @@ public static class AtmosphereModel
             MoistAirDensitySource
         );
 
-    /// <summary>Mass of dry air in a volume of moist air: what burns the fuel.</summary>
+    /// <summary>Density of the dry air in moist air: the part that burns the fuel.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="absolutePressure">Absolute pressure, Pa.</param>
     /// <param name="temperature">Temperature, K.</param>

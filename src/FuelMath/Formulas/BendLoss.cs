@@ -4,8 +4,8 @@ namespace FuelMath.Formulas;
 
 /// <summary>Loss coefficients of bends and of gradual changes of bore, each for the velocity in a named bore.</summary>
 /// <remarks>
-/// For turbulent flow: in laminar flow fittings lose more than these coefficients say. The angle of a bend comes with the sine
-/// of its half, because a scalar has no sine of its own; that of a cone is a plain number.
+/// For turbulent flow: in laminar flow fittings lose more than these coefficients say. A bend takes its angle and the
+/// sine of half the angle, because scalars have no sine function; the angle of a cone is a plain number.
 /// </remarks>
 public static class BendLoss
 {
@@ -33,13 +33,13 @@ public static class BendLoss
         "conical expansion, as the open library fluids states it"
     );
 
-    /// <summary>A rounded bend, for the bore that is bent.</summary>
+    /// <summary>Loss coefficient of a rounded bend, for the velocity in its bore.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="frictionFactor">Darcy friction factor of the bent bore, 0.008 to 0.1.</param>
     /// <param name="angle">Angle that the flow is turned by, rad, 0 to pi.</param>
     /// <param name="sineOfHalf">Sine of half that angle.</param>
     /// <param name="bendRatio">Radius of the center line over the bore, 0.7 or more.</param>
-    /// <returns>The loss coefficient, with the friction along the bend in it.</returns>
+    /// <returns>The loss coefficient, friction along the bend included.</returns>
     /// <remarks>Source: [Rennels-Hudson-2012] chapter 15, smooth bends, as the open library fluids states it.</remarks>
     [MethodImpl(Inline)]
     public static T RoundedBend<T>(T frictionFactor, T angle, T sineOfHalf, T bendRatio)
@@ -52,7 +52,9 @@ public static class BendLoss
         return T.Step(friction + turning + sharpness, Symbols.LossCoefficient, RoundedBendSource);
     }
 
-    /// <summary>A bend with a sharp inner corner, such as two holes drilled to meet in a forged elbow.</summary>
+    /// <summary>
+    /// Loss coefficient of a bend with a sharp inner corner, such as two holes drilled to meet in a forged elbow.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="sineOfHalf">Sine of half the angle that the flow is turned by; the angle 0 to 150 degrees.</param>
     /// <returns>The loss coefficient of its bore.</returns>
@@ -62,7 +64,9 @@ public static class BendLoss
         where T : struct, IScalar<T> =>
         T.Step(sineOfHalf * (0.42 + (2.56 * sineOfHalf * sineOfHalf)), Symbols.LossCoefficient, MiterBendSource);
 
-    /// <summary>A fitting by two constants: K = K1 / Re + K2 (1 + 1 in / D), for its bore.</summary>
+    /// <summary>
+    /// Loss coefficient of a fitting by two constants: K = K1 / Re + K2 (1 + 1 in / D), for its bore.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="laminarConstant">K1, the coefficient at a Reynolds number of one.</param>
     /// <param name="largeConstant">K2, the coefficient of a large fitting at a high Reynolds number.</param>
@@ -79,16 +83,16 @@ public static class BendLoss
             TwoConstantsSource
         );
 
-    /// <summary>A conical contraction, for the smaller bore.</summary>
+    /// <summary>Loss coefficient of a conical contraction, for the velocity in the smaller bore.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1.</param>
     /// <param name="areaRatio">Smaller area over larger area, above 0 to 1.</param>
     /// <param name="included">Included angle of the cone, rad, above 0 to pi.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
-    /// That of the sharp edge with the jet's contraction times (angle/pi)^0.8 and the first term times sin(angle/2), and the
-    /// friction f (1 - b^4) / (8 sin(angle/2)). Source: [Rennels-Hudson-2012] conical contraction, as the open library fluids
-    /// states it.
+    /// As for a sharp edge, with the jet's contraction multiplied by (angle/pi)^0.8 and the first term by sin(angle/2),
+    /// plus the friction f (1 - b^4) / (8 sin(angle/2)). Source: [Rennels-Hudson-2012] conical contraction, as the open
+    /// library fluids states it.
     /// </remarks>
     public static T GradualContraction<T>(T frictionFactor, T areaRatio, double included)
         where T : struct, IScalar<T>
@@ -106,16 +110,16 @@ public static class BendLoss
         );
     }
 
-    /// <summary>A conical expansion, for the smaller bore.</summary>
+    /// <summary>Loss coefficient of a conical expansion, for the velocity in the smaller bore.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1; of no account above 60 degrees.</param>
+    /// <param name="frictionFactor">Darcy friction factor in the cone, 0.008 to 0.1; not used above 60 degrees.</param>
     /// <param name="areaRatio">Smaller area over larger area, 0 to 1.</param>
     /// <param name="included">Included angle of the cone, rad, above 0 to pi.</param>
     /// <returns>The loss coefficient of the smaller bore.</returns>
     /// <remarks>
-    /// Three formulas, to 20 degrees, to 60 and to 180; between 45 and 120 degrees a cone loses more than a step. At 60 degrees
-    /// they differ by 0.009 (1 - A1/A2)^2 and the friction, at 180 the last is 0.5 % above Borda and Carnot.
-    /// Source: [Rennels-Hudson-2012] conical expansion, as the open library fluids states it.
+    /// Three formulas: up to 20 degrees, up to 60 and up to 180. Between 45 and 120 degrees a cone loses more than a
+    /// step. At 60 degrees they differ by 0.009 (1 - A1/A2)^2 and the friction; at 180 degrees the last lies 0.5 %
+    /// above Borda and Carnot. Source: [Rennels-Hudson-2012] conical expansion, as the open library fluids states it.
     /// </remarks>
     public static T GradualExpansion<T>(T frictionFactor, T areaRatio, double included)
         where T : struct, IScalar<T>

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The force balance of a bypass regulator, and what is left of it when fully open.</summary>
+/// <summary>The force balance of a bypass regulator, and its restriction when fully open.</summary>
 /// <remarks>
 /// The diaphragm carries the spring and the reference pressure on one side. On the other side the upstream pressure
 /// acts on the diaphragm less the seat, and the return-line pressure on the seat. All pressures are gauge.
@@ -52,8 +52,8 @@ public static class BypassValve
     /// <returns>Upstream pressure, Pa gauge.</returns>
     /// <remarks>
     /// <para>
-    /// The reference counts a little more than fully, by the ratio of the diaphragm to the diaphragm less the seat, and
-    /// return pressure lowers the held pressure a little.
+    /// The held pressure rises with the reference by slightly more than 1:1 (the area of the diaphragm over that of the
+    /// diaphragm less the seat) and falls slightly with rising return-line pressure.
     /// </para>
     /// <para>Source: [Definition] balance of forces; the linear slope is [Common-practice].</para>
     /// </remarks>
@@ -125,16 +125,16 @@ public static class BypassValve
     /// <summary>The flow at which a regulating valve reaches its stop and becomes a fixed restriction.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="margin">
-    /// Pressure to spare at no flow, Pa, not negative: for a bypass valve the opening pressure less the return line's, for a
-    /// reducing one the supply less the held pressure.
+    /// Pressure margin at no flow, Pa, not negative: for a bypass valve the opening pressure minus the return-line
+    /// pressure, for a reducing valve the supply pressure minus the held pressure.
     /// </param>
     /// <param name="slope">Change of the held pressure with flow, up for bypass and down for reducing, Pa/(m³/s).</param>
     /// <param name="restriction">Loss over the square of flow of the open valve, and of what follows it, Pa s²/m⁶.</param>
     /// <returns>The flow, m³/s: the greater root of restriction q² - slope q - margin.</returns>
     /// <remarks>
     /// <para>
-    /// Below it the valve regulates, above it is fully open. With neither margin nor slope the flow is zero and has no
-    /// derivative.
+    /// Below this flow the valve regulates; above it the valve is fully open. With neither margin nor slope the flow is
+    /// zero and has no derivative.
     /// </para>
     /// <para>Source: [Definition] the flow at which both laws of the valve give one pressure.</para>
     /// </remarks>

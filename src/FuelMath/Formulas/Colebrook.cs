@@ -2,11 +2,11 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The turbulent friction law as an implicit one: x + C ln(rough + viscous x) = 0, where x = 1/sqrt(f).</summary>
+/// <summary>The implicit law of turbulent friction: x + C ln(rough + viscous x) = 0, where x = 1/sqrt(f).</summary>
 /// <remarks>
-/// The parameters are viscous = 2.51/Re and rough = e/(3.7 D). One step of fourth order from a straight guess and one
-/// Newton step end at rounding error over Re from 4000 to 1e11 and e/D from 0 to 0.1.
-/// Source: [Colebrook-1939] equation of the transition curve; [Householder-1970] the step of fourth order.
+/// The parameters are viscous = 2.51/Re and rough = e/(3.7 D). One fourth-order step from a linear initial guess and
+/// one Newton step reach rounding error over Re from 4000 to 1e11 and e/D from 0 to 0.1. Source: [Colebrook-1939]
+/// equation of the transition curve; [Householder-1970] the step of fourth order.
 /// </remarks>
 public readonly struct Colebrook : IImplicitLaw
 {

@@ -63,7 +63,7 @@ public static class Combustion
     /// <param name="hydrogen">Mass fraction of hydrogen, 0 to 1.</param>
     /// <param name="sulfur">Mass fraction of sulfur, 0 to 1.</param>
     /// <param name="oxygen">Mass fraction of oxygen, 0 to 1.</param>
-    /// <returns>Mass of oxygen over mass of fuel; what the fuel brings is counted.</returns>
+    /// <returns>Mass of oxygen over mass of fuel; oxygen in the fuel is subtracted.</returns>
     /// <remarks>Source: [Heywood-1988] section 3.4 (combustion stoichiometry).</remarks>
     [MethodImpl(Inline)]
     public static T OxygenDemand<T>(T carbon, T hydrogen, T sulfur, T oxygen)
@@ -85,8 +85,8 @@ public static class Combustion
     /// <param name="airOxygenMassFraction">Mass fraction of oxygen in the air, about 0.23; greater than zero.</param>
     /// <returns>Mass of air over mass of fuel.</returns>
     /// <remarks>
-    /// Published models of air move the answer by 0.7 %: name the model beside the number.
-    /// Source: [Heywood-1988] section 3.4 (combustion stoichiometry).
+    /// Published models of air differ by 0.7 % in this ratio: state the model with the number. Source: [Heywood-1988]
+    /// section 3.4 (combustion stoichiometry).
     /// </remarks>
     [MethodImpl(Inline)]
     public static T StoichiometricAirFuelRatio<T>(
@@ -102,7 +102,7 @@ public static class Combustion
             StoichiometricAirFuelRatioSource
         );
 
-    /// <summary>Lambda: the air that is there over the air that the fuel needs.</summary>
+    /// <summary>Lambda: the air present over the air that the fuel needs.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airMass">Mass of air, kg (or mass flow, kg/s).</param>
     /// <param name="fuelMass">Mass of fuel in the same unit; greater than zero.</param>
@@ -126,7 +126,7 @@ public static class Combustion
         where T : struct, IScalar<T> =>
         T.Step((firstMassFraction * first) + ((1 - firstMassFraction) * second), Symbols.MeanByMass, BlendByMassSource);
 
-    /// <summary>The mass fraction that a volume fraction makes: w = x rho1 / (x rho1 + (1 - x) rho2).</summary>
+    /// <summary>Mass fraction from a volume fraction: w = x rho1 / (x rho1 + (1 - x) rho2).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="firstVolumeFraction">Volume fraction of the first before mixing, 0 to 1.</param>
     /// <param name="firstDensity">Density of the first, kg/m³.</param>
@@ -145,7 +145,7 @@ public static class Combustion
         );
     }
 
-    /// <summary>The fuel's part of a mixture: 1/(1 + AFR).</summary>
+    /// <summary>Mass fraction of fuel in a mixture: 1/(1 + AFR).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airFuelRatio">Air-fuel ratio by mass; greater than zero.</param>
     /// <returns>Mass of fuel over mass of mixture.</returns>
@@ -154,7 +154,7 @@ public static class Combustion
     public static T FuelFraction<T>(T airFuelRatio)
         where T : struct, IScalar<T> => T.Step(1 / (1 + airFuelRatio), Symbols.FuelFraction, FuelFractionSource);
 
-    /// <summary>Equivalence ratio: the fuel that is there over the fuel that the air could burn.</summary>
+    /// <summary>Equivalence ratio: the fuel present over the fuel that the air could burn.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airFuelRatio">Air-fuel ratio by mass; greater than zero.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass.</param>
@@ -168,7 +168,9 @@ public static class Combustion
     /// <summary>The air-fuel ratio behind a display that shows lambda times a fixed ratio, whatever the fuel.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reading">The ratio on the display.</param>
-    /// <param name="scaleRatio">The ratio that the display multiplies lambda with, 14.7 for most; greater than zero.</param>
+    /// <param name="scaleRatio">
+    /// The ratio by which the display multiplies lambda, usually 14.7; greater than zero.
+    /// </param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass of the fuel that burns.</param>
     /// <returns>Air-fuel ratio by mass of the mixture.</returns>
     /// <remarks>Source: [Definition] of the display's scale.</remarks>
@@ -180,7 +182,7 @@ public static class Combustion
         return T.Step(lambda * stoichiometricRatio, Symbols.AirFuelRatio, AirFuelRatioFromScaleSource);
     }
 
-    /// <summary>The air-fuel ratio from the fuel's part of a mixture: (1 - f)/f.</summary>
+    /// <summary>The air-fuel ratio from the mass fraction of fuel in a mixture: (1 - f)/f.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="fuelFraction">Mass of fuel over mass of mixture; greater than zero, below one.</param>
     /// <returns>Air-fuel ratio by mass.</returns>

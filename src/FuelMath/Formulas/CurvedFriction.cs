@@ -5,12 +5,11 @@ namespace FuelMath.Formulas;
 /// <summary>Friction in a pipe that is bent all along its length, as a coiled hose is. SI units.</summary>
 /// <remarks>
 /// <para>
-/// The bend drives the fluid across the pipe, which costs more than straight flow, and keeps it laminar for longer. The
-/// correlations differ by up to 58 % inside their stated ranges, so each is named. <see cref="Factor"/> is what networks use.
+/// The bend causes a secondary flow across the pipe, which raises the loss and keeps the flow laminar up to higher
+/// Reynolds numbers. The correlations differ by up to 58 % inside their stated ranges, so each is named.
+/// <see cref="Factor"/> is what networks use.
 /// </para>
-/// <para>
-/// A curvature is bore over the diameter of the curve of the center line. All factors are Darcy's.
-/// </para>
+/// <para>A curvature is bore over the diameter of the curve of the center line. All factors are Darcy's.</para>
 /// </remarks>
 public static class CurvedFriction
 {
@@ -56,11 +55,11 @@ public static class CurvedFriction
         "what a bend adds to the friction factor"
     );
 
-    /// <summary>The least curvature of <see cref="Factor"/>; a gentler bend is straight.</summary>
+    /// <summary>The least curvature of <see cref="Factor"/>; a gentler bend counts as straight.</summary>
     /// <remarks>Source: [Ito-1959] the law ends where Re (d/D)^2 is 0.034, here at the critical Reynolds number.</remarks>
     public const double LeastCurvature = 1 / 300.0;
 
-    /// <summary>The greatest curvature of <see cref="Factor"/>; a tighter bend is a fitting.</summary>
+    /// <summary>The greatest curvature of <see cref="Factor"/>; a tighter bend counts as a fitting.</summary>
     /// <remarks>Source: [Ito-1959] the tightest coil measured, 16.4 bores wide.</remarks>
     public const double GreatestCurvature = 1 / 16.4;
 
@@ -70,7 +69,8 @@ public static class CurvedFriction
 
     private const double NoEffect = 11.6;
 
-    // Below, flow in any pipe that is not straight is laminar here, and the turbulent law only needs to stay below.
+    // Below this Reynolds number flow in any bent pipe is laminar: the turbulent law only has to stay below the laminar
+    // one.
     internal const double TurbulentLawFrom = 2000;
     private const double Least = 1e-9;
 
@@ -167,8 +167,8 @@ public static class CurvedFriction
         T.Step(0.029 * T.Sqrt(curvature), ItoTurbulentAdditionResult, ItoTurbulentAdditionSource);
 
     /// <summary>
-    /// The factor in any regime: the greater of the laminar one after White, and of Colebrook and White's with what a bend
-    /// adds after Ito.
+    /// The factor in any regime: the greater of the laminar one after White, and that of Colebrook and White plus Ito's
+    /// addition for the bend.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, greater than 0; Re c^2 at most 300.</param>
@@ -176,9 +176,10 @@ public static class CurvedFriction
     /// <param name="curvature">Bore over the diameter of the curve, 1/300 to 1/16.4.</param>
     /// <returns>The Darcy friction factor.</returns>
     /// <remarks>
-    /// In a bend laminar flow turns turbulent without a jump. With a smooth wall the two laws meet at 0.63 to 0.89 of Ito's
-    /// critical Reynolds number, and up to there the greater is at most a fifth above the laminar law; with a rough one they meet
-    /// sooner (0.57 at 0.003 of the bore, 0.24 at 0.05) and the greater is up to 113 % above it. Ito measured smooth pipes: that roughness adds what it adds in a straight pipe is an assumption of this library.
+    /// In a bend the change from laminar to turbulent flow is continuous. With a smooth wall the two laws meet at 0.63
+    /// to 0.89 of Ito's critical Reynolds number, and up to there the greater exceeds the laminar law by at most a
+    /// fifth; with a rough one they meet sooner (0.57 at 0.003 of the bore, 0.24 at 0.05) and the greater is up to 113
+    /// % above it. Ito measured smooth pipes; this library assumes that roughness adds as much as in a straight pipe.
     /// Source: [White-1929] laminar; [Ito-1959] addition of the bend; [Colebrook-1939] the rest.
     /// </remarks>
     [MethodImpl(Inline)]

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The air an engine takes in, and the fuel that it asks for. SI units.</summary>
+/// <summary>The air that an engine takes in and the fuel that it needs. SI units.</summary>
 public static class EngineAir
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -58,7 +58,7 @@ public static class EngineAir
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airMass">Mass of air, kg (or mass flow, kg/s).</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
-    /// <param name="lambda">Lambda that is wanted; greater than zero.</param>
+    /// <param name="lambda">Intended lambda; greater than zero.</param>
     /// <returns>Mass of fuel, in the unit of the air.</returns>
     /// <remarks>Source: [Heywood-1988] section 3.4 (relative air/fuel ratio).</remarks>
     [MethodImpl(Inline)]
@@ -77,7 +77,7 @@ public static class EngineAir
         where T : struct, IScalar<T> =>
         T.Step(speedRadPerSecond * eventsPerRevolution / (2 * Math.PI), Symbols.EventsPerSecond, EventsPerSecondSource);
 
-    /// <summary>The fuel flow that a power asks for: power x brake specific fuel consumption.</summary>
+    /// <summary>The fuel flow for a power: power x brake specific fuel consumption.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="power">Brake power, W.</param>
     /// <param name="brakeSpecificFuelConsumption">
@@ -92,13 +92,14 @@ public static class EngineAir
         T.Step(power * brakeSpecificFuelConsumption, Symbols.FuelFlow, FuelFlowFromPowerSource);
 
     /// <summary>
-    /// The lambda that one sensor sees when cylinders get equal air and unequal fuel: the harmonic mean of theirs.
+    /// The lambda that one sensor reads when cylinders get equal air and unequal fuel: the harmonic mean of their
+    /// lambdas.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="lambdas">Lambda of each cylinder; one or more, each greater than zero.</param>
     /// <returns>Total air over the air that the total fuel needs.</returns>
     /// <remarks>
-    /// A mean hides the leanest cylinder: no cylinder is cleared by it. Source: [Definition] of lambda for the sum.
+    /// A mean hides the leanest cylinder: it proves no cylinder safe. Source: [Definition] of lambda for the sum.
     /// </remarks>
     /// <exception cref="ArgumentException"><paramref name="lambdas"/> is empty.</exception>
     public static T HarmonicMeanLambda<T>(ReadOnlySpan<T> lambdas)

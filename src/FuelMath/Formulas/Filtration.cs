@@ -57,23 +57,23 @@ public static class Filtration
     /// <param name="second">Beta ratio of the second, at the same size.</param>
     /// <returns>Beta ratio of both.</returns>
     /// <remarks>
-    /// True when the second holds back the same share of what the first lets through as it did of its test dust. What the
-    /// first lets through is finer within "this size and above", so that the second does a little worse.
-    /// Source: [Definition] the ratio of a ratio.
+    /// True if the second holds back the same share of what passes the first as of its test dust. What passes the first
+    /// is finer within "this size and above", so the second performs slightly worse. Source: [Definition] the ratio of
+    /// a ratio.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T InSeries<T>(T first, T second)
         where T : struct, IScalar<T> => T.Step(first * second, InSeriesResult, InSeriesSource);
 
-    /// <summary>What a loaded element adds to the loss of the medium, as a coefficient: dp / (mu Q).</summary>
+    /// <summary>The loss that retained dirt adds to the medium, as a coefficient: dp / (mu Q).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="addedLoss">Loss with the retained mass less the clean one, Pa.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity of the fluid of that reading, Pa s; greater than zero.</param>
     /// <param name="volumeFlow">Flow of that reading, m³/s; greater than zero.</param>
     /// <returns>The addition to the linear coefficient of <see cref="PorousMedium.PressureLoss{T}"/>, 1/m³.</returns>
     /// <remarks>
-    /// What is retained clogs the medium, whose loss goes with viscosity and flow; the housing stays as it is.
-    /// Source: [Forchheimer-1901] the first of the two terms, that of the medium.
+    /// Retained dirt clogs the medium, whose loss is proportional to viscosity and flow; the loss of the housing does
+    /// not change. Source: [Forchheimer-1901] the first of the two terms, that of the medium.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T AddedCoefficient<T>(T addedLoss, T dynamicViscosity, T volumeFlow)

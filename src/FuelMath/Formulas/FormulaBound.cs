@@ -47,7 +47,7 @@ public sealed class FormulaBound
     /// <summary>Whether the argument lies above the bound; else below.</summary>
     public bool IsAbove { get; }
 
-    /// <summary>Whether the bound itself is refused.</summary>
+    /// <summary>Whether the bound itself is excluded.</summary>
     public bool IsStrict { get; }
 
     /// <summary>The number in the bound.</summary>
@@ -67,8 +67,11 @@ public sealed class FormulaBound
     /// <param name="factor">The number in the bound; greater than zero.</param>
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
-    /// <returns>The bound; itself refused.</returns>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <returns>The bound, itself excluded.</returns>
+    /// <exception cref="ArgumentException">
+    /// A name is blank, or <paramref name="times"/> or <paramref name="dividedBy"/> names <paramref name="argument"/>
+    /// itself.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static FormulaBound Above(
         string argument,
@@ -82,8 +85,11 @@ public sealed class FormulaBound
     /// <param name="factor">The number in the bound; greater than zero.</param>
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
-    /// <returns>The bound; itself refused.</returns>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <returns>The bound, itself excluded.</returns>
+    /// <exception cref="ArgumentException">
+    /// A name is blank, or <paramref name="times"/> or <paramref name="dividedBy"/> names <paramref name="argument"/>
+    /// itself.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static FormulaBound Below(
         string argument,
@@ -97,9 +103,12 @@ public sealed class FormulaBound
     /// <param name="factor">The number in the bound; greater than zero.</param>
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
-    /// <returns>The bound; itself allowed.</returns>
+    /// <returns>The bound, itself included.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">
+    /// A name is blank, or <paramref name="times"/> or <paramref name="dividedBy"/> names <paramref name="argument"/>
+    /// itself.
+    /// </exception>
     public static FormulaBound AtLeast(
         string argument,
         double factor,
@@ -112,9 +121,12 @@ public sealed class FormulaBound
     /// <param name="factor">The number in the bound; greater than zero.</param>
     /// <param name="times">Arguments that the bound is multiplied by.</param>
     /// <param name="dividedBy">Arguments that the bound is divided by.</param>
-    /// <returns>The bound; itself allowed.</returns>
+    /// <returns>The bound, itself included.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">
+    /// A name is blank, or <paramref name="times"/> or <paramref name="dividedBy"/> names <paramref name="argument"/>
+    /// itself.
+    /// </exception>
     public static FormulaBound AtMost(
         string argument,
         double factor,

@@ -1,9 +1,9 @@
 namespace FuelMath.Formulas;
 
-/// <summary>Converts the numbers of a call to SI and holds them to the ranges of a formula.</summary>
+/// <summary>Converts the numbers of a call to SI units and checks them against the ranges of a formula.</summary>
 internal sealed class FormulaChecks
 {
-    /// <summary>More arguments than any listed formula has go on the heap.</summary>
+    /// <summary>Up to this many arguments are kept on the stack, more than any listed formula has.</summary>
     internal const int OnTheStack = 16;
 
     private readonly FormulaInfo formula;
@@ -59,14 +59,14 @@ internal sealed class FormulaChecks
         return null;
     }
 
-    /// <summary>Whether arguments in SI units lie in their ranges; of the result it says nothing.</summary>
+    /// <summary>Whether arguments in SI units lie in their ranges; the result is not checked.</summary>
     internal bool Admits(ReadOnlySpan<double> si)
     {
         Span<double> inside = si.Length <= OnTheStack ? stackalloc double[si.Length] : new double[si.Length];
         return Read(FormulaUnits.Si, si, inside) is null;
     }
 
-    // A number that went to another unit and back still counts as the edge.
+    // The tolerance keeps an edge inside after conversion to another unit and back.
     internal static double Below(double edge) => edge - (Guard.EdgeTolerance * Math.Abs(edge));
 
     internal static double Above(double edge) => edge + (Guard.EdgeTolerance * Math.Abs(edge));
@@ -86,7 +86,7 @@ internal sealed class FormulaChecks
 
     private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];
 
-    /// <summary>What a call needs of an argument, side by side in memory.</summary>
+    /// <summary>The range of an argument as a call needs it, contiguous in memory.</summary>
     private readonly struct Range(FormulaArgument argument)
     {
         private readonly double numerator = argument.Quantity.Customary.Numerator;

@@ -7,9 +7,9 @@ public sealed class FormulaExample
 {
     /// <summary>States a case.</summary>
     /// <param name="arguments">The arguments, each in its SI unit.</param>
-    /// <param name="expected">The result as published or worked out elsewhere, in its SI unit; finite.</param>
+    /// <param name="expected">The result as published or calculated elsewhere, in its SI unit; finite.</param>
     /// <param name="relativeTolerance">By how much the formula may differ, as a fraction of the result: what the published digits allow.</param>
-    /// <param name="source">Where the result was published, or how it was worked out.</param>
+    /// <param name="source">Where the result was published, or how it was calculated.</param>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is not finite, or the tolerance is not greater than zero.</exception>
     public FormulaExample(
@@ -34,12 +34,12 @@ public sealed class FormulaExample
     /// <summary>The arguments, each in its SI unit.</summary>
     public ImmutableArray<double> Arguments { get; }
 
-    /// <summary>The result as published or worked out elsewhere, in its SI unit.</summary>
+    /// <summary>The result as published or calculated elsewhere, in its SI unit.</summary>
     public double Expected { get; }
 
     /// <summary>By how much the formula may differ, as a fraction of the result.</summary>
     public double RelativeTolerance { get; }
 
-    /// <summary>Where the result was published, or how it was worked out.</summary>
+    /// <summary>Where the result was published, or how it was calculated.</summary>
     public DataSource Source { get; }
 }

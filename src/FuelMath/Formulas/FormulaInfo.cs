@@ -4,7 +4,9 @@ using System.Runtime.InteropServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A formula described: what it computes, from what, in which ranges and units, after whom, with an example.</summary>
+/// <summary>
+/// Description of a formula: what it computes, its arguments with ranges and units, its sources and an example.
+/// </summary>
 /// <remarks>
 /// <para>
 /// <see cref="At{T}"/> reads the formula in any scalar and checks nothing but the count. <see cref="Calculate"/> is for
@@ -158,7 +160,7 @@ public sealed class FormulaInfo
             ? value
             : throw new FormulaRefusedException(refusal!);
 
-    /// <summary>Calculates the result from numbers, checked, where it may be refused.</summary>
+    /// <summary>Calculates the result from numbers, checked, without an exception when the call is refused.</summary>
     /// <param name="units">The units of the arguments and of the result.</param>
     /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
     /// <param name="value">The result; zero when the call is refused.</param>
@@ -201,11 +203,11 @@ public sealed class FormulaInfo
     }
 
     /// <summary>Calculates the slope of the result by one argument, exactly and checked.</summary>
-    /// <param name="units">The units of the arguments and of the result, by which the slope counts.</param>
+    /// <param name="units">The units of the arguments and of the result, which give the unit of the slope.</param>
     /// <param name="by">Which argument, counted from zero.</param>
     /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
     /// <returns>Change of the result for each unit of the argument.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="by"/> is no argument.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="by"/> is not the index of an argument.</exception>
     /// <exception cref="FormulaRefusedException">The call is refused, or the slope is not finite.</exception>
     public double Slope(FormulaUnits units, int by, params ReadOnlySpan<double> arguments)
     {

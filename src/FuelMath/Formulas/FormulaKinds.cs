@@ -1,7 +1,7 @@
 namespace FuelMath.Formulas;
 
 /// <summary>
-/// The kinds of quantity in formulas. Their ranges are wider than any fuel system, so that what lies outside is a mistake
+/// The kinds of quantity in formulas. Their ranges are wider than in any fuel system, so a number outside is a mistake
 /// of units. Source: [Common-practice] limits of our own.
 /// </summary>
 internal static class FormulaKinds

@@ -89,7 +89,7 @@ public sealed class FormulaQuantity
         return new(si, digits.Sure, digits.Most, unit.Symbol, problem);
     }
 
-    /// <summary>Converts from one of the units to the SI unit, in any reading.</summary>
+    /// <summary>Converts from one of the units to the SI unit, in any scalar.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="number">A number in that unit.</param>
     /// <param name="unit">Its unit, one of <see cref="Units"/>.</param>
@@ -98,7 +98,7 @@ public sealed class FormulaQuantity
     public T ToSi<T>(T number, string unit)
         where T : struct, IScalar<T> => Find(unit, nameof(unit)).ToSi(number);
 
-    /// <summary>Converts from the SI unit to one of the units, in any reading.</summary>
+    /// <summary>Converts from the SI unit to one of the units, in any scalar.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="si">A number in the SI unit.</param>
     /// <param name="unit">The unit wanted, one of <see cref="Units"/>.</param>

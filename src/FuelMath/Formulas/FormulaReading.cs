@@ -3,14 +3,16 @@ using System.Runtime.InteropServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A formula without its type: one virtual call for the usual scalars, then the formula itself.</summary>
+/// <summary>
+/// A formula without its type parameter: one virtual call for the usual scalars, then the formula itself.
+/// </summary>
 internal abstract class FormulaReading
 {
-    /// <summary>Any scalar, by the way that is quickest for it.</summary>
+    /// <summary>Evaluates the formula in any scalar, by the fastest way for it.</summary>
     internal T Read<T>(ReadOnlySpan<T> arguments)
         where T : struct, IScalar<T>
     {
-        // The compiler knows T, and keeps one of these branches.
+        // The compiler knows T and keeps only one of these branches.
         if (typeof(T) == typeof(Real))
         {
             return Unsafe.BitCast<Real, T>(At(MemoryMarshal.Cast<T, Real>(arguments)));

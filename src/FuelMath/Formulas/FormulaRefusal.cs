@@ -32,10 +32,12 @@ public sealed class FormulaRefusal
     /// <summary>What is wrong.</summary>
     public FormulaProblem Problem { get; }
 
-    /// <summary>The argument that is refused; null when it is none by itself.</summary>
+    /// <summary>The argument that is refused; null when no single argument is at fault.</summary>
     public FormulaArgument? Argument { get; }
 
-    /// <summary>What came: the argument's number, the count of arguments, or the result that is no number.</summary>
+    /// <summary>
+    /// What was given: the argument's number, the count of arguments, or the result that is not finite.
+    /// </summary>
     public double Value { get; }
 
     /// <summary>The least number allowed; negative infinity where there is no such bound.</summary>
@@ -47,7 +49,7 @@ public sealed class FormulaRefusal
     /// <summary>The unit of <see cref="Value"/>, <see cref="Minimum"/> and <see cref="Maximum"/>.</summary>
     public string Unit { get; }
 
-    /// <summary>What is allowed, then what came.</summary>
+    /// <summary>What is allowed, then what was given.</summary>
     public string Message { get; }
 
     /// <summary>Gives the message.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>In which units the numbers of a call stand.</summary>
+/// <summary>The units of the numbers of a call.</summary>
 public enum FormulaUnits
 {
     /// <summary>Each number in the SI unit of its quantity: m³/s, Pa, m.</summary>

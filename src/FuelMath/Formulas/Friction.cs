@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Friction of flow in a round pipe: the Darcy friction factor and the pressure it costs. SI units.</summary>
+/// <summary>Friction of flow in a round pipe: the Darcy friction factor and the pressure loss. SI units.</summary>
 /// <remarks>
 /// All factors are Darcy's, four times Fanning's. No formula branches on a value, so each reads in any scalar.
 /// </remarks>
@@ -55,10 +55,12 @@ public static class Friction
     /// <summary>The Reynolds number from which flow is taken as turbulent.</summary>
     public const double TurbulentFrom = 4000;
 
-    /// <summary>Below this Reynolds number the loss is written without its factor, which has no value at no flow.</summary>
+    /// <summary>
+    /// Below this Reynolds number the loss is computed without the friction factor, which is infinite at no flow.
+    /// </summary>
     private const double CreepingBelow = 1;
 
-    /// <summary>The mean velocity of a flow through a round bore: v = 4 Q / (pi D2).</summary>
+    /// <summary>The mean velocity of a flow through a round bore: v = 4 Q / (pi D^2).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volumeFlow">Volume flow, m³/s; its sign is kept.</param>
     /// <param name="bore">Inner diameter, m; greater than zero.</param>
@@ -175,16 +177,16 @@ public static class Friction
 
     /// <summary>
     /// The factor in any regime, the default of this library: laminar to 2000, Colebrook and White from 4000, and
-    /// straight in the Reynolds number between.
+    /// linear in the Reynolds number between.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="reynolds">Reynolds number, greater than 0.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
     /// <returns>The Darcy friction factor.</returns>
     /// <remarks>
-    /// Between 2000 and 4000 flow is unsettled and no formula is right; the straight passage is a convention that
-    /// keeps the law continuous, so that a solver can pass through.
-    /// Source: [White-2003] section 6.4; [Colebrook-1939]; [Common-practice] the straight passage.
+    /// Between 2000 and 4000 the flow is unsettled and no formula is right; the linear transition is a convention that
+    /// keeps the law continuous for a solver. Source: [White-2003] section 6.4; [Colebrook-1939]; [Common-practice] the
+    /// straight passage.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T Factor<T>(T reynolds, T relativeRoughness)
@@ -200,7 +202,7 @@ public static class Friction
     }
 
     /// <summary>
-    /// The factor in any regime with another passage: laminar to 2000, Swamee and Jain from 4000, and a cubic
+    /// The factor in any regime with another transition: laminar to 2000, Swamee and Jain from 4000, and a cubic
     /// between.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
@@ -245,8 +247,8 @@ public static class Friction
     /// <param name="dynamicViscosity">Dynamic viscosity, Pa s; greater than zero.</param>
     /// <returns>Pressure lost, Pa, with the sign of the velocity.</returns>
     /// <remarks>
-    /// Below a Reynolds number of 1 the same laminar law is written as 32 mu L v / D2, so that value and slope are
-    /// right at no flow, too. Source: [White-2003] sections 6.3 (Darcy-Weisbach) and 6.4.
+    /// Below a Reynolds number of 1 the same laminar law is written as 32 mu L v / D^2, so that value and slope are
+    /// also right at no flow. Source: [White-2003] sections 6.3 (Darcy-Weisbach) and 6.4.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T PressureLoss<T>(T velocity, T bore, T length, T roughness, T density, T dynamicViscosity)
@@ -260,19 +262,24 @@ public static class Friction
         return T.Step(creeps, Symbols.PressureLoss, PressureLossSource);
     }
 
-    /// <summary>1/sqrt(f) after Colebrook and White, from the end of the passage on; before, the one there.</summary>
+    /// <summary>
+    /// 1/sqrt(f) by Colebrook and White from a Reynolds number of 4000 up; below it the value at 4000.
+    /// </summary>
     /// <param name="reynolds">Reynolds number; not negative.</param>
     /// <param name="rough">Roughness over 3.7 bores.</param>
     [MethodImpl(Inline)]
     internal static T TurbulentRoot<T>(T reynolds, T rough)
         where T : struct, IScalar<T> => T.Implicit<Colebrook>(2.51 / T.Max(reynolds, T.Of(TurbulentFrom)), rough);
 
-    /// <summary>The same by one Newton step from a root that is near: kept by a solver, it converges along with the flows.</summary>
+    /// <summary>
+    /// The same by one Newton step from a previous root: in a solver that keeps the root, root and flows converge
+    /// together.
+    /// </summary>
     [MethodImpl(Inline)]
     internal static T TurbulentRootFrom<T>(T near, T reynolds, T rough)
         where T : struct, IScalar<T> => Colebrook.Polish(near, 2.51 / T.Max(reynolds, T.Of(TurbulentFrom)), rough);
 
-    /// <summary>The factor above laminar flow by the turbulent one: a straight passage, turbulent.</summary>
+    /// <summary>The factor above laminar flow from the turbulent one: a linear transition, then turbulent.</summary>
     [MethodImpl(Inline)]
     internal static T FactorAboveLaminar<T>(T reynolds, T turbulent)
         where T : struct, IScalar<T>

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What another fuel asks of injectors and pump, against a baseline fuel. SI units.</summary>
+/// <summary>What a change of fuel requires of injectors and pump, relative to a baseline fuel. SI units.</summary>
 public static class FuelChangeRatios
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -53,7 +53,10 @@ public static class FuelChangeRatios
     /// <param name="baselineHeatingValue">Lower heating value of the baseline, J/kg.</param>
     /// <param name="heatingValue">Lower heating value of the fuel, J/kg; greater than zero.</param>
     /// <returns>Ratio of masses.</returns>
-    /// <remarks>Efficiency is taken as equal, which it is not quite: an alcohol cools the charge and stands more compression. Source: [Heywood-1988] section 2.8 (fuel conversion efficiency).</remarks>
+    /// <remarks>
+    /// Efficiency is assumed equal, which is not quite true: an alcohol cools the charge and allows a higher
+    /// compression ratio. Source: [Heywood-1988] section 2.8 (fuel conversion efficiency).
+    /// </remarks>
     [MethodImpl(Inline)]
     public static T MassRatioAtEqualPower<T>(T baselineHeatingValue, T heatingValue)
         where T : struct, IScalar<T> =>
@@ -77,7 +80,10 @@ public static class FuelChangeRatios
     /// <param name="baselineDensity">Density of the baseline, kg/m³.</param>
     /// <param name="density">Density of the fuel, kg/m³; greater than zero.</param>
     /// <returns>Ratio of times without dead time.</returns>
-    /// <remarks>Mass flow goes with the root of the density. Source: [White-2003] section 6.12 (obstruction flow).</remarks>
+    /// <remarks>
+    /// Mass flow is proportional to the square root of the density. Source: [White-2003] section 6.12 (obstruction
+    /// flow).
+    /// </remarks>
     [MethodImpl(Inline)]
     public static T OpenTimeRatio<T>(T massRatio, T baselineDensity, T density)
         where T : struct, IScalar<T> =>

@@ -4,12 +4,14 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Formulas of pulsed injectors that hold a table of their own, for columns and for whatever else reads formulas.</summary>
+/// <summary>
+/// Formulas of pulsed injectors that hold a table of their own, for columns and other users of formulas.
+/// </summary>
 public static class InjectorFormulas
 {
     /// <summary>
-    /// The mass of a pulse from what a log holds: the rating carried to the row's pressure and density, for the width less the
-    /// dead time at the row's voltage and pressure.
+    /// The mass of a pulse from logged values: the rating converted to the row's pressure and density, times the width
+    /// minus the dead time at the row's voltage and pressure.
     /// </summary>
     /// <param name="deadTime">Dead time, s, over voltage, V, and differential pressure, Pa.</param>
     /// <returns>
@@ -18,8 +20,8 @@ public static class InjectorFormulas
     /// 1000 V and 1e9 Pa.
     /// </returns>
     /// <remarks>
-    /// In the linear range: short-pulse corrections are none of it. Source: [White-2003] section 6.12, as the ratio of two
-    /// states; [SAE-J1832] the straight line through the linear range.
+    /// For the linear range: short-pulse corrections are not included. Source: [White-2003] section 6.12, as the ratio
+    /// of two states; [SAE-J1832] the straight line through the linear range.
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="deadTime"/> is null.</exception>
     /// <exception cref="ArgumentException">A dead time is negative, or a place of the table is none that an argument takes.</exception>
@@ -78,7 +80,7 @@ public static class InjectorFormulas
         );
     }
 
-    /// <summary>What an argument takes: the table's edges where it refuses beyond them.</summary>
+    /// <summary>The range of an argument: the edges of the table where it refuses beyond them.</summary>
     private static (double Low, double High) Ends(
         Grid deadTime,
         IReadOnlyList<double> knots,

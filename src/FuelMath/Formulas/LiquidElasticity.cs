@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>How a liquid yields to pressure. SI units.</summary>
+/// <summary>Compressibility of liquids. SI units.</summary>
 public static class LiquidElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -52,7 +52,7 @@ public static class LiquidElasticity
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="densityAt15">Density at 15 °C, kg/m³; 638 to 1074.</param>
     /// <param name="celsius">Temperature in °C; -30 to 90.</param>
-    /// <returns>Isothermal compressibility, 1/Pa, a mean from atmospheric pressure on.</returns>
+    /// <returns>Isothermal compressibility, 1/Pa, a mean value from atmospheric pressure up.</returns>
     /// <remarks>
     /// Within 6.5 % for petroleum liquids (from memory). Pure n-alkanes of 6 to 12 carbons are 4 to 10 % more compressible than
     /// it says, aromatics 16 to 42 % less. Source: [API-MPMS-11.2.1M] equation for F.
@@ -72,11 +72,11 @@ public static class LiquidElasticity
     /// <param name="celsius">Temperature in °C; 0 to 80.</param>
     /// <returns>Isothermal bulk modulus, Pa.</returns>
     /// <remarks>
-    /// The upper estimate is the inverse of <see cref="PetroleumCompressibility{T}"/>. The lower is an ideal mixture of eight
-    /// pure hydrocarbons by their equations of state, made up like a gasoline: 0.82 of it at 0 °C and 0.66 at 80,
-    /// nearly the same for gasolines of 726 and 749 kg/m³. This is their mean, 0.908 - 1.75e-4 t - 1e-5 t^2 of the upper one;
-    /// <see cref="GasolineModulusError{T}"/> is half their distance. Source: [API-MPMS-11.2.1M] equation for F; the mixture from
-    /// [Span-2003], [Lemmon-2006] and [Blackham-Lemmon-IC8].
+    /// The upper estimate is the inverse of <see cref="PetroleumCompressibility{T}"/>. The lower is an ideal mixture of
+    /// eight pure hydrocarbons by their equations of state, composed like a gasoline: 0.82 of the upper estimate at 0
+    /// °C and 0.66 at 80, nearly the same for gasolines of 726 and 749 kg/m³. This is their mean, 0.908 - 1.75e-4 t -
+    /// 1e-5 t^2 of the upper one; <see cref="GasolineModulusError{T}"/> is half their distance. Source:
+    /// [API-MPMS-11.2.1M] equation for F; the mixture from [Span-2003], [Lemmon-2006] and [Blackham-Lemmon-IC8].
     /// </remarks>
     [MethodImpl(Inline)]
     public static T GasolineModulus<T>(T densityAt15, T celsius)
@@ -87,17 +87,22 @@ public static class LiquidElasticity
             GasolineModulusSource
         );
 
-    /// <summary>How far the upper and the lower estimate of a gasoline's bulk modulus lie from their mean, as a share of the upper.</summary>
+    /// <summary>
+    /// Half the distance between the upper and the lower estimate of a gasoline's bulk modulus, as a fraction of the
+    /// upper.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="celsius">Temperature in °C; 0 to 80.</param>
-    /// <returns>The share: 0.09 at 0 °C, 0.10 at 20, 0.17 at 80.</returns>
+    /// <returns>The fraction: 0.09 at 0 °C, 0.10 at 20, 0.17 at 80.</returns>
     /// <remarks>Source: [API-MPMS-11.2.1M] equation for F, against the mixture that <see cref="GasolineModulus{T}"/> names.</remarks>
     [MethodImpl(Inline)]
     public static T GasolineModulusError<T>(T celsius)
         where T : struct, IScalar<T> =>
         T.Step(0.092 + (celsius * (1.75e-4 + (1e-5 * celsius))), ModulusError, GasolineModulusErrorSource);
 
-    /// <summary>The bulk modulus of a quick change, which keeps its heat, from that of a slow one: 1/Ks = 1/KT - T a^2/(rho cp).</summary>
+    /// <summary>
+    /// The isentropic bulk modulus (quick change) from the isothermal one (slow change): 1/Ks = 1/KT - T a^2/(rho cp).
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="isothermalModulus">Isothermal bulk modulus, Pa; greater than zero.</param>
     /// <param name="expansion">Coefficient of volume expansion, 1/K.</param>

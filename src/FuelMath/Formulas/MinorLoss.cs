@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Pressure lost in fittings, bends and changes of bore. SI units.</summary>
-/// <remarks>A loss coefficient belongs to the velocity in one named bore; carry it before using it with another.</remarks>
+/// <remarks>
+/// A loss coefficient belongs to the velocity in one named bore; convert it before using it with another.
+/// </remarks>
 public static class MinorLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -69,11 +71,11 @@ public static class MinorLoss
         );
     }
 
-    /// <summary>A loss coefficient carried from one bore to another: K2 = K1 (D2/D1)^4.</summary>
+    /// <summary>A loss coefficient converted from one bore to another: K2 = K1 (D2/D1)^4.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="lossCoefficient">Loss coefficient of the first bore.</param>
     /// <param name="fromBore">The bore it belongs to, m; greater than zero.</param>
-    /// <param name="toBore">The bore it is wanted for, m.</param>
+    /// <param name="toBore">The other bore, m.</param>
     /// <returns>The loss coefficient of the other bore.</returns>
     /// <remarks>Source: [TP-410] chapter 2.</remarks>
     [MethodImpl(Inline)]

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What a wrong belief does to the mixture. SI units.</summary>
+/// <summary>The effect of a wrong belief on the mixture. SI units.</summary>
 public static class MixtureError
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -16,15 +16,13 @@ public static class MixtureError
 
     internal static readonly Symbol Factor = new("k", "", "lambda over the lambda intended");
 
-    /// <summary>
-    /// Lambda over the lambda that was intended: k = a / (f sqrt(r)) x w / (w - dt).
-    /// </summary>
+    /// <summary>Lambda over the intended lambda: k = a / (f sqrt(r)) x w / (w - dt).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="airRatio">a: air that is there over air believed; greater than zero.</param>
-    /// <param name="flowRatio">f: static flow over the flow believed, at the same pressure; greater than zero.</param>
-    /// <param name="pressureRatio">r: differential pressure over the one believed; greater than zero.</param>
-    /// <param name="effectiveWidth">w: commanded width less the dead time believed, s; greater than the error.</param>
-    /// <param name="deadTimeError">dt: dead time less the dead time believed, s; either sign.</param>
+    /// <param name="airRatio">a: actual air over believed air; greater than zero.</param>
+    /// <param name="flowRatio">f: static flow over believed flow, at the same pressure; greater than zero.</param>
+    /// <param name="pressureRatio">r: differential pressure over the believed one; greater than zero.</param>
+    /// <param name="effectiveWidth">w: commanded width minus the believed dead time, s; greater than the error.</param>
+    /// <param name="deadTimeError">dt: dead time minus the believed dead time, s; either sign.</param>
     /// <returns>The factor: above 1 leaner than intended, below 1 richer.</returns>
     /// <remarks>
     /// In the linear range. Source: [SAE-J1832] the straight line with its time offset; [White-2003] section 6.12 for the
@@ -39,12 +37,14 @@ public static class MixtureError
             LambdaFactorSource
         );
 
-    /// <summary>The lambda that a mean over cylinders with unequal air and fuel amounts to: total air over total need.</summary>
+    /// <summary>
+    /// The mean lambda of cylinders with unequal air and fuel: total air over the air that the total fuel needs.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="airMasses">Air of each cylinder, kg; one or more.</param>
     /// <param name="fuelMasses">Fuel of each, kg; their sum greater than zero.</param>
     /// <param name="stoichiometricRatio">Stoichiometric ratio by mass; greater than zero.</param>
-    /// <returns>Lambda as one sensor behind all of them sees it.</returns>
+    /// <returns>Lambda as read by one sensor behind all of them.</returns>
     /// <remarks>
     /// A mean hides the leanest cylinder. With equal air it is <see cref="EngineAir.HarmonicMeanLambda"/>.
     /// Source: [Heywood-1988] section 3.4 (relative air/fuel ratio) for the sums.

@@ -4,9 +4,9 @@ namespace FuelMath.Formulas;
 
 /// <summary>Flow of a liquid through a small opening: the square-root law. SI units.</summary>
 /// <remarks>
-/// The differential pressure is upstream minus downstream, both on one reference, and not negative. Mass flow rises
-/// with the root of density, volume flow falls with it: the two carry a rating to another fluid in opposite
-/// directions.
+/// The differential pressure is upstream minus downstream, with the same reference, and not negative. Mass flow is
+/// proportional to the square root of density and volume flow to its inverse, so that conversion of a rating to another
+/// fluid changes the two in opposite directions.
 /// </remarks>
 public static class Orifice
 {
@@ -46,7 +46,7 @@ public static class Orifice
 
     internal static readonly Symbol ApproachFactorResult = new("Fa", "", "velocity of approach factor");
 
-    /// <summary>Below this share of a reading's flow a power law goes straight to zero.</summary>
+    /// <summary>Below this fraction of a reading's flow a power law is replaced by a line through zero.</summary>
     internal const double CreepingShare = 1e-3;
 
     /// <summary>Mass flow: m = Cd A sqrt(2 rho dp).</summary>
@@ -83,7 +83,7 @@ public static class Orifice
             VolumeFlowSource
         );
 
-    /// <summary>A rated mass flow carried to another pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
+    /// <summary>A rated mass flow converted to another pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="referenceMassFlow">Rated mass flow, kg/s.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
@@ -92,8 +92,8 @@ public static class Orifice
     /// <param name="density">Density, kg/m³.</param>
     /// <returns>Mass flow, kg/s.</returns>
     /// <remarks>
-    /// Holds while the discharge coefficient stays what it was in the rating.
-    /// Source: [White-2003] section 6.12, as the ratio of two states.
+    /// Valid as long as the discharge coefficient is that of the rating. Source: [White-2003] section 6.12, as the
+    /// ratio of two states.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T CarriedMassFlow<T>(
@@ -111,7 +111,7 @@ public static class Orifice
             CarriedMassFlowSource
         );
 
-    /// <summary>A rated volume flow carried to another pressure and density: Q = Q0 sqrt(dp/dp0 rho0/rho).</summary>
+    /// <summary>A rated volume flow converted to another pressure and density: Q = Q0 sqrt(dp/dp0 rho0/rho).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="referenceVolumeFlow">Rated volume flow, m³/s.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; greater than zero.</param>
@@ -120,8 +120,8 @@ public static class Orifice
     /// <param name="density">Density, kg/m³; greater than zero.</param>
     /// <returns>Volume flow, m³/s.</returns>
     /// <remarks>
-    /// Holds while the discharge coefficient stays what it was in the rating.
-    /// Source: [White-2003] section 6.12, as the ratio of two states.
+    /// Valid as long as the discharge coefficient is that of the rating. Source: [White-2003] section 6.12, as the
+    /// ratio of two states.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T CarriedVolumeFlow<T>(
@@ -140,7 +140,7 @@ public static class Orifice
         );
 
     /// <summary>
-    /// A rated mass flow carried by a measured power of pressure: m = m0 (dp/dp0)^n sqrt(rho/rho0).
+    /// A rated mass flow converted by a measured power of pressure: m = m0 (dp/dp0)^n sqrt(rho/rho0).
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="referenceMassFlow">Rated mass flow, kg/s.</param>
@@ -151,8 +151,8 @@ public static class Orifice
     /// <param name="exponent">The power, 0.3 to 1; one half is the square-root law.</param>
     /// <returns>Mass flow, kg/s.</returns>
     /// <remarks>
-    /// The power is that of one fluid; density keeps the root of the law of an opening. Source: [White-2003] section 6.12 for
-    /// the root of density; the power of pressure is a fit, [Definition] of a power law.
+    /// The exponent holds for one fluid; the dependence on density remains that of an orifice, a square root. Source:
+    /// [White-2003] section 6.12 for the root of density; the power of pressure is a fit, [Definition] of a power law.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T PowerLawMassFlow<T>(
@@ -173,8 +173,8 @@ public static class Orifice
         );
 
     /// <summary>
-    /// The pressure that a measured power law takes for a volume flow: dp = dp0 s |s|^(1/n - 1), where
-    /// s = Q/Q0 sqrt(rho/rho0). The other way round of <see cref="PowerLawMassFlow"/>, and of either sign.
+    /// The pressure loss of a volume flow by a measured power law: dp = dp0 s |s|^(1/n - 1), where s = Q/Q0
+    /// sqrt(rho/rho0). The inverse of <see cref="PowerLawMassFlow"/>, for either sign.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volumeFlow">Volume flow, m³/s; its sign is kept.</param>
@@ -182,11 +182,12 @@ public static class Orifice
     /// <param name="referenceDifferentialPressure">Differential pressure of the reading, Pa; greater than zero.</param>
     /// <param name="referenceDensity">Density of the reading's fluid, kg/m³; greater than zero.</param>
     /// <param name="density">Density, kg/m³.</param>
-    /// <param name="exponent">The power of pressure that flow goes with, 0.3 to 1; one half is the square-root law.</param>
+    /// <param name="exponent">The exponent of pressure in the flow, 0.3 to 1; one half is the square-root law.</param>
     /// <returns>Pressure lost, Pa, with the sign of the flow.</returns>
     /// <remarks>
-    /// Below a thousandth of the reading's flow it goes straight to zero: flow creeps there, and a power would have no slope.
-    /// Source: [White-2003] section 6.12 for the root of density; the power of pressure is a fit, [Definition] of a power law.
+    /// Below a thousandth of the reading's flow the loss is linear in the flow, because the power law has zero slope at
+    /// no flow. Source: [White-2003] section 6.12 for the root of density; the power of pressure is a fit, [Definition]
+    /// of a power law.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T PowerLawPressureLoss<T>(
@@ -208,7 +209,7 @@ public static class Orifice
         );
     }
 
-    /// <summary>What the flow ahead of an opening adds to its flow: 1 / sqrt(1 - (d/D)^4).</summary>
+    /// <summary>The velocity-of-approach factor of an opening: 1 / sqrt(1 - (d/D)^4).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="diameterRatio">Diameter of the opening over that of the pipe, 0 to less than 1.</param>
     /// <returns>The factor, from 1 upward.</returns>

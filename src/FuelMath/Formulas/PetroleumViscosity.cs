@@ -35,7 +35,9 @@ public static class PetroleumViscosity
 
     /// <summary>Kinematic viscosity of a gasoline by its relative density, read from a chart of three gasolines.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="relativeDensity">Density at 15 °C over that of water, 999 kg/m³; held at 0.68 and at 0.748.</param>
+    /// <param name="relativeDensity">
+    /// Density at 15 °C over that of water, 999 kg/m³; constant below 0.68 and above 0.748.
+    /// </param>
     /// <param name="temperature">In K, from 255 to 363.</param>
     /// <returns>The kinematic viscosity, in m²/s.</returns>
     /// <remarks>
@@ -65,8 +67,8 @@ public static class PetroleumViscosity
         where T : struct, IScalar<T> => T.Step(T.Exp(c * (293.15 / temperature - 1)), RelativeResult, RelativeSource);
 
     /// <summary>
-    /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is straight over log T.
-    /// Source: [ASTM-D341] equation 1, without the terms that matter below 2 mm²/s.
+    /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is linear in log T. Source:
+    /// [ASTM-D341] equation 1, without the terms that matter below 2 mm²/s.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="firstTemperature">In K.</param>

@@ -27,7 +27,9 @@ public static class PremixBalance
 
     internal static readonly Symbol FractionStep = new("f", "", "oil in a volume of the mix");
 
-    /// <summary>Oil in a volume of the mix, from the oil for each volume of fuel: r/(1 + r), 1/(n + 1) at n to 1.</summary>
+    /// <summary>
+    /// Volume fraction of oil in the mix, from the oil per volume of fuel: r/(1 + r), which is 1/(n + 1) at n to 1.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="oilPerFuel">Volume of oil for each volume of fuel, not negative.</param>
     /// <returns>The fraction.</returns>
@@ -46,7 +48,7 @@ public static class PremixBalance
     public static T Oil<T>(T fuel, T oilPerFuel)
         where T : struct, IScalar<T> => T.Step(fuel * oilPerFuel, OilStep, OilSource);
 
-    /// <summary>Oil that a tank lacks of a ratio: V f - V0 f0.</summary>
+    /// <summary>Oil to add to reach a ratio: V f - V0 f0.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="finalVolume">Volume in the tank afterwards, m³.</param>
     /// <param name="oilFraction">Oil in a volume of the mix wanted.</param>
@@ -59,7 +61,7 @@ public static class PremixBalance
         where T : struct, IScalar<T> =>
         T.Step((finalVolume * oilFraction) - (heldVolume * heldOilFraction), OilStep, MissingOilSource);
 
-    /// <summary>Fuel that a tank lacks of a ratio: V (1 - f) - V0 (1 - f0).</summary>
+    /// <summary>Fuel to add to reach a ratio: V (1 - f) - V0 (1 - f0).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="finalVolume">Volume in the tank afterwards, m³.</param>
     /// <param name="oilFraction">Oil in a volume of the mix wanted.</param>

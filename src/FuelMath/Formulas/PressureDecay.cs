@@ -4,8 +4,8 @@ namespace FuelMath.Formulas;
 
 /// <summary>A closed volume of liquid with some gas in it, and how its pressure falls when it leaks. SI units.</summary>
 /// <remarks>
-/// The liquid and the walls give back volume in proportion to the fall of pressure; trapped gas expands as its pressure
-/// falls, so that its share grows. The gas is ideal and keeps the temperature of the liquid.
+/// Liquid and walls release volume in proportion to the fall of pressure; trapped gas releases more as its pressure
+/// falls. The gas is ideal and keeps the temperature of the liquid.
 /// </remarks>
 public static class PressureDecay
 {
@@ -47,7 +47,7 @@ public static class PressureDecay
 
     internal static readonly Symbol Time = new("t", "s", "time of fall");
 
-    /// <summary>What a closed volume yields to pressure: C = V/K + s V + Vg/p.</summary>
+    /// <summary>The compliance of a closed volume: C = V/K + s V + Vg/p.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volume">Volume of liquid, m³; greater than zero.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
@@ -61,7 +61,10 @@ public static class PressureDecay
         where T : struct, IScalar<T> =>
         T.Step((volume * ((1 / bulkModulus) + swelling)) + (gasVolume / pressure), Yield, ComplianceSource);
 
-    /// <summary>What a closed volume gives back between two pressures at one temperature: V (1/K + s)(p1 - p2) + G (1/p2 - 1/p1).</summary>
+    /// <summary>
+    /// The volume that a closed volume releases between two pressures at one temperature: V (1/K + s)(p1 - p2) + G
+    /// (1/p2 - 1/p1).
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
@@ -80,7 +83,7 @@ public static class PressureDecay
             ReleasedVolumeSource
         );
 
-    /// <summary>What has leaked between two readings of pressure and temperature.</summary>
+    /// <summary>The volume that leaked between two readings of pressure and temperature.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
@@ -120,7 +123,10 @@ public static class PressureDecay
         );
     }
 
-    /// <summary>How long a leak takes whose flow goes with the pressure across it: a long narrow way, q = g (p - pa).</summary>
+    /// <summary>
+    /// The time in which pressure falls through a laminar leak (a long narrow path), whose flow is proportional to the
+    /// pressure across it: q = g (p - pa).
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
@@ -152,7 +158,10 @@ public static class PressureDecay
         return T.Step(((stiff * liquid) + (gas * expanding)) / conductance, Time, LaminarFallTimeSource);
     }
 
-    /// <summary>How long a leak takes whose flow goes with the root of the pressure across it: a hole, q = k sqrt(p - pa).</summary>
+    /// <summary>
+    /// The time in which pressure falls through a hole, whose flow is proportional to the square root of the pressure
+    /// across it: q = k sqrt(p - pa).
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volume">Volume of liquid, m³.</param>
     /// <param name="bulkModulus">Isothermal bulk modulus of the liquid, Pa; greater than zero.</param>
@@ -185,19 +194,22 @@ public static class PressureDecay
         return T.Step(((2 * stiff * (first - last)) + (gas * expanding)) / coefficient, Time, OrificeFallTimeSource);
     }
 
-    /// <summary>The share of the old fuel that is left when a volume is flushed while it mixes well: exp(-n).</summary>
+    /// <summary>The fraction of old fuel that is left when a well-mixed volume is flushed: exp(-n).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="exchanges">Volume pumped through over the volume that is flushed.</param>
     /// <returns>Share of the old fuel in what is there now.</returns>
     /// <remarks>
-    /// A well-stirred tank; a line in which the new fuel pushes the old one ahead needs one exchange and no more.
-    /// Source: [Levenspiel-1999] chapter 13 (mixed flow and plug flow).
+    /// For a well-stirred tank; a line with plug flow needs only one exchange. Source: [Levenspiel-1999] chapter 13
+    /// (mixed flow and plug flow).
     /// </remarks>
     [MethodImpl(Inline)]
     public static T MixedResidue<T>(T exchanges)
         where T : struct, IScalar<T> => T.Step(T.Exp(-exchanges), MixedResidueResult, MixedResidueSource);
 
-    /// <summary>The exchanges that leave a share of the old fuel, well mixed: the inverse of <see cref="MixedResidue"/>.</summary>
+    /// <summary>
+    /// The exchanges that leave a given fraction of old fuel in a well-mixed volume: the inverse of
+    /// <see cref="MixedResidue"/>.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="residue">Share of the old fuel that may stay; above zero.</param>
     /// <returns>Volume to pump through over the volume that is flushed.</returns>
@@ -206,7 +218,9 @@ public static class PressureDecay
     public static T MixedExchanges<T>(T residue)
         where T : struct, IScalar<T> => T.Step(-T.Log(residue), MixedExchangesResult, MixedExchangesSource);
 
-    /// <summary>The arctangent of a number that is not negative: the angle is halved three times, then a power series.</summary>
+    /// <summary>
+    /// The arctangent of a number that is not negative, by halving the angle three times and a power series.
+    /// </summary>
     private static T Arctangent<T>(T x)
         where T : struct, IScalar<T>
     {

@@ -2,10 +2,11 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A closed volume of liquid with some gas in it that is pressed up, slowly or quickly. SI units.</summary>
+/// <summary>A closed volume of liquid with some gas in it that is pressurized, slowly or quickly. SI units.</summary>
 /// <remarks>
-/// A slow change gives its heat to the walls, and the gas keeps its temperature: exponent 1. One in tens of milliseconds
-/// keeps its heat: the exponent of the gas, <see cref="AdiabaticExponentOfAir"/>, and the isentropic modulus of the liquid.
+/// In a slow change heat flows to the walls and the gas keeps its temperature: use the exponent 1. A change within tens
+/// of milliseconds is adiabatic: use <see cref="AdiabaticExponentOfAir"/> for the gas and the isentropic modulus for
+/// the liquid.
 /// </remarks>
 public static class PressureRise
 {
@@ -29,7 +30,7 @@ public static class PressureRise
     internal static readonly Symbol Pressed = new("dVp", "m3", "volume pressed in");
 
     /// <summary>
-    /// What a closed volume yields to pressure while its gas follows a polytropic law: V (1/K + s) + Vg/(n p), with the gas
+    /// The compliance of a closed volume whose gas follows a polytropic law: V (1/K + s) + Vg/(n p), with the gas
     /// volume Vg = Va (p1/p)^(1/n).
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
@@ -55,8 +56,8 @@ public static class PressureRise
     }
 
     /// <summary>
-    /// What must be pressed into a closed volume to lift its pressure while its gas follows a polytropic law:
-    /// V (1/K + s)(p2 - p1) + Va (1 - (p1/p2)^(1/n)).
+    /// The volume of liquid that must be pressed into a closed volume to raise its pressure, while its gas follows a
+    /// polytropic law: V (1/K + s)(p2 - p1) + Va (1 - (p1/p2)^(1/n)).
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volume">Volume of liquid, m³.</param>

@@ -37,7 +37,7 @@ public static class Pulse
         "mean of the flow cubed over the cube of the mean"
     );
 
-    /// <summary>The part of a pulse that delivers: w = max(0, width - dead time).</summary>
+    /// <summary>The effective width of a pulse: w = max(0, width - dead time).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="width">Pulse width as commanded, s.</param>
     /// <param name="deadTime">Dead time at the injector's own voltage and differential pressure, s.</param>
@@ -52,7 +52,7 @@ public static class Pulse
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="staticMassFlow">Mass flow when held open, kg/s.</param>
     /// <param name="effectiveWidth">Effective width, s.</param>
-    /// <param name="correction">What is added below the linear range, s; zero inside it; either sign.</param>
+    /// <param name="correction">Time added below the linear range, s; zero inside it; either sign.</param>
     /// <returns>Mass, kg; never negative.</returns>
     /// <remarks>Source: [SAE-J1832] dynamic flow; [Definition] the correction as a time at static flow.</remarks>
     [MethodImpl(Inline)]
@@ -90,8 +90,8 @@ public static class Pulse
     /// <param name="openShare">The share of time in which each flows, greater than 0 and at most 1: effective width over period.</param>
     /// <returns>The mean of the flow squared over the square of the mean, 1 or more.</returns>
     /// <remarks>
-    /// For a line whose flow follows the injectors at once: damping lowers it, resonance may raise it. At any moment
-    /// whole(n d) or one more groups flow. Source: [Definition] mean of a square.
+    /// Assumes that the line's flow follows the injectors without delay: damping lowers the factor, resonance may raise
+    /// it. At any moment floor(n d) groups flow, or one more. Source: [Definition] mean of a square.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T QuadraticLossFactor<T>(int groups, T openShare)
@@ -103,15 +103,15 @@ public static class Pulse
     }
 
     /// <summary>
-    /// The same loss as fuel meets it: its mean weighted by the flow, over the loss of the mean flow:
-    /// (w^3 + f (3 w^2 + 3 w + 1)) / (n d)^3, where w is the whole and f the fraction of n d.
+    /// The mean of the same loss weighted by the flow, over the loss of the mean flow: (w^3 + f (3 w^2 + 3 w + 1)) / (n
+    /// d)^3, where w is the integer part and f the fraction of n d.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="groups">Injectors, or groups of them that open together, evenly staggered; one or more.</param>
     /// <param name="openShare">The share of time in which each flows, greater than 0 and at most 1: effective width over period.</param>
     /// <returns>The mean of the flow cubed over the cube of the mean, 1 or more.</returns>
     /// <remarks>
-    /// An injector meets the line's loss only while fuel flows, which is when the loss is high. As for
+    /// The line's loss affects an injector only while it flows, which is when the loss is high. Assumptions as for
     /// <see cref="QuadraticLossFactor"/>. Source: [Definition] mean weighted by flow.
     /// </remarks>
     [MethodImpl(Inline)]

@@ -43,7 +43,7 @@ public static class PulseTiming
     public static T PulseWidth<T>(T mass, T staticMassFlow, T deadTime)
         where T : struct, IScalar<T> => T.Step((mass / staticMassFlow) + deadTime, Width, PulseWidthSource);
 
-    /// <summary>Pulses per second at which a width that stays the same reaches a duty cycle: n = D / width.</summary>
+    /// <summary>Pulses per second at which a constant width reaches a duty cycle: n = D / width.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="dutyCycle">Duty cycle, above 0 and up to 1.</param>
     /// <param name="pulseWidth">Pulse width, dead time included, s; greater than zero.</param>
@@ -53,10 +53,10 @@ public static class PulseTiming
     public static T RateAtDutyCycle<T>(T dutyCycle, T pulseWidth)
         where T : struct, IScalar<T> => T.Step(dutyCycle / pulseWidth, Rate, RateAtDutyCycleSource);
 
-    /// <summary>The static flow that carries a mean flow at a duty cycle: m / (D - dead time / period).</summary>
+    /// <summary>The static flow that delivers a mean flow at a duty cycle: m / (D - dead time / period).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="meanMassFlow">Mean mass flow of one injector, kg/s.</param>
-    /// <param name="dutyCycle">Duty cycle that is allowed, up to 1; dead time counts.</param>
+    /// <param name="dutyCycle">Allowed duty cycle, up to 1; dead time included.</param>
     /// <param name="deadTime">Dead time, s; less than the duty cycle leaves.</param>
     /// <param name="period">Time from one pulse to the next, s; greater than zero.</param>
     /// <returns>Static mass flow, kg/s.</returns>
@@ -66,7 +66,7 @@ public static class PulseTiming
         where T : struct, IScalar<T> =>
         T.Step(meanMassFlow / (dutyCycle - (deadTime / period)), Needed, NeededStaticFlowSource);
 
-    /// <summary>The worst that rounding a width to the nearest step of a timer does to the mass: step / (2 w).</summary>
+    /// <summary>The largest mass error from rounding a width to the nearest timer step: step / (2 w).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="timerStep">Step of the timer, s.</param>
     /// <param name="effectiveWidth">Effective width, s; greater than zero.</param>

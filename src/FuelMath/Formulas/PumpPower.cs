@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What a pump draws from its supply and gives to the fuel.</summary>
+/// <summary>The electric power into a pump and the hydraulic power out of it.</summary>
 public static class PumpPower
 {
     internal static readonly DataSource HydraulicSource = new("Definition", "work of a steady flow against a pressure");
@@ -13,7 +13,7 @@ public static class PumpPower
 
     internal static readonly Symbol ElectricResult = new("Pe", "W", "electric power");
 
-    /// <summary>The power that goes into raising the pressure of a flow.</summary>
+    /// <summary>The hydraulic power: that which raises the pressure of a flow.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="pressureRise">Outlet minus inlet pressure, Pa.</param>
     /// <param name="volumeFlow">Volume flow, m³/s.</param>
@@ -32,7 +32,9 @@ public static class PumpPower
     /// <param name="current">Mean current, A.</param>
     /// <returns>Power, W.</returns>
     /// <remarks>
-    /// <para>Valid for direct current, and for a chopped supply only when voltage is steady and current is its mean.</para>
+    /// <para>
+    /// Valid for direct current; with pulse-width modulation only if the voltage is steady and the current is its mean.
+    /// </para>
     /// <para>Source: [Definition] electric power.</para>
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

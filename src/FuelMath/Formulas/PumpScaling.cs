@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A pump at another speed or in another fluid, and a worn one.</summary>
+/// <summary>A pump at another speed, in another fluid, or worn.</summary>
 public static class PumpScaling
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -45,7 +45,10 @@ public static class PumpScaling
     /// <param name="volumeFlow">Flow at the known speed, m³/s.</param>
     /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
     /// <returns>Flow at the other speed, m³/s, at the corresponding point.</returns>
-    /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    /// <remarks>
+    /// Valid for one pump and one fluid while the efficiency hardly changes. Source: [White-2003] section 11.3
+    /// (similarity rules).
+    /// </remarks>
     [MethodImpl(Inline)]
     public static T Flow<T>(T volumeFlow, T speedRatio)
         where T : struct, IScalar<T> => T.Step(volumeFlow * speedRatio, FlowResult, FlowSource);
@@ -55,7 +58,10 @@ public static class PumpScaling
     /// <param name="pressureRise">Pressure rise at the known speed, Pa.</param>
     /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
     /// <returns>Pressure rise at the other speed, Pa, at the corresponding point.</returns>
-    /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    /// <remarks>
+    /// Valid for one pump and one fluid while the efficiency hardly changes. Source: [White-2003] section 11.3
+    /// (similarity rules).
+    /// </remarks>
     [MethodImpl(Inline)]
     public static T PressureRise<T>(T pressureRise, T speedRatio)
         where T : struct, IScalar<T> =>
@@ -66,7 +72,10 @@ public static class PumpScaling
     /// <param name="power">Power at the known speed, W.</param>
     /// <param name="speedRatio">Other speed over known speed; greater than zero.</param>
     /// <returns>Power at the other speed, W, at the corresponding point.</returns>
-    /// <remarks>Valid for one pump with one fluid near one efficiency. Source: [White-2003] section 11.3 (similarity rules).</remarks>
+    /// <remarks>
+    /// Valid for one pump and one fluid while the efficiency hardly changes. Source: [White-2003] section 11.3
+    /// (similarity rules).
+    /// </remarks>
     [MethodImpl(Inline)]
     public static T Power<T>(T power, T speedRatio)
         where T : struct, IScalar<T> => T.Step(power * speedRatio * speedRatio * speedRatio, PowerResult, PowerSource);
@@ -77,8 +86,8 @@ public static class PumpScaling
     /// <param name="densityRatio">Other density over known density; greater than zero.</param>
     /// <returns>Pressure rise in the other fluid, Pa, at the same flow and speed.</returns>
     /// <remarks>
-    /// The head stays, so that rise and shaft power go with the density. A pump of positive displacement keeps its rise.
-    /// Source: [White-2003] section 11.3 (head and power coefficients).
+    /// The head does not change, so pressure rise and shaft power are proportional to the density. The rise of a
+    /// positive-displacement pump does not change. Source: [White-2003] section 11.3 (head and power coefficients).
     /// </remarks>
     [MethodImpl(Inline)]
     public static T PressureRiseInFluid<T>(T pressureRise, T densityRatio)
@@ -88,7 +97,7 @@ public static class PumpScaling
     /// <summary>The flow of a worn pump: a share of that of the new one, less a leak that grows with pressure.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="volumeFlow">Flow of the new pump at this pressure rise, m³/s.</param>
-    /// <param name="flowShare">What is left of it when nothing leaks; 0 to 1.</param>
+    /// <param name="flowShare">The fraction of it that is left without leakage; 0 to 1.</param>
     /// <param name="leakPerPressure">Leak from outlet to inlet for each unit of pressure rise, m³/(s Pa); not negative.</param>
     /// <param name="pressureRise">Pressure rise, Pa.</param>
     /// <returns>Flow of the worn pump, m³/s; below zero where it can't hold this pressure.</returns>
@@ -98,7 +107,7 @@ public static class PumpScaling
         where T : struct, IScalar<T> =>
         T.Step((flowShare * volumeFlow) - (leakPerPressure * pressureRise), WornFlowResult, WornFlowSource);
 
-    /// <summary>By how much a flow warms while it takes up a power: P / (rho c Q).</summary>
+    /// <summary>The temperature rise of a flow that takes up a power: P / (rho c Q).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="heat">Power that becomes heat in the liquid, W.</param>
     /// <param name="density">Density, kg/m³; greater than zero.</param>

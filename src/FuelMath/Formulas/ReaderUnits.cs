@@ -5,13 +5,15 @@ namespace FuelMath.Formulas;
 /// <summary>Inputs of workings in the unit in which they were given.</summary>
 internal static class ReaderUnits
 {
-    /// <summary>How far a unit of ours may lie from the quantity's own: rounding of one conversion.</summary>
+    /// <summary>
+    /// Allowed difference between the table's unit and the quantity's own: the rounding of one conversion.
+    /// </summary>
     private const double Rounding = 1e-12;
 
     /// <summary>An input in the unit that the quantity came in; in SI where that unit is not in the table.</summary>
     /// <param name="symbol">What it is called, with its SI unit.</param>
     /// <param name="given">The quantity.</param>
-    /// <param name="si">Its number in SI, to the last bit that results are made with.</param>
+    /// <param name="si">Its number in SI, the very one that results are computed from.</param>
     internal static Traced Input(Symbol symbol, IQuantity given, double si)
     {
         string spelled = Echo.Symbol(given).Replace('·', ' ');

@@ -2,11 +2,14 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The force balance of a reducing regulator: one that throttles what it lets through to hold the pressure behind it.</summary>
+/// <summary>
+/// The force balance of a reducing regulator: one that throttles the flow to hold the pressure downstream.
+/// </summary>
 /// <remarks>
-/// Its poppet stands upstream of the seat and shuts with the flow ahead of it. Spring and reference press it open through
-/// the diaphragm; the held pressure presses back on the diaphragm less the seat, the supply on the seat. All pressures are
-/// gauge. It is the balance of <see cref="BypassValve"/> with the supply in the place of the return line.
+/// Its poppet sits upstream of the seat and closes in the direction of flow. Spring and reference pressure open it
+/// through the diaphragm; the held pressure on the diaphragm less the seat, and the supply pressure on the seat, close
+/// it. All pressures are gauge. It is the balance of <see cref="BypassValve"/> with the supply in place of the return
+/// line.
 /// </remarks>
 public static class ReducingValve
 {
@@ -27,7 +30,7 @@ public static class ReducingValve
     /// <param name="flow">Flow through the valve, m³/s, not negative.</param>
     /// <returns>Held pressure, Pa gauge.</returns>
     /// <remarks>
-    /// <para>A supply that rises lowers the held pressure a little, and one that decays raises it.</para>
+    /// <para>A rising supply pressure lowers the held pressure slightly; a falling one raises it.</para>
     /// <para>Source: [Definition] balance of forces; the linear droop is [Common-practice].</para>
     /// </remarks>
     [MethodImpl(Inline)]

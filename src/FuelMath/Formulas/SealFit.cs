@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>How an O-ring sits in its groove. SI units; fractions are pure numbers.</summary>
+/// <summary>The fit of an O-ring in its groove. SI units; fractions are pure numbers.</summary>
 public static class SealFit
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -19,14 +19,13 @@ public static class SealFit
 
     internal static readonly DataSource GrooveVolumeSource = new("Definition", "volume of a hollow cylinder");
 
-    // The standard rounds its coefficients, so that its pieces miss each other by a little, and a result that moves by rounding
-    // would jump. Nothing jumps here: the pieces change over where they meet.
-    //
-    // The parabolas, 0.0001 + 1.06 X - 10 X^2 and 0.0056 + 0.59 X - 0.46 X^2, are equal where 9.54 X^2 - 0.47 X + 0.0055 = 0,
-    // of which this is the root near the 3 % that the standard names: 0.030135. (The other root is 0.0191.)
+    // The rounded coefficients of the standard leave small steps between its pieces. To keep the result continuous, the
+    // pieces change over where they meet. The parabolas, 0.0001 + 1.06 X - 10 X^2 and 0.0056 + 0.59 X - 0.46 X^2, are
+    // equal where 9.54 X^2 - 0.47 X + 0.0055 = 0, of which this is the root near the 3 % that the standard names:
+    // 0.030135. (The other root is 0.0191.)
     private static readonly double ParabolasMeet = (0.47 + Math.Sqrt((0.47 * 0.47) - (4 * 9.54 * 0.0055))) / (2 * 9.54);
 
-    /// <summary>How far a ring is stretched over its seat: X = (seat - ring) / ring.</summary>
+    /// <summary>The stretch of a ring over its seat: X = (seat - ring) / ring.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="seatDiameter">Diameter that the ring sits on, m.</param>
     /// <param name="insideDiameter">Inside diameter of the free ring, m; greater than zero.</param>
@@ -37,19 +36,19 @@ public static class SealFit
         where T : struct, IScalar<T> =>
         T.Step((seatDiameter - insideDiameter) / insideDiameter, Symbols.Stretch, StretchSource);
 
-    /// <summary>By which fraction stretching thins the cross-section of a ring.</summary>
+    /// <summary>The fraction by which stretching thins the cross-section of a ring.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="stretch">Stretch, to 0.25; a ring that sits loose is not thinned.</param>
     /// <param name="slenderness">Inside diameter over cross-section of the free ring, greater than zero.</param>
     /// <returns>The reduction, 0 to 1.</returns>
     /// <remarks>
-    /// For rings more than 2.95 cross-sections wide two parabolas in the stretch; another formula for narrower ones. It is more
-    /// than constant volume gives, because a stretched section does not stay round.
+    /// For rings more than 2.95 cross-sections wide two parabolas in the stretch; another formula for narrower ones. It
+    /// is more than constant volume gives, because a stretched section does not stay round.
     /// <para>
-    /// Continuous in the stretch: the parabolas change over where they are equal, at 3.0135 %, and not at the 3 % of the
-    /// standard, which moves the reduction by at most 0.000014 between the two. The first has 0.0001 left at no stretch, and
-    /// runs out to zero at -0.0094 %. At 2.95 cross-sections the formulas really differ, by up to 0.008 (at 4 % of stretch a
-    /// slender ring thins by 0.0285, a narrow one by 0.0216), as the standard has them: that step stays.
+    /// Continuous in the stretch: the parabolas change over where they are equal, at 3.0135 %, and not at the 3 % of
+    /// the standard, which moves the reduction by at most 0.000014 between the two. The first is 0.0001 at zero stretch
+    /// and reaches zero at -0.0094 %. At 2.95 cross-sections the formulas of the standard differ by up to 0.008 (at 4 %
+    /// of stretch a slender ring thins by 0.0285, a narrow one by 0.0216); that step is kept.
     /// </para>
     /// Source: [SAE-AS4716] appendix A.
     /// </remarks>
@@ -84,7 +83,7 @@ public static class SealFit
     /// <param name="insideDiameter">Inside diameter d, m.</param>
     /// <param name="section">Cross-section W, m.</param>
     /// <returns>The volume, m³.</returns>
-    /// <remarks>Stretching and pressing move it and do not change it. Source: [Definition] volume of a torus.</remarks>
+    /// <remarks>Stretching and squeezing do not change it. Source: [Definition] volume of a torus.</remarks>
     [MethodImpl(Inline)]
     public static T RingVolume<T>(T insideDiameter, T section)
         where T : struct, IScalar<T> =>
@@ -110,7 +109,7 @@ public static class SealFit
             GrooveVolumeSource
         );
 
-    /// <summary>How much of its groove a ring fills: its volume over that of the groove.</summary>
+    /// <summary>The fraction of its groove that a ring fills: its volume over that of the groove.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="ringVolume">Volume of the ring as it is now, swollen or warm, m³.</param>
     /// <param name="grooveVolume">Volume of the groove with the gap that closes it, m³; greater than zero.</param>

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What keeps a liquid from boiling at a pump inlet. SI units, absolute pressures.</summary>
+/// <summary>The margin above boiling at a pump inlet. SI units, absolute pressures.</summary>
 public static class Suction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -72,7 +72,7 @@ public static class TankBalance
         where T : struct, IScalar<T> =>
         T.Step(heldVolume * (targetContent - heldContent) / (addedContent - targetContent), Added, AddedVolumeSource);
 
-    /// <summary>Of two liquids that fill a tank to a volume and a content, the volume of the first.</summary>
+    /// <summary>The volume of the first of two liquids that fill a tank to a volume and a content.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="heldContent">Content of what the tank holds, a volume fraction.</param>
     /// <param name="heldVolume">Volume held, m³, at the temperature of the contents' definition.</param>
@@ -107,11 +107,11 @@ public static class TankBalance
         );
     }
 
-    /// <summary>The content that a sensor with a straight line reports.</summary>
+    /// <summary>The content that a sensor with a linear signal reports.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="signal">What it gives, in any unit.</param>
-    /// <param name="atNone">What it gives for a content of 0.</param>
-    /// <param name="atAll">What it gives for a content of 1; not that of 0.</param>
+    /// <param name="signal">Its signal, in any unit.</param>
+    /// <param name="atNone">Its signal for a content of 0.</param>
+    /// <param name="atAll">Its signal for a content of 1; not that of 0.</param>
     /// <returns>Content, a fraction.</returns>
     /// <remarks>Source: [Definition] straight line between the two ends.</remarks>
     [MethodImpl(Inline)]
@@ -119,12 +119,17 @@ public static class TankBalance
         where T : struct, IScalar<T> =>
         T.Step((signal - atNone) / (atAll - atNone), SensorContent, ContentFromSignalSource);
 
-    /// <summary>The ethanol content from a shake-out with water, when volumes are taken to add: growth of the water layer over the fuel.</summary>
+    /// <summary>
+    /// The ethanol content from a shake-out with water, assuming additive volumes: growth of the water layer over the
+    /// fuel.
+    /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="fuelVolume">Volume of fuel sampled, m³; greater than zero.</param>
     /// <param name="waterVolume">Volume of water added, m³.</param>
     /// <param name="layerVolume">Volume of the lower layer afterwards, m³.</param>
-    /// <returns>Apparent content, a volume fraction; below the true one, because ethanol and water shrink.</returns>
+    /// <returns>
+    /// Apparent content, a volume fraction; below the true one, because ethanol and water contract when mixed.
+    /// </returns>
     /// <remarks>Source: [Definition] growth of the layer over the fuel sampled.</remarks>
     [MethodImpl(Inline)]
     public static T ApparentContent<T>(T fuelVolume, T waterVolume, T layerVolume)

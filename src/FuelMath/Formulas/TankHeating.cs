@@ -3,7 +3,10 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>A tank of one temperature that a pump heats and the air cools. SI units.</summary>
-/// <remarks>One lump: fuel and tank share one temperature, and heat lost goes with what they are above ambient.</remarks>
+/// <remarks>
+/// A lumped model: fuel and tank share one temperature, and the heat loss is proportional to its difference from
+/// ambient.
+/// </remarks>
 public static class TankHeating
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -26,11 +29,11 @@ public static class TankHeating
 
     internal static readonly Symbol Settled = new("Ts", "K", "temperature at which loss equals power");
 
-    /// <summary>The temperature at which what is lost equals what comes in: Ta + P/U.</summary>
+    /// <summary>The temperature at which heat loss equals heat input: Ta + P/U.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="ambient">Temperature of the air, K.</param>
-    /// <param name="power">Heat that comes in, W.</param>
-    /// <param name="loss">Heat lost for each kelvin above ambient, W/K; greater than zero.</param>
+    /// <param name="power">Heat input, W.</param>
+    /// <param name="loss">Heat loss per kelvin above ambient, W/K; greater than zero.</param>
     /// <returns>Temperature, K.</returns>
     /// <remarks>Source: [Incropera-2007] section 5.3.</remarks>
     [MethodImpl(Inline)]
@@ -41,8 +44,8 @@ public static class TankHeating
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="start">Temperature at the start, K.</param>
     /// <param name="ambient">Temperature of the air, K.</param>
-    /// <param name="power">Heat that comes in, W.</param>
-    /// <param name="loss">Heat lost for each kelvin above ambient, W/K; greater than zero.</param>
+    /// <param name="power">Heat input, W.</param>
+    /// <param name="loss">Heat loss per kelvin above ambient, W/K; greater than zero.</param>
     /// <param name="heatCapacity">Of fuel and tank together, J/K; greater than zero.</param>
     /// <param name="time">Time, s.</param>
     /// <returns>Temperature, K.</returns>
@@ -62,12 +65,16 @@ public static class TankHeating
     /// <summary>The temperature after a time when nothing is lost and the tank empties: T0 + P/(m' c) ln(C0/(C0 - m' c t)).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="start">Temperature at the start, K.</param>
-    /// <param name="power">Heat that comes in, W.</param>
+    /// <param name="power">Heat input, W.</param>
     /// <param name="heatCapacity">Of fuel and tank together at the start, J/K; greater than zero.</param>
-    /// <param name="drain">Heat capacity that leaves in a unit of time, W/K; greater than zero, and not all of it by the end.</param>
+    /// <param name="drain">
+    /// Heat capacity of the fuel that leaves per unit of time, W/K; greater than zero, and not all of it by the end.
+    /// </param>
     /// <param name="time">Time, s.</param>
     /// <returns>Temperature, K.</returns>
-    /// <remarks>The fuel that the engine burns leaves with its own heat. Source: [Definition] integration of (C0 - d t) dT = P dt.</remarks>
+    /// <remarks>
+    /// The fuel that the engine burns takes its heat along. Source: [Definition] integration of (C0 - d t) dT = P dt.
+    /// </remarks>
     [MethodImpl(Inline)]
     public static T DrainingAdiabatic<T>(T start, T power, T heatCapacity, T drain, T time)
         where T : struct, IScalar<T> =>
@@ -77,10 +84,12 @@ public static class TankHeating
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="start">Temperature at the start, K.</param>
     /// <param name="ambient">Temperature of the air, K.</param>
-    /// <param name="power">Heat that comes in, W.</param>
-    /// <param name="loss">Heat lost for each kelvin above ambient, W/K; greater than zero.</param>
+    /// <param name="power">Heat input, W.</param>
+    /// <param name="loss">Heat loss per kelvin above ambient, W/K; greater than zero.</param>
     /// <param name="heatCapacity">Of fuel and tank together at the start, J/K; greater than zero.</param>
-    /// <param name="drain">Heat capacity that leaves in a unit of time, W/K; greater than zero, and not all of it by the end.</param>
+    /// <param name="drain">
+    /// Heat capacity of the fuel that leaves per unit of time, W/K; greater than zero, and not all of it by the end.
+    /// </param>
     /// <param name="time">Time, s.</param>
     /// <returns>Temperature, K.</returns>
     /// <remarks>Source: [Definition] integration of (C0 - d t) dT = (P - U (T - Ta)) dt.</remarks>

@@ -34,7 +34,9 @@ public static class TeeLoss
         "chapter 2, tees and wyes, as the open library fluids states it"
     );
 
-    /// <summary>From here on a branch counts as a tee's; between 60 and 75 degrees no formula is right.</summary>
+    /// <summary>
+    /// From this angle on a branch counts as that of a tee; between 60 and 75 degrees no formula is right.
+    /// </summary>
     private const double LeastTeeAngle = 75;
 
     /// <summary>Dividing flow, from the combined leg into the branch.</summary>
@@ -52,7 +54,7 @@ public static class TeeLoss
         T turned = 1 + (speed * speed) - (2 * Cosine(degrees) * speed);
         if (degrees >= 60)
         {
-            // Wide branches, from two thirds of the run's bore on, turn the flow with less loss.
+            // Branches of two thirds of the run's bore and more have a smaller loss.
             Mask<T> wide = T.Less(T.Of(4.0 / 9), areaRatio);
             turned = T.Select(wide, 1 + (0.3 * speed * speed), turned);
         }
@@ -135,7 +137,7 @@ public static class TeeLoss
 
     private static double Cosine(double degrees) => degrees == 90 ? 0 : Math.Cos(degrees * Math.PI / 180);
 
-    /// <summary>The factor F by angle: 1.74 at 30 degrees, 1.41 at 45, 1 at 60, 0 at 90, straight between.</summary>
+    /// <summary>The factor F by angle: 1.74 at 30 degrees, 1.41 at 45, 1 at 60, 0 at 90, linear between.</summary>
     private static double MixingFactor(double degrees) =>
         degrees <= 45 ? 1.74 - (0.33 * (degrees - 30) / 15)
         : degrees <= 60 ? 1.41 - (0.41 * (degrees - 45) / 15)

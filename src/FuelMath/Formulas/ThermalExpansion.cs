@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>How a liquid's volume and density go with temperature, at atmospheric pressure. SI units.</summary>
+/// <summary>Volume and density of a liquid against temperature, at atmospheric pressure. SI units.</summary>
 public static class ThermalExpansion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -127,8 +127,8 @@ public static class ThermalExpansion
     /// <param name="temperatureCelsius">Temperature, °C; -20 to 40.</param>
     /// <returns>Density, kg/m³.</returns>
     /// <remarks>
-    /// The general formula of the alcohol tables, collapsed for a mass fraction of 1.
-    /// Source: [OIML-R22] general formula, p = 1.
+    /// The general formula of the alcohol tables, reduced to a mass fraction of 1. Source: [OIML-R22] general formula,
+    /// p = 1.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T EthanolDensity<T>(T temperatureCelsius)

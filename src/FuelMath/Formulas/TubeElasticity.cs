@@ -2,8 +2,8 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What pressure does to a round tube of one elastic material: stress in its wall, and how far it swells.</summary>
-/// <remarks>SI units. Pressures are those inside above those outside. The material stays elastic.</remarks>
+/// <summary>Stress and swelling under pressure of a round tube of one elastic material.</summary>
+/// <remarks>SI units. Pressures are inside minus outside. The material stays elastic.</remarks>
 public static class TubeElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -42,7 +42,9 @@ public static class TubeElasticity
     /// <param name="pressure">Pressure inside above that outside, Pa.</param>
     /// <param name="insideDiameter">Inside diameter, m; greater than zero.</param>
     /// <param name="outsideDiameter">Outside diameter, m; greater than the inside one.</param>
-    /// <param name="atDiameter">The diameter in the wall where it is asked for, m; greatest at the inside.</param>
+    /// <param name="atDiameter">
+    /// The diameter in the wall at which the stress is computed, m; the stress is greatest at the inside.
+    /// </param>
     /// <returns>Stress along the circumference, Pa; tension is positive.</returns>
     /// <remarks>Source: [Timoshenko-1956] thick-walled cylinder.</remarks>
     [MethodImpl(Inline)]
@@ -64,7 +66,7 @@ public static class TubeElasticity
     /// <param name="insideDiameter">Inside diameter, m; at least ten walls.</param>
     /// <param name="stress">Stress that the wall may carry, Pa.</param>
     /// <returns>Pressure inside above that outside, Pa.</returns>
-    /// <remarks>For a thicker wall it promises too much. Source: [Esposito-2009] chapter 10.</remarks>
+    /// <remarks>For a thicker wall the pressure is overestimated. Source: [Esposito-2009] chapter 10.</remarks>
     [MethodImpl(Inline)]
     public static T ThinWallPressure<T>(T wall, T insideDiameter, T stress)
         where T : struct, IScalar<T> =>
@@ -87,7 +89,7 @@ public static class TubeElasticity
     }
 
     /// <summary>
-    /// How much a thin tube with closed, free ends swells: dV/V = p D (5/4 - nu) / (t E), for each unit of pressure.
+    /// The swelling of a thin tube with closed, free ends: dV/V = p D (5/4 - nu) / (t E), for each unit of pressure.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="diameter">Inside diameter, m; at least ten walls.</param>
@@ -102,8 +104,8 @@ public static class TubeElasticity
         T.Step(diameter * (1.25 - poissonRatio) / (wall * elasticModulus), Swelling, ThinWallSwellingSource);
 
     /// <summary>
-    /// How much a tube of any thickness with closed, free ends swells: the bore's strain twice and the length's once, from
-    /// Lamé's stresses. (3 (1 - 2 nu) a² + 2 (1 + nu) b²) / (E (b² - a²)).
+    /// The swelling of a tube of any thickness with closed, free ends: twice the strain of the bore plus that of the
+    /// length, from Lamé's stresses. (3 (1 - 2 nu) a² + 2 (1 + nu) b²) / (E (b² - a²)).
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="insideDiameter">Inside diameter, m; greater than zero.</param>

@@ -36,10 +36,10 @@ public static class VaporPressure
     /// <returns>True vapor pressure, Pa absolute.</returns>
     /// <remarks>
     /// For gasolines without alcohol, with a distillation slope of 3 degrees Fahrenheit per percent at 10 percent
-    /// evaporated. A Reid pressure is measured with a vapor space of four volumes, so that it lies below the true one.
-    /// ln P = A - B/T, A = 15.64 - 1.854 S^0.5 - (0.8742 - 0.3280 S^0.5) ln RVP,
-    /// B = 8742 - 1042 S^0.5 - (1049 - 179.4 S^0.5) ln RVP, in psi and degrees Rankine.
-    /// Source: [EPA-AP42] chapter 7.1 (refined petroleum stocks).
+    /// evaporated. A Reid vapor pressure is measured with a vapor space of four times the liquid volume and lies below
+    /// the true one. ln P = A - B/T, A = 15.64 - 1.854 S^0.5 - (0.8742 - 0.3280 S^0.5) ln RVP, B = 8742 - 1042 S^0.5 -
+    /// (1049 - 179.4 S^0.5) ln RVP, in psi and degrees Rankine. Source: [EPA-AP42] chapter 7.1 (refined petroleum
+    /// stocks).
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FromReid<T>(T reidPressure, T temperature)
@@ -64,10 +64,10 @@ public static class VaporPressure
     /// <param name="temperature">Temperature, K; 293 to 383 K is the range of the constants.</param>
     /// <returns>Vapor pressure of the blend, Pa absolute.</returns>
     /// <remarks>
-    /// ln gamma1 = -ln s1 + x2 (L12/s1 - L21/s2), s1 = x1 + L12 x2, s2 = x2 + L21 x1, likewise gamma2. The form with one
-    /// component for the gasoline is said there to agree with measurements at 37.8 °C. The
-    /// constants are those of ethanol with isopentane, the part of a gasoline that gives most of its vapor.
-    /// Source: [Pumphrey-2000] the form with one component; [ChemSep-IPD] Wilson constants.
+    /// ln gamma1 = -ln s1 + x2 (L12/s1 - L21/s2), s1 = x1 + L12 x2, s2 = x2 + L21 x1, likewise gamma2. The form with
+    /// one component for the gasoline is reported there to agree with measurements at 37.8 °C. The constants are those
+    /// of ethanol with isopentane, the part of a gasoline that gives most of its vapor. Source: [Pumphrey-2000] the
+    /// form with one component; [ChemSep-IPD] Wilson constants.
     /// </remarks>
     public static T GasolineWithEthanol<T>(T ethanolFraction, T ethanolPressure, T gasolinePressure, T temperature)
         where T : struct, IScalar<T>
@@ -117,7 +117,7 @@ public static class VaporPressure
     /// <returns>Vapor pressure, Pa absolute.</returns>
     /// <remarks>
     /// ln(P/Pc) = (a t + b t^1.5 + c t^2.5 + d t^5) Tc/T, t = 1 - T/Tc. Coefficients belong to their exponents: another
-    /// set goes with 1, 1.5, 3 and 6. Source: [Poling-2001] section 7-3 (Wagner equation).
+    /// set belongs to 1, 1.5, 3 and 6. Source: [Poling-2001] section 7-3 (Wagner equation).
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Wagner<T>(

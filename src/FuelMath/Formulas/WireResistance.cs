@@ -75,7 +75,7 @@ public static class WireResistance
         return T.Step(36 - (39 / (2 * ln92) * T.Log(area / areaOf36)), AwgFromAreaResult, AwgFromAreaSource);
     }
 
-    /// <summary>The area of a round conductor: pi d2 / 4.</summary>
+    /// <summary>The area of a round conductor: pi d^2 / 4.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="diameter">Diameter, m.</param>
     /// <returns>Area, m².</returns>
@@ -88,7 +88,7 @@ public static class WireResistance
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="resistivity20">Resistivity at 20 °C, ohm m.</param>
     /// <param name="coefficient20">Temperature coefficient from 20 °C, 1/K.</param>
-    /// <param name="length">Length of the conductor, m; there and back are two.</param>
+    /// <param name="length">Length of the conductor, m; out and back are two.</param>
     /// <param name="area">Area of metal, m²; greater than zero.</param>
     /// <param name="temperatureCelsius">Temperature of the conductor, °C.</param>
     /// <returns>Resistance, ohm.</returns>
@@ -103,7 +103,7 @@ public static class WireResistance
         );
 
     /// <summary>
-    /// A measured resistance carried to another temperature: R = R1 (1 + a20 (t - 20)) / (1 + a20 (t1 - 20)).
+    /// A measured resistance converted to another temperature: R = R1 (1 + a20 (t - 20)) / (1 + a20 (t1 - 20)).
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="resistance">Resistance as measured, ohm.</param>
@@ -123,7 +123,7 @@ public static class WireResistance
             CarriedResistanceSource
         );
 
-    /// <summary>The temperature that a resistance tells: the inverse of <see cref="CarriedResistance"/>.</summary>
+    /// <summary>The temperature from a measured resistance: the inverse of <see cref="CarriedResistance"/>.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="resistance">Resistance as measured, ohm; greater than zero.</param>
     /// <param name="coefficient20">Temperature coefficient from 20 °C, 1/K; greater than zero.</param>

@@ -3,12 +3,12 @@ namespace FuelMath.Formulas;
 /// <summary>Workings in the reader's units.</summary>
 public static class WorkingUnits
 {
-    /// <summary>The same working, which ends with its result converted to a unit.</summary>
+    /// <summary>Returns the working with its result converted to a unit.</summary>
     /// <param name="working">The working.</param>
     /// <param name="unit">The unit wanted, of the kind of the result: <c>cm3/min</c> where that is in m³/s.</param>
     /// <returns>The working; its value stays in the SI unit.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="unit"/> is no unit of what was worked out.</exception>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is not a unit of the result.</exception>
     public static Working In(this Working working, string unit)
     {
         ArgumentNullException.ThrowIfNull(working);

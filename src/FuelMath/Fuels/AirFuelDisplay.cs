@@ -3,7 +3,8 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>
-/// An instrument that shows an air-fuel ratio: it measures lambda and multiplies it with a fixed ratio, whatever burns.
+/// An instrument that shows an air-fuel ratio: it measures lambda and multiplies it by a fixed ratio, whatever the
+/// fuel.
 /// </summary>
 /// <remarks>
 /// A "gasoline scale" shows 14.7 at lambda 1 with every fuel, so that its reading with another fuel is not the ratio of
@@ -11,7 +12,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class AirFuelDisplay
 {
-    /// <summary>Sets down what the instrument shows at lambda 1.</summary>
+    /// <summary>Creates a display from its reading at lambda 1.</summary>
     /// <param name="readingAtStoichiometric">The ratio on the display, from 1 to 40.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 1 to 40.</exception>
     public AirFuelDisplay(AirFuelRatio readingAtStoichiometric)

@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What is taken for air when a stoichiometric ratio is worked out: how much of it is oxygen, by mass.</summary>
+/// <summary>The composition of air assumed for a stoichiometric ratio: its mass fraction of oxygen.</summary>
 /// <remarks>
 /// The models in use differ by 0.7 % in the ratio, so every ratio says which it used. All are dry air: water vapor in
-/// the intake takes the place of air and is no part of the model.
+/// the intake displaces air and is not part of the model.
 /// </remarks>
 public sealed class AirModel
 {

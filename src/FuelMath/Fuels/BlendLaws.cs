@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>The laws of a blend, made of those of its parts and their mass fractions.</summary>
+/// <summary>The laws of a blend, from those of its parts and their mass fractions.</summary>
 internal static class BlendLaws
 {
     private static readonly Symbol DensityStep = new(
@@ -123,7 +123,9 @@ internal static class BlendLaws
             return T.Step(volume / yielding, BulkModulusStep, BulkModulusSource);
         }
 
-        /// <summary>The greatest of the parts, and 2 % for pure ones and for volumes that do not add up.</summary>
+        /// <summary>
+        /// The greatest error of the parts, and at least 2 %, for pure parts and volumes that are not additive.
+        /// </summary>
         internal override double ErrorAt(double kelvins) => Math.Max(0.02, moduli.Max(m => m.ErrorAtKelvins(kelvins)));
 
         internal override void Check(double kelvins)
@@ -135,7 +137,7 @@ internal static class BlendLaws
 
     internal sealed class GasolineVapor : PropertyLaw
     {
-        /// <summary>5 % by a calculation with eight hydrocarbons at 37.8 °C, from none to all ethanol.</summary>
+        /// <summary>5 %, from a calculation with eight hydrocarbons at 37.8 °C for all contents of ethanol.</summary>
         private const double OwnError = 0.05;
 
         private readonly VaporPart[] gasolines;

@@ -109,7 +109,7 @@ internal static class BlendRules
             return fuels[0].VaporPressure;
         }
 
-        // The oil of a premix adds no vapor of its own and dilutes the fuel by less than its share.
+        // The oil of a premix adds no vapor, and lowers the vapor pressure by less than its mass fraction.
         int[] volatileOnes = [.. Enumerable.Range(0, fuels.Length).Where(i => !fuels[i].VaporPressure.IsNegligible)];
         double volatileShare = volatileOnes.Sum(i => fractions[i]);
         if (volatileOnes is [int one] && fuels[one].HasVaporPressure && volatileShare >= 1 - MostOil)
@@ -149,7 +149,10 @@ internal static class BlendRules
         );
     }
 
-    /// <summary>The parts that give off vapor, by their share of the mass of these; none where one is not known well enough.</summary>
+    /// <summary>
+    /// The volatile parts with their mass fractions among themselves; empty where the vapor pressure of one is not
+    /// known well enough.
+    /// </summary>
     private static ImmutableArray<VaporPart> VolatilesOf(Fuel[] fuels, double[] fractions)
     {
         int[] volatileOnes = [.. Enumerable.Range(0, fuels.Length).Where(i => !fuels[i].VaporPressure.IsNegligible)];

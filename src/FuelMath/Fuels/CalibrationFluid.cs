@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace FuelMath;
 
-/// <summary>A fluid that benches run injectors on, as its standard describes it: by ranges, not by a value.</summary>
+/// <summary>A fluid with which benches test injectors, described by the ranges of its standard.</summary>
 public sealed class CalibrationFluid
 {
     private const string Mist =
@@ -45,8 +45,8 @@ public sealed class CalibrationFluid
         );
 
     /// <summary>
-    /// Mineral spirits, which benches for gasoline injectors use in place of gasoline: 750 kg/m³ to 800 kg/m³ at 15 °C,
-    /// 0.9 mm²/s to 1.3 mm²/s at 25 °C. Source: [ASTM-D235] typical values, from memory.
+    /// Mineral spirits, used on benches in place of gasoline: 750 kg/m³ to 800 kg/m³ at 15 °C, 0.9 mm²/s to 1.3 mm²/s
+    /// at 25 °C. Source: [ASTM-D235] typical values, from memory.
     /// </summary>
     public static CalibrationFluid MineralSpirits { get; } =
         new(
@@ -78,14 +78,18 @@ public sealed class CalibrationFluid
     /// <summary>The temperature of the two viscosities.</summary>
     public Temperature ViscosityTemperature => SiUnits.Temperature(viscosityKelvins);
 
-    /// <summary>The fluid of one drum, as its certificate says, held against the standard.</summary>
-    /// <param name="at15Celsius">Its density at 15 °C, in the range.</param>
-    /// <param name="viscosity">Its viscosity against temperature, in the range where the standard names one.</param>
+    /// <summary>The fluid of one drum by its certificate, checked against the standard.</summary>
+    /// <param name="at15Celsius">Its density at 15 °C, in the range of the standard.</param>
+    /// <param name="viscosity">
+    /// Its viscosity against temperature, in the range of the standard at <see cref="ViscosityTemperature"/>.
+    /// </param>
     /// <param name="certificate">Where the two come from.</param>
-    /// <returns>The fluid as a liquid that a bench pumps; its composition is a guess and its heating value unknown.</returns>
+    /// <returns>The fluid; its composition is a guess and its heating value unknown.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Density or viscosity is outside the range of the standard.</exception>
-    /// <exception cref="OutsideTableException">The viscosity is not known where the standard names one.</exception>
+    /// <exception cref="OutsideTableException">
+    /// The viscosity is not known at <see cref="ViscosityTemperature"/>.
+    /// </exception>
     public Fuel ToFuel(Density at15Celsius, LiquidViscosity viscosity, DataSource certificate)
     {
         ArgumentNullException.ThrowIfNull(viscosity);

@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>
 /// A curve through measured points: of the property over the temperature, or of its logarithm over -1000/T, in which
-/// viscosity and vapor pressure are nearly straight.
+/// viscosity and vapor pressure are nearly linear.
 /// </summary>
 internal sealed class CurveLaw : PropertyLaw
 {

@@ -3,10 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A class of the fuel sold as E85: the colder the season, the more vapor it has to give. Source: [ASTM-D5798] table 1.</summary>
+/// <summary>
+/// A class of the fuel sold as E85: the colder the season, the higher the vapor pressure. Source: [ASTM-D5798] table 1.
+/// </summary>
 /// <remarks>
-/// A range at 37.8 °C, measured in a closed cell, and no vapor pressure of a given fuel: measure that, and hand it to
-/// <see cref="Fuel.WithVaporPressure"/>.
+/// A class gives a range at 37.8 °C, measured in a closed cell, and not the vapor pressure of a given fuel: measure
+/// that and pass it to <see cref="Fuel.WithVaporPressure"/>.
 /// </remarks>
 public sealed class E85Class
 {

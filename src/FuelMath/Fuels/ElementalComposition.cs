@@ -11,7 +11,9 @@ namespace FuelMath;
 /// </remarks>
 public sealed class ElementalComposition
 {
-    /// <summary>How far the fractions may miss one: rounding of what was typed, not a missing element.</summary>
+    /// <summary>
+    /// Allowed difference of the sum of fractions from one: covers rounding of the input, not a missing element.
+    /// </summary>
     internal const double SumTolerance = 1e-6;
 
     /// <summary>Molar masses, in kg/mol.</summary>
@@ -21,7 +23,7 @@ public sealed class ElementalComposition
     internal const double OxygenMass = Combustion.Oxygen * 1e-3;
     internal const double SulfurMass = Combustion.Sulfur * 1e-3;
 
-    /// <summary>Creates mass fractions.</summary>
+    /// <summary>Creates a composition from mass fractions.</summary>
     /// <param name="carbon">Mass fraction of carbon.</param>
     /// <param name="hydrogen">Mass fraction of hydrogen.</param>
     /// <param name="oxygen">Mass fraction of oxygen.</param>
@@ -53,7 +55,7 @@ public sealed class ElementalComposition
         SulfurFraction = sulfur;
         double burns = carbon / CarbonMass + hydrogen / (4 * HydrogenMass) + sulfur / SulfurMass;
 
-        // An oxide misses nothing by rounding, either.
+        // The tolerance also rejects an oxide that burns only by rounding.
         if (!(burns > oxygen / (2 * OxygenMass) * (1 + Guard.EdgeTolerance)))
         {
             throw new ArgumentException(
@@ -88,7 +90,7 @@ public sealed class ElementalComposition
 
     internal double SulfurFraction { get; }
 
-    /// <summary>Oxygen that burns it completely, for each mass.</summary>
+    /// <summary>Mass of oxygen that burns a unit of mass completely.</summary>
     internal double OxygenDemandSi =>
         Combustion
             .OxygenDemand(

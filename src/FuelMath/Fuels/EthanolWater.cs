@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Ethanol with water in it, by the alcohol tables: together they take less room than apart.</summary>
+/// <summary>
+/// Ethanol with water in it, by the alcohol tables: the volume of the mixture is less than the sum of the parts'
+/// volumes.
+/// </summary>
 /// <remarks>
 /// The contraction reaches 3.5 % of the volume near equal parts. Source: [OIML-R22] general formula, 0 °C to 40 °C,
 /// which is the range here.
@@ -17,10 +20,12 @@ public sealed class EthanolWater
     internal const double LowestCelsius = 0;
     internal const double HighestCelsius = 40;
 
-    /// <summary>Below this it is no fuel here.</summary>
+    /// <summary>Below this mass fraction the mixture does not count as fuel.</summary>
     internal const double LeastFuelMassFraction = 0.8;
 
-    /// <summary>Heat that evaporates water at 25 °C, in J/kg. Source: [Cengel-Boles-2015] table A-4, from memory.</summary>
+    /// <summary>
+    /// Heat of evaporation of water at 25 °C, in J/kg. Source: [Cengel-Boles-2015] table A-4, from memory.
+    /// </summary>
     internal const double HeatOfEvaporation = 2_441.7e3;
 
     private readonly double massFraction;
@@ -48,16 +53,18 @@ public sealed class EthanolWater
     {
         double wanted = Guard.InRange(strength, strength.InSi(), 0, 1, SiUnits.Ratio);
 
-        // Strength rises with the mass fraction all the way, so that halving finds the one root.
+        // Strength increases with the mass fraction, so bisection finds the only root.
         return new(Rising.Root(StrengthOf, wanted, 0, 1));
     }
 
-    /// <summary>A mixture of two volumes, each measured by itself at one temperature.</summary>
+    /// <summary>A mixture of two volumes that were measured separately at one temperature.</summary>
     /// <param name="ethanol">Volume of ethanol; not negative.</param>
     /// <param name="water">Volume of water; not negative.</param>
     /// <param name="measuredAt">From 0 °C to 40 °C.</param>
     /// <returns>The mixture.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A volume is negative, both are zero, or the temperature is outside.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A volume is negative, both are zero, or the temperature is not from 0 °C to 40 °C.
+    /// </exception>
     public static EthanolWater FromVolumes(Volume ethanol, Volume water, Temperature measuredAt)
     {
         double celsius = Celsius(measuredAt);
@@ -71,13 +78,13 @@ public sealed class EthanolWater
     /// <summary>Density of the mixture.</summary>
     /// <param name="temperature">From 0 °C to 40 °C.</param>
     /// <returns>The density, in kg/m³.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is not from 0 °C to 40 °C.</exception>
     public Density DensityAt(Temperature temperature) => SiUnits.Density(DensityOf(massFraction, Celsius(temperature)));
 
-    /// <summary>How much smaller the mixture is than its parts by themselves, as a fraction of those.</summary>
+    /// <summary>The contraction on mixing, as a fraction of the sum of the parts' volumes.</summary>
     /// <param name="temperature">From 0 °C to 40 °C.</param>
     /// <returns>The fraction; not negative.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is not from 0 °C to 40 °C.</exception>
     public Ratio ContractionAt(Temperature temperature)
     {
         double celsius = Celsius(temperature);
@@ -88,7 +95,7 @@ public sealed class EthanolWater
     /// <summary>The working of the density: formula, inserted values, result, source.</summary>
     /// <param name="temperature">From 0 °C to 40 °C.</param>
     /// <returns>The working.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is not from 0 °C to 40 °C.</exception>
     public Working DensityWorkingAt(Temperature temperature) =>
         AlcoholTable
             .Density(
@@ -100,8 +107,8 @@ public sealed class EthanolWater
     /// <summary>The mixture as a fuel, for blends and tanks.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <returns>
-    /// The fuel, from 0 °C to 40 °C; viscosity and vapor pressure are not known. The water takes its heat of evaporation
-    /// from the lower heating value.
+    /// The fuel, from 0 °C to 40 °C; viscosity and vapor pressure are not known. The heat of evaporation of the water
+    /// is subtracted from the lower heating value.
     /// </returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="InvalidOperationException">It holds less than 80 % of ethanol by mass.</exception>

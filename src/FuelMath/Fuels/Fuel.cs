@@ -4,10 +4,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A liquid that an engine burns or a bench pumps: what it is made of and how it behaves with temperature.</summary>
+/// <summary>
+/// A liquid that an engine burns or a bench pumps: its composition and its properties against temperature.
+/// </summary>
 /// <remarks>
 /// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
-/// describe your own. Each property has its range of temperature and refuses outside it.
+/// describe your own. Each property has its own temperature range and is refused outside it.
 /// </remarks>
 public sealed class Fuel
 {
@@ -21,8 +23,8 @@ public sealed class Fuel
     /// <param name="vaporPressure">Its vapor pressure, or why that is not known.</param>
     /// <param name="lowerHeatingValue">Its lower heating value; null when not known.</param>
     /// <param name="source">Where composition and heating value come from.</param>
-    /// <param name="estimates">What of composition and heating value is an estimate, in sentences.</param>
-    /// <param name="cautions">What can hurt, in sentences.</param>
+    /// <param name="estimates">Sentences that say what of composition and heating value is an estimate.</param>
+    /// <param name="cautions">Hazards, in sentences.</param>
     /// <exception cref="ArgumentNullException">An argument other than the heating value is null.</exception>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The heating value is not greater than zero.</exception>
@@ -115,33 +117,37 @@ public sealed class Fuel
     /// <summary>Its isothermal bulk modulus against temperature, or why that is not known.</summary>
     public LiquidBulkModulus BulkModulus { get; internal init; } = LiquidBulkModulus.Unknown("nobody gave it.");
 
-    /// <summary>Whether the vapor pressure is known at all.</summary>
+    /// <summary>Whether the vapor pressure is known.</summary>
     public bool HasVaporPressure => VaporPressure.IsKnown;
 
     /// <summary>Whether the lower heating value is known.</summary>
     public bool HasLowerHeatingValue => lowerHeatingValue is not null;
 
     /// <summary>Heat that a mass of fuel gives off when the water in the exhaust stays vapor.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
+    /// <exception cref="UnknownPropertyException">The lower heating value is not known.</exception>
     public SpecificEnergy LowerHeatingValue =>
         SiUnits.SpecificEnergy(
             lowerHeatingValue ?? throw new UnknownPropertyException($"The lower heating value of '{Name}'", "")
         );
 
-    /// <summary>How it was made, so that it can be written down; null when it was described by its properties.</summary>
+    /// <summary>
+    /// How the fuel was composed, for writing it to a document; null when it was described by its properties.
+    /// </summary>
     internal FuelRecipe? Recipe { get; init; }
 
-    /// <summary>What in it gives off vapor in a known way; empty where that is not known.</summary>
+    /// <summary>The parts with a known vapor pressure; empty where one is unknown.</summary>
     internal ImmutableArray<VaporPart> Volatiles { get; init; } = [];
 
     /// <summary>The stoichiometric air-fuel ratio by mass with <see cref="AirModel.StandardDry"/>.</summary>
     public AirFuelRatio StoichiometricRatio => StoichiometricRatioWith(AirModel.StandardDry);
 
-    /// <summary>The part of its mass that is oil, as in a premix; none otherwise.</summary>
+    /// <summary>Mass fraction of oil, as in a premix; zero otherwise.</summary>
     public Ratio OilFraction => SiUnits.Ratio(Oil.MassFraction);
 
-    /// <summary><see cref="StoichiometricRatio"/> if none of its oil burns: a premix runs between the two.</summary>
-    /// <exception cref="InvalidOperationException">It is oil and nothing else.</exception>
+    /// <summary>
+    /// <see cref="StoichiometricRatio"/> if none of its oil burns: the actual ratio of a premix lies between the two.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">The fuel is pure oil.</exception>
     public AirFuelRatio StoichiometricRatioIfOilUnburned =>
         StoichiometricWithoutOilSi > 0
             ? AirFuelRatio.FromMassRatio(StoichiometricWithoutOilSi)
@@ -152,16 +158,16 @@ public sealed class Fuel
     /// <summary>The oil in it.</summary>
     internal OilShare Oil { get; init; }
 
-    /// <summary>Air for each mass if no oil burns; zero of an oil.</summary>
+    /// <summary>Air per unit of mass if no oil burns; zero for pure oil.</summary>
     internal double StoichiometricWithoutOilSi => Oil.AirWithout(Composition.OxygenDemandSi);
 
     /// <summary>Where its figures come from.</summary>
     public ImmutableArray<DataSource> Sources { get; }
 
-    /// <summary>What about it is an estimate, in sentences; empty when nothing is.</summary>
+    /// <summary>Sentences that say what about it is an estimate; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates { get; }
 
-    /// <summary>What can hurt, in sentences.</summary>
+    /// <summary>Hazards, in sentences.</summary>
     public ImmutableArray<string> Cautions { get; }
 
     /// <summary>Sources of composition and heating value alone.</summary>
@@ -181,7 +187,7 @@ public sealed class Fuel
         return AirFuelRatio.FromMassRatio(Composition.OxygenDemandSi / air.OxygenFraction);
     }
 
-    /// <summary>The same as the oil of a premix.</summary>
+    /// <summary>A copy that counts as the oil of a premix.</summary>
     internal Fuel AsOil() =>
         Copy(Name, VaporPressure, HeatCapacity, BulkModulus, new(1, Composition.OxygenDemandSi), Recipe);
 
@@ -234,7 +240,10 @@ public sealed class Fuel
     /// <param name="name">The new name; not blank.</param>
     /// <param name="vaporPressure">Its vapor pressure, measured on this very blend.</param>
     /// <returns>The fuel.</returns>
-    /// <remarks>The only way for blends with other alcohols than ethanol. Blended further, it is not known again.</remarks>
+    /// <remarks>
+    /// The only way to give a vapor pressure to blends with alcohols other than ethanol. In a further blend it is
+    /// unknown again.
+    /// </remarks>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="vaporPressure"/> is null.</exception>
     public Fuel WithVaporPressure(string name, LiquidVaporPressure vaporPressure) =>
@@ -242,7 +251,7 @@ public sealed class Fuel
 
     /// <summary>The same fuel under a name of its own, with a heat capacity that was measured.</summary>
     /// <param name="name">The new name; not blank.</param>
-    /// <param name="heatCapacity">Its heat capacity. Documents do not hold it, and refuse the fuel.</param>
+    /// <param name="heatCapacity">Its heat capacity. Documents can't hold it and refuse such a fuel.</param>
     /// <returns>The fuel.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="heatCapacity"/> is null.</exception>
@@ -254,7 +263,7 @@ public sealed class Fuel
 
     /// <summary>The same fuel under a name of its own, with a bulk modulus that was measured.</summary>
     /// <param name="name">The new name; not blank.</param>
-    /// <param name="bulkModulus">Its isothermal bulk modulus. Documents do not hold it, and refuse the fuel.</param>
+    /// <param name="bulkModulus">Its isothermal bulk modulus. Documents can't hold it and refuse such a fuel.</param>
     /// <returns>The fuel.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="bulkModulus"/> is null.</exception>

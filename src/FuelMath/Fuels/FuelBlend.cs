@@ -7,20 +7,22 @@ namespace FuelMath;
 /// <summary>Mixes fuels.</summary>
 /// <remarks>
 /// <para>
-/// A blend by volume passes through mass: volumes become masses with the densities at the temperature of mixing, and
-/// everything that counts by mass (elements, heating value) follows. Density: volumes are taken as additive at every
-/// temperature. Ethanol and gasoline swell by a few tenths of a percent when mixed (from memory); ethanol and water shrink
-/// by up to several percent, so that water is no part of a blend here.
+/// A blend by volume is computed by mass: volumes are converted to masses with the densities at the temperature of
+/// mixing, and everything per mass (elements, heating value) follows. Density: volumes are taken as additive at every
+/// temperature. Ethanol and gasoline swell by a few tenths of a percent when mixed (from memory); ethanol and water
+/// contract by up to several percent, so that blends with water are not supported.
 /// </para>
 /// <para>
-/// Viscosity: blending indices by mass, an estimate. Source: [Maples-2000] viscosity blending index. Vapor pressure: that
-/// of gasoline and ethanol is an estimate with its error stated; other alcohols lift that of gasoline above both parts, and
-/// it is refused.
+/// Viscosity: blending indices by mass, an estimate. Source: [Maples-2000] viscosity blending index. Vapor pressure:
+/// that of gasoline and ethanol is an estimate with its error stated; with other alcohols it exceeds that of both parts
+/// and is not known.
 /// </para>
 /// </remarks>
 public static class FuelBlend
 {
-    /// <summary>How far fractions may miss 100 %: rounding of what was typed, not a missing part.</summary>
+    /// <summary>
+    /// Allowed difference of the sum of fractions from 100 %: covers rounding of the input, not a missing part.
+    /// </summary>
     internal const double SumTolerance = 1e-6;
 
     /// <summary>Mixes volumes.</summary>
@@ -50,8 +52,8 @@ public static class FuelBlend
     }
 
     /// <summary>
-    /// How the stoichiometric ratio of a blend by volume follows from those of its parts: volumes become masses, and the
-    /// ratio goes by mass. Formula, numbers put in, result, source.
+    /// How the stoichiometric ratio of a blend by volume follows from those of its parts: volumes are converted to
+    /// masses, and the ratio is averaged by mass. Formula, inserted values, result, source.
     /// </summary>
     /// <param name="mixedAt">The temperature at which the volumes were measured.</param>
     /// <param name="parts">The fuels and their fractions of the volume before mixing, which add up to 100 %.</param>
@@ -76,8 +78,8 @@ public static class FuelBlend
     }
 
     /// <summary>
-    /// How the lower heating value of a blend by volume follows from those of its parts: volumes become masses, and heat
-    /// goes by mass. Formula, numbers put in, result, source.
+    /// How the lower heating value of a blend by volume follows from those of its parts: volumes are converted to
+    /// masses, and heat is averaged by mass. Formula, inserted values, result, source.
     /// </summary>
     /// <param name="mixedAt">The temperature at which the volumes were measured.</param>
     /// <param name="parts">The fuels and their fractions of the volume before mixing, which add up to 100 %.</param>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What another fuel asks of injectors and pump, against the fuel that an engine ran on before.</summary>
+/// <summary>What a change of fuel requires of injectors and pump, relative to the previous fuel.</summary>
 /// <remarks>
 /// Two comparisons, which differ: at equal lambda the same air burns, and the engine gives about the same power or a
 /// little more; at equal power the heat is the same, at the same efficiency.
@@ -15,7 +15,7 @@ public sealed class FuelChange
     private readonly double baselineDensity;
     private readonly double density;
 
-    /// <summary>Sets two fuels side by side.</summary>
+    /// <summary>Compares two fuels.</summary>
     /// <param name="baseline">The fuel before.</param>
     /// <param name="fuel">The fuel after.</param>
     /// <param name="temperature">The temperature of both at the injectors.</param>
@@ -46,7 +46,7 @@ public sealed class FuelChange
     /// <summary>Mass of the fuel over that of the baseline at equal lambda.</summary>
     public Ratio MassRatioAtEqualLambda => SiUnits.Ratio(MassAtLambda);
 
-    /// <summary>Volume of the fuel over that of the baseline at equal lambda: what the pump has to give.</summary>
+    /// <summary>Volume of the fuel over that of the baseline at equal lambda: what the pump has to deliver.</summary>
     public Ratio VolumeRatioAtEqualLambda => SiUnits.Ratio(VolumeOf(MassAtLambda));
 
     /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal lambda.</summary>
@@ -75,7 +75,7 @@ public sealed class FuelChange
     /// <summary>An injector after the change, at equal lambda and at the same differential pressure.</summary>
     /// <param name="pulseWidth">Its pulse width with the baseline, dead time included.</param>
     /// <param name="deadTime">Its dead time; not above the pulse width.</param>
-    /// <param name="period">The time from pulse to pulse; not below the pulse width.</param>
+    /// <param name="period">The time between pulses; not below the pulse width.</param>
     /// <returns>The pulse width it needs, and whether the period has room for it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range.</exception>
     public InjectorHeadroom InjectorAtEqualLambda(Duration pulseWidth, Duration deadTime, Duration period) =>
@@ -83,20 +83,20 @@ public sealed class FuelChange
 
     /// <summary>The pump after the change, at equal lambda.</summary>
     /// <param name="demand">What the engine drew of the baseline.</param>
-    /// <param name="available">What the pump gives at the pressure and voltage in use.</param>
+    /// <param name="available">What the pump delivers at the pressure and voltage in use.</param>
     /// <returns>What the engine draws of the fuel, and what is left.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A flow is not greater than zero.</exception>
     public PumpHeadroom PumpAtEqualLambda(VolumeFlow demand, VolumeFlow available) =>
         new(demand, available, VolumeOf(MassAtLambda));
 
     /// <summary>
-    /// Vapor pressure of the fuel over that of the baseline in the cold: the less vapor, the harder the start.
+    /// Vapor pressure of the fuel over that of the baseline in the cold: the lower, the harder the start.
     /// </summary>
     /// <param name="temperature">The temperature of a cold start, where both vapor pressures are known.</param>
     /// <returns>The ratio of the pressures.</returns>
     /// <remarks>
-    /// A comparison, no promise: whether an engine starts also hangs on its enrichment, and a pure alcohol needs more vapor
-    /// than gasoline because it needs more fuel.
+    /// A comparison, not a prediction: whether an engine starts also depends on its enrichment, and a pure alcohol
+    /// needs more vapor than gasoline because it needs more fuel.
     /// </remarks>
     /// <exception cref="UnknownPropertyException">A vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">A vapor pressure is not known at this temperature.</exception>

@@ -1,4 +1,4 @@
 namespace FuelMath;
 
-/// <summary>How a fuel was made: what a document has to say so that the same one can be made again.</summary>
+/// <summary>How a fuel was composed: what a document must hold to compose it again.</summary>
 internal abstract class FuelRecipe;

@@ -22,7 +22,7 @@ public sealed class InjectorHeadroom
     /// <summary>Pulse width over period, dead time included; above 100 % it can't deliver.</summary>
     public Ratio DutyCycle => SiUnits.Ratio(width / period);
 
-    /// <summary>What the period leaves, as a fraction of it; negative when the injector can't deliver.</summary>
+    /// <summary>The free fraction of the period; negative when the injector can't deliver.</summary>
     public Ratio Headroom => SiUnits.Ratio(1 - (width / period));
 
     /// <summary>Whether the pulse fits into the period.</summary>

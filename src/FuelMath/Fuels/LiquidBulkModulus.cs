@@ -6,8 +6,8 @@ namespace FuelMath;
 
 /// <summary>Bulk modulus of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
 /// <remarks>
-/// Isothermal: that of a slow change. A pressure wave is quick and sees the isentropic one, 19 to 23 % higher for
-/// alcohols and 27 to 33 % for hydrocarbons; tables in use mix the two.
+/// Isothermal, for slow changes. In a pressure wave the isentropic modulus applies, which is 19 to 23 % higher for
+/// alcohols and 27 to 33 % for hydrocarbons; published tables mix the two.
 /// </remarks>
 public sealed class LiquidBulkModulus
 {
@@ -21,7 +21,7 @@ public sealed class LiquidBulkModulus
 
     private LiquidBulkModulus(string reason) => ReasonUnknown = reason;
 
-    /// <summary>Whether it is known at all.</summary>
+    /// <summary>Whether it is known.</summary>
     public bool IsKnown => law is not null;
 
     /// <summary>Why it is not known, a sentence; empty when it is.</summary>
@@ -30,7 +30,7 @@ public sealed class LiquidBulkModulus
     /// <summary>Where the figures come from.</summary>
     public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
 
-    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
     /// <summary>The lowest temperature inside the range.</summary>
@@ -51,7 +51,7 @@ public sealed class LiquidBulkModulus
 
     /// <summary>A bulk modulus through measured points: a monotone curve.</summary>
     /// <param name="temperatures">Two or more, rising.</param>
-    /// <param name="bulkModuli">As many, each greater than zero.</param>
+    /// <param name="bulkModuli">One for each temperature, each greater than zero.</param>
     /// <param name="source">Where they come from.</param>
     /// <returns>The bulk modulus against temperature, between the first and the last point.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
@@ -81,11 +81,11 @@ public sealed class LiquidBulkModulus
     public Pressure BulkModulusAt(Temperature temperature) => SiUnits.Pressure(Known.At(temperature));
 
     /// <summary>
-    /// How far the bulk modulus at a temperature may be off, either way, as a share of it, where it is an estimate of known
-    /// size; zero where it is published or measured.
+    /// The relative error bound of the bulk modulus at a temperature, to either side, where it is an estimate of known
+    /// error; zero where it is published or measured.
     /// </summary>
     /// <param name="temperature">Inside the range.</param>
-    /// <returns>The share, zero or more.</returns>
+    /// <returns>The bound as a fraction, zero or more.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="InvalidOperationException">It is not known.</exception>
     public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));

@@ -4,10 +4,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Density of a liquid against temperature, inside a stated range; outside it refuses.</summary>
+/// <summary>Density of a liquid against temperature, inside a stated range and refused outside it.</summary>
 /// <remarks>
 /// At atmospheric pressure: at 5 bar a fuel is denser by less than 0.1 % (bulk modulus about 1 GPa); the difference is
-/// left out.
+/// neglected.
 /// </remarks>
 public sealed class LiquidDensity
 {
@@ -25,7 +25,7 @@ public sealed class LiquidDensity
 
     internal LiquidDensity(TemperatureLaw law) => Law = law;
 
-    /// <summary>The points it goes through; null when it was made otherwise.</summary>
+    /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<Density>? Points { get; init; }
 
     /// <summary>The lowest temperature inside the range.</summary>
@@ -37,7 +37,7 @@ public sealed class LiquidDensity
     /// <summary>Where the densities come from.</summary>
     public ImmutableArray<DataSource> Sources => [.. Law.Sources];
 
-    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => [.. Law.Estimates];
 
     internal TemperatureLaw Law { get; }
@@ -85,7 +85,7 @@ public sealed class LiquidDensity
 
     /// <summary>Density through measured points: a monotone curve that falls with temperature.</summary>
     /// <param name="temperatures">Two or more, rising.</param>
-    /// <param name="densities">As many, falling.</param>
+    /// <param name="densities">One for each temperature, falling.</param>
     /// <param name="source">Where they come from.</param>
     /// <returns>The density against temperature, between the first and the last point.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>

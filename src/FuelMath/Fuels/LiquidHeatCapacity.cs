@@ -18,7 +18,7 @@ public sealed class LiquidHeatCapacity
 
     private LiquidHeatCapacity(string reason) => ReasonUnknown = reason;
 
-    /// <summary>Whether it is known at all.</summary>
+    /// <summary>Whether it is known.</summary>
     public bool IsKnown => law is not null;
 
     /// <summary>Why it is not known, a sentence; empty when it is.</summary>
@@ -27,7 +27,7 @@ public sealed class LiquidHeatCapacity
     /// <summary>Where the figures come from.</summary>
     public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
 
-    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
     /// <summary>The lowest temperature inside the range.</summary>
@@ -48,7 +48,7 @@ public sealed class LiquidHeatCapacity
 
     /// <summary>A heat capacity through measured points: a monotone curve.</summary>
     /// <param name="temperatures">Two or more, rising.</param>
-    /// <param name="heatCapacities">As many, each greater than zero.</param>
+    /// <param name="heatCapacities">One for each temperature, each greater than zero.</param>
     /// <param name="source">Where they come from.</param>
     /// <returns>The heat capacity against temperature, between the first and the last point.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>

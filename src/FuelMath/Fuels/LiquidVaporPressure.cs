@@ -15,7 +15,7 @@ public sealed class LiquidVaporPressure
     /// <summary>Highest temperature of the printed table for gasolines, 100 °F, in °C.</summary>
     internal const double HighestReidCelsius = 340.0 / 9;
 
-    /// <summary>How far the equation for gasolines may be carried beyond its table, in °C.</summary>
+    /// <summary>Highest temperature to which the equation for gasolines may be extrapolated, in °C.</summary>
     internal const double HighestCarriedReidCelsius = 120;
 
     /// <summary>The lowest Reid vapor pressure of the table, 6 psi, in Pa.</summary>
@@ -39,10 +39,12 @@ public sealed class LiquidVaporPressure
         IsNegligible = negligible;
     }
 
-    /// <summary>Whether it is known at all.</summary>
+    /// <summary>Whether it is known.</summary>
     public bool IsKnown => law is not null;
 
-    /// <summary>Whether it is so low that the liquid adds no vapor to a blend, as with an oil; then it is not known.</summary>
+    /// <summary>
+    /// Whether it is so low that the liquid adds no vapor to a blend, as with an oil; its value is then unknown.
+    /// </summary>
     public bool IsNegligible { get; }
 
     /// <summary>Why it is not known, a sentence; empty when it is.</summary>
@@ -51,10 +53,10 @@ public sealed class LiquidVaporPressure
     /// <summary>Where the pressures come from.</summary>
     public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
 
-    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
-    /// <summary>The points it goes through; null when it was made otherwise.</summary>
+    /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<AbsolutePressure>? Points { get; init; }
 
     /// <summary>The lowest temperature inside the range.</summary>
@@ -73,7 +75,7 @@ public sealed class LiquidVaporPressure
     /// <exception cref="ArgumentException">The reason is blank.</exception>
     public static LiquidVaporPressure Unknown(string reason) => new(Guard.Name(reason), false);
 
-    /// <summary>A vapor pressure that nobody gives because it is next to nothing, as with an oil.</summary>
+    /// <summary>A vapor pressure that is negligible and not published, as with an oil.</summary>
     /// <param name="reason">A sentence; not blank.</param>
     /// <returns>A vapor pressure that refuses every temperature with the reason, and adds none to a blend.</returns>
     /// <exception cref="ArgumentException">The reason is blank.</exception>
@@ -89,10 +91,10 @@ public sealed class LiquidVaporPressure
     public static LiquidVaporPressure FromReid(AbsolutePressure reid) => FromReid(reid, HighestReidCelsius, []);
 
     /// <summary>
-    /// The same, carried on from 37.8 °C to 120 °C for hot fuel and labeled as an estimate there. It reads low: an ideal mixture
-    /// of hydrocarbons with the same pressure at 37.8 °C has 2.8 % more at 60 °C, 4.9 % at 80 °C and 6.8 % at 100 °C; above that
-    /// nothing was compared. <see cref="ErrorAt"/> bounds these.
-    /// Source: [EPA-AP42] chapter 7.1, equation for refined stocks with a slope of 3.
+    /// As <see cref="FromReid(AbsolutePressure)"/>, extrapolated from 37.8 °C to 120 °C for hot fuel and labeled as an
+    /// estimate there. It is too low: an ideal mixture of hydrocarbons with the same pressure at 37.8 °C has 2.8 % more
+    /// at 60 °C, 4.9 % at 80 °C and 6.8 % at 100 °C; above that nothing was compared. <see cref="ErrorAt"/> bounds
+    /// these. Source: [EPA-AP42] chapter 7.1, equation for refined stocks with a slope of 3.
     /// </summary>
     /// <param name="reid">Reid vapor pressure, from 6 psi to 15 psi, absolute.</param>
     /// <returns>The vapor pressure against temperature.</returns>
@@ -109,7 +111,7 @@ public sealed class LiquidVaporPressure
 
     /// <summary>Vapor pressure through measured points: a monotone curve of ln p over 1/T.</summary>
     /// <param name="temperatures">Two or more, rising.</param>
-    /// <param name="pressures">As many, rising.</param>
+    /// <param name="pressures">One for each temperature, rising.</param>
     /// <param name="source">Where they come from.</param>
     /// <returns>The vapor pressure against temperature, between the first and the last point.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
@@ -143,11 +145,11 @@ public sealed class LiquidVaporPressure
     public AbsolutePressure At(Temperature temperature) => new(Known.At(temperature));
 
     /// <summary>
-    /// How far the vapor pressure at a temperature may lie above what is told, as a share of it, where that is an estimate of
-    /// known size; zero where it is published or measured.
+    /// The relative error by which the vapor pressure at a temperature may exceed the result, where that is an estimate
+    /// of known error; zero where it is published or measured.
     /// </summary>
     /// <param name="temperature">Inside the range.</param>
-    /// <returns>The share, zero or more.</returns>
+    /// <returns>The error as a fraction, zero or more.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
     public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));

@@ -4,10 +4,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range; outside it refuses.</summary>
+/// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range and refused outside it.</summary>
 public sealed class LiquidViscosity
 {
-    /// <summary>Below this the equation for oils needs terms that are left out, in m²/s.</summary>
+    /// <summary>
+    /// The lowest viscosity for the equation for oils, in m²/s: below it, terms that are left out matter.
+    /// </summary>
     internal const double LeastOil = 2e-6;
 
     internal const double LowestOilCelsius = -10;
@@ -29,7 +31,7 @@ public sealed class LiquidViscosity
     /// <summary>Why it is not known, a sentence; empty when it is.</summary>
     public string ReasonUnknown { get; }
 
-    /// <summary>The points it goes through; null when it was made otherwise.</summary>
+    /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<DynamicViscosity>? Points { get; init; }
 
     /// <summary>The lowest temperature inside the range.</summary>
@@ -43,7 +45,7 @@ public sealed class LiquidViscosity
     /// <summary>Where the viscosities come from.</summary>
     public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
 
-    /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
+    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
     internal TemperatureLaw Law => law ?? throw new UnknownPropertyException("The viscosity", ReasonUnknown);
@@ -58,7 +60,7 @@ public sealed class LiquidViscosity
     /// Viscosity through measured points: a monotone curve of ln mu over 1/T, which two points make a straight line.
     /// </summary>
     /// <param name="temperatures">Two or more, rising.</param>
-    /// <param name="viscosities">As many, falling.</param>
+    /// <param name="viscosities">One for each temperature, falling.</param>
     /// <param name="source">Where they come from.</param>
     /// <returns>The viscosity against temperature, between the first and the last point.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
@@ -86,9 +88,9 @@ public sealed class LiquidViscosity
 
     /// <summary>
     /// Viscosity of an oil from the two kinematic viscosities on its data sheet, from -10 °C to 90 °C; below 40 °C the
-    /// line is carried on beyond its points and the result is labeled as an estimate. Source: [ASTM-D341] equation 1.
+    /// line is extrapolated and the result is labeled as an estimate. Source: [ASTM-D341] equation 1.
     /// </summary>
-    /// <param name="at40Celsius">Kinematic viscosity at 40 °C; above that at 100 °C.</param>
+    /// <param name="at40Celsius">Kinematic viscosity at 40 °C; greater than that at 100 °C.</param>
     /// <param name="at100Celsius">Kinematic viscosity at 100 °C, 2 mm²/s or more.</param>
     /// <param name="density">The oil's density.</param>
     /// <param name="source">Where the two viscosities come from.</param>

@@ -3,9 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>
-/// A mixture of air and a fuel, in every measure that is in use; all follow from one with the fuel at hand.
-/// </summary>
+/// <summary>A mixture of air and a fuel in all common measures; for a known fuel each follows from any other.</summary>
 public sealed class Mixture
 {
     private readonly double stoichiometric;
@@ -25,14 +23,14 @@ public sealed class Mixture
     /// <summary>The air model, on which the air-fuel ratio depends and lambda does not.</summary>
     public AirModel Air { get; }
 
-    /// <summary>Air over the air that the fuel needs.</summary>
+    /// <summary>Air present over the air that the fuel needs.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Lambda Lambda => AirFuelRatio.ToLambda(AirFuelRatio.FromMassRatio(stoichiometric));
 
     /// <summary>Mass of air over mass of fuel.</summary>
     public AirFuelRatio AirFuelRatio => AirFuelRatio.FromMassRatio(ratio);
 
-    /// <summary>Fuel over the fuel that the air could burn: above one rich.</summary>
+    /// <summary>Fuel over the fuel that the air could burn; rich above one.</summary>
     public Ratio EquivalenceRatio =>
         SiUnits.Ratio(Combustion.EquivalenceRatio(new Real(ratio), new Real(stoichiometric)).Value);
 
@@ -90,15 +88,15 @@ public sealed class Mixture
         return new(fuel, air, needed, Combustion.AirFuelRatioFromFuelFraction(new Real(given)).Value);
     }
 
-    /// <summary>The mixture behind the reading of an instrument that was not told which fuel burns.</summary>
+    /// <summary>The mixture from the reading of an instrument with a fixed scale.</summary>
     /// <param name="fuel">The fuel that burns.</param>
     /// <param name="air">The air model.</param>
     /// <param name="display">The instrument's scale.</param>
     /// <param name="reading">What it shows.</param>
     /// <returns>The mixture: lambda is the instrument's, the air-fuel ratio that of the fuel.</returns>
     /// <remarks>
-    /// A sensor's lambda is itself worked out for a ratio of hydrogen to carbon and reads a little off for another: the
-    /// instrument's own matter, not corrected here.
+    /// An instrument computes lambda for an assumed ratio of hydrogen to carbon; its small error with another fuel is
+    /// not corrected here.
     /// </remarks>
     /// <exception cref="ArgumentNullException">The fuel, the air model or the display is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is the default value.</exception>

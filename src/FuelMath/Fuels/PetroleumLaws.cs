@@ -110,7 +110,9 @@ internal static class PetroleumLaws
     {
         internal override T At<T>(T kelvins) => VaporPressure.FromReid(T.Of(reidPressure), kelvins);
 
-        /// <summary>An ideal mixture has 2.8 % more at 60 °C and 6.8 % more at 100 °C: 0.13 % for each kelvin bounds both.</summary>
+        /// <summary>
+        /// An ideal mixture has 2.8 % more at 60 °C and 6.8 % more at 100 °C: 0.13 % per kelvin bounds both.
+        /// </summary>
         internal override double ErrorAt(double kelvins) =>
             0.0013 * Math.Max(0, SiUnits.CelsiusFromKelvins(kelvins) - LiquidVaporPressure.HighestReidCelsius);
     }

@@ -2,10 +2,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What oil in the fuel does to lambda where nothing else changes: the same pulses at the same pressure.</summary>
+/// <summary>The effect of oil in the fuel on lambda, with the same pulses at the same pressure.</summary>
 /// <remarks>
-/// Oil changes the density, so that an injector gives another mass, and the air that a mass asks for. How much of the oil burns
-/// is not known; the truth lies between both bounds. Source: [White-2003] section 6.12 for the mass, with the root of density.
+/// Oil changes the density, and with it the mass of a pulse, and the air that a mass of fuel needs. How much of the oil
+/// burns is not known; the actual effect lies between both bounds. Source: [White-2003] section 6.12 for the mass,
+/// which is proportional to the square root of density.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="Premix" />
@@ -15,7 +16,7 @@ public sealed class PremixEffect
     private readonly double burned;
     private readonly double unburned;
 
-    /// <summary>Sets a premix beside the fuel without oil.</summary>
+    /// <summary>Compares a premix with the fuel without oil.</summary>
     /// <param name="fuel">The fuel that the pulses were meant for.</param>
     /// <param name="premix">The same with oil.</param>
     /// <param name="temperature">The temperature of both at the injectors.</param>
@@ -27,9 +28,9 @@ public sealed class PremixEffect
         unburned = burned * premix.StoichiometricRatio.Si / premix.StoichiometricRatioIfOilUnburned.Si;
     }
 
-    /// <summary>By what lambda is multiplied if all oil burns.</summary>
+    /// <summary>Factor on lambda if all oil burns.</summary>
     public Ratio LambdaFactorIfOilBurns => SiUnits.Ratio(burned);
 
-    /// <summary>By what lambda is multiplied if none of it burns: the lean bound.</summary>
+    /// <summary>Factor on lambda if no oil burns: the lean bound.</summary>
     public Ratio LambdaFactorIfOilUnburned => SiUnits.Ratio(unburned);
 }

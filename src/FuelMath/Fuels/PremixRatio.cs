@@ -4,22 +4,23 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Fuel to oil by volume, as two-strokes are fed: 32:1 is 32 parts of fuel and one of oil, 1/33 of the mix.</summary>
+/// <summary>
+/// Ratio of fuel to oil by volume for two-strokes: 32:1 is 32 parts of fuel and one of oil, 1/33 of the mix.
+/// </summary>
 /// <remarks>
-/// Always by volume and always fuel to oil. Too little oil seizes an engine; more oil than asked takes the place of
-/// fuel, and the mixture is leaner by as much of it as does not burn. The engine maker's ratio comes first. The default
-/// value is fuel without oil.
+/// Always by volume and always fuel to oil. Too little oil seizes an engine; excess oil displaces fuel, and its
+/// unburned part makes the mixture leaner. The engine maker's ratio comes first. The default value is fuel without oil.
 /// </remarks>
 public readonly struct PremixRatio : IEquatable<PremixRatio>
 {
-    /// <summary>More oil than this is no premix.</summary>
+    /// <summary>The greatest ratio of oil to fuel that counts as a premix.</summary>
     internal const double MostOilPerFuel = 1;
 
     private readonly double oilPerFuel;
 
     private PremixRatio(double oilPerFuel) => this.oilPerFuel = oilPerFuel;
 
-    /// <summary>Fuel without oil: what a tank without premix holds.</summary>
+    /// <summary>Fuel without oil.</summary>
     public static PremixRatio NoOil { get; }
 
     /// <summary>Volume of oil for each volume of fuel: 1/32 at 32:1.</summary>
@@ -30,7 +31,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
 
     internal double Fraction => PremixBalance.OilFraction(new Real(oilPerFuel)).Value;
 
-    /// <summary>A ratio as on a bottle, so many parts of fuel to one of oil.</summary>
+    /// <summary>A ratio as on a bottle: parts of fuel to one of oil.</summary>
     /// <param name="fuelPartsPerOil">Parts of fuel, from 1 to 1000.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is not from 1 to 1000.</exception>
@@ -80,11 +81,11 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or not finite.</exception>
     public Volume OilIn(Volume mix) => SiUnits.Volume(Guard.NotNegative(mix, mix.InSi()) * Fraction);
 
-    /// <summary>Fills a tank that still holds mix of a known ratio, so that the whole has this ratio.</summary>
+    /// <summary>The fuel and oil that bring a tank, which still holds mix of a known ratio, to this ratio.</summary>
     /// <param name="remaining">Volume in the tank; not negative.</param>
     /// <param name="remainingRatio">What is in the tank; <see cref="NoOil"/> for fuel alone.</param>
     /// <param name="finalVolume">Volume in the tank afterwards; not below <paramref name="remaining"/>.</param>
-    /// <returns>Fuel and oil to add: a balance of each, never a guess.</returns>
+    /// <returns>Fuel and oil to add, each from its balance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A volume is outside its range, or the tank already holds more oil or more fuel than the full tank may.
     /// </exception>

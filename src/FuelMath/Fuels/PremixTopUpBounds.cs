@@ -2,11 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What to add to a tank of which nobody knows exactly how much of what mix it still holds: the bounds.</summary>
+/// <summary>Bounds on what to add to a tank whose remaining volume and mix are known only within limits.</summary>
 /// <remarks>
-/// The truth lies between the bounds. Adding the most oil makes sure of the lubrication and, by as much of it as does
-/// not burn, the mixture leaner; adding the least the other way round. When the two are far apart, drain the tank and
-/// mix afresh.
+/// The right amounts lie between the bounds. The most oil ensures lubrication, but its unburned part makes the mixture
+/// leaner; the least oil does the opposite. When the bounds are far apart, drain the tank and mix anew.
 /// </remarks>
 public sealed class PremixTopUpBounds
 {
@@ -30,14 +29,18 @@ public sealed class PremixTopUpBounds
     /// <summary>The most fuel that may be missing.</summary>
     public Volume MostFuel { get; }
 
-    /// <summary>Works out the bounds for a remainder that is known within limits.</summary>
+    /// <summary>Computes the bounds for a remainder that is known within limits.</summary>
     /// <param name="wanted">The ratio that the whole is to have.</param>
     /// <param name="leastRemaining">The least volume that the tank may hold; not negative.</param>
     /// <param name="mostRemaining">The most volume that it may hold; not below the least.</param>
-    /// <param name="leanest">The mix with the least oil that it may hold; <see cref="PremixRatio.NoOil"/> when nobody knows.</param>
+    /// <param name="leanest">
+    /// The mix with the least oil that it may hold; <see cref="PremixRatio.NoOil"/> if unknown.
+    /// </param>
     /// <param name="richest">The mix with the most oil that it may hold.</param>
     /// <param name="finalVolume">Volume in the tank afterwards; not below the most.</param>
-    /// <returns>The bounds: oil and fuel are both straight in volume and content, so that the corners have the extremes.</returns>
+    /// <returns>
+    /// The bounds: oil and fuel are linear in volume and in oil content, so the extremes lie at the corners.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A volume is outside its range, the leanest mix holds more oil than the richest, or a remainder in the limits can't be
     /// brought to the ratio.

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Checks of measured points that a caller hands in.</summary>
+/// <summary>Checks of measured points from a caller.</summary>
 internal static class PropertyPoints
 {
     /// <summary>Temperatures in K, rising, and as many values, each greater than zero.</summary>

@@ -4,8 +4,8 @@ namespace FuelMath;
 
 /// <summary>A pump after a change of fuel.</summary>
 /// <remarks>
-/// The flow that a pump gives is that of its curve at the pressure and voltage in use; thicker fuel makes it a little
-/// less, which is left out.
+/// The flow of the pump is that of its curve at the pressure and voltage in use; its slight fall with more viscous fuel
+/// is neglected.
 /// </remarks>
 public sealed class PumpHeadroom
 {
@@ -21,9 +21,9 @@ public sealed class PumpHeadroom
     /// <summary>What the engine draws of the fuel.</summary>
     public VolumeFlow Demand => SiUnits.VolumeFlow(demand);
 
-    /// <summary>What is left of what the pump gives, as a fraction of it; negative when it falls short.</summary>
+    /// <summary>The unused fraction of the pump's flow; negative when the pump falls short.</summary>
     public Ratio Headroom => SiUnits.Ratio(1 - (demand / available));
 
-    /// <summary>Whether the pump gives enough.</summary>
+    /// <summary>Whether the pump delivers enough.</summary>
     public bool IsEnough => demand <= available;
 }

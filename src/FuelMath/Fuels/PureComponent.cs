@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Coefficients of a pure substance, as printed, and the laws made of them.</summary>
+/// <summary>Coefficients of a pure substance, as printed, and the laws made from them.</summary>
 /// <remarks>
 /// The declared range is -40 °C to 100 °C, or less where a table ends before; that of the vapor pressure goes to 120 °C.
 /// Density, viscosity and heat capacity: Source: [Perry-2008] tables 2-32, 2-313 and 2-153, the densities anchored at those
@@ -14,7 +14,9 @@ internal sealed class PureComponent
     internal const double LowestCelsius = -40;
     internal const double HighestCelsius = 100;
 
-    /// <summary>The Wagner equations hold to the critical point; hot fuel under pressure needs them past 100 °C.</summary>
+    /// <summary>
+    /// The Wagner equations hold up to the critical point; hot fuel under pressure needs them above 100 °C.
+    /// </summary>
     internal const double HighestVaporCelsius = 120;
 
     private static readonly DataSource Densities = new("Perry-2008", "table 2-32");
@@ -31,7 +33,10 @@ internal sealed class PureComponent
     /// <summary>C1 in mol/dm³ as printed, C2, C3 in K, C4.</summary>
     internal required (double C1, double C2, double C3, double C4) DensityCoefficients { get; init; }
 
-    /// <summary>Densities of the equation of state, in °C and kg/m³, which the coefficients are anchored at; none, and they stand alone.</summary>
+    /// <summary>
+    /// Densities of the equation of state, in °C and kg/m³, to which the coefficients are scaled; if empty, the
+    /// coefficients are used as printed.
+    /// </summary>
     internal (double Celsius, double Density)[] Anchors { get; init; } = [];
 
     /// <summary>The equation of state that the anchors come from.</summary>
@@ -46,7 +51,7 @@ internal sealed class PureComponent
     /// <summary>A, B, C, D of the Wagner equation.</summary>
     internal required (double A, double B, double C, double D) Wagner { get; init; }
 
-    /// <summary>Whether they go with the exponents 1, 1.5, 3 and 6 instead of 1, 1.5, 2.5 and 5.</summary>
+    /// <summary>Whether they belong to the exponents 1, 1.5, 3 and 6 instead of 1, 1.5, 2.5 and 5.</summary>
     internal required bool IsOldWagner { get; init; }
 
     /// <summary>In K, as printed with the Wagner coefficients.</summary>
@@ -55,7 +60,7 @@ internal sealed class PureComponent
     /// <summary>In Pa, as printed with the Wagner coefficients.</summary>
     internal required double CriticalPressure { get; init; }
 
-    /// <summary>Where the Wagner coefficients begin to hold, in K.</summary>
+    /// <summary>Lowest temperature of the Wagner coefficients, in K.</summary>
     internal required double WagnerFrom { get; init; }
 
     /// <summary>C1 to C4, in J/(kmol K) and K.</summary>

@@ -154,8 +154,8 @@ internal static class PureComponents
         };
 
     /// <summary>
-    /// Density of ethanol: to 40 °C Source: [OIML-R22] formula at 100 %; above, the shape of [Perry-2008] table 2-32, anchored
-    /// where the two meet and at Source: [Schroeder-2014] equation of state.
+    /// Density of ethanol: to 40 °C Source: [OIML-R22] formula at 100 %; above, the curve of [Perry-2008] table 2-32,
+    /// scaled to match where the two meet and Source: [Schroeder-2014] equation of state.
     /// </summary>
     internal static LiquidDensity EthanolDensity() =>
         new(

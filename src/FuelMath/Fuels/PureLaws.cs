@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>The laws of a pure substance, made of its coefficients.</summary>
+/// <summary>The laws of a pure substance, from its coefficients.</summary>
 internal static class PureLaws
 {
     private static readonly Symbol JoinedStep = new(
@@ -95,7 +95,10 @@ internal static class PureLaws
                 );
     }
 
-    /// <summary>The shape of the handbook, scaled to the densities of an equation of state; below the first of them by its factor.</summary>
+    /// <summary>
+    /// The handbook's curve, scaled to the densities of an equation of state; below the first of these by the factor of
+    /// the first.
+    /// </summary>
     internal sealed class AnchoredDensity : PropertyLaw
     {
         private readonly Density shape;
@@ -119,7 +122,9 @@ internal static class PureLaws
         internal override T At<T>(T kelvins) => T.Step(shape.At(kelvins) * factor.Read(kelvins), AnchoredStep, source);
     }
 
-    /// <summary>Ethanol: the alcohol table to its end, then the handbook anchored at it and at the equation of state.</summary>
+    /// <summary>
+    /// Ethanol: the alcohol table up to its end, then the handbook's curve scaled to it and to the equation of state.
+    /// </summary>
     internal sealed class JoinedDensity(PureComponent above, double joinKelvins) : PropertyLaw
     {
         private readonly AnchoredDensity hot = new(above, above.AnchorKey);

@@ -5,8 +5,8 @@ namespace FuelMath;
 
 /// <summary>Fuels that come with the library, each with its sources.</summary>
 /// <remarks>
-/// Pure substances are known to about 0.1 % in density (n-heptane and ethanol 0.2 %) and 5 % in viscosity. A pump gasoline
-/// is no substance: give the density on its delivery note or from a hydrometer. All of these ignite easily.
+/// Pure substances are known to about 0.1 % in density (n-heptane and ethanol 0.2 %) and 5 % in viscosity. Pump
+/// gasolines differ: use the density on the delivery note or from a hydrometer. All of these ignite easily.
 /// </remarks>
 public static class StandardFuels
 {
@@ -24,8 +24,8 @@ public static class StandardFuels
         Gasoline(SiUnits.Density(745), new AbsolutePressure(SiUnits.Pressure(60_000)));
 
     /// <summary>
-    /// Ethanol without water. Density to 40 °C: Source: [OIML-R22] formula at 100 %; above, the shape of
-    /// [Perry-2008] table 2-32 joined on. Heating value: Source: [DOE-AFDC] property table.
+    /// Ethanol without water. Density to 40 °C: Source: [OIML-R22] formula at 100 %; above, the curve of [Perry-2008]
+    /// table 2-32 joined to it. Heating value: Source: [DOE-AFDC] property table.
     /// </summary>
     public static Fuel Ethanol { get; } =
         new(
@@ -105,8 +105,8 @@ public static class StandardFuels
         );
 
     /// <summary>
-    /// An oxygenated blend of the kind that races are run on, invented and described by its composition alone: 45 % of
-    /// iso-octane, 25 % of toluene, 10 % of n-heptane and 20 % of ethanol, by mass. Source: [Workshop-class].
+    /// An oxygenated racing blend, invented and described by its composition alone: 45 % of iso-octane, 25 % of
+    /// toluene, 10 % of n-heptane and 20 % of ethanol, by mass. Source: [Workshop-class].
     /// </summary>
     public static Fuel OxygenatedRaceBlend { get; } =
         FuelBlend.ByMass(
@@ -119,15 +119,19 @@ public static class StandardFuels
             ]
         );
 
-    /// <summary>The least ethanol that is sold as E85, in the cold season: 51 % by volume. Source: [ASTM-D5798] table 1.</summary>
+    /// <summary>
+    /// The lowest ethanol content sold as E85, in the cold season: 51 % by volume. Source: [ASTM-D5798] table 1.
+    /// </summary>
     public static Ratio LeastEthanolInE85 => SiUnits.Ratio(0.51);
 
-    /// <summary>The most ethanol that is sold as E85, in the warm season: 83 % by volume. Source: [ASTM-D5798] table 1.</summary>
+    /// <summary>
+    /// The highest ethanol content sold as E85, in the warm season: 83 % by volume. Source: [ASTM-D5798] table 1.
+    /// </summary>
     public static Ratio MostEthanolInE85 => SiUnits.Ratio(0.83);
 
     /// <summary>
-    /// What is sold as E85: gasoline with 51 % to 83 % of ethanol by volume, as the season asks, never the 85 % of its name.
-    /// Source: [ASTM-D5798] table 1.
+    /// Fuel sold as E85: gasoline with 51 % to 83 % of ethanol by volume, depending on the season, never the 85 % of
+    /// its name. Source: [ASTM-D5798] table 1.
     /// </summary>
     /// <param name="gasoline">The gasoline in it.</param>
     /// <param name="ethanol">Volume of ethanol in a volume of it, at 15 °C, from 51 % to 83 %: measure it.</param>
@@ -158,7 +162,9 @@ public static class StandardFuels
     /// The gasoline: CH1.87 (Source: [Heywood-1988] table D.4, from memory), 43.4 MJ/kg (Source: [DOE-AFDC] property table) and a
     /// viscosity read from a chart by its density (Source: [HI-EDB] figure "Kinematic Viscosity").
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The density or the Reid vapor pressure is outside its range.
+    /// </exception>
     public static Fuel Gasoline(Density at15Celsius, AbsolutePressure reidVaporPressure)
     {
         LiquidDensity density = LiquidDensity.FromGasolineAt15Celsius(at15Celsius);
@@ -215,7 +221,7 @@ public static class StandardFuels
     /// <param name="source">Where the figures come from.</param>
     /// <returns>The oil: CH1.9, an estimate, without heating value and vapor pressure.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The density or a viscosity is outside its range.</exception>
     public static Fuel TwoStrokeOilOf(
         string name,
         Density at15Celsius,

@@ -4,18 +4,18 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A property of a liquid against temperature, inside a stated range; outside it refuses.</summary>
+/// <summary>A property of a liquid against temperature, inside a stated range and refused outside it.</summary>
 internal sealed class TemperatureLaw
 {
     private readonly PropertyLaw law;
 
     /// <summary>Creates a law.</summary>
-    /// <param name="property">What it gives, for messages.</param>
+    /// <param name="property">The name of the property, for messages.</param>
     /// <param name="lowest">In K.</param>
     /// <param name="highest">In K.</param>
     /// <param name="law">From K to the property in SI units.</param>
     /// <param name="sources">Where it comes from.</param>
-    /// <param name="estimates">What of it is an estimate, in sentences.</param>
+    /// <param name="estimates">Sentences that say what of it is an estimate.</param>
     internal TemperatureLaw(
         string property,
         double lowest,
@@ -45,7 +45,7 @@ internal sealed class TemperatureLaw
 
     /// <summary>
     /// A law through measured points: a monotone cubic in the logarithm of the property over the inverse of the
-    /// temperature, in which viscosity and vapor pressure are nearly straight, or in the property over the temperature.
+    /// temperature, in which viscosity and vapor pressure are nearly linear, or in the property over the temperature.
     /// </summary>
     internal static TemperatureLaw Through(
         string property,
@@ -71,17 +71,19 @@ internal sealed class TemperatureLaw
         return law.At(new Real(inside)).Value;
     }
 
-    /// <summary>The value at a temperature, in any scalar, as a part of another law.</summary>
+    /// <summary>The value at a temperature in any scalar, for use in another law.</summary>
     internal T Read<T>(T kelvins)
         where T : struct, IScalar<T> => law.At(kelvins);
 
-    /// <summary>How far the value at a temperature may be off, as a share of it; zero where the law is no estimate.</summary>
+    /// <summary>
+    /// The relative error bound of the value at a temperature; zero where the law is not an estimate.
+    /// </summary>
     internal double ErrorAt(Temperature temperature) => law.ErrorAt(Inside(temperature));
 
     /// <summary>The same at a temperature that is known to lie inside.</summary>
     internal double ErrorAtKelvins(double kelvins) => law.ErrorAt(Math.Clamp(kelvins, Lowest, Highest));
 
-    /// <summary>How the value at a temperature was made.</summary>
+    /// <summary>The working of the value at a temperature.</summary>
     internal Working WorkingAt(Temperature temperature)
     {
         double kelvins = Inside(temperature);
@@ -92,7 +94,7 @@ internal sealed class TemperatureLaw
     /// <summary>Refuses a temperature at which the law does not hold.</summary>
     internal void Check(double kelvins) => law.Check(kelvins);
 
-    /// <summary>The same law with one more estimate to its name.</summary>
+    /// <summary>The same law with one more sentence in its estimates.</summary>
     internal TemperatureLaw With(string estimate) =>
         new(Property, Lowest, Highest, law, Sources, Estimates.Append(estimate));
 

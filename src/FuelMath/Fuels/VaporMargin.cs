@@ -62,7 +62,7 @@ public sealed class VaporMargin
             )
             .Value;
 
-    /// <summary>The margin where the fuel stands under a pressure.</summary>
+    /// <summary>The margin of fuel under a pressure.</summary>
     /// <param name="fuel">The fuel.</param>
     /// <param name="temperature">Its temperature.</param>
     /// <param name="pressure">The absolute pressure on it.</param>
@@ -78,7 +78,7 @@ public sealed class VaporMargin
     /// <param name="temperature">Its temperature.</param>
     /// <param name="surface">The absolute pressure on it in the tank, which falls with altitude.</param>
     /// <param name="heightAbovePump">Height of its surface above the inlet; negative when the pump has to lift it.</param>
-    /// <param name="suctionLoss">Pressure lost on the way, strainer included; not negative.</param>
+    /// <param name="suctionLoss">Pressure lost in the suction line, strainer included; not negative.</param>
     /// <returns>The margin.</returns>
     /// <exception cref="ArgumentNullException">The fuel is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The height is not finite or the loss is negative.</exception>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A part of a blend that gives off vapor in a way that is known: ethanol, or a gasoline taken as one component.</summary>
+/// <summary>A part of a blend whose vapor pressure is known: ethanol, or a gasoline taken as one component.</summary>
 internal readonly struct VaporPart
 {
     private const double GramsOfGasoline = 92;
@@ -17,7 +17,7 @@ internal readonly struct VaporPart
     internal static VaporPart Ethanol { get; } =
         new(true, PureComponents.Ethanol.MolarMass, PureComponents.Ethanol.VaporPressure().Known, 1);
 
-    /// <summary>Whether it is ethanol, and else gasoline.</summary>
+    /// <summary>Whether it is ethanol; otherwise it is gasoline.</summary>
     internal bool IsEthanol { get; }
 
     /// <summary>In kg/mol.</summary>
@@ -26,10 +26,10 @@ internal readonly struct VaporPart
     /// <summary>Its vapor pressure by itself.</summary>
     internal TemperatureLaw Pressure { get; }
 
-    /// <summary>Its share of the mass of what gives off vapor.</summary>
+    /// <summary>Its mass fraction among the volatile parts.</summary>
     internal double Mass { get; }
 
-    /// <summary>In mol, for 1 kg of what gives off vapor.</summary>
+    /// <summary>In mol, per kilogram of the volatile parts.</summary>
     internal double Amount => Mass / MolarMass;
 
     /// <summary>A gasoline, 92 g/mol. Source: [EPA-AP42] table 7.1-2, liquid molar mass.</summary>
