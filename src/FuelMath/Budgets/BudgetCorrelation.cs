@@ -1,15 +1,15 @@
 namespace FuelMath.Statistics;
 
-/// <summary>How far two inputs of a budget err together: their correlation coefficient.</summary>
+/// <summary>The correlation of two inputs of a budget.</summary>
 /// <remarks>Source: [JCGM-100] section 5.2.2.</remarks>
 public sealed class BudgetCorrelation
 {
     /// <summary>Names two inputs and their correlation.</summary>
     /// <param name="one">The name of one input; not blank.</param>
     /// <param name="other">The name of another; not blank.</param>
-    /// <param name="coefficient">From -1, which errs oppositely, to 1, which errs alike.</param>
+    /// <param name="coefficient">From -1 (opposite errors) to 1 (equal errors).</param>
     /// <exception cref="ArgumentException">A name is blank, or both are the same.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is not from -1 to 1.</exception>
     public BudgetCorrelation(string one, string other, double coefficient)
     {
         One = Guard.Name(one);
@@ -25,11 +25,16 @@ public sealed class BudgetCorrelation
         Coefficient = Guard.InRange(coefficient, -1, 1);
     }
 
-    /// <summary>From readings of two inputs that were taken together. Source: [JCGM-100] section 5.2.3 (equation 17).</summary>
+    /// <summary>
+    /// The correlation from readings of two inputs that were taken together. Source: [JCGM-100] section 5.2.3 (equation
+    /// 17).
+    /// </summary>
     /// <param name="one">The name of one input; not blank.</param>
     /// <param name="other">The name of another; not blank.</param>
     /// <param name="readings">Readings of the first; two or more, not all the same. Read once.</param>
-    /// <param name="others">Readings of the other, taken with them, as many; not all the same. Read once.</param>
+    /// <param name="others">
+    /// Readings of the other, one taken with each of the first; not all the same. Read once.
+    /// </param>
     /// <returns>The correlation, which is that of the means as well.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A name is blank, or the readings do not have the stated shape.</exception>

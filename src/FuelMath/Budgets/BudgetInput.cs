@@ -1,18 +1,16 @@
 namespace FuelMath.Statistics;
 
-/// <summary>An input of a budget of uncertainty: its estimate, how well that is known, and who says so.</summary>
-/// <remarks>
-/// Numbers stand in the input's own unit; an uncertainty of a temperature in °C is one in kelvins.
-/// </remarks>
+/// <summary>An input of an uncertainty budget: its estimate, its standard uncertainty and their source.</summary>
+/// <remarks>Numbers are in the input's own unit; the uncertainty of a temperature in °C is in kelvins.</remarks>
 public sealed class BudgetInput
 {
     /// <summary>Creates an input.</summary>
-    /// <param name="name">What it is called; for a listed formula the name of its argument. Not blank.</param>
+    /// <param name="name">Its name; for a listed formula the name of the argument. Not blank.</param>
     /// <param name="value">The estimate; finite.</param>
     /// <param name="standardUncertainty">Its standard uncertainty, whatever the shape; finite and not negative.</param>
     /// <param name="unit">The unit of both, <c>1</c> for a pure number; not blank.</param>
-    /// <param name="shape">How its possible values lie about the estimate.</param>
-    /// <param name="degreesOfFreedom">How well the standard uncertainty is known.</param>
+    /// <param name="shape">The distribution of its possible values about the estimate.</param>
+    /// <param name="degreesOfFreedom">The degrees of freedom of the standard uncertainty.</param>
     /// <param name="source">Where value and uncertainty come from.</param>
     /// <exception cref="ArgumentException">A text is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
@@ -37,7 +35,7 @@ public sealed class BudgetInput
         Source = source;
     }
 
-    /// <summary>What it is called.</summary>
+    /// <summary>Its name.</summary>
     public string Name { get; }
 
     /// <summary>The estimate.</summary>
@@ -49,17 +47,17 @@ public sealed class BudgetInput
     /// <summary>The unit of both.</summary>
     public string Unit { get; }
 
-    /// <summary>How its possible values lie about the estimate.</summary>
+    /// <summary>The distribution of its possible values about the estimate.</summary>
     public SpreadShape Shape { get; }
 
-    /// <summary>How well the standard uncertainty is known.</summary>
+    /// <summary>The degrees of freedom of the standard uncertainty.</summary>
     public DegreesOfFreedom DegreesOfFreedom { get; }
 
     /// <summary>Where value and uncertainty come from.</summary>
     public DataSource Source { get; }
 
     /// <summary>An input that counts as exact.</summary>
-    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="name">Its name; not blank.</param>
     /// <param name="value">Its value; finite.</param>
     /// <param name="unit">Its unit; not blank.</param>
     /// <param name="source">Where it comes from.</param>
@@ -71,11 +69,11 @@ public sealed class BudgetInput
         new(name, value, 0, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, source);
 
     /// <summary>The mean of repeats, with its standard error. Source: [JCGM-100] section 4.2.3.</summary>
-    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="name">Its name; not blank.</param>
     /// <param name="repeats">The repeats.</param>
     /// <param name="unit">Their unit; not blank.</param>
     /// <param name="source">Where they come from.</param>
-    /// <returns>The input, with one degree of freedom less than repeats.</returns>
+    /// <returns>The input; its degrees of freedom are the number of repeats minus one.</returns>
     /// <exception cref="ArgumentException">A text is blank.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static BudgetInput FromSample(string name, Sample repeats, string unit, DataSource source)
@@ -93,12 +91,12 @@ public sealed class BudgetInput
     }
 
     /// <summary>An input between two limits: a tolerance, a resolution. Source: [JCGM-100] sections 4.3.7 and 4.3.9.</summary>
-    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="name">Its name; not blank.</param>
     /// <param name="value">The middle between the limits; finite.</param>
-    /// <param name="halfWidth">How far each limit is away; finite and not negative.</param>
+    /// <param name="halfWidth">Distance to each limit; finite and not negative.</param>
     /// <param name="unit">The unit of both; not blank.</param>
     /// <param name="shape">A shape that has limits.</param>
-    /// <param name="degreesOfFreedom">How well the half width is known.</param>
+    /// <param name="degreesOfFreedom">The degrees of freedom of the half width.</param>
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input, with the standard deviation of that shape.</returns>
     /// <exception cref="ArgumentException">A text is blank, or the shape has no limits.</exception>
@@ -126,17 +124,19 @@ public sealed class BudgetInput
     }
 
     /// <summary>An input from a certificate that states an expanded uncertainty. Source: [JCGM-100] section 4.3.3.</summary>
-    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="name">Its name; not blank.</param>
     /// <param name="value">The stated value; finite.</param>
     /// <param name="expandedUncertainty">The stated uncertainty; finite and not negative.</param>
-    /// <param name="coverageFactor">How many standard uncertainties it is, as stated; 1 to 10.</param>
+    /// <param name="coverageFactor">The stated coverage factor; 1 to 10.</param>
     /// <param name="unit">The unit of value and uncertainty; not blank.</param>
-    /// <param name="degreesOfFreedom">How well the standard uncertainty is known.</param>
+    /// <param name="degreesOfFreedom">The degrees of freedom of the standard uncertainty.</param>
     /// <param name="source">The certificate.</param>
     /// <returns>The input, normal.</returns>
     /// <exception cref="ArgumentException">A text is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A number is not finite, the uncertainty is negative, or the coverage factor is not from 1 to 10.
+    /// </exception>
     public static BudgetInput FromExpanded(
         string name,
         double value,

@@ -1,6 +1,6 @@
 namespace FuelMath.Statistics;
 
-/// <summary>One line of a budget: what an input adds to the uncertainty of the result.</summary>
+/// <summary>One line of a budget: the contribution of an input to the uncertainty of the result.</summary>
 public sealed class BudgetLine
 {
     internal BudgetLine(BudgetInput input, double slope, double contribution, double share)
@@ -18,15 +18,15 @@ public sealed class BudgetLine
     public double Slope { get; }
 
     /// <summary>
-    /// Slope times standard uncertainty, without sign, in the unit of the result: what the combined standard uncertainty
-    /// would be if all other inputs were exact.
+    /// The magnitude of slope times standard uncertainty, in the unit of the result: the combined standard uncertainty
+    /// if all other inputs were exact.
     /// </summary>
     public double Contribution { get; }
 
     /// <summary>
-    /// The input's part of the square of the combined standard uncertainty, 0 to 1; half of what two correlated inputs add
-    /// together counts for each. The shares of all inputs sum to 1. A negative one is of an input that takes uncertainty
-    /// away from a correlated one. Zero where nothing is uncertain.
+    /// The input's share of the square of the combined standard uncertainty; the term of two correlated inputs is
+    /// divided equally between them. The shares of all inputs sum to 1. A share is negative where an input reduces the
+    /// effect of a correlated one. Zero where no input is uncertain.
     /// </summary>
     public double Share { get; }
 }

@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Statistics;
 
-/// <summary>What a budget is of: a listed formula with its ranges, or a function of a caller's own.</summary>
+/// <summary>The model of a budget: a listed formula with its ranges, or a caller's function.</summary>
 internal sealed class BudgetModel
 {
     private readonly FormulaInfo? formula;
@@ -21,7 +21,7 @@ internal sealed class BudgetModel
         offsets = new double[count];
     }
 
-    /// <summary>A listed formula, whose inputs come in its order and in units of a reader.</summary>
+    /// <summary>A listed formula, with inputs in its order and in units of the reader.</summary>
     internal BudgetModel(FormulaInfo formula, string resultUnit, ImmutableArray<BudgetInput> inputs)
     {
         this.formula = formula;
@@ -34,7 +34,7 @@ internal sealed class BudgetModel
         scales = [.. units.Select(u => u.Numerator / u.Denominator)];
     }
 
-    /// <summary>How many arguments there are.</summary>
+    /// <summary>Number of arguments.</summary>
     internal int Count => scales.Length;
 
     private double ResultScale => resultUnit is null ? 1 : resultUnit.Numerator / resultUnit.Denominator;

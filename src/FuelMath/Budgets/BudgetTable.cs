@@ -59,7 +59,7 @@ internal static class BudgetTable
         void Line(IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
     }
 
-    /// <summary>Result, standard uncertainty, and the expanded one where it can be said.</summary>
+    /// <summary>Result, standard uncertainty, and the expanded uncertainty where it is known.</summary>
     internal static string Result(UncertaintyBudget budget, IFormatProvider provider)
     {
         string value = Six(budget.Value, provider);

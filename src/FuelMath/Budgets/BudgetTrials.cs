@@ -3,16 +3,20 @@ using UnitsNet;
 
 namespace FuelMath.Statistics;
 
-/// <summary>The trials of a budget, in blocks, until they are steady. Source: [JCGM-101] section 7.9.4.</summary>
+/// <summary>
+/// The trials of a budget, in blocks, until their results are stable. Source: [JCGM-101] section 7.9.4.
+/// </summary>
 internal sealed class BudgetTrials
 {
     private const int LeastBlock = 10_000;
     private const int BlocksAtOnce = 8;
 
-    /// <summary>Trials beyond an end that a block must hold at least, on both sides together.</summary>
+    /// <summary>Least number of trials in a block beyond both ends together.</summary>
     private const double BeyondTheEnds = 100;
 
-    /// <summary>The share of what lies beyond the ends that may lack a result without moving an end to speak of.</summary>
+    /// <summary>
+    /// The fraction of the trials beyond the ends that may be without a result; its effect on the ends is negligible.
+    /// </summary>
     private const double Missing = 0.01;
 
     private readonly UncertaintyBudget budget;
@@ -142,7 +146,9 @@ internal sealed class BudgetTrials
     private (double Low, double High) Ends(TrialNumbers numbers) =>
         (numbers.At(SiUnits.Ratio((1 - coverage) / 2)), numbers.At(SiUnits.Ratio((1 + coverage) / 2)));
 
-    /// <summary>Half a unit of the last digit of the standard uncertainty that matters. Source: [JCGM-101] section 7.9.2.</summary>
+    /// <summary>
+    /// Half a unit of the last significant digit of the standard uncertainty. Source: [JCGM-101] section 7.9.2.
+    /// </summary>
     private double Tolerance(int digits)
     {
         double u =
@@ -158,7 +164,7 @@ internal sealed class BudgetTrials
             : Math.Pow(10, last) / 2;
     }
 
-    /// <summary>Whether twice the standard error of each figure lies within a bound.</summary>
+    /// <summary>Whether twice the standard error of each result lies within a bound.</summary>
     private bool IsSteady(double bound) =>
         summaries.Count >= 2 && Enumerable.Range(0, summaries[0].Length).All(i => StandardError(i) * 2 <= bound);
 
@@ -189,7 +195,7 @@ internal sealed class BudgetTrials
             : settled
                 ? off <= tolerance ? FirstOrderVerdict.Enough
                     : FirstOrderVerdict.NotEnough
-            // Not as steady as wanted, and yet too far off to be chance.
+            // Not as stable as required, but too far off for chance.
             : off > tolerance + (2 * error) ? FirstOrderVerdict.NotEnough
             : FirstOrderVerdict.NotKnown;
         return new(

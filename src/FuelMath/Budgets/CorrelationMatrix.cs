@@ -4,13 +4,15 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath.Statistics;
 
-/// <summary>The correlations of a budget as a matrix, checked.</summary>
+/// <summary>The checked correlation matrix of a budget.</summary>
 internal static class CorrelationMatrix
 {
-    /// <summary>How far below zero rounding may bring the least eigenvalue.</summary>
+    /// <summary>Tolerance for the least eigenvalue below zero, for rounding.</summary>
     private const double Rounding = 1e-9;
 
-    /// <exception cref="ArgumentException">A name is unknown or exact, a pair is there twice, or no such inputs can exist.</exception>
+    /// <exception cref="ArgumentException">
+    /// A name is unknown or exact, a pair occurs twice, or the matrix is not positive semidefinite.
+    /// </exception>
     internal static Matrix<double> Of(
         ImmutableArray<BudgetInput> inputs,
         ImmutableArray<BudgetCorrelation> correlations,

@@ -2,14 +2,14 @@ using UnitsNet;
 
 namespace FuelMath.Statistics;
 
-/// <summary>How well a standard uncertainty is itself known: the degrees of freedom behind it.</summary>
+/// <summary>The degrees of freedom of a standard uncertainty: how well it is itself known.</summary>
 /// <remarks>
-/// A mean of n repeats has n - 1. They need not be whole. The default value is <see cref="Unlimited"/>. Immutable and safe
-/// to share between threads; two are equal when their numbers are.
+/// A mean of n repeats has n - 1. They need not be whole. The default value is <see cref="Unlimited"/>. Two are equal
+/// when their numbers are.
 /// </remarks>
 public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
 {
-    /// <summary>More than these change no result.</summary>
+    /// <summary>The largest number; more would change no result.</summary>
     private const double Most = 1e9;
 
     private DegreesOfFreedom(double reciprocal) => Reciprocal = reciprocal;
@@ -24,18 +24,22 @@ public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
     internal double Reciprocal { get; }
 
     /// <summary>The number, whole or not.</summary>
-    /// <param name="number">1 to 1,000,000,000.</param>
+    /// <param name="number">1 to 1 000 000 000.</param>
     /// <returns>The degrees of freedom.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="number"/> is not from 1 to 1 000 000 000.
+    /// </exception>
     public static DegreesOfFreedom From(double number) => new(1 / Guard.InRange(number, 1, Most));
 
     /// <summary>
-    /// From how uncertain the standard uncertainty is judged to be: one over twice the square of that share. Source:
+    /// From the estimated relative uncertainty of the standard uncertainty: one over twice its square. Source:
     /// [JCGM-100] section G.4.2, equation G.3.
     /// </summary>
-    /// <param name="relativeUncertainty">As a share of the standard uncertainty; 0.01 % to 70 %.</param>
+    /// <param name="relativeUncertainty">As a fraction of the standard uncertainty; 0.01 % to 70 %.</param>
     /// <returns>The degrees of freedom: 25 % gives 8.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeUncertainty"/> is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="relativeUncertainty"/> is not from 0.01 % to 70 %.
+    /// </exception>
     public static DegreesOfFreedom FromRelativeUncertainty(Ratio relativeUncertainty)
     {
         double share = Guard.InRange(relativeUncertainty, relativeUncertainty.InSi(), 0.0001, 0.7, SiUnits.Ratio);

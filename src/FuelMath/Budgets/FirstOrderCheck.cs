@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace FuelMath.Statistics;
 
-/// <summary>What random trials say of a budget: their own figures, and whether slopes at the estimates were enough.</summary>
+/// <summary>
+/// The check of a first-order budget by random trials: their results, and whether the first order is enough.
+/// </summary>
 /// <remarks>
 /// Source: [JCGM-101] section 8.1. In the unit of the budget's result.
 /// </remarks>
@@ -33,40 +35,43 @@ public sealed class FirstOrderCheck
         Verdict = verdict;
     }
 
-    /// <summary>How much of the results the intervals hold.</summary>
+    /// <summary>The coverage of the intervals.</summary>
     public Ratio Coverage { get; }
 
-    /// <summary>How many trials were run.</summary>
+    /// <summary>Number of trials.</summary>
     public int TrialCount { get; }
 
     /// <summary>
-    /// How many of them lay outside the ranges of a listed formula or had no finite result; they are left out of all figures.
+    /// Number of trials outside the ranges of a listed formula or without a finite result; they are left out of all
+    /// results.
     /// </summary>
     public int RefusedCount { get; }
 
     /// <summary>
-    /// The mean of the results; null where a normal input of one or two degrees of freedom gives its scatter no finite
-    /// standard deviation.
+    /// The mean of the results; null where a normal input of one or two degrees of freedom makes the standard deviation
+    /// infinite.
     /// </summary>
     public double? Mean { get; }
 
     /// <summary>The standard deviation of the results; null where <see cref="Mean"/> is.</summary>
     /// <remarks>
-    /// Larger than the combined standard uncertainty where degrees of freedom are few: Student's distribution is wider than
-    /// the standard error that it is made from.
+    /// Larger than the combined standard uncertainty where degrees of freedom are few: Student's distribution is wider
+    /// than the standard error that scales it.
     /// </remarks>
     public double? StandardUncertainty { get; }
 
-    /// <summary>The interval that leaves out as many results below it as above it.</summary>
+    /// <summary>The interval with equally many results below and above it.</summary>
     public Interval CoverageInterval { get; }
 
     /// <summary>The budget's own interval.</summary>
     public Interval FirstOrderInterval { get; }
 
-    /// <summary>The numerical tolerance: half a unit of the last digit of the standard uncertainty that matters.</summary>
+    /// <summary>
+    /// The numerical tolerance: half a unit of the last significant digit of the standard uncertainty.
+    /// </summary>
     public double Tolerance { get; }
 
-    /// <summary>Whether all figures were steady to a fifth of the tolerance when the trials ended.</summary>
+    /// <summary>Whether all results were stable to a fifth of the tolerance when the trials ended.</summary>
     public bool IsSettled { get; }
 
     /// <summary>Whether the budget's interval may be stated.</summary>

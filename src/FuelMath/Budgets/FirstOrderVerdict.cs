@@ -1,9 +1,9 @@
 namespace FuelMath.Statistics;
 
-/// <summary>What trials say of a budget that counts only the slopes at the estimates.</summary>
+/// <summary>The verdict of trials on a first-order budget.</summary>
 public enum FirstOrderVerdict
 {
-    /// <summary>Trials were too few, or too many of them had no result, to say.</summary>
+    /// <summary>Trials were too few, or too many of them had no result.</summary>
     NotKnown,
 
     /// <summary>Both ends of the coverage interval agree within the numerical tolerance.</summary>

@@ -3,7 +3,9 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Inputs that err together, directly or by way of others; one that errs alone is a group of itself.</summary>
+/// <summary>
+/// Inputs that are correlated, directly or through others; an independent input is a group of its own.
+/// </summary>
 internal sealed class InputGroup
 {
     private readonly double[,] root;
@@ -18,7 +20,7 @@ internal sealed class InputGroup
         root = Root(correlations, members);
     }
 
-    /// <summary>Places of the inputs.</summary>
+    /// <summary>Indices of the inputs.</summary>
     internal int[] Members { get; }
 
     /// <summary>The shape of the first.</summary>
@@ -33,7 +35,7 @@ internal sealed class InputGroup
     /// <summary>Whether all are normal.</summary>
     internal bool IsNormal { get; }
 
-    /// <summary>The groups, in the order of their first members. What is exact errs with nothing.</summary>
+    /// <summary>The groups, in the order of their first members. Exact inputs belong to no group.</summary>
     internal static ImmutableArray<InputGroup> Of(ImmutableArray<BudgetInput> inputs, Matrix<double> correlations)
     {
         var groups = ImmutableArray.CreateBuilder<InputGroup>();
@@ -69,10 +71,10 @@ internal sealed class InputGroup
     /// Draws the group's deviations, in standard uncertainties, from two random numbers a member.
     /// </summary>
     /// <remarks>
-    /// A normal input with limited degrees of freedom is drawn from Student's distribution, inputs that err together from
-    /// its distribution in several dimensions, a limited shape between limits that are themselves uncertain.
-    /// Source: [JCGM-101] sections 6.4.3 (limits not exactly known), 6.4.8 (several normal inputs) and 6.4.9 (Student);
-    /// [Bailey-1994] equation 2 (a draw from it).
+    /// A normal input with limited degrees of freedom is drawn from Student's distribution, correlated inputs from its
+    /// multivariate form, a limited shape between limits that are themselves uncertain. Source: [JCGM-101] sections
+    /// 6.4.3 (limits not exactly known), 6.4.8 (several normal inputs) and 6.4.9 (Student); [Bailey-1994] equation 2 (a
+    /// draw from it).
     /// </remarks>
     internal void Draw(ulong seed, ulong place, Span<double> deviations)
     {
@@ -88,7 +90,8 @@ internal sealed class InputGroup
         double squares = 0;
         for (int k = 0; k < z.Length; k++)
         {
-            // Given those before it, the next of several is Student's with as many degrees more, and wider if they are far out.
+            // Conditional on those before it, the next input follows Student's distribution with that many more degrees
+            // of freedom, and wider if they lie far out.
             double reciprocal = Reciprocal / (1 + (k * Reciprocal));
             double wider = Math.Sqrt((1 + (squares * Reciprocal)) / (1 + (k * Reciprocal)));
             z[k] = wider * StudentDraw(seed, place + (ulong)(2 * k), reciprocal);

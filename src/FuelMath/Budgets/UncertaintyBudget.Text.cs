@@ -5,7 +5,9 @@ namespace FuelMath.Statistics;
 /// <content>How it is written.</content>
 public sealed partial class UncertaintyBudget
 {
-    /// <summary>Gives the budget as a table in columns: a row for each input, then the result with what it is known to.</summary>
+    /// <summary>
+    /// Gives the budget as a table in columns: a row for each input, then the result with its uncertainty.
+    /// </summary>
     /// <param name="provider">How numbers are written.</param>
     /// <returns>Lines of text.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="provider"/> is null.</exception>
@@ -25,7 +27,7 @@ public sealed partial class UncertaintyBudget
         return BudgetTable.Markdown(this, provider);
     }
 
-    /// <summary>Gives the result with what it is known to.</summary>
+    /// <summary>Gives the result with its uncertainty.</summary>
     /// <returns>One line, in invariant culture.</returns>
     public override string ToString() => BudgetTable.Result(this, CultureInfo.InvariantCulture);
 }

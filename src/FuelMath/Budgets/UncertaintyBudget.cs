@@ -6,19 +6,16 @@ using UnitsNet;
 namespace FuelMath.Statistics;
 
 /// <summary>
-/// A budget of uncertainty: how well a result is known, when its inputs are known no better than stated, and which of them
-/// is to blame.
+/// An uncertainty budget: the uncertainty of a result from the stated uncertainties of its inputs, and the contribution
+/// of each.
 /// </summary>
 /// <remarks>
 /// <para>
-/// The square of the combined standard uncertainty is the sum over all pairs of inputs of slope, standard uncertainty and
-/// correlation; slopes are exact. Source: [JCGM-100] section 5.1.2 (equation 10) and section 5.2.2 (equation 13). It counts
-/// slopes at the estimates only: <see cref="CheckFirstOrder"/> says when that is not enough.
+/// The square of the combined standard uncertainty is the sum over all pairs of inputs of slope, standard uncertainty
+/// and correlation; slopes are exact. Source: [JCGM-100] section 5.1.2 (equation 10) and section 5.2.2 (equation 13).
+/// It is of first order, from the slopes at the estimates: <see cref="CheckFirstOrder"/> shows when that is not enough.
 /// </para>
-/// <para>
-/// What is not stated counts as exact: an input that was forgotten makes no line. Numbers stand in the units of the inputs
-/// and of the result.
-/// </para>
+/// <para>An input that is not listed counts as exact. Numbers are in the units of the inputs and of the result.</para>
 /// </remarks>
 public sealed partial class UncertaintyBudget
 {
@@ -42,7 +39,7 @@ public sealed partial class UncertaintyBudget
         [
             .. inputs.Select((input, i) => Known(model.Slope(inputs, i), $"The slope by '{input.Name}'")),
         ];
-        // In parts of the largest, so that neither tiny nor huge ones leave the range of the squares.
+        // Relative to the largest, so that the squares of tiny or huge ones neither underflow nor overflow.
         signed = [.. slopes.Select((s, i) => Known(s * inputs[i].StandardUncertainty, inputs[i].Name))];
         double scale = signed.Max(Math.Abs);
         Vector<double> parts = Vector<double>.Build.Dense([.. signed.Select(c => scale == 0 ? 0 : c / scale)]);
@@ -64,20 +61,22 @@ public sealed partial class UncertaintyBudget
     /// <summary>The unit of the result and of all uncertainties of it.</summary>
     public string Unit { get; }
 
-    /// <summary>What each input adds, in the order of a call.</summary>
+    /// <summary>The contribution of each input, in the order of a call.</summary>
     public ImmutableArray<BudgetLine> Lines { get; }
 
-    /// <summary>Which inputs err together.</summary>
+    /// <summary>The correlations of the inputs.</summary>
     public ImmutableArray<BudgetCorrelation> Correlations { get; }
 
     /// <summary>The standard uncertainty of the result, to first order.</summary>
     public double CombinedStandardUncertainty { get; }
 
-    /// <summary>How well that is known, by the formula of Welch and Satterthwaite; null where it can't be said.</summary>
+    /// <summary>
+    /// Its effective degrees of freedom, by the formula of Welch and Satterthwaite; null where they are not known.
+    /// </summary>
     /// <remarks>
-    /// Inputs that err together count as one, with their degrees of freedom: that is exact when they were read together, as
-    /// often each. Where their degrees differ, no formula of general standing exists, and this is null. Source: [JCGM-100]
-    /// section G.4.1 (equation G.2b); [Willink-2007] for inputs that err together.
+    /// Correlated inputs count as one, with their common degrees of freedom: exact when they were read together,
+    /// equally often. Where their degrees of freedom differ, there is no generally accepted formula, and this is null.
+    /// Source: [JCGM-100] section G.4.1 (equation G.2b); [Willink-2007] for correlated inputs.
     /// </remarks>
     public DegreesOfFreedom? EffectiveDegreesOfFreedom { get; }
 
@@ -87,11 +86,13 @@ public sealed partial class UncertaintyBudget
 
     /// <summary>A budget of a listed formula, of independent inputs.</summary>
     /// <param name="formula">The formula.</param>
-    /// <param name="resultUnit">The unit in which the result is wanted, one of its quantity's.</param>
+    /// <param name="resultUnit">The unit of the result, one of its quantity's.</param>
     /// <param name="inputs">An input for each argument, by name, in any order, each in a unit of its quantity.</param>
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">Inputs and arguments differ, or a unit is none of its quantity.</exception>
+    /// <exception cref="ArgumentException">
+    /// Inputs and arguments differ, or a unit is not one of its quantity.
+    /// </exception>
     /// <exception cref="FormulaRefusedException">An estimate is outside its range, or there is no finite result.</exception>
     /// <exception cref="NoSolutionException">A slope is not finite.</exception>
     public static UncertaintyBudget Of(FormulaInfo formula, string resultUnit, IEnumerable<BudgetInput> inputs) =>
@@ -99,12 +100,14 @@ public sealed partial class UncertaintyBudget
 
     /// <summary>A budget of a listed formula.</summary>
     /// <param name="formula">The formula.</param>
-    /// <param name="resultUnit">The unit in which the result is wanted, one of its quantity's.</param>
+    /// <param name="resultUnit">The unit of the result, one of its quantity's.</param>
     /// <param name="inputs">An input for each argument, by name, in any order, each in a unit of its quantity.</param>
-    /// <param name="correlations">Which of them err together; the others are independent.</param>
+    /// <param name="correlations">The correlations among them; other inputs are independent.</param>
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">Inputs and arguments differ, a unit is none, or the correlations can't be.</exception>
+    /// <exception cref="ArgumentException">
+    /// Inputs and arguments differ, a unit is not one of its quantity, or the correlations are inconsistent.
+    /// </exception>
     /// <exception cref="FormulaRefusedException">An estimate is outside its range, or there is no finite result.</exception>
     /// <exception cref="NoSolutionException">A slope is not finite.</exception>
     public static UncertaintyBudget Of(
@@ -130,10 +133,10 @@ public sealed partial class UncertaintyBudget
         return new(new BudgetModel(formula, resultUnit, ordered), resultUnit, ordered, correlations);
     }
 
-    /// <summary>A budget of a function of a caller's own, of independent inputs.</summary>
+    /// <summary>A budget of a caller's own function, of independent inputs.</summary>
     /// <typeparam name="TFunction">The function; a readonly struct, written over any scalar.</typeparam>
     /// <param name="function">The function, in the units of its inputs; no range is checked.</param>
-    /// <param name="resultUnit">The unit of what it gives; not blank.</param>
+    /// <param name="resultUnit">The unit of its result; not blank.</param>
     /// <param name="inputs">Its inputs, in the order of its arguments; one or more.</param>
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -146,15 +149,17 @@ public sealed partial class UncertaintyBudget
     )
         where TFunction : struct, IFormula => Of(function, resultUnit, inputs, []);
 
-    /// <summary>A budget of a function of a caller's own.</summary>
+    /// <summary>A budget of a caller's own function.</summary>
     /// <typeparam name="TFunction">The function; a readonly struct, written over any scalar.</typeparam>
     /// <param name="function">The function, in the units of its inputs; no range is checked.</param>
-    /// <param name="resultUnit">The unit of what it gives; not blank.</param>
+    /// <param name="resultUnit">The unit of its result; not blank.</param>
     /// <param name="inputs">Its inputs, in the order of its arguments; one or more.</param>
-    /// <param name="correlations">Which of them err together; the others are independent.</param>
+    /// <param name="correlations">The correlations among them; other inputs are independent.</param>
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">Inputs are too few or of one name, or the correlations can't be.</exception>
+    /// <exception cref="ArgumentException">
+    /// Inputs are too few or of one name, or the correlations are inconsistent.
+    /// </exception>
     /// <exception cref="NoSolutionException">The result or a slope is not finite.</exception>
     public static UncertaintyBudget Of<TFunction>(
         TFunction function,
@@ -186,9 +191,14 @@ public sealed partial class UncertaintyBudget
         }
     }
 
-    /// <summary>How many combined standard uncertainties the interval reaches to either side. Source: [JCGM-100] section G.6.4.</summary>
-    /// <param name="confidence">How often it holds the true value; 50 % to 99.99 %.</param>
-    /// <returns>Student's factor at the effective degrees, cut to a whole number; that of a normal result if unlimited.</returns>
+    /// <summary>
+    /// The coverage factor: combined standard uncertainties to either side of the interval. Source: [JCGM-100] section
+    /// G.6.4.
+    /// </summary>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
+    /// <returns>
+    /// Student's factor at the effective degrees of freedom, rounded down; that of a normal result if unlimited.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
     public double CoverageFactor(Ratio confidence)
@@ -205,22 +215,22 @@ public sealed partial class UncertaintyBudget
     }
 
     /// <summary>The expanded uncertainty: coverage factor times combined standard uncertainty.</summary>
-    /// <param name="confidence">How often the interval holds the true value; 50 % to 99.99 %.</param>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>Half the width of the interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
     public double ExpandedUncertainty(Ratio confidence) => CoverageFactor(confidence) * CombinedStandardUncertainty;
 
-    /// <summary>The interval about the result that holds the true value that often, to first order.</summary>
-    /// <param name="confidence">How often; 50 % to 99.99 %.</param>
+    /// <summary>
+    /// The interval about the result that contains the true value with this confidence, to first order.
+    /// </summary>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
     public Interval CoverageInterval(Ratio confidence) => Interval.Around(Value, ExpandedUncertainty(confidence));
 
-    /// <summary>
-    /// How far this result and another of the same inputs err together: their correlation coefficient, to first order.
-    /// </summary>
+    /// <summary>The correlation coefficient of this result and another of the same inputs, to first order.</summary>
     /// <param name="other">A budget of the very same inputs and correlations.</param>
     /// <returns>From -1 to 1; zero where one of them is exact. Source: [JCGM-100] section H.2.3 (equation H.9).</returns>
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
@@ -246,23 +256,30 @@ public sealed partial class UncertaintyBudget
         return Math.Clamp(one * (matrix * two), -1, 1);
     }
 
-    /// <summary>Draws all inputs at random, again and again, and holds the interval of the results against this budget's.</summary>
-    /// <param name="coverage">How much of the results the interval holds; 50 % to 99.99 %.</param>
-    /// <param name="significantDigits">How many digits of the standard uncertainty matter: 1 or 2.</param>
-    /// <param name="mostTrials">When to stop, settled or not; at least two blocks, at most 100 million.</param>
-    /// <param name="seed">Where the random numbers begin: another seed, another run.</param>
-    /// <param name="cancellation">Stops the run between some trials.</param>
+    /// <summary>
+    /// Draws all inputs at random in many trials and compares the interval of the results with this budget's.
+    /// </summary>
+    /// <param name="coverage">The coverage of the interval; 50 % to 99.99 %.</param>
+    /// <param name="significantDigits">Significant digits of the standard uncertainty: 1 or 2.</param>
+    /// <param name="mostTrials">
+    /// Largest number of trials, settled or not; at least two blocks, at most 100 million.
+    /// </param>
+    /// <param name="seed">The seed of the random numbers.</param>
+    /// <param name="cancellation">Stops the run.</param>
     /// <returns>The check.</returns>
     /// <remarks>
-    /// Trials run in blocks of 10,000, more for a coverage beyond 99 %, until mean, standard uncertainty and both ends are
-    /// steady to a fifth of the numerical tolerance. Source: [JCGM-101] sections 7.9 and 8.1.
+    /// Trials run in blocks of 10 000, more for a coverage beyond 99 %, until mean, standard uncertainty and both ends
+    /// are stable to a fifth of the numerical tolerance. Source: [JCGM-101] sections 7.9 and 8.1.
     /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="coverage"/>, <paramref name="significantDigits"/> or <paramref name="mostTrials"/> is outside
+    /// its range.
+    /// </exception>
     /// <exception cref="InvalidOperationException">
-    /// No input is uncertain, inputs that err together are not all normal with the same degrees of freedom, or the effective
+    /// No input is uncertain, correlated inputs are not all normal with the same degrees of freedom, or the effective
     /// degrees of freedom are not known.
     /// </exception>
-    /// <exception cref="NoSolutionException">Hardly any trial has a result.</exception>
+    /// <exception cref="NoSolutionException">Too few trials have a result.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public FirstOrderCheck CheckFirstOrder(
         Ratio coverage,
@@ -277,7 +294,7 @@ public sealed partial class UncertaintyBudget
         double reciprocal = 0;
         foreach (InputGroup group in Groups)
         {
-            // Limited degrees of what adds nothing limit nothing.
+            // The degrees of freedom of a group without contribution do not matter.
             bool counts = group.Members.Any(i => parts[i] != 0);
             if (counts && !group.HasOneDegree)
             {

@@ -4,13 +4,15 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The beta ratio of a filter at one particle size: particles of it and above, upstream over downstream.</summary>
-/// <remarks>The default value is refused where a point is asked for.</remarks>
+/// <remarks>The default value is not a valid point and is refused.</remarks>
 public readonly struct BetaPoint
 {
     /// <summary>Creates one point.</summary>
     /// <param name="size">The particle size; greater than zero.</param>
     /// <param name="betaRatio">Particles of that size and above, upstream over downstream; 1 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="size"/> is not greater than zero, or <paramref name="betaRatio"/> is less than 1.
+    /// </exception>
     public BetaPoint(Length size, Ratio betaRatio)
     {
         Guard.Positive(size, size.InSi());
@@ -28,6 +30,6 @@ public readonly struct BetaPoint
     /// <summary>Particles of that size and above, upstream over downstream.</summary>
     public Ratio BetaRatio { get; }
 
-    /// <summary>The share of such particles that is held back.</summary>
+    /// <summary>The fraction of such particles that is held back.</summary>
     public Ratio Efficiency => SiUnits.Ratio(Filtration.Efficiency(new Real(BetaRatio.InSi())).Value);
 }

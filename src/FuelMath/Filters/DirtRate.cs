@@ -2,17 +2,18 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How much dirt reaches a filter, as the caller knows it: between two bounds.</summary>
-/// <remarks>
-/// Nobody can tell this from a drawing. The library has no default, and an answer is as wide as the bounds are.
-/// </remarks>
+/// <summary>The rate of dirt that reaches a filter, between two bounds known to the caller.</summary>
+/// <remarks>It can't be derived from a drawing. There is no default, and a result is as wide as the bounds.</remarks>
 public sealed class DirtRate
 {
     /// <summary>Creates bounds.</summary>
-    /// <param name="least">The least mass of dirt in a time; not negative.</param>
-    /// <param name="greatest">The greatest; greater than zero and not below the least.</param>
+    /// <param name="least">The least mass of dirt per time; not negative.</param>
+    /// <param name="greatest">The greatest mass of dirt per time; greater than zero and not below the least.</param>
     /// <param name="source">Where the bounds come from.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="least"/> is negative, or <paramref name="greatest"/> is not greater than zero or is below
+    /// <paramref name="least"/>.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public DirtRate(MassFlow least, MassFlow greatest, DataSource source)
     {
@@ -26,7 +27,7 @@ public sealed class DirtRate
         (Least, Greatest, Source) = (least, greatest, source);
     }
 
-    /// <summary>The least mass of dirt in a time.</summary>
+    /// <summary>The least mass of dirt per time.</summary>
     public MassFlow Least { get; }
 
     /// <summary>The greatest.</summary>
@@ -35,14 +36,16 @@ public sealed class DirtRate
     /// <summary>Where the bounds come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>Bounds from those of the flow and of what it carries.</summary>
+    /// <summary>Bounds from those of the flow and of its dirt content.</summary>
     /// <param name="leastFlow">The least flow; not negative.</param>
     /// <param name="greatestFlow">The greatest flow.</param>
-    /// <param name="leastContent">The least mass of dirt in a volume; not negative.</param>
+    /// <param name="leastContent">The least mass of dirt per volume; not negative.</param>
     /// <param name="greatestContent">The greatest.</param>
     /// <param name="source">Where the bounds come from.</param>
     /// <returns>The rate: least times least to greatest times greatest.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A least value is negative, or a greatest one is not greater than zero or is below the least.
+    /// </exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static DirtRate FromContent(
         VolumeFlow leastFlow,
@@ -59,7 +62,7 @@ public sealed class DirtRate
         return new(SiUnits.MassFlow(low * clean), SiUnits.MassFlow(high * dirty), source);
     }
 
-    /// <summary>How long a filter takes to hold a mass of dirt, all of which it retains.</summary>
+    /// <summary>The time until a filter that retains all dirt holds a mass of it.</summary>
     /// <param name="mass">The mass; greater than zero.</param>
     /// <returns>The shortest and the longest time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The mass is not greater than zero.</exception>

@@ -5,17 +5,17 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// A filter: the pressure it loses is one term with viscosity and flow (the medium) plus one with density and the square of
+/// A filter: its pressure loss is a term in viscosity times flow (the medium) plus one in density times the square of
 /// flow (housing and ports).
 /// </summary>
 /// <remarks>
 /// <para>
-/// The two coefficients are fitted to published points at a stated test fluid, and carry the loss to another fluid: a
-/// filter published with a thick test fluid loses less with gasoline, and more of that is quadratic.
+/// The two coefficients are fitted to published points with a stated test fluid and convert the loss to another fluid:
+/// a filter published with a viscous test fluid loses less with gasoline, and more of that is quadratic.
 /// </para>
 /// <para>
-/// It is asked within the tested flows only. Between no flow and the least tested flow the law holds by its form, which
-/// passes through zero. The fitted one is clean; <see cref="Loaded"/> gives it with the dirt that it holds.
+/// It may be used only up to the greatest tested flow. Between zero and the least tested flow the form of the law,
+/// which passes through zero, is used. The fitted filter is clean; <see cref="Loaded"/> gives one that holds dirt.
 /// </para>
 /// <para>
 /// Caution: relieve the pressure before opening a filter; fuel stays under pressure in it after switch-off.
@@ -81,7 +81,7 @@ public sealed class Filter : FlowPart
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>The points it was fitted to, flow ascending, in the units they were given in.</summary>
+    /// <summary>The points of the fit, flow ascending, in the units they were given in.</summary>
     public ImmutableArray<FilterPoint> Points { get; }
 
     /// <summary>Density of the test fluid.</summary>
@@ -94,21 +94,21 @@ public sealed class Filter : FlowPart
     public DataSource Source { get; }
 
     /// <summary>
-    /// How far the fit misses the worst point, as a share of that point's loss; greater than zero where the fit loses
-    /// more. Points that no sum of the two terms can meet, such as a loss that rises less than flow, show here.
+    /// The relative deviation of the fit from the worst point; positive where the fit has the higher loss. It shows
+    /// points that no sum of the two terms can fit, such as a loss that rises more slowly than flow.
     /// </summary>
     public Ratio WorstMisfit { get; }
 
-    /// <summary>The greatest flow that was tested, in m³/s.</summary>
+    /// <summary>The greatest tested flow, in m³/s.</summary>
     public VolumeFlow GreatestFlow => SiUnits.VolumeFlow(greatestFlow);
 
-    /// <summary>How its element ages; null while it is taken as clean.</summary>
+    /// <summary>The loading curve of its element; null for a clean filter.</summary>
     public FilterLoading? Loading { get; }
 
-    /// <summary>Mass of dirt that the element holds; zero while it is clean.</summary>
+    /// <summary>Mass of dirt in the element; zero for a clean filter.</summary>
     public Mass Retained { get; }
 
-    /// <summary>The loss at which the element collapses, as the caller knows it; null where nobody does.</summary>
+    /// <summary>The loss at which the element collapses; null where not known.</summary>
     public Pressure? CollapseDifferentialPressure { get; }
 
     /// <inheritdoc />
@@ -116,7 +116,7 @@ public sealed class Filter : FlowPart
         new SquareSettings { LinearPerViscosity = linear, SquarePerDensity = quadratic };
 
     /// <inheritdoc />
-    /// <remarks>Beyond the tested flow a filter's loss is its fitted law carried on: said, not hidden.</remarks>
+    /// <remarks>Beyond the tested flow the fitted law is extrapolated, with a finding.</remarks>
     internal override IEnumerable<Finding> FindingsAt(PartState at)
     {
         double loss = Math.Abs(LossSi(at.Flow, at.Density, at.Viscosity));
@@ -178,11 +178,11 @@ public sealed class Filter : FlowPart
     }
 
     /// <summary>The same filter with dirt in its element.</summary>
-    /// <param name="loading">How the element ages.</param>
-    /// <param name="retained">Mass of dirt that it holds, at most the greatest tested.</param>
-    /// <returns>The filter, with the dirt's part in the loss of its medium.</returns>
+    /// <param name="loading">The loading curve of the element.</param>
+    /// <param name="retained">Mass of dirt in the element, at most the greatest tested.</param>
+    /// <returns>The filter, with the effect of the dirt on the loss of its medium.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="loading"/> is null.</exception>
-    /// <exception cref="OutsideTableException">So much was not tested.</exception>
+    /// <exception cref="OutsideTableException">The mass is greater than any tested.</exception>
     public Filter Loaded(FilterLoading loading, Mass retained)
     {
         ArgumentNullException.ThrowIfNull(loading);
@@ -191,7 +191,7 @@ public sealed class Filter : FlowPart
 
     /// <summary>The same filter with the loss at which its element collapses.</summary>
     /// <param name="collapseDifferentialPressure">Inlet less outlet pressure; greater than zero.</param>
-    /// <returns>The filter: it refuses to be asked beyond.</returns>
+    /// <returns>The filter, which refuses flows beyond that loss.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The difference is not greater than zero.</exception>
     public Filter WithCollapseLimit(Pressure collapseDifferentialPressure)
     {
@@ -206,7 +206,7 @@ public sealed class Filter : FlowPart
     /// <returns>Inlet less outlet pressure, in Pa.</returns>
     /// <exception cref="OutsideTableException">The flow is greater than any tested.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// Density or viscosity is outside what is allowed, or the element collapses at this flow.
+    /// Density or viscosity is not greater than zero, or the element collapses at this flow.
     /// </exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
@@ -234,7 +234,7 @@ public sealed class Filter : FlowPart
             : SiUnits.Pressure(loss);
     }
 
-    /// <summary>The law itself, Pa, beyond the tested flow as well.</summary>
+    /// <summary>The fitted law, Pa, also beyond the tested flow.</summary>
     internal double LossSi(double flow, double density, double viscosity) => Loss(flow, density, viscosity);
 
     private double Loss(double flow, double density, double viscosity) =>

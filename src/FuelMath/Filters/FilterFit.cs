@@ -3,8 +3,9 @@ namespace FuelMath;
 /// <summary>Kernel: non-negative least squares of y = p x + q x² in two unknowns.</summary>
 /// <remarks>
 /// Columns and values are scaled to order one, and the two columns are made orthogonal before solving, so that nearly
-/// equal flows lose no more digits than they must. The problem is convex: when the free optimum has a negative
-/// coefficient, the best one lies where one coefficient is zero. Source: [Lawson-1974] chapter 23, for two unknowns.
+/// equal flows lose as little accuracy as possible. The problem is convex: when the unconstrained optimum has a
+/// negative coefficient, the constrained one has a zero coefficient. Source: [Lawson-1974] chapter 23, for two
+/// unknowns.
 /// </remarks>
 internal static class FilterFit
 {
@@ -38,7 +39,7 @@ internal static class FilterFit
         double linear = (xy / x2) - (lean * quadratic);
         if (linear < 0 || quadratic < 0)
         {
-            // Squared misfit saved by each column alone.
+            // The reduction of the sum of squares by each column alone.
             (linear, quadratic) = xy * xy / x2 >= x2y * x2y / x4 ? (xy / x2, 0) : (0.0, x2y / x4);
         }
 

@@ -4,12 +4,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How an element ages: its loss at one flow over the mass of dirt that it holds, as a loading test gives it.</summary>
+/// <summary>
+/// The loading curve of an element: its loss at one flow over the mass of dirt that it holds, from a loading test.
+/// </summary>
 /// <remarks>
 /// <para>
-/// A monotone curve through the points. What they lose above the clean element is counted to the medium, so that it goes
-/// with viscosity and flow when it is carried to another fuel. Dirt of another kind and size loads differently: a test dust
-/// is no promise for what a tank sheds.
+/// A monotone curve through the points. The loss above that of the clean element is assigned to the medium, so it is
+/// proportional to viscosity and flow in another fuel. Dirt of another kind and size loads differently: a test dust
+/// does not represent the dirt of a tank.
 /// </para>
 /// <para>Source: [ISO-16889] the test; [Forchheimer-1901] the term of the medium.</para>
 /// </remarks>
@@ -73,12 +75,12 @@ public sealed class FilterLoading
     /// <summary>The loss at the flow and fluid of the test.</summary>
     /// <param name="retained">Mass of dirt in the element, at most <see cref="GreatestMass"/>.</param>
     /// <returns>Inlet less outlet pressure, in Pa.</returns>
-    /// <exception cref="OutsideTableException">So much was not tested.</exception>
+    /// <exception cref="OutsideTableException">The mass is greater than any tested.</exception>
     public Pressure LossAt(Mass retained) => SiUnits.Pressure(losses.At(Place(retained)));
 
-    /// <summary>The mass that a filter may hold until it loses a limit, at a flow of a fuel.</summary>
+    /// <summary>The mass of dirt at which a filter reaches a limit of loss, at a flow of a fuel.</summary>
     /// <param name="clean">The clean filter of this element.</param>
-    /// <param name="limitLoss">The loss at which it is changed; greater than that of the clean one.</param>
+    /// <param name="limitLoss">The limit of loss; greater than that of the clean filter.</param>
     /// <param name="atFlow">Volume flow; greater than zero.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity of the fuel; greater than zero.</param>
@@ -120,7 +122,7 @@ public sealed class FilterLoading
         return SiUnits.Mass(losses.Inverse(reached));
     }
 
-    /// <summary>What the dirt adds to the coefficient of the medium, 1/m³.</summary>
+    /// <summary>The dirt's addition to the coefficient of the medium, 1/m³.</summary>
     internal double AddedSi(Mass retained) =>
         Filtration
             .AddedCoefficient(

@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One point of a loading test: what a filter loses once it holds a mass of dirt.</summary>
-/// <remarks>The default value is refused where a point is asked for.</remarks>
+/// <summary>One point of a loading test: the loss of a filter with a mass of dirt.</summary>
+/// <remarks>The default value is not a valid point and is refused.</remarks>
 public readonly struct FilterLoadingPoint
 {
     /// <summary>Creates one point.</summary>

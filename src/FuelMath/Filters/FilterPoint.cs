@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One published or measured point of a filter: what it loses at one flow.</summary>
-/// <remarks>The default value is not a valid point and is refused where one is asked for.</remarks>
+/// <summary>One published or measured point of a filter: its pressure loss at one flow.</summary>
+/// <remarks>The default value is not a valid point and is refused.</remarks>
 public readonly struct FilterPoint
 {
     /// <summary>Creates one point.</summary>

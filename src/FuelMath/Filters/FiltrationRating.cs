@@ -4,11 +4,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a filter holds back: beta ratios at particle sizes, or no more than a nominal size.</summary>
+/// <summary>The filtration of a filter: beta ratios at particle sizes, or only a nominal size.</summary>
 /// <remarks>
 /// <para>
-/// A beta ratio means nothing without its size, and ratings at different sizes can't be compared. A nominal size without a
-/// ratio promises no efficiency at all; it is kept as what it is.
+/// A beta ratio means nothing without its size, and ratings at different sizes can't be compared. A nominal size
+/// without a ratio promises no efficiency; it is kept as such.
 /// </para>
 /// <para>Source: [ISO-16889] definition of the filtration ratio.</para>
 /// </remarks>
@@ -56,32 +56,32 @@ public sealed class FiltrationRating
     /// <summary>The points, size ascending; none for a nominal rating.</summary>
     public ImmutableArray<BetaPoint> Points { get; }
 
-    /// <summary>The nominal size, where that is all there is; else null.</summary>
+    /// <summary>The nominal size of a nominal rating; else null.</summary>
     public Length? NominalSize { get; }
 
     /// <summary>Where the rating comes from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>A rating of which only a size is known, not what it holds back.</summary>
+    /// <summary>A rating with only a nominal size, without an efficiency.</summary>
     /// <param name="name">The filter's name in messages; not blank.</param>
     /// <param name="nominal">The size; greater than zero.</param>
     /// <param name="source">Where it comes from.</param>
     /// <returns>The rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The size is not greater than zero.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
     public static FiltrationRating Nominal(string name, Length nominal, DataSource source) =>
         new(name, nominal, source);
 
-    /// <summary>Two filters one behind the other, at the sizes that both were tested at.</summary>
+    /// <summary>Two filters one behind the other, at the sizes at which both were tested.</summary>
     /// <param name="name">The name of both together; not blank.</param>
     /// <param name="first">The first in the flow.</param>
     /// <param name="second">The second.</param>
     /// <param name="source">Where the combination comes from.</param>
     /// <returns>The rating: at each shared size the product of the two beta ratios.</returns>
     /// <remarks>
-    /// The bound of the best case: what passes the first is finer, within "this size and above", than a test dust, and the
-    /// second holds back a little less of it. Source: [Definition] the ratio of a ratio.
+    /// The best case: what passes the first is finer, within "this size and above", than a test dust, and the second
+    /// holds back slightly less of it. Source: [Definition] the ratio of a ratio.
     /// </remarks>
     /// <exception cref="ArgumentNullException">A rating or the source is null.</exception>
     /// <exception cref="ArgumentException">No size was tested on both.</exception>
@@ -115,7 +115,9 @@ public sealed class FiltrationRating
     /// <summary>The beta ratio at a size that was tested.</summary>
     /// <param name="size">The size.</param>
     /// <returns>Particles of it and above, upstream over downstream.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The size was not tested; nothing is drawn between sizes.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The size was not tested; there is no interpolation between sizes.
+    /// </exception>
     public Ratio BetaRatioAt(Length size)
     {
         foreach (BetaPoint point in Points.Where(p => AreSame(p.Size, size)))
@@ -126,10 +128,12 @@ public sealed class FiltrationRating
         throw Guard.OutOfRange(size, $"a size that '{Name}' was tested at ({Sizes(this)})");
     }
 
-    /// <summary>Holds the rating against the smallest passage behind the filter.</summary>
-    /// <param name="smallestPassage">The smallest passage that must not clog, as the caller knows it; greater than zero.</param>
-    /// <param name="leastEfficiency">The share of particles of that size and above to be held back; 0 % to less than 100 %.</param>
-    /// <returns>What speaks against it; empty when it holds back enough.</returns>
+    /// <summary>Checks the rating against the smallest passage behind the filter.</summary>
+    /// <param name="smallestPassage">The smallest passage that must not clog; greater than zero.</param>
+    /// <param name="leastEfficiency">
+    /// The required efficiency for particles of that size and above; 0 % to less than 100 %.
+    /// </param>
+    /// <returns>The findings; empty when it holds back enough.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ImmutableArray<Finding> Check(Length smallestPassage, Ratio leastEfficiency)
     {
@@ -165,7 +169,7 @@ public sealed class FiltrationRating
                 ];
         }
 
-        // Of the tested sizes that the passage still lets through, the largest: what is coarser is held back no worse.
+        // The largest tested size that passes the passage: coarser particles are held back no worse.
         BetaPoint[] finer = [.. Points.Where(p => p.Size.InSi() <= passage * (1 + Guard.EdgeTolerance))];
         if (finer.Length == 0)
         {

@@ -2,16 +2,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Between which times a filter is full, as far as the bounds of its dirt let it be told.</summary>
+/// <summary>The times between which a filter is full, from the bounds of its dirt.</summary>
 public sealed class ServiceInterval
 {
     internal ServiceInterval(Duration shortest, Duration? longest, DataSource source) =>
         (Shortest, Longest, Source) = (shortest, longest, source);
 
-    /// <summary>With the most dirt. Change it by then.</summary>
+    /// <summary>The time with the most dirt: change the filter by then.</summary>
     public Duration Shortest { get; }
 
-    /// <summary>With the least dirt; null when there may be none, and it may last for ever.</summary>
+    /// <summary>The time with the least dirt; null when the least is zero.</summary>
     public Duration? Longest { get; }
 
     /// <summary>Where the bounds of the dirt come from.</summary>

@@ -1,7 +1,7 @@
 namespace FuelMath;
 
-/// <summary>A piece with two ends that joins what does not go together by itself.</summary>
-/// <remarks>It may be turned round.</remarks>
+/// <summary>A piece with two ends that joins two ends which do not fit each other.</summary>
+/// <remarks>It may be used in either direction.</remarks>
 public sealed class Adapter
 {
     /// <summary>Describes an adapter by its ends.</summary>

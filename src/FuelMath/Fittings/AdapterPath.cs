@@ -8,7 +8,7 @@ public sealed class AdapterPath
     internal AdapterPath(ImmutableArray<Adapter> adapters, ImmutableArray<Joint> joints) =>
         (Adapters, Joints) = (adapters, joints);
 
-    /// <summary>The adapters in order; none where the two ends seal by themselves.</summary>
+    /// <summary>The adapters in order; empty where the two ends seal directly.</summary>
     public ImmutableArray<Adapter> Adapters { get; }
 
     /// <summary>The joints in order, one more than adapters; each of them seals.</summary>

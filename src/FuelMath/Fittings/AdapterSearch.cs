@@ -5,20 +5,22 @@ namespace FuelMath;
 /// <summary>Finds the adapters that join two ends in the fewest pieces.</summary>
 public static class AdapterSearch
 {
-    /// <summary>Finds every chain of fewest pieces out of a list; a piece of the list may be used more than once.</summary>
+    /// <summary>
+    /// Finds all shortest chains of adapters from a list; an adapter of the list may be used more than once.
+    /// </summary>
     /// <param name="from">One end.</param>
     /// <param name="to">The other end.</param>
-    /// <param name="available">The adapters to choose from; may be none.</param>
-    /// <param name="mostPaths">How many chains of that length to give at most; 1 to 1000.</param>
+    /// <param name="available">The adapters to choose from; may be empty.</param>
+    /// <param name="mostPaths">Largest number of chains to return; 1 to 1000.</param>
     /// <returns>
-    /// The chains, all equally short, in the order of the list; one without adapters where the two ends seal by themselves;
-    /// none where the list does not join them.
+    /// The chains, all equally short, in the order of the list; one without adapters where the two ends seal directly;
+    /// none where the list can't join them.
     /// </returns>
     /// <exception cref="ArgumentNullException">An end, the list or an adapter is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="mostPaths"/> is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="mostPaths"/> is not from 1 to 1000.</exception>
     /// <remarks>
-    /// A search in breadth from either end. Ends of one form and size are looked at once, so that it takes a list of ten
-    /// thousand adapters in a fraction of a second. An adapter with two equal ends stands in a chain in one way only.
+    /// A breadth-first search from either end. Ends of one form and size are examined once, so a list of ten thousand
+    /// adapters takes a fraction of a second. An adapter with two equal ends is used in one direction only.
     /// </remarks>
     public static ImmutableArray<AdapterPath> Shortest(
         FittingEnd from,
@@ -45,10 +47,10 @@ public static class AdapterSearch
         return steps.IsEmpty ? [] : Chains(from, to, steps, mostPaths);
     }
 
-    /// <summary>The one adapter that would join two ends, whether or not anybody makes it.</summary>
+    /// <summary>The single adapter that would join two ends, whether or not it is made.</summary>
     /// <param name="from">One end.</param>
     /// <param name="to">The other end.</param>
-    /// <returns>An adapter whose ends are those that the two are made for.</returns>
+    /// <returns>An adapter whose ends are the mates of the two.</returns>
     /// <exception cref="ArgumentNullException">An end is null.</exception>
     public static Adapter Generic(FittingEnd from, FittingEnd to)
     {
@@ -58,8 +60,8 @@ public static class AdapterSearch
     }
 
     /// <summary>
-    /// By place in the chain, the sides that stand there in some shortest chain, in the order of the list; none where none
-    /// joins. The distance of a side from the far end is that of its adapter turned round.
+    /// For each position in the chain, the sides that occur there in some shortest chain, in the order of the list;
+    /// empty if none joins. The distance of a side from the far end is that of its reversed adapter.
     /// </summary>
     private static ImmutableArray<ImmutableArray<AdapterSide>> Steps(AdapterSide[] sides, int[] ahead, int[] behind)
     {
@@ -97,8 +99,8 @@ public static class AdapterSearch
     }
 
     /// <summary>
-    /// Every chain, in the order of the list, like the figures of a counter: no side leads nowhere, because all of them stand
-    /// in a shortest chain.
+    /// Every chain, in the order of the list, enumerated like the digits of a counter; there are no dead ends, because
+    /// every side is in a shortest chain.
     /// </summary>
     private static ImmutableArray<AdapterPath> Chains(
         FittingEnd from,

@@ -1,14 +1,14 @@
 namespace FuelMath;
 
-/// <summary>The sides of all adapters, ordered so that those which an end seals with are found without a look at the rest.</summary>
+/// <summary>The sides of all adapters, indexed by the ends that they seal with.</summary>
 internal sealed class AdapterWays
 {
     private readonly AdapterSide[] sides;
 
-    /// <summary>By size of the end that a chain goes in at, the places of the sides that have it.</summary>
+    /// <summary>The indices of the sides by the size of the end where a chain enters.</summary>
     private readonly Dictionary<EndSize, List<int>> places = [];
 
-    /// <summary>By form and gender, those sizes in the order of their diameters.</summary>
+    /// <summary>Those sizes by form and gender, in the order of diameter.</summary>
     private readonly Dictionary<(EndForm, EndGender), EndSize[]> sizes;
 
     internal AdapterWays(AdapterSide[] sides)
@@ -30,7 +30,10 @@ internal sealed class AdapterWays
             .ToDictionary(g => g.Key, g => g.OrderBy(s => s.Diameter).ToArray());
     }
 
-    /// <summary>By side, how many pieces a chain from an end to it has, itself counted; the greatest number if none.</summary>
+    /// <summary>
+    /// For each side the number of pieces in a shortest chain from an end to it, itself included; the largest integer
+    /// if there is none.
+    /// </summary>
     internal int[] Distances(FittingEnd from)
     {
         var distance = new int[sides.Length];
@@ -64,7 +67,7 @@ internal sealed class AdapterWays
         return distance;
     }
 
-    /// <summary>The sizes of the other gender and about this diameter, among which are all that an end seals with.</summary>
+    /// <summary>The sizes of the other gender near this diameter, which include all that an end seals with.</summary>
     private IEnumerable<EndSize> Near(FittingEnd end)
     {
         EndGender other = end.Gender == EndGender.Male ? EndGender.Female : EndGender.Male;
@@ -73,7 +76,7 @@ internal sealed class AdapterWays
             yield break;
         }
 
-        // A little wider than the rule, so that rounding loses none: the rule itself is asked of each.
+        // Slightly wider than the rule, so that rounding excludes none: each is then checked by the rule.
         const double Reach = JointRules.WidestApart * 1.001;
         double diameter = end.Diameter.InSi();
         int low = 0;

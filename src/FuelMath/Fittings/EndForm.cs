@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The form of an end: how it holds and where it seals.</summary>
+/// <summary>The form of an end: how it is held and where it seals.</summary>
 public enum EndForm
 {
     /// <summary>Flare of 37 degrees (SAE J514, ISO 8434-2): cone of metal on cone of metal.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Whether an end goes into another or around it. Of threaded ends it is that of the thread.</summary>
+/// <summary>Whether an end goes into another or around it. For threaded ends it is the gender of the thread.</summary>
 public enum EndGender
 {
     /// <summary>Goes into the other: outside thread, tube end, barb.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>All of an end that decides what it seals with.</summary>
+/// <summary>The properties of an end that decide what it seals with.</summary>
 internal readonly record struct EndSize(
     EndForm Form,
     EndGender Gender,

@@ -18,7 +18,9 @@ internal static class EndTables
 
     internal static readonly DataSource QuickConnectSource = new("SAE-J2044", "tube ends, from memory");
 
-    /// <summary>How far a measured tube end may lie from a size of the standard, m: half of what 7.89 and 8 mm are apart.</summary>
+    /// <summary>
+    /// Tolerance of a measured tube end to a size of the standard, m: about half the difference of 7.89 and 8 mm.
+    /// </summary>
     internal const double QuickConnectSnap = 0.06e-3;
 
     /// <summary>Outside diameters of tube ends, m. Source: [SAE-J2044] tube ends, from memory.</summary>
@@ -39,7 +41,7 @@ internal static class EndTables
     private const double Inch = 0.0254;
 
     /// <summary>
-    /// Flare of 37 degrees and O-ring boss share them at every size: that is the trap. Source: [SAE-J514] threads;
+    /// Shared by the flare of 37 degrees and the O-ring boss at every size: hence the trap. Source: [SAE-J514] threads;
     /// [SAE-J1926] port threads.
     /// </summary>
     internal static readonly ImmutableSortedDictionary<int, ScrewThread> InchStraight = Unified(
@@ -59,7 +61,7 @@ internal static class EndTables
     );
 
     /// <summary>
-    /// Those of dash 2 to 5, 8 and 10 are those of the 37 degree flare; 6 and 12 are not. Source: [SAE-J512] threads.
+    /// Dash 2 to 5, 8 and 10 equal those of the 37 degree flare; 6 and 12 do not. Source: [SAE-J512] threads.
     /// </summary>
     internal static readonly ImmutableSortedDictionary<int, ScrewThread> Flare45 = Unified(
         (2, "5/16-24 UNF", 0.3125, 24),

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What the forms of ends are called, and how each seals.</summary>
+/// <summary>The names of the forms of ends, and how each seals.</summary>
 internal static class EndWords
 {
     internal static bool HasThread(EndForm form) => form is not (EndForm.QuickConnect or EndForm.HoseBarb);

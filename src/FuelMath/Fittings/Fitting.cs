@@ -5,16 +5,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A fitting as the flow feels it: a loss coefficient, and the bore whose velocity it belongs to.</summary>
+/// <summary>A fitting as a hydraulic loss: a loss coefficient and the bore whose velocity it refers to.</summary>
 /// <remarks>
 /// <para>
-/// A coefficient without its bore means nothing: carried from an 8 mm fitting to a 10 mm hose it grows to 2.4 times as
-/// much. <see cref="CoefficientFor"/> carries it. <see cref="Basis"/> says whether it is published, supplied or an
+/// A coefficient means nothing without its bore: converted from an 8 mm fitting to a 10 mm hose it is 2.4 times as
+/// large. <see cref="CoefficientFor"/> converts it. <see cref="Basis"/> says whether it is published, supplied or an
 /// estimate.
 /// </para>
 /// <para>
 /// For turbulent flow. In laminar flow, below a Reynolds number of about 2000, a fitting loses more than its
-/// coefficient says; with the thin fuels of engines that is idle flow, where the loss is small.
+/// coefficient says; with fuels of low viscosity that happens at idle flow, where the loss is small.
 /// </para>
 /// </remarks>
 /// <example>
@@ -27,12 +27,12 @@ public sealed class Fitting : FlowPart
 
     /// <summary>Describes a fitting by its loss coefficient.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
-    /// <param name="bore">The bore that the coefficient belongs to; greater than zero.</param>
+    /// <param name="bore">The bore that the coefficient refers to; greater than zero.</param>
     /// <param name="lossCoefficient">The loss coefficient; not negative.</param>
-    /// <param name="basis">What the coefficient rests on.</param>
+    /// <param name="basis">The basis of the coefficient.</param>
     /// <param name="source">Where it comes from.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public Fitting(string name, Length bore, Ratio lossCoefficient, LossBasis basis, DataSource source)
     {
@@ -60,29 +60,29 @@ public sealed class Fitting : FlowPart
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>The bore that the coefficient belongs to.</summary>
+    /// <summary>The bore that the coefficient refers to.</summary>
     public Length Bore { get; }
 
     /// <summary>The loss coefficient, for that bore.</summary>
     public Ratio LossCoefficient { get; }
 
-    /// <summary>What the coefficient rests on.</summary>
+    /// <summary>The basis of the coefficient.</summary>
     public LossBasis Basis { get; }
 
     /// <summary>Where it comes from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>The coefficient carried to another bore: the same loss, named for the velocity there.</summary>
+    /// <summary>The coefficient converted to another bore: the same loss, for the velocity there.</summary>
     /// <param name="otherBore">The other bore; greater than zero.</param>
     /// <returns>The loss coefficient of the other bore.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is not greater than zero.</exception>
     public Ratio CoefficientFor(Length otherBore) => SiUnits.Ratio(Carried(otherBore));
 
-    /// <summary>The pressure that it takes.</summary>
+    /// <summary>The pressure loss.</summary>
     /// <param name="flow">Volume flow; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The loss, in Pa.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Pressure LossAt(VolumeFlow flow, Density density)
     {
         Real velocity = Friction.Velocity(new Real(Guard.Finite(flow, flow.InSi(), part: Name)), new Real(bore));

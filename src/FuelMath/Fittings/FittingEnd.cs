@@ -6,11 +6,11 @@ namespace FuelMath;
 /// <summary>One end of a fitting, hose, port or part: its form, size and gender, its thread, and how it seals.</summary>
 /// <remarks>
 /// <para>
-/// Sizes with a factory of their own have the thread that the standard gives them. Any other end is described by its
-/// thread or diameter, from the maker's drawing.
+/// Ends made by size have the thread of the standard. Any other end is described by its thread or diameter, from the
+/// maker's drawing.
 /// </para>
 /// <para>
-/// A thread does not identify an end: the same thread carries a flare, an O-ring boss and more. Look at where it seals.
+/// A thread does not identify an end: a flare, an O-ring boss and others share threads. Look at where it seals.
 /// </para>
 /// </remarks>
 public sealed class FittingEnd
@@ -40,7 +40,7 @@ public sealed class FittingEnd
     /// <summary>Its gender.</summary>
     public EndGender Gender { get; }
 
-    /// <summary>Its size as the trade says it: a dash, a pipe size, a thread or a diameter.</summary>
+    /// <summary>Its size in the terms of the trade: a dash, a pipe size, a thread or a diameter.</summary>
     public string Size { get; }
 
     /// <summary>Its thread; null for quick connects and barbs.</summary>
@@ -58,7 +58,7 @@ public sealed class FittingEnd
     /// <summary>Where its thread or diameter comes from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>The end that it is made for: same form and size, other gender.</summary>
+    /// <summary>The end that it mates with: same form and size, other gender.</summary>
     public FittingEnd Mate =>
         new(
             Form,
@@ -100,7 +100,7 @@ public sealed class FittingEnd
         Dash(EndForm.Flare45, gender, dash, EndTables.Of(EndTables.Flare45, "Flare of 45 degrees", dash, nameof(dash)));
 
     /// <summary>A metric O-ring port or stud.</summary>
-    /// <param name="threadMillimeters">Thread diameter in whole millimeters, as it is called: 14 for M14x1.5.</param>
+    /// <param name="threadMillimeters">Nominal thread diameter in whole millimeters: 14 for M14x1.5.</param>
     /// <param name="gender">Male is the stud, female the port.</param>
     /// <returns>The end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The standard does not have this size.</exception>
@@ -169,7 +169,7 @@ public sealed class FittingEnd
             size!
         );
 
-    /// <summary>A threaded end of a size that no table here has, or a banjo or brake-type flare.</summary>
+    /// <summary>A threaded end of a size outside the tables here, or a banjo or brake-type flare.</summary>
     /// <param name="form">Its form; one with a thread.</param>
     /// <param name="gender">Gender of its thread: a banjo bolt or tube nut is male, its port female.</param>
     /// <param name="thread">Its thread, from the drawing.</param>
@@ -189,8 +189,9 @@ public sealed class FittingEnd
 
     /// <summary>A quick connect. Male is the tube end, female the coupler.</summary>
     /// <param name="tubeDiameter">
-    /// Outside diameter of the tube end, measured or from the part's drawing; greater than zero. Within 0.06 mm of one it becomes
-    /// the nearest size of the standard: 6.3, 7.89, 8, 9.49, 9.89, 10, 11.8, 12.61, 14 or 15.82 mm, so that 7.94 mm (5/16 inch) is 7.89.
+    /// Outside diameter of the tube end, measured or from the part's drawing; greater than zero. Within 0.06 mm of a
+    /// standard size it is taken as that size: 6.3, 7.89, 8, 9.49, 9.89, 10, 11.8, 12.61, 14 or 15.82 mm, so that 7.94
+    /// mm (5/16 inch) is 7.89.
     /// </param>
     /// <param name="gender">Its gender.</param>
     /// <returns>The end.</returns>
@@ -211,17 +212,17 @@ public sealed class FittingEnd
             : Plain(EndForm.QuickConnect, gender, tubeDiameter, nameof(tubeDiameter), EndTables.CallerSource);
     }
 
-    /// <summary>A barb for a hose, which goes on with a clamp.</summary>
+    /// <summary>A barb for a hose with a clamp.</summary>
     /// <param name="hoseBore">Bore of the hose that it is made for; greater than zero.</param>
     /// <returns>The end.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is not greater than zero.</exception>
     public static FittingEnd HoseBarb(Length hoseBore) =>
         Plain(EndForm.HoseBarb, EndGender.Male, hoseBore, nameof(hoseBore), EndTables.CallerSource);
 
     /// <summary>The open end of a hose that goes on a barb.</summary>
     /// <param name="hoseBore">Its bore; greater than zero.</param>
     /// <returns>The end.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is not greater than zero.</exception>
     public static FittingEnd OpenHose(Length hoseBore) =>
         Plain(EndForm.HoseBarb, EndGender.Female, hoseBore, nameof(hoseBore), EndTables.CallerSource);
 

@@ -3,17 +3,17 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Fittings one after the other, as those on a hose: their losses add up.</summary>
+/// <summary>Fittings in series, such as those on a hose: their losses add up.</summary>
 /// <remarks>
 /// <para>
-/// Each coefficient is carried to one bore before it is added. Fittings closer together than about ten bores disturb each
-/// other, mostly so that together they lose less than their sum: the sum is on the safe side.
+/// Each coefficient is converted to one bore before it is added. Fittings closer together than about ten bores
+/// influence each other, and mostly lose less than their sum: the sum is on the safe side.
 /// </para>
 /// </remarks>
 public sealed class FittingSeries
 {
-    /// <summary>Puts fittings one after the other.</summary>
-    /// <param name="fittings">The fittings; may be none.</param>
+    /// <summary>Creates a series of fittings.</summary>
+    /// <param name="fittings">The fittings; may be empty.</param>
     /// <exception cref="ArgumentNullException">The list or one of its fittings is null.</exception>
     public FittingSeries(IEnumerable<Fitting> fittings)
     {
@@ -31,7 +31,7 @@ public sealed class FittingSeries
     /// <summary>Those of them whose coefficient is an estimate.</summary>
     public ImmutableArray<Fitting> Estimates => [.. Fittings.Where(f => f.Basis == LossBasis.Estimate)];
 
-    /// <summary>Their coefficients as one sum for one bore.</summary>
+    /// <summary>The sum of their coefficients for one bore.</summary>
     /// <param name="bore">The bore; greater than zero.</param>
     /// <returns>The sum, for the velocity in that bore.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The bore is outside what is allowed.</exception>

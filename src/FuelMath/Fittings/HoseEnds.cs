@@ -6,16 +6,16 @@ namespace FuelMath;
 /// <summary>The fittings at the ends of hoses: straight, or turned by 45, 90, 120, 150, 180 degrees or any angle.</summary>
 /// <remarks>
 /// <para>
-/// Each is a contraction from the hose into the narrower bore of the end, the turn inside it, and the step out again,
-/// for the bore of the end. Makers hardly publish coefficients, so these are handbook formulas. A full-flow end is a bent
+/// Each is a contraction from the hose into the narrower bore of the end, the turn in it, and the step out again, for
+/// the bore of the end. Makers rarely publish coefficients, so these are handbook formulas. A full-flow end is a bent
 /// tube; a tight one turns at a sharp corner, as holes drilled into a forging do. At 90 degrees the sharp corner loses
 /// four to five times as much as the tube.
 /// </para>
 /// <para>
-/// The handbooks' data are of pipes of an inch and more. One method, <see cref="TwoK"/>, raises coefficients for small
-/// bores: at 8 mm to four times. Take both as bounds, and measure what matters.
+/// The data of the handbooks are for pipes of one inch and more. Another method, <see cref="TwoK"/>, raises
+/// coefficients for small bores, four times at 8 mm. Use both as bounds, and measure what matters.
 /// </para>
-/// <para>Measure the bores: the end's bore is what counts, and it is not in the dash size.</para>
+/// <para>Measure the bores: the bore of the end matters, and the dash size does not give it.</para>
 /// </remarks>
 public static class HoseEnds
 {
@@ -48,7 +48,7 @@ public static class HoseEnds
 
     /// <summary>A full-flow end of which only the bores are known: bent over one and a half bores. An estimate.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="turn">The angle that it turns the flow by; greater than zero to 180 degrees.</param>
+    /// <param name="turn">The angle by which it turns the flow; greater than zero to 180 degrees.</param>
     /// <param name="bore">Bore of the end; greater than zero.</param>
     /// <param name="hoseBore">Bore of the hose; that of the end or wider.</param>
     /// <returns>The fitting, for the bore of the end.</returns>
@@ -65,7 +65,7 @@ public static class HoseEnds
 
     /// <summary>A full-flow end whose bend is known.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="turn">The angle that it turns the flow by; greater than zero to 180 degrees.</param>
+    /// <param name="turn">The angle by which it turns the flow; greater than zero to 180 degrees.</param>
     /// <param name="bendRadius">Radius of its center line; from 0.7 to 20 times the bore.</param>
     /// <param name="frictionFactor">Darcy friction factor in it, from 0.008 to 0.1.</param>
     /// <param name="bore">Bore of the end; greater than zero.</param>
@@ -94,9 +94,9 @@ public static class HoseEnds
         );
     }
 
-    /// <summary>A tight end, which turns the flow at a sharp corner. An estimate beyond 150 degrees.</summary>
+    /// <summary>A tight end, with a sharp inner corner. An estimate beyond 150 degrees.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="turn">The angle that it turns the flow by; greater than zero to 180 degrees.</param>
+    /// <param name="turn">The angle by which it turns the flow; greater than zero to 180 degrees.</param>
     /// <param name="bore">Bore of the end; greater than zero.</param>
     /// <param name="hoseBore">Bore of the hose; that of the end or wider.</param>
     /// <returns>The fitting, for the bore of the end.</returns>

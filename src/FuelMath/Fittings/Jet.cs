@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A calibrated opening in a line, such as a jet or a restrictor, known by one reading.</summary>
+/// <summary>A calibrated opening in a line, such as a jet or a restrictor, described by one reading.</summary>
 /// <remarks>
 /// <para>
-/// Its flow goes with the square root of the pressure across it, or with another power where that was measured, and
-/// with one over the root of density. It takes as much from either side.
+/// Its volume flow is proportional to the square root of the pressure across it, or to another measured power, and to
+/// one over the square root of density. It is symmetric in direction.
 /// </para>
 /// <para>Source: [White-2003] section 6.12 (flow through an opening); [Definition] of a power law.</para>
 /// </remarks>
@@ -16,7 +16,7 @@ namespace FuelMath;
 /// </example>
 public sealed class Jet : FlowPart
 {
-    /// <summary>The least power: that of a measured static flow.</summary>
+    /// <summary>The least exponent, as of a measured static flow.</summary>
     private const double LeastExponent = 0.3;
 
     private readonly double flow;
@@ -36,12 +36,14 @@ public sealed class Jet : FlowPart
     public Jet(string name, VolumeFlow flow, Pressure differentialPressure, Density density, DataSource source)
         : this(name, flow, differentialPressure, density, SiUnits.Ratio(0.5), source) { }
 
-    /// <summary>Describes a jet by a measured power of pressure.</summary>
+    /// <summary>Describes a jet by a measured exponent of pressure.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
     /// <param name="flow">The flow of the reading; greater than zero.</param>
     /// <param name="differentialPressure">The pressure across it at that flow; greater than zero.</param>
     /// <param name="density">Density of the fluid of the reading; greater than zero.</param>
-    /// <param name="exponent">The power of pressure that flow goes with; 30 % to 100 %, where 50 % is the square root.</param>
+    /// <param name="exponent">
+    /// The exponent of pressure in the flow; 30 % to 100 %, where 50 % is the square root.
+    /// </param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -82,7 +84,7 @@ public sealed class Jet : FlowPart
     /// <summary>Density of the fluid of the reading.</summary>
     public Density Density { get; }
 
-    /// <summary>The power of pressure that flow goes with.</summary>
+    /// <summary>The exponent of pressure in the flow.</summary>
     public Ratio Exponent { get; }
 
     /// <summary>Where the numbers come from.</summary>
@@ -94,7 +96,7 @@ public sealed class Jet : FlowPart
             ? new SquareSettings { SquarePerDensity = loss / (flow * flow * density) }
             : new PowerSettings(flow, loss, density, exponent);
 
-    /// <summary>The pressure lost at a flow.</summary>
+    /// <summary>The pressure loss at a flow.</summary>
     /// <param name="volumeFlow">Volume flow, of either sign.</param>
     /// <param name="fuelDensity">Density of the fuel; greater than zero.</param>
     /// <returns>The loss, in Pa, with the sign of the flow.</returns>
@@ -113,7 +115,7 @@ public sealed class Jet : FlowPart
                 .Value
         );
 
-    /// <summary>The flow that a pressure pushes through it.</summary>
+    /// <summary>The flow at a pressure difference.</summary>
     /// <param name="differentialPressure">Pressure ahead less pressure behind; not negative.</param>
     /// <param name="fuelDensity">Density of the fuel; greater than zero.</param>
     /// <returns>The volume flow, in m³/s.</returns>

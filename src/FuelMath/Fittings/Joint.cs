@@ -5,16 +5,14 @@ namespace FuelMath;
 /// <summary>Two ends put together: whether they seal, and why.</summary>
 /// <remarks>
 /// <para>
-/// The answer is about forms and sizes. It presumes sound parts, the seal that belongs there, and the torque of the
-/// maker. Prove a new joint for tightness before the first start.
+/// The answer is about forms and sizes. It assumes sound parts, the right seal, and the maker's torque. Test a new
+/// joint for tightness before the first start.
 /// </para>
 /// <para>
 /// The trap to know: the 37 degree flare and the straight-thread O-ring boss have the same thread at each dash size. A
 /// flare screws into a boss by hand, feels right and leaks, because the boss has no cone and the flare no O-ring.
 /// </para>
-/// <para>
-/// Caution: fuel sprays from a bad joint and ignites. Relieve the pressure before opening a line.
-/// </para>
+/// <para>Caution: fuel sprays from a bad joint and ignites. Relieve the pressure before opening a line.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Joint" />
@@ -39,7 +37,7 @@ public sealed class Joint
     /// <summary>The other end.</summary>
     public FittingEnd Second { get; }
 
-    /// <summary>What becomes of them.</summary>
+    /// <summary>The verdict.</summary>
     public JointVerdict Verdict { get; }
 
     /// <summary>The known trap that this joint matches, or none.</summary>
@@ -48,7 +46,7 @@ public sealed class Joint
     /// <summary>Why, in words.</summary>
     public string Reason { get; }
 
-    /// <summary>What to watch even so, in words; often none.</summary>
+    /// <summary>Remaining cautions, in words; often empty.</summary>
     public ImmutableArray<string> Cautions { get; }
 
     /// <summary>Puts two ends together. The order does not matter.</summary>

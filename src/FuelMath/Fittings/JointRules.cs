@@ -5,7 +5,8 @@ namespace FuelMath;
 /// <summary>The rules by which two ends are judged.</summary>
 internal static class JointRules
 {
-    // Sizes of the standard are snapped to when an end is made, and are 1.1 % apart and more; others must agree closely.
+    // An end is set to a nearby standard size when it is created, and those differ by at least 1.1 %; other sizes must
+    // agree closely.
     private const double SameTube = 0.003;
 
     // A hose stretches over its barb; the next size is at least a quarter larger.
@@ -33,7 +34,7 @@ internal static class JointRules
             );
     }
 
-    /// <summary>Whether the verdict is that they seal, without its words: a search asks it a great many times.</summary>
+    /// <summary>Whether they seal, without the words of the verdict, for searches.</summary>
     internal static bool Seals(FittingEnd first, FittingEnd second) =>
         first.Gender != second.Gender
         && SealForm(first.Form) == SealForm(second.Form)
@@ -46,10 +47,12 @@ internal static class JointRules
             }
         );
 
-    /// <summary>The form, of those that seal with each other the first: dryseal seals with plain taper pipe, with sealant.</summary>
+    /// <summary>
+    /// One form for all that seal with each other: dryseal seals with plain taper pipe, with sealant.
+    /// </summary>
     internal static EndForm SealForm(EndForm form) => form == EndForm.PipeTaperDryseal ? EndForm.PipeTaper : form;
 
-    /// <summary>By no more than this do the diameters of two ends that seal differ, as a part of the greater.</summary>
+    /// <summary>The greatest relative difference between the diameters of two ends that seal.</summary>
     internal const double WidestApart = SameHose;
 
     private static bool SameDiameter(FittingEnd first, FittingEnd second)

@@ -6,7 +6,7 @@ public enum JointTrap
     /// <summary>None of these.</summary>
     None,
 
-    /// <summary>A male 37 degree flare screwed into an O-ring boss of the same thread. The classic.</summary>
+    /// <summary>A male 37 degree flare screwed into an O-ring boss of the same thread.</summary>
     FlareInORingBoss,
 
     /// <summary>An O-ring boss stud screwed into a 37 degree flare nut of the same thread: the same trap, reversed.</summary>

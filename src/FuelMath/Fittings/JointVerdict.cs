@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>What becomes of two ends that are put together.</summary>
+/// <summary>The verdict on two ends put together.</summary>
 public enum JointVerdict
 {
-    /// <summary>They are made for each other and seal, when sound and tightened as their maker says.</summary>
+    /// <summary>They mate and seal, when sound and tightened to the maker's torque.</summary>
     Seals,
 
     /// <summary>They screw together, look right and leak: the dangerous case.</summary>

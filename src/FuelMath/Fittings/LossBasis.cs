@@ -1,14 +1,14 @@
 namespace FuelMath;
 
-/// <summary>What a loss coefficient rests on.</summary>
+/// <summary>The basis of a loss coefficient.</summary>
 public enum LossBasis
 {
-    /// <summary>A published formula or table, with every measure it asks for given.</summary>
+    /// <summary>A published formula or table, with all its dimensions given.</summary>
     Published,
 
     /// <summary>Measured on this part, or stated by its maker.</summary>
     Supplied,
 
-    /// <summary>An estimate: a published formula with assumed measures, or beyond what it was checked for.</summary>
+    /// <summary>An estimate: a published formula with assumed dimensions, or beyond its checked range.</summary>
     Estimate,
 }

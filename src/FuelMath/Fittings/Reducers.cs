@@ -5,8 +5,8 @@ namespace FuelMath;
 
 /// <summary>Changes of bore: steps and cones, narrowing and widening.</summary>
 /// <remarks>
-/// Each coefficient is for the smaller of the two bores. A step out is not the mirror of a step in: from half the
-/// diameter to the whole it loses 0.56, back again 0.50 of the velocity head in the narrow bore.
+/// Each coefficient is for the smaller of the two bores. Expansion and contraction differ: from half the diameter to
+/// the whole 0.56 of the velocity head in the narrow bore is lost, in the other direction 0.50.
 /// </remarks>
 public static class Reducers
 {

@@ -3,15 +3,16 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A screw thread: profile, major diameter and pitch.</summary>
-/// <remarks>Two are equal when all of it is.</remarks>
+/// <remarks>Two are equal when all their properties are.</remarks>
 public sealed class ScrewThread : IEquatable<ScrewThread>
 {
-    // A rule of thumb of ours, on the safe side: 3/8-24 starts in M10x1 (5 % and 6 % apart) and strips it. The other way round
-    // its crests do not pass the mouth of the hole.
+    // Our own rule, on the safe side: 3/8-24 starts in M10x1 (which differ by 5 % and 6 %) and strips it. Conversely,
+    // M10x1 does not enter the hole of 3/8-24.
     private const double NearDiameter = 0.06;
     private const double NearPitch = 0.07;
 
-    // The tip of a taper thread is up to this much smaller than its gauge plane (1 in 16 over a fifth to a third of the diameter).
+    // The tip of a taper thread is smaller than its gauge plane by up to this fraction (1 in 16 over a fifth to a third
+    // of the diameter).
     private const double TaperedTip = 0.025;
     private const double SamePitch = 0.005;
     private const double SameDiameter = 0.005;
@@ -21,7 +22,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     private readonly double pitch;
 
     /// <summary>Describes a thread.</summary>
-    /// <param name="designation">What it is called, for example <c>9/16-18 UNF</c>; not blank.</param>
+    /// <param name="designation">Its designation, for example <c>9/16-18 UNF</c>; not blank.</param>
     /// <param name="form">Its profile.</param>
     /// <param name="majorDiameter">Major diameter; of a taper thread at the gauge plane or of its pipe; greater than zero.</param>
     /// <param name="pitch">Pitch; greater than zero and less than a third of the diameter.</param>
@@ -41,7 +42,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
         (MajorDiameter, Pitch) = (majorDiameter, pitch);
     }
 
-    /// <summary>What it is called.</summary>
+    /// <summary>Its designation.</summary>
     public string Designation { get; }
 
     /// <summary>Its profile.</summary>
@@ -56,7 +57,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     /// <summary>Whether its diameter tapers.</summary>
     public bool IsTapered => Form is ThreadForm.AmericanPipeTaper or ThreadForm.WhitworthPipeTaper;
 
-    /// <summary>A metric thread, called by its measures: M10x1.</summary>
+    /// <summary>A metric thread, designated by its dimensions: M10x1.</summary>
     /// <param name="majorDiameter">Major diameter; greater than zero.</param>
     /// <param name="pitch">Pitch; greater than zero and less than a third of the diameter.</param>
     /// <returns>The thread.</returns>
@@ -69,9 +70,11 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
             pitch
         );
 
-    /// <summary>How it goes, as the outside thread, into an inside one.</summary>
+    /// <summary>How it fits, as the outside thread, into an inside one.</summary>
     /// <param name="inside">The inside thread.</param>
-    /// <returns>How they fit. A thread that is too large for a hole does not start, while the other way round it may.</returns>
+    /// <returns>
+    /// The fit. It depends on the direction: a thread too large for a hole does not start, a smaller one may.
+    /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="inside"/> is null.</exception>
     public ThreadFit FitInto(ScrewThread inside)
     {

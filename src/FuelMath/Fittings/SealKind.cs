@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What keeps the fuel in.</summary>
+/// <summary>The kind of seal.</summary>
 public enum SealKind
 {
     /// <summary>Cones of metal pressed together.</summary>

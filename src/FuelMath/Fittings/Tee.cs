@@ -3,16 +3,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A tee or a wye: what it loses depends on the way taken and on how the flow is shared.</summary>
+/// <summary>A tee or a wye: its loss depends on the path through it and on the division of the flow.</summary>
 /// <remarks>
 /// <para>
-/// The coefficient is for the <em>combined</em> velocity in the run's bore. It may be negative: a faster stream drags the
-/// slower one along, whose pressure rises. <see cref="ToFitting"/> gives the same loss for a leg's own flow and bore, as
-/// a network needs it, at one share of the flow; a share that differs from the solved one needs another look.
+/// The coefficient is for the <em>combined</em> velocity in the run's bore. It may be negative: a faster stream drags
+/// the slower one along, whose pressure rises. <see cref="ToFitting"/> gives the same loss for a leg's own flow and
+/// bore, as a network needs it, at one division of the flow; if the solved division differs, repeat with that one.
 /// </para>
 /// <para>
 /// A y-block whose two outlets leave at equal angles is not in the handbook: take the branch path for both, which is on
-/// the safe side. Between 60 and 75 degrees the published formulas change over with a jump.
+/// the safe side. Between 60 and 75 degrees the published formulas are discontinuous.
 /// </para>
 /// </remarks>
 public sealed class Tee
@@ -69,10 +69,10 @@ public sealed class Tee
     /// <summary>Angle between branch and run.</summary>
     public Angle BranchAngle { get; }
 
-    /// <summary>The loss coefficient of a way through it, for the combined velocity in the run's bore.</summary>
-    /// <param name="path">The way.</param>
+    /// <summary>The loss coefficient of a path through it, for the combined velocity in the run's bore.</summary>
+    /// <param name="path">The path.</param>
     /// <param name="branchShare">Flow of the branch over combined flow; 0 to 1.</param>
-    /// <returns>The coefficient; negative where the other stream lends pressure.</returns>
+    /// <returns>The coefficient; negative where the other stream raises the pressure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Ratio CoefficientAt(TeePath path, Ratio branchShare)
     {
@@ -81,12 +81,12 @@ public sealed class Tee
         return SiUnits.Ratio(Combined(path, share));
     }
 
-    /// <summary>A way through it as a fitting for the flow of that leg alone, at one share of the flow.</summary>
-    /// <param name="path">The way; the leg is the run for the run paths and the branch for the branch paths.</param>
+    /// <summary>A path through it as a fitting for the flow of that leg alone, at one division of the flow.</summary>
+    /// <param name="path">The path; the leg is the run for the run paths and the branch for the branch paths.</param>
     /// <param name="branchShare">Flow of the branch over combined flow; 0 to 1, and the leg must carry some.</param>
     /// <returns>The fitting, for the bore of the leg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed, no flow goes this way, or the coefficient is negative there.
+    /// A value is outside its range, the leg carries no flow, or the coefficient is negative there.
     /// </exception>
     public Fitting ToFitting(TeePath path, Ratio branchShare)
     {

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A way through a tee or wye. Run and combined leg lie in one line; the branch stands at an angle.</summary>
+/// <summary>A path through a tee or wye. Run and combined leg are in line; the branch is at an angle.</summary>
 public enum TeePath
 {
     /// <summary>From the combined leg straight on, while some of the flow leaves into the branch.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>How two threads go together.</summary>
+/// <summary>How two threads fit.</summary>
 public enum ThreadFit
 {
     /// <summary>The same thread.</summary>

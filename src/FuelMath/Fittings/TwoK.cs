@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A second opinion on elbows and tees: a method that follows the Reynolds number down to laminar flow and the bore down to small ones.</summary>
+/// <summary>A second method for elbows and tees, which covers laminar flow and small bores.</summary>
 /// <remarks>
-/// It raises the coefficient of a large fitting by one inch over the bore: at 8 mm to 4.2 times. That carries data of
-/// pipes of an inch and more to bores that they do not cover, so that it is an upper estimate there. Source: [Hooper-1981]
+/// It multiplies the coefficient of a large fitting by one plus one inch over the bore, 4.2 times at 8 mm. That
+/// extrapolates data of pipes of one inch and more to smaller bores: an upper estimate there. Source: [Hooper-1981]
 /// table of constants.
 /// </remarks>
 public static class TwoK

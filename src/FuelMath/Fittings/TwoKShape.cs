@@ -12,6 +12,6 @@ public enum TwoKShape
     /// <summary>Elbow of 45 degrees over one diameter.</summary>
     Elbow45,
 
-    /// <summary>Tee of which the run is used and the branch is not, screwed.</summary>
+    /// <summary>Tee with flow along the run only, screwed.</summary>
     TeeRunScrewed,
 }

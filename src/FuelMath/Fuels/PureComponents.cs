@@ -6,10 +6,6 @@ namespace FuelMath;
 /// Coefficients as printed. Source: [Perry-2008] tables 2-32, 2-313 and 2-153; [Poling-2001] appendix A; [McGarry-1983].
 /// Anchors: [DeReuck-1993], [Schroeder-2014], [Span-2003], [Lemmon-2006], [Blackham-Lemmon-IC8], equations of state.
 /// </summary>
-/// <remarks>
-/// Source: [Perry-2008] tables 2-32, 2-313, 2-153 (density, viscosity, heat capacity); [Poling-2001] appendix A and
-/// [McGarry-1983] (Wagner constants).
-/// </remarks>
 internal static class PureComponents
 {
     /// <summary>Where the ethanol table ends, in °C. Source: [OIML-R22] scope.</summary>

@@ -10,9 +10,12 @@ public sealed partial class Hose
     /// <param name="flow">Volume flow; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <returns>
+    /// The working; inputs are shown in their own units. <see cref="WorkingUnits.In"/> sets that of the result.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed, or the flow in a coil is faster than its law was measured for.
+    /// <paramref name="density"/> or <paramref name="viscosity"/> is not greater than zero, or the flow in a coil
+    /// exceeds the range of its friction law.
     /// </exception>
     public Working LossWorkingAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {

@@ -4,13 +4,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A length of hose or tube with its ends: what it loses to friction and to its loss coefficients.</summary>
+/// <summary>A length of hose or tube with its ends: its pressure loss by friction and loss coefficients.</summary>
 /// <remarks>
 /// <para>
-/// Friction after Darcy and Weisbach with the default friction factor (laminar, Colebrook-White, and a straight passage
-/// between Reynolds numbers of 2000 and 4000); the loss coefficients of ends, bends and fittings are one sum, named for
-/// the velocity in this bore. A hose that is bent all along its length says so by <see cref="WithCoil"/> and loses
-/// more.
+/// Friction after Darcy and Weisbach with the default friction factor (laminar, Colebrook-White, and a linear
+/// transition between Reynolds numbers of 2000 and 4000); the loss coefficients of ends, bends and fittings are one
+/// sum, for the velocity in this bore. For a hose that is curved along its whole length use <see cref="WithCoil"/>: it
+/// loses more.
 /// </para>
 /// <para>
 /// Caution: relieve the pressure before opening a line. Unlined PTFE hose builds up static charge from flowing fuel:
@@ -22,7 +22,7 @@ namespace FuelMath;
 /// </example>
 public sealed partial class Hose : FlowPart
 {
-    /// <summary>The roughest wall, as a share of the bore, for which the friction law is published.</summary>
+    /// <summary>The greatest relative roughness for which the friction law is published.</summary>
     internal const double GreatestRelativeRoughness = 0.05;
 
     private readonly double length;
@@ -39,7 +39,7 @@ public sealed partial class Hose : FlowPart
     /// <param name="lossCoefficient">Sum of the loss coefficients of its ends and bends, for this bore; not negative.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public Hose(string name, Length length, Length bore, Length roughness, Ratio lossCoefficient, DataSource source)
     {
@@ -98,22 +98,24 @@ public sealed partial class Hose : FlowPart
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>Diameter of the curve of its center line, where it is bent all along; null when it lies straight.</summary>
+    /// <summary>
+    /// Diameter of the curve of its center line, if it is curved along its whole length; null when straight.
+    /// </summary>
     public Length? CoilDiameter { get; }
 
-    /// <summary>The volume it holds: what priming fills and flushing must replace. In m³.</summary>
+    /// <summary>The enclosed volume, which priming fills and flushing must replace, in m³.</summary>
     public Volume EnclosedVolume => SiUnits.Volume(Math.PI / 4 * bore * bore * length);
 
     /// <summary>Describes a hose by a hose standard and a dash size.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
-    /// <param name="standard">The kind of hose, which gives the bore.</param>
+    /// <param name="standard">The standard, which gives the bore.</param>
     /// <param name="dash">The dash size without its dash, for example 8.</param>
     /// <param name="length">Length of the flow path; greater than zero.</param>
     /// <param name="roughness">Roughness of the wall; from zero (smooth) to 5 % of the bore.</param>
     /// <param name="lossCoefficient">Sum of the loss coefficients of its ends and bends, for this bore; not negative.</param>
     /// <param name="source">Where length, roughness and loss coefficient come from.</param>
     /// <returns>The hose.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException">Standard or source is null.</exception>
     public static Hose FromDash(
         string name,
@@ -137,9 +139,9 @@ public sealed partial class Hose : FlowPart
     /// <param name="lossCoefficient">Sum of the loss coefficients of its ends and bends, for this bore; not negative.</param>
     /// <param name="source">Where length, roughness and loss coefficient come from.</param>
     /// <returns>The line.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException">Tube or source is null.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
     public static Hose FromTube(
         string name,
         Tube tube,
@@ -153,18 +155,18 @@ public sealed partial class Hose : FlowPart
         return new(name, length, tube.Bore, roughness, lossCoefficient, source);
     }
 
-    /// <summary>The same hose bent all along its length, as a coiled one is.</summary>
+    /// <summary>The same hose curved along its whole length, like a coil.</summary>
     /// <param name="coilDiameter">Diameter of the curve of its center line, 16.4 to 300 bores.</param>
     /// <returns>The hose.</returns>
     /// <remarks>
-    /// A gentler curve is straight; a tighter one is a bend, and belongs into the loss coefficient. Its friction is that of
-    /// <see cref="CurvedFriction.Factor"/>, which was measured up to a Reynolds number of 300 times the square of coil
+    /// A gentler curve counts as straight; a tighter one is a bend and belongs in the loss coefficient. The friction
+    /// factor is <see cref="CurvedFriction.Factor"/>, measured up to a Reynolds number of 300 times the square of coil
     /// diameter over bore.
     /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">The diameter is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is not from 16.4 to 300 bores.</exception>
     public Hose WithCoil(Length coilDiameter) => new(this, coilDiameter);
 
-    /// <summary>The pressure lost from one end to the other, on the level.</summary>
+    /// <summary>The pressure loss from one end to the other at equal elevation.</summary>
     /// <param name="flow">Volume flow; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
@@ -202,7 +204,7 @@ public sealed partial class Hose : FlowPart
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
     /// <returns>The Reynolds number.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Ratio ReynoldsAt(VolumeFlow flow, Density density, DynamicViscosity viscosity) =>
         SiUnits.Ratio(
             Friction
@@ -242,7 +244,7 @@ public sealed partial class Hose : FlowPart
         }
     }
 
-    /// <summary>Its law with a further loss coefficient, for this bore.</summary>
+    /// <summary>Its law with an additional loss coefficient, for this bore.</summary>
     internal LawSettings LawWith(double further) =>
         coil is { } bent
             ? new CurvedSettings(length, bore, roughness, coefficient + further, bent)
@@ -255,7 +257,9 @@ public sealed partial class Hose : FlowPart
                 false
             );
 
-    /// <summary>Flow, density and viscosity in SI; refused in a coil beyond what its friction was measured for.</summary>
+    /// <summary>
+    /// Flow, density and viscosity in SI units; refused in a coil beyond the range of its friction law.
+    /// </summary>
     private (double Flow, double Density, double Viscosity) Checked(
         VolumeFlow flow,
         Density density,

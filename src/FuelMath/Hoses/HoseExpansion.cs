@@ -3,18 +3,18 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How far a hose swells under pressure, from measured points: its part of a line's compliance.</summary>
+/// <summary>The swelling of a hose under pressure, from measured points: its part of a line's compliance.</summary>
 /// <remarks>
 /// <para>
-/// Public tables of the expansion of fuel hose were not found, and it depends on braid, age and temperature: the points are
-/// the caller's. Between them and from no pressure up a monotone curve is drawn; above the greatest it is refused.
+/// No public tables of the expansion of fuel hose were found, and it depends on braid, age and temperature: the caller
+/// supplies the points. From zero pressure up a monotone curve is used; above the greatest point it is refused.
 /// </para>
 /// </remarks>
 public sealed class HoseExpansion
 {
     private readonly Curve squareMeters;
 
-    /// <summary>Draws the expansion of a kind of hose.</summary>
+    /// <summary>Creates the expansion curve of a kind of hose.</summary>
     /// <param name="name">Its name in messages; not blank.</param>
     /// <param name="points">One or more points, pressure and expansion rising from point to point. Copied.</param>
     /// <param name="source">Where the points come from.</param>
@@ -43,7 +43,7 @@ public sealed class HoseExpansion
     /// <summary>Where the points come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>How much more a length holds at a pressure than at ambient pressure.</summary>
+    /// <summary>The added volume of a length at a pressure, relative to ambient pressure.</summary>
     /// <param name="length">The length; greater than zero.</param>
     /// <param name="pressure">Gauge pressure inside, from zero to the greatest measured.</param>
     /// <returns>The added volume, in m³.</returns>
@@ -53,7 +53,7 @@ public sealed class HoseExpansion
         SiUnits.Volume(Guard.Positive(length, length.InSi()) * squareMeters.At(Place(pressure)));
 
     /// <summary>Relative increase of volume for each unit of pressure, at a pressure: the slope of the curve there.</summary>
-    /// <param name="hose">The hose, whose volume at ambient pressure it is related to.</param>
+    /// <param name="hose">The hose, whose volume at ambient pressure is the reference.</param>
     /// <param name="pressure">Gauge pressure inside, from zero to the greatest measured.</param>
     /// <returns>The swelling, in 1/Pa; times <see cref="Hose.EnclosedVolume"/> it is the hose's compliance.</returns>
     /// <exception cref="OutsideTableException">The pressure lies outside the points.</exception>

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One point of a hose's volumetric expansion: what a length of it holds more under pressure.</summary>
+/// <summary>One point of a hose's volumetric expansion: the added volume of a length under pressure.</summary>
 /// <remarks>The default value is no growth at ambient pressure.</remarks>
 public readonly struct HoseExpansionPoint
 {

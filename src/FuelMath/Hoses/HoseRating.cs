@@ -3,15 +3,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a kind and size of hose may be asked: pressure by temperature, and how tight it may be bent.</summary>
+/// <summary>The rating of a kind and size of hose: working pressure by temperature, and least bend radius.</summary>
 /// <remarks>
 /// <para>
-/// Working pressures, derating and bend radii stand in standards that are sold and in makers' sheets: the library holds
-/// none, the caller brings them with their source. Between temperatures the rating is drawn straight; outside them it is
-/// unknown, and asking is an error.
+/// Working pressures, derating and bend radii are in standards that are sold and in makers' data: the library holds
+/// none; the caller supplies them with their source. The rating is linear between temperatures and refused outside
+/// them.
 /// </para>
 /// <para>
-/// Caution: a hose that is too hot, bent too tight or over its pressure bursts, and pressurized fuel sprays and ignites.
+/// Caution: a hose that is too hot, bent too tightly or over its pressure bursts, and pressurized fuel sprays and
+/// ignites.
 /// </para>
 /// </remarks>
 /// <example>
@@ -27,7 +28,7 @@ public sealed class HoseRating
     /// <param name="points">
     /// Two or more points, temperature rising; the working pressure does not rise with it. Copied.
     /// </param>
-    /// <param name="leastBendRadius">The tightest radius of its center line; greater than zero.</param>
+    /// <param name="leastBendRadius">The least bend radius of its center line; greater than zero.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentNullException">Points or source are null.</exception>
     /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
@@ -62,13 +63,13 @@ public sealed class HoseRating
     /// <summary>The points, temperature ascending.</summary>
     public ImmutableArray<HoseRatingPoint> Points { get; }
 
-    /// <summary>The tightest radius of its center line.</summary>
+    /// <summary>The least bend radius of its center line.</summary>
     public Length LeastBendRadius { get; }
 
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>The greatest gauge pressure of lasting work at a temperature.</summary>
+    /// <summary>The working pressure at a temperature: the greatest gauge pressure for continuous use.</summary>
     /// <param name="temperature">Temperature of the hose, within the points.</param>
     /// <returns>The pressure.</returns>
     /// <exception cref="OutsideTableException">The temperature lies outside the points.</exception>
@@ -88,11 +89,11 @@ public sealed class HoseRating
         return new(pascals[i - 1] + (part * (pascals[i] - pascals[i - 1])));
     }
 
-    /// <summary>Holds a hose of this kind and size against the rating.</summary>
+    /// <summary>Checks a hose of this kind and size against the rating.</summary>
     /// <param name="hose">The hose.</param>
     /// <param name="pressure">The greatest gauge pressure in it, surges included.</param>
     /// <param name="temperature">Its temperature, within the points.</param>
-    /// <returns>What is beyond the rating; empty when nothing is.</returns>
+    /// <returns>The findings; empty when nothing is beyond the rating.</returns>
     /// <exception cref="OutsideTableException">The temperature lies outside the points.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="hose"/> is null.</exception>
     public ImmutableArray<Finding> Check(Hose hose, GaugePressure pressure, Temperature temperature)

@@ -2,13 +2,15 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The pressure that a hose may work at, at one temperature.</summary>
+/// <summary>The working pressure of a hose at one temperature.</summary>
 /// <remarks>The default value is refused.</remarks>
 public readonly struct HoseRatingPoint
 {
     /// <summary>Creates one point.</summary>
     /// <param name="temperature">Temperature of the hose.</param>
-    /// <param name="workingPressure">Greatest gauge pressure of lasting work at that temperature; greater than zero.</param>
+    /// <param name="workingPressure">
+    /// Greatest gauge pressure for continuous use at that temperature; greater than zero.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public HoseRatingPoint(Temperature temperature, GaugePressure workingPressure)
     {
@@ -20,6 +22,6 @@ public readonly struct HoseRatingPoint
     /// <summary>Temperature of the hose.</summary>
     public Temperature Temperature { get; }
 
-    /// <summary>Greatest gauge pressure of lasting work.</summary>
+    /// <summary>Greatest gauge pressure for continuous use.</summary>
     public GaugePressure WorkingPressure { get; }
 }

@@ -12,8 +12,8 @@ namespace FuelMath;
 /// 13/32 in, of the second 1/2 in; the narrower loses almost three times as much in turbulent flow.
 /// </para>
 /// <para>
-/// For 100R14 (PTFE lined) published tables disagree on which of the two it is. Both readings are kept under their own
-/// names, so that the choice is the caller's: measure the bore when it matters.
+/// For 100R14 (PTFE lined) published tables disagree on which of the two applies. Both are available under their own
+/// names, and the caller chooses: measure the bore when it matters.
 /// </para>
 /// <para>Source: [SAE-J517] nominal inside diameters.</para>
 /// </remarks>
@@ -72,7 +72,9 @@ public sealed class HoseStandard
             (32, 32)
         );
 
-    /// <summary>100R14 as one published reading has it: sized by the outside diameter of the tube, like 100R5.</summary>
+    /// <summary>
+    /// 100R14 by one published interpretation: sized by the outside diameter of the tube, like 100R5.
+    /// </summary>
     public static HoseStandard Sae100R14SizedByTube { get; } =
         new(
             "SAE 100R14 sized by tube",
@@ -86,7 +88,7 @@ public sealed class HoseStandard
             (16, 14)
         );
 
-    /// <summary>100R14 as another published reading has it: sized by the bore.</summary>
+    /// <summary>100R14 by another published interpretation: sized by the bore.</summary>
     public static HoseStandard Sae100R14SizedByBore { get; } =
         new(
             "SAE 100R14 sized by bore",

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Which side of a pump a line is on.</summary>
+/// <summary>The side of a pump that a line is on.</summary>
 public enum LineSide
 {
     /// <summary>Ahead of the pump, where lost pressure makes vapor.</summary>

@@ -3,12 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A hard line by outside diameter and wall: its bore, the pressure it carries and how far it swells.</summary>
+/// <summary>A hard line by outside diameter and wall: its bore, working pressure and swelling.</summary>
 /// <remarks>
 /// <para>
-/// A tube is named by its outside diameter, so the bore is that less two walls. Stress and swelling are those of a wall of
-/// any thickness (Lamé); for a wall thinner than a tenth of the bore they agree with the thin-wall rules. Flares, bends,
-/// scratches, fatigue and corrosion are not counted: they belong into the allowed stress.
+/// A tube is named by its outside diameter, so the bore is that minus two walls. Stress and swelling are those of a
+/// wall of any thickness (Lamé); for a wall thinner than a tenth of the bore they agree with the thin-wall formulas.
+/// Flares, bends, scratches, fatigue and corrosion are not included: allow for them in the allowed stress.
 /// </para>
 /// <para>Caution: relieve the pressure before opening a line; pressurized fuel sprays and ignites.</para>
 /// <para>Source: [Timoshenko-1956] thick-walled cylinder.</para>
@@ -25,7 +25,7 @@ public sealed class Tube
     /// <param name="name">Its name in messages; not blank.</param>
     /// <param name="outsideDiameter">Outside diameter; greater than zero.</param>
     /// <param name="wall">Thickness of the wall; greater than zero and less than half the outside diameter.</param>
-    /// <param name="material">What it is made of.</param>
+    /// <param name="material">The material.</param>
     /// <param name="source">Where the measures come from.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -58,13 +58,13 @@ public sealed class Tube
     /// <summary>Thickness of the wall.</summary>
     public Length Wall { get; }
 
-    /// <summary>What it is made of.</summary>
+    /// <summary>The material.</summary>
     public TubeMaterial Material { get; }
 
     /// <summary>Where the measures come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>Inside diameter: the outside one less two walls. In m.</summary>
+    /// <summary>Inside diameter: the outside one minus two walls, in m.</summary>
     public Length Bore => SiUnits.Length(bore);
 
     /// <summary>The gauge pressure at which the inside of the wall carries the allowed stress.</summary>
@@ -83,7 +83,9 @@ public sealed class Tube
             TubeElasticity.HoopStress(new Real(pressure.Si), new Real(bore), new Real(outside), new Real(bore)).Value
         );
 
-    /// <summary>How much more a length of it holds under pressure than at ambient pressure, ends closed and free.</summary>
+    /// <summary>
+    /// The added volume of a length under pressure, relative to ambient pressure, with closed, free ends.
+    /// </summary>
     /// <param name="length">The length; greater than zero.</param>
     /// <param name="pressure">Gauge pressure inside; at most <see cref="WorkingPressure"/>, not negative.</param>
     /// <returns>The added volume, in m³.</returns>
@@ -103,7 +105,7 @@ public sealed class Tube
             );
     }
 
-    /// <summary>Relative increase of its volume for each unit of pressure, ends closed and free. In 1/Pa.</summary>
+    /// <summary>Relative increase of its volume per unit of pressure with closed, free ends, in 1/Pa.</summary>
     public Compressibility Swelling => SiUnits.Compressibility(Compliance);
 
     private double Compliance =>

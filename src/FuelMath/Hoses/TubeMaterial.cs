@@ -2,9 +2,9 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The wall of a hard line: how stiff it is, and how much stress the caller lets it carry.</summary>
+/// <summary>The material of a hard line: its elasticity, and the stress that the caller allows.</summary>
 /// <remarks>
-/// The library brings no table of materials: alloy, temper and temperature decide, and their data sheet is the caller's.
+/// The library has no table of materials: strength depends on alloy, temper and temperature; use their data sheet.
 /// </remarks>
 public sealed class TubeMaterial
 {

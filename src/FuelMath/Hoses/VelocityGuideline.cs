@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How fast a liquid should run in a line at most: a guideline of the trade, not a law of physics.</summary>
+/// <summary>The greatest recommended velocity in a line: a guideline of the trade, not a law of physics.</summary>
 public sealed class VelocityGuideline
 {
     /// <summary>Creates a guideline.</summary>
@@ -25,14 +25,16 @@ public sealed class VelocityGuideline
     }
 
     /// <summary>
-    /// What a system's limits start from: 1.2 m/s ahead of a pump, 4 m/s behind. A rule of thumb, and every finding says so.
-    /// Source: [Common-practice] no single work.
+    /// The default of a system's limits: 1.2 m/s ahead of a pump, 4 m/s behind. A rule of thumb, and every finding says
+    /// so. Source: [Common-practice] no single work.
     /// </summary>
     public static VelocityGuideline CommonPractice { get; } =
         new(SiUnits.Speed(1.2), SiUnits.Speed(4), new DataSource("Common-practice", "rule of thumb for fuel lines"));
 
-    /// <summary>What a textbook of oil hydraulics asks: 1.2 m/s (4 ft/s) ahead of a pump, 6.1 m/s (20 ft/s) behind.</summary>
-    /// <remarks>Source: [Esposito-2009] chapter 10, for hydraulic oil, whose pumps and pressures are other ones.</remarks>
+    /// <summary>
+    /// The guideline of a textbook of oil hydraulics: 1.2 m/s (4 ft/s) ahead of a pump, 6.1 m/s (20 ft/s) behind.
+    /// </summary>
+    /// <remarks>Source: [Esposito-2009] chapter 10, for hydraulic oil, with other pumps and pressures.</remarks>
     public static VelocityGuideline OilHydraulics { get; } =
         new(SiUnits.Speed(1.2), SiUnits.Speed(6.1), new DataSource("Esposito-2009", "chapter 10, hydraulic oil"));
 
@@ -57,7 +59,7 @@ public sealed class VelocityGuideline
             _ => throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}."),
         };
 
-    /// <summary>The smallest bore in which a flow keeps to the guideline.</summary>
+    /// <summary>The smallest bore in which a flow meets the guideline.</summary>
     /// <param name="flow">Volume flow; greater than zero.</param>
     /// <param name="side">The side of the pump.</param>
     /// <returns>The bore, in m.</returns>
@@ -65,11 +67,11 @@ public sealed class VelocityGuideline
     public Length LeastBore(VolumeFlow flow, LineSide side) =>
         SiUnits.Length(Math.Sqrt(4 / Math.PI * Guard.Positive(flow, flow.InSi()) / On(side).InSi()));
 
-    /// <summary>Holds a hose against the guideline.</summary>
+    /// <summary>Checks a hose against the guideline.</summary>
     /// <param name="hose">The hose.</param>
     /// <param name="flow">Volume flow; its direction does not matter.</param>
     /// <param name="side">The side of the pump.</param>
-    /// <returns>One finding when the fuel runs too fast, else none.</returns>
+    /// <returns>One finding when the velocity is too high, else none.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="hose"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ImmutableArray<Finding> Check(Hose hose, VolumeFlow flow, LineSide side)

@@ -4,15 +4,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The resistance of a copper coil with the temperature that it was measured at, carried to others.</summary>
+/// <summary>The resistance of a copper coil with its temperature, for conversion to other temperatures.</summary>
 /// <remarks>
 /// <para>
-/// Copper gains 0.393 % of its resistance at 20 °C with each kelvin: 70 K are 27.5 %. Good from -50 °C to 200 °C. A coil
-/// that was just driven is hotter than its body: let it rest before it is measured.
+/// Copper gains 0.393 % of its resistance at 20 °C per kelvin: 27.5 % for 70 K. Valid from -50 °C to 200 °C. A coil
+/// that was just driven is hotter than its body: let it rest before measuring.
 /// </para>
-/// <para>
-/// Source: [NBS-Handbook-100] table 1.
-/// </para>
+/// <para>Source: [NBS-Handbook-100] table 1.</para>
 /// </remarks>
 public sealed class CoilResistance
 {
@@ -27,7 +25,9 @@ public sealed class CoilResistance
     /// <summary>Creates a measured resistance.</summary>
     /// <param name="measured">The resistance; greater than zero.</param>
     /// <param name="at">Temperature of the coil; -50 °C to 200 °C.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="measured"/> is not greater than zero, or <paramref name="at"/> is not from -50 °C to 200 °C.
+    /// </exception>
     public CoilResistance(ElectricResistance measured, Temperature at)
     {
         ohms = Guard.Positive(measured, measured.InSi());
@@ -44,7 +44,7 @@ public sealed class CoilResistance
     /// <summary>The resistance at 20 °C, in ohm.</summary>
     public ElectricResistance AtTwentyCelsius => SiUnits.ElectricResistance(SiAt(20));
 
-    /// <summary>What it says of the driver that it needs, by its resistance at 20 °C.</summary>
+    /// <summary>The kind of driver that it needs, by its resistance at 20 °C.</summary>
     public CoilImpedance Impedance =>
         SiAt(20) < LowBelow ? CoilImpedance.Low
         : SiAt(20) > HighAbove ? CoilImpedance.High
@@ -56,11 +56,11 @@ public sealed class CoilResistance
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside its range.</exception>
     public ElectricResistance At(Temperature temperature) => SiUnits.ElectricResistance(SiAt(Celsius(temperature)));
 
-    /// <summary>The mean temperature of the winding that a resistance tells.</summary>
+    /// <summary>The mean temperature of the winding from its resistance.</summary>
     /// <param name="now">The resistance of the same coil now; greater than zero.</param>
     /// <returns>The temperature, in K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// <paramref name="now"/> is not greater than zero, or tells a temperature outside -50 °C to 200 °C.
+    /// <paramref name="now"/> is not greater than zero, or corresponds to a temperature outside -50 °C to 200 °C.
     /// </exception>
     public Temperature TemperatureFor(ElectricResistance now)
     {

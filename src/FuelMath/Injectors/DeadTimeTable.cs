@@ -6,13 +6,13 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// The dead time of an injector over voltage and differential pressure: the part of a pulse that delivers nothing, as the
-/// time offset of the straight line through its linear range.
+/// The dead time of an injector over voltage and differential pressure: the time offset of the straight line through
+/// its linear range.
 /// </summary>
 /// <remarks>
 /// <para>
-/// It belongs to the voltage <b>at the injector</b>, behind harness and driver. It is not the time the needle takes to
-/// open. Read straight along each axis between the points.
+/// It belongs to the voltage <b>at the injector</b>, after harness and driver. It is not the time the needle takes to
+/// open. Bilinear between the points.
 /// </para>
 /// <para>Source: [SAE-J1832] time offset of the linear range.</para>
 /// </remarks>
@@ -31,7 +31,7 @@ public sealed class DeadTimeTable
     /// <param name="values">
     /// Dead times, a row for each voltage and a column for each pressure; not negative, and not rising with voltage. Copied.
     /// </param>
-    /// <param name="outside">What happens beyond the edges.</param>
+    /// <param name="outside">The behavior beyond the edges.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The numbers do not make a table of the stated shape.</exception>
@@ -84,13 +84,15 @@ public sealed class DeadTimeTable
     /// <summary>The voltages of the rows.</summary>
     public ImmutableArray<ElectricPotential> Voltages { get; }
 
-    /// <summary>The differential pressures of the columns; the one of the data when they were taken at one.</summary>
+    /// <summary>
+    /// The differential pressures of the columns; a single one when the data were taken at one pressure.
+    /// </summary>
     public ImmutableArray<Pressure> DifferentialPressures { get; }
 
-    /// <summary>Whether the table knows how dead time changes with pressure.</summary>
+    /// <summary>Whether the table holds more than one pressure.</summary>
     public bool DependsOnPressure => DifferentialPressures.Length > 1;
 
-    /// <summary>What happens beyond the edges.</summary>
+    /// <summary>The behavior beyond the edges.</summary>
     public OutsideRange Outside => grid.Outside;
 
     /// <summary>Where the numbers come from.</summary>
@@ -100,13 +102,12 @@ public sealed class DeadTimeTable
     public bool HoldsEstimates => estimated is not null;
 
     /// <summary>
-    /// A table from data taken at one differential pressure, which is then used for all: real dead time grows with
-    /// pressure, so say so where it matters.
+    /// A table from data taken at one differential pressure and used for all; real dead time grows with pressure.
     /// </summary>
     /// <param name="voltages">Two or more voltages at the injector, rising, greater than zero. Copied.</param>
     /// <param name="takenAtDifferentialPressure">The differential pressure of the data; not negative.</param>
-    /// <param name="values">Dead times, as many; not negative, and not rising with voltage. Copied.</param>
-    /// <param name="outside">What happens beyond the ends of the voltages.</param>
+    /// <param name="values">The dead time at each voltage; not negative, and not rising with voltage. Copied.</param>
+    /// <param name="outside">The behavior beyond the ends of the voltages.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <returns>The table; <see cref="DependsOnPressure"/> is false.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -129,22 +130,24 @@ public sealed class DeadTimeTable
     /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
     /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
     /// <returns>The dead time, in s.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An index is outside the table.</exception>
     public Duration ValueAt(int voltageIndex, int pressureIndex) =>
         SiUnits.Duration(grid.ValueAt(voltageIndex, pressureIndex));
 
     /// <summary>Whether a dead time of the table was estimated from the others.</summary>
     /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
     /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
-    /// <returns>True when it was not read.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <returns>True when it was estimated.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An index is outside the table.</exception>
     public bool IsEstimated(int voltageIndex, int pressureIndex) =>
         grid.ValueAt(voltageIndex, pressureIndex) >= 0 && estimated?[voltageIndex, pressureIndex] == true;
 
-    /// <summary>Whether the dead time of a place is read between values of which one or more were estimated.</summary>
+    /// <summary>
+    /// Whether the dead time at a voltage and pressure is interpolated from values of which one or more were estimated.
+    /// </summary>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
-    /// <returns>True when it rests on an estimate.</returns>
+    /// <returns>True when it depends on an estimate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public bool RestsOnEstimateAt(ElectricPotential atInjector, Pressure differentialPressure)
     {
@@ -159,10 +162,14 @@ public sealed class DeadTimeTable
     }
 
     /// <summary>The same table with some of its values marked as estimated from the others.</summary>
-    /// <param name="estimated">Which: a row for each voltage and a column for each pressure; one or more true. Copied.</param>
+    /// <param name="estimated">
+    /// True for each estimated value: a row for each voltage and a column for each pressure; one or more true. Copied.
+    /// </param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="estimated"/> is null.</exception>
-    /// <exception cref="ArgumentException">The marks have another shape than the table, or none is set, or all are.</exception>
+    /// <exception cref="ArgumentException">
+    /// The marks differ in shape from the table, or none or all are set.
+    /// </exception>
     public DeadTimeTable WithEstimates(bool[,] estimated)
     {
         ArgumentNullException.ThrowIfNull(estimated);
@@ -188,7 +195,8 @@ public sealed class DeadTimeTable
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
     /// <returns>The dead time, in s.</returns>
     /// <exception cref="OutsideTableException">
-    /// The place lies beyond the edges and the table refuses, or extending it would give a negative dead time.
+    /// Voltage or pressure lies beyond the edges and the table refuses, or extending it would give a negative dead
+    /// time.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Duration At(ElectricPotential atInjector, Pressure differentialPressure) =>
@@ -234,23 +242,23 @@ public sealed class DeadTimeTable
             );
     }
 
-    /// <summary>Whether the data reach a place, in V and Pa.</summary>
+    /// <summary>Whether the data cover a voltage and a pressure, in V and Pa.</summary>
     internal bool Reaches(double volts, double pascals) => grid.Reaches(volts, pascals);
 
     /// <summary>
-    /// The dead time, s, for the guess of a solver: where the table refuses, its edge is held, and where it would be
-    /// negative it is none.
+    /// The dead time, s, for an iterate of a solver: held at the edge where the table refuses, and zero where it would
+    /// be negative.
     /// </summary>
     internal double HeldAt(double volts, double pascals) => Math.Max(grid.HeldAt(volts, pascals), 0);
 
     /// <summary>
-    /// The dead time, s, in any scalar: for solvers. Beyond its pressures a table that refuses is held at its ends; the solver
-    /// checks its answer afterwards.
+    /// The dead time, s, in any scalar: for solvers. Beyond its pressures a table that refuses is held at its ends; the
+    /// solver checks the solution afterwards.
     /// </summary>
     internal T Read<T>(double volts, T differentialPressure)
         where T : struct, IScalar<T> => grid.Read(volts, differentialPressure);
 
-    /// <summary>The knots that a place is read between; one where it lies on a knot.</summary>
+    /// <summary>The neighboring knots of a value; a single one where it lies on a knot.</summary>
     private static IEnumerable<int> Around(ImmutableArray<double> knots, double at)
     {
         int on = knots.IndexOf(at);

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Whether a driver suits a coil.</summary>
+/// <summary>Findings on whether a driver suits a coil.</summary>
 internal static class DriverFindings
 {
     private static readonly DataSource Rule = new("Common-practice", "low-impedance coils need a limited current");

@@ -11,7 +11,9 @@ public sealed partial class FlowRating
     /// </summary>
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <returns>
+    /// The working; inputs are shown in their own units. <see cref="WorkingUnits.In"/> sets that of the result.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Working MassFlowWorkingAt(Pressure differentialPressure, Density density) =>
         TracedMassFlow(differentialPressure, density).ToWorking();
@@ -21,7 +23,9 @@ public sealed partial class FlowRating
     /// </summary>
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <returns>
+    /// The working; inputs are shown in their own units. <see cref="WorkingUnits.In"/> sets that of the result.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Working VolumeFlowWorkingAt(Pressure differentialPressure, Density density)
     {
@@ -67,7 +71,7 @@ public sealed partial class FlowRating
         );
     }
 
-    /// <summary>The same at a pressure and a density that were worked out.</summary>
+    /// <summary>The same at a pressure and a density with their own workings.</summary>
     internal Traced TracedMassFlow(Traced differentialPressure, Traced density)
     {
         Traced rated = IsByVolume

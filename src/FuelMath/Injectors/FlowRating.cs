@@ -4,13 +4,13 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// The static flow of an injector: what it flows when held open, with the differential pressure and the fluid that the
-/// figure belongs to.
+/// The static flow of an injector, held open, with the differential pressure and the fluid of the rating.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Carried to another pressure and density by the square-root law, or by a measured power of pressure. Mass flow rises with the root of density, volume
-/// flow falls with it: the same injector that flows more grams of a denser fuel flows fewer cubic centimeters of it.
+/// Converted to another pressure and density by the square-root law, or by a measured exponent of pressure. Mass flow
+/// is proportional to the square root of density, volume flow to its inverse: of a denser fuel an injector flows more
+/// grams but fewer cubic centimeters.
 /// </para>
 /// <para>Source: [White-2003] section 6.12, as the ratio of two states.</para>
 /// </remarks>
@@ -43,7 +43,7 @@ public sealed partial class FlowRating
         (FluidTemperature, Exponent, Source) = (fluidTemperature, exponent, source);
     }
 
-    /// <summary>Whether the figure was given as a volume flow; else as a mass flow.</summary>
+    /// <summary>Whether the rating was given as a volume flow; otherwise as a mass flow.</summary>
     public bool IsByVolume { get; }
 
     /// <summary>The static mass flow at the rating's own conditions, in kg/s.</summary>
@@ -64,10 +64,10 @@ public sealed partial class FlowRating
     /// <summary>Density of the fluid at that temperature, in kg/m³.</summary>
     public Density FluidDensity => SiUnits.Density(referenceDensity);
 
-    /// <summary>The measured power of pressure that it follows; none where the square-root law is taken.</summary>
+    /// <summary>The measured exponent of pressure; null where the square-root law is used.</summary>
     public MeasuredExponent? Exponent { get; }
 
-    /// <summary>Where the figure comes from.</summary>
+    /// <summary>Where the rating comes from.</summary>
     public DataSource Source { get; }
 
     internal double MassFlowSi => massFlow;
@@ -81,7 +81,7 @@ public sealed partial class FlowRating
     /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>
     /// <param name="fluid">The fluid.</param>
     /// <param name="fluidTemperature">Its temperature, for which its density is known.</param>
-    /// <param name="source">Where the figure comes from.</param>
+    /// <param name="source">Where the rating comes from.</param>
     /// <returns>The rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="ArgumentNullException">Fluid or source is null.</exception>
@@ -115,7 +115,7 @@ public sealed partial class FlowRating
     /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>
     /// <param name="fluid">The fluid.</param>
     /// <param name="fluidTemperature">Its temperature, for which its density is known.</param>
-    /// <param name="source">Where the figure comes from.</param>
+    /// <param name="source">Where the rating comes from.</param>
     /// <returns>The rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="ArgumentNullException">Fluid or source is null.</exception>
@@ -172,8 +172,8 @@ public sealed partial class FlowRating
                 : MassFlowSiAt(differentialPressure, density) / density.InSi()
         );
 
-    /// <summary>The same rating with a measured power of pressure in place of the square root.</summary>
-    /// <param name="exponent">The power, and between which pressures it was measured.</param>
+    /// <summary>The same rating with a measured exponent of pressure in place of the square root.</summary>
+    /// <param name="exponent">The exponent with its range of pressures.</param>
     /// <returns>The rating.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="exponent"/> is null.</exception>
     public FlowRating WithExponent(MeasuredExponent exponent)
@@ -183,8 +183,8 @@ public sealed partial class FlowRating
     }
 
     /// <summary>The same rating with its flow multiplied, as for one injector measured against its set.</summary>
-    /// <param name="scale">What to multiply the flow by; greater than zero.</param>
-    /// <param name="source">Where the scale comes from.</param>
+    /// <param name="scale">The factor on the flow; greater than zero.</param>
+    /// <param name="source">Where the factor comes from.</param>
     /// <returns>The rating.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="scale"/> is not greater than zero.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
@@ -201,7 +201,9 @@ public sealed partial class FlowRating
         return Carried(Exponent?.Checked(differentialPressure, pascals) ?? pascals, kilograms);
     }
 
-    /// <summary>Static mass flow, kg/s, for the guess of a solver: outside the readings of its exponent their end is held.</summary>
+    /// <summary>
+    /// Static mass flow, kg/s, for an iterate of a solver: held at the end outside the readings of its exponent.
+    /// </summary>
     /// <param name="pascals">Differential pressure, Pa; greater than zero.</param>
     /// <param name="kilograms">Density, kg/m³; greater than zero.</param>
     internal double HeldMassFlow(double pascals, double kilograms) =>
@@ -210,8 +212,8 @@ public sealed partial class FlowRating
     private double Carried(double pascals, double kilograms) => MassFlow(new Real(pascals), new Real(kilograms)).Value;
 
     /// <summary>
-    /// The static mass flow, kg/s, in any scalar: for solvers. A measured power of pressure is carried on beyond its readings;
-    /// the solver checks its answer afterwards.
+    /// The static mass flow, kg/s, in any scalar: for solvers. A measured power law is extrapolated beyond its
+    /// readings; the solver checks the solution afterwards.
     /// </summary>
     internal T MassFlow<T>(T differentialPressure, T density)
         where T : struct, IScalar<T> =>

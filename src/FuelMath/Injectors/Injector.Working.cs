@@ -13,10 +13,12 @@ public sealed partial class Injector
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <returns>
-    /// The working of <see cref="InjectorPulse.Mass"/>; dead time and short-pulse correction are read from their tables. What
-    /// was given in a usual unit is shown in it, and <see cref="WorkingUnits.In"/> chooses that of the result.
+    /// The working of <see cref="InjectorPulse.Mass"/>; dead time and short-pulse correction are read from their
+    /// tables. Inputs are shown in their own units, and <see cref="WorkingUnits.In"/> sets that of the result.
     /// </returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="OutsideTableException">
+    /// Voltage or pressure is outside the dead-time table, and it refuses.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Working DeliverWorking(
         Duration pulseWidth,
@@ -36,7 +38,7 @@ public sealed partial class Injector
             .ToWorking();
     }
 
-    /// <summary>The mass of a pulse from a static flow that was worked out, kg.</summary>
+    /// <summary>The mass of a pulse from a static flow with its own working, kg.</summary>
     internal Traced TracedMass(in InjectorPulse pulse, Traced flow, Traced width, Traced period)
     {
         if (pulse.IsHeldOpen)

@@ -3,12 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A port fuel injector: what it delivers for a pulse, and the pulse that delivers a mass.</summary>
+/// <summary>A port fuel injector: the mass delivered by a pulse, and the pulse that delivers a mass.</summary>
 /// <remarks>
 /// <para>
 /// The mass of a pulse is static flow times (effective width + short-pulse correction), where the effective width is
-/// what the dead time leaves of the pulse. When the time off is shorter than its closing time the injector stays open
-/// and flows static. Not for direct injection.
+/// the pulse width minus the dead time. When the time off is shorter than its closing time, the injector stays open and
+/// delivers its static flow. Not for direct injection.
 /// </para>
 /// <para>
 /// Caution: a stuck-open injector can fill a cylinder or the sump with fuel; drivers spark at a bench; a predicted mass
@@ -30,10 +30,10 @@ public sealed partial class Injector
     /// <param name="deadTime">Its dead time over voltage and differential pressure.</param>
     /// <param name="correction">Its departure from the straight line at short pulses.</param>
     /// <param name="smallestRepeatableWidth">
-    /// The shortest <em>effective</em> width that delivers the same each time; not negative. Where data give a pulse width,
-    /// take off the dead time at the voltage of the data.
+    /// The shortest <em>effective</em> width with repeatable delivery; not negative. Where data give a pulse width,
+    /// subtract the dead time at the voltage of the data.
     /// </param>
-    /// <param name="closingTime">From the end of a pulse until it is shut; not negative.</param>
+    /// <param name="closingTime">Time from the end of a pulse until the injector is closed; not negative.</param>
     /// <param name="coil">Resistance of its coil; greater than zero.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException">Rating, dead time or correction is null.</exception>
@@ -71,19 +71,19 @@ public sealed partial class Injector
     /// <summary>Its departure from the straight line at short pulses.</summary>
     public ShortPulseCorrection Correction { get; }
 
-    /// <summary>The shortest effective width that delivers the same each time.</summary>
+    /// <summary>The shortest effective width with repeatable delivery.</summary>
     public Duration SmallestRepeatableWidth { get; }
 
-    /// <summary>From the end of a pulse until it is shut.</summary>
+    /// <summary>Time from the end of a pulse until the injector is closed.</summary>
     public Duration ClosingTime { get; }
 
     /// <summary>Resistance of its coil.</summary>
     public ElectricResistance Coil { get; }
 
-    /// <summary>The effective width from which pulses repeat and mass rises with width, s.</summary>
+    /// <summary>The effective width from which delivery is repeatable and mass rises with width, s.</summary>
     internal double LeastEffectiveWidthSi => Math.Max(smallest, Correction.RisesFromSi);
 
-    /// <summary>What it flows when held open.</summary>
+    /// <summary>The static mass flow, held open.</summary>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <returns>The mass flow, in kg/s.</returns>
@@ -91,14 +91,16 @@ public sealed partial class Injector
     public MassFlow StaticMassFlow(Pressure differentialPressure, Density density) =>
         Rating.MassFlowAt(differentialPressure, density);
 
-    /// <summary>What one pulse delivers.</summary>
+    /// <summary>Computes one pulse and its mass.</summary>
     /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <returns>The pulse.</returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="OutsideTableException">
+    /// Voltage or pressure is outside the dead-time table, and it refuses.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public InjectorPulse Deliver(
         Duration pulseWidth,
@@ -114,7 +116,7 @@ public sealed partial class Injector
             DeadTime.SiAt(atInjector, differentialPressure)
         );
 
-    /// <summary>The pulse that delivers a mass: on the rising branch above the last bump.</summary>
+    /// <summary>The pulse that delivers a mass, on the rising branch above the last non-monotonic part.</summary>
     /// <param name="wanted">
     /// The mass per period: zero, or from <see cref="LeastMass"/> to <see cref="MostMeasuredMass"/>.
     /// </param>
@@ -123,10 +125,12 @@ public sealed partial class Injector
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <returns>The pulse.</returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="OutsideTableException">
+    /// Voltage or pressure is outside the dead-time table, and it refuses.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// The mass is more than a pulse can measure out in the period, or less than it repeats; or a value is outside what is
-    /// allowed.
+    /// The mass is more than a pulse can meter in the period, or less than the least repeatable mass; or another value
+    /// is outside its range.
     /// </exception>
     public InjectorPulse WidthFor(
         Mass wanted,
@@ -170,22 +174,24 @@ public sealed partial class Injector
         return PulseAt(dead + effective, seconds, flow, dead);
     }
 
-    /// <summary>The least mass that it repeats from pulse to pulse.</summary>
+    /// <summary>The least mass with repeatable delivery.</summary>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <returns>The mass, in kg.</returns>
-    /// <remarks>At the smallest repeatable width, or where the last bump ends if that comes later.</remarks>
+    /// <remarks>At the smallest repeatable width, or where the rising branch begins if that is later.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Mass LeastMass(Pressure differentialPressure, Density density) =>
         SiUnits.Mass(Least(Rating.MassFlowSiAt(differentialPressure, density)));
 
-    /// <summary>The most that a pulse can measure out: it just shuts before the next one.</summary>
+    /// <summary>The greatest mass that a pulse can meter: the injector closes just before the next one.</summary>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <returns>The mass, in kg; zero when the period leaves no time.</returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="OutsideTableException">
+    /// Voltage or pressure is outside the dead-time table, and it refuses.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Mass MostMeasuredMass(
         Duration period,
@@ -201,7 +207,7 @@ public sealed partial class Injector
             )
         );
 
-    /// <summary>The most that can pass in a period at all: held open.</summary>
+    /// <summary>The greatest mass in a period: held open.</summary>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <param name="differentialPressure">Rail less discharge pressure; not negative.</param>
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
@@ -216,16 +222,16 @@ public sealed partial class Injector
     /// <param name="name">The name of the new one; not blank.</param>
     /// <param name="rating">Its rating.</param>
     /// <returns>The injector.</returns>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
     public Injector WithRating(string name, FlowRating rating) =>
         new(name, rating, DeadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
 
     /// <summary>The same injector with its static flow multiplied, as for one measured against its set.</summary>
     /// <param name="name">The name of the new one; not blank.</param>
-    /// <param name="scale">What to multiply the flow by; greater than zero.</param>
-    /// <param name="source">Where the scale comes from.</param>
+    /// <param name="scale">The factor on the flow; greater than zero.</param>
+    /// <param name="source">Where the factor comes from.</param>
     /// <returns>The injector.</returns>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Injector WithFlowScale(string name, Ratio scale, DataSource source) =>
         WithRating(name, Rating.WithFlowScale(scale, source));
@@ -235,7 +241,7 @@ public sealed partial class Injector
     /// <param name="deadTime">Its dead time.</param>
     /// <returns>The injector.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
     public Injector WithDeadTime(string name, DeadTimeTable deadTime) =>
         new(name, Rating, deadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
 
@@ -253,8 +259,8 @@ public sealed partial class Injector
     }
 
     /// <summary>
-    /// What a pulse of this width delivers, kg, in any scalar: the mass of <see cref="PulseAt"/>, with flow (kg/s) and dead
-    /// time (s) as variables.
+    /// The mass of a pulse of this width, kg, in any scalar: the mass of <see cref="PulseAt"/>, with flow (kg/s) and
+    /// dead time (s) as variables.
     /// </summary>
     internal T Mass<T>(double width, double period, T flow, T dead)
         where T : struct, IScalar<T>

@@ -3,11 +3,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What drives a coil: it decides the current, the heat and the dead time, so that readings belong to it.</summary>
+/// <summary>
+/// The driver of a coil. It affects current, heat and dead time, so readings are only valid for their driver.
+/// </summary>
 /// <remarks>
 /// <para>
-/// Voltages here are those of the supply, ahead of a ballast resistor. The current is the one that the coil settles at, not
-/// its rise: that needs the coil's inductance.
+/// Voltages are those of the supply, ahead of a ballast resistor. The current is the final one; its rise would need the
+/// coil's inductance.
 /// </para>
 /// <para>
 /// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench.
@@ -32,10 +34,10 @@ public sealed class InjectorDriver
     /// <summary>Resistance in series with the coil, in ohm; zero without a ballast resistor.</summary>
     public ElectricResistance Ballast => SiUnits.ElectricResistance(ballast);
 
-    /// <summary>The peak current of a peak-and-hold driver, in A; none for a saturated one.</summary>
+    /// <summary>The peak current of a peak-and-hold driver, in A; null for a saturated one.</summary>
     public ElectricCurrent? Peak => Kind == DriverKind.PeakAndHold ? SiUnits.ElectricCurrent(peak) : null;
 
-    /// <summary>The hold current of a peak-and-hold driver, in A; none for a saturated one.</summary>
+    /// <summary>The hold current of a peak-and-hold driver, in A; null for a saturated one.</summary>
     public ElectricCurrent? Hold => Kind == DriverKind.PeakAndHold ? SiUnits.ElectricCurrent(hold) : null;
 
     /// <summary>A saturated driver with a ballast resistor in series with the coil.</summary>
@@ -51,8 +53,8 @@ public sealed class InjectorDriver
         );
 
     /// <summary>A driver that limits the current.</summary>
-    /// <param name="peak">The current it drives to; greater than zero.</param>
-    /// <param name="hold">The current it holds then; greater than zero, at most the peak.</param>
+    /// <param name="peak">The peak current; greater than zero.</param>
+    /// <param name="hold">The hold current; greater than zero, at most the peak.</param>
     /// <returns>The driver.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static InjectorDriver FromPeakAndHold(ElectricCurrent peak, ElectricCurrent hold)
@@ -64,9 +66,9 @@ public sealed class InjectorDriver
             : throw Guard.OutOfRange(hold, $"at most the peak of {Guard.Show(peak, peak.Unit)}");
     }
 
-    /// <summary>The largest current through a coil: what its circuit lets pass, or the peak where that is less.</summary>
+    /// <summary>The largest current through a coil: that of its circuit, or the peak where that is less.</summary>
     /// <param name="supply">Voltage at the supply; greater than zero.</param>
-    /// <param name="coil">Resistance of the coil as it is; greater than zero.</param>
+    /// <param name="coil">Present resistance of the coil; greater than zero.</param>
     /// <returns>The current, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ElectricCurrent LargestCurrent(ElectricPotential supply, ElectricResistance coil) =>
@@ -74,18 +76,18 @@ public sealed class InjectorDriver
 
     /// <summary>The current through a coil at the end of a long pulse.</summary>
     /// <param name="supply">Voltage at the supply; greater than zero.</param>
-    /// <param name="coil">Resistance of the coil as it is; greater than zero.</param>
+    /// <param name="coil">Present resistance of the coil; greater than zero.</param>
     /// <returns>The current, in A.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ElectricCurrent FinalCurrent(ElectricPotential supply, ElectricResistance coil) =>
         SiUnits.ElectricCurrent(Math.Min(hold, Circuit(supply, coil)));
 
-    /// <summary>Whether it suits a coil: the current against what the driver bears.</summary>
+    /// <summary>Checks whether it suits a coil: the current against the limit of the driver.</summary>
     /// <param name="coil">The coil.</param>
     /// <param name="supply">The highest voltage at the supply; greater than zero.</param>
-    /// <param name="driverLimit">The largest current that the driver bears; greater than zero.</param>
+    /// <param name="driverLimit">The largest allowed current of the driver; greater than zero.</param>
     /// <param name="source">Where that limit comes from.</param>
-    /// <returns>What a reader should act on; empty when it suits. Judged at 20 °C: a cold coil draws more.</returns>
+    /// <returns>The findings; empty when it suits. Judged at 20 °C: a cold coil draws more.</returns>
     /// <exception cref="ArgumentNullException">Coil or source is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ImmutableArray<Finding> FindingsFor(
@@ -116,7 +118,7 @@ public sealed class InjectorDriver
         : ballast == 0 ? "saturated"
         : FormattableString.Invariant($"saturated with {ballast:0.###} ohm ballast");
 
-    /// <summary>Whether readings under both belong together.</summary>
+    /// <summary>Whether readings with both drivers may be combined.</summary>
     internal bool Matches(InjectorDriver other) =>
         Kind == other.Kind && Near(ballast, other.ballast) && Near(peak, other.peak) && Near(hold, other.hold);
 

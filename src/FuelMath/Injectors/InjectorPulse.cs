@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One pulse of an injector: what was commanded, what came of it, and how.</summary>
-/// <remarks>Made by an <see cref="Injector"/>. The default value is no pulse at all and has no duty cycle.</remarks>
+/// <summary>One pulse of an injector: the command, the mass delivered, and the values in between.</summary>
+/// <remarks>Created by an <see cref="Injector"/>. The default value is no pulse and has no duty cycle.</remarks>
 public readonly struct InjectorPulse
 {
     private readonly double width;
@@ -43,11 +43,11 @@ public readonly struct InjectorPulse
     public Duration EffectiveWidth => SiUnits.Duration(effectiveWidth);
 
     /// <summary>
-    /// Pulse width over period: dead time counts. Above one where the command is longer than the period.
+    /// Pulse width over period, dead time included. Above one where the command is longer than the period.
     /// </summary>
     public Ratio DutyCycle => SiUnits.Ratio(Pulse.DutyCycle(new Real(width), new Real(period)).Value);
 
-    /// <summary>What it flows when held open, in kg/s.</summary>
+    /// <summary>The static mass flow, held open, in kg/s.</summary>
     public MassFlow StaticMassFlow => SiUnits.MassFlow(staticMassFlow);
 
     /// <summary>The mass delivered in one period, in kg.</summary>
@@ -55,11 +55,11 @@ public readonly struct InjectorPulse
 
     /// <summary>
     /// Whether it stays open from one pulse to the next, because the time off is shorter than its closing time: it then
-    /// flows static for the whole period, and the width no longer measures anything out.
+    /// delivers its static flow for the whole period, whatever the width.
     /// </summary>
     public bool IsHeldOpen { get; }
 
-    /// <summary>Whether the pulse is none at all, or long enough to deliver the same each time.</summary>
+    /// <summary>Whether the pulse is zero or long enough for repeatable delivery.</summary>
     public bool IsRepeatable { get; }
 
     internal double MassSi => mass;

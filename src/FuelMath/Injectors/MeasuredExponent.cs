@@ -3,12 +3,12 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// The power of differential pressure that a static flow was measured to follow, in place of the square root, with the
-/// pressures that it was measured between.
+/// The measured exponent of differential pressure in a static flow, in place of the square root, with its range of
+/// pressures.
 /// </summary>
 /// <remarks>
-/// One half is the law of a sharp opening; friction in narrow passages raises it, a seat or plate that gives way lowers or
-/// raises it. It was measured with one fluid: what another density does is still taken from the square-root law.
+/// One half is the law of a sharp-edged opening; friction in narrow passages raises it, a yielding seat or plate lowers
+/// or raises it. It was measured with one fluid: the effect of another density is still that of the square-root law.
 /// </remarks>
 public sealed class MeasuredExponent
 {
@@ -19,10 +19,12 @@ public sealed class MeasuredExponent
     private readonly double high;
 
     /// <summary>Creates an exponent.</summary>
-    /// <param name="exponent">The power, as a pure number; 30 % to 100 %, where 50 % is the square root.</param>
+    /// <param name="exponent">The exponent, a pure number; 30 % to 100 %, where 50 % is the square root.</param>
     /// <param name="lowestDifferentialPressure">The lowest pressure of the readings; greater than zero.</param>
     /// <param name="highestDifferentialPressure">The highest; above the lowest.</param>
-    /// <param name="outside">What happens beyond them: refuse, or extend the power law. Holding the ends is no choice here.</param>
+    /// <param name="outside">
+    /// The behavior beyond them: refuse, or extend the power law. Holding the ends is not allowed.
+    /// </param>
     /// <param name="source">Where the readings come from.</param>
     /// <exception cref="ArgumentException">
     /// <paramref name="outside"/> is neither <see cref="OutsideRange.Refuse"/> nor <see cref="OutsideRange.Extend"/>.
@@ -58,7 +60,7 @@ public sealed class MeasuredExponent
         (HighestDifferentialPressure, Outside, Source) = (highestDifferentialPressure, outside, source);
     }
 
-    /// <summary>The power, as a pure number.</summary>
+    /// <summary>The exponent, a pure number.</summary>
     public Ratio Exponent { get; }
 
     /// <summary>The lowest pressure of the readings.</summary>
@@ -67,7 +69,7 @@ public sealed class MeasuredExponent
     /// <summary>The highest pressure of the readings.</summary>
     public Pressure HighestDifferentialPressure { get; }
 
-    /// <summary>What happens beyond them.</summary>
+    /// <summary>The behavior beyond them.</summary>
     public OutsideRange Outside { get; }
 
     /// <summary>Where the readings come from.</summary>

@@ -1,12 +1,12 @@
 namespace FuelMath;
 
 /// <summary>
-/// The part above the last bump of t(w) = w + c(w), where c is a piecewise cubic that ends at zero, and t has slope one
-/// from there on.
+/// The part of t(w) = w + c(w) above its last falling part, where c is a piecewise cubic that ends at zero, and t has
+/// slope one from there on.
 /// </summary>
 internal static class RisingBranch
 {
-    /// <summary>Slopes are of order one and round at 1e-16; less than this is level.</summary>
+    /// <summary>Slopes are of order one with rounding of 1e-16; a smaller slope counts as level.</summary>
     private const double Level = 1e-13;
 
     /// <summary>The width from which t rises throughout; zero when it never falls.</summary>
@@ -56,8 +56,8 @@ internal static class RisingBranch
     private static double Slope(double ofCorrection) => Math.Abs(1 + ofCorrection) <= Level ? 0 : 1 + ofCorrection;
 
     /// <summary>
-    /// Where in (0, 1] a cubic with these slopes at its ends and on the mean falls, or is level, for the last time; none when
-    /// it rises throughout, be it level at a point. Whether it fell before 0 is for the piece before to say.
+    /// Where in (0, 1] a cubic with these end slopes and this mean slope falls, or is level, for the last time; null
+    /// when it rises throughout, even if level at a point. A fall before 0 belongs to the piece before.
     /// </summary>
     private static double? LastFall(double start, double end, double mean)
     {

@@ -6,8 +6,8 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// How far an injector departs from its straight line at short pulses: a time, added to the effective width, that is
-/// zero in the linear range.
+/// The departure of an injector from its straight line at short pulses: a time added to the effective width, zero in
+/// the linear range.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -16,8 +16,8 @@ namespace FuelMath;
 /// shape-preserving cubic. The total is never negative.
 /// </para>
 /// <para>
-/// Real parts bump: for a while a longer pulse may deliver less. From <see cref="RisesFrom"/> on, above the last bump,
-/// a longer pulse always delivers more, and only there is a mass turned back into a width.
+/// Real injectors may be non-monotonic: in some range a longer pulse delivers less. From <see cref="RisesFrom"/> on a
+/// longer pulse always delivers more; only there is a mass converted to a width.
 /// </para>
 /// </remarks>
 public sealed class ShortPulseCorrection
@@ -32,7 +32,7 @@ public sealed class ShortPulseCorrection
     /// linear range begins. Copied.
     /// </param>
     /// <param name="corrections">
-    /// Corrections, as many; the last is zero, and none takes away more than its effective width. Copied.
+    /// The correction at each width; the last is zero, and none subtracts more than its effective width. Copied.
     /// </param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -60,7 +60,7 @@ public sealed class ShortPulseCorrection
     private ShortPulseCorrection() =>
         (EffectiveWidths, Corrections, Source) = ([], [], new DataSource("Definition", "no correction"));
 
-    /// <summary>No correction: linear from the first moment.</summary>
+    /// <summary>No correction: linear from zero.</summary>
     public static ShortPulseCorrection None { get; } = new();
 
     /// <summary>The effective widths of the points; empty for none.</summary>
@@ -97,7 +97,9 @@ public sealed class ShortPulseCorrection
             ? T.Of(0)
             : T.Select(T.Less(effectiveWidth, T.Of(linearFrom)), curve.Read(effectiveWidth), T.Of(0));
 
-    /// <summary>The effective width on the rising branch at which width plus correction gives a time at static flow.</summary>
+    /// <summary>
+    /// The effective width on the rising branch at which width plus correction equals a time at static flow.
+    /// </summary>
     internal double WidthFor(double timeAtStaticFlow) =>
         curve is null || timeAtStaticFlow >= linearFrom
             ? timeAtStaticFlow

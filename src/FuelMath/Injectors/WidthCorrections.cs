@@ -1,11 +1,14 @@
 namespace FuelMath;
 
-/// <summary>What a controller has already put into the pulse widths that it shows, so that they are not those of the coil.</summary>
-/// <remarks>A width that was corrected once must not be corrected again by data that were taken from it.</remarks>
+/// <summary>
+/// The corrections that a controller applies apart from the pulse widths that it shows, which are then not those of the
+/// coil.
+/// </summary>
+/// <remarks>Data taken from corrected widths must not be used to correct them again.</remarks>
 [Flags]
 public enum WidthCorrections
 {
-    /// <summary>Nothing: widths as the driver gives them.</summary>
+    /// <summary>None: widths are those of the driver.</summary>
     None = 0,
 
     /// <summary>Dead time over voltage is added after the width that is shown.</summary>

@@ -6,20 +6,19 @@ namespace FuelMath;
 /// <summary>A fuel pump, measured at one or more voltages.</summary>
 /// <remarks>
 /// <para>
-/// At a voltage between two measured ones, flow and current are taken linear in voltage at each pressure rise that
-/// either curve was measured at, as far as <em>both</em> curves reach: a pump measured to 8 bar at 14 V and to 6 bar at
-/// 12 V is known to 6 bar at 13 V. At a measured voltage its own curve is given, whole. Outside the measured voltages
-/// the pump does not exist: asking for it is an error. What feeds it, a plain circuit or a controller, is its
-/// <see cref="Drive"/>.
+/// At a voltage between two measured ones, flow and current are linear in voltage at each pressure rise at which either
+/// curve was measured, in the range of <em>both</em> curves: a pump measured to 8 bar at 14 V and to 6 bar at 12 V is
+/// known to 6 bar at 13 V. At a measured voltage the whole measured curve is used. Other voltages are refused. The
+/// supply, a plain circuit or a controller, is its <see cref="Drive"/>.
 /// </para>
 /// <para>
-/// In a fluid of another density than that of the test a displacement pump keeps its curve, and a rotodynamic one its
-/// head: which it is, its <see cref="Principle"/> says. Where that is not known, a system is solved with the one that
-/// gives less, and the other is told beside it. Source: [White-2003] sections 11.1 and 11.3.
+/// In a fluid of another density than that of the test a displacement pump keeps its curve and a rotodynamic pump its
+/// head, depending on its <see cref="Principle"/>. If that is not known, a system is solved with the curve that
+/// delivers less, and the other is reported too. Source: [White-2003] sections 11.1 and 11.3.
 /// </para>
 /// <para>
-/// Caution: a pump must stop when the engine stalls or crashes, is fused at the battery, and never runs dead-headed or
-/// dry.
+/// Caution: a pump must stop when the engine stalls or crashes, is fused at the battery, and must never run dead-headed
+/// or dry.
 /// </para>
 /// <para>Source: [Common-practice] linear in voltage between curves.</para>
 /// </remarks>
@@ -28,7 +27,7 @@ namespace FuelMath;
 /// </example>
 public sealed class Pump : FlowPart
 {
-    /// <summary>Temperature of a test whose own is not known, °C. Source: [Common-practice].</summary>
+    /// <summary>Assumed temperature of a test where it is not known, °C. Source: [Common-practice].</summary>
     private const double UsualCelsius = 20;
 
     private readonly PumpVoltages voltages;
@@ -81,13 +80,16 @@ public sealed class Pump : FlowPart
     /// <summary>Where the curves come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>What feeds it.</summary>
+    /// <summary>The drive that feeds it.</summary>
     public PumpDrive Drive { get; }
 
-    /// <summary>By which principle it works; not known unless told.</summary>
+    /// <summary>Its principle of operation; not known unless set.</summary>
     public PumpPrinciple Principle { get; }
 
-    /// <summary>The temperature of the fluid that the curves were measured with; null where it is not known, and 20 °C are taken.</summary>
+    /// <summary>
+    /// The temperature of the fluid that the curves were measured with; null where it is not known; 20 °C is then
+    /// assumed.
+    /// </summary>
     public Temperature? FluidTemperature { get; }
 
     /// <summary>The least voltage at its terminals, or at its controller's.</summary>
@@ -132,7 +134,7 @@ public sealed class Pump : FlowPart
         }
     }
 
-    /// <summary>The most pieces that its curve has at any voltage.</summary>
+    /// <summary>The largest number of pieces of its curve at any voltage.</summary>
     private Piece[] Longest()
     {
         double[] at = [.. Curves.Select(c => Drive.Least(c.Voltage).InSi())];
@@ -143,11 +145,12 @@ public sealed class Pump : FlowPart
 
     /// <summary>The same pump fed by a controller.</summary>
     /// <param name="name">The name of the new one; not blank.</param>
-    /// <param name="drive">What feeds it.</param>
+    /// <param name="drive">The drive that feeds it.</param>
     /// <returns>The pump.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="drive"/> is null.</exception>
     /// <exception cref="ArgumentException">
-    /// The name is blank, or the speed is controlled and there is more than one curve: it has one, at its full speed.
+    /// The name is blank, or the speed is controlled and there is more than one curve: one curve at full speed is
+    /// required.
     /// </exception>
     public Pump WithDrive(string name, PumpDrive drive)
     {
@@ -160,14 +163,14 @@ public sealed class Pump : FlowPart
             : new(Guard.Name(name), this, drive, Principle, FluidTemperature);
     }
 
-    /// <summary>The same pump, told by which principle it works.</summary>
+    /// <summary>The same pump with a known principle of operation.</summary>
     /// <param name="principle">The principle.</param>
     /// <returns>The pump.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="principle"/> is none of the choices.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="principle"/> is not a defined value.</exception>
     public Pump WithPrinciple(PumpPrinciple principle) =>
         new(Name, this, Drive, Guard.Known(principle), FluidTemperature);
 
-    /// <summary>The same pump, told at which temperature of the fluid its curves were measured.</summary>
+    /// <summary>The same pump with the fluid temperature at which its curves were measured.</summary>
     /// <param name="temperature">The temperature; the fluid's density is known there.</param>
     /// <returns>The pump.</returns>
     /// <exception cref="OutsideTableException">The fluid's density is not known there.</exception>
@@ -177,12 +180,12 @@ public sealed class Pump : FlowPart
         return new(Name, this, Drive, Principle, temperature);
     }
 
-    /// <summary>The same pump after wear, as an estimate: results that rest on it say so.</summary>
+    /// <summary>The same pump after wear, as an estimate: results that depend on it say so.</summary>
     /// <param name="name">The name of the worn one; not blank.</param>
-    /// <param name="wear">What wear takes.</param>
-    /// <returns>The pump; its curves end where nothing is delivered any more.</returns>
+    /// <param name="wear">The wear.</param>
+    /// <returns>The pump; its curves end where the flow is zero.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="wear"/> is null.</exception>
-    /// <exception cref="ArgumentException">The name is blank, or nothing is left of a curve.</exception>
+    /// <exception cref="ArgumentException">The name is blank, or a curve has no flow left.</exception>
     public Pump Worn(string name, PumpWear wear)
     {
         ArgumentNullException.ThrowIfNull(wear);
@@ -195,8 +198,8 @@ public sealed class Pump : FlowPart
     /// <see cref="GreatestVoltage"/>.
     /// </param>
     /// <returns>
-    /// The measured curve at a measured voltage, else one between the two neighbors; with a controller the current is that
-    /// which the controller draws.
+    /// The measured curve at a measured voltage, else one between the two neighbors; with a controller the current is
+    /// that of the controller.
     /// </returns>
     /// <exception cref="OutsideTableException">
     /// <paramref name="atTerminals"/> lies outside the measured voltages; with one curve only its own is inside.
@@ -223,8 +226,8 @@ public sealed class Pump : FlowPart
     /// <param name="atTerminals">As for <see cref="CurveAt(ElectricPotential)"/>.</param>
     /// <param name="density">Density of the fluid; greater than zero.</param>
     /// <returns>
-    /// The curve as it is for a displacement pump; with the rise that goes with the density for a rotodynamic one; of the two
-    /// the one that gives less where the principle is not known.
+    /// The unchanged curve for a displacement pump; with the pressure rise in proportion to density for a rotodynamic
+    /// pump; the lower of the two where the principle is not known.
     /// </returns>
     /// <exception cref="OutsideTableException">
     /// The voltage lies outside the measured ones, or the density of the fluid of the test is not known at its temperature.
@@ -237,7 +240,7 @@ public sealed class Pump : FlowPart
         return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
     }
 
-    /// <summary>What the pressure rise at each flow is multiplied by in a fluid of a density, kg/m³.</summary>
+    /// <summary>The factor on the pressure rise at each flow in a fluid of a density, kg/m³.</summary>
     /// <exception cref="OutsideTableException">The density of the fluid of the test is not known at its temperature.</exception>
     internal double RiseFactor(double density) =>
         Principle switch

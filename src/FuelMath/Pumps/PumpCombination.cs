@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Several pumps seen as one: side by side their flows add up, one behind the other their pressure rises.</summary>
+/// <summary>Several pumps as one: side by side their flows add up, in a row their pressure rises.</summary>
 /// <remarks>
 /// <para>
-/// For a look at the bank alone. In a system each pump is a line of its own, side by side between the same two nodes or with
-/// a junction between, and the network finds what each of them does, check valves included.
+/// For pumps by themselves. In a system each pump is a line of its own, between the same two nodes or with a junction
+/// between, and the network finds the flow of each, check valves included.
 /// </para>
 /// <para>Source: [White-2003] section 11.5 (pumps combined in parallel and in series).</para>
 /// </remarks>
@@ -15,8 +15,8 @@ public static class PumpCombination
 {
     /// <summary>Pumps side by side, each with its check valve: at an equal pressure rise flows and currents add up.</summary>
     /// <param name="curves">Two or more curves at one voltage.</param>
-    /// <param name="source">Where the bank comes from.</param>
-    /// <returns>The curve of the bank, over the pressure rises that all of them reach.</returns>
+    /// <param name="source">Where the combination comes from.</param>
+    /// <returns>The combined curve, over the pressure rises that all of them reach.</returns>
     /// <exception cref="ArgumentNullException">Curves, a curve or source is null.</exception>
     /// <exception cref="ArgumentException">Fewer than two, different voltages, or no pressure rise in common.</exception>
     public static PumpCurve InParallel(IEnumerable<PumpCurve> curves, DataSource source)
@@ -39,10 +39,10 @@ public static class PumpCombination
         );
     }
 
-    /// <summary>Pumps one behind the other: at an equal flow pressure rises and currents add up.</summary>
-    /// <param name="curves">Two or more curves at one voltage, all of pumps that run.</param>
-    /// <param name="source">Where the chain comes from.</param>
-    /// <returns>The curve of the chain, over the flows that all of them reach.</returns>
+    /// <summary>Pumps in a row: at an equal flow pressure rises and currents add up.</summary>
+    /// <param name="curves">Two or more curves at one voltage, all of running pumps.</param>
+    /// <param name="source">Where the combination comes from.</param>
+    /// <returns>The combined curve, over the flows that all of them reach.</returns>
     /// <exception cref="ArgumentNullException">Curves, a curve or source is null.</exception>
     /// <exception cref="ArgumentException">Fewer than two, different voltages, or no flow in common.</exception>
     public static PumpCurve InSeries(IEnumerable<PumpCurve> curves, DataSource source)
@@ -106,7 +106,9 @@ public static class PumpCombination
         return all;
     }
 
-    /// <summary>The points of all axes within the range that they share, those a rounding error apart taken once.</summary>
+    /// <summary>
+    /// The points of all axes within their common range; points that differ only by rounding are merged.
+    /// </summary>
     private static double[] Common<T>(double[][] axes, string what, Func<double, T> quantity, string paramName)
         where T : struct, IQuantity
     {

@@ -6,15 +6,14 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// What one fuel pump delivers and draws against pressure, at one voltage: flow falls strictly as the pressure rise
+/// The flow and current of one fuel pump over pressure rise, at one voltage: flow falls strictly as the pressure rise
 /// grows.
 /// </summary>
 /// <remarks>
 /// <para>
-/// The curve is kept as pressure rise over flow, a shape-preserving cubic: it passes through every point, has no bumps
-/// of its own and is smooth enough for a solver. <see cref="FlowAt"/> is its inverse. Current is a like curve over
-/// pressure rise. Two points make straight lines. Outside the points the curve does not exist: asking for it is an
-/// error, never an extrapolation.
+/// The curve is kept as pressure rise over flow, a shape-preserving cubic: it passes through every point, without
+/// overshoot, and is smooth enough for a solver. <see cref="FlowAt"/> is its inverse. Current is a similar curve over
+/// pressure rise. Two points give straight lines. Outside its points the curve is refused, not extrapolated.
 /// </para>
 /// <para>
 /// The curve belongs to the fluid, temperature and voltage of its <see cref="Source"/>; makers often test with a fluid
@@ -37,17 +36,17 @@ public sealed class PumpCurve
     /// <exception cref="ArgumentNullException"><paramref name="points"/> or <paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="voltage"/> is not greater than zero.</exception>
     /// <exception cref="ArgumentException">
-    /// The points do not have the stated shape, or give out more power than they take in.
+    /// The points do not have the stated shape, or deliver more hydraulic than electric power.
     /// </exception>
     public PumpCurve(ElectricPotential voltage, IEnumerable<PumpPoint> points, DataSource source)
         : this(Copied(points), voltage, source) =>
         PumpCurveChecks.NoMorePowerOutThanIn(voltage, Points, nameof(points));
 
-    /// <summary>A curve made from measured ones, whose power was checked where it was measured.</summary>
+    /// <summary>A curve derived from measured ones, whose power was already checked.</summary>
     internal PumpCurve(ImmutableArray<PumpPoint> points, ElectricPotential voltage, DataSource source)
         : this(points, voltage, source, null) { }
 
-    /// <summary>A curve made from measured ones, and what it rests on beyond them.</summary>
+    /// <summary>A curve derived from measured ones, with its assumptions.</summary>
     internal PumpCurve(
         ImmutableArray<PumpPoint> points,
         ElectricPotential voltage,
@@ -88,7 +87,7 @@ public sealed class PumpCurve
     /// <summary>Where the points come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>What it rests on where it is an estimate, one clause; null when it was measured.</summary>
+    /// <summary>The basis of an estimate, one clause; null for a measured curve.</summary>
     public string? EstimateBasis { get; }
 
     /// <summary>The least pressure rise of the points.</summary>
@@ -103,20 +102,20 @@ public sealed class PumpCurve
     /// <summary>The greatest flow of the points, at the least pressure rise.</summary>
     public VolumeFlow GreatestFlow => Points[0].Flow;
 
-    /// <summary>Pressure rise in Pa over flow in m³/s: what a solver reads.</summary>
+    /// <summary>Pressure rise in Pa over flow in m³/s: the form for a solver.</summary>
     internal Curve RiseOverFlow { get; }
 
     /// <summary>Current in A over pressure rise in Pa.</summary>
     internal Curve CurrentOverRise { get; }
 
-    /// <summary>What an estimate made of this curve rests on: its own basis, and this curve's.</summary>
+    /// <summary>The basis of an estimate made from this curve: its own, and this curve's.</summary>
     internal string BasisWith(string basis) => EstimateBasis is null ? basis : $"{basis}; {EstimateBasis}";
 
-    /// <summary>What refusals call it.</summary>
+    /// <summary>Its name in refusals.</summary>
     private string Name => string.Create(CultureInfo.InvariantCulture, $"Pump curve at {voltage:0.######} V");
 
-    /// <summary>The same curve, said to be an estimate: results that rest on it say so.</summary>
-    /// <param name="basis">What it rests on, one clause; not blank.</param>
+    /// <summary>The same curve, marked as an estimate: results that depend on it say so.</summary>
+    /// <param name="basis">The basis of the estimate, one clause; not blank.</param>
     /// <returns>The curve.</returns>
     /// <exception cref="ArgumentException"><paramref name="basis"/> is blank.</exception>
     public PumpCurve AsEstimate(string basis) => new(Points, Voltage, Source, Guard.Name(basis));
@@ -146,10 +145,12 @@ public sealed class PumpCurve
             )
         );
 
-    /// <summary>How the pressure rise at a flow was made: the piece of the curve between two points, numbers put in, result.</summary>
+    /// <summary>
+    /// The working of the pressure rise at a flow: the piece of the curve between two points, inserted values, result.
+    /// </summary>
     /// <param name="flow">The volume flow, within the points.</param>
     /// <returns>
-    /// The working of <see cref="RiseAt"/>; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses
+    /// The working of <see cref="RiseAt"/>; inputs are shown in their own units. <see cref="WorkingUnits.In"/> sets
     /// that of the result.
     /// </returns>
     /// <exception cref="OutsideTableException"><paramref name="flow"/> lies outside the points.</exception>
@@ -161,7 +162,7 @@ public sealed class PumpCurve
             .ToWorking();
     }
 
-    /// <summary>How the efficiency was made: the power that raises the fuel's pressure over the electric power.</summary>
+    /// <summary>The working of the efficiency: hydraulic over electric power.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The working of <see cref="EfficiencyAt"/>; flow and current are read from the curves.</returns>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
@@ -187,7 +188,7 @@ public sealed class PumpCurve
     public ElectricCurrent CurrentAt(Pressure pressureRise) =>
         SiUnits.ElectricCurrent(CurrentOverRise.At(Rise(pressureRise)));
 
-    /// <summary>The power that goes into raising the fuel's pressure.</summary>
+    /// <summary>The hydraulic power, which raises the fuel's pressure.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The power, in W.</returns>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
@@ -207,7 +208,7 @@ public sealed class PumpCurve
     public Power ElectricPowerAt(Pressure pressureRise) =>
         SiUnits.Power(PumpPower.Electric(new Real(voltage), new Real(CurrentOverRise.At(Rise(pressureRise)))).Value);
 
-    /// <summary>The share of the electric power that raises the fuel's pressure; the rest is heat at once.</summary>
+    /// <summary>The efficiency: hydraulic over electric power; the rest becomes heat in the pump.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The efficiency of pump and motor together.</returns>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>

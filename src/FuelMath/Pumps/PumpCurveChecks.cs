@@ -5,10 +5,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a pump's points must satisfy beyond their order, with the reason in the message.</summary>
+/// <summary>Checks of a pump's points beyond their order, with the reason in the message.</summary>
 internal static class PumpCurveChecks
 {
-    /// <summary>A hump or a flat would let the curve meet one system in several points.</summary>
+    /// <summary>With a hump or a flat part the curve could have several operating points with one system.</summary>
     internal static void FlowFalls(ImmutableArray<PumpPoint> points, string paramName)
     {
         for (int i = 1; i < points.Length; i++)
@@ -27,7 +27,7 @@ internal static class PumpCurveChecks
         }
     }
 
-    /// <summary>Catches a wrong unit: no pump gives more to the fuel than it takes from its supply.</summary>
+    /// <summary>Detects a wrong unit: hydraulic power can't exceed electric power.</summary>
     internal static void NoMorePowerOutThanIn(
         ElectricPotential voltage,
         ImmutableArray<PumpPoint> points,

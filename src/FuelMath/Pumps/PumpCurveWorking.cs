@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a pump curve says at a point, step by step.</summary>
+/// <summary>The workings of a pump curve at a point.</summary>
 internal static class PumpCurveWorking
 {
     private static readonly DataSource Share = new("Definition", "power out over power in");

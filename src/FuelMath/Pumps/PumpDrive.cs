@@ -3,17 +3,17 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What feeds a pump's motor: its circuit as it is, a chopped supply, or a controller that holds a speed.</summary>
+/// <summary>
+/// The supply of a pump's motor: its circuit directly, a pulse-width modulated supply, or a speed controller.
+/// </summary>
 /// <remarks>
 /// <para>
-/// A chopped supply acts by its mean: a duty of 70 % at 13.5 V runs the motor as 9.45 V do, and draws 70 % of its current
-/// from the circuit, so that no power is lost. A held speed moves the curve by the affinity laws, whatever the voltage, and
-/// draws the power that it needs. A real controller loses some percent on the way.
-/// Source: [Common-practice] the mean of a chopped supply; [White-2003] section 11.3 (similarity rules).
+/// A pulse-width modulated supply acts by its mean: a duty of 70 % at 13.5 V runs the motor like 9.45 V and draws 70 %
+/// of its current from the circuit, without loss. A controlled speed changes the curve by the affinity laws, whatever
+/// the voltage, and draws the power needed. A real controller loses a few percent. Source: [Common-practice] the mean
+/// of a chopped supply; [White-2003] section 11.3 (similarity rules).
 /// </para>
-/// <para>
-/// Both are estimates until the pump was measured that way, and results say so.
-/// </para>
+/// <para>Both are estimates unless the pump was measured that way, and results say so.</para>
 /// </remarks>
 public sealed class PumpDrive
 {
@@ -37,28 +37,28 @@ public sealed class PumpDrive
         (LeastSupply, GreatestSupply) = (least, greatest);
     }
 
-    /// <summary>No controller: the motor sees the voltage at the pump's terminals.</summary>
+    /// <summary>No controller: the motor gets the voltage at the pump's terminals.</summary>
     public static PumpDrive Direct { get; } = new();
 
-    /// <summary>The share of time that the motor is connected; one without chopping.</summary>
+    /// <summary>The fraction of time that the motor is connected; one without modulation.</summary>
     public Ratio Duty { get; }
 
     /// <summary>Speed over the speed of the curve; one where it is not controlled.</summary>
     public Ratio Speed { get; }
 
-    /// <summary>The least voltage at which a held speed is held; null where none is.</summary>
+    /// <summary>The least voltage at which the speed is held; null without speed control.</summary>
     public ElectricPotential? LeastSupply { get; }
 
-    /// <summary>The greatest one.</summary>
+    /// <summary>The greatest voltage at which the speed is held; null without speed control.</summary>
     public ElectricPotential? GreatestSupply { get; }
 
     /// <summary>Whether the speed is held, whatever the voltage.</summary>
     public bool ControlsSpeed => LeastSupply is not null;
 
-    /// <summary>A chopped supply.</summary>
-    /// <param name="duty">The share of time that the motor is connected; 5 % to 100 %.</param>
+    /// <summary>A pulse-width modulated supply.</summary>
+    /// <param name="duty">The fraction of time that the motor is connected; 5 % to 100 %.</param>
     /// <returns>The drive.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The duty is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="duty"/> is not from 5 % to 100 %.</exception>
     public static PumpDrive ByDuty(Ratio duty) => new(Guard.InRange(duty, duty.InSi(), 0.05, 1, SiUnits.Ratio), duty);
 
     /// <summary>A controller that holds a speed.</summary>
@@ -66,7 +66,10 @@ public sealed class PumpDrive
     /// <param name="leastSupply">The least voltage at which it holds that speed; greater than zero.</param>
     /// <param name="greatestSupply">The greatest one; greater than the least.</param>
     /// <returns>The drive.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="speed"/> is not from 30 % to 100 %, <paramref name="leastSupply"/> is not greater than zero, or
+    /// <paramref name="greatestSupply"/> is not greater than <paramref name="leastSupply"/>.
+    /// </exception>
     public static PumpDrive BySpeed(Ratio speed, ElectricPotential leastSupply, ElectricPotential greatestSupply)
     {
         double n = Guard.InRange(speed, speed.InSi(), LeastSpeed, 1, SiUnits.Ratio);

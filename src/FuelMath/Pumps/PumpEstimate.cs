@@ -4,14 +4,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Curves that were not measured, made from one that was. Each says that it is an estimate and of what kind.</summary>
+/// <summary>
+/// Estimates of curves that were not measured, from one that was. Each is marked as an estimate with its basis.
+/// </summary>
 /// <remarks>
-/// The affinity laws hold for pumps that sling the fuel (centrifugal, turbine). One that pushes it (gerotor, roller, vane)
-/// gives flow with speed, less a leak that goes with pressure: there they promise too little flow at low speed and too much
-/// at high speed, the more the higher the pressure. On the curves of the bundled systems, held against each other over
-/// steps of 14 % to 25 % in voltage, flow came out 19 % too low to 27 % too high, and current 31 % too low to 36 % too high.
-/// These curves are invented: <see cref="PumpEstimateCheck"/> tells the size for a pump with two curves of its own. Measure
-/// before relying on any.
+/// The affinity laws hold for rotodynamic pumps (centrifugal, turbine). The flow of a displacement pump (gerotor,
+/// roller, vane) is proportional to speed, minus a leak in proportion to pressure: for it the laws give too little flow
+/// at low speed and too much at high speed, the more so the higher the pressure. On the curves of the bundled systems,
+/// compared with each other over steps of 14 % to 25 % in voltage, flow came out 19 % too low to 27 % too high, and
+/// current 31 % too low to 36 % too high. These curves are invented: <see cref="PumpEstimateCheck"/> gives the error
+/// for a pump with two curves of its own. Measure before relying on an estimate.
 /// </remarks>
 public static class PumpEstimate
 {
@@ -20,13 +22,13 @@ public static class PumpEstimate
     private const double LeastDensity = 0.5;
     private const double GreatestDensity = 2;
 
-    /// <summary>The curve at another speed, by the affinity laws; the voltage is said to stay.</summary>
+    /// <summary>The curve at another speed, by the affinity laws; its stated voltage is unchanged.</summary>
     /// <param name="curve">The measured curve.</param>
     /// <param name="speed">Other speed over that of the curve; 30 % to 150 %.</param>
-    /// <returns>The curve: flow with speed, rise with its square, power with its cube.</returns>
+    /// <returns>The curve: flow in proportion to speed, pressure rise to its square, power to its cube.</returns>
     /// <remarks>Source: [White-2003] section 11.3 (similarity rules).</remarks>
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="speed"/> is not from 30 % to 150 %.</exception>
     public static PumpCurve AtSpeed(PumpCurve curve, Ratio speed)
     {
         ArgumentNullException.ThrowIfNull(curve);
@@ -39,17 +41,22 @@ public static class PumpEstimate
         );
     }
 
-    /// <summary>The curve at a voltage without data: speed taken to go with voltage, the rest by the affinity laws.</summary>
+    /// <summary>
+    /// The curve at a voltage without data: speed assumed proportional to voltage, the rest by the affinity laws.
+    /// </summary>
     /// <param name="curve">The measured curve.</param>
     /// <param name="voltage">Another voltage at the terminals; 70 % to 130 % of that of the curve.</param>
     /// <returns>The curve.</returns>
     /// <remarks>
-    /// A motor under load turns slower than its voltage says, and a pump that pushes leaks as much at any speed: the two
-    /// errors have opposite signs, and which one wins depends on the pump. <see cref="PumpEstimateCheck"/> measures the sum.
-    /// Source: [Common-practice] speed with voltage; [White-2003] section 11.3 (similarity rules).
+    /// A loaded motor turns slower than in proportion to its voltage, and the leak of a displacement pump does not
+    /// depend on speed: the two errors have opposite signs, and the larger one depends on the pump.
+    /// <see cref="PumpEstimateCheck"/> measures their sum. Source: [Common-practice] speed with voltage; [White-2003]
+    /// section 11.3 (similarity rules).
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The voltage is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="voltage"/> is not from 70 % to 130 % of that of the curve.
+    /// </exception>
     public static PumpCurve AtVoltage(PumpCurve curve, ElectricPotential voltage)
     {
         ArgumentNullException.ThrowIfNull(curve);
@@ -69,14 +76,17 @@ public static class PumpEstimate
     /// <summary>The curve of a rotodynamic pump in a fluid of another density, at the same speed.</summary>
     /// <param name="curve">The measured curve.</param>
     /// <param name="densityRatio">Density of the other fluid over that of the test; 50 % to 200 %.</param>
-    /// <returns>The curve: at each flow, rise and current with the density.</returns>
+    /// <returns>The curve: at each flow, pressure rise and current in proportion to density.</returns>
     /// <remarks>
-    /// Only for a pump that slings the fluid; one of positive displacement keeps its curve. That the speed stays is an
-    /// assumption: under more load a motor turns slower, so that in a denser fluid the pump gives rather less than this, and
-    /// in a lighter one rather more. Current is taken to go with torque. Source: [White-2003] section 11.3 (head and power coefficients).
+    /// Only for a rotodynamic pump; a displacement pump keeps its curve. Constant speed is an assumption: a motor turns
+    /// slower under more load, so in a denser fluid the pump delivers somewhat less than this, and in a lighter one
+    /// somewhat more. Current is assumed proportional to torque. Source: [White-2003] section 11.3 (head and power
+    /// coefficients).
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="densityRatio"/> is not from 50 % to 200 %.
+    /// </exception>
     public static PumpCurve InFluid(PumpCurve curve, Ratio densityRatio)
     {
         ArgumentNullException.ThrowIfNull(curve);
@@ -101,7 +111,9 @@ public static class PumpEstimate
         );
     }
 
-    /// <summary>The same flows at a supply that differs from the motor's, with a share of the current.</summary>
+    /// <summary>
+    /// The same flows at a supply voltage that differs from the motor's, with a fraction of the current.
+    /// </summary>
     internal static PumpCurve Relabeled(PumpCurve curve, ElectricPotential supply, double currentShare, string basis) =>
         new(
             [

@@ -2,10 +2,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How far an estimated curve lies from a measured one at the same voltage: the size of the estimate's error.</summary>
+/// <summary>
+/// The deviation of an estimated curve from a measured one at the same voltage: the error of the estimate.
+/// </summary>
 /// <remarks>
-/// At each measured point that the estimate reaches and that delivers something. Whoever has two curves of a pump knows
-/// from one and the other how far a third may be trusted.
+/// Compared at each measured point with flow that the estimate reaches. With two curves of a pump it shows how far an
+/// estimate of a third may be trusted.
 /// </remarks>
 public sealed class PumpEstimateCheck
 {
@@ -18,16 +20,16 @@ public sealed class PumpEstimateCheck
         GreatestCurrentDeviation = SiUnits.Ratio(currents.Max());
     }
 
-    /// <summary>How many points were compared.</summary>
+    /// <summary>Number of points compared.</summary>
     public int Points { get; }
 
-    /// <summary>Estimated flow less measured flow as a share of the latter, the lowest of all points.</summary>
+    /// <summary>The lowest deviation of flow: estimated minus measured, as a fraction of the measured.</summary>
     public Ratio LeastFlowDeviation { get; }
 
     /// <summary>The highest.</summary>
     public Ratio GreatestFlowDeviation { get; }
 
-    /// <summary>Estimated current less measured current as a share of the latter, the lowest of all points.</summary>
+    /// <summary>The lowest deviation of current: estimated minus measured, as a fraction of the measured.</summary>
     public Ratio LeastCurrentDeviation { get; }
 
     /// <summary>The highest.</summary>
@@ -39,7 +41,9 @@ public sealed class PumpEstimateCheck
     /// <returns>The deviations.</returns>
     /// <exception cref="ArgumentNullException">A curve is null.</exception>
     /// <exception cref="ArgumentException">The estimate reaches none of the measured points.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The voltage is outside what an estimate is made for.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The voltage is not from 70 % to 130 % of that of the first curve.
+    /// </exception>
     public static PumpEstimateCheck OfVoltage(PumpCurve known, PumpCurve measured)
     {
         ArgumentNullException.ThrowIfNull(measured);

@@ -3,11 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Where a pump's power goes: into the pressure of the fuel, and into heat.</summary>
+/// <summary>The power balance of a pump: into the pressure of the fuel, and into heat.</summary>
 /// <remarks>
-/// The motor of a fuel pump is cooled by the fuel, so that what does not raise the pressure warms the fuel on its way through.
-/// The pressure itself becomes heat where the fuel expands again: at the regulator and in the return line, so that a tank
-/// with a return takes up nearly all of the electric power. Source: [Cengel-Boles-2015] energy balance of a steady flow.
+/// The motor of a fuel pump is cooled by the fuel, so the power that does not raise the pressure warms the fuel in the
+/// pump. The hydraulic power becomes heat where the pressure is lost: at the regulator and in the return line, so a
+/// tank with a return takes up nearly all of the electric power. Source: [Cengel-Boles-2015] energy balance of a steady
+/// flow.
 /// </remarks>
 public sealed class PumpHeat
 {
@@ -15,7 +16,7 @@ public sealed class PumpHeat
     private readonly double specificHeat;
     private readonly double flow;
 
-    /// <summary>Takes the balance of a pump at one point of its curve.</summary>
+    /// <summary>Computes the balance of a pump at one point of its curve.</summary>
     /// <param name="curve">The curve.</param>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points; the pump delivers there.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
@@ -23,7 +24,8 @@ public sealed class PumpHeat
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed, or nothing is delivered: a dead-headed pump warms without end.
+    /// Density or specific heat is not greater than zero, or nothing is delivered: the fuel in a dead-headed pump warms
+    /// without limit.
     /// </exception>
     public PumpHeat(PumpCurve curve, Pressure pressureRise, Density density, SpecificEntropy specificHeat)
     {
@@ -48,13 +50,13 @@ public sealed class PumpHeat
     /// <summary>Power that raises the fuel's pressure.</summary>
     public Power Hydraulic { get; }
 
-    /// <summary>Power that is heat at once, inside the pump. In W.</summary>
+    /// <summary>Power that becomes heat inside the pump, in W.</summary>
     public Power HeatInside => SiUnits.Power(Electric.InSi() - Hydraulic.InSi());
 
-    /// <summary>By how much the fuel leaves the pump warmer than it came.</summary>
+    /// <summary>Temperature rise of the fuel through the pump.</summary>
     public TemperatureDelta RiseThroughPump => SiUnits.TemperatureDelta(Rise(HeatInside.InSi()));
 
-    /// <summary>By how much it is warmer once its pressure is spent, in a return line or as spray.</summary>
+    /// <summary>Temperature rise of the fuel once its pressure is lost too, in a return line or as spray.</summary>
     public TemperatureDelta RiseWhenSpent => SiUnits.TemperatureDelta(Rise(Electric.InSi()));
 
     private double Rise(double heat) =>

@@ -3,13 +3,17 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The suction side of a pump: what keeps its fuel from boiling, against what the pump asks for.</summary>
+/// <summary>
+/// The suction side of a pump: the margin above boiling, and the suction head that the pump requires.
+/// </summary>
 /// <remarks>
 /// <para>
-/// A filter ahead of the pump takes its loss from this margin and grows as it loads; behind the pump the same loss costs
-/// only pressure of the pump. <see cref="WithLoss"/> puts one there.
+/// The loss of a filter ahead of the pump reduces this margin and grows with dirt; behind the pump it only reduces the
+/// pressure delivered. <see cref="WithLoss"/> adds such a loss.
 /// </para>
-/// <para>Caution: a pump whose inlet boils loses flow and runs dry inside; it is cooled and greased by its fuel.</para>
+/// <para>
+/// Caution: when fuel boils at the inlet, a pump loses flow and runs dry; its fuel cools and lubricates it.
+/// </para>
 /// </remarks>
 public sealed class PumpInlet
 {
@@ -20,7 +24,9 @@ public sealed class PumpInlet
     /// <param name="height">Height of the fuel above the pump inlet; negative below it.</param>
     /// <param name="suctionLoss">Pressure lost between tank and pump; not negative.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed or known of the fuel.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="height"/> is not finite, or <paramref name="suctionLoss"/> is negative.
+    /// </exception>
     /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public PumpInlet(Fuel fuel, Temperature temperature, AbsolutePressure surface, Length height, Pressure suctionLoss)
     {
@@ -45,11 +51,13 @@ public sealed class PumpInlet
     /// <summary>Pressure lost between tank and pump.</summary>
     public Pressure SuctionLoss { get; }
 
-    /// <summary>What is left above boiling at the inlet, as a pressure and as net positive suction head available.</summary>
+    /// <summary>
+    /// The margin above boiling at the inlet, as a pressure and as net positive suction head available.
+    /// </summary>
     public VaporMargin Margin { get; }
 
     /// <summary>The same suction side with one more part in it.</summary>
-    /// <param name="addedLoss">What that part loses; not negative.</param>
+    /// <param name="addedLoss">The pressure loss of that part; not negative.</param>
     /// <returns>The suction side.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The loss is negative or not finite.</exception>
     public PumpInlet WithLoss(Pressure addedLoss) =>
@@ -61,8 +69,8 @@ public sealed class PumpInlet
             SiUnits.Pressure(SuctionLoss.InSi() + Guard.NotNegative(addedLoss, addedLoss.InSi()))
         );
 
-    /// <summary>Holds the head available against what the pump asks for.</summary>
-    /// <param name="headRequired">Net positive suction head that the pump asks for at its flow; not negative.</param>
+    /// <summary>Compares the head available with that required by the pump.</summary>
+    /// <param name="headRequired">Net positive suction head required by the pump at its flow; not negative.</param>
     /// <param name="source">Where that comes from: the pump's maker or a test.</param>
     /// <returns>One finding when it is not met, else none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The head is negative or not finite.</exception>

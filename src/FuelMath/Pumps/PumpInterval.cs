@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Two neighboring curves of a pump, laid on the pressure rises that both of them reach.</summary>
+/// <summary>Two neighboring curves of a pump on a common axis of pressure rises that both reach.</summary>
 internal sealed class PumpInterval
 {
     private readonly double lowVolts;
@@ -14,7 +14,9 @@ internal sealed class PumpInterval
     private readonly double[] lowCurrents;
     private readonly double[] highCurrents;
 
-    /// <summary>Lays the two curves on their common pressure rises, and checks that more voltage gives no less flow.</summary>
+    /// <summary>
+    /// Evaluates the two curves at their common pressure rises, and checks that a higher voltage gives no less flow.
+    /// </summary>
     internal PumpInterval(PumpCurve low, PumpCurve high, string paramName)
     {
         (lowVolts, span) = (low.Voltage.InSi(), high.Voltage.InSi() - low.Voltage.InSi());
@@ -41,7 +43,9 @@ internal sealed class PumpInterval
         }
     }
 
-    /// <summary>What the curves between the two rest on where they are estimates; null when both were measured.</summary>
+    /// <summary>
+    /// The basis of the curves between the two where they are estimates; null when both were measured.
+    /// </summary>
     internal string? EstimateBasis { get; }
 
     /// <summary>The common pressure rises, Pa, ascending.</summary>
@@ -100,7 +104,7 @@ internal sealed class PumpInterval
             .Order();
         foreach (double rise in inside)
         {
-            // Two units may write one pressure as two numbers a rounding error apart.
+            // One pressure in two units may give numbers that differ by rounding.
             if (rise - common[^1] > slack && greatest - rise > slack)
             {
                 common.Add(rise);

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One measured point of a pump: what it delivers and draws against one pressure rise.</summary>
+/// <summary>One measured point of a pump: its flow and current at one pressure rise.</summary>
 /// <remarks>The default value is a pump at rest.</remarks>
 public readonly struct PumpPoint
 {

@@ -1,19 +1,20 @@
 namespace FuelMath;
 
-/// <summary>By which principle a pump works: it decides what a fluid of another density does to its curve.</summary>
+/// <summary>A pump's principle of operation, which decides how its curve depends on the density of the fluid.</summary>
 public enum PumpPrinciple
 {
-    /// <summary>Nobody knows: what it gives in a fluid of another density lies between what the other two would.</summary>
+    /// <summary>Not known: the delivery in a fluid of another density lies between those of the other two.</summary>
     NotKnown,
 
     /// <summary>
-    /// It pushes a volume at each turn (gerotor, roller cell, vane, gear, diaphragm): at the same pressure rise the flow stays, whatever
-    /// the density.
+    /// Displaces a volume per revolution (gerotor, roller cell, vane, gear, diaphragm): at the same pressure rise the
+    /// flow does not depend on density.
     /// </summary>
     Displacement,
 
     /// <summary>
-    /// It slings the fluid (turbine, regenerative, side channel, centrifugal): at the same flow the pressure rise goes with the density.
+    /// Accelerates the fluid (turbine, regenerative, side channel, centrifugal): at the same flow the pressure rise is
+    /// proportional to density.
     /// </summary>
     Rotodynamic,
 }

@@ -1,12 +1,12 @@
 namespace FuelMath;
 
 /// <summary>
-/// What a solver reads of a pump at one voltage after another, in room that is used again: the same bits as
-/// <see cref="Pump.CurveAt(UnitsNet.ElectricPotential)"/>, without a curve for each.
+/// The curve of a pump for a solver at changing voltages, in a reused buffer: bit-identical to
+/// <see cref="Pump.CurveAt(UnitsNet.ElectricPotential)"/>, without a new curve for each.
 /// </summary>
 /// <remarks>
-/// A guess of a solver may lie outside the data, where the ends are held; <see cref="JudgeVoltage"/> and
-/// <see cref="JudgeRise"/> refuse an answer that does. Mutable: belongs to one solve.
+/// An iterate of a solver may lie outside the data, where the ends are held; <see cref="JudgeVoltage"/> and
+/// <see cref="JudgeRise"/> refuse a solution that does. Mutable: belongs to one solve.
 /// </remarks>
 internal sealed class PumpReading(Pump pump) : PartReading
 {
@@ -26,10 +26,10 @@ internal sealed class PumpReading(Pump pump) : PartReading
     private double density;
     private double riseFactor = 1;
 
-    /// <summary>What the curve rests on where it is an estimate; null when it was measured.</summary>
+    /// <summary>The basis of the curve where it is an estimate; null when it was measured.</summary>
     internal string? EstimateBasis { get; private set; }
 
-    /// <summary>Whether it is read between two measured voltages.</summary>
+    /// <summary>Whether the voltage lies between two measured ones.</summary>
     internal bool IsBetweenVoltages => whole is null;
 
     /// <summary>Pressure rise in Pa over flow in m³/s, piece by piece.</summary>
@@ -40,7 +40,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
 
     private PumpCurve Whole => whole ?? pump.CurveAt(SiUnits.ElectricPotential(volts));
 
-    /// <summary>Goes to a voltage, or to the nearest one that the data reach.</summary>
+    /// <summary>Sets the voltage, or the nearest one within the data.</summary>
     /// <param name="atTerminals">Voltage at the terminals of the pump or its controller, V.</param>
     internal void Set(double atTerminals)
     {
@@ -84,7 +84,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
         interval.Read(volts, flow, current);
         MonotoneCubic.Fill(rise, current, currentOverRise);
 
-        // Flow falls as the rise grows: over flow the points stand the other way round.
+        // Flow falls as the pressure rise grows: over flow the points are in reverse order.
         flow.Reverse();
         rise.Reverse();
         MonotoneCubic.Fill(flow, rise, riseOverFlow);
@@ -140,7 +140,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
         return riseFactor * currentOverRise[MonotoneCubic.PieceAt(known, held)].At(held);
     }
 
-    /// <summary>The flow at a rise, were the rise at each flow multiplied by another factor; null outside the curve.</summary>
+    /// <summary>The flow at a rise if the rise at each flow had another factor; null outside the curve.</summary>
     internal double? FlowAt(double rise, double otherFactor)
     {
         PumpCurve curve = Whole;
@@ -150,7 +150,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
             : null;
     }
 
-    /// <summary>Refuses a voltage that the data do not reach.</summary>
+    /// <summary>Refuses a voltage outside the data.</summary>
     /// <exception cref="OutsideTableException">The pump has no curve there.</exception>
     internal void JudgeVoltage(double atTerminals)
     {
@@ -160,7 +160,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
         }
     }
 
-    /// <summary>Refuses a pressure rise that the curve does not reach.</summary>
+    /// <summary>Refuses a pressure rise outside the curve.</summary>
     /// <exception cref="OutsideTableException">It lies outside the curve.</exception>
     internal void JudgeRise(double rise)
     {

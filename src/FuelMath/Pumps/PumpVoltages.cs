@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The measured curves of a pump over the voltage at its motor, and what lies between them.</summary>
+/// <summary>The measured curves of a pump over the voltage at its motor, and those interpolated between them.</summary>
 internal sealed class PumpVoltages
 {
     private const string OneCurve =
@@ -17,7 +17,7 @@ internal sealed class PumpVoltages
     private readonly double[] volts;
     private readonly PumpInterval[] intervals;
 
-    /// <summary>Checks that the voltages rise, and that neighbors fit together.</summary>
+    /// <summary>Checks that the voltages rise, and that neighbors are consistent.</summary>
     /// <exception cref="ArgumentException">They do not.</exception>
     internal PumpVoltages(string name, ImmutableArray<PumpCurve> curves, DataSource source, string parameter)
     {

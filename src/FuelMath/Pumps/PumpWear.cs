@@ -5,10 +5,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What wear takes from a pump: a share of its flow, and a leak from outlet to inlet that grows with pressure.</summary>
+/// <summary>
+/// The wear of a pump: a loss of a fraction of its flow, and a leak from outlet to inlet that grows with pressure.
+/// </summary>
 /// <remarks>
-/// A plain picture of a worn gap, for asking what a system still does with a tired pump: an estimate, and results say so.
-/// The current is taken to stay. Source: [Common-practice] a share and a leak.
+/// A simple model of worn clearances, for a system with a worn pump: an estimate, and results say so. The current is
+/// assumed unchanged. Source: [Common-practice] a share and a leak.
 /// </remarks>
 public sealed class PumpWear
 {
@@ -16,10 +18,13 @@ public sealed class PumpWear
     private readonly double leakPerPressure;
 
     /// <summary>Creates wear.</summary>
-    /// <param name="flowShare">What is left of the flow without pressure; 1 % to 100 %.</param>
+    /// <param name="flowShare">The fraction of the flow without pressure that is left; 1 % to 100 %.</param>
     /// <param name="leak">Flow that leaks back at a pressure rise; not negative.</param>
     /// <param name="atPressureRise">That pressure rise; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="flowShare"/> is not from 1 % to 100 %, <paramref name="leak"/> is negative, or
+    /// <paramref name="atPressureRise"/> is not greater than zero.
+    /// </exception>
     public PumpWear(Ratio flowShare, VolumeFlow leak, Pressure atPressureRise)
     {
         share = Guard.InRange(flowShare, flowShare.InSi(), 0.01, 1, SiUnits.Ratio);
@@ -27,7 +32,7 @@ public sealed class PumpWear
         (FlowShare, Leak, AtPressureRise) = (flowShare, leak, atPressureRise);
     }
 
-    /// <summary>What is left of the flow without pressure.</summary>
+    /// <summary>The fraction of the flow without pressure that is left.</summary>
     public Ratio FlowShare { get; }
 
     /// <summary>Flow that leaks back.</summary>
@@ -38,7 +43,7 @@ public sealed class PumpWear
 
     /// <summary>A curve after wear.</summary>
     /// <param name="curve">The curve of the new pump.</param>
-    /// <returns>The curve of the worn one; it ends where nothing is delivered any more.</returns>
+    /// <returns>The curve of the worn one; it ends where the flow is zero.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
     /// <exception cref="ArgumentException">Nothing is left of the curve.</exception>
     public PumpCurve Of(PumpCurve curve)
@@ -85,7 +90,9 @@ public sealed class PumpWear
     private double Left(VolumeFlow asNew, double rise) =>
         PumpScaling.WornFlow(new Real(asNew.InSi()), new Real(share), new Real(leakPerPressure), new Real(rise)).Value;
 
-    /// <summary>Where the flow is used up by the leak, between a rise where some is left and one where none is.</summary>
+    /// <summary>
+    /// The point where the leak equals the flow, between a pressure rise with and one without flow left.
+    /// </summary>
     private PumpPoint End(PumpCurve curve, double some, double none)
     {
         for (int halving = 0; halving < 60; halving++)

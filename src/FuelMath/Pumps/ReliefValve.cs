@@ -3,13 +3,15 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A spring-loaded way back around a pump: shut below a pressure difference, a restriction above it.</summary>
+/// <summary>A spring-loaded bypass around a pump: closed below a pressure difference, a restriction above it.</summary>
 /// <remarks>
 /// <para>
-/// It opens by the difference between its two sides, so that a pressure behind it raises the one at which it opens.
-/// What it passes turns all of its pressure into heat.
+/// It opens by the pressure difference across it, so a pressure behind it raises its opening pressure. All pressure
+/// lost in it becomes heat.
 /// </para>
-/// <para>Caution: keep relief and return clear; a blocked relief lets a dead-headed pump reach whatever it can.</para>
+/// <para>
+/// Caution: keep relief and return clear; with a blocked relief a dead-headed pump reaches its highest pressure.
+/// </para>
 /// <para>
 /// Source: [Definition] balance of forces; [Common-practice] loss in a short passage with the square of flow.
 /// </para>
@@ -25,7 +27,7 @@ public sealed class ReliefValve : FlowPart
     /// <summary>Describes a valve by two readings.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
     /// <param name="openingDifferentialPressure">The difference at which it begins to open; greater than zero.</param>
-    /// <param name="addedLoss">By how much the difference rises above that until a flow passes; greater than zero.</param>
+    /// <param name="addedLoss">The rise of the difference above that at a flow; greater than zero.</param>
     /// <param name="flow">That flow; greater than zero.</param>
     /// <param name="density">Density of the fluid of that reading; greater than zero.</param>
     /// <param name="source">Where the numbers come from.</param>
@@ -70,7 +72,7 @@ public sealed class ReliefValve : FlowPart
     internal override LeakPlaces LeakPlaces => LeakPlaces.ReliefSeat;
 
     /// <inheritdoc />
-    /// <remarks>A valve that is there for the worst should be shut.</remarks>
+    /// <remarks>A safety valve should be closed in normal operation.</remarks>
     internal override IEnumerable<Finding> FindingsAt(PartState at)
     {
         if (at.Flow > 0)
@@ -103,7 +105,7 @@ public sealed class ReliefValve : FlowPart
     /// <summary>The difference at which it begins to open.</summary>
     public Pressure OpeningDifferentialPressure { get; }
 
-    /// <summary>By how much the difference rises above that until <see cref="Flow"/> passes.</summary>
+    /// <summary>The rise of the difference above that at <see cref="Flow"/>.</summary>
     public Pressure AddedLoss { get; }
 
     /// <summary>The flow of that reading.</summary>
@@ -118,14 +120,14 @@ public sealed class ReliefValve : FlowPart
     /// <summary>Describes a valve by its seat and spring.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
     /// <param name="seat">Area of the seat; greater than zero.</param>
-    /// <param name="seated">Spring force where it is shut; greater than zero.</param>
-    /// <param name="lifted">Spring force where a flow passes; greater than where it is shut.</param>
+    /// <param name="seated">Spring force when closed; greater than zero.</param>
+    /// <param name="lifted">Spring force at a flow; greater than when closed.</param>
     /// <param name="flow">That flow; greater than zero.</param>
     /// <param name="density">Density of the fluid; greater than zero.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <returns>The valve.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
     public static ReliefValve FromSpring(
         string name,
         Area seat,
@@ -151,7 +153,7 @@ public sealed class ReliefValve : FlowPart
             : throw Guard.OutOfRange(lifted, $"greater than where it is shut, {Guard.Show(seated, lifted.Unit)}");
     }
 
-    /// <summary>The flow that passes at a difference of pressure.</summary>
+    /// <summary>The flow at a pressure difference.</summary>
     /// <param name="differentialPressure">Pressure ahead less pressure behind; below the opening one nothing passes.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The volume flow, in m³/s.</returns>
@@ -163,7 +165,7 @@ public sealed class ReliefValve : FlowPart
         return SiUnits.VolumeFlow(Math.Sqrt(Math.Max(above, 0) / (coefficient * rho)));
     }
 
-    /// <summary>The difference of pressure at which a flow passes.</summary>
+    /// <summary>The pressure difference at a flow.</summary>
     /// <param name="flow">Volume flow; not negative.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>Pressure ahead less pressure behind, in Pa.</returns>
@@ -180,7 +182,7 @@ public sealed class ReliefValve : FlowPart
                     .Value
         );
 
-    /// <summary>The power that what passes turns into heat.</summary>
+    /// <summary>The power that the flow turns into heat.</summary>
     /// <param name="flow">Volume flow; not negative.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The power, in W.</returns>
@@ -190,7 +192,7 @@ public sealed class ReliefValve : FlowPart
             PumpPower.Hydraulic(new Real(DifferentialPressureAt(flow, density).InSi()), new Real(flow.InSi())).Value
         );
 
-    /// <summary>The pressure that carries a spring on the seat alone: the balance of a valve without a diaphragm.</summary>
+    /// <summary>The pressure on the seat that balances a spring: a valve without a diaphragm.</summary>
     private static Pressure Held(double force, double seat) =>
         SiUnits.Pressure(
             BypassValve

@@ -2,11 +2,13 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A formula read as a value and its exact slope by one input, over any scalar.</summary>
-/// <typeparam name="T">The reading below: <c>Dual&lt;Real&gt;</c> for one point, <c>Dual&lt;Lane&gt;</c> for many.</typeparam>
+/// <summary>A scalar that carries a value and its exact derivative by one input, over any scalar.</summary>
+/// <typeparam name="T">
+/// The underlying scalar: <c>Dual&lt;Real&gt;</c> for one point, <c>Dual&lt;Lane&gt;</c> for many.
+/// </typeparam>
 /// <remarks>
-/// Forward differentiation: each operation carries its own rule. The default value is the constant zero. Source:
-/// [Griewank-2008] chapter 3 (forward mode).
+/// Forward automatic differentiation: each operation applies its own rule. The default value is the constant zero.
+/// Source: [Griewank-2008] chapter 3 (forward mode).
 /// </remarks>
 public readonly struct Dual<T> : IScalar<Dual<T>>
     where T : struct, IScalar<T>
@@ -92,7 +94,7 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
     [MethodImpl(Inline)]
     public static Dual<T> operator *(double a, Dual<T> b) => new(a * b.Number, a * b.Rate);
 
-    /// <summary>Multiplies by a known number of the reading below.</summary>
+    /// <summary>Multiplies by a known number of the underlying scalar.</summary>
     /// <param name="a">A known number.</param>
     /// <param name="b">A scalar.</param>
     /// <returns>The product.</returns>
@@ -178,8 +180,7 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
 
     /// <inheritdoc />
     /// <remarks>
-    /// The slope is taken at the root, not near it: taken where the residual is not yet zero, it would be good to as many
-    /// digits only as the approximate root is.
+    /// The derivative is taken at the polished root: at the approximate root it would be only as accurate as that root.
     /// </remarks>
     [MethodImpl(Inline)]
     public static Dual<T> Implicit<TLaw>(Dual<T> a, Dual<T> b)
@@ -193,7 +194,7 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
     [MethodImpl(Inline)]
     public static Dual<T> Step(Dual<T> value, Symbol symbol, DataSource source) => value;
 
-    /// <summary>A mask of the reading below, for this one.</summary>
+    /// <summary>Converts a mask of the underlying scalar.</summary>
     [MethodImpl(Inline)]
     internal static Mask<Dual<T>> Lift(Mask<T> mask) => new(new(mask.Bits, mask.Bits));
 

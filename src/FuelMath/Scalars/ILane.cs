@@ -1,11 +1,11 @@
 namespace FuelMath.Formulas;
 
-/// <summary>A reading that holds several numbers: what a batch needs to fill it and to empty it.</summary>
+/// <summary>A scalar that holds several numbers, with what a batch needs to load and store them.</summary>
 /// <typeparam name="T">The scalar type.</typeparam>
 internal interface ILane<T> : IScalar<T>
     where T : struct, ILane<T>
 {
-    /// <summary>How many numbers it holds.</summary>
+    /// <summary>Number of elements.</summary>
     static abstract int Count { get; }
 
     /// <summary>Takes the first numbers of a span that holds enough.</summary>

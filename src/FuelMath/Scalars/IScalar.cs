@@ -3,9 +3,9 @@ using System.Numerics;
 namespace FuelMath.Formulas;
 
 /// <summary>
-/// The arithmetic that a formula may use. A formula written over it is read as a number (<see cref="Real"/>), as many
-/// numbers at once (<see cref="Lane"/>), as a number with its derivative (<see cref="Dual{T}"/>) or as a number that
-/// remembers how it was made (<see cref="Traced"/>).
+/// The arithmetic that a formula may use. A formula written over it can be evaluated as a number (<see cref="Real"/>),
+/// as many numbers at once (<see cref="Lane"/>), as a number with its derivative (<see cref="Dual{T}"/>) or as a number
+/// with its working (<see cref="Traced"/>).
 /// </summary>
 /// <typeparam name="T">The scalar type.</typeparam>
 /// <remarks>
@@ -22,7 +22,7 @@ public interface IScalar<T>
 {
     /// <summary>The constant <paramref name="value"/>.</summary>
     /// <param name="value">A number.</param>
-    /// <returns>The number in this reading.</returns>
+    /// <returns>The number as this scalar.</returns>
     static abstract T Of(double value);
 
     /// <summary>Adds a constant.</summary>
@@ -117,26 +117,26 @@ public interface IScalar<T>
     /// <returns>The mask.</returns>
     static abstract Mask<T> Less(T a, T b);
 
-    /// <summary>Where both masks say yes.</summary>
+    /// <summary>True where both masks are.</summary>
     /// <param name="a">The first.</param>
     /// <param name="b">The second.</param>
     /// <returns>The mask.</returns>
     static abstract Mask<T> And(Mask<T> a, Mask<T> b);
 
-    /// <summary>Where either mask says yes.</summary>
+    /// <summary>True where either mask is.</summary>
     /// <param name="a">The first.</param>
     /// <param name="b">The second.</param>
     /// <returns>The mask.</returns>
     static abstract Mask<T> Or(Mask<T> a, Mask<T> b);
 
-    /// <summary>Whether the mask says yes for every number.</summary>
+    /// <summary>Whether the mask is true for every number.</summary>
     /// <param name="mask">The mask.</param>
-    /// <returns>Whether it is yes everywhere.</returns>
+    /// <returns>True when it is true everywhere.</returns>
     static abstract bool All(Mask<T> mask);
 
     /// <summary>One or the other, number by number.</summary>
     /// <param name="where">The mask.</param>
-    /// <param name="then">Taken where the mask says yes.</param>
+    /// <param name="then">Taken where the mask is true.</param>
     /// <param name="otherwise">Taken elsewhere.</param>
     /// <returns>The selection.</returns>
     static abstract T Select(Mask<T> where, T then, T otherwise);
@@ -145,11 +145,13 @@ public interface IScalar<T>
     /// <typeparam name="TLaw">The law.</typeparam>
     /// <param name="a">The law's first parameter.</param>
     /// <param name="b">The law's second parameter.</param>
-    /// <returns>The root, with whatever else the reading carries.</returns>
+    /// <returns>The root, with whatever else the scalar carries.</returns>
     static abstract T Implicit<TLaw>(T a, T b)
         where TLaw : struct, IImplicitLaw;
 
-    /// <summary>Names an intermediate result, so that a working can show it. Costs nothing in the other readings.</summary>
+    /// <summary>
+    /// Names an intermediate result, so that a working can show it. Free of cost in the other scalars.
+    /// </summary>
     /// <param name="value">The result.</param>
     /// <param name="symbol">Its name, unit and meaning.</param>
     /// <param name="source">Where the formula that gives it comes from.</param>

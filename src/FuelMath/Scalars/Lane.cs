@@ -3,18 +3,18 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A formula read as several numbers at once: one for each element of the machine's vector.</summary>
+/// <summary>Several numbers at once, one for each element of the machine's vector.</summary>
 /// <remarks>
 /// <para>
-/// Each element is computed as if it stood alone. Sums, products, quotients, roots, the smaller and larger of two,
-/// comparisons and selections give the same bits as <see cref="Real"/>. <see cref="Log"/>, <see cref="Exp"/> and
+/// Each element is computed independently of the others. Sums, products, quotients, roots, the smaller and larger of
+/// two, comparisons and selections give the same bits as <see cref="Real"/>. <see cref="Log"/>, <see cref="Exp"/> and
 /// <see cref="Pow"/> do not: on ordinary numbers the logarithm differs from that of <see cref="Real"/> by at most 1
 /// unit in the last place, the exponential by at most 2, and the power, which is the exponential of a multiple of the
 /// logarithm, by at most 4 + 2 |exponent x ln(base)| of them.
 /// </para>
 /// <para>
-/// How many numbers there are depends on the machine (<see cref="Count"/>), never the result of one of them. The
-/// default value is zero everywhere.
+/// The number of elements depends on the machine (<see cref="Count"/>); the result of an element does not. The default
+/// value is zero everywhere.
 /// </para>
 /// </remarks>
 public readonly struct Lane : ILane<Lane>
@@ -51,7 +51,9 @@ public readonly struct Lane : ILane<Lane>
     /// <summary>One of the numbers.</summary>
     /// <param name="index">Which, 0 to less than <see cref="Count"/>.</param>
     /// <returns>The number.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="index"/> is not from 0 to less than <see cref="Count"/>.
+    /// </exception>
     public double this[int index]
     {
         [MethodImpl(Inline)]

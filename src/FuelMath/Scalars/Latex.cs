@@ -6,7 +6,7 @@ namespace FuelMath.Formulas;
 /// <summary>Symbols, numbers and units as LaTeX.</summary>
 internal static class Latex
 {
-    /// <summary>Names that stay whole and upright at the start of a symbol.</summary>
+    /// <summary>Names that are kept whole and upright at the start of a symbol.</summary>
     private static readonly string[] Upright =
     [
         "AFR",
@@ -23,13 +23,13 @@ internal static class Latex
 
     private static readonly string[] Greek = ["alpha", "beta", "lambda", "omega", "sigma", "phi", "rho", "mu", "nu"];
 
-    /// <summary>A longer name is a word, and no letter with an index.</summary>
+    /// <summary>A longer name is a word, not a letter with an index.</summary>
     private const int LongestIndex = 4;
 
     /// <summary>A name as a typeset symbol: <c>dp0</c> is a difference of pressures with an index.</summary>
     /// <remarks>
-    /// A name starts with a whole word that is upright, with the name of a Greek letter, with the d of a difference, or with
-    /// a single letter; what follows is its index. A name that is no such thing is set as text.
+    /// A name starts with a whole word that is upright, with the name of a Greek letter, with the d of a difference, or
+    /// with a single letter; what follows is its index. Any other name is set as text.
     /// </remarks>
     internal static string Symbol(string name)
     {

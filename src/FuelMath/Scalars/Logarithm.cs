@@ -5,16 +5,16 @@ namespace FuelMath.Formulas;
 /// <summary>The natural logarithm of many numbers at once, from their binary exponents and mantissas.</summary>
 /// <remarks>
 /// <para>
-/// x = 2^k m with m from sqrt(1/2) to sqrt(2); with s = (m - 1)/(m + 1), ln m = 2 s + s z P(z), z = s2, where P is the
-/// Chebyshev fit of seven terms to the rest of the series (error 5e-18 of the result). Written once over the lanes, with
-/// fused steps where it says so, so that every machine and both widths give the same bits, within 1 unit in the last
-/// place of the true value. (The vector logarithm of .NET is off by up to 3 and differs between machines.)
+/// x = 2^k m with m from sqrt(1/2) to sqrt(2); with s = (m - 1)/(m + 1), ln m = 2 s + s z P(z), z = s^2, where P is the
+/// Chebyshev fit of seven terms to the rest of the series (error 5e-18 of the result). Written once over the lanes,
+/// with fused steps where it says so, so that every machine and both widths give the same bits, within 1 unit in the
+/// last place of the true value. (The vector logarithm of .NET is off by up to 3 and differs between machines.)
 /// </para>
 /// <para>Source: [Muller-2016] chapter 11 (range reduction and the series of the logarithm).</para>
 /// </remarks>
 internal static class Logarithm
 {
-    /// <summary>Added to a number's bits, it brings the mantissa's range to begin at sqrt(1/2).</summary>
+    /// <summary>Added to a number's bits, so that the range of the mantissa begins at sqrt(1/2).</summary>
     internal const ulong Shift = 0x3ff0000000000000 - RootOfHalf;
 
     /// <summary>The bits of sqrt(1/2), cut after 21 bits of mantissa.</summary>
@@ -25,7 +25,7 @@ internal static class Logarithm
     /// <summary>The bits of 2^52: joined to a small whole number, they make a double of it.</summary>
     internal const ulong TwoTo52Bits = 0x4330000000000000;
 
-    /// <summary>What such a double holds beyond the exponent: 2^52 and the bias of exponents.</summary>
+    /// <summary>The offset of such a double from the exponent: 2^52 and the exponent bias.</summary>
     internal const double ExponentBias = 4503599627370496.0 + 1023;
 
     /// <summary>The smallest number that is not subnormal.</summary>

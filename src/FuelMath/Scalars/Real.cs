@@ -3,10 +3,10 @@ using System.Runtime.Intrinsics;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A formula read as one number.</summary>
+/// <summary>A single number.</summary>
 /// <remarks>
-/// Costs nothing over hand-written doubles. A comparison gives a mask of bits and a selection is a vector blend, so
-/// that no value is branched on. The default value is zero.
+/// As fast as hand-written doubles. A comparison gives a bit mask and a selection is a vector blend, without branches.
+/// The default value is zero.
 /// </remarks>
 public readonly struct Real : ILane<Real>
 {

@@ -6,13 +6,15 @@ public sealed class SpreadsheetCell
     internal SpreadsheetCell(string reference, string formula, Symbol? symbol, DataSource? source) =>
         (Reference, Formula, Symbol, Source) = (reference, formula, symbol, source);
 
-    /// <summary>Where it stands, as whoever placed it named it, for example <c>C7</c>.</summary>
+    /// <summary>The cell's reference as given by the caller, for example <c>C7</c>.</summary>
     public string Reference { get; }
 
     /// <summary>The formula without the equals sign before it, for example <c>C3*SQRT(C5/C4)</c>.</summary>
     public string Formula { get; }
 
-    /// <summary>What the step is called; null for a part that was cut off because it is used twice or is long.</summary>
+    /// <summary>
+    /// The symbol of the step; null for a part that has its own cell because it is used twice or is long.
+    /// </summary>
     public Symbol? Symbol { get; }
 
     /// <summary>Where the step's formula comes from; null for a part.</summary>

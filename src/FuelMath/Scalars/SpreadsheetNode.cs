@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>One operation of a formula that is to become spreadsheet text; compared by reference.</summary>
+/// <summary>One operation of a formula for spreadsheet text.</summary>
 internal sealed class SpreadsheetNode
 {
     internal static readonly SpreadsheetNode Zero = Constant(0);
@@ -21,7 +21,7 @@ internal sealed class SpreadsheetNode
 
     internal SpreadsheetNode[] Operands { get; }
 
-    /// <summary>What a named step is called; null elsewhere.</summary>
+    /// <summary>The symbol of a named step; null elsewhere.</summary>
     internal Symbol? Symbol { get; private init; }
 
     /// <summary>Where the formula of a named step comes from.</summary>

@@ -2,13 +2,13 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Formulas;
 
-/// <summary>A formula read as cells of a spreadsheet: each named step a cell of its own.</summary>
+/// <summary>A scalar that writes a formula as cells of a spreadsheet: each named step in a cell of its own.</summary>
 /// <remarks>
 /// <para>
-/// A choice becomes <c>IF</c>, an implicit law its two steps (near the root, then one Newton step, as
-/// <see cref="Real"/> goes). Numbers are written out in decimals, because not every engine reads <c>1E-06</c> inside a
-/// formula; a power is <c>POWER</c> and a sign stands in brackets, because engines differ in which binds first. No cell
-/// is longer than <see cref="MostCharacters"/>.
+/// A choice becomes <c>IF</c>, an implicit law its two steps (near the root, then one Newton step, as in
+/// <see cref="Real"/>). Numbers are written out in decimals, because not every engine reads <c>1E-06</c> inside a
+/// formula; a power is <c>POWER</c> and a sign is put in brackets, because engines differ in precedence. No cell is
+/// longer than <see cref="MostCharacters"/>.
 /// </para>
 /// <para>
 /// The text has English function names, a decimal point and commas between arguments: as files hold it, whatever the
@@ -18,7 +18,7 @@ namespace FuelMath.Formulas;
 #pragma warning disable CA1815 // Texts are read, never compared.
 public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
 {
-    /// <summary>The most characters in a cell; spreadsheets take 8,192.</summary>
+    /// <summary>The most characters in a cell; spreadsheets allow 8192.</summary>
     public const int MostCharacters = 1000;
 
     private readonly SpreadsheetNode? node;
@@ -38,7 +38,9 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
     }
 
     /// <summary>Gives the cells that compute this number, each after those it reads; the last is the number itself.</summary>
-    /// <param name="place">Where the first, second, ... cell stands, counted from zero: its reference, for example <c>C7</c>.</param>
+    /// <param name="place">
+    /// Gives the reference of the first, second, ... cell, counted from zero, for example <c>C7</c>.
+    /// </param>
     /// <returns>One or more cells.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="place"/> is null.</exception>
     public ImmutableArray<SpreadsheetCell> ToCells(Func<int, string> place)
@@ -50,7 +52,8 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
     /// <summary>Gives this number as the formula of one cell, with all steps inside.</summary>
     /// <returns>The formula without the equals sign before it, for example <c>C3*SQRT(C5/C4)</c>.</returns>
     /// <exception cref="InvalidOperationException">
-    /// It is longer than <see cref="MostCharacters"/> or nested deeper than a cell takes: <see cref="ToCells"/> has no such limit.
+    /// It is longer than <see cref="MostCharacters"/> or nested deeper than a cell allows: <see cref="ToCells"/> has no
+    /// such limit.
     /// </exception>
     public string ToFormula() =>
         new SpreadsheetWriter(
@@ -139,8 +142,10 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
 
     /// <summary>Not known before the sheet is calculated.</summary>
     /// <param name="mask">The mask.</param>
-    /// <returns>Nothing.</returns>
-    /// <exception cref="NotSupportedException">Always: a formula never branches on it; a solver does, and has no text.</exception>
+    /// <returns>Never returns.</returns>
+    /// <exception cref="NotSupportedException">
+    /// Always: only a solver asks for this, and a solver can't be written as text.
+    /// </exception>
     public static bool All(Mask<SpreadsheetText> mask) =>
         throw new NotSupportedException("A spreadsheet text can't say what holds before the sheet is calculated.");
 

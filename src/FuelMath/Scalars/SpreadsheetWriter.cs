@@ -3,20 +3,22 @@ using System.Globalization;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Writes nodes as cells: a named step, a part that is used twice and a part that is long stand in cells of their own.</summary>
+/// <summary>
+/// Writes nodes as cells: a named step, a part that is used twice and a long part get cells of their own.
+/// </summary>
 internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
 {
-    /// <summary>A part that is used twice stays where it is when it is no longer than this.</summary>
+    /// <summary>Up to this length a part that is used twice is repeated in place.</summary>
     private const int Short = 40;
 
-    /// <summary>Spreadsheets take 64 functions inside each other.</summary>
+    /// <summary>Spreadsheets allow 64 nested functions.</summary>
     private const int MostNested = 32;
 
     private readonly Dictionary<SpreadsheetNode, int> uses = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<SpreadsheetNode, Piece> pieces = new(ReferenceEqualityComparer.Instance);
     private readonly ImmutableArray<SpreadsheetCell>.Builder cells = ImmutableArray.CreateBuilder<SpreadsheetCell>();
 
-    /// <summary>How tightly a text holds together: what may stand beside it without brackets.</summary>
+    /// <summary>The precedence of a text: what may stand beside it without brackets.</summary>
     private enum Rank
     {
         Comparison,
@@ -146,7 +148,9 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
         return piece;
     }
 
-    /// <summary>Puts operands together; the longest, or the deepest, goes to a cell of its own until the text is short enough.</summary>
+    /// <summary>
+    /// Combines operands; the longest, or the deepest, moves to a cell of its own until the text is short enough.
+    /// </summary>
     private Piece Compose(SpreadsheetNode node)
     {
         Piece[] parts = [.. node.Operands.Select(Read)];
@@ -196,7 +200,7 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
 
     private sealed record Piece(string Text, Rank Rank, int Nested)
     {
-        /// <summary>The text where something of at least this rank has to stand.</summary>
+        /// <summary>The text for a place that needs at least this rank.</summary>
         internal string In(Rank least) => Rank < least ? $"({Text})" : Text;
     }
 }

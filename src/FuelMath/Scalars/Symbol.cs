@@ -1,9 +1,9 @@
 namespace FuelMath.Formulas;
 
-/// <summary>The name of a quantity inside a formula: what a working prints for it.</summary>
+/// <summary>The name of a quantity in a formula, as a working prints it.</summary>
 /// <remarks>
-/// Formulas keep their symbols in static fields, so that naming a step costs nothing when no working is asked for. A
-/// symbol has no source: one quantity comes from many formulas.
+/// Formulas keep their symbols in static fields, so that naming a step costs nothing without a working. A symbol has no
+/// source: one quantity comes from many formulas.
 /// </remarks>
 public sealed class Symbol
 {

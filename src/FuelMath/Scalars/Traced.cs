@@ -1,15 +1,15 @@
 namespace FuelMath.Formulas;
 
-/// <summary>A formula read as its own working: the number, the formula in symbols, and the numbers put in.</summary>
+/// <summary>A scalar that records its working: the number, the formula in symbols, and the inserted values.</summary>
 /// <remarks>
 /// <para>
 /// The number has the same bits as that of <see cref="Real"/>. A product of equal factors is shown as a power, and
-/// where a formula takes one of two sides, the working shows the side that was taken and the condition by which. The
-/// root of an implicit law is shown as a function of the law's parameters, named after the law.
+/// where a formula selects one of two sides, the working shows the selected side and the condition. The root of an
+/// implicit law is shown as a function of the law's parameters, named after the law.
 /// </para>
 /// <para>
-/// It costs memory for each operation: for one evaluation that someone will read, not for a loop. The default value is
-/// the constant zero.
+/// Each operation allocates memory: use it for an evaluation that is read, not in a loop. The default value is the
+/// constant zero.
 /// </para>
 /// </remarks>
 public readonly struct Traced : IScalar<Traced>
@@ -35,7 +35,7 @@ public readonly struct Traced : IScalar<Traced>
         return new(TracedNode.Input(symbol, Guard.Finite(value)));
     }
 
-    /// <summary>Gives the working: how this number was made.</summary>
+    /// <summary>Gives the working of this number.</summary>
     /// <returns>The inputs and the named steps that led here.</returns>
     public Working ToWorking() => new(Node, null, null);
 

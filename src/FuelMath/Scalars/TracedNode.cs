@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>One operation of a traced formula, with what it was made of.</summary>
+/// <summary>One operation of a traced formula, with its operands.</summary>
 internal sealed class TracedNode
 {
     internal static readonly TracedNode Zero = Constant(0);
@@ -66,7 +66,9 @@ internal sealed class TracedNode
     internal static TracedNode Input(Symbol symbol, double value, double given, TracedUnit unit) =>
         new(TracedKind.Input, value, null, null, symbol, "", null, unit, given);
 
-    /// <summary>A result with its name. One that has the name already keeps it, and shows how it was chosen.</summary>
+    /// <summary>
+    /// A result with its name. One that already has the name keeps it, and shows how it was selected.
+    /// </summary>
     internal static TracedNode Named(TracedNode inner, Symbol symbol, DataSource? source)
     {
         if (inner.Kind == TracedKind.Named && inner.Symbol == symbol)
@@ -81,7 +83,8 @@ internal sealed class TracedNode
 
     internal static TracedNode Sum(string sign, TracedNode a, TracedNode b, double value)
     {
-        // What adds nothing is not shown, nor a sign after a sign; zeros of two signs stay, so that the bits are those of the sum.
+        // An addition of zero is not shown, nor a sign after a sign; zeros of two signs are kept, so that the bits are
+        // those of the sum.
         return b.IsZero && Same(a.Value, value) ? a
             : a.IsZero && sign == "+" && Same(b.Value, value) ? b
             : sign == "-" && b.Kind == TracedKind.Negative ? Sum("+", a, b.A!, value)
@@ -113,7 +116,7 @@ internal sealed class TracedNode
 
     internal static TracedNode Size(TracedNode a, double value) => new(TracedKind.Size, value, a, null, null, "|");
 
-    /// <summary>What was taken, and the condition by which.</summary>
+    /// <summary>The selected side, and the condition that selected it.</summary>
     internal static TracedNode Chosen(TracedNode taken, TracedNode condition) =>
         new(TracedKind.Chosen, taken.Value, taken, condition, null, "");
 
@@ -126,7 +129,7 @@ internal sealed class TracedNode
     internal static TracedNode Either(TracedNode a, TracedNode b) =>
         new(TracedKind.Either, a.Holds || b.Holds ? 1 : 0, a, b, null, "or");
 
-    /// <summary>What a choice between results of the same name leads to, with the source of what was taken.</summary>
+    /// <summary>The side selected between results of the same name, with its source.</summary>
     private static TracedNode Unnamed(TracedNode node, Symbol symbol, ref DataSource? source)
     {
         if (node.Kind == TracedKind.Chosen)

@@ -5,9 +5,9 @@ namespace FuelMath.Formulas;
 
 /// <summary>The eight-number twin of <see cref="Lane"/>, for machines whose vectors hold 512 bits.</summary>
 /// <remarks>
-/// .NET keeps <see cref="System.Numerics.Vector{T}"/> at 256 bits on such machines. Whoever runs a column or a batch picks
-/// one of the two at its entry, by <see cref="Vector512.IsHardwareAccelerated"/>. It works everywhere, and gains nothing
-/// elsewhere. What it shares with <see cref="Real"/> bit for bit is what <see cref="Lane"/> shares.
+/// .NET keeps <see cref="System.Numerics.Vector{T}"/> at 256 bits on such machines. Columns and batches choose one of
+/// the two at their entry, by <see cref="Vector512.IsHardwareAccelerated"/>. It works on every machine, but is only
+/// faster on these. The operations with the same bits as <see cref="Real"/> are those of <see cref="Lane"/>.
 /// </remarks>
 internal readonly struct WideLane : ILane<WideLane>
 {

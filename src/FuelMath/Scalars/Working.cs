@@ -4,7 +4,9 @@ using System.Text;
 
 namespace FuelMath.Formulas;
 
-/// <summary>How a number was made: the inputs, then each named step with its formula and the numbers put in.</summary>
+/// <summary>
+/// The working of a number: the inputs, then each named step with its formula and the inserted values.
+/// </summary>
 /// <remarks>
 /// Where two different steps or inputs share a symbol, the working numbers them (<c>dp_1</c>, <c>dp_2</c>). An input that
 /// was given in another unit is converted in a line of its own, and so is the result when another unit was asked for.
@@ -43,19 +45,19 @@ public sealed class Working
     /// <summary>The inputs, in the order in which they are first used.</summary>
     public ImmutableArray<WorkingInput> Inputs { get; }
 
-    /// <summary>The named steps, first things first, each once; the last is the result.</summary>
+    /// <summary>The named steps in the order of calculation, each once; the last is the result.</summary>
     public ImmutableArray<WorkingLine> Lines { get; }
 
     /// <summary>The result converted to the unit that was asked for; null when that is the SI unit.</summary>
     public WorkingConversion? Conversion { get; }
 
-    /// <summary>The number that was worked out, in its SI unit.</summary>
+    /// <summary>The calculated number, in its SI unit.</summary>
     public double Value { get; }
 
     /// <summary>The SI unit of the result; empty for a pure number.</summary>
     internal string ResultUnit => Lines.IsEmpty ? Inputs[^1].Symbol.Unit : Lines[^1].Symbol.Unit;
 
-    /// <summary>The same working, which ends in a unit.</summary>
+    /// <summary>The same working with its result in a unit.</summary>
     internal Working EndingIn(TracedUnit wanted) => new(root, wanted, figures);
 
     /// <summary>Gives the same working with its numbers rounded to significant figures where they are shown.</summary>

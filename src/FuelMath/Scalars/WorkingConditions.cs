@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>The comparisons by which one step took the side it shows.</summary>
+/// <summary>The comparisons that selected the side shown by a step.</summary>
 internal static class WorkingConditions
 {
     /// <summary>The comparisons that decided, each with its outcome; not those of the steps that this one uses.</summary>
@@ -44,7 +44,7 @@ internal static class WorkingConditions
             return;
         }
 
-        // Of two joined conditions, those that decided: both when both had to hold, else the ones with the outcome.
+        // Of two joined conditions, those that decided: both where both had to hold, else those with the outcome.
         foreach (TracedNode? part in (TracedNode?[])[condition.A, condition.B])
         {
             if (part is not null && part.Holds == condition.Holds)

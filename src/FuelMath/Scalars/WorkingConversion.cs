@@ -27,7 +27,7 @@ public sealed class WorkingConversion
         ToValue = toValue;
     }
 
-    /// <summary>What the working calls the quantity.</summary>
+    /// <summary>The name of the quantity in the working.</summary>
     public string Label => writer.Label(node);
 
     /// <summary>The number before.</summary>

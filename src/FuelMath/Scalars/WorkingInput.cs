@@ -18,7 +18,7 @@ public sealed class WorkingInput
     /// <summary>What it is.</summary>
     public Symbol Symbol => node.Symbol!;
 
-    /// <summary>What the working calls it: the symbol's name, numbered where two share one.</summary>
+    /// <summary>Its name in the working: that of the symbol, numbered where two share one.</summary>
     public string Label => writer.Label(node);
 
     /// <summary>The number, in the symbol's unit.</summary>

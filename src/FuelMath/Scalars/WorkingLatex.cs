@@ -69,14 +69,16 @@ internal sealed class WorkingLatex(WorkingWriter writer, IFormatProvider provide
                 throw new InvalidOperationException("A condition is no part of a formula.");
         }
 
-        // A part needs brackets where it binds weaker than its place, and where a sign would follow a sign.
+        // A part needs brackets where its precedence is lower than that of its place, and where a sign would follow a
+        // sign.
         string Part(TracedNode part, WorkingRank place, bool notFirst)
         {
             (string text, WorkingRank rank) = Write(part, numbers);
             return rank < place || (notFirst && text[0] == '-') ? Bracketed(text) : text;
         }
 
-        // A number with a unit or a sign is bracketed as a whole before it is raised, and a subscript keeps its place.
+        // A number with a unit or a sign is bracketed before it is raised to a power; a subscript stays with its
+        // symbol.
         string Base(TracedNode part)
         {
             (string text, WorkingRank rank) = Write(part, numbers);

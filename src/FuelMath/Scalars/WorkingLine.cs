@@ -18,10 +18,10 @@ public sealed class WorkingLine
         this.writer = writer;
     }
 
-    /// <summary>What was worked out.</summary>
+    /// <summary>The quantity calculated.</summary>
     public Symbol Symbol => node.Symbol!;
 
-    /// <summary>What the working calls it: the symbol's name, numbered where two share one.</summary>
+    /// <summary>Its name in the working: that of the symbol, numbered where two share one.</summary>
     public string Label => writer.Label(node);
 
     /// <summary>The number, in the symbol's unit.</summary>
@@ -39,7 +39,7 @@ public sealed class WorkingLine
         return writer.Formula(node.A!, provider, numbers: false);
     }
 
-    /// <summary>Gives the formula with the numbers put in, each with its unit.</summary>
+    /// <summary>Gives the formula with the inserted values, each with its unit.</summary>
     /// <param name="provider">How numbers are written.</param>
     /// <returns>The right-hand side.</returns>
     public string ToSubstitution(IFormatProvider provider)
@@ -57,16 +57,18 @@ public sealed class WorkingLine
         return writer.Quantity(node, provider);
     }
 
-    /// <summary>Gives the conditions by which this step took the side it shows, for example <c>Re &lt; 2000</c>.</summary>
+    /// <summary>
+    /// Gives the conditions that selected the side shown by this step, for example <c>Re &lt; 2000</c>.
+    /// </summary>
     /// <param name="provider">How constants are written.</param>
-    /// <returns>The conditions, all of which hold; empty when there was nothing to choose.</returns>
+    /// <returns>The conditions, all of which hold; empty when there was no selection.</returns>
     public ImmutableArray<string> ToConditions(IFormatProvider provider)
     {
         ArgumentNullException.ThrowIfNull(provider);
         return writer.Conditions(node.A!, provider);
     }
 
-    /// <summary>Gives the step on one line: symbol, formula, numbers put in, result, conditions.</summary>
+    /// <summary>Gives the step on one line: symbol, formula, inserted values, result, conditions.</summary>
     /// <param name="provider">How numbers are written.</param>
     /// <returns>One line of text.</returns>
     public string ToText(IFormatProvider provider)
@@ -81,7 +83,9 @@ public sealed class WorkingLine
     /// <returns>One line of text.</returns>
     public string ToOrigin() => Source is null ? Symbol.Meaning : $"{Symbol.Meaning}; {Source}";
 
-    /// <summary>Gives the step as LaTeX without delimiters: symbol, formula, numbers put in, result, conditions.</summary>
+    /// <summary>
+    /// Gives the step as LaTeX without delimiters: symbol, formula, inserted values, result, conditions.
+    /// </summary>
     /// <param name="provider">How numbers are written.</param>
     /// <returns>One formula.</returns>
     public string ToLatex(IFormatProvider provider)

@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>How strongly a written expression binds, weakest first.</summary>
+/// <summary>The precedence of a written expression, lowest first.</summary>
 internal enum WorkingRank
 {
     Sum,

@@ -17,7 +17,7 @@ internal sealed class WorkingWriter
         this.figures = figures;
         foreach (IGrouping<string, TracedNode> named in nodes.GroupBy(n => n.Symbol!.Name, StringComparer.Ordinal))
         {
-            // The same input, given twice, is one.
+            // An input that is given twice counts once.
             var distinct = named.GroupBy(n => n.Kind == TracedKind.Input ? (object)(n.Symbol, n.Value) : n).ToList();
             for (int i = 0; i < distinct.Count; i++)
             {
@@ -42,10 +42,10 @@ internal sealed class WorkingWriter
             ? Given(node.Value, provider)
             : Rounded(node.Value, provider);
 
-    /// <summary>A constant or an input, with the digits that people give.</summary>
+    /// <summary>A constant or an input, with its digits as given.</summary>
     internal static string Given(double value, IFormatProvider provider) => value.ToString(ConstantFormat, provider);
 
-    /// <summary>A result, to the figures that were asked for.</summary>
+    /// <summary>A result, rounded to the requested figures.</summary>
     internal string Rounded(double value, IFormatProvider provider) =>
         figures is { } count
             ? SignificantFigures.Write(value, count, provider)
@@ -115,8 +115,8 @@ internal sealed class WorkingWriter
             return value < 0 ? $"({text})" : text;
         }
 
-        // A part needs brackets where it binds weaker than its place, where a sign would follow a sign, and where a unit
-        // of several words would be torn apart.
+        // A part needs brackets where its precedence is lower than that of its place, where a sign would follow a sign,
+        // and where a unit of several words would be separated.
         string Part(TracedNode part, WorkingRank place, bool notFirst, bool whole = false)
         {
             (string text, WorkingRank rank) = Write(part, provider, numbers);

@@ -4,13 +4,13 @@ using MathNet.Numerics.LinearAlgebra;
 namespace FuelMath.Statistics;
 
 /// <summary>
-/// Readings that lie in rows and columns, each the sum of a mean, an effect of its row and one of its column, told apart by
-/// least squares. Not every pair must be read, and a pair may be read more than once.
+/// A two-way layout: readings in rows and columns, each the sum of a mean, an effect of its row and one of its column,
+/// estimated by least squares. Not every pair must be read, and a pair may be read more than once.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Effects of rows sum to zero, as do those of columns. They can be told apart only where rows and columns hang together
-/// through shared readings. Source: [Scheffe-1959] section 4.4, two-way layout with unequal numbers, no interaction.
+/// Effects of rows sum to zero, as do those of columns. They can be separated only where shared readings connect all
+/// rows and columns. Source: [Scheffe-1959] section 4.4, two-way layout with unequal numbers, no interaction.
 /// </para>
 /// <para>In the unit of the data.</para>
 /// </remarks>
@@ -28,7 +28,9 @@ public sealed class AdditiveLayout
     /// <param name="columns">The column of each, as many; two or more different ones. Copied.</param>
     /// <param name="values">The readings, as many; finite. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The readings do not have the stated shape, or do not hang together.</exception>
+    /// <exception cref="ArgumentException">
+    /// The readings do not have the stated shape, or do not connect all rows and columns.
+    /// </exception>
     public AdditiveLayout(IEnumerable<string> rows, IEnumerable<string> columns, IEnumerable<double> values)
     {
         ArgumentNullException.ThrowIfNull(rows);
@@ -72,18 +74,18 @@ public sealed class AdditiveLayout
     /// <summary>The columns, in the order of their first reading.</summary>
     public ImmutableArray<string> Columns { get; }
 
-    /// <summary>Readings less fitted parameters: n - rows - columns + 1; zero when there is just enough.</summary>
+    /// <summary>Readings minus fitted parameters: n - rows - columns + 1; zero when there are just enough.</summary>
     public int DegreesOfFreedom { get; }
 
-    /// <summary>The mean that rows and columns depart from, each row and column counting alike.</summary>
+    /// <summary>The mean, with equal weight of all rows and of all columns.</summary>
     public double Mean => solution[0];
 
-    /// <summary>The sum of squares of what rows and columns leave over.</summary>
+    /// <summary>The residual sum of squares.</summary>
     public double ErrorSumOfSquares => error;
 
     /// <summary>
-    /// The same layout, of readings that are known to scatter at least so much, for example by the step of their instrument.
-    /// Standard errors and tests take it where the readings scatter less.
+    /// The same layout with a known lower limit of the scatter, for example from the resolution of the instrument.
+    /// Standard errors and tests use it where the readings scatter less.
     /// </summary>
     /// <param name="deviation">The least standard deviation of a reading; zero or more.</param>
     /// <returns>The layout.</returns>
@@ -92,7 +94,8 @@ public sealed class AdditiveLayout
         new(this, Guard.InRange(Guard.Finite(deviation), 0, double.MaxValue, nameof(deviation)));
 
     /// <summary>
-    /// The standard deviation of a reading about the sum of its effects, or the least that is known, whichever is more.
+    /// The standard deviation of a reading about the sum of its effects, or the known least deviation, whichever is
+    /// greater.
     /// </summary>
     /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
     public double ErrorStandardDeviation() =>
@@ -130,20 +133,20 @@ public sealed class AdditiveLayout
     public double ColumnEffectStandardError(string column) =>
         ErrorOf(Weights(-1, Find(Columns, column, nameof(column)), 0));
 
-    /// <summary>What a pair would read, whether it was read or not.</summary>
+    /// <summary>The fitted reading of a pair, whether it was read or not.</summary>
     /// <param name="row">The row.</param>
     /// <param name="column">The column.</param>
-    /// <returns>Mean and both effects together.</returns>
+    /// <returns>The sum of the mean and both effects.</returns>
     /// <exception cref="ArgumentException">There is no such row or column.</exception>
     public double At(string row, string column) =>
         Of(Weights(Find(Rows, row, nameof(row)), Find(Columns, column, nameof(column)), 1));
 
-    /// <summary>Whether rows differ by more than the error, columns being allowed for.</summary>
+    /// <summary>The test of whether rows differ by more than the error, after allowing for columns.</summary>
     /// <returns>The test.</returns>
     /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
     public FTest RowTest() => Test(columnsOnly, Rows.Length - 1);
 
-    /// <summary>Whether columns differ by more than the error, rows being allowed for.</summary>
+    /// <summary>The test of whether columns differ by more than the error, after allowing for rows.</summary>
     /// <returns>The test.</returns>
     /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
     public FTest ColumnTest() => Test(rowsOnly, Columns.Length - 1);
@@ -156,7 +159,10 @@ public sealed class AdditiveLayout
 
     private double[] Contrast(int row, int column) => Weights(row, column, 1);
 
-    /// <summary>What the parameters count for: mean, rows but the last, columns but the last; the last is less the others.</summary>
+    /// <summary>
+    /// The coefficients of the parameters: mean, rows but the last, columns but the last; the last effect is minus the
+    /// sum of the others.
+    /// </summary>
     private double[] Weights(int row, int column, double mean)
     {
         var weights = new double[Rows.Length + Columns.Length - 1];
@@ -191,7 +197,7 @@ public sealed class AdditiveLayout
             ? index
             : throw new ArgumentException($"Must be one of {string.Join(", ", names)}; it was '{name}'.", paramName);
 
-    /// <summary>The squares that are left about the mean of each row, or of each column.</summary>
+    /// <summary>The sum of squares about the mean of each row, or of each column.</summary>
     private static double About(ImmutableArray<string> of, double[] values) =>
         of.Zip(values)
             .GroupBy(p => p.First, p => p.Second)

@@ -1,9 +1,9 @@
 namespace FuelMath.Statistics;
 
-/// <summary>Kernel: means and medians that keep their digits.</summary>
+/// <summary>Kernel: accurate means and medians.</summary>
 internal static class Averages
 {
-    /// <summary>The mean, and then the mean of what it left over.</summary>
+    /// <summary>The mean, corrected by the mean of the residuals.</summary>
     internal static double Mean(ReadOnlySpan<double> values)
     {
         double mean = 0;
@@ -21,7 +21,7 @@ internal static class Averages
         return mean + (rest / values.Length);
     }
 
-    /// <summary>The mean of values that count by their weights, and then the mean of what it left over.</summary>
+    /// <summary>The weighted mean, corrected by the weighted mean of the residuals.</summary>
     internal static double Mean(ReadOnlySpan<double> values, ReadOnlySpan<double> weights)
     {
         double total = 0;
@@ -48,7 +48,7 @@ internal static class Averages
     /// <summary>The root of the mean of squares; one or more values.</summary>
     internal static double RootMeanSquare(IEnumerable<double> values) => Math.Sqrt(values.Average(v => v * v));
 
-    /// <summary>The middle value, or the mean of the two in the middle. Sorts what it is given.</summary>
+    /// <summary>The middle value, or the mean of the two in the middle. Sorts the array in place.</summary>
     internal static double Median(double[] values)
     {
         Array.Sort(values);

@@ -3,30 +3,35 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Kernel: the parameters of least weighted squares of any model, with exact slopes.</summary>
+/// <summary>Kernel: weighted least squares of any model, with exact derivatives.</summary>
 /// <remarks>
-/// Newton's method with halved steps; slopes and curvatures are those of <see cref="Dual{T}"/>. Where the curvature does not
-/// lead down, a step of Gauss and Newton. The uncertainties of the readings are taken as known.
-/// Source: [Draper-Smith-1998] chapter 24 (nonlinear estimation).
+/// Newton's method with halved steps; slopes and curvatures are those of <see cref="Dual{T}"/>. Where the Hessian gives
+/// no descent, a Gauss-Newton step. The uncertainties of the readings are assumed known. Source: [Draper-Smith-1998]
+/// chapter 24 (nonlinear estimation).
 /// </remarks>
 internal sealed class CurveFit
 {
     private const int MostSteps = 200;
     private const int MostHalvings = 50;
 
-    /// <summary>A step that promises no more than this share of the sum of squares is the last.</summary>
+    /// <summary>Convergence: the predicted decrease is below this fraction of the sum of squares.</summary>
     private const double Settled = 1e-13;
 
-    /// <summary>So is one that promises no more than this, where the model goes through all readings.</summary>
+    /// <summary>Convergence where the model fits all readings exactly: the predicted decrease is below this.</summary>
     private const double Nothing = 1e-20;
 
-    /// <summary>Where rounding hides the promise, no step has to make good on it: a share of the sum of squares.</summary>
+    /// <summary>
+    /// Where the predicted decrease is below this fraction of the sum of squares, rounding hides it and it need not be
+    /// achieved.
+    /// </summary>
     private const double Rounding = 1e-9;
 
-    /// <summary>The share of what its slope promises that a step must win. Source: [Armijo-1966].</summary>
+    /// <summary>
+    /// The fraction of the decrease predicted by the slope that a step must achieve. Source: [Armijo-1966].
+    /// </summary>
     private const double Sufficient = 0.1;
 
-    /// <summary>A parameter of order one whose standard error is larger than this is open.</summary>
+    /// <summary>A parameter of order one with a larger standard error is not determined.</summary>
     private const double Open = 1e6;
 
     private CurveFit(double[] parameters, double chiSquared, Matrix<double> design, int steps)
@@ -38,7 +43,7 @@ internal sealed class CurveFit
     /// <summary>The parameters.</summary>
     internal double[] Parameters { get; }
 
-    /// <summary>The sum of squares of what is left over, each in units of its uncertainty.</summary>
+    /// <summary>The sum of squared residuals, each in units of its uncertainty.</summary>
     internal double ChiSquared { get; }
 
     /// <summary>The slope of each reading, in units of its uncertainty, by each parameter.</summary>
@@ -49,14 +54,14 @@ internal sealed class CurveFit
 
     internal int Steps { get; }
 
-    /// <summary>Whether the readings fix all parameters: where the fit ended, each has a standard error.</summary>
+    /// <summary>Whether the readings determine all parameters: each has a standard error where the fit ended.</summary>
     internal bool HasStandardErrors =>
         Enumerable.Range(0, Parameters.Length).All(j => double.IsFinite(StandardError(j)) && StandardError(j) < Open);
 
     internal double StandardError(int parameter) => Math.Sqrt(Covariance![parameter, parameter]);
 
-    /// <summary>The fit, from a start at which the model is defined.</summary>
-    /// <exception cref="NoSolutionException">It does not settle.</exception>
+    /// <summary>Fits the model from a start at which it is defined.</summary>
+    /// <exception cref="NoSolutionException">It does not converge.</exception>
     internal static CurveFit Of<TModel>(TModel model, double[] readings, double[] uncertainties, double[] start)
         where TModel : IFitModel
     {
@@ -91,7 +96,7 @@ internal sealed class CurveFit
                 && !(model.HasCorners && TryEach(model, readings, uncertainties, design, left, ref at, ref sum))
             )
             {
-                // In a corner no step leads down, though the slope of its one side promises so.
+                // At a corner no step decreases the sum, though the one-sided slope predicts so.
                 return promise <= Rounding * sum || model.HasCorners
                     ? new(at, sum, design, step + 1)
                     : throw Unsettled(sum, step + 1);
@@ -101,7 +106,7 @@ internal sealed class CurveFit
         throw Unsettled(sum, MostSteps);
     }
 
-    /// <summary>The step to where the sum of squares, taken as a parabola, is least.</summary>
+    /// <summary>The step to the minimum of the quadratic approximation of the sum of squares.</summary>
     private static Vector<double> Step<TModel>(
         TModel model,
         double[] uncertainties,
@@ -144,13 +149,13 @@ internal sealed class CurveFit
         }
         catch (ArgumentException)
         {
-            // Not positive: the parabola has no least.
+            // Not positive definite: the quadratic has no minimum.
         }
 
         return design.QR().Solve(left);
     }
 
-    /// <summary>In a corner of one parameter another one may still lead down by itself.</summary>
+    /// <summary>At a corner of one parameter a step in another one alone may still decrease the sum.</summary>
     private static bool TryEach<TModel>(
         TModel model,
         double[] readings,
@@ -186,7 +191,8 @@ internal sealed class CurveFit
     )
         where TModel : IFitModel
     {
-        // Beyond a corner a step may win next to nothing: there it must make good on a tenth of its slope.
+        // Across a corner a step may gain almost nothing: there it must achieve a larger fraction of the predicted
+        // decrease.
         double wanted = model.HasCorners ? 2 * Sufficient * promise : 0;
         double share = 1;
         for (int halving = 0; halving < MostHalvings; halving++, share /= 2)
@@ -207,8 +213,8 @@ internal sealed class CurveFit
     }
 
     /// <summary>
-    /// A parameter that stands at its end stays there when the step would lead beyond; the others then take the step of Gauss
-    /// and Newton without it.
+    /// A parameter at its bound stays there when the step would lead beyond; the others then take the Gauss-Newton step
+    /// without it.
     /// </summary>
     private static void HoldAtEnds<TModel>(
         TModel model,

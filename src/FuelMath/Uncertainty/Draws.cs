@@ -2,13 +2,13 @@ using MathNet.Numerics;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Random numbers by their place: the same seed and place give the same number, whoever asks first.</summary>
+/// <summary>Random numbers by position: the same seed and position give the same number in any order.</summary>
 /// <remarks>Source: [Steele-Lea-Flood-2014] figure 17, and the constants of its 64-bit finalizer.</remarks>
 internal static class Draws
 {
     private const ulong Step = 0x9E3779B97F4A7C15;
 
-    /// <summary>The number at a place of the sequence that a seed begins; the first place is 0.</summary>
+    /// <summary>The number at a position in the sequence of a seed; the first position is 0.</summary>
     internal static ulong Bits(ulong seed, ulong place)
     {
         unchecked
@@ -23,7 +23,7 @@ internal static class Draws
     /// <summary>A number between 0 and 1, neither included.</summary>
     internal static double Share(ulong seed, ulong place) => ((Bits(seed, place) >> 11) + 0.5) / (1UL << 53);
 
-    /// <summary>The deviation below which a share of a spread lies, in standard deviations.</summary>
+    /// <summary>The quantile of a distribution, in standard deviations.</summary>
     internal static double Deviation(SpreadShape shape, double share) =>
         shape switch
         {

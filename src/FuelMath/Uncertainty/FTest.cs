@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Whether a part of the scatter is larger than the error can explain: the ratio of two variances.</summary>
-/// <remarks>
-/// Source: [Draper-Smith-1998] chapter 2. Made by a fit.
-/// </remarks>
+/// <summary>
+/// An F-test: whether a part of the scatter is larger than the error explains, by the ratio of two variances.
+/// </summary>
+/// <remarks>Source: [Draper-Smith-1998] chapter 2. Created by a fit.</remarks>
 public sealed class FTest
 {
     internal FTest(double sumOfSquares, int degreesOfFreedom, double errorSumOfSquares, int errorDegreesOfFreedom)
@@ -15,7 +15,7 @@ public sealed class FTest
         (ErrorSumOfSquares, ErrorDegreesOfFreedom) = (errorSumOfSquares, errorDegreesOfFreedom);
     }
 
-    /// <summary>The sum of squares that is in question.</summary>
+    /// <summary>The sum of squares under test.</summary>
     public double SumOfSquares { get; }
 
     /// <summary>Its degrees of freedom.</summary>
@@ -27,22 +27,24 @@ public sealed class FTest
     /// <summary>Its degrees of freedom.</summary>
     public int ErrorDegreesOfFreedom { get; }
 
-    /// <summary>The ratio of the two mean squares; infinite where there is no error at all.</summary>
+    /// <summary>The ratio of the two mean squares; infinite where the error is zero.</summary>
     public double F => SumOfSquares / DegreesOfFreedom / (ErrorSumOfSquares / ErrorDegreesOfFreedom);
 
-    /// <summary>How often error alone would give such a ratio or a larger one.</summary>
+    /// <summary>The probability that error alone gives such a ratio or a larger one.</summary>
     public Ratio PValue => SiUnits.Ratio(UpperTail(F, DegreesOfFreedom, ErrorDegreesOfFreedom));
 
-    /// <summary>Whether error alone gives such a ratio less often than this; nothing in question is never rare.</summary>
+    /// <summary>Whether the p-value is below a probability; false when the sum of squares under test is zero.</summary>
     internal bool IsRarerThan(double share) =>
         SumOfSquares > 0 && UpperTail(F, DegreesOfFreedom, ErrorDegreesOfFreedom) < share;
 
-    /// <summary>The share of Fisher's distribution above a ratio.</summary>
+    /// <summary>The probability of Fisher's distribution above a ratio.</summary>
     /// <param name="ratio">The ratio of two mean squares; not negative.</param>
     /// <param name="degreesOfFreedom">Those of the upper mean square; one or more.</param>
     /// <param name="errorDegreesOfFreedom">Those of the lower; one or more.</param>
-    /// <returns>The share, from 0 to 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <returns>The probability, from 0 to 1.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The ratio is negative or NaN, or a number of degrees of freedom is less than one.
+    /// </exception>
     public static double UpperTail(double ratio, int degreesOfFreedom, int errorDegreesOfFreedom)
     {
         Guard.InRange(ratio, 0, double.PositiveInfinity);

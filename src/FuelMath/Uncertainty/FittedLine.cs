@@ -3,15 +3,16 @@ using UnitsNet;
 
 namespace FuelMath.Statistics;
 
-/// <summary>The straight line of weighted least squares through readings, and how well it is known.</summary>
+/// <summary>The straight line fitted to readings by weighted least squares, with its uncertainty.</summary>
 /// <remarks>
 /// <para>
-/// In the units of the data. The readings of y scatter about the line, those of x are exact. Axes and weights are scaled
-/// to order one and sums are taken about the mean, so that nothing is lost where the readings agree in their first digits.
+/// In the units of the data. The readings of y scatter about the line, those of x are exact. Axes and weights are
+/// scaled to order one and sums are taken about the mean, so that no accuracy is lost where the readings agree in their
+/// first digits.
 /// </para>
 /// <para>
-/// Source: [JCGM-100] section H.3, the calibration line; [Draper-Smith-1998] chapters 1 and 5 (weights);
-/// [Fieller-1954] for where the line crosses zero.
+/// Source: [JCGM-100] section H.3, the calibration line; [Draper-Smith-1998] chapters 1 and 5 (weights); [Fieller-1954]
+/// for where the line crosses zero.
 /// </para>
 /// </remarks>
 /// <example>
@@ -24,9 +25,9 @@ public sealed class FittedLine
 
     /// <summary>Fits a line with weights.</summary>
     /// <param name="x">Three or more abscissas, not all the same. Copied.</param>
-    /// <param name="y">Readings, as many. Copied.</param>
+    /// <param name="y">The reading at each abscissa. Copied.</param>
     /// <param name="weights">
-    /// How much each counts, as many, greater than zero: one over its variance, up to a common factor. Copied.
+    /// The weight of each reading, greater than zero: one over its variance, up to a common factor. Copied.
     /// </param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
@@ -61,7 +62,7 @@ public sealed class FittedLine
     /// <summary>Whether the line was made to pass through the origin.</summary>
     public bool IsThroughOrigin { get; }
 
-    /// <summary>Readings less fitted parameters: n - 2, or n - 1 through the origin.</summary>
+    /// <summary>Readings minus fitted parameters: n - 2, or n - 1 through the origin.</summary>
     public int DegreesOfFreedom => X.Length - (IsThroughOrigin ? 1 : 2);
 
     /// <summary>The slope.</summary>
@@ -80,27 +81,27 @@ public sealed class FittedLine
     public double Correlation =>
         IsThroughOrigin ? 0 : -fit.CenterX / Math.Sqrt((fit.Sxx / fit.TotalWeight) + (fit.CenterX * fit.CenterX));
 
-    /// <summary>The sum of the weighted squares of what the line leaves over.</summary>
+    /// <summary>The sum of the weighted squares of the residuals.</summary>
     public double ResidualSumOfSquares => fit.Deviation * fit.Deviation * DegreesOfFreedom;
 
     /// <summary>
-    /// The standard deviation of a reading of weight one about the line: as the readings scatter, or as they are known to
-    /// scatter at least, whichever is more.
+    /// The standard deviation of a reading of weight one about the line: that of the residuals or the known least
+    /// deviation, whichever is greater.
     /// </summary>
     public double ResidualStandardDeviation => Math.Max(fit.Deviation, least);
 
-    /// <summary>The least standard deviation that a reading of weight one is known to have; zero unless one was given.</summary>
+    /// <summary>The known least standard deviation of a reading of weight one; zero unless given.</summary>
     public double LeastDeviation => least;
 
     /// <summary>
-    /// The share of the variation of y that the line explains; about the mean, or about zero through the origin. One where
-    /// y does not vary at all.
+    /// The fraction of the variation of y that the line explains; about the mean, or about zero through the origin. One
+    /// where y does not vary.
     /// </summary>
     public double RSquared => fit.RSquared;
 
     /// <summary>A line with equal weights.</summary>
     /// <param name="x">Three or more abscissas, not all the same. Copied.</param>
-    /// <param name="y">Readings, as many. Copied.</param>
+    /// <param name="y">The reading at each abscissa. Copied.</param>
     /// <returns>The line.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
@@ -108,15 +109,15 @@ public sealed class FittedLine
 
     /// <summary>A line through the origin with equal weights.</summary>
     /// <param name="x">Two or more abscissas, not all zero. Copied.</param>
-    /// <param name="y">Readings, as many. Copied.</param>
+    /// <param name="y">The reading at each abscissa. Copied.</param>
     /// <returns>The line.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The readings do not have the stated shape.</exception>
     public static FittedLine FromOrigin(IEnumerable<double> x, IEnumerable<double> y) => new(x, y, Ones(y), true);
 
     /// <summary>
-    /// The same line, of readings that are known to scatter at least so much: by the step of their instrument, for example,
-    /// which readings that agree do not show. Standard errors, intervals and tests take it where the readings scatter less.
+    /// The same line with a known lower limit of the scatter, for example from the resolution of the instrument, which
+    /// equal readings do not show. Standard errors, intervals and tests use it where the readings scatter less.
     /// </summary>
     /// <param name="deviation">The least standard deviation of a reading of weight one; zero or more.</param>
     /// <returns>The line.</returns>
@@ -142,14 +143,16 @@ public sealed class FittedLine
 
     /// <summary>The range that holds the true line at an abscissa: a point of the confidence band.</summary>
     /// <param name="x">The abscissa; finite.</param>
-    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>The range.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="x"/> is not finite, or <paramref name="confidence"/> is outside its range.
+    /// </exception>
     public Interval BandAt(double x, Ratio confidence) =>
         Interval.Around(At(x), Student.TwoSided(DegreesOfFreedom, confidence) * StandardErrorAt(x));
 
     /// <summary>The range that holds the true slope.</summary>
-    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public Interval SlopeInterval(Ratio confidence) =>
@@ -157,7 +160,7 @@ public sealed class FittedLine
 
     /// <summary>Where the line crosses zero: -intercept / slope.</summary>
     /// <returns>The abscissa.</returns>
-    /// <exception cref="NoSolutionException">The line is level, or was made to cross at the origin.</exception>
+    /// <exception cref="NoSolutionException">The line is level, or was fitted through the origin.</exception>
     public double ZeroCrossing() =>
         IsThroughOrigin || fit.Slope == 0
             ? throw new NoSolutionException(
@@ -169,17 +172,23 @@ public sealed class FittedLine
             )
             : fit.CenterX - (fit.CenterY / fit.Slope);
 
-    /// <summary>The standard error of the crossing by the law of propagation: good only where the slope is well known.</summary>
+    /// <summary>
+    /// The standard error of the crossing by the law of propagation: valid only where the slope is well known.
+    /// </summary>
     /// <returns>The standard error.</returns>
-    /// <remarks>An interval made from it holds the truth too seldom with few readings: use <see cref="ZeroInterval"/>.</remarks>
+    /// <remarks>
+    /// With few readings an interval computed from it contains the true value too seldom: use
+    /// <see cref="ZeroInterval"/>.
+    /// </remarks>
     /// <exception cref="NoSolutionException">There is no crossing.</exception>
     public double ZeroStandardError() => Math.Abs(StandardErrorAt(ZeroCrossing()) / fit.Slope);
 
     /// <summary>The range that holds the true crossing, by Fieller's theorem: exact for normal scatter.</summary>
-    /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>The range; not symmetric about the crossing.</returns>
     /// <exception cref="NoSolutionException">
-    /// The slope does not differ from zero at this confidence, so that no finite range holds the crossing; or there is none.
+    /// The slope does not differ from zero at this confidence, so that no finite range contains the crossing; or there
+    /// is no crossing.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public Interval ZeroInterval(Ratio confidence)
@@ -203,19 +212,24 @@ public sealed class FittedLine
     }
 
     /// <summary>
-    /// Whether the readings bend away from the line by more than repeats at the same abscissa scatter: the test of linearity.
+    /// The test of linearity: whether the readings depart from the line by more than the scatter of repeats at the same
+    /// abscissa.
     /// </summary>
-    /// <returns>The test; a small <see cref="FTest.PValue"/> says that a straight line does not hold.</returns>
+    /// <returns>The test; a small <see cref="FTest.PValue"/> rejects a straight line.</returns>
     /// <remarks>Source: [Draper-Smith-1998] chapter 2, lack of fit and pure error.</remarks>
-    /// <exception cref="NoSolutionException">There are no repeats, too few abscissas, or repeats that do not scatter.</exception>
+    /// <exception cref="NoSolutionException">
+    /// There are no repeats, too few abscissas, or repeats without scatter.
+    /// </exception>
     public FTest LackOfFitTest() => LackOfFit.Of(this);
 
-    /// <summary>Whether the true slope may be a given one.</summary>
-    /// <param name="slope">The slope in question; finite.</param>
-    /// <returns>How often scatter alone would put the fitted slope this far from it or farther, to either side.</returns>
+    /// <summary>The test of whether the true slope may have a given value.</summary>
+    /// <param name="slope">The slope under test; finite.</param>
+    /// <returns>
+    /// The probability that scatter alone puts the fitted slope this far from it or farther, to either side.
+    /// </returns>
     /// <remarks>Source: [Draper-Smith-1998] chapter 1, Student's test of a slope.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="slope"/> is not finite.</exception>
-    /// <exception cref="NoSolutionException">All readings lie on the line, so that nothing measures the scatter.</exception>
+    /// <exception cref="NoSolutionException">All readings lie on the line, so that the scatter is unknown.</exception>
     public Ratio SlopePValue(double slope) =>
         SlopeStandardError > 0
             ? Student.TwoSidedPValue((Slope - Guard.Finite(slope)) / SlopeStandardError, DegreesOfFreedom)
@@ -224,7 +238,7 @@ public sealed class FittedLine
                 "All readings lie on the line: nothing measures the scatter."
             );
 
-    /// <summary>By how much the line at an abscissa moves with one reading.</summary>
+    /// <summary>The derivative of the line at an abscissa by one reading.</summary>
     internal double Pull(int reading, double x) =>
         Weights[reading] * (fit.CenterVariance + ((x - fit.CenterX) * (X[reading] - fit.CenterX) / fit.Sxx));
 

@@ -2,13 +2,13 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Statistics;
 
-/// <summary>A model with parameters, one value for each reading, that can be read in any scalar.</summary>
+/// <summary>A model with parameters that gives one value for each reading, in any scalar.</summary>
 internal interface IFitModel
 {
-    /// <summary>How many parameters it has.</summary>
+    /// <summary>Number of parameters.</summary>
     int ParameterCount { get; }
 
-    /// <summary>Whether the model has corners, so that the sum of squares may be least where its slope is not zero.</summary>
+    /// <summary>Whether the model has corners, so that the minimum may lie where the slope is not zero.</summary>
     bool HasCorners => false;
 
     /// <summary>The least value that a parameter may take.</summary>
@@ -17,7 +17,7 @@ internal interface IFitModel
     /// <summary>The greatest value that a parameter may take.</summary>
     double Highest(int parameter) => double.PositiveInfinity;
 
-    /// <summary>What the model says of a reading.</summary>
+    /// <summary>The model's value for a reading.</summary>
     T At<T>(T[] parameters, int reading)
         where T : struct, IScalar<T>;
 

@@ -1,8 +1,8 @@
 namespace FuelMath.Statistics;
 
-/// <summary>A range of numbers that holds a true value with a stated confidence.</summary>
+/// <summary>A range of numbers that contains a true value with a stated confidence.</summary>
 /// <remarks>
-/// Made by a fit or a sample, in the unit of their data. The default value is the single number zero.
+/// Created by a fit or a sample, in the unit of their data. The default value is the single number zero.
 /// </remarks>
 public readonly struct Interval
 {

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Kernel: what repeats at the same abscissa say of a straight line.</summary>
+/// <summary>Kernel: the test of a straight line by repeats at the same abscissa.</summary>
 /// <remarks>
-/// The squares that a line leaves over are those of repeats about their own mean, and those of the means about the line.
-/// Source: [Draper-Smith-1998] chapter 2, with weights as in chapter 5.
+/// The residual sum of squares is that of repeats about their own mean plus that of the means about the line. Source:
+/// [Draper-Smith-1998] chapter 2, with weights as in chapter 5.
 /// </remarks>
 internal static class LackOfFit
 {

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace FuelMath.Statistics;
 
-/// <summary>What a layout of rows and columns asks of its readings.</summary>
+/// <summary>The checks of the readings of a layout of rows and columns.</summary>
 internal static class LayoutChecks
 {
     internal static void Check(ImmutableArray<string> rows, ImmutableArray<string> columns, ReadOnlySpan<double> values)
@@ -16,7 +16,7 @@ internal static class LayoutChecks
         HangTogether(rows, columns);
     }
 
-    /// <summary>Rows and columns that no chain of readings joins can't be told apart: says which.</summary>
+    /// <summary>Refuses rows and columns that no chain of readings connects, and names them.</summary>
     private static void HangTogether(ImmutableArray<string> rows, ImmutableArray<string> columns)
     {
         HashSet<string> joinedRows = [rows[0]];

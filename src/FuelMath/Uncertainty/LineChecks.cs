@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath.Statistics;
 
-/// <summary>What a line asks of its readings.</summary>
+/// <summary>The checks of the readings of a line.</summary>
 internal static class LineChecks
 {
     internal static void Check(

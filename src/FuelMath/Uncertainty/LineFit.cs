@@ -2,8 +2,8 @@ namespace FuelMath.Statistics;
 
 /// <summary>Kernel: weighted least squares of a straight line, about the center of the readings.</summary>
 /// <remarks>
-/// About the center slope and height are uncorrelated, so that every standard error is one root. Through the origin the
-/// center is the origin, whose height is known without error.
+/// About the center, slope and height are uncorrelated, so each standard error is the root of a sum of squares. Through
+/// the origin the center is the origin, whose height is known exactly.
 /// </remarks>
 internal readonly struct LineFit
 {
@@ -88,7 +88,7 @@ internal readonly struct LineFit
         );
     }
 
-    /// <summary>The largest distance from a center; one where there is none, so that it can be divided by.</summary>
+    /// <summary>The largest distance from a center; one if it is zero, so that it can be a divisor.</summary>
     private static double Reach(ReadOnlySpan<double> values, double center)
     {
         double reach = 0;

@@ -2,21 +2,23 @@ using MathNet.Numerics;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Kernel: readings that stand apart from a straight line, with a known rate of false ones.</summary>
+/// <summary>Kernel: outliers of a straight line, with a known rate of false ones.</summary>
 /// <remarks>
 /// <para>
-/// The line of medians ranks the readings by their distance; that order is not bent by what stands apart. Then the k
-/// farthest are tested for k = 1, 2, ...: if they came from elsewhere, the line through the others leaves much smaller
-/// squares than the line through all. Fisher's ratio of what they add to what the others leave has an exact distribution
-/// for k readings named beforehand; that the farthest were picked out is paid for by sharing the rate among all ways to
-/// pick k of n, and among all k. So the rate holds for every number of readings and every set of abscissas, as an upper
-/// bound. What was found is taken out and the rest tested again.
+/// The line of medians ranks the readings by their distance, an order that outliers do not distort. Then the k farthest
+/// are tested for k = 1, 2, ...: if they are outliers, the line through the others has a much smaller residual sum of
+/// squares than the line through all. Fisher's ratio of what they add to what the others leave has an exact
+/// distribution for k readings chosen beforehand; for the selection of the farthest, the rate is divided among all ways
+/// to choose k of n and among all k (Bonferroni). So the rate is an upper bound for any number of readings and any
+/// abscissas. Outliers found are removed and the rest tested again.
 /// </para>
-/// <para>Source: [Cook-Weisberg-1982] section 2.2, the mean shift and Bonferroni's bound; [Siegel-1982] the order.</para>
+/// <para>
+/// Source: [Cook-Weisberg-1982] section 2.2, the mean shift and Bonferroni's bound; [Siegel-1982] the order.
+/// </para>
 /// </remarks>
 internal static class MeanShift
 {
-    /// <summary>The readings that stand apart; the weights are one over the variances up to a factor.</summary>
+    /// <summary>The outliers; the weights are one over the variances up to a factor.</summary>
     internal static int[] Suspects(double[] x, double[] y, double[] weights, double[] leastDeviations, double rate)
     {
         var suspects = new List<int>();
@@ -39,7 +41,7 @@ internal static class MeanShift
         double rate
     )
     {
-        // Fewer than half, and what is left must still measure its scatter about a line.
+        // Fewer than half, and the rest must still suffice to estimate the scatter about a line.
         int most = Math.Min((of.Length - 1) / 2, of.Length - 3);
         if (most < 1 || of.Select(i => x[i]).Distinct().Count() < 2)
         {

@@ -5,12 +5,12 @@ using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Kernel: which of several models the readings support, and which they cannot tell apart.</summary>
+/// <summary>Kernel: which of several models the readings support, and which they can't distinguish.</summary>
 internal static class ModelComparison
 {
     /// <summary>
-    /// How often a sum of squares as large or larger comes about when the model is right and the uncertainties are.
-    /// Source: [NIST-Handbook] section 1.3.6.6.6 (chi-square distribution).
+    /// The probability of a sum of squares as large or larger when the model and the uncertainties are right. Source:
+    /// [NIST-Handbook] section 1.3.6.6.6 (chi-square distribution).
     /// </summary>
     internal static double Probability(double chiSquared, int degreesOfFreedom) =>
         SpecialFunctions.GammaUpperRegularized(degreesOfFreedom / 2.0, chiSquared / 2);
@@ -22,8 +22,8 @@ internal static class ModelComparison
     internal static double Criterion(double chiSquared, int parameters) => chiSquared + (2 * parameters);
 
     /// <summary>
-    /// The same with a prior weight for the model: less twice its logarithm, so that of many models tried none wins by their
-    /// number. Source: [Burnham-Anderson-2004] for prior weights.
+    /// The same with a prior weight for the model: minus twice its logarithm, so that a group of many models gains
+    /// nothing by their number. Source: [Burnham-Anderson-2004] for prior weights.
     /// </summary>
     internal static double Criterion(double chiSquared, int parameters, double prior) =>
         Criterion(chiSquared, parameters) - (2 * Math.Log(prior));
@@ -54,8 +54,8 @@ internal static class ModelComparison
     }
 
     /// <summary>
-    /// How near one set of columns comes to lie inside another: (1 + cos) / sin of the largest principal angle. For two
-    /// single columns it is their scaled condition index; infinite when the smaller set lies inside the larger.
+    /// How nearly one set of columns lies in the space of another: (1 + cos) / sin of the largest principal angle. For
+    /// two single columns it is their scaled condition index; infinite when the smaller set lies inside the larger.
     /// Source: [Belsley-1980] chapter 3 (scaled condition index); [Knyazev-Argentati-2002] the sine of the angle.
     /// </summary>
     internal static double ConditionIndex(Matrix<double> one, Matrix<double> other)
@@ -67,7 +67,7 @@ internal static class ModelComparison
         return sine == 0 ? double.PositiveInfinity : (1 + Math.Sqrt(1 - (sine * sine))) / sine;
     }
 
-    /// <summary>How many standard errors reach to either side of an interval, when uncertainties are known.</summary>
+    /// <summary>The number of standard errors to either side of an interval when uncertainties are known.</summary>
     internal static double NormalFactor(double confidence) => Normal.InvCDF(0, 1, (1 + confidence) / 2);
 
     private static Matrix<double> Basis(Matrix<double> columns) => columns.QR(QRMethod.Thin).Q;

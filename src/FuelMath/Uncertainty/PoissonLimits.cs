@@ -4,8 +4,7 @@ using UnitsNet;
 namespace FuelMath.Statistics;
 
 /// <summary>
-/// Exact one-sided confidence limits for the mean of a Poisson distribution from one count: how few and how many events
-/// were to be expected in that time.
+/// Exact one-sided confidence limits for the mean of a Poisson distribution from one count of events.
 /// </summary>
 /// <remarks>
 /// With n counted and confidence c the lower limit is half the c-lower quantile of chi-square with 2 n degrees of freedom,
@@ -17,9 +16,11 @@ public static class PoissonLimits
     /// <summary>The largest count.</summary>
     private const int MostCounted = 1_000_000;
 
-    /// <summary>The lower limit: with a smaller mean so many events or more come about less often than the confidence leaves over.</summary>
-    /// <param name="count">How many were counted; 0 to 1,000,000.</param>
-    /// <param name="confidence">How often the limit lies below the true mean; 50 % to 99.99 %.</param>
+    /// <summary>
+    /// The lower limit: with a smaller mean this count or more has a probability below one minus the confidence.
+    /// </summary>
+    /// <param name="count">The count; 0 to 1 000 000.</param>
+    /// <param name="confidence">Confidence that the limit lies below the true mean; 50 % to 99.99 %.</param>
     /// <returns>The mean number of events; zero when none was counted.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static double Lower(int count, Ratio confidence)
@@ -28,9 +29,11 @@ public static class PoissonLimits
         return Checked(count) == 0 ? 0 : Root(mean => AtLeast(count, mean) > left, 0, count);
     }
 
-    /// <summary>The upper limit: with a larger mean so few events come about less often than the confidence leaves over.</summary>
-    /// <param name="count">How many were counted; 0 to 1,000,000.</param>
-    /// <param name="confidence">How often the limit lies above the true mean; 50 % to 99.99 %.</param>
+    /// <summary>
+    /// The upper limit: with a larger mean this count or fewer has a probability below one minus the confidence.
+    /// </summary>
+    /// <param name="count">The count; 0 to 1 000 000.</param>
+    /// <param name="confidence">Confidence that the limit lies above the true mean; 50 % to 99.99 %.</param>
     /// <returns>The mean number of events.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static double Upper(int count, Ratio confidence)
@@ -41,22 +44,22 @@ public static class PoissonLimits
         return Root(mean => AtMost(count, mean) < left, count, far);
     }
 
-    /// <summary>How often a mean gives so many events or fewer.</summary>
+    /// <summary>The probability of a count or fewer for a mean.</summary>
     internal static double AtMost(long count, double mean) =>
         mean == 0 ? 1 : SpecialFunctions.GammaUpperRegularized(count + 1.0, mean);
 
-    /// <summary>How often a mean gives so many events or more.</summary>
+    /// <summary>The probability of a count or more for a mean.</summary>
     internal static double AtLeast(long count, double mean) =>
         count == 0 ? 1
         : mean == 0 ? 0
         : SpecialFunctions.GammaLowerRegularized(count, mean);
 
-    /// <summary>What a confidence leaves over.</summary>
+    /// <summary>One minus a confidence.</summary>
     internal static double Left(Ratio confidence) => 1 - Student.Checked(confidence);
 
     private static int Checked(int count) => Guard.InRange(count, 0, MostCounted);
 
-    /// <summary>Where a condition begins to hold, by halving until two neighboring numbers are left.</summary>
+    /// <summary>Where a condition begins to hold, by bisection down to two neighboring numbers.</summary>
     private static double Root(Predicate<double> holds, double low, double high)
     {
         while (true)

@@ -2,23 +2,24 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Statistics;
 
-/// <summary>A straight line that nearly half of the readings can't bend, however wrong they are.</summary>
+/// <summary>A robust straight line: it tolerates outliers of any size in nearly half of the readings.</summary>
 /// <remarks>
 /// <para>
 /// The slope is a median of medians: for each reading the median slope to all others, then the median of those. The
-/// intercept is the median of what the slope leaves. It states no standard errors: use it to find a reading that is off,
-/// look why, and fit the rest by <see cref="FittedLine"/>.
+/// intercept is the median of the residuals of the slope. There are no standard errors: use it to find an outlier, find
+/// its cause, and fit the rest by <see cref="FittedLine"/>.
 /// </para>
 /// <para>
-/// Source: [Siegel-1982] repeated medians; [Iglewicz-Hoaglin-1993] the scatter from the median of residuals. In the units of the data.
+/// Source: [Siegel-1982] repeated medians; [Iglewicz-Hoaglin-1993] the scatter from the median of residuals. In the
+/// units of the data.
 /// </para>
 /// </remarks>
 public sealed class RepeatedMedianLine
 {
-    /// <summary>What makes the median absolute deviation of normal scatter its standard deviation.</summary>
+    /// <summary>Factor from the median absolute deviation of normal scatter to its standard deviation.</summary>
     private const double DeviationOfMedian = 1.4826;
 
-    /// <summary>Puts a line through readings.</summary>
+    /// <summary>Fits a line to readings.</summary>
     /// <param name="x">Three or more abscissas, at least two of them different. Copied.</param>
     /// <param name="y">Readings, as many. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -47,7 +48,7 @@ public sealed class RepeatedMedianLine
     /// <summary>The line at zero.</summary>
     public double Intercept { get; }
 
-    /// <summary>What the line leaves of each reading.</summary>
+    /// <summary>The residual of each reading.</summary>
     public ImmutableArray<double> Residuals { get; }
 
     /// <summary>

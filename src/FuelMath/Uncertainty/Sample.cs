@@ -2,15 +2,17 @@ using UnitsNet;
 
 namespace FuelMath.Statistics;
 
-/// <summary>Repeats of one reading: their mean, their scatter, and how well the mean is known.</summary>
+/// <summary>Repeats of one reading: their mean, their scatter, and the standard error of the mean.</summary>
 /// <remarks>
-/// In the unit of the data. Mean and deviation are taken in two passes, so that readings which agree in their first
-/// digits keep the others. Source: [JCGM-100] sections 4.2.1 to 4.2.3.
+/// In the unit of the data. Mean and deviation are computed in two passes, so that no accuracy is lost where readings
+/// agree in their first digits. Source: [JCGM-100] sections 4.2.1 to 4.2.3.
 /// </remarks>
 public sealed class Sample
 {
     /// <summary>Takes repeats.</summary>
-    /// <param name="values">Two or more readings, none beyond 1e150 in size, so that what squares them stays finite. Read once.</param>
+    /// <param name="values">
+    /// Two or more readings, none beyond 1e150 in size, so that their squares are finite. Read once.
+    /// </param>
     /// <exception cref="ArgumentNullException"><paramref name="values"/> is null.</exception>
     /// <exception cref="ArgumentException">There are fewer than two, or one is not finite or beyond 1e150.</exception>
     public Sample(IEnumerable<double> values)
@@ -28,7 +30,7 @@ public sealed class Sample
         Guard.AllFinite(all, "Readings", nameof(values));
         Count = all.Length;
         Mean = Averages.Mean(all);
-        // Scaled, so that neither tiny nor huge readings leave the range of the squares.
+        // Scaled, so that the squares of tiny or huge readings neither underflow nor overflow.
         double scale = all.Max(v => Math.Abs(v - Mean));
         StandardDeviation =
             scale == 0 ? 0 : scale * Math.Sqrt(all.Sum(v => (v - Mean) / scale * ((v - Mean) / scale)) / (Count - 1));
@@ -46,7 +48,7 @@ public sealed class Sample
     /// <summary>The standard error of the mean: standard deviation over the root of the count.</summary>
     public double StandardError => StandardDeviation / Math.Sqrt(Count);
 
-    /// <summary>The range that holds the true mean, when readings scatter normally.</summary>
+    /// <summary>The confidence interval of the mean, for normal scatter.</summary>
     /// <param name="confidence">How often the range holds it; 50 % to 99.99 %.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>

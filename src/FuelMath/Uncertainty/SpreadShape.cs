@@ -1,28 +1,26 @@
 namespace FuelMath.Statistics;
 
-/// <summary>How the possible values of an input lie about its best estimate.</summary>
+/// <summary>The distribution of the possible values of an input about its best estimate.</summary>
 public enum SpreadShape
 {
-    /// <summary>
-    /// A bell without ends: a mean of repeats, a calibration. Source: [JCGM-101] section 6.4.7.
-    /// </summary>
+    /// <summary>Normal: for a mean of repeats or a calibration. Source: [JCGM-101] section 6.4.7.</summary>
     Normal,
 
     /// <summary>
-    /// Everywhere alike between two limits, and nowhere else: a tolerance of which no more is known. Its standard
-    /// deviation is its half width over the root of 3. Source: [JCGM-101] section 6.4.2.
+    /// Uniform between two limits: for a tolerance of which no more is known. Its standard deviation is its half width
+    /// over the root of 3. Source: [JCGM-101] section 6.4.2.
     /// </summary>
     Rectangular,
 
     /// <summary>
-    /// Most in the middle, falling straight to two limits. Its standard deviation is its half width over the root of 6.
-    /// Source: [JCGM-101] section 6.4.5.
+    /// Greatest in the middle, falling linearly to two limits. Its standard deviation is its half width over the root
+    /// of 6. Source: [JCGM-101] section 6.4.5.
     /// </summary>
     Triangular,
 
     /// <summary>
-    /// Most near two limits: a sine of unknown phase, such as a temperature that a thermostat cycles. Its standard
-    /// deviation is its half width over the root of 2. Source: [JCGM-101] section 6.4.6.
+    /// Greatest near two limits: for a sine of unknown phase, such as a temperature cycled by a thermostat. Its
+    /// standard deviation is its half width over the root of 2. Source: [JCGM-101] section 6.4.6.
     /// </summary>
     ArcSine,
 }

@@ -1,6 +1,6 @@
 namespace FuelMath.Statistics;
 
-/// <summary>Kernel: what follows from the shape of a scatter.</summary>
+/// <summary>Kernel: properties of distribution shapes.</summary>
 internal static class SpreadShapes
 {
     /// <summary>

@@ -6,19 +6,18 @@ using UnitsNet;
 namespace FuelMath.Statistics;
 
 /// <summary>
-/// The range of several equal means, largest less smallest, over the standard error of one of them: how far it goes by
-/// scatter alone.
+/// The range of several equal means, largest less smallest, over the standard error of one of them, by scatter alone.
 /// </summary>
 /// <remarks>
 /// <para>
-/// A pair differs by scatter as Student's distribution says; the largest and the smallest of n do by more, and of eight
-/// equal ones the range exceeds the pair's 95 % limit in every third set or so. The standard error has its own degrees of
-/// freedom, independent of the means.
+/// The difference of a pair follows Student's distribution; the largest and the smallest of n differ by more: with
+/// eight equal means the range exceeds the 95 % limit of a pair in about every third set. The standard error has its
+/// own degrees of freedom, independent of the means.
 /// </para>
 /// <para>
-/// With φ and Φ of the normal distribution the share above q is the mean over the scatter s of
-/// 1 - n ∫ φ(z) [Φ(z) - Φ(z - q s)]^(n - 1) dz. Both integrals are taken by the trapezoidal rule, which converges faster
-/// than any power of the step for integrands that fade out smoothly at both ends. Source: [Harter-1960].
+/// With φ and Φ of the normal distribution the probability above q is the mean over the scatter s of 1 - n ∫ φ(z) [Φ(z)
+/// - Φ(z - q s)]^(n - 1) dz. Both integrals are taken by the trapezoidal rule, which converges faster than any power of
+/// the step for integrands that vanish smoothly at both ends. Source: [Harter-1960].
 /// </para>
 /// </remarks>
 public static class StudentizedRange
@@ -29,10 +28,10 @@ public static class StudentizedRange
     private const double NormalReach = 8.7;
     private const double LogReach = -39;
 
-    /// <summary>The range, in standard errors of one mean, that equal means stay within so often.</summary>
-    /// <param name="count">How many means; 2 to 1000.</param>
+    /// <summary>The range, in standard errors of one mean, within which equal means stay with a confidence.</summary>
+    /// <param name="count">Number of means; 2 to 1000.</param>
     /// <param name="degreesOfFreedom">Those of the standard error; one or more.</param>
-    /// <param name="confidence">How often they stay within it; 50 % to 99.99 %.</param>
+    /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static double Quantile(int count, int degreesOfFreedom, Ratio confidence)
@@ -40,7 +39,8 @@ public static class StudentizedRange
         Guard.InRange(count, 2, MostMeans);
         Guard.InRange(degreesOfFreedom, 1, int.MaxValue);
         double tail = 1 - Student.Checked(confidence);
-        // The quantile of a pair is the least there is, and that of a pair with the tail shared among all pairs the most.
+        // The quantile of a pair is the lower bound, and that of a pair with the tail divided among all pairs the upper
+        // one.
         double pair = Student.Factor(degreesOfFreedom, tail / 2);
         double all = Student.Factor(degreesOfFreedom, tail / (count * (count - 1.0)));
         return count == 2
@@ -54,9 +54,9 @@ public static class StudentizedRange
             );
     }
 
-    /// <summary>How often equal means have such a range or a larger one.</summary>
+    /// <summary>The probability that equal means have such a range or a larger one.</summary>
     /// <param name="range">Largest less smallest, over the standard error of one mean; zero or more.</param>
-    /// <param name="count">How many means; 2 to 1000.</param>
+    /// <param name="count">Number of means; 2 to 1000.</param>
     /// <param name="degreesOfFreedom">Those of the standard error; one or more.</param>
     /// <returns>The share, from 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -86,7 +86,7 @@ public static class StudentizedRange
         return Math.Clamp(above / total, 0, 1);
     }
 
-    /// <summary>Where the logarithm of the density, zero at zero and falling to both sides, has fallen out of sight.</summary>
+    /// <summary>Where the logarithm of a density, zero at zero and falling to both sides, becomes negligible.</summary>
     private static double Reach(Func<double, double> density, double step)
     {
         double at = step;
@@ -98,7 +98,7 @@ public static class StudentizedRange
         return at;
     }
 
-    /// <summary>How often the range of normal numbers with the standard deviation one exceeds a width.</summary>
+    /// <summary>The probability that the range of standard normal numbers exceeds a width.</summary>
     private static double NormalUpper(double width, int count)
     {
         if (width > 2 * NormalReach)

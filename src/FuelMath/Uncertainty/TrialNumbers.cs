@@ -1,6 +1,6 @@
 namespace FuelMath.Statistics;
 
-/// <summary>What one output came to in many trials, in order.</summary>
+/// <summary>The values of one output in many trials, sorted.</summary>
 internal sealed class TrialNumbers
 {
     private readonly double[] sorted;
@@ -8,7 +8,7 @@ internal sealed class TrialNumbers
     /// <param name="values">Two or more finite numbers; sorted in place and kept.</param>
     internal TrialNumbers(double[] values)
     {
-        // In the order of the trials, so that the sums do not depend on how they were shared out.
+        // In the order of the trials, so that the sums do not depend on the division among threads.
         var sample = new Sample(values);
         (Mean, StandardDeviation) = (sample.Mean, sample.StandardDeviation);
         Array.Sort(values);
@@ -21,9 +21,9 @@ internal sealed class TrialNumbers
     /// <summary>Source: [JCGM-101] section 7.6, equation 17.</summary>
     internal double StandardDeviation { get; }
 
-    /// <summary>The value below which a share of the trials lies: straight between those of (r - 1/2) / M.</summary>
+    /// <summary>The quantile of the trials: linear between those at (r - 1/2) / M.</summary>
     /// <remarks>Source: [JCGM-101] sections 7.5 and D.2.</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">So few trials say nothing of a share so near an end.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The trials are too few for a quantile so near an end.</exception>
     internal double At(UnitsNet.Ratio share)
     {
         double edge = 0.5 / sorted.Length;
