@@ -9,99 +9,47 @@ internal static class BenchRecordShape
     private const int MostReadings = 1000;
     private const int MostInjectors = 200;
 
-    private static readonly ObjectShape<BenchSeries> Series = MakeSeries();
+    private static readonly ObjectShape<BenchSeries> Series = new(o =>
+    {
+        o.Is("bench-series", "Readings of one injector in one state; one or more of any kind.");
+        var flow = o.Optional("staticFlow", FlowReadingShapes.Static.List(1, MostReadings), s => s.StaticFlow)
+            .Says("Held open.");
+        var pulses = o.Optional("pulses", FlowReadingShapes.Pulsed.List(1, MostReadings), s => s.Pulses)
+            .Says("Pulsed.");
+        var dead = o.Optional("deadTimes", OtherReadingShapes.DeadTime.List(1, MostReadings), s => s.DeadTimes)
+            .Says("Dead times.");
+        var leakage = o.Optional("leakage", OtherReadingShapes.Leakage.List(1, MostReadings), s => s.Leakage)
+            .Says("Shut.");
+        var coil = o.Optional("coil", OtherReadingShapes.Coil.List(1, MostReadings), s => s.Coil)
+            .Says("Resistance of the coil.");
+        return f => new(f.Of(flow), f.Of(pulses), f.Of(dead), f.Of(leakage), f.Of(coil));
+    });
 
-    private static readonly ValueProperty<BenchedInjector, string> InjectorName = new(
-        "name",
-        "The name of the injector.",
-        TextShape.Name,
-        i => i.Name
-    );
-
-    private static readonly ValueProperty<BenchedInjector, BenchSeries?> Before = new(
-        "before",
-        "Readings from before it was cleaned; left out when there are none.",
-        Series!,
-        i => i.Before,
-        i => i.Before is not null,
-        null
-    );
-
-    private static readonly ValueProperty<BenchedInjector, BenchSeries> Now = new(
-        "now",
-        "Readings as it is now.",
-        Series,
-        i => i.Now
-    );
-
-    private static readonly ObjectShape<BenchedInjector> One = new(
-        "benched-injector",
-        "An injector with its readings.",
-        [InjectorName, Before, Now],
-        f =>
-            f.Of(Before) is { } before
-                ? BenchedInjector.FromCleaning(f.Of(InjectorName), before, f.Of(Now))
-                : BenchedInjector.FromSeries(f.Of(InjectorName), f.Of(Now))
-    );
-
-    private static readonly ValueProperty<BenchRecord, string> Name = new(
-        "name",
-        "What the set is.",
-        TextShape.Name,
-        r => r.Name
-    );
-
-    private static readonly ValueProperty<BenchRecord, ImmutableArray<Fuel>> Fuels = new(
-        FuelShape.List.Name,
-        "Fluids that the readings refer to; those that the library knows by name need no entry.",
-        FuelShape.List,
-        FluidsOf,
-        r => FluidsOf(r).Length > 0,
-        []
-    );
-
-    private static readonly ValueProperty<BenchRecord, ImmutableArray<BenchedInjector>> Injectors = new(
-        "injectors",
-        "The injectors, each with a name of its own.",
-        new ListShape<BenchedInjector>(One, 1, MostInjectors),
-        r => r.Injectors
-    );
+    private static readonly ObjectShape<BenchedInjector> One = new(o =>
+    {
+        o.Is("benched-injector", "An injector with its readings.");
+        var injectorName = o.Required("name", TextShape.Name, i => i.Name).Says("The name of the injector.");
+        var before = o.Optional("before", Series, i => i.Before)
+            .Says("Readings from before it was cleaned; left out when there are none.");
+        var now = o.Required("now", Series, i => i.Now).Says("Readings as it is now.");
+        return f =>
+            f.Of(before) is { } earlier
+                ? BenchedInjector.FromCleaning(f.Of(injectorName), earlier, f.Of(now))
+                : BenchedInjector.FromSeries(f.Of(injectorName), f.Of(now));
+    });
 
     internal static ObjectShape<BenchRecord> Shape { get; } =
-        new(
-            "bench-record",
-            "Raw readings of a set of injectors.",
-            [
-                new WordProperty<BenchRecord>("document", "What the document is.", "bench record"),
-                new WordProperty<BenchRecord>("version", "The version of its form.", "1"),
-                Name,
-                Fuels,
-                Injectors,
-            ],
-            f => new(f.Of(Name), f.Of(Injectors))
-        );
-
-    private static ObjectShape<BenchSeries> MakeSeries()
-    {
-        var flow = Readings("staticFlow", "Held open.", FlowReadingShapes.Static, s => s.StaticFlow);
-        var pulses = Readings("pulses", "Pulsed.", FlowReadingShapes.Pulsed, s => s.Pulses);
-        var dead = Readings("deadTimes", "Dead times.", OtherReadingShapes.DeadTime, s => s.DeadTimes);
-        var leakage = Readings("leakage", "Shut.", OtherReadingShapes.Leakage, s => s.Leakage);
-        var coil = Readings("coil", "Resistance of the coil.", OtherReadingShapes.Coil, s => s.Coil);
-        return new(
-            "bench-series",
-            "Readings of one injector in one state; one or more of any kind.",
-            [flow, pulses, dead, leakage, coil],
-            f => new(f.Of(flow), f.Of(pulses), f.Of(dead), f.Of(leakage), f.Of(coil))
-        );
-    }
-
-    private static ValueProperty<BenchSeries, ImmutableArray<T>> Readings<T>(
-        string name,
-        string description,
-        Shape<T> one,
-        Func<BenchSeries, ImmutableArray<T>> get
-    ) => new(name, description, new ListShape<T>(one, 1, MostReadings), get, s => !get(s).IsEmpty, []);
+        new(o =>
+        {
+            o.Is("bench-record", "Raw readings of a set of injectors.");
+            o.Document("bench record");
+            var name = o.Required("name", TextShape.Name, r => r.Name).Says("What the set is.");
+            var fuels = o.Optional(FuelShape.List.Name, FuelShape.List, FluidsOf)
+                .Says("Fluids that the readings refer to; those that the library knows by name need no entry.");
+            var injectors = o.Required("injectors", One.List(1, MostInjectors), r => r.Injectors)
+                .Says("The injectors, each with a name of its own.");
+            return f => new(f.Of(name), f.Of(injectors));
+        });
 
     private static ImmutableArray<Fuel> FluidsOf(BenchRecord record)
     {

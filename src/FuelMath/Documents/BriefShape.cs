@@ -6,238 +6,109 @@ namespace FuelMath;
 /// <summary>The least that a person must know of a system, and what else is known of it.</summary>
 internal static class BriefShape
 {
-    private static readonly ValueProperty<SystemBrief, string> Name = new(
-        "name",
-        "What the system is called.",
-        TextShape.Name,
-        b => b.Name
-    );
+    private static readonly ObjectShape<PumpFlowPoint> PumpPoint = new(o =>
+    {
+        o.Is("pump-flow-point", "Flow against a pressure rise.");
+        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference, p => p.PressureRise)
+            .Says("Outlet less inlet pressure.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
+        return f => new(f.Of(rise), f.Of(flow));
+    });
 
-    private static readonly ValueProperty<SystemBrief, int> Cylinders = new(
-        "cylinders",
-        "How many cylinders, with one injector each; a four-stroke.",
-        new CountShape(1, 16),
-        b => b.Cylinders
-    );
-
-    private static readonly ValueProperty<SystemBrief, Volume> Displacement = new(
-        "displacement",
-        "Displacement of all cylinders.",
-        QuantityShapes.Volume,
-        b => b.Displacement
-    );
-
-    private static readonly ValueProperty<SystemBrief, ImmutableArray<Fuel>> Fuels = new(
-        FuelShape.List.Name,
-        "Fuels that the document refers to; those that the library knows by name need no entry.",
-        FuelShape.List,
-        Described,
-        b => Described(b).Length > 0,
-        []
-    );
-
-    private static readonly ValueProperty<SystemBrief, Fuel> InTank = new(
-        "fuel",
-        "The fuel in the tank, by its name.",
-        FuelShape.Reference,
-        b => b.Fuel
-    );
-
-    private static readonly ValueProperty<SystemBrief, FlowRating> Rating = new(
-        "injectorRating",
-        "What an injector is rated at.",
-        FlowRatingShape.Shape,
-        b => b.Rating
-    );
-
-    private static readonly ValueProperty<SystemBrief, ElectricPotential> PumpVoltage = new(
-        "pumpVoltage",
-        "The voltage at the pump for its points.",
-        QuantityShapes.Voltage,
-        b => b.PumpVoltage
-    );
-
-    private static readonly ValueProperty<PumpFlowPoint, Pressure> Rise = new(
-        "pressureRise",
-        "Outlet less inlet pressure.",
-        QuantityShapes.PressureDifference,
-        p => p.PressureRise
-    );
-
-    private static readonly ValueProperty<PumpFlowPoint, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow.",
-        QuantityShapes.VolumeFlow,
-        p => p.Flow
-    );
-
-    private static readonly ValueProperty<SystemBrief, ImmutableArray<PumpFlowPoint>> PumpPoints = new(
-        "pumpPoints",
-        "Two or more points of the pump, pressure rise rising and flow falling.",
-        TableShapes.Knots(
-            new ObjectShape<PumpFlowPoint>(
-                "pump-flow-point",
-                "Flow against a pressure rise.",
-                [Rise, Flow],
-                f => new(f.Of(Rise), f.Of(Flow))
-            )
-        ),
-        b => b.PumpPoints
-    );
-
-    private static readonly ValueProperty<SystemBrief, Pressure> Set = new(
-        "setDifferentialPressure",
-        "What the regulator holds above its reference.",
-        QuantityShapes.PressureDifference,
-        b => b.SetDifferentialPressure
-    );
-
-    private static readonly ValueProperty<SystemBrief, RegulatorReference> Reference = new(
-        "reference",
-        "What acts on the spring side of the regulator's diaphragm.",
-        RegulatorPartShapes.ReferenceWords,
-        b => b.Reference
-    );
-
-    private static readonly ValueProperty<BriefPoint, string> PointName = new(
-        "name",
-        "What it is called.",
-        TextShape.Name,
-        p => p.Name
-    );
-
-    private static readonly ValueProperty<BriefPoint, RotationalSpeed> Speed = new(
-        "speed",
-        "Crankshaft speed.",
-        QuantityShapes.RotationalSpeed,
-        p => p.Speed
-    );
-
-    private static readonly ValueProperty<BriefPoint, AbsolutePressure> Manifold = new(
-        "manifold",
-        "Manifold absolute pressure.",
-        QuantityShapes.AbsolutePressure,
-        p => p.Manifold
-    );
-
-    private static readonly ValueProperty<BriefPoint, Lambda> Asked = new(
-        "lambda",
-        "The lambda that is asked for.",
-        LambdaShape.Instance,
-        p => p.Lambda
-    );
-
-    private static readonly ValueProperty<SystemBrief, ImmutableArray<BriefPoint>> Points = new(
-        "points",
-        "Where it is to run.",
-        new ListShape<BriefPoint>(
-            new ObjectShape<BriefPoint>(
-                "brief-point",
-                "Where an engine is asked about.",
-                [PointName, Speed, Manifold, Asked],
-                f => new(f.Of(PointName), f.Of(Speed), f.Of(Manifold), f.Of(Asked))
-            ),
-            1,
-            100
-        ),
-        b => b.Points
-    );
-
-    private static readonly ImmutableArray<Further> Inputs =
-    [
-        Input(BriefInput.VolumetricEfficiency, "Volumetric efficiency at manifold density.", QuantityShapes.Ratio),
-        Input(
-            BriefInput.InjectorFlow,
-            "What the fitted injectors flow over what the controller was told.",
-            QuantityShapes.Ratio
-        ),
-        Input(BriefInput.DeadTime, "Dead time at 14 V, which the controller was told, too.", QuantityShapes.Duration),
-        Input(BriefInput.PumpCurrent, "What the pump draws.", QuantityShapes.Current),
-        Input(
-            BriefInput.CircuitResistance,
-            "Contacts and relay in each circuit, beside its wires.",
-            QuantityShapes.SmallResistance
-        ),
-        Input(BriefInput.SupplyVoltage, "Voltage at the source, engine running.", QuantityShapes.Voltage),
-        Input(BriefInput.FilterLoss, "What the filter loses at 200 L/h.", QuantityShapes.PressureDifference),
-        Input(BriefInput.FeedBore, "Bore of the hose to the rail.", QuantityShapes.SmallLength),
-        Input(BriefInput.HoseLength, "Length of the hose to the rail, and of that back.", QuantityShapes.Length),
-        Input(BriefInput.ReturnBore, "Bore of the hose back to the tank.", QuantityShapes.SmallLength),
-        Input(
-            BriefInput.RegulatorSlope,
-            "By how much the regulator's pressure rises for each 100 L/h that it passes.",
-            QuantityShapes.PressureDifference
-        ),
-        Input(BriefInput.FuelTemperature, "Temperature of the fuel.", QuantityShapes.Temperature),
-        Input(BriefInput.ChargeTemperature, "Temperature of the charge.", QuantityShapes.Temperature),
-    ];
+    private static readonly ObjectShape<BriefPoint> Point = new(o =>
+    {
+        o.Is("brief-point", "Where an engine is asked about.");
+        var name = o.Required("name", TextShape.Name, p => p.Name).Says("What it is called.");
+        var speed = o.Required("speed", QuantityShapes.RotationalSpeed, p => p.Speed).Says("Crankshaft speed.");
+        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure, p => p.Manifold)
+            .Says("Manifold absolute pressure.");
+        var lambda = o.Required("lambda", LambdaShape.Instance, p => p.Lambda).Says("The lambda that is asked for.");
+        return f => new(f.Of(name), f.Of(speed), f.Of(manifold), f.Of(lambda));
+    });
 
     internal static ObjectShape<SystemBrief> Shape { get; } =
-        new(
-            "system-brief",
-            "The least that must be known of a car's fuel system; what is left out of the rest is estimated.",
-            [
-                new WordProperty<SystemBrief>("document", "What the document is.", "system brief"),
-                new WordProperty<SystemBrief>("version", "The version of its form.", "1"),
-                Name,
-                Fuels,
-                Cylinders,
-                Displacement,
-                InTank,
-                Rating,
-                PumpVoltage,
-                PumpPoints,
-                Set,
-                Reference,
-                Points,
-                .. Inputs.Select(i => i.Property),
-            ],
-            f =>
+        new(o =>
+        {
+            o.Is(
+                "system-brief",
+                "The least that must be known of a car's fuel system; what is left out of the rest is estimated."
+            );
+            o.Document("system brief");
+            var name = o.Required("name", TextShape.Name, b => b.Name).Says("What the system is called.");
+            var fuels = o.Optional(FuelShape.List.Name, FuelShape.List, Described)
+                .Says("Fuels that the document refers to; those that the library knows by name need no entry.");
+            var cylinders = o.Required("cylinders", new CountShape(1, 16), b => b.Cylinders)
+                .Says("How many cylinders, with one injector each; a four-stroke.");
+            var displacement = o.Required("displacement", QuantityShapes.Volume, b => b.Displacement)
+                .Says("Displacement of all cylinders.");
+            var inTank = o.Required("fuel", FuelShape.Reference, b => b.Fuel)
+                .Says("The fuel in the tank, by its name.");
+            var rating = o.Required("injectorRating", FlowRatingShape.Shape, b => b.Rating)
+                .Says("What an injector is rated at.");
+            var voltage = o.Required("pumpVoltage", QuantityShapes.Voltage, b => b.PumpVoltage)
+                .Says("The voltage at the pump for its points.");
+            var pumpPoints = o.Required("pumpPoints", PumpPoint.Knots(), b => b.PumpPoints)
+                .Says("Two or more points of the pump, pressure rise rising and flow falling.");
+            var set = o.Required(
+                    "setDifferentialPressure",
+                    QuantityShapes.PressureDifference,
+                    b => b.SetDifferentialPressure
+                )
+                .Says("What the regulator holds above its reference.");
+            var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, b => b.Reference)
+                .Says("What acts on the spring side of the regulator's diaphragm.");
+            var points = o.Required("points", Point.List(1, 100), b => b.Points).Says("Where it is to run.");
+            Known(BriefInput.VolumetricEfficiency, QuantityShapes.Ratio)
+                .Says("Volumetric efficiency at manifold density.");
+            Known(BriefInput.InjectorFlow, QuantityShapes.Ratio)
+                .Says("What the fitted injectors flow over what the controller was told.");
+            Known(BriefInput.DeadTime, QuantityShapes.Duration)
+                .Says("Dead time at 14 V, which the controller was told, too.");
+            Known(BriefInput.PumpCurrent, QuantityShapes.Current).Says("What the pump draws.");
+            Known(BriefInput.CircuitResistance, QuantityShapes.SmallResistance)
+                .Says("Contacts and relay in each circuit, beside its wires.");
+            Known(BriefInput.SupplyVoltage, QuantityShapes.Voltage).Says("Voltage at the source, engine running.");
+            Known(BriefInput.FilterLoss, QuantityShapes.PressureDifference).Says("What the filter loses at 200 L/h.");
+            Known(BriefInput.FeedBore, QuantityShapes.SmallLength).Says("Bore of the hose to the rail.");
+            Known(BriefInput.HoseLength, QuantityShapes.Length)
+                .Says("Length of the hose to the rail, and of that back.");
+            Known(BriefInput.ReturnBore, QuantityShapes.SmallLength).Says("Bore of the hose back to the tank.");
+            Known(BriefInput.RegulatorSlope, QuantityShapes.PressureDifference)
+                .Says("By how much the regulator's pressure rises for each 100 L/h that it passes.");
+            Known(BriefInput.FuelTemperature, QuantityShapes.Temperature).Says("Temperature of the fuel.");
+            Known(BriefInput.ChargeTemperature, QuantityShapes.Temperature).Says("Temperature of the charge.");
+            return f =>
             {
-                _ = f.Of(Fuels);
-                SystemBrief least = new(
-                    f.Of(Name),
-                    f.Of(Cylinders),
-                    f.Of(Displacement),
-                    f.Of(InTank),
-                    f.Of(Rating),
-                    f.Of(PumpVoltage),
-                    f.Of(PumpPoints),
-                    f.Of(Set),
-                    f.Of(Reference),
-                    f.Of(Points)
+                // First the list, so that a fault in it is told once and at its place.
+                _ = f.Of(fuels);
+                return new(
+                    f.Of(name),
+                    f.Of(cylinders),
+                    f.Of(displacement),
+                    f.Of(inTank),
+                    f.Of(rating),
+                    f.Of(voltage),
+                    f.Of(pumpPoints),
+                    f.Of(set),
+                    f.Of(reference),
+                    f.Of(points)
                 );
-                return Inputs.Aggregate(least, (brief, input) => input.Apply(f, brief));
+            };
+
+            Undescribed<ValueProperty<SystemBrief, T?>> Known<T>(BriefInput input, Shape<T> shape)
+                where T : struct, IQuantity
+            {
+                string word = input.ToString();
+                return o.With(
+                    char.ToLowerInvariant(word[0]) + word[1..],
+                    shape,
+                    b => (T?)b.Known(input),
+                    (b, v) => b.WithKnown(input, v)
+                );
             }
-        );
+        });
 
     /// <summary>The fuels that the library does not know by name.</summary>
     private static ImmutableArray<Fuel> Described(SystemBrief brief) =>
         [.. new[] { brief.Fuel, brief.Rating.Fluid }.Where(f => !FuelShape.IsStandard(f)).Distinct()];
-
-    private static Further Input<T>(BriefInput input, string description, Shape<T> shape)
-        where T : struct, IQuantity
-    {
-        string word = input.ToString();
-        ValueProperty<SystemBrief, T> property = new(
-            char.ToLowerInvariant(word[0]) + word[1..],
-            description,
-            shape,
-            b => (T)b.Known(input)!,
-            b => b.Known(input) is not null,
-            default
-        );
-        return new(property, (f, brief) => f.Has(property) ? brief.WithKnown(input, f.Of(property)) : brief);
-    }
-
-    /// <summary>An input that may be left out.</summary>
-    private sealed class Further(
-        Property<SystemBrief> property,
-        Func<Fields<SystemBrief>, SystemBrief, SystemBrief> apply
-    )
-    {
-        internal Property<SystemBrief> Property { get; } = property;
-
-        internal Func<Fields<SystemBrief>, SystemBrief, SystemBrief> Apply { get; } = apply;
-    }
 }

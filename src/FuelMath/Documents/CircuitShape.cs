@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -8,72 +7,31 @@ internal static class CircuitShape
 {
     internal const int MostWires = 100;
 
-    private static readonly ValueProperty<Conductor, WireSize> Size = new(
-        "size",
-        "Size of the wire: a gauge such as \"12 AWG\" or \"1/0 AWG\", or an area such as \"2.5 mm2\".",
-        WireSizeShape.Instance,
-        c => c.Size
-    );
-
-    private static readonly ValueProperty<Conductor, int> Wires = new(
-        "wires",
-        "Equal wires side by side; one when left out.",
-        new CountShape(1, MostWires),
-        c => c.Wires,
-        c => c.Wires != 1,
-        1
-    );
-
-    private static readonly ValueProperty<Conductor, Length> Length = new(
-        "length",
-        "Its length, one way.",
-        QuantityShapes.Length,
-        c => c.Length
-    );
-
-    private static readonly ValueProperty<Conductor, Temperature> Temperature = new(
-        "temperature",
-        "Temperature of the copper.",
-        QuantityShapes.Temperature,
-        c => c.Temperature
-    );
-
     internal static ObjectShape<Conductor> Wire { get; } =
-        new(
-            "conductor",
-            "A length of copper wire.",
-            [Size, Wires, Length, Temperature],
-            f => Conductor.FromParallel(f.Of(Wires), f.Of(Size), f.Of(Length), f.Of(Temperature))
-        );
-
-    private static readonly ValueProperty<Circuit, string> Name = new("name", "Its name.", TextShape.Name, c => c.Name);
-
-    private static readonly ValueProperty<Circuit, ImmutableArray<Conductor>> Supply = new(
-        "supply",
-        "From the source to the load, in series.",
-        new ListShape<Conductor>(Wire, 0, MostWires),
-        c => c.Supply
-    );
-
-    private static readonly ValueProperty<Circuit, ImmutableArray<Conductor>> Ground = new(
-        "ground",
-        "From the load back to the source, in series.",
-        new ListShape<Conductor>(Wire, 0, MostWires),
-        c => c.Ground
-    );
-
-    private static readonly ValueProperty<Circuit, ElectricResistance> Contacts = new(
-        "contacts",
-        "All terminals, switches, relays and fuses together.",
-        QuantityShapes.SmallResistance,
-        c => c.Contacts
-    );
+        new(o =>
+        {
+            o.Is("conductor", "A length of copper wire.");
+            var size = o.Required("size", WireSizeShape.Instance, c => c.Size)
+                .Says("Size of the wire: a gauge such as \"12 AWG\" or \"1/0 AWG\", or an area such as \"2.5 mm2\".");
+            var wires = o.Optional("wires", new CountShape(1, MostWires), c => c.Wires == 1 ? null : c.Wires)
+                .Says("Equal wires side by side; one when left out.");
+            var length = o.Required("length", QuantityShapes.Length, c => c.Length).Says("Its length, one way.");
+            var temperature = o.Required("temperature", QuantityShapes.Temperature, c => c.Temperature)
+                .Says("Temperature of the copper.");
+            return f => Conductor.FromParallel(f.Of(wires) ?? 1, f.Of(size), f.Of(length), f.Of(temperature));
+        });
 
     internal static ObjectShape<Circuit> Shape { get; } =
-        new(
-            "circuit",
-            "The way from a source to a load and back.",
-            [Name, Supply, Ground, Contacts],
-            f => new(f.Of(Name), f.Of(Supply), f.Of(Ground), f.Of(Contacts))
-        );
+        new(o =>
+        {
+            o.Is("circuit", "The way from a source to a load and back.");
+            var name = o.Named(c => c.Name);
+            var supply = o.Required("supply", Wire.List(0, MostWires), c => c.Supply)
+                .Says("From the source to the load, in series.");
+            var ground = o.Required("ground", Wire.List(0, MostWires), c => c.Ground)
+                .Says("From the load back to the source, in series.");
+            var contacts = o.Required("contacts", QuantityShapes.SmallResistance, c => c.Contacts)
+                .Says("All terminals, switches, relays and fuses together.");
+            return f => new(f.Of(name), f.Of(supply), f.Of(ground), f.Of(contacts));
+        });
 }

@@ -1,67 +1,31 @@
 using FuelMath.Bench;
-using UnitsNet;
 
 namespace FuelMath;
 
 /// <summary>What a bench collected: a volume in a glass, or a mass on a scale, each with the step of the instrument.</summary>
 internal static class CollectedShape
 {
-    private static readonly ValueProperty<Box, Volume> Volume = new(
-        "amount",
-        "The volume that was collected.",
-        RawShapes.Volume,
-        b => b.Fuel.Volume!.Value
-    )
-    {
-        Parameter = "collected",
-    };
-
-    private static readonly ValueProperty<Box, Volume> VolumeStep = new(
-        "resolution",
-        "The smallest step that the glass can be read in.",
-        RawShapes.Volume,
-        b => b.Fuel.VolumeResolution!.Value
-    );
-
-    private static readonly ValueProperty<Box, Mass> Mass = new(
-        "amount",
-        "The mass that was collected.",
-        RawShapes.Mass,
-        b => b.Fuel.Mass!.Value
-    )
-    {
-        Parameter = "collected",
-    };
-
-    private static readonly ValueProperty<Box, Mass> MassStep = new(
-        "resolution",
-        "The smallest step of the scale.",
-        RawShapes.Mass,
-        b => b.Fuel.MassResolution!.Value
-    );
-
-    internal static Shape<Box> Shape { get; } =
-        new UnionShape<Box>(
-            UnionCase<Box>.Of(
-                new ObjectShape<Box>(
-                    "collected-volume",
-                    "A volume that was collected.",
-                    [new WordProperty<Box>("kind", "That it is a volume.", "volume"), Volume, VolumeStep],
-                    f => new(CollectedFuel.FromVolume(f.Of(Volume), f.Of(VolumeStep)))
-                ),
-                b => b.Fuel.IsByVolume
-            ),
-            UnionCase<Box>.Of(
-                new ObjectShape<Box>(
-                    "collected-mass",
-                    "A mass that was collected.",
-                    [new WordProperty<Box>("kind", "That it is a mass.", "mass"), Mass, MassStep],
-                    f => new(CollectedFuel.FromMass(f.Of(Mass), f.Of(MassStep)))
-                ),
-                b => !b.Fuel.IsByVolume
-            )
+    internal static Shape<CollectedFuel> Shape { get; } =
+        new UnionShape<CollectedFuel>(
+            new(o =>
+            {
+                o.Is("collected-volume", "A volume that was collected.");
+                o.Kind("volume", "That it is a volume.", b => b.IsByVolume);
+                var volume = o.Required("amount", RawShapes.Volume, b => b.Volume!.Value, parameter: "collected")
+                    .Says("The volume that was collected.");
+                var volumeStep = o.Required("resolution", RawShapes.Volume, b => b.VolumeResolution!.Value)
+                    .Says("The smallest step that the glass can be read in.");
+                return f => CollectedFuel.FromVolume(f.Of(volume), f.Of(volumeStep));
+            }),
+            new(o =>
+            {
+                o.Is("collected-mass", "A mass that was collected.");
+                o.Kind("mass", "That it is a mass.", b => !b.IsByVolume);
+                var mass = o.Required("amount", RawShapes.Mass, b => b.Mass!.Value, parameter: "collected")
+                    .Says("The mass that was collected.");
+                var massStep = o.Required("resolution", RawShapes.Mass, b => b.MassResolution!.Value)
+                    .Says("The smallest step of the scale.");
+                return f => CollectedFuel.FromMass(f.Of(mass), f.Of(massStep));
+            })
         );
-
-    /// <summary>Holds the value, which is a struct, for a union of objects.</summary>
-    internal sealed record Box(CollectedFuel Fuel);
 }

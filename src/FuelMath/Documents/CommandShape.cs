@@ -1,53 +1,39 @@
-using System.Collections.Immutable;
-using UnitsNet;
-
 namespace FuelMath;
 
 /// <summary>What the injectors are told to do.</summary>
 internal static class CommandShape
 {
-    private static readonly ValueProperty<FuelCommand, Lambda> Target = new(
-        "lambda",
-        "The lambda asked for.",
-        LambdaShape.Instance,
-        c => c.Lambda!.Value
-    );
-
-    private static readonly ValueProperty<FuelCommand, ImmutableArray<Duration>> Widths = new(
-        "widths",
-        "A pulse width for each stage; zero keeps a stage shut.",
-        new ListShape<Duration>(QuantityShapes.Duration, 1, 2),
-        c => c.PulseWidths
-    );
-
     internal static Shape<FuelCommand> Shape { get; } =
         new WordOrShape<FuelCommand>(
-            new ChoiceShape<FuelCommand>(("cut", FuelCommand.Cut), ("all open", FuelCommand.AllOpen)),
+            ChoiceShape.Of(("cut", FuelCommand.Cut), ("all open", FuelCommand.AllOpen)),
             new UnionShape<FuelCommand>(
-                Case(FuelCommandKind.HoldLambda, "hold lambda", Target, f => FuelCommand.HoldLambda(f.Of(Target))),
-                Case(FuelCommandKind.OpenLoop, "open loop", Target, f => FuelCommand.OpenLoop(f.Of(Target))),
-                Case(
-                    FuelCommandKind.PulseWidths,
-                    "pulse widths",
-                    Widths,
-                    f => FuelCommand.FromPulseWidths(f.Of(Widths))
-                )
+                AtLambda("hold lambda", FuelCommandKind.HoldLambda, FuelCommand.HoldLambda),
+                AtLambda("open loop", FuelCommandKind.OpenLoop, FuelCommand.OpenLoop),
+                new(o =>
+                {
+                    Begin(o, "pulse widths", FuelCommandKind.PulseWidths);
+                    var widths = o.Required("widths", QuantityShapes.Duration.List(1, 2), c => c.PulseWidths)
+                        .Says("A pulse width for each stage; zero keeps a stage shut.");
+                    return f => FuelCommand.FromPulseWidths(f.Of(widths));
+                })
             )
         );
 
-    private static UnionCase<FuelCommand> Case(
-        FuelCommandKind kind,
+    private static ObjectShape<FuelCommand> AtLambda(
         string word,
-        Property<FuelCommand> value,
-        Func<Fields<FuelCommand>, FuelCommand> make
+        FuelCommandKind kind,
+        Func<Lambda, FuelCommand> make
     ) =>
-        UnionCase<FuelCommand>.Of(
-            new ObjectShape<FuelCommand>(
-                word.Replace(' ', '-'),
-                "What the injectors are told to do.",
-                [new WordProperty<FuelCommand>("kind", "Which kind of command it is.", word), value],
-                make
-            ),
-            c => c.Kind == kind
-        );
+        new(o =>
+        {
+            Begin(o, word, kind);
+            var lambda = o.Required("lambda", LambdaShape.Instance, c => c.Lambda!.Value).Says("The lambda asked for.");
+            return f => make(f.Of(lambda));
+        });
+
+    private static void Begin(ObjectBuilder<FuelCommand> o, string word, FuelCommandKind kind)
+    {
+        o.Is(word.Replace(' ', '-'), "What the injectors are told to do.");
+        o.Kind(word, "Which kind of command it is.", c => c.Kind == kind);
+    }
 }

@@ -5,24 +5,21 @@ namespace FuelMath;
 /// <summary>What a fuel is made of, by mass.</summary>
 internal static class CompositionShape
 {
-    private static readonly ValueProperty<ElementalComposition, Ratio> Carbon = Of("carbon", c => c.Carbon);
-
-    private static readonly ValueProperty<ElementalComposition, Ratio> Hydrogen = Of("hydrogen", c => c.Hydrogen);
-
-    private static readonly ValueProperty<ElementalComposition, Ratio> Oxygen = Of("oxygen", c => c.Oxygen);
-
-    private static readonly ValueProperty<ElementalComposition, Ratio> Nitrogen = Of("nitrogen", c => c.Nitrogen);
-
-    private static readonly ValueProperty<ElementalComposition, Ratio> Sulfur = Of("sulfur", c => c.Sulfur);
-
     internal static ObjectShape<ElementalComposition> Shape { get; } =
-        new(
-            "composition",
-            "Mass fractions of the elements, which add up to 100 %.",
-            [Carbon, Hydrogen, Oxygen, Nitrogen, Sulfur],
-            f => new(f.Of(Carbon), f.Of(Hydrogen), f.Of(Oxygen), f.Of(Nitrogen), f.Of(Sulfur))
-        );
+        new(o =>
+        {
+            o.Is("composition", "Mass fractions of the elements, which add up to 100 %.");
+            var carbon = Share(o, "carbon", c => c.Carbon);
+            var hydrogen = Share(o, "hydrogen", c => c.Hydrogen);
+            var oxygen = Share(o, "oxygen", c => c.Oxygen);
+            var nitrogen = Share(o, "nitrogen", c => c.Nitrogen);
+            var sulfur = Share(o, "sulfur", c => c.Sulfur);
+            return f => new(f.Of(carbon), f.Of(hydrogen), f.Of(oxygen), f.Of(nitrogen), f.Of(sulfur));
+        });
 
-    private static ValueProperty<ElementalComposition, Ratio> Of(string name, Func<ElementalComposition, Ratio> get) =>
-        new(name, $"Mass fraction of {name}.", QuantityShapes.Ratio, get);
+    private static ValueProperty<ElementalComposition, Ratio> Share(
+        ObjectBuilder<ElementalComposition> o,
+        string name,
+        Func<ElementalComposition, Ratio> get
+    ) => o.Required(name, QuantityShapes.Ratio, get).Says($"Mass fraction of {name}.");
 }

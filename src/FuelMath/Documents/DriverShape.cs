@@ -1,56 +1,30 @@
-using UnitsNet;
-
 namespace FuelMath;
 
 /// <summary>What drives a coil.</summary>
 internal static class DriverShape
 {
-    private static readonly ValueProperty<InjectorDriver, ElectricResistance> Ballast = new(
-        "ballast",
-        "Resistance in series with the coil.",
-        QuantityShapes.Resistance,
-        d => d.Ballast
-    );
-
-    private static readonly ValueProperty<InjectorDriver, ElectricCurrent> Peak = new(
-        "peak",
-        "The current that it drives to.",
-        QuantityShapes.Current,
-        d => d.Peak!.Value
-    );
-
-    private static readonly ValueProperty<InjectorDriver, ElectricCurrent> Hold = new(
-        "hold",
-        "The current that it holds then.",
-        QuantityShapes.Current,
-        d => d.Hold!.Value
-    );
-
     internal static Shape<InjectorDriver> Shape { get; } =
         new WordOrShape<InjectorDriver>(
-            new ChoiceShape<InjectorDriver>(("saturated", InjectorDriver.PlainSaturated)),
+            ChoiceShape.Of(("saturated", InjectorDriver.PlainSaturated)),
             new UnionShape<InjectorDriver>(
-                UnionCase<InjectorDriver>.Of(
-                    new ObjectShape<InjectorDriver>(
-                        "ballast-driver",
-                        "A saturated driver with a ballast resistor.",
-                        [
-                            new WordProperty<InjectorDriver>("kind", "Which driver it is.", "saturated with ballast"),
-                            Ballast,
-                        ],
-                        f => InjectorDriver.FromBallast(f.Of(Ballast))
-                    ),
-                    d => d.Kind == DriverKind.Saturated
-                ),
-                UnionCase<InjectorDriver>.Of(
-                    new ObjectShape<InjectorDriver>(
-                        "peak-and-hold-driver",
-                        "A driver that limits the current.",
-                        [new WordProperty<InjectorDriver>("kind", "Which driver it is.", "peak and hold"), Peak, Hold],
-                        f => InjectorDriver.FromPeakAndHold(f.Of(Peak), f.Of(Hold))
-                    ),
-                    d => d.Kind == DriverKind.PeakAndHold
-                )
+                new(o =>
+                {
+                    o.Is("ballast-driver", "A saturated driver with a ballast resistor.");
+                    o.Kind("saturated with ballast", "Which driver it is.", d => d.Kind == DriverKind.Saturated);
+                    var ballast = o.Required("ballast", QuantityShapes.Resistance, d => d.Ballast)
+                        .Says("Resistance in series with the coil.");
+                    return f => InjectorDriver.FromBallast(f.Of(ballast));
+                }),
+                new(o =>
+                {
+                    o.Is("peak-and-hold-driver", "A driver that limits the current.");
+                    o.Kind("peak and hold", "Which driver it is.", d => d.Kind == DriverKind.PeakAndHold);
+                    var peak = o.Required("peak", QuantityShapes.Current, d => d.Peak!.Value)
+                        .Says("The current that it drives to.");
+                    var hold = o.Required("hold", QuantityShapes.Current, d => d.Hold!.Value)
+                        .Says("The current that it holds then.");
+                    return f => InjectorDriver.FromPeakAndHold(f.Of(peak), f.Of(hold));
+                })
             )
         );
 }

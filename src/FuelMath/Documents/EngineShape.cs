@@ -5,96 +5,57 @@ namespace FuelMath;
 /// <summary>An engine: four-stroke, two-stroke or rotary.</summary>
 internal static class EngineShape
 {
-    private static readonly CountShape Chambers = new(1, 64);
-
-    private static readonly ValueProperty<Engine, string> Name = new("name", "Its name.", TextShape.Name, e => e.Name);
-
-    private static readonly ValueProperty<Engine, int> Cylinders = new(
-        "cylinders",
-        "How many cylinders.",
-        Chambers,
-        e => e.Chambers
-    );
-
-    private static readonly ValueProperty<Engine, int> Rotors = new(
-        "rotors",
-        "How many rotors.",
-        Chambers,
-        e => e.Chambers
-    );
-
-    private static readonly ValueProperty<Engine, Volume> Displacement = new(
-        "displacement",
-        "Displacement of all cylinders.",
-        QuantityShapes.Volume,
-        e => e.Displacement
-    );
-
-    private static readonly ValueProperty<Engine, Volume> OneChamber = new(
-        "chamberDisplacement",
-        "Displacement of one of a rotor's three chambers.",
-        QuantityShapes.Volume,
-        e => e.ChamberDisplacement
-    );
-
-    private static readonly ValueProperty<Engine, VolumetricEfficiency> Efficiency = new(
-        "volumetricEfficiency",
-        "Volumetric efficiency at manifold density.",
-        VolumetricEfficiencyShape.Shape,
-        e => e.VolumetricEfficiency
-    );
-
-    private static readonly ValueProperty<Engine, VolumetricEfficiency> Delivery = new(
-        "deliveryRatio",
-        "Air sent in over air that fills the displacement at manifold density.",
-        VolumetricEfficiencyShape.Shape,
-        e => e.VolumetricEfficiency
-    );
-
-    private static readonly ValueProperty<Engine, Ratio> Trapping = new(
-        "trappingEfficiency",
-        "Air kept over air sent in.",
-        QuantityShapes.Ratio,
-        e => e.TrappingEfficiency
-    );
-
     internal static UnionShape<Engine> Shape { get; } =
         new(
-            UnionCase<Engine>.Of(
-                new ObjectShape<Engine>(
-                    "four-stroke",
-                    "A four-stroke engine.",
-                    [Kind("four-stroke"), Name, Cylinders, Displacement, Efficiency],
-                    f => Engine.FourStroke(f.Of(Name), f.Of(Cylinders), f.Of(Displacement), f.Of(Efficiency))
-                ),
-                e => e.Cycle == EngineCycle.FourStroke
-            ),
-            UnionCase<Engine>.Of(
-                new ObjectShape<Engine>(
-                    "two-stroke",
-                    "A two-stroke engine.",
-                    [Kind("two-stroke"), Name, Cylinders, Displacement, Delivery, Trapping],
-                    f =>
-                        Engine.TwoStroke(
-                            f.Of(Name),
-                            f.Of(Cylinders),
-                            f.Of(Displacement),
-                            f.Of(Delivery),
-                            f.Of(Trapping)
-                        )
-                ),
-                e => e.Cycle == EngineCycle.TwoStroke
-            ),
-            UnionCase<Engine>.Of(
-                new ObjectShape<Engine>(
-                    "rotary",
-                    "A rotary engine with three-sided rotors.",
-                    [Kind("rotary"), Name, Rotors, OneChamber, Efficiency],
-                    f => Engine.Rotary(f.Of(Name), f.Of(Rotors), f.Of(OneChamber), f.Of(Efficiency))
-                ),
-                e => e.Cycle == EngineCycle.Rotary
-            )
+            new(o =>
+            {
+                var name = Begin(o, "four-stroke", "A four-stroke engine.", EngineCycle.FourStroke);
+                var (cylinders, displacement) = Cylinders(o);
+                var efficiency = Efficiency(o);
+                return f => Engine.FourStroke(f.Of(name), f.Of(cylinders), f.Of(displacement), f.Of(efficiency));
+            }),
+            new(o =>
+            {
+                var name = Begin(o, "two-stroke", "A two-stroke engine.", EngineCycle.TwoStroke);
+                var (cylinders, displacement) = Cylinders(o);
+                var delivery = o.Required("deliveryRatio", VolumetricEfficiencyShape.Shape, e => e.VolumetricEfficiency)
+                    .Says("Air sent in over air that fills the displacement at manifold density.");
+                var trapping = o.Required("trappingEfficiency", QuantityShapes.Ratio, e => e.TrappingEfficiency)
+                    .Says("Air kept over air sent in.");
+                return f =>
+                    Engine.TwoStroke(f.Of(name), f.Of(cylinders), f.Of(displacement), f.Of(delivery), f.Of(trapping));
+            }),
+            new(o =>
+            {
+                var name = Begin(o, "rotary", "A rotary engine with three-sided rotors.", EngineCycle.Rotary);
+                var rotors = o.Required("rotors", new CountShape(1, 64), e => e.Chambers).Says("How many rotors.");
+                var chamber = o.Required("chamberDisplacement", QuantityShapes.Volume, e => e.ChamberDisplacement)
+                    .Says("Displacement of one of a rotor's three chambers.");
+                var efficiency = Efficiency(o);
+                return f => Engine.Rotary(f.Of(name), f.Of(rotors), f.Of(chamber), f.Of(efficiency));
+            })
         );
 
-    private static WordProperty<Engine> Kind(string word) => new("kind", "How it works.", word);
+    private static ValueProperty<Engine, string> Begin(
+        ObjectBuilder<Engine> o,
+        string word,
+        string description,
+        EngineCycle cycle
+    )
+    {
+        o.Is(word, description);
+        o.Kind(word, "How it works.", e => e.Cycle == cycle);
+        return o.Named(e => e.Name);
+    }
+
+    private static (ValueProperty<Engine, int>, ValueProperty<Engine, Volume>) Cylinders(ObjectBuilder<Engine> o) =>
+        (
+            o.Required("cylinders", new CountShape(1, 64), e => e.Chambers).Says("How many cylinders."),
+            o.Required("displacement", QuantityShapes.Volume, e => e.Displacement)
+                .Says("Displacement of all cylinders.")
+        );
+
+    private static ValueProperty<Engine, VolumetricEfficiency> Efficiency(ObjectBuilder<Engine> o) =>
+        o.Required("volumetricEfficiency", VolumetricEfficiencyShape.Shape, e => e.VolumetricEfficiency)
+            .Says("Volumetric efficiency at manifold density.");
 }

@@ -5,75 +5,46 @@ namespace FuelMath;
 /// <summary>The rating of an injector: a volume flow or a mass flow, with the conditions that give it a meaning.</summary>
 internal static class FlowRatingShape
 {
-    private static readonly ValueProperty<FlowRating, VolumeFlow> ByVolume = new(
-        "volumeFlow",
-        "Volume flow when held open; for a rating by volume.",
-        QuantityShapes.InjectorVolumeFlow,
-        r => r.StaticVolumeFlow,
-        r => r.IsByVolume,
-        default
-    )
-    {
-        Parameter = "staticFlow",
-    };
-
-    private static readonly ValueProperty<FlowRating, MassFlow> ByMass = new(
-        "massFlow",
-        "Mass flow when held open; for a rating by mass.",
-        QuantityShapes.MassFlow,
-        r => r.StaticMassFlow,
-        r => !r.IsByVolume,
-        default
-    )
-    {
-        Parameter = "staticFlow",
-    };
-
-    private static readonly ValueProperty<FlowRating, Pressure> Difference = new(
-        "differentialPressure",
-        "Inlet less discharge pressure.",
-        QuantityShapes.PressureDifference,
-        r => r.DifferentialPressure
-    );
-
-    private static readonly ValueProperty<FlowRating, Fuel> Fluid = new(
-        "fluid",
-        "The fluid.",
-        FuelShape.Reference,
-        r => r.Fluid
-    );
-
-    private static readonly ValueProperty<FlowRating, Temperature> FluidTemperature = new(
-        "fluidTemperature",
-        "Its temperature.",
-        QuantityShapes.Temperature,
-        r => r.FluidTemperature
-    );
-
-    private static readonly ValueProperty<FlowRating, DataSource> Source = SourceShape.Of<FlowRating>(r => r.Source);
-
-    private static readonly ValueProperty<FlowRating, MeasuredExponent?> Exponent = new(
-        "exponent",
-        "The power of pressure that was measured; left out, the square root is taken.",
-        MeasuredExponentShape.Shape!,
-        r => r.Exponent,
-        r => r.Exponent is not null,
-        null
-    );
-
     internal static ObjectShape<FlowRating> Shape { get; } =
-        new(
-            "flow-rating",
-            "Static flow of an injector with the conditions that give it a meaning.",
-            [ByVolume, ByMass, Difference, Fluid, FluidTemperature, Exponent, Source],
-            f => f.Of(Exponent) is { } exponent ? Plain(f).WithExponent(exponent) : Plain(f)
-        )
+        new(o =>
         {
-            ExactlyOne = [ByVolume.Name, ByMass.Name],
-        };
-
-    private static FlowRating Plain(Fields<FlowRating> f) =>
-        f.Has(ByVolume)
-            ? FlowRating.FromVolume(f.Of(ByVolume), f.Of(Difference), f.Of(Fluid), f.Of(FluidTemperature), f.Of(Source))
-            : FlowRating.FromMass(f.Of(ByMass), f.Of(Difference), f.Of(Fluid), f.Of(FluidTemperature), f.Of(Source));
+            o.Is("flow-rating", "Static flow of an injector with the conditions that give it a meaning.");
+            var byVolume = o.Optional(
+                    "volumeFlow",
+                    QuantityShapes.InjectorVolumeFlow,
+                    r => r.IsByVolume ? r.StaticVolumeFlow : null,
+                    "staticFlow"
+                )
+                .Says("Volume flow when held open; for a rating by volume.");
+            var byMass = o.Optional(
+                    "massFlow",
+                    QuantityShapes.MassFlow,
+                    r => r.IsByVolume ? null : r.StaticMassFlow,
+                    "staticFlow"
+                )
+                .Says("Mass flow when held open; for a rating by mass.");
+            var difference = o.Required(
+                    "differentialPressure",
+                    QuantityShapes.PressureDifference,
+                    r => r.DifferentialPressure
+                )
+                .Says("Inlet less discharge pressure.");
+            var fluid = o.Required("fluid", FuelShape.Reference, r => r.Fluid).Says("The fluid.");
+            var fluidTemperature = o.Required("fluidTemperature", QuantityShapes.Temperature, r => r.FluidTemperature)
+                .Says("Its temperature.");
+            o.With("exponent", MeasuredExponentShape.Shape, r => r.Exponent, (r, v) => r.WithExponent(v))
+                .Says("The power of pressure that was measured; left out, the square root is taken.");
+            var source = o.Source(r => r.Source);
+            o.ExactlyOne(byVolume, byMass);
+            return f =>
+                f.Of(byVolume) is { } volume
+                    ? FlowRating.FromVolume(volume, f.Of(difference), f.Of(fluid), f.Of(fluidTemperature), f.Of(source))
+                    : FlowRating.FromMass(
+                        f.Of(byMass)!.Value,
+                        f.Of(difference),
+                        f.Of(fluid),
+                        f.Of(fluidTemperature),
+                        f.Of(source)
+                    );
+        });
 }

@@ -1,5 +1,4 @@
 using FuelMath.Bench;
-using UnitsNet;
 
 namespace FuelMath;
 
@@ -8,82 +7,39 @@ internal static class FlowReadingShapes
 {
     private const int MostPulses = 100_000_000;
 
-    private static readonly ValueProperty<StaticFlowReading, CollectedShape.Box> StaticCollected = new(
-        "collected",
-        "What was collected.",
-        CollectedShape.Shape,
-        r => new(r.Collected)
-    );
-
-    private static readonly ValueProperty<StaticFlowReading, Duration> Time = new(
-        "collectionTime",
-        "In which time.",
-        RawShapes.Duration,
-        r => r.CollectionTime
-    );
-
-    private static readonly ValueProperty<StaticFlowReading, BenchConditions> StaticConditions =
-        BenchConditionsShape.Of<StaticFlowReading>(r => r.Conditions);
-
-    private static readonly ValueProperty<DynamicFlowReading, Duration> Width = new(
-        "pulseWidth",
-        "Commanded width.",
-        RawShapes.Duration,
-        r => r.PulseWidth
-    );
-
-    private static readonly ValueProperty<DynamicFlowReading, Duration> Period = new(
-        "period",
-        "Time from one pulse to the next.",
-        RawShapes.Duration,
-        r => r.Period
-    );
-
-    private static readonly ValueProperty<DynamicFlowReading, int> Pulses = new(
-        "pulses",
-        "How many pulses were counted.",
-        new CountShape(1, MostPulses),
-        r => r.Pulses
-    );
-
-    private static readonly ValueProperty<DynamicFlowReading, CollectedShape.Box> PulsedCollected = new(
-        "collected",
-        "What they delivered together.",
-        CollectedShape.Shape,
-        r => new(r.Collected)
-    );
-
-    private static readonly ValueProperty<DynamicFlowReading, ElectricPotential> Voltage = new(
-        "atInjector",
-        "Voltage at the injector.",
-        RawShapes.Voltage,
-        r => r.AtInjector
-    );
-
-    private static readonly ValueProperty<DynamicFlowReading, BenchConditions> PulsedConditions =
-        BenchConditionsShape.Of<DynamicFlowReading>(r => r.Conditions);
-
     internal static ObjectShape<StaticFlowReading> Static { get; } =
-        new(
-            "static-flow-reading",
-            "What an injector held open gave in a time.",
-            [StaticCollected, Time, StaticConditions],
-            f => new(f.Of(StaticCollected).Fuel, f.Of(Time), f.Of(StaticConditions))
-        );
+        new(o =>
+        {
+            o.Is("static-flow-reading", "What an injector held open gave in a time.");
+            var staticCollected = o.Required("collected", CollectedShape.Shape, r => r.Collected)
+                .Says("What was collected.");
+            var time = o.Required("collectionTime", RawShapes.Duration, r => r.CollectionTime).Says("In which time.");
+            var staticConditions = o.Conditions(r => r.Conditions);
+            return f => new(f.Of(staticCollected), f.Of(time), f.Of(staticConditions));
+        });
 
     internal static ObjectShape<DynamicFlowReading> Pulsed { get; } =
-        new(
-            "dynamic-flow-reading",
-            "What a counted number of equal pulses gave.",
-            [Width, Period, Pulses, PulsedCollected, Voltage, PulsedConditions],
-            f =>
+        new(o =>
+        {
+            o.Is("dynamic-flow-reading", "What a counted number of equal pulses gave.");
+            var width = o.Required("pulseWidth", RawShapes.Duration, r => r.PulseWidth).Says("Commanded width.");
+            var period = o.Required("period", RawShapes.Duration, r => r.Period)
+                .Says("Time from one pulse to the next.");
+            var pulses = o.Required("pulses", new CountShape(1, MostPulses), r => r.Pulses)
+                .Says("How many pulses were counted.");
+            var pulsedCollected = o.Required("collected", CollectedShape.Shape, r => r.Collected)
+                .Says("What they delivered together.");
+            var voltage = o.Required("atInjector", RawShapes.Voltage, r => r.AtInjector)
+                .Says("Voltage at the injector.");
+            var pulsedConditions = o.Conditions(r => r.Conditions);
+            return f =>
                 new(
-                    f.Of(Width),
-                    f.Of(Period),
-                    f.Of(Pulses),
-                    f.Of(PulsedCollected).Fuel,
-                    f.Of(Voltage),
-                    f.Of(PulsedConditions)
-                )
-        );
+                    f.Of(width),
+                    f.Of(period),
+                    f.Of(pulses),
+                    f.Of(pulsedCollected),
+                    f.Of(voltage),
+                    f.Of(pulsedConditions)
+                );
+        });
 }

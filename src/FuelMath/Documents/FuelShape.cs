@@ -13,7 +13,7 @@ internal static class FuelShape
             BlendShapes.ByVolume,
             BlendShapes.ByMass,
             BlendShapes.Premix,
-            UnionCase<Fuel>.Of(OwnFuelShape.Shape, f => f.Recipe is null)
+            OwnFuelShape.Shape
         );
 
     /// <summary>A fuel as a part of another.</summary>

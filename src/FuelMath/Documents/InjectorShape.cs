@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace FuelMath;
 
 /// <summary>An injector: its rating, its dead time and its manner at short pulses.</summary>
@@ -7,71 +5,35 @@ internal static class InjectorShape
 {
     private const int Most = 200;
 
-    private static readonly ValueProperty<Injector, string> Name = new(
-        "name",
-        "Its name.",
-        TextShape.Name,
-        i => i.Name
-    );
-
-    private static readonly ValueProperty<Injector, FlowRating> Rating = new(
-        "rating",
-        "Its static flow.",
-        FlowRatingShape.Shape,
-        i => i.Rating
-    );
-
-    private static readonly ValueProperty<Injector, DeadTimeTable> DeadTime = new(
-        "deadTime",
-        "Its dead time.",
-        DeadTimeShape.Shape,
-        i => i.DeadTime
-    );
-
-    private static readonly ValueProperty<Injector, ShortPulseCorrection> Correction = new(
-        "correction",
-        "Its correction at short pulses.",
-        ShortPulseShape.Shape,
-        i => i.Correction
-    );
-
-    private static readonly ValueProperty<Injector, Duration> Smallest = new(
-        "smallestRepeatableWidth",
-        "The least effective width that it repeats.",
-        QuantityShapes.Duration,
-        i => i.SmallestRepeatableWidth
-    );
-
-    private static readonly ValueProperty<Injector, Duration> Closing = new(
-        "closingTime",
-        "The time it needs to close: with less time off it stays open.",
-        QuantityShapes.Duration,
-        i => i.ClosingTime
-    );
-
-    private static readonly ValueProperty<Injector, ElectricResistance> Coil = new(
-        "coil",
-        "Resistance of its coil.",
-        QuantityShapes.Resistance,
-        i => i.Coil
-    );
-
     internal static ObjectShape<Injector> Full { get; } =
-        new(
-            "injector",
-            "An injector.",
-            [Name, Rating, DeadTime, Correction, Smallest, Closing, Coil],
-            f =>
-                new(
-                    f.Of(Name),
-                    f.Of(Rating),
-                    f.Of(DeadTime),
-                    f.Of(Correction),
-                    f.Of(Smallest),
-                    f.Of(Closing),
-                    f.Of(Coil)
+        new(o =>
+        {
+            o.Is("injector", "An injector.");
+            var name = o.Named(i => i.Name);
+            var rating = o.Required("rating", FlowRatingShape.Shape, i => i.Rating).Says("Its static flow.");
+            var deadTime = o.Required("deadTime", DeadTimeShape.Shape, i => i.DeadTime).Says("Its dead time.");
+            var correction = o.Required("correction", ShortPulseShape.Shape, i => i.Correction)
+                .Says("Its correction at short pulses.");
+            var smallest = o.Required(
+                    "smallestRepeatableWidth",
+                    QuantityShapes.Duration,
+                    i => i.SmallestRepeatableWidth
                 )
-        );
+                .Says("The least effective width that it repeats.");
+            var closing = o.Required("closingTime", QuantityShapes.Duration, i => i.ClosingTime)
+                .Says("The time it needs to close: with less time off it stays open.");
+            var coil = o.Required("coil", QuantityShapes.Resistance, i => i.Coil).Says("Resistance of its coil.");
+            return f =>
+                new(
+                    f.Of(name),
+                    f.Of(rating),
+                    f.Of(deadTime),
+                    f.Of(correction),
+                    f.Of(smallest),
+                    f.Of(closing),
+                    f.Of(coil)
+                );
+        });
 
     /// <summary>The injectors at the root.</summary>
     internal static NamedListShape<Injector> List { get; } = new("injectors", Full, Most);

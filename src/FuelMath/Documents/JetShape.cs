@@ -5,45 +5,35 @@ namespace FuelMath;
 /// <summary>A jet by one reading.</summary>
 internal static class JetShape
 {
-    private static readonly ValueProperty<Jet, string> Name = new("name", "Its name.", TextShape.Name, j => j.Name);
-
-    private static readonly ValueProperty<Jet, VolumeFlow> Flow = new(
-        "flow",
-        "The flow of the reading.",
-        QuantityShapes.VolumeFlow,
-        j => j.Flow
-    );
-
-    private static readonly ValueProperty<Jet, Pressure> Across = new(
-        "differentialPressure",
-        "The pressure across it at that flow.",
-        QuantityShapes.PressureDifference,
-        j => j.DifferentialPressure
-    );
-
-    private static readonly ValueProperty<Jet, Density> Density = new(
-        "density",
-        "Density of the fluid of the reading.",
-        QuantityShapes.Density,
-        j => j.Density
-    );
-
-    private static readonly ValueProperty<Jet, Ratio> Exponent = new(
-        "exponent",
-        "The power of pressure that flow goes with; the square root, 0.5, when left out.",
-        PureRatioShape.Instance,
-        j => j.Exponent,
-        j => j.Exponent.InSi() != 0.5,
-        SiUnits.Ratio(0.5)
-    );
-
-    private static readonly ValueProperty<Jet, DataSource> Source = SourceShape.Of<Jet>(j => j.Source);
-
     internal static ObjectShape<Jet> Shape { get; } =
-        new(
-            "jet",
-            "A calibrated opening in a line, by one reading.",
-            [Name, Flow, Across, Density, Exponent, Source],
-            f => new(f.Of(Name), f.Of(Flow), f.Of(Across), f.Of(Density), f.Of(Exponent), f.Of(Source))
-        );
+        new(o =>
+        {
+            o.Is("jet", "A calibrated opening in a line, by one reading.");
+            var name = o.Named(j => j.Name);
+            var flow = o.Required("flow", QuantityShapes.VolumeFlow, j => j.Flow).Says("The flow of the reading.");
+            var across = o.Required(
+                    "differentialPressure",
+                    QuantityShapes.PressureDifference,
+                    j => j.DifferentialPressure
+                )
+                .Says("The pressure across it at that flow.");
+            var density = o.Required("density", QuantityShapes.Density, j => j.Density)
+                .Says("Density of the fluid of the reading.");
+            var exponent = o.Optional(
+                    "exponent",
+                    PureRatioShape.Instance,
+                    j => j.Exponent.InSi() == 0.5 ? null : j.Exponent
+                )
+                .Says("The power of pressure that flow goes with; the square root, 0.5, when left out.");
+            var source = o.Source(j => j.Source);
+            return f =>
+                new(
+                    f.Of(name),
+                    f.Of(flow),
+                    f.Of(across),
+                    f.Of(density),
+                    f.Of(exponent) ?? SiUnits.Ratio(0.5),
+                    f.Of(source)
+                );
+        });
 }

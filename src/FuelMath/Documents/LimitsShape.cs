@@ -6,147 +6,88 @@ namespace FuelMath;
 /// <summary>The limits of an assessment, or that common practice gives them.</summary>
 internal static class LimitsShape
 {
-    private static readonly ValueProperty<Limits, Ratio> DutyCycle = Share(
-        "dutyCycle",
-        "Largest duty cycle of an injector.",
-        l => Standing(l).DutyCycle
-    );
+    private const string Own = "own";
 
-    private static readonly ValueProperty<Limits, Ratio> PumpReserve = Share(
-        "pumpReserve",
-        "Least bypassed flow as a share of the flow drawn.",
-        l => Standing(l).PumpReserve
-    );
+    private static readonly ListShape<OwnLimit> OwnList = new ObjectShape<OwnLimit>(o =>
+    {
+        o.Is("own-limit", "One limit of the owner's, and why.");
+        List<(Property<OwnLimit> Property, Func<Fields<OwnLimit>, string, OwnLimit> Make)> limits = [];
+        Limit(LimitKind.DutyCycle, QuantityShapes.Ratio);
+        Limit(LimitKind.PumpReserve, QuantityShapes.Ratio);
+        Limit(LimitKind.PressureDeviation, QuantityShapes.Ratio);
+        Limit(LimitKind.MixtureDeviation, QuantityShapes.Ratio);
+        Limit(LimitKind.VoltageDrop, QuantityShapes.Voltage);
+        Limit(LimitKind.FeedVelocity, QuantityShapes.Speed);
+        Limit(LimitKind.SuctionVelocity, QuantityShapes.Speed);
+        Limit(LimitKind.VaporMargin, QuantityShapes.PressureDifference);
+        var reason = o.Required("reason", TextShape.Note, l => l.Reason).Says("Why.");
+        o.ExactlyOne([.. limits.Select(l => l.Property)]);
+        return f => limits.First(l => f.Has(l.Property)).Make(f, f.Of(reason));
 
-    private static readonly ValueProperty<Limits, Ratio> PressureDeviation = Share(
-        "pressureDeviation",
-        "Largest deviation of injector differential pressure from the controller's belief.",
-        l => Standing(l).PressureDeviation
-    );
-
-    private static readonly ValueProperty<Limits, Ratio> MixtureDeviation = Share(
-        "mixtureDeviation",
-        "Largest deviation of a chamber's lambda to the lean side.",
-        l => Standing(l).MixtureDeviation
-    );
-
-    private static readonly ValueProperty<Limits, ElectricPotential> VoltageDrop = new(
-        "voltageDrop",
-        "Largest voltage drop between source and pump or injector.",
-        QuantityShapes.Voltage,
-        l => Standing(l).VoltageDrop
-    );
-
-    private static readonly ValueProperty<Limits, Speed> FeedVelocity = new(
-        "feedVelocity",
-        "Largest mean velocity on the pressure side.",
-        QuantityShapes.Speed,
-        l => Standing(l).FeedVelocity
-    );
-
-    private static readonly ValueProperty<Limits, Speed> SuctionVelocity = new(
-        "suctionVelocity",
-        "Largest mean velocity ahead of a pump.",
-        QuantityShapes.Speed,
-        l => Standing(l).SuctionVelocity
-    );
-
-    private static readonly ValueProperty<Limits, Pressure> VaporMargin = new(
-        "vaporMargin",
-        "Least difference between absolute pressure and vapor pressure.",
-        QuantityShapes.PressureDifference,
-        l => Standing(l).VaporMarginDifference
-    );
-
-    private static readonly ValueProperty<Limits, DataSource> Source = SourceShape.Of<Limits>(l => l.Source);
-
-    private static readonly ValueProperty<OwnLimit, string> Reason = new(
-        "reason",
-        "Why.",
-        TextShape.Note,
-        o => o.Reason
-    );
-
-    private static readonly ImmutableArray<OwnValue> Values =
-    [
-        Value(LimitKind.DutyCycle, QuantityShapes.Ratio),
-        Value(LimitKind.PumpReserve, QuantityShapes.Ratio),
-        Value(LimitKind.PressureDeviation, QuantityShapes.Ratio),
-        Value(LimitKind.MixtureDeviation, QuantityShapes.Ratio),
-        Value(LimitKind.VoltageDrop, QuantityShapes.Voltage),
-        Value(LimitKind.FeedVelocity, QuantityShapes.Speed),
-        Value(LimitKind.SuctionVelocity, QuantityShapes.Speed),
-        Value(LimitKind.VaporMargin, QuantityShapes.PressureDifference),
-    ];
-
-    private static readonly ListShape<OwnLimit> OwnList = new(
-        new ObjectShape<OwnLimit>(
-            "own-limit",
-            "One limit of the owner's, and why.",
-            [.. Values.Select(v => v.Property), Reason],
-            f => Values.First(v => f.Has(v.Property)).Make(f, f.Of(Reason))
-        )
+        void Limit<T>(LimitKind kind, Shape<T> shape)
+            where T : struct, IQuantity
         {
-            ExactlyOne = [.. Values.Select(v => v.Property.Name)],
-        },
-        1,
-        8
-    );
+            string word = kind.ToString();
+            var limit = o.Optional(
+                    char.ToLowerInvariant(word[0]) + word[1..],
+                    shape,
+                    l => l.Kind == kind ? (T)l.Value : null
+                )
+                .Says("The limit of that name.");
+            limits.Add((limit, (f, why) => new(kind, f.Of(limit)!.Value, why)));
+        }
+    }).List(1, 8);
 
-    private static readonly ValueProperty<Limits, ImmutableArray<OwnLimit>> Own = new(
-        "own",
-        "What the owner set in place of others, each with its reason.",
-        OwnList,
-        l => l.Own,
-        l => l.Own.Length > 0,
-        []
-    );
-
-    private static readonly ObjectShape<Limits> InFull = new(
-        "limits",
-        "What findings are held against.",
-        [
-            DutyCycle,
-            PumpReserve,
-            PressureDeviation,
-            MixtureDeviation,
-            VoltageDrop,
-            FeedVelocity,
-            SuctionVelocity,
-            VaporMargin,
-            Source,
-            Own,
-        ],
-        f =>
+    private static readonly ObjectShape<Limits> InFull = new(o =>
+    {
+        o.Is("limits", "What findings are held against.");
+        var dutyCycle = o.Required("dutyCycle", QuantityShapes.Ratio, l => Standing(l).DutyCycle)
+            .Says("Largest duty cycle of an injector.");
+        var pumpReserve = o.Required("pumpReserve", QuantityShapes.Ratio, l => Standing(l).PumpReserve)
+            .Says("Least bypassed flow as a share of the flow drawn.");
+        var pressure = o.Required("pressureDeviation", QuantityShapes.Ratio, l => Standing(l).PressureDeviation)
+            .Says("Largest deviation of injector differential pressure from the controller's belief.");
+        var mixture = o.Required("mixtureDeviation", QuantityShapes.Ratio, l => Standing(l).MixtureDeviation)
+            .Says("Largest deviation of a chamber's lambda to the lean side.");
+        var voltageDrop = o.Required("voltageDrop", QuantityShapes.Voltage, l => Standing(l).VoltageDrop)
+            .Says("Largest voltage drop between source and pump or injector.");
+        var feedVelocity = o.Required("feedVelocity", QuantityShapes.Speed, l => Standing(l).FeedVelocity)
+            .Says("Largest mean velocity on the pressure side.");
+        var suctionVelocity = o.Required("suctionVelocity", QuantityShapes.Speed, l => Standing(l).SuctionVelocity)
+            .Says("Largest mean velocity ahead of a pump.");
+        var vaporMargin = o.Required(
+                "vaporMargin",
+                QuantityShapes.PressureDifference,
+                l => Standing(l).VaporMarginDifference
+            )
+            .Says("Least difference between absolute pressure and vapor pressure.");
+        var source = o.Source(l => l.Source);
+        var own = o.Optional(Own, OwnList, l => l.Own)
+            .Says("What the owner set in place of others, each with its reason.");
+        return f =>
             With(
                 new(
-                    f.Of(DutyCycle),
-                    f.Of(PumpReserve),
-                    f.Of(PressureDeviation),
-                    f.Of(MixtureDeviation),
-                    f.Of(VoltageDrop),
-                    f.Of(FeedVelocity),
-                    f.Of(SuctionVelocity),
-                    f.Of(VaporMargin),
-                    f.Of(Source)
+                    f.Of(dutyCycle),
+                    f.Of(pumpReserve),
+                    f.Of(pressure),
+                    f.Of(mixture),
+                    f.Of(voltageDrop),
+                    f.Of(feedVelocity),
+                    f.Of(suctionVelocity),
+                    f.Of(vaporMargin),
+                    f.Of(source)
                 ),
-                f.Of(Own)
-            )
-    );
+                f.Of(own)
+            );
+    });
 
-    private static readonly ValueProperty<Limits, ImmutableArray<OwnLimit>> OnlyOwn = new(
-        "own",
-        "What the owner set in place of common practice, each with its reason.",
-        OwnList,
-        l => l.Own
-    );
-
-    private static readonly ObjectShape<Limits> OverPractice = new(
-        "limits-of-owner",
-        "Limits of common practice, some of them with the owner's in their place.",
-        [OnlyOwn],
-        f => With(Limits.CommonPractice, f.Of(OnlyOwn))
-    );
+    private static readonly ObjectShape<Limits> OverPractice = new(o =>
+    {
+        o.Is("limits-of-owner", "Limits of common practice, some of them with the owner's in their place.");
+        var own = o.Required(Own, OwnList, l => l.Own)
+            .Says("What the owner set in place of common practice, each with its reason.");
+        return f => With(Limits.CommonPractice, f.Of(own));
+    });
 
     private static readonly ChoiceShape<Limits> Words = new(("common practice", Limits.CommonPractice));
 
@@ -157,38 +98,15 @@ internal static class LimitsShape
 
     private static Limits Standing(Limits limits) => limits.Standing ?? limits;
 
-    private static OwnValue Value<T>(LimitKind kind, Shape<T> shape)
-        where T : struct, IQuantity
-    {
-        string word = kind.ToString();
-        ValueProperty<OwnLimit, T> property = new(
-            char.ToLowerInvariant(word[0]) + word[1..],
-            "The limit of that name.",
-            shape,
-            o => (T)o.Value,
-            o => o.Kind == kind,
-            default
-        );
-        return new(property, (f, reason) => new(kind, f.Of(property), reason));
-    }
-
-    /// <summary>One of the limits that an owner may set.</summary>
-    private sealed class OwnValue(Property<OwnLimit> property, Func<Fields<OwnLimit>, string, OwnLimit> make)
-    {
-        internal Property<OwnLimit> Property { get; } = property;
-
-        internal Func<Fields<OwnLimit>, string, OwnLimit> Make { get; } = make;
-    }
-
     /// <summary>A word, all limits in full, or common practice with some of the owner's.</summary>
     private sealed class Forms : Shape<Limits>
     {
         internal override string Wanted =>
-            $"{Words.Wanted}, or {InFull.Wanted}, or an object with \"{OnlyOwn.Name}\" limits alone";
+            $"{Words.Wanted}, or {InFull.Wanted}, or an object with \"{Own}\" limits alone";
 
         internal override Limits Read(JsonItem item) =>
             item.Kind == JsonItemKind.Text ? Words.Find(item.Text) ?? throw item.Refuse($"Must be {Wanted}.")
-            : item.Kind == JsonItemKind.Object && item.Items.All(i => i.Name == OnlyOwn.Name) && item.Items.Any()
+            : item.Kind == JsonItemKind.Object && item.Items.All(i => i.Name == Own) && item.Items.Any()
                 ? OverPractice.Read(item)
             : InFull.Read(item);
 
@@ -209,7 +127,4 @@ internal static class LimitsShape
                 )
             );
     }
-
-    private static ValueProperty<Limits, Ratio> Share(string name, string description, Func<Limits, Ratio> get) =>
-        new(name, description, QuantityShapes.Ratio, get);
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -6,62 +5,27 @@ namespace FuelMath;
 /// <summary>A part of which only what it takes from some flows is known.</summary>
 internal static class LossTableShape
 {
-    private static readonly ValueProperty<MeasuredLoss, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow.",
-        QuantityShapes.VolumeFlow,
-        r => r.Flow
-    );
-
-    private static readonly ValueProperty<MeasuredLoss, Pressure> Loss = new(
-        "pressureLoss",
-        "Pressure lost.",
-        QuantityShapes.PressureDifference,
-        r => r.PressureLoss
-    );
-
-    private static readonly ObjectShape<MeasuredLoss> Reading = new(
-        "measured-loss",
-        "Pressure lost at a flow.",
-        [Flow, Loss],
-        f => new(f.Of(Flow), f.Of(Loss))
-    );
-
-    private static readonly ValueProperty<LossTable, string> Name = new(
-        "name",
-        "Its name.",
-        TextShape.Name,
-        t => t.Name
-    );
-
-    private static readonly ValueProperty<LossTable, ImmutableArray<MeasuredLoss>> Readings = new(
-        "readings",
-        "One or more readings, flow and loss rising.",
-        new ListShape<MeasuredLoss>(Reading, 1, 1000),
-        t => t.Readings
-    );
-
-    private static readonly ValueProperty<LossTable, Density> Density = new(
-        "density",
-        "Density of the fluid that was measured with.",
-        QuantityShapes.Density,
-        t => t.Density
-    );
-
-    private static readonly ValueProperty<LossTable, DynamicViscosity> Viscosity = new(
-        "viscosity",
-        "Dynamic viscosity of that fluid.",
-        QuantityShapes.DynamicViscosity,
-        t => t.Viscosity
-    );
-
-    private static readonly ValueProperty<LossTable, DataSource> Source = SourceShape.Of<LossTable>(t => t.Source);
+    private static readonly ObjectShape<MeasuredLoss> Reading = new(o =>
+    {
+        o.Is("measured-loss", "Pressure lost at a flow.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow, r => r.Flow).Says("Volume flow.");
+        var loss = o.Required("pressureLoss", QuantityShapes.PressureDifference, r => r.PressureLoss)
+            .Says("Pressure lost.");
+        return f => new(f.Of(flow), f.Of(loss));
+    });
 
     internal static ObjectShape<LossTable> Shape { get; } =
-        new(
-            "loss-table",
-            "A part of which only what it takes from some flows is known.",
-            [Name, Readings, Density, Viscosity, Source],
-            f => new(f.Of(Name), f.Of(Readings), f.Of(Density), f.Of(Viscosity), f.Of(Source))
-        );
+        new(o =>
+        {
+            o.Is("loss-table", "A part of which only what it takes from some flows is known.");
+            var name = o.Named(t => t.Name);
+            var readings = o.Required("readings", Reading.List(1, 1000), t => t.Readings)
+                .Says("One or more readings, flow and loss rising.");
+            var density = o.Required("density", QuantityShapes.Density, t => t.Density)
+                .Says("Density of the fluid that was measured with.");
+            var viscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity, t => t.Viscosity)
+                .Says("Dynamic viscosity of that fluid.");
+            var source = o.Source(t => t.Source);
+            return f => new(f.Of(name), f.Of(readings), f.Of(density), f.Of(viscosity), f.Of(source));
+        });
 }

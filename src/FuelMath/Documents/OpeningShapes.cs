@@ -5,89 +5,61 @@ namespace FuelMath;
 /// <summary>Check valves and openings into spaces.</summary>
 internal static class OpeningShapes
 {
-    private static readonly ValueProperty<CheckValve, Pressure> Opening = new(
-        "openingDifferentialPressure",
-        "The difference at which it opens.",
-        QuantityShapes.PressureDifference,
-        v => v.OpeningDifferentialPressure
-    );
-
-    private static readonly ValueProperty<CheckValve, Pressure> OpenLoss = new(
-        "openLoss",
-        "What it loses beyond that.",
-        QuantityShapes.PressureDifference,
-        v => v.OpenLoss
-    );
-
-    private static readonly ValueProperty<CheckValve, VolumeFlow> OpenFlow = new(
-        "openFlow",
-        "The flow of that loss.",
-        QuantityShapes.VolumeFlow,
-        v => v.OpenFlow
-    );
-
-    private static readonly ValueProperty<CheckValve, Density> ValveDensity = DensityOf<CheckValve>(v => v.Density);
-    private static readonly ValueProperty<Nozzle, VolumeFlow> NozzleFlow = FlowOf<Nozzle>(n => n.Flow);
-    private static readonly ValueProperty<Nozzle, Pressure> NozzleAcross = AcrossOf<Nozzle>(n =>
-        n.DifferentialPressure
-    );
-    private static readonly ValueProperty<Nozzle, Density> NozzleDensity = DensityOf<Nozzle>(n => n.Density);
-    private static readonly ValueProperty<InjectorDraw, VolumeFlow> DrawFlow = FlowOf<InjectorDraw>(d => d.Flow);
-    private static readonly ValueProperty<InjectorDraw, Pressure> DrawAcross = AcrossOf<InjectorDraw>(d =>
-        d.DifferentialPressure
-    );
-    private static readonly ValueProperty<InjectorDraw, Density> DrawDensity = DensityOf<InjectorDraw>(d => d.Density);
-
-    private static readonly ValueProperty<Nozzle, Backflow> BackflowOf = new(
-        "backflow",
-        "What it does when the space has the higher pressure.",
-        new ChoiceShape<Backflow>(("prevented", Backflow.Prevented), ("allowed", Backflow.Allowed)),
-        n => n.Backflow
-    );
-
-    private static readonly ValueProperty<InjectorDraw, VolumeFlow> Commanded = new(
-        "commanded",
-        "The commanded mean flow; zero shuts it. When left out, the conditions say it.",
-        QuantityShapes.VolumeFlow,
-        d => d.CommandedFlow!.Value,
-        d => d.CommandedFlow is not null,
-        default
-    );
-
     internal static ObjectShape<CheckValve> CheckValve { get; } =
-        new(
-            "check-valve",
-            "Nothing flows backwards; with a spring it is a relief valve.",
-            [Opening, OpenLoss, OpenFlow, ValveDensity],
-            f => new(f.Of(Opening), f.Of(OpenLoss), f.Of(OpenFlow), f.Of(ValveDensity))
-        );
+        new(o =>
+        {
+            o.Is("check-valve", "Nothing flows backwards; with a spring it is a relief valve.");
+            var opening = o.Required(
+                    "openingDifferentialPressure",
+                    QuantityShapes.PressureDifference,
+                    v => v.OpeningDifferentialPressure
+                )
+                .Says("The difference at which it opens.");
+            var loss = o.Required("openLoss", QuantityShapes.PressureDifference, v => v.OpenLoss)
+                .Says("What it loses beyond that.");
+            var flow = o.Required("openFlow", QuantityShapes.VolumeFlow, v => v.OpenFlow)
+                .Says("The flow of that loss.");
+            var density = FluidDensity(o, v => v.Density);
+            return f => new(f.Of(opening), f.Of(loss), f.Of(flow), f.Of(density));
+        });
 
     internal static ObjectShape<Nozzle> Nozzle { get; } =
-        new(
-            "nozzle",
-            "A steady opening into a space of fixed pressure.",
-            [NozzleFlow, NozzleAcross, NozzleDensity, BackflowOf],
-            f => new(f.Of(NozzleFlow), f.Of(NozzleAcross), f.Of(NozzleDensity), f.Of(BackflowOf))
-        );
+        new(o =>
+        {
+            o.Is("nozzle", "A steady opening into a space of fixed pressure.");
+            var (flow, across) = Reading(o, n => n.Flow, n => n.DifferentialPressure);
+            var density = FluidDensity(o, n => n.Density);
+            var backflow = o.Required(
+                    "backflow",
+                    ChoiceShape.Of(("prevented", Backflow.Prevented), ("allowed", Backflow.Allowed)),
+                    n => n.Backflow
+                )
+                .Says("What it does when the space has the higher pressure.");
+            return f => new(f.Of(flow), f.Of(across), f.Of(density), f.Of(backflow));
+        });
 
     internal static ObjectShape<InjectorDraw> Draw { get; } =
-        new(
-            "injector-draw",
-            "Pulsed injectors that hold a commanded flow as long as the pressure suffices.",
-            [DrawFlow, DrawAcross, DrawDensity, Commanded],
-            f =>
-            {
-                InjectorDraw draw = new(f.Of(DrawFlow), f.Of(DrawAcross), f.Of(DrawDensity));
-                return f.Has(Commanded) ? draw.WithCommandedFlow(f.Of(Commanded)) : draw;
-            }
+        new(o =>
+        {
+            o.Is("injector-draw", "Pulsed injectors that hold a commanded flow as long as the pressure suffices.");
+            var (flow, across) = Reading(o, d => d.Flow, d => d.DifferentialPressure);
+            var density = FluidDensity(o, d => d.Density);
+            o.With("commanded", QuantityShapes.VolumeFlow, d => d.CommandedFlow, (d, v) => d.WithCommandedFlow(v))
+                .Says("The commanded mean flow; zero shuts it. When left out, the conditions say it.");
+            return f => new(f.Of(flow), f.Of(across), f.Of(density));
+        });
+
+    private static (ValueProperty<T, VolumeFlow>, ValueProperty<T, Pressure>) Reading<T>(
+        ObjectBuilder<T> o,
+        Func<T, VolumeFlow> flow,
+        Func<T, Pressure> across
+    ) =>
+        (
+            o.Required("flow", QuantityShapes.VolumeFlow, flow).Says("A flow of it, held open."),
+            o.Required("differentialPressure", QuantityShapes.PressureDifference, across)
+                .Says("The difference at that flow.")
         );
 
-    private static ValueProperty<T, VolumeFlow> FlowOf<T>(Func<T, VolumeFlow> get) =>
-        new("flow", "A flow of it, held open.", QuantityShapes.VolumeFlow, get);
-
-    private static ValueProperty<T, Pressure> AcrossOf<T>(Func<T, Pressure> get) =>
-        new("differentialPressure", "The difference at that flow.", QuantityShapes.PressureDifference, get);
-
-    private static ValueProperty<T, Density> DensityOf<T>(Func<T, Density> get) =>
-        new("density", "Density of the fluid of that reading.", QuantityShapes.Density, get);
+    private static ValueProperty<T, Density> FluidDensity<T>(ObjectBuilder<T> o, Func<T, Density> get) =>
+        o.Required("density", QuantityShapes.Density, get).Says("Density of the fluid of that reading.");
 }

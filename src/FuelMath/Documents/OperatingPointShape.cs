@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -8,207 +7,86 @@ internal static class OperatingPointShape
 {
     private const int Most = 1000;
 
-    private static readonly ValueProperty<OperatingPoint, string> Name = new(
-        "name",
-        "What it is called.",
-        TextShape.Name,
-        p => p.Name
-    );
-
-    private static readonly ValueProperty<OperatingPoint, RotationalSpeed> Speed = new(
-        "speed",
-        "Crankshaft or eccentric-shaft speed.",
-        QuantityShapes.RotationalSpeed,
-        p => p.Speed
-    );
-
-    private static readonly ValueProperty<OperatingPoint, AbsolutePressure> Manifold = new(
-        "manifold",
-        "Manifold absolute pressure.",
-        QuantityShapes.AbsolutePressure,
-        p => p.Manifold
-    );
-
-    private static readonly ValueProperty<OperatingPoint, AbsolutePressure> Ambient = new(
-        "ambient",
-        "Ambient absolute pressure.",
-        QuantityShapes.AbsolutePressure,
-        p => p.Ambient
-    );
-
-    private static readonly ValueProperty<OperatingPoint, Temperature> Charge = new(
-        "charge",
-        "Temperature of the charge in the manifold.",
-        QuantityShapes.Temperature,
-        p => p.Charge
-    );
-
-    private static readonly ValueProperty<OperatingPoint, Temperature> Fuel = new(
-        "fuel",
-        "Temperature of the fuel.",
-        QuantityShapes.Temperature,
-        p => p.Fuel
-    );
-
-    private static readonly ValueProperty<OperatingPoint, ElectricPotential> Supply = new(
-        "supply",
-        "Voltage at the source that feeds pumps and injectors.",
-        QuantityShapes.Voltage,
-        p => p.Supply
-    );
-
-    private static readonly ValueProperty<OperatingPoint, FuelCommand> Command = new(
-        "command",
-        "What the injectors are told.",
-        CommandShape.Shape,
-        p => p.Command
-    );
-
-    private static readonly ValueProperty<Humidity, Ratio> Relative = new(
-        "relative",
-        "Relative humidity.",
-        QuantityShapes.Ratio,
-        h => h.Relative
-    );
-
-    private static readonly ValueProperty<Humidity, Temperature> AirTemperature = new(
-        "airTemperature",
-        "Temperature of the ambient air that it was read at.",
-        QuantityShapes.Temperature,
-        h => h.AirTemperature
-    );
-
-    private static readonly ValueProperty<OperatingPoint, Humidity> Humid = new(
-        "humidity",
-        "Humidity of the ambient air; left out where the air is taken as dry.",
-        new ObjectShape<Humidity>(
-            "humidity",
-            "Humidity of the ambient air.",
-            [Relative, AirTemperature],
-            f => new(f.Of(Relative), f.Of(AirTemperature))
-        ),
-        p => p.Humidity!,
-        p => p.Humidity is not null,
-        null!
-    );
-
     /// <summary>The excess at which documents tell what a tank loses, K.</summary>
     private const double Excess = 10;
 
-    private static readonly ValueProperty<Drive, Duration> Time = new(
-        "time",
-        "How long.",
-        QuantityShapes.Duration,
-        d => d.Time
-    );
-
-    private static readonly ValueProperty<Drive, Mass> FuelMass = new(
-        "fuelMass",
-        "Fuel in the tank at the start.",
-        QuantityShapes.Mass,
-        d => d.FuelMass
-    );
-
-    private static readonly ValueProperty<Drive, Temperature> Air = new(
-        "air",
-        "Temperature of the air around the tank.",
-        QuantityShapes.Temperature,
-        d => d.Air
-    );
-
-    private static readonly ValueProperty<Drive, Power> TankLoss = new(
-        "tankLossAt10Kelvins",
-        "Heat that the tank loses when it is 10 K warmer than the air.",
-        QuantityShapes.Power,
-        d => SiUnits.Power(d.LossAtExcess.InSi() * Excess / d.Excess.InSi())
-    )
+    private static readonly ObjectShape<Humidity> Humid = new(o =>
     {
-        Parameter = "lossAtExcess",
-    };
+        o.Is("humidity", "Humidity of the ambient air.");
+        var relative = o.Required("relative", QuantityShapes.Ratio, h => h.Relative).Says("Relative humidity.");
+        var air = o.Required("airTemperature", QuantityShapes.Temperature, h => h.AirTemperature)
+            .Says("Temperature of the ambient air that it was read at.");
+        return f => new(f.Of(relative), f.Of(air));
+    });
 
-    private static readonly ValueProperty<Drive, Temperature> SoakAt = new(
-        "soakTemperature",
-        "What the fuel in the rail comes to after switch-off.",
-        QuantityShapes.Temperature,
-        d => d.SoakTemperature!.Value,
-        d => d.SoakTemperature is not null,
-        default
-    )
+    private static readonly ObjectShape<Drive> Driven = new(o =>
     {
-        Parameter = "temperature",
-    };
+        o.Is("drive", "How long an engine is driven, and what tank and rail come to meet.");
+        var time = o.Required("time", QuantityShapes.Duration, d => d.Time).Says("How long.");
+        var fuelMass = o.Required("fuelMass", QuantityShapes.Mass, d => d.FuelMass)
+            .Says("Fuel in the tank at the start.");
+        var air = o.Required("air", QuantityShapes.Temperature, d => d.Air)
+            .Says("Temperature of the air around the tank.");
+        var loss = o.Required("tankLossAt10Kelvins", QuantityShapes.Power, LossAtExcess, "lossAtExcess")
+            .Says("Heat that the tank loses when it is 10 K warmer than the air.");
+        o.With(
+                "soakTemperature",
+                QuantityShapes.Temperature,
+                d => d.SoakTemperature,
+                (d, v) => d.WithSoak(v),
+                "temperature"
+            )
+            .Says("What the fuel in the rail comes to after switch-off.");
+        return f => new(f.Of(time), f.Of(fuelMass), f.Of(air), f.Of(loss), SiUnits.TemperatureDelta(Excess));
+    });
 
-    private static readonly ValueProperty<OperatingPoint, Drive> Driven = new(
-        "drive",
-        "How long the engine is driven here: tank warming and hot soak are then looked at, too.",
-        new ObjectShape<Drive>(
-            "drive",
-            "How long an engine is driven, and what tank and rail come to meet.",
-            [Time, FuelMass, Air, TankLoss, SoakAt],
-            f =>
-            {
-                Drive drive = new(
-                    f.Of(Time),
-                    f.Of(FuelMass),
-                    f.Of(Air),
-                    f.Of(TankLoss),
-                    SiUnits.TemperatureDelta(Excess)
-                );
-                return f.Has(SoakAt) ? drive.WithSoak(f.Of(SoakAt)) : drive;
-            }
-        ),
-        p => p.Drive!,
-        p => p.Drive is not null,
-        null!
-    );
-
-    private static readonly ValueProperty<OperatingPoint, VehicleAcceleration> Speeding = new(
-        "acceleration",
-        "How the vehicle speeds up; rest when left out.",
-        VehicleAccelerationShape.Shape,
-        p => p.Acceleration,
-        p => !p.Acceleration.IsRest,
-        default
-    );
-
-    private static readonly ObjectShape<OperatingPoint> Point = new(
-        "operating-point",
-        "Conditions at which a fuel system is asked about.",
-        [Name, Speed, Manifold, Ambient, Charge, Fuel, Supply, Command, Humid, Driven, Speeding],
-        f =>
+    private static readonly ObjectShape<OperatingPoint> Point = new(o =>
+    {
+        o.Is("operating-point", "Conditions at which a fuel system is asked about.");
+        var name = o.Required("name", TextShape.Name, p => p.Name).Says("What it is called.");
+        var speed = o.Required("speed", QuantityShapes.RotationalSpeed, p => p.Speed)
+            .Says("Crankshaft or eccentric-shaft speed.");
+        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure, p => p.Manifold)
+            .Says("Manifold absolute pressure.");
+        var ambient = o.Required("ambient", QuantityShapes.AbsolutePressure, p => p.Ambient)
+            .Says("Ambient absolute pressure.");
+        var charge = o.Required("charge", QuantityShapes.Temperature, p => p.Charge)
+            .Says("Temperature of the charge in the manifold.");
+        var fuel = o.Required("fuel", QuantityShapes.Temperature, p => p.Fuel).Says("Temperature of the fuel.");
+        var supply = o.Required("supply", QuantityShapes.Voltage, p => p.Supply)
+            .Says("Voltage at the source that feeds pumps and injectors.");
+        var command = o.Required("command", CommandShape.Shape, p => p.Command).Says("What the injectors are told.");
+        o.With("humidity", Humid, p => p.Humidity, (p, v) => p.WithHumidity(v))
+            .Says("Humidity of the ambient air; left out where the air is taken as dry.");
+        o.With("drive", Driven, p => p.Drive, (p, v) => p.WithDrive(v))
+            .Says("How long the engine is driven here: tank warming and hot soak are then looked at, too.");
+        var acceleration = o.Acceleration(p => p.Acceleration).Says("How the vehicle speeds up; rest when left out.");
+        return f =>
         {
-            OperatingPoint dry = new(
-                f.Of(Name),
-                f.Of(Speed),
-                f.Of(Manifold),
-                f.Of(Ambient),
-                f.Of(Charge),
-                f.Of(Fuel),
-                f.Of(Supply),
-                f.Of(Command)
+            OperatingPoint point = new(
+                f.Of(name),
+                f.Of(speed),
+                f.Of(manifold),
+                f.Of(ambient),
+                f.Of(charge),
+                f.Of(fuel),
+                f.Of(supply),
+                f.Of(command)
             );
-            OperatingPoint point = f.Has(Humid) ? dry.WithHumidity(f.Of(Humid)) : dry;
-            OperatingPoint moving = f.Has(Speeding) ? point.WithAcceleration(f.Of(Speeding)) : point;
-            return f.Has(Driven) ? moving.WithDrive(f.Of(Driven)) : moving;
-        }
-    );
-
-    private static readonly ValueProperty<OperatingList, ImmutableArray<OperatingPoint>> Points = new(
-        "points",
-        "The operating points, each with a name of its own.",
-        new ListShape<OperatingPoint>(Point, 1, Most),
-        l => l.Points
-    );
+            return f.Of(acceleration) is { } moving ? point.WithAcceleration(moving) : point;
+        };
+    });
 
     internal static ObjectShape<OperatingList> Shape { get; } =
-        new(
-            "operating-list",
-            "Operating points to assess a fuel system at.",
-            [
-                new WordProperty<OperatingList>("document", "What the document is.", "operating list"),
-                new WordProperty<OperatingList>("version", "The version of its form.", "1"),
-                Points,
-            ],
-            f => new(f.Of(Points))
-        );
+        new(o =>
+        {
+            o.Is("operating-list", "Operating points to assess a fuel system at.");
+            o.Document("operating list");
+            var points = o.Required("points", Point.List(1, Most), l => l.Points)
+                .Says("The operating points, each with a name of its own.");
+            return f => new(f.Of(points));
+        });
+
+    private static Power LossAtExcess(Drive drive) =>
+        SiUnits.Power(drive.LossAtExcess.InSi() * Excess / drive.Excess.InSi());
 }

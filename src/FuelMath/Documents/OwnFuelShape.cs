@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -6,115 +5,98 @@ namespace FuelMath;
 /// <summary>A fuel described by its own composition and measured points.</summary>
 internal static class OwnFuelShape
 {
-    private static readonly ListShape<string> Sentences = new(TextShape.Note, 1, 20);
+    private static readonly ListShape<string> Sentences = TextShape.Note.List(1, 20);
 
-    private static readonly ObjectShape<LiquidVaporPressure> KnownVaporPressure = PropertyPointsShape.Of<
-        LiquidVaporPressure,
-        AbsolutePressure
-    >(
-        "vapor pressure",
-        "pressures",
-        QuantityShapes.AbsolutePressure,
-        v => v.Points,
-        LiquidVaporPressure.FromPoints,
-        new WordProperty<LiquidVaporPressure>("kind", "That it is known at points.", "points")
-    );
-
-    private static readonly ValueProperty<LiquidVaporPressure, string> Reason = new(
-        "reason",
-        "Why the vapor pressure is not known, a sentence.",
-        TextShape.Note,
-        v => v.ReasonUnknown
-    );
-
-    private static readonly ObjectShape<LiquidVaporPressure> UnknownVaporPressure = new(
-        "unknown-vapor-pressure",
-        "A vapor pressure that is not known.",
-        [new WordProperty<LiquidVaporPressure>("kind", "That it is not known.", "unknown"), Reason],
-        f => LiquidVaporPressure.Unknown(f.Of(Reason))
-    );
-
-    private static readonly ObjectShape<LiquidVaporPressure> NegligibleVaporPressure = new(
-        "negligible-vapor-pressure",
-        "A vapor pressure that is next to nothing, as of an oil: it adds none to a blend.",
-        [new WordProperty<LiquidVaporPressure>("kind", "That it is next to nothing.", "negligible"), Reason],
-        f => LiquidVaporPressure.Negligible(f.Of(Reason))
-    );
-
-    private static readonly ValueProperty<Fuel, string> Name = new("name", "Its name.", TextShape.Name, NameOf);
-
-    private static readonly ValueProperty<Fuel, ElementalComposition> Composition = new(
-        "composition",
-        "What it is made of.",
-        CompositionShape.Shape,
-        f => f.Composition
-    );
-
-    private static readonly ValueProperty<Fuel, LiquidDensity> Density = new(
-        "density",
-        "Density against temperature.",
-        PropertyPointsShape.Of<LiquidDensity, Density>(
-            "density curve",
-            "densities",
-            QuantityShapes.Density,
-            d => d.Points,
-            LiquidDensity.FromPoints
-        ),
-        f => f.Density
-    );
-
-    private static readonly ValueProperty<Fuel, LiquidViscosity> Viscosity = new(
-        "viscosity",
-        "Dynamic viscosity against temperature.",
-        PropertyPointsShape.Of<LiquidViscosity, DynamicViscosity>(
-            "viscosity curve",
-            "viscosities",
-            QuantityShapes.DynamicViscosity,
+    private static readonly UnionShape<LiquidVaporPressure> VaporPressure = new(
+        PropertyPointsShape.Of<LiquidVaporPressure, AbsolutePressure>(
+            "vapor pressure",
+            "pressures",
+            QuantityShapes.AbsolutePressure,
             v => v.Points,
-            LiquidViscosity.FromPoints
+            LiquidVaporPressure.FromPoints,
+            o => o.Kind("points", "That it is known at points.", v => v.IsKnown)
         ),
-        f => f.Viscosity
+        new(o =>
+        {
+            o.Is(
+                "negligible-vapor-pressure",
+                "A vapor pressure that is next to nothing, as of an oil: it adds none to a blend."
+            );
+            o.Kind("negligible", "That it is next to nothing.", v => v.IsNegligible);
+            var reason = Reason(o);
+            return f => LiquidVaporPressure.Negligible(f.Of(reason));
+        }),
+        new(o =>
+        {
+            o.Is("unknown-vapor-pressure", "A vapor pressure that is not known.");
+            o.Kind("unknown", "That it is not known.", v => !v.IsKnown && !v.IsNegligible);
+            var reason = Reason(o);
+            return f => LiquidVaporPressure.Unknown(f.Of(reason));
+        })
     );
 
-    private static readonly ValueProperty<Fuel, LiquidVaporPressure> VaporPressure = new(
-        "vaporPressure",
-        "Vapor pressure against temperature, or why it is not known.",
-        new UnionShape<LiquidVaporPressure>(
-            UnionCase<LiquidVaporPressure>.Of(KnownVaporPressure, v => v.IsKnown),
-            UnionCase<LiquidVaporPressure>.Of(NegligibleVaporPressure, v => v.IsNegligible),
-            UnionCase<LiquidVaporPressure>.Of(UnknownVaporPressure, v => !v.IsKnown && !v.IsNegligible)
-        ),
-        f => f.VaporPressure
-    );
+    internal static ObjectShape<Fuel> Shape { get; } =
+        new(o =>
+        {
+            o.Is("own-fuel", "A fuel described by its own composition and measured points.");
+            o.Kind("own", "That it is described here.", f => f.Recipe is null);
+            var name = o.Named(NameOf);
+            var composition = o.Required("composition", CompositionShape.Shape, f => f.Composition)
+                .Says("What it is made of.");
+            var density = o.Required(
+                    "density",
+                    PropertyPointsShape.Of<LiquidDensity, Density>(
+                        "density curve",
+                        "densities",
+                        QuantityShapes.Density,
+                        d => d.Points,
+                        LiquidDensity.FromPoints
+                    ),
+                    f => f.Density
+                )
+                .Says("Density against temperature.");
+            var viscosity = o.Required(
+                    "viscosity",
+                    PropertyPointsShape.Of<LiquidViscosity, DynamicViscosity>(
+                        "viscosity curve",
+                        "viscosities",
+                        QuantityShapes.DynamicViscosity,
+                        v => v.Points,
+                        LiquidViscosity.FromPoints
+                    ),
+                    f => f.Viscosity
+                )
+                .Says("Dynamic viscosity against temperature.");
+            var vaporPressure = o.Required("vaporPressure", VaporPressure, f => f.VaporPressure)
+                .Says("Vapor pressure against temperature, or why it is not known.");
+            var heatingValue = o.Optional(
+                    "lowerHeatingValue",
+                    QuantityShapes.SpecificEnergy,
+                    f => f.HasLowerHeatingValue ? f.LowerHeatingValue : null
+                )
+                .Says("Lower heating value; not known when left out.");
+            var source = o.Source(f => f.Sources[0]);
+            var estimates = o.Optional("estimates", Sentences, f => f.Estimates)
+                .Says("What of it is an estimate, in sentences; nothing when left out.");
+            var cautions = o.Optional("cautions", Sentences, f => f.Cautions)
+                .Says("What can hurt, in sentences; nothing when left out.");
+            return f =>
+                new(
+                    f.Of(name),
+                    f.Of(composition),
+                    f.Of(density),
+                    f.Of(viscosity),
+                    f.Of(vaporPressure),
+                    f.Of(heatingValue),
+                    f.Of(source),
+                    f.Of(estimates),
+                    f.Of(cautions)
+                );
+        });
 
-    private static readonly ValueProperty<Fuel, SpecificEnergy> HeatingValue = new(
-        "lowerHeatingValue",
-        "Lower heating value; not known when left out.",
-        QuantityShapes.SpecificEnergy,
-        f => f.LowerHeatingValue,
-        f => f.HasLowerHeatingValue,
-        default
-    );
-
-    private static readonly ValueProperty<Fuel, DataSource> Source = SourceShape.Of<Fuel>(f => f.Sources[0]);
-
-    private static readonly ValueProperty<Fuel, ImmutableArray<string>> Estimates = new(
-        "estimates",
-        "What of it is an estimate, in sentences; nothing when left out.",
-        Sentences,
-        f => f.Estimates,
-        f => f.Estimates.Length > 0,
-        []
-    );
-
-    private static readonly ValueProperty<Fuel, ImmutableArray<string>> Cautions = new(
-        "cautions",
-        "What can hurt, in sentences; nothing when left out.",
-        Sentences,
-        f => f.Cautions,
-        f => f.Cautions.Length > 0,
-        []
-    );
+    private static ValueProperty<LiquidVaporPressure, string> Reason(ObjectBuilder<LiquidVaporPressure> o) =>
+        o.Required("reason", TextShape.Note, v => v.ReasonUnknown)
+            .Says("Why the vapor pressure is not known, a sentence.");
 
     private static string NameOf(Fuel fuel) =>
         fuel.HeatCapacity.IsKnown || fuel.BulkModulus.IsKnown
@@ -123,34 +105,4 @@ internal static class OwnFuelShape
                 nameof(fuel)
             )
             : fuel.Name;
-
-    internal static ObjectShape<Fuel> Shape { get; } =
-        new(
-            "own-fuel",
-            "A fuel described by its own composition and measured points.",
-            [
-                new WordProperty<Fuel>("kind", "That it is described here.", "own"),
-                Name,
-                Composition,
-                Density,
-                Viscosity,
-                VaporPressure,
-                HeatingValue,
-                Source,
-                Estimates,
-                Cautions,
-            ],
-            f =>
-                new(
-                    f.Of(Name),
-                    f.Of(Composition),
-                    f.Of(Density),
-                    f.Of(Viscosity),
-                    f.Of(VaporPressure),
-                    f.Has(HeatingValue) ? f.Of(HeatingValue) : null,
-                    f.Of(Source),
-                    f.Of(Estimates),
-                    f.Of(Cautions)
-                )
-        );
 }

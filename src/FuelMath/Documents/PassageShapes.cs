@@ -5,125 +5,82 @@ namespace FuelMath;
 /// <summary>Passages by their numbers alone.</summary>
 internal static class PassageShapes
 {
-    private static readonly ValueProperty<Pipe, Length> PipeLength = LengthOf<Pipe>(p => p.Length);
-    private static readonly ValueProperty<Pipe, Length> PipeBore = BoreOf<Pipe>(p => p.Bore);
-    private static readonly ValueProperty<Pipe, Length> PipeRoughness = RoughnessOf<Pipe>(p => p.Roughness);
-    private static readonly ValueProperty<Pipe, Ratio> PipeLoss = LossOf<Pipe>(p => p.LossCoefficient);
-    private static readonly ValueProperty<CurvedPipe, Length> CurvedLength = LengthOf<CurvedPipe>(p => p.Length);
-    private static readonly ValueProperty<CurvedPipe, Length> CurvedBore = BoreOf<CurvedPipe>(p => p.Bore);
-    private static readonly ValueProperty<CurvedPipe, Length> CurvedRough = RoughnessOf<CurvedPipe>(p => p.Roughness);
-    private static readonly ValueProperty<CurvedPipe, Ratio> CurvedLoss = LossOf<CurvedPipe>(p => p.LossCoefficient);
-    private static readonly ValueProperty<PlainFitting, Length> FittingBore = BoreOf<PlainFitting>(p => p.Bore);
-    private static readonly ValueProperty<PlainFitting, Ratio> FittingLoss = LossOf<PlainFitting>(p =>
-        p.LossCoefficient
-    );
-
-    private static readonly ValueProperty<Pipe, FrictionLaw> Friction = new(
-        "friction",
-        "How its friction factor is found.",
-        new ChoiceShape<FrictionLaw>(
-            ("Colebrook, straight passage", FrictionLaw.ColebrookStraightPassage),
-            ("Swamee-Jain, cubic passage", FrictionLaw.SwameeJainCubicPassage)
-        ),
-        p => p.Friction
-    );
-
-    private static readonly ValueProperty<Pipe, bool> Check = new(
-        "checkValve",
-        "Whether a check valve in it lets nothing flow backwards; none when left out.",
-        new ChoiceShape<bool>(("present", true), ("absent", false)),
-        p => p.HasCheckValve,
-        p => p.HasCheckValve,
-        false
-    );
-
-    private static readonly ValueProperty<CurvedPipe, Length> Coil = new(
-        "coilDiameter",
-        "Diameter of the curve of its center line.",
-        QuantityShapes.SmallLength,
-        p => p.CoilDiameter
-    );
-
-    private static readonly ValueProperty<PlainFilter, VolumeFlow> FilterFlow = new(
-        "flow",
-        "The flow at which both losses are given.",
-        QuantityShapes.VolumeFlow,
-        p => p.Flow
-    );
-
-    private static readonly ValueProperty<PlainFilter, Pressure> Linear = new(
-        "linearLoss",
-        "The loss that grows with flow.",
-        QuantityShapes.PressureDifference,
-        p => p.LinearLoss
-    );
-
-    private static readonly ValueProperty<PlainFilter, Pressure> Quadratic = new(
-        "quadraticLoss",
-        "The loss that grows with its square.",
-        QuantityShapes.PressureDifference,
-        p => p.QuadraticLoss
-    );
-
-    private static readonly ValueProperty<PlainFilter, Density> FilterDensity = new(
-        "density",
-        "Density of the fluid of these losses.",
-        QuantityShapes.Density,
-        p => p.Density
-    );
-
-    private static readonly ValueProperty<PlainFilter, DynamicViscosity> FilterViscosity = new(
-        "viscosity",
-        "Dynamic viscosity of it.",
-        QuantityShapes.DynamicViscosity,
-        p => p.Viscosity
-    );
-
     internal static ObjectShape<Pipe> Pipe { get; } =
-        new(
-            "pipe",
-            "A straight round passage by its measures.",
-            [PipeLength, PipeBore, PipeRoughness, PipeLoss, Friction, Check],
-            f =>
+        new(o =>
+        {
+            o.Is("pipe", "A straight round passage by its measures.");
+            var length = o.Required("length", QuantityShapes.Length, p => p.Length).Says("Its length.");
+            var bore = Bore(o, p => p.Bore);
+            var roughness = Roughness(o, p => p.Roughness);
+            var loss = Loss(o, p => p.LossCoefficient);
+            var friction = o.Required(
+                    "friction",
+                    ChoiceShape.Of(
+                        ("Colebrook, straight passage", FrictionLaw.ColebrookStraightPassage),
+                        ("Swamee-Jain, cubic passage", FrictionLaw.SwameeJainCubicPassage)
+                    ),
+                    p => p.Friction
+                )
+                .Says("How its friction factor is found.");
+            var check = o.Optional(
+                    "checkValve",
+                    ChoiceShape.Of(("present", true), ("absent", false)),
+                    p => p.HasCheckValve ? true : null
+                )
+                .Says("Whether a check valve in it lets nothing flow backwards; none when left out.");
+            return f =>
             {
-                Pipe pipe = new(f.Of(PipeLength), f.Of(PipeBore), f.Of(PipeRoughness), f.Of(PipeLoss), f.Of(Friction));
-                return f.Of(Check) ? pipe.WithCheckValve() : pipe;
-            }
-        );
+                Pipe pipe = new(f.Of(length), f.Of(bore), f.Of(roughness), f.Of(loss), f.Of(friction));
+                return f.Of(check) == true ? pipe.WithCheckValve() : pipe;
+            };
+        });
 
     internal static ObjectShape<CurvedPipe> CurvedPipe { get; } =
-        new(
-            "curved-pipe",
-            "A passage bent all along its length, by its measures.",
-            [CurvedLength, CurvedBore, CurvedRough, CurvedLoss, Coil],
-            f => new(f.Of(CurvedLength), f.Of(CurvedBore), f.Of(CurvedRough), f.Of(CurvedLoss), f.Of(Coil))
-        );
+        new(o =>
+        {
+            o.Is("curved-pipe", "A passage bent all along its length, by its measures.");
+            var length = o.Required("length", QuantityShapes.Length, p => p.Length).Says("Its length.");
+            var bore = Bore(o, p => p.Bore);
+            var roughness = Roughness(o, p => p.Roughness);
+            var loss = Loss(o, p => p.LossCoefficient);
+            var coil = o.Required("coilDiameter", QuantityShapes.SmallLength, p => p.CoilDiameter)
+                .Says("Diameter of the curve of its center line.");
+            return f => new(f.Of(length), f.Of(bore), f.Of(roughness), f.Of(loss), f.Of(coil));
+        });
 
     internal static ObjectShape<PlainFitting> Fitting { get; } =
-        new(
-            "plain-fitting",
-            "A short passage without length, by its loss coefficient.",
-            [FittingBore, FittingLoss],
-            f => new(f.Of(FittingBore), f.Of(FittingLoss))
-        );
+        new(o =>
+        {
+            o.Is("plain-fitting", "A short passage without length, by its loss coefficient.");
+            var bore = Bore(o, p => p.Bore);
+            var loss = Loss(o, p => p.LossCoefficient);
+            return f => new(f.Of(bore), f.Of(loss));
+        });
 
     internal static ObjectShape<PlainFilter> Filter { get; } =
-        new(
-            "plain-filter",
-            "A filter by two losses.",
-            [FilterFlow, Linear, Quadratic, FilterDensity, FilterViscosity],
-            f => new(f.Of(FilterFlow), f.Of(Linear), f.Of(Quadratic), f.Of(FilterDensity), f.Of(FilterViscosity))
-        );
+        new(o =>
+        {
+            o.Is("plain-filter", "A filter by two losses.");
+            var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow)
+                .Says("The flow at which both losses are given.");
+            var linear = o.Required("linearLoss", QuantityShapes.PressureDifference, p => p.LinearLoss)
+                .Says("The loss that grows with flow.");
+            var quadratic = o.Required("quadraticLoss", QuantityShapes.PressureDifference, p => p.QuadraticLoss)
+                .Says("The loss that grows with its square.");
+            var density = o.Required("density", QuantityShapes.Density, p => p.Density)
+                .Says("Density of the fluid of these losses.");
+            var viscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity, p => p.Viscosity)
+                .Says("Dynamic viscosity of it.");
+            return f => new(f.Of(flow), f.Of(linear), f.Of(quadratic), f.Of(density), f.Of(viscosity));
+        });
 
-    private static ValueProperty<T, Length> LengthOf<T>(Func<T, Length> get) =>
-        new("length", "Its length.", QuantityShapes.Length, get);
+    private static ValueProperty<T, Length> Bore<T>(ObjectBuilder<T> o, Func<T, Length> get) =>
+        o.Required("bore", QuantityShapes.SmallLength, get).Says("Its inner diameter.");
 
-    private static ValueProperty<T, Length> BoreOf<T>(Func<T, Length> get) =>
-        new("bore", "Its inner diameter.", QuantityShapes.SmallLength, get);
+    private static ValueProperty<T, Length> Roughness<T>(ObjectBuilder<T> o, Func<T, Length> get) =>
+        o.Required("roughness", QuantityShapes.SmallLength, get).Says("Roughness of the wall.");
 
-    private static ValueProperty<T, Length> RoughnessOf<T>(Func<T, Length> get) =>
-        new("roughness", "Roughness of the wall.", QuantityShapes.SmallLength, get);
-
-    private static ValueProperty<T, Ratio> LossOf<T>(Func<T, Ratio> get) =>
-        new("lossCoefficient", "Sum of its loss coefficients, for this bore.", PureRatioShape.Instance, get);
+    private static ValueProperty<T, Ratio> Loss<T>(ObjectBuilder<T> o, Func<T, Ratio> get) =>
+        o.Required("lossCoefficient", PureRatioShape.Instance, get)
+            .Says("Sum of its loss coefficients, for this bore.");
 }

@@ -1,135 +1,68 @@
-using System.Collections.Immutable;
-using UnitsNet;
-
 namespace FuelMath;
 
 /// <summary>The curve of a pump in a network.</summary>
 internal static class PlainPumpShape
 {
-    private static readonly ValueProperty<PlainPumpPoint, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow.",
-        QuantityShapes.VolumeFlow,
-        p => p.Flow
-    );
-
-    private static readonly ValueProperty<PlainPumpPoint, Pressure> Rise = new(
-        "pressureRise",
-        "Outlet less inlet pressure.",
-        QuantityShapes.PressureDifference,
-        p => p.PressureRise
-    );
-
-    private static readonly ObjectShape<PlainPumpPoint> PointShape = new(
-        "plain-pump-point",
-        "A point of a pump's curve.",
-        [Flow, Rise],
-        f => new(f.Of(Flow), f.Of(Rise))
-    );
-
-    private static readonly ValueProperty<PlainPump, ImmutableArray<PlainPumpPoint>> Points = new(
-        "points",
-        "Two or more points, flow rising, pressure rise falling at last; a hump before that may give several states.",
-        TableShapes.Knots(PointShape),
-        p => p.Given.Points
-    );
-
-    private static readonly ValueProperty<PlainPump, OutsideRange> Outside = TableShapes.Outside<PlainPump>(p =>
-        p.Given.Outside
-    );
-
-    private static readonly ValueProperty<PlainPump, Pressure> Shutoff = new(
-        "shutoffPressureRise",
-        "Pressure rise at no flow.",
-        QuantityShapes.PressureDifference,
-        p => p.Given.Shutoff
-    );
-
-    private static readonly ValueProperty<PlainPump, PlainPumpPoint> Point = new(
-        "point",
-        "Another point.",
-        PointShape,
-        p => p.Given.Points[0]
-    );
-
-    private static readonly ValueProperty<PlainPump, Ratio> Exponent = new(
-        "exponent",
-        "The exponent of flow.",
-        PureRatioShape.Instance,
-        p => p.Given.Exponent
-    );
-
-    private static readonly ValueProperty<PlainPump, Ratio> Speed = new(
-        "speed",
-        "Speed over that of the curve; the same when left out.",
-        QuantityShapes.Ratio,
-        p => p.Speed,
-        p => p.Speed.InSi() != 1,
-        SiUnits.Ratio(1)
-    );
-
-    private static readonly ValueProperty<PlainPump, int> InParallel = Count(
-        "inParallel",
-        "How many equal pumps work side by side; one when left out.",
-        p => p.CountInParallel
-    );
-
-    private static readonly ValueProperty<PlainPump, int> InSeries = Count(
-        "inSeries",
-        "How many equal pumps each of those is a chain of; one when left out.",
-        p => p.CountInSeries
-    );
+    private static readonly ObjectShape<PlainPumpPoint> Point = new(o =>
+    {
+        o.Is("plain-pump-point", "A point of a pump's curve.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
+        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference, p => p.PressureRise)
+            .Says("Outlet less inlet pressure.");
+        return f => new(f.Of(flow), f.Of(rise));
+    });
 
     internal static UnionShape<PlainPump> Shape { get; } =
         new(
-            Case(
-                "straight table",
-                [Points, Outside],
-                f => PlainPump.Straight(f.Of(Points), f.Of(Outside)),
-                p => !p.Given.IsPower && !p.Given.IsSmooth
-            ),
-            Case(
-                "smooth table",
-                [Points, Outside],
-                f => PlainPump.Smooth(f.Of(Points), f.Of(Outside)),
-                p => !p.Given.IsPower && p.Given.IsSmooth
-            ),
-            Case(
-                "power law",
-                [Shutoff, Point, Exponent],
-                f => PlainPump.Power(f.Of(Shutoff), f.Of(Point), f.Of(Exponent)),
-                p => p.Given.IsPower
-            )
+            Table("straight table", false, PlainPump.Straight),
+            Table("smooth table", true, PlainPump.Smooth),
+            new(o =>
+            {
+                Begin(o, "power law", p => p.Given.IsPower);
+                var shutoff = o.Required("shutoffPressureRise", QuantityShapes.PressureDifference, p => p.Given.Shutoff)
+                    .Says("Pressure rise at no flow.");
+                var point = o.Required("point", Point, p => p.Given.Points[0]).Says("Another point.");
+                var exponent = o.Required("exponent", PureRatioShape.Instance, p => p.Given.Exponent)
+                    .Says("The exponent of flow.");
+                End(o);
+                return f => PlainPump.Power(f.Of(shutoff), f.Of(point), f.Of(exponent));
+            })
         );
 
-    private static ValueProperty<PlainPump, int> Count(string name, string description, Func<PlainPump, int> get) =>
-        new(name, description, new CountShape(1, PlainPump.MostPumps), get, p => get(p) != 1, 1)
-        {
-            Parameter = "pumps",
-        };
-
-    private static UnionCase<PlainPump> Case(
+    private static ObjectShape<PlainPump> Table(
         string word,
-        ImmutableArray<Property<PlainPump>> properties,
-        Func<Fields<PlainPump>, PlainPump> make,
-        Func<PlainPump, bool> holds
+        bool isSmooth,
+        Func<IEnumerable<PlainPumpPoint>, OutsideRange, PlainPump> make
     ) =>
-        UnionCase<PlainPump>.Of(
-            new ObjectShape<PlainPump>(
-                $"pump-by-{word.Replace(' ', '-')}",
-                "The curve of a pump.",
-                [
-                    new WordProperty<PlainPump>("kind", "How it is given.", word),
-                    .. properties,
-                    Speed,
-                    InParallel,
-                    InSeries,
-                ],
-                f => Whole(f, make(f))
-            ),
-            holds
-        );
+        new(o =>
+        {
+            Begin(o, word, p => !p.Given.IsPower && p.Given.IsSmooth == isSmooth);
+            var points = o.Required("points", Point.Knots(), p => p.Given.Points)
+                .Says(
+                    "Two or more points, flow rising, pressure rise falling at last; a hump before that may give several states."
+                );
+            var outside = o.Outside(p => p.Given.Outside);
+            End(o);
+            return f => make(f.Of(points), f.Of(outside));
+        });
 
-    private static PlainPump Whole(Fields<PlainPump> f, PlainPump single) =>
-        single.AtSpeed(f.Of(Speed)).InParallel(f.Of(InParallel)).InSeries(f.Of(InSeries));
+    private static void Begin(ObjectBuilder<PlainPump> o, string word, Func<PlainPump, bool> holds)
+    {
+        o.Is($"pump-by-{word.Replace(' ', '-')}", "The curve of a pump.");
+        o.Kind(word, "How it is given.", holds);
+    }
+
+    private static void End(ObjectBuilder<PlainPump> o)
+    {
+        o.With("speed", QuantityShapes.Ratio, p => p.Speed.InSi() == 1 ? null : p.Speed, (p, v) => p.AtSpeed(v))
+            .Says("Speed over that of the curve; the same when left out.");
+        o.With("inParallel", Count, p => NotOne(p.CountInParallel), (p, v) => p.InParallel(v), "pumps")
+            .Says("How many equal pumps work side by side; one when left out.");
+        o.With("inSeries", Count, p => NotOne(p.CountInSeries), (p, v) => p.InSeries(v), "pumps")
+            .Says("How many equal pumps each of those is a chain of; one when left out.");
+    }
+
+    private static CountShape Count => new(1, PlainPump.MostPumps);
+
+    private static int? NotOne(int count) => count == 1 ? null : count;
 }

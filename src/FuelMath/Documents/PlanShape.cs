@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -8,103 +7,63 @@ internal static class PlanShape
 {
     private const int Most = 1000;
 
-    private static readonly ValueProperty<PlanNode, string> Name = new(
-        "name",
-        "The name by which lines and injectors refer to it.",
-        TextShape.Name,
-        n => n.Name
-    );
-
-    private static readonly ValueProperty<PlanNode, GaugePressure> Pressure = new(
-        "pressure",
-        "Gauge pressure above the fuel; zero for a vented tank.",
-        QuantityShapes.GaugePressure,
-        n => n.TankPressure
-    );
-
-    private static readonly ValueProperty<PlanNode, Length> Elevation = new(
-        "elevation",
-        "Height above a datum that all nodes share; the fuel level for a tank.",
-        QuantityShapes.Length,
-        n => n.Elevation
-    );
-
-    private static readonly ValueProperty<PlanNode, Length> Forward = Place(
-        "forward",
-        "How far ahead of a place that all nodes share; it counts where the vehicle speeds up.",
-        n => n.ForwardSi
-    );
-
-    private static readonly ValueProperty<PlanNode, Length> Left = Place(
-        "left",
-        "How far to the left of that place.",
-        n => n.LeftSi
-    );
-
-    private static readonly ValueProperty<PlanNode, Volume> UsableVolume = new(
-        "usableVolume",
-        "What can be drawn from it when full before its pump sucks air.",
-        QuantityShapes.Volume,
-        n => n.UsableVolume!.Value
-    );
-
     private static readonly UnionShape<PlanNode> Node = new(
-        UnionCase<PlanNode>.Of(
-            new ObjectShape<PlanNode>(
-                "tank",
-                "Fuel at a known pressure.",
-                [Kind("tank"), Name, Pressure, Elevation, Forward, Left],
-                f => PlanNode.Tank(f.Of(Name), f.Of(Pressure), f.Of(Elevation)).AtPlace(f.Of(Forward), f.Of(Left))
-            ),
-            n => n is { IsTank: true, UsableVolume: null }
-        ),
-        UnionCase<PlanNode>.Of(
-            new ObjectShape<PlanNode>(
-                "surge-tank",
-                "A tank that a lift pump fills from another one, and that overflows into it.",
-                [Kind("surge tank"), Name, Pressure, Elevation, Forward, Left, UsableVolume],
-                f =>
-                    PlanNode
-                        .SurgeTank(f.Of(Name), f.Of(Pressure), f.Of(Elevation), f.Of(UsableVolume))
-                        .AtPlace(f.Of(Forward), f.Of(Left))
-            ),
-            n => n.UsableVolume is not null
-        ),
-        UnionCase<PlanNode>.Of(
-            new ObjectShape<PlanNode>(
-                "junction",
-                "A place where parts meet.",
-                [Kind("junction"), Name, Elevation, Forward, Left],
-                f => PlanNode.Junction(f.Of(Name), f.Of(Elevation)).AtPlace(f.Of(Forward), f.Of(Left))
-            ),
-            n => !n.IsTank
-        )
-    );
-
-    private static readonly ValueProperty<FuelPlan, ImmutableArray<PlanNode>> Nodes = new(
-        "nodes",
-        "Places where parts meet, at least one of them a tank.",
-        new ListShape<PlanNode>(Node, 1, Most),
-        p => p.Nodes
-    );
-
-    private static readonly ValueProperty<FuelPlan, ImmutableArray<Line>> Lines = new(
-        "lines",
-        "Parts between the nodes.",
-        new ListShape<Line>(LineShape.Shape, 1, Most),
-        p => p.Lines
+        new(o =>
+        {
+            o.Is("tank", "Fuel at a known pressure.");
+            o.Kind("tank", n => n is { IsTank: true, UsableVolume: null });
+            var (name, pressure, elevation) = Tank(o);
+            o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
+            return f => PlanNode.Tank(f.Of(name), f.Of(pressure), f.Of(elevation));
+        }),
+        new(o =>
+        {
+            o.Is("surge-tank", "A tank that a lift pump fills from another one, and that overflows into it.");
+            o.Kind("surge tank", n => n.UsableVolume is not null);
+            var (name, pressure, elevation) = Tank(o);
+            o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
+            var volume = o.Required("usableVolume", QuantityShapes.Volume, n => n.UsableVolume!.Value)
+                .Says("What can be drawn from it when full before its pump sucks air.");
+            return f => PlanNode.SurgeTank(f.Of(name), f.Of(pressure), f.Of(elevation), f.Of(volume));
+        }),
+        new(o =>
+        {
+            o.Is("junction", "A place where parts meet.");
+            o.Kind("junction", n => !n.IsTank);
+            var name = Name(o);
+            var elevation = Elevation(o);
+            o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
+            return f => PlanNode.Junction(f.Of(name), f.Of(elevation));
+        })
     );
 
     internal static ObjectShape<FuelPlan> Shape { get; } =
-        new(
-            "fuel-path",
-            "The fuel path: its nodes and the parts between them.",
-            [Nodes, Lines],
-            f => new(f.Of(Nodes), f.Of(Lines))
+        new(o =>
+        {
+            o.Is("fuel-path", "The fuel path: its nodes and the parts between them.");
+            var nodes = o.Required("nodes", Node.List(1, Most), p => p.Nodes)
+                .Says("Places where parts meet, at least one of them a tank.");
+            var lines = o.Required("lines", LineShape.Shape.List(1, Most), p => p.Lines)
+                .Says("Parts between the nodes.");
+            return f => new(f.Of(nodes), f.Of(lines));
+        });
+
+    private static (
+        ValueProperty<PlanNode, string>,
+        ValueProperty<PlanNode, GaugePressure>,
+        ValueProperty<PlanNode, Length>
+    ) Tank(ObjectBuilder<PlanNode> o) =>
+        (
+            Name(o),
+            o.Required("pressure", QuantityShapes.GaugePressure, n => n.TankPressure)
+                .Says("Gauge pressure above the fuel; zero for a vented tank."),
+            Elevation(o)
         );
 
-    private static ValueProperty<PlanNode, Length> Place(string name, string description, Func<PlanNode, double> get) =>
-        new(name, description, QuantityShapes.Length, n => SiUnits.Length(get(n)), n => get(n) != 0, SiUnits.Length(0));
+    private static ValueProperty<PlanNode, string> Name(ObjectBuilder<PlanNode> o) =>
+        o.Required("name", TextShape.Name, n => n.Name).Says("The name by which lines and injectors refer to it.");
 
-    private static WordProperty<PlanNode> Kind(string word) => new("kind", "What it is.", word);
+    private static ValueProperty<PlanNode, Length> Elevation(ObjectBuilder<PlanNode> o) =>
+        o.Required("elevation", QuantityShapes.Length, n => n.Elevation)
+            .Says("Height above a datum that all nodes share; the fuel level for a tank.");
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -18,7 +17,7 @@ internal static class PropertyPointsShape
         Shape<TValue> value,
         Func<TProperty, GivenPoints<TValue>?> points,
         Make<TProperty, TValue> make,
-        params ImmutableArray<Property<TProperty>> before
+        Action<ObjectBuilder<TProperty>>? begin = null
     )
         where TValue : struct
     {
@@ -29,24 +28,19 @@ internal static class PropertyPointsShape
                 nameof(property)
             );
 
-        ValueProperty<TProperty, ImmutableArray<Temperature>> temperatures = new(
-            "temperatures",
-            "Temperatures of the points, rising.",
-            TableShapes.Knots(QuantityShapes.Temperature),
-            p => Given(p).Temperatures
-        );
-        ValueProperty<TProperty, ImmutableArray<TValue>> values = new(
-            valuesName,
-            "As many values.",
-            TableShapes.Knots(value),
-            p => Given(p).Values
-        );
-        ValueProperty<TProperty, DataSource> source = SourceShape.Of<TProperty>(p => Given(p).Source);
-        return new(
-            name.Replace(' ', '-'),
-            $"The {name} of a fuel through measured points.",
-            [.. before, temperatures, values, source],
-            f => make(f.Of(temperatures), f.Of(values), f.Of(source))
-        );
+        return new(o =>
+        {
+            o.Is(name.Replace(' ', '-'), $"The {name} of a fuel through measured points.");
+            begin?.Invoke(o);
+            var temperatures = o.Required(
+                    "temperatures",
+                    QuantityShapes.Temperature.Knots(),
+                    p => Given(p).Temperatures
+                )
+                .Says("Temperatures of the points, rising.");
+            var values = o.Required(valuesName, value.Knots(), p => Given(p).Values).Says("As many values.");
+            var source = o.Source(p => Given(p).Source);
+            return f => make(f.Of(temperatures), f.Of(values), f.Of(source));
+        });
     }
 }

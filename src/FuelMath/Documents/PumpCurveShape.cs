@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -6,71 +5,27 @@ namespace FuelMath;
 /// <summary>What a pump delivers and draws at one voltage.</summary>
 internal static class PumpCurveShape
 {
-    private static readonly ValueProperty<PumpPoint, Pressure> Rise = new(
-        "pressureRise",
-        "Outlet less inlet pressure.",
-        QuantityShapes.PressureDifference,
-        p => p.PressureRise
-    );
-
-    private static readonly ValueProperty<PumpPoint, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow.",
-        QuantityShapes.VolumeFlow,
-        p => p.Flow
-    );
-
-    private static readonly ValueProperty<PumpPoint, ElectricCurrent> Current = new(
-        "current",
-        "Mean current.",
-        QuantityShapes.Current,
-        p => p.Current
-    );
-
-    private static readonly ObjectShape<PumpPoint> Point = new(
-        "pump-point",
-        "Flow and current against a pressure rise.",
-        [Rise, Flow, Current],
-        f => new(f.Of(Rise), f.Of(Flow), f.Of(Current))
-    );
-
-    private static readonly ValueProperty<PumpCurve, ElectricPotential> Voltage = new(
-        "voltage",
-        "Voltage at the pump's terminals.",
-        QuantityShapes.Voltage,
-        c => c.Voltage
-    );
-
-    private static readonly ValueProperty<PumpCurve, ImmutableArray<PumpPoint>> Points = new(
-        "points",
-        "Two or more points, pressure rise rising and flow falling.",
-        TableShapes.Knots(Point),
-        c => c.Points
-    );
-
-    private static readonly ValueProperty<PumpCurve, string> Estimate = new(
-        "estimate",
-        "What it rests on where it was not measured; left out for a measured one.",
-        TextShape.Note,
-        c => c.EstimateBasis!,
-        c => c.EstimateBasis is not null,
-        null!
-    )
+    private static readonly ObjectShape<PumpPoint> Point = new(o =>
     {
-        Parameter = "basis",
-    };
-
-    private static readonly ValueProperty<PumpCurve, DataSource> Source = SourceShape.Of<PumpCurve>(c => c.Source);
+        o.Is("pump-point", "Flow and current against a pressure rise.");
+        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference, p => p.PressureRise)
+            .Says("Outlet less inlet pressure.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
+        var current = o.Required("current", QuantityShapes.Current, p => p.Current).Says("Mean current.");
+        return f => new(f.Of(rise), f.Of(flow), f.Of(current));
+    });
 
     internal static ObjectShape<PumpCurve> Shape { get; } =
-        new(
-            "pump-curve",
-            "What a pump delivers and draws at one voltage.",
-            [Voltage, Points, Estimate, Source],
-            f =>
-            {
-                PumpCurve curve = new(f.Of(Voltage), f.Of(Points), f.Of(Source));
-                return f.Has(Estimate) ? curve.AsEstimate(f.Of(Estimate)) : curve;
-            }
-        );
+        new(o =>
+        {
+            o.Is("pump-curve", "What a pump delivers and draws at one voltage.");
+            var voltage = o.Required("voltage", QuantityShapes.Voltage, c => c.Voltage)
+                .Says("Voltage at the pump's terminals.");
+            var points = o.Required("points", Point.Knots(), c => c.Points)
+                .Says("Two or more points, pressure rise rising and flow falling.");
+            o.With("estimate", TextShape.Note, c => c.EstimateBasis, (c, v) => c.AsEstimate(v), "basis")
+                .Says("What it rests on where it was not measured; left out for a measured one.");
+            var source = o.Source(c => c.Source);
+            return f => new(f.Of(voltage), f.Of(points), f.Of(source));
+        });
 }

@@ -3,39 +3,15 @@ namespace FuelMath;
 /// <summary>What feeds one pump by itself.</summary>
 internal static class PumpFeedShape
 {
-    private static readonly ValueProperty<PumpFeed, string> Line = new(
-        "line",
-        "The line that holds the pump.",
-        TextShape.Name,
-        f => f.Line
-    );
-
-    private static readonly ValueProperty<PumpFeed, Circuit> Circuit = new(
-        "circuit",
-        "Feeds it alone; beside \"pumps\" and \"injectors\".",
-        CircuitShape.Shape,
-        f => f.Circuit!,
-        f => f.Circuit is not null,
-        null!
-    );
-
-    private static readonly ValueProperty<PumpFeed, string> Load = new(
-        "load",
-        "The load that stands for it; in a mesh.",
-        TextShape.Name,
-        f => f.Load!,
-        f => f.Load is not null,
-        null!
-    );
-
     internal static ObjectShape<PumpFeed> Shape { get; } =
-        new(
-            "pump-feed",
-            "A pump with a circuit of its own, or a load of its own in a mesh.",
-            [Line, Circuit, Load],
-            f => f.Has(Circuit) ? new(f.Of(Line), f.Of(Circuit)) : new(f.Of(Line), f.Of(Load))
-        )
+        new(o =>
         {
-            ExactlyOne = [Circuit.Name, Load.Name],
-        };
+            o.Is("pump-feed", "A pump with a circuit of its own, or a load of its own in a mesh.");
+            var line = o.Required("line", TextShape.Name, f => f.Line).Says("The line that holds the pump.");
+            var circuit = o.Optional("circuit", CircuitShape.Shape, f => f.Circuit)
+                .Says("Feeds it alone; beside \"pumps\" and \"injectors\".");
+            var load = o.Optional("load", TextShape.Name, f => f.Load).Says("The load that stands for it; in a mesh.");
+            o.ExactlyOne(circuit, load);
+            return f => f.Of(circuit) is { } own ? new(f.Of(line), own) : new(f.Of(line), f.Of(load)!);
+        });
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -6,118 +5,83 @@ namespace FuelMath;
 /// <summary>What lets a pump join and leave.</summary>
 internal static class PumpSwitchShape
 {
-    private static readonly ValueProperty<PumpSwitch, string> Node = new(
-        "node",
-        "The node whose pressure it watches.",
-        TextShape.Name,
-        s => s.Watched
-    );
-
-    private static readonly ValueProperty<PumpSwitch, string> Link = new(
-        "link",
-        "The link or line whose flow it watches.",
-        TextShape.Name,
-        s => s.Watched
-    );
-
-    private static readonly ValueProperty<PumpSwitch, GaugePressure> JoinBelow = Pressure(
-        "joinBelow",
-        "Below this a stopped pump joins.",
-        s => s.JoinSi
-    );
-
-    private static readonly ValueProperty<PumpSwitch, GaugePressure> LeaveAbove = Pressure(
-        "leaveAbove",
-        "Above this a running pump leaves.",
-        s => s.LeaveSi
-    );
-
-    private static readonly ValueProperty<PumpSwitch, GaugePressure> JoinAbove = Pressure(
-        "joinAbove",
-        "Above this a stopped pump joins.",
-        s => s.JoinSi
-    );
-
-    private static readonly ValueProperty<PumpSwitch, GaugePressure> LeaveBelow = Pressure(
-        "leaveBelow",
-        "Below this a running pump leaves.",
-        s => s.LeaveSi
-    );
-
-    private static readonly ValueProperty<PumpSwitch, VolumeFlow> JoinAboveFlow = new(
-        "joinAbove",
-        "Above this a stopped pump joins.",
-        QuantityShapes.VolumeFlow,
-        s => SiUnits.VolumeFlow(s.JoinSi)
-    );
-
-    private static readonly ValueProperty<PumpSwitch, VolumeFlow> LeaveBelowFlow = new(
-        "leaveBelow",
-        "Below this a running pump leaves.",
-        QuantityShapes.VolumeFlow,
-        s => SiUnits.VolumeFlow(s.LeaveSi)
-    );
-
-    private static readonly ValueProperty<PumpSwitch, bool> Was = new(
-        "was",
-        "What it did before: that decides where running and stopped would both last.",
-        new ChoiceShape<bool>(("running", true), ("stopped", false)),
-        s => s.WasRunning
-    );
+    private const string Rising = "Above";
+    private const string Falling = "Below";
 
     internal static UnionShape<PumpSwitch> Shape { get; } =
         new(
-            Case(
-                "pressure below",
-                PumpSwitchKind.PressureBelow,
-                [Node, JoinBelow, LeaveAbove],
-                f => PumpSwitch.PressureBelow(f.Of(Node), f.Of(JoinBelow), f.Of(LeaveAbove), f.Of(Was))
-            ),
-            Case(
-                "pressure above",
-                PumpSwitchKind.PressureAbove,
-                [Node, JoinAbove, LeaveBelow],
-                f => PumpSwitch.PressureAbove(f.Of(Node), f.Of(JoinAbove), f.Of(LeaveBelow), f.Of(Was))
-            ),
-            Case(
-                "manifold above",
-                PumpSwitchKind.ManifoldAbove,
-                [JoinAbove, LeaveBelow],
-                f => PumpSwitch.ManifoldAbove(f.Of(JoinAbove), f.Of(LeaveBelow), f.Of(Was))
-            ),
-            Case(
-                "flow above",
-                PumpSwitchKind.FlowAbove,
-                [Link, JoinAboveFlow, LeaveBelowFlow],
-                f => PumpSwitch.FlowAbove(f.Of(Link), f.Of(JoinAboveFlow), f.Of(LeaveBelowFlow), f.Of(Was))
-            ),
-            Case(
-                "total draw above",
-                PumpSwitchKind.TotalDrawAbove,
-                [JoinAboveFlow, LeaveBelowFlow],
-                f => PumpSwitch.TotalDrawAbove(f.Of(JoinAboveFlow), f.Of(LeaveBelowFlow), f.Of(Was))
-            )
+            new(o =>
+            {
+                Begin(o, "pressure below", PumpSwitchKind.PressureBelow);
+                var node = Watched(o, "node", "The node whose pressure it watches.");
+                var (join, leave) = Pressures(o, Falling, Rising);
+                var was = Was(o);
+                return f => PumpSwitch.PressureBelow(f.Of(node), f.Of(join), f.Of(leave), f.Of(was));
+            }),
+            new(o =>
+            {
+                Begin(o, "pressure above", PumpSwitchKind.PressureAbove);
+                var node = Watched(o, "node", "The node whose pressure it watches.");
+                var (join, leave) = Pressures(o, Rising, Falling);
+                var was = Was(o);
+                return f => PumpSwitch.PressureAbove(f.Of(node), f.Of(join), f.Of(leave), f.Of(was));
+            }),
+            new(o =>
+            {
+                Begin(o, "manifold above", PumpSwitchKind.ManifoldAbove);
+                var (join, leave) = Pressures(o, Rising, Falling);
+                var was = Was(o);
+                return f => PumpSwitch.ManifoldAbove(f.Of(join), f.Of(leave), f.Of(was));
+            }),
+            new(o =>
+            {
+                Begin(o, "flow above", PumpSwitchKind.FlowAbove);
+                var link = Watched(o, "link", "The link or line whose flow it watches.");
+                var (join, leave) = Flows(o);
+                var was = Was(o);
+                return f => PumpSwitch.FlowAbove(f.Of(link), f.Of(join), f.Of(leave), f.Of(was));
+            }),
+            new(o =>
+            {
+                Begin(o, "total draw above", PumpSwitchKind.TotalDrawAbove);
+                var (join, leave) = Flows(o);
+                var was = Was(o);
+                return f => PumpSwitch.TotalDrawAbove(f.Of(join), f.Of(leave), f.Of(was));
+            })
         );
 
-    private static ValueProperty<PumpSwitch, GaugePressure> Pressure(
-        string name,
-        string description,
-        Func<PumpSwitch, double> get
-    ) => new(name, description, QuantityShapes.GaugePressure, s => new GaugePressure(get(s)));
+    private static void Begin(ObjectBuilder<PumpSwitch> o, string word, PumpSwitchKind kind)
+    {
+        o.Is($"switch-by-{word.Replace(' ', '-')}", "What lets a pump join and leave.");
+        o.Kind(word, "What it waits for.", s => s.Kind == kind);
+    }
 
-    private static UnionCase<PumpSwitch> Case(
-        string word,
-        PumpSwitchKind kind,
-        ImmutableArray<Property<PumpSwitch>> properties,
-        Func<Fields<PumpSwitch>, PumpSwitch> make
+    private static ValueProperty<PumpSwitch, string> Watched(ObjectBuilder<PumpSwitch> o, string name, string says) =>
+        o.Required(name, TextShape.Name, s => s.Watched).Says(says);
+
+    private static (ValueProperty<PumpSwitch, GaugePressure>, ValueProperty<PumpSwitch, GaugePressure>) Pressures(
+        ObjectBuilder<PumpSwitch> o,
+        string join,
+        string leave
     ) =>
-        UnionCase<PumpSwitch>.Of(
-            new ObjectShape<PumpSwitch>(
-                $"switch-by-{word.Replace(' ', '-')}",
-                "What lets a pump join and leave.",
-                [new WordProperty<PumpSwitch>("kind", "What it waits for.", word), .. properties, Was],
-                make
-            ),
-            s => s.Kind == kind
+        (
+            o.Required($"join{join}", QuantityShapes.GaugePressure, s => new GaugePressure(s.JoinSi))
+                .Says($"{join} this a stopped pump joins."),
+            o.Required($"leave{leave}", QuantityShapes.GaugePressure, s => new GaugePressure(s.LeaveSi))
+                .Says($"{leave} this a running pump leaves.")
         );
+
+    private static (ValueProperty<PumpSwitch, VolumeFlow>, ValueProperty<PumpSwitch, VolumeFlow>) Flows(
+        ObjectBuilder<PumpSwitch> o
+    ) =>
+        (
+            o.Required("joinAbove", QuantityShapes.VolumeFlow, s => SiUnits.VolumeFlow(s.JoinSi))
+                .Says("Above this a stopped pump joins."),
+            o.Required("leaveBelow", QuantityShapes.VolumeFlow, s => SiUnits.VolumeFlow(s.LeaveSi))
+                .Says("Below this a running pump leaves.")
+        );
+
+    private static ValueProperty<PumpSwitch, bool> Was(ObjectBuilder<PumpSwitch> o) =>
+        o.Required("was", ChoiceShape.Of(("running", true), ("stopped", false)), s => s.WasRunning)
+            .Says("What it did before: that decides where running and stopped would both last.");
 }

@@ -5,105 +5,46 @@ namespace FuelMath;
 /// <summary>A reducing regulator by two readings and its measures.</summary>
 internal static class ReducingRegulatorShape
 {
-    private static readonly ValueProperty<ReducingReading, Pressure> Difference = new(
-        "differentialPressure",
-        "Downstream less reference pressure.",
-        QuantityShapes.PressureDifference,
-        r => r.DifferentialPressure
-    );
-
-    private static readonly ValueProperty<ReducingReading, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow through it.",
-        QuantityShapes.VolumeFlow,
-        r => r.Flow
-    );
-
-    private static readonly ValueProperty<ReducingReading, GaugePressure> Supply = new(
-        "supply",
-        "Pressure ahead of it.",
-        QuantityShapes.GaugePressure,
-        r => r.Supply
-    );
-
-    private static readonly ObjectShape<ReducingReading> Reading = new(
-        "reducing-reading",
-        "Pressure held at a flow from a supply.",
-        [Difference, Flow, Supply],
-        f => new(f.Of(Difference), f.Of(Flow), f.Of(Supply))
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, string> Name = new(
-        "name",
-        "Its name.",
-        TextShape.Name,
-        r => r.Name
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, ReducingReading> SetPoint = new(
-        "setPoint",
-        "The reading at which it was set.",
-        Reading,
-        r => r.SetPoint
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, ReducingReading> Second = new(
-        "secondReading",
-        "Another reading at another flow, which gives the droop.",
-        Reading,
-        r => r.SecondReading
-    )
+    private static readonly ObjectShape<ReducingReading> Reading = new(o =>
     {
-        Parameter = "second",
-    };
-
-    private static readonly ValueProperty<ReducingRegulator, Area> Diaphragm = new(
-        "diaphragm",
-        "Effective area of the diaphragm.",
-        QuantityShapes.Area,
-        r => r.Diaphragm
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, Area> Seat = new(
-        "seat",
-        "Area of the seat.",
-        QuantityShapes.Area,
-        r => r.Seat
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, RegulatorRestriction> FullyOpen = new(
-        "fullyOpen",
-        "What it loses when open to its stop.",
-        RegulatorPartShapes.Restriction,
-        r => r.FullyOpen
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, RegulatorReference> Reference = new(
-        "reference",
-        "What acts on the spring side of the diaphragm.",
-        RegulatorPartShapes.ReferenceWords,
-        r => r.Reference
-    );
-
-    private static readonly ValueProperty<ReducingRegulator, DataSource> Source = SourceShape.Of<ReducingRegulator>(r =>
-        r.Source
-    );
+        o.Is("reducing-reading", "Pressure held at a flow from a supply.");
+        var difference = o.Required(
+                "differentialPressure",
+                QuantityShapes.PressureDifference,
+                r => r.DifferentialPressure
+            )
+            .Says("Downstream less reference pressure.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow, r => r.Flow).Says("Volume flow through it.");
+        var supply = o.Required("supply", QuantityShapes.GaugePressure, r => r.Supply).Says("Pressure ahead of it.");
+        return f => new(f.Of(difference), f.Of(flow), f.Of(supply));
+    });
 
     internal static ObjectShape<ReducingRegulator> Shape { get; } =
-        new(
-            "reducing-regulator",
-            "A dead-head regulator: it throttles what it lets through.",
-            [Name, SetPoint, Second, Diaphragm, Seat, FullyOpen, Reference, Source],
-            f =>
+        new(o =>
+        {
+            o.Is("reducing-regulator", "A dead-head regulator: it throttles what it lets through.");
+            var name = o.Named(r => r.Name);
+            var setPoint = o.Required("setPoint", Reading, r => r.SetPoint).Says("The reading at which it was set.");
+            var second = o.Required("secondReading", Reading, r => r.SecondReading, parameter: "second")
+                .Says("Another reading at another flow, which gives the droop.");
+            var diaphragm = o.Required("diaphragm", QuantityShapes.Area, r => r.Diaphragm)
+                .Says("Effective area of the diaphragm.");
+            var seat = o.Required("seat", QuantityShapes.Area, r => r.Seat).Says("Area of the seat.");
+            var fullyOpen = o.Required("fullyOpen", RegulatorPartShapes.Restriction, r => r.FullyOpen)
+                .Says("What it loses when open to its stop.");
+            var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, r => r.Reference)
+                .Says("What acts on the spring side of the diaphragm.");
+            var source = o.Source(r => r.Source);
+            return f =>
                 new(
-                    f.Of(Name),
-                    f.Of(SetPoint),
-                    f.Of(Second),
-                    f.Of(Diaphragm),
-                    f.Of(Seat),
-                    f.Of(FullyOpen),
-                    f.Of(Reference),
-                    f.Of(Source)
-                )
-        );
+                    f.Of(name),
+                    f.Of(setPoint),
+                    f.Of(second),
+                    f.Of(diaphragm),
+                    f.Of(seat),
+                    f.Of(fullyOpen),
+                    f.Of(reference),
+                    f.Of(source)
+                );
+        });
 }

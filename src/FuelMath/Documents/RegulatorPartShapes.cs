@@ -5,34 +5,17 @@ namespace FuelMath;
 /// <summary>What both types of regulator are described with.</summary>
 internal static class RegulatorPartShapes
 {
-    private static readonly ValueProperty<RegulatorRestriction, Pressure> Loss = new(
-        "pressureLoss",
-        "Upstream less return-line pressure.",
-        QuantityShapes.PressureDifference,
-        r => r.PressureLoss
-    );
-
-    private static readonly ValueProperty<RegulatorRestriction, VolumeFlow> Flow = new(
-        "flow",
-        "Volume flow at that loss.",
-        QuantityShapes.VolumeFlow,
-        r => r.Flow
-    );
-
-    private static readonly ValueProperty<RegulatorRestriction, Density> FluidDensity = new(
-        "density",
-        "Density of the fluid.",
-        QuantityShapes.Density,
-        r => r.Density
-    );
-
     internal static ObjectShape<RegulatorRestriction> Restriction { get; } =
-        new(
-            "regulator-restriction",
-            "What a regulator loses when open to its stop.",
-            [Loss, Flow, FluidDensity],
-            f => new(f.Of(Loss), f.Of(Flow), f.Of(FluidDensity))
-        );
+        new(o =>
+        {
+            o.Is("regulator-restriction", "What a regulator loses when open to its stop.");
+            var loss = o.Required("pressureLoss", QuantityShapes.PressureDifference, r => r.PressureLoss)
+                .Says("Upstream less return-line pressure.");
+            var flow = o.Required("flow", QuantityShapes.VolumeFlow, r => r.Flow).Says("Volume flow at that loss.");
+            var fluidDensity = o.Required("density", QuantityShapes.Density, r => r.Density)
+                .Says("Density of the fluid.");
+            return f => new(f.Of(loss), f.Of(flow), f.Of(fluidDensity));
+        });
 
     internal static ChoiceShape<RegulatorReference> ReferenceWords { get; } =
         new(

@@ -5,115 +5,54 @@ namespace FuelMath;
 /// <summary>A bypass regulator by two readings and its measures.</summary>
 internal static class RegulatorShape
 {
-    private static readonly ValueProperty<RegulatorReading, Pressure> Difference = new(
-        "differentialPressure",
-        "Upstream less reference pressure.",
-        QuantityShapes.PressureDifference,
-        r => r.DifferentialPressure
-    );
-
-    private static readonly ValueProperty<RegulatorReading, VolumeFlow> Bypassed = new(
-        "bypassedFlow",
-        "Volume flow through the return.",
-        QuantityShapes.VolumeFlow,
-        r => r.BypassedFlow
-    );
-
-    private static readonly ObjectShape<RegulatorReading> Reading = new(
-        "regulator-reading",
-        "Pressure held at a bypassed flow.",
-        [Difference, Bypassed],
-        f => new(f.Of(Difference), f.Of(Bypassed))
-    );
-
-    private static readonly ValueProperty<BypassRegulator, string> Name = new(
-        "name",
-        "Its name.",
-        TextShape.Name,
-        r => r.Name
-    );
-
-    private static readonly ValueProperty<BypassRegulator, RegulatorReading> SetPoint = new(
-        "setPoint",
-        "The reading at which it was set.",
-        Reading,
-        r => r.SetPoint
-    );
-
-    private static readonly ValueProperty<BypassRegulator, RegulatorReading> Second = new(
-        "secondReading",
-        "Another reading at another flow, which gives the slope.",
-        Reading,
-        r => r.SecondReading
-    )
+    private static readonly ObjectShape<RegulatorReading> Reading = new(o =>
     {
-        Parameter = "second",
-    };
-
-    private static readonly ValueProperty<BypassRegulator, Area> Diaphragm = new(
-        "diaphragm",
-        "Effective area of the diaphragm.",
-        QuantityShapes.Area,
-        r => r.Diaphragm
-    );
-
-    private static readonly ValueProperty<BypassRegulator, Area> Seat = new(
-        "seat",
-        "Area of the seat.",
-        QuantityShapes.Area,
-        r => r.Seat
-    );
-
-    private static readonly ValueProperty<BypassRegulator, RegulatorRestriction> FullyOpen = new(
-        "fullyOpen",
-        "What it loses when open to its stop.",
-        RegulatorPartShapes.Restriction,
-        r => r.FullyOpen
-    );
-
-    private static readonly ValueProperty<BypassRegulator, RegulatorReference> Reference = new(
-        "reference",
-        "What acts on the spring side of the diaphragm.",
-        RegulatorPartShapes.ReferenceWords,
-        r => r.Reference
-    );
-
-    private static readonly ValueProperty<BypassRegulator, Ratio> ReferenceRatio = new(
-        "referenceRatio",
-        "Area under the reference over that of the diaphragm; one when left out.",
-        PureRatioShape.Instance,
-        r => r.ReferenceRatio,
-        r => r.ReferenceRatio.InSi() != 1,
-        SiUnits.Ratio(1)
-    )
-    {
-        Parameter = "ratio",
-    };
-
-    private static readonly ValueProperty<BypassRegulator, DataSource> Source = SourceShape.Of<BypassRegulator>(r =>
-        r.Source
-    );
+        o.Is("regulator-reading", "Pressure held at a bypassed flow.");
+        var difference = o.Required(
+                "differentialPressure",
+                QuantityShapes.PressureDifference,
+                r => r.DifferentialPressure
+            )
+            .Says("Upstream less reference pressure.");
+        var bypassed = o.Required("bypassedFlow", QuantityShapes.VolumeFlow, r => r.BypassedFlow)
+            .Says("Volume flow through the return.");
+        return f => new(f.Of(difference), f.Of(bypassed));
+    });
 
     internal static ObjectShape<BypassRegulator> Shape { get; } =
-        new(
-            "bypass-regulator",
-            "A return-style regulator.",
-            [Name, SetPoint, Second, Diaphragm, Seat, FullyOpen, Reference, ReferenceRatio, Source],
-            Make
-        );
-
-    private static BypassRegulator Make(Fields<BypassRegulator> f)
-    {
-        BypassRegulator regulator = new(
-            f.Of(Name),
-            f.Of(SetPoint),
-            f.Of(Second),
-            f.Of(Diaphragm),
-            f.Of(Seat),
-            f.Of(FullyOpen),
-            f.Of(Reference),
-            f.Of(Source)
-        );
-        return f.Has(ReferenceRatio) ? regulator.WithReferenceRatio(regulator.Name, f.Of(ReferenceRatio)) : regulator;
-    }
+        new(o =>
+        {
+            o.Is("bypass-regulator", "A return-style regulator.");
+            var name = o.Named(r => r.Name);
+            var setPoint = o.Required("setPoint", Reading, r => r.SetPoint).Says("The reading at which it was set.");
+            var second = o.Required("secondReading", Reading, r => r.SecondReading, parameter: "second")
+                .Says("Another reading at another flow, which gives the slope.");
+            var diaphragm = o.Required("diaphragm", QuantityShapes.Area, r => r.Diaphragm)
+                .Says("Effective area of the diaphragm.");
+            var seat = o.Required("seat", QuantityShapes.Area, r => r.Seat).Says("Area of the seat.");
+            var fullyOpen = o.Required("fullyOpen", RegulatorPartShapes.Restriction, r => r.FullyOpen)
+                .Says("What it loses when open to its stop.");
+            var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, r => r.Reference)
+                .Says("What acts on the spring side of the diaphragm.");
+            o.With(
+                    "referenceRatio",
+                    PureRatioShape.Instance,
+                    r => r.ReferenceRatio.InSi() == 1 ? null : r.ReferenceRatio,
+                    (r, v) => r.WithReferenceRatio(r.Name, v),
+                    "ratio"
+                )
+                .Says("Area under the reference over that of the diaphragm; one when left out.");
+            var source = o.Source(r => r.Source);
+            return f =>
+                new(
+                    f.Of(name),
+                    f.Of(setPoint),
+                    f.Of(second),
+                    f.Of(diaphragm),
+                    f.Of(seat),
+                    f.Of(fullyOpen),
+                    f.Of(reference),
+                    f.Of(source)
+                );
+        });
 }

@@ -17,85 +17,49 @@ internal static class StandardFuelShapes
             ("two-stroke oil", StandardFuels.TwoStrokeOil)
         );
 
-    private static readonly ValueProperty<Fuel, Density> GasolineDensity = new(
-        "at15Celsius",
-        "Density at 15 degC, from 653 kg/m3 to 770 kg/m3.",
-        QuantityShapes.Density,
-        f => ((GasolineRecipe)f.Recipe!).At15Celsius
-    );
+    internal static ObjectShape<Fuel> Gasoline { get; } =
+        new(o =>
+        {
+            o.Is("gasoline", "A gasoline without alcohol, known by its density and Reid vapor pressure.");
+            o.Kind("gasoline", "That it is a gasoline.", f => f.Recipe is GasolineRecipe);
+            o.Word("name", "gasoline").Says("Its name.");
+            var gasolineDensity = o.Required(
+                    "at15Celsius",
+                    QuantityShapes.Density,
+                    f => ((GasolineRecipe)f.Recipe!).At15Celsius
+                )
+                .Says("Density at 15 degC, from 653 kg/m3 to 770 kg/m3.");
+            var reid = o.Required(
+                    "reidVaporPressure",
+                    QuantityShapes.AbsolutePressure,
+                    f => ((GasolineRecipe)f.Recipe!).ReidVaporPressure
+                )
+                .Says("Reid vapor pressure, from 6 psi to 15 psi.");
+            return f => StandardFuels.Gasoline(f.Of(gasolineDensity), f.Of(reid));
+        });
 
-    private static readonly ValueProperty<Fuel, AbsolutePressure> Reid = new(
-        "reidVaporPressure",
-        "Reid vapor pressure, from 6 psi to 15 psi.",
-        QuantityShapes.AbsolutePressure,
-        f => ((GasolineRecipe)f.Recipe!).ReidVaporPressure
-    );
-
-    private static readonly ValueProperty<Fuel, string> OilName = new("name", "Its name.", TextShape.Name, f => f.Name);
-
-    private static readonly ValueProperty<Fuel, Density> OilDensity = new(
-        "at15Celsius",
-        "Density at 15 degC, from 800 kg/m3 to 1000 kg/m3.",
-        QuantityShapes.Density,
-        f => Oil(f).At15Celsius
-    );
-
-    private static readonly ValueProperty<Fuel, KinematicViscosity> OilAt40 = new(
-        "at40Celsius",
-        "Kinematic viscosity at 40 degC.",
-        QuantityShapes.KinematicViscosity,
-        f => Oil(f).At40Celsius
-    );
-
-    private static readonly ValueProperty<Fuel, KinematicViscosity> OilAt100 = new(
-        "at100Celsius",
-        "Kinematic viscosity at 100 degC.",
-        QuantityShapes.KinematicViscosity,
-        f => Oil(f).At100Celsius
-    );
-
-    private static readonly ValueProperty<Fuel, DataSource> OilSource = SourceShape.Of<Fuel>(f => Oil(f).Source);
-
-    internal static UnionCase<Fuel> Gasoline { get; } =
-        UnionCase<Fuel>.Of(
-            new ObjectShape<Fuel>(
-                "gasoline",
-                "A gasoline without alcohol, known by its density and Reid vapor pressure.",
-                [
-                    new WordProperty<Fuel>("kind", "That it is a gasoline.", "gasoline"),
-                    new WordProperty<Fuel>("name", "Its name.", "gasoline"),
-                    GasolineDensity,
-                    Reid,
-                ],
-                f => StandardFuels.Gasoline(f.Of(GasolineDensity), f.Of(Reid))
-            ),
-            f => f.Recipe is GasolineRecipe
-        );
-
-    internal static UnionCase<Fuel> TwoStrokeOil { get; } =
-        UnionCase<Fuel>.Of(
-            new ObjectShape<Fuel>(
-                "oil",
-                "An oil for premix, from its data sheet.",
-                [
-                    new WordProperty<Fuel>("kind", "That it is an oil for premix.", "oil"),
-                    OilName,
-                    OilDensity,
-                    OilAt40,
-                    OilAt100,
-                    OilSource,
-                ],
-                f =>
-                    StandardFuels.TwoStrokeOilOf(
-                        f.Of(OilName),
-                        f.Of(OilDensity),
-                        f.Of(OilAt40),
-                        f.Of(OilAt100),
-                        f.Of(OilSource)
-                    )
-            ),
-            f => f.Recipe is OilRecipe
-        );
+    internal static ObjectShape<Fuel> TwoStrokeOil { get; } =
+        new(o =>
+        {
+            o.Is("oil", "An oil for premix, from its data sheet.");
+            o.Kind("oil", "That it is an oil for premix.", f => f.Recipe is OilRecipe);
+            var oilName = o.Named(f => f.Name);
+            var oilDensity = o.Required("at15Celsius", QuantityShapes.Density, f => Oil(f).At15Celsius)
+                .Says("Density at 15 degC, from 800 kg/m3 to 1000 kg/m3.");
+            var oilAt40 = o.Required("at40Celsius", QuantityShapes.KinematicViscosity, f => Oil(f).At40Celsius)
+                .Says("Kinematic viscosity at 40 degC.");
+            var oilAt100 = o.Required("at100Celsius", QuantityShapes.KinematicViscosity, f => Oil(f).At100Celsius)
+                .Says("Kinematic viscosity at 100 degC.");
+            var oilSource = o.Source(f => Oil(f).Source);
+            return f =>
+                StandardFuels.TwoStrokeOilOf(
+                    f.Of(oilName),
+                    f.Of(oilDensity),
+                    f.Of(oilAt40),
+                    f.Of(oilAt100),
+                    f.Of(oilSource)
+                );
+        });
 
     private static OilRecipe Oil(Fuel fuel) => (OilRecipe)fuel.Recipe!;
 }

@@ -5,21 +5,26 @@ namespace FuelMath;
 /// <summary>What tables share: rows, and what happens beyond the edges.</summary>
 internal static class TableShapes
 {
-    internal const int MostKnots = 100;
-
-    private static readonly ChoiceShape<OutsideRange> OutsideWords = new(
-        ("refuse", OutsideRange.Refuse),
-        ("hold the ends", OutsideRange.HoldEnds),
-        ("extend", OutsideRange.Extend)
-    );
+    private const int MostKnots = 100;
 
     /// <summary>The property "outside" of a table.</summary>
-    internal static ValueProperty<T, OutsideRange> Outside<T>(Func<T, OutsideRange> get) =>
-        new("outside", "What happens beyond the edges of the table.", OutsideWords, get);
+    internal static ValueProperty<T, OutsideRange> Outside<T>(this ObjectBuilder<T> o, Func<T, OutsideRange> get) =>
+        o.Required(
+                "outside",
+                ChoiceShape.Of(
+                    ("refuse", OutsideRange.Refuse),
+                    ("hold the ends", OutsideRange.HoldEnds),
+                    ("extend", OutsideRange.Extend)
+                ),
+                get
+            )
+            .Says("What happens beyond the edges of the table.");
 
-    internal static ListShape<T> Knots<T>(Shape<T> knot) => new(knot, 1, MostKnots);
+    /// <summary>The values of a table's axis, or of its points.</summary>
+    internal static ListShape<T> Knots<T>(this Shape<T> knot) => knot.List(1, MostKnots);
 
-    internal static ListShape<ImmutableArray<T>> Rows<T>(Shape<T> value) => new(Knots(value), 1, MostKnots);
+    /// <summary>The values of a table, row by row.</summary>
+    internal static ListShape<ImmutableArray<T>> Rows<T>(this Shape<T> value) => value.Knots().Knots();
 
     /// <summary>Rows as a table; refuses rows of different lengths.</summary>
     internal static T[,] ToTable<T>(ImmutableArray<ImmutableArray<T>> rows, string paramName)

@@ -2,6 +2,14 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
+/// <summary>Makes shapes of words.</summary>
+internal static class ChoiceShape
+{
+    /// <summary>One of a few words, each standing for a value.</summary>
+    internal static ChoiceShape<T> Of<T>(params ImmutableArray<(string Word, T Value)> choices)
+        where T : notnull => new(choices);
+}
+
 /// <summary>One of a few words, each standing for a value.</summary>
 internal sealed class ChoiceShape<T> : Shape<T>
     where T : notnull
@@ -30,8 +38,10 @@ internal sealed class ChoiceShape<T> : Shape<T>
             ? Find(item.Text)!
             : throw item.Refuse($"Must be {Wanted}.");
 
-    internal override JsonText Write(T value) =>
-        JsonText.Of(choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word);
+    /// <summary>The word of a value that has one.</summary>
+    internal string WordOf(T value) => choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word;
+
+    internal override JsonText Write(T value) => JsonText.Of(WordOf(value));
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
         JsonText.Object(("enum", JsonText.List(Words.Select(JsonText.Of))));

@@ -5,33 +5,30 @@ namespace FuelMath;
 /// <summary>An object with named properties that makes a value. Unknown, repeated and missing properties are refused.</summary>
 internal sealed class ObjectShape<T> : Shape<T>
 {
+    /// <summary>The property that tells the objects of a union apart.</summary>
+    internal const string Tag = "kind";
+
+    private readonly string name;
     private readonly string description;
     private readonly ImmutableArray<Property<T>> properties;
+    private readonly ImmutableArray<string> alternatives;
+    private readonly Action<T>? checkWritten;
     private readonly Func<Fields<T>, T> make;
 
-    internal ObjectShape(
-        string name,
-        string description,
-        ImmutableArray<Property<T>> properties,
-        Func<Fields<T>, T> make
-    )
+    /// <summary>Describes the object: its properties in the order in which they are written, then what makes the value.</summary>
+    internal ObjectShape(Func<ObjectBuilder<T>, Func<Fields<T>, T>> describe)
     {
-        Name = name;
-        this.description = description;
-        this.properties = properties;
-        this.make = make;
+        ObjectBuilder<T> built = new();
+        make = built.Completed(describe(built));
+        (name, description, properties) = (built.Name, built.Description, built.Properties);
+        (alternatives, checkWritten, Holds) = (built.Alternatives, built.WrittenCheck, built.Holds);
     }
 
-    /// <summary>Properties of which exactly one must be there; none of them is required by itself.</summary>
-    internal ImmutableArray<string> ExactlyOne { get; init; } = [];
+    /// <summary>The word by which a union knows it; empty outside unions.</summary>
+    internal string Kind => properties.OfType<WordProperty<T>>().FirstOrDefault(p => p.Name == Tag)?.Word ?? "";
 
-    /// <summary>Refuses a value that can't be written; null where all can.</summary>
-    internal Action<T>? CheckWritten { get; init; }
-
-    /// <summary>The name of its definition in the schema.</summary>
-    internal string Name { get; }
-
-    internal ImmutableArray<Property<T>> Properties => properties;
+    /// <summary>Which values of a union are written as this object.</summary>
+    internal Func<T, bool> Holds { get; }
 
     internal override string Wanted => $"an object with {JsonItem.Quoted(properties.Select(p => p.Name))}";
 
@@ -55,9 +52,9 @@ internal sealed class ObjectShape<T> : Shape<T>
             }
         }
 
-        if (!ExactlyOne.IsEmpty && ExactlyOne.Count(n => item.Member(n) is not null) != 1)
+        if (!alternatives.IsEmpty && alternatives.Count(n => item.Member(n) is not null) != 1)
         {
-            throw item.Refuse($"Must have exactly one of {JsonItem.Quoted(ExactlyOne)}.");
+            throw item.Refuse($"Must have exactly one of {JsonItem.Quoted(alternatives)}.");
         }
 
         try
@@ -84,13 +81,13 @@ internal sealed class ObjectShape<T> : Shape<T>
 
     internal override JsonText Write(T value)
     {
-        CheckWritten?.Invoke(value);
+        checkWritten?.Invoke(value);
         return JsonText.Object(properties.Where(p => p.IsIn(value)).Select(p => (p.Name, p.Write(value))));
     }
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
         definitions.Refer(
-            Name,
+            name,
             () =>
                 JsonText.Object([
                     ("description", JsonText.Of(description)),
@@ -101,19 +98,19 @@ internal sealed class ObjectShape<T> : Shape<T>
                     ),
                     ("required", JsonText.List(properties.Where(p => p.IsRequired).Select(p => JsonText.Of(p.Name)))),
                     ("additionalProperties", JsonText.Of(false)),
-                    .. ExactlyOneSchema,
+                    .. Alternatives,
                 ])
         );
 
-    private IEnumerable<(string, JsonText)> ExactlyOneSchema =>
-        ExactlyOne.IsEmpty
+    private IEnumerable<(string, JsonText)> Alternatives =>
+        alternatives.IsEmpty
             ? []
             :
             [
                 (
                     "oneOf",
                     JsonText.List(
-                        ExactlyOne.Select(n => JsonText.Object(("required", JsonText.List([JsonText.Of(n)]))))
+                        alternatives.Select(n => JsonText.Object(("required", JsonText.List([JsonText.Of(n)]))))
                     )
                 ),
             ];

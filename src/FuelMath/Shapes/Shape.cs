@@ -14,6 +14,9 @@ internal abstract class Shape<T>
 
     internal abstract JsonText Schema(SchemaDefinitions definitions);
 
+    /// <summary>A list of such values.</summary>
+    internal ListShape<T> List(int least, int most) => new(this, least, most);
+
     private protected JsonItem Expect(JsonItem item, JsonItemKind kind) =>
         item.Kind == kind ? item : throw item.Refuse($"Must be {Wanted}.");
 }

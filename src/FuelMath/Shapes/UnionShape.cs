@@ -4,33 +4,25 @@ namespace FuelMath;
 
 /// <summary>One of several kinds of object, told apart by a word in the property "kind".</summary>
 internal sealed class UnionShape<T> : Shape<T>
-    where T : class
+    where T : notnull
 {
-    private const string Tag = "kind";
+    private const string Tag = ObjectShape<T>.Tag;
 
-    private readonly ImmutableArray<UnionCase<T>> cases;
+    private readonly ImmutableArray<ObjectShape<T>> cases;
 
-    internal UnionShape(params ImmutableArray<UnionCase<T>> cases) => this.cases = cases;
+    internal UnionShape(params ImmutableArray<ObjectShape<T>> cases) => this.cases = cases;
 
     internal override string Wanted => $"an object whose \"{Tag}\" is one of {Words}";
 
-    internal ImmutableArray<UnionCase<T>> Cases => cases;
-
-    private string Words => JsonItem.Quoted(cases.Select(c => c.Word));
+    private string Words => JsonItem.Quoted(cases.Select(c => c.Kind));
 
     internal override T Read(JsonItem item)
     {
         JsonItem tag =
             Expect(item, JsonItemKind.Object).Member(Tag) ?? throw item.Refuse($"Must have \"{Tag}\", one of {Words}.");
-        foreach (UnionCase<T> one in cases)
-        {
-            if (tag.Kind == JsonItemKind.Text && tag.Text == one.Word)
-            {
-                return one.Read(item);
-            }
-        }
-
-        throw tag.Refuse($"Must be one of {Words}.");
+        return tag.Kind == JsonItemKind.Text && cases.FirstOrDefault(c => c.Kind == tag.Text) is { } one
+            ? one.Read(item)
+            : throw tag.Refuse($"Must be one of {Words}.");
     }
 
     internal override JsonText Write(T value) => cases.First(c => c.Holds(value)).Write(value);

@@ -5,15 +5,14 @@ internal sealed class ValueProperty<TOwner, TValue> : Property<TOwner>
 {
     private readonly Shape<TValue> shape;
     private readonly Func<TOwner, TValue> get;
-    private readonly Func<TOwner, bool> isIn;
+    private readonly Func<TValue, bool> isLeftOut;
     private readonly TValue whenAbsent;
 
     internal ValueProperty(string name, string description, Shape<TValue> shape, Func<TOwner, TValue> get)
         : base(name, description, true)
     {
-        this.shape = shape;
-        this.get = get;
-        isIn = _ => true;
+        (this.shape, this.get) = (shape, get);
+        isLeftOut = _ => false;
         whenAbsent = default!;
     }
 
@@ -22,20 +21,15 @@ internal sealed class ValueProperty<TOwner, TValue> : Property<TOwner>
         string description,
         Shape<TValue> shape,
         Func<TOwner, TValue> get,
-        Func<TOwner, bool> isIn,
+        Func<TValue, bool> isLeftOut,
         TValue whenAbsent
     )
-        : base(name, description, false)
-    {
-        this.shape = shape;
-        this.get = get;
-        this.isIn = isIn;
-        this.whenAbsent = whenAbsent;
-    }
+        : base(name, description, false) =>
+        (this.shape, this.get, this.isLeftOut, this.whenAbsent) = (shape, get, isLeftOut, whenAbsent);
 
     internal override string Wanted => shape.Wanted;
 
-    internal override bool IsIn(TOwner owner) => isIn(owner);
+    internal override bool IsIn(TOwner owner) => IsRequired || !isLeftOut(get(owner));
 
     internal TValue Read(JsonItem owner) => owner.Member(Name) is { } item ? shape.Read(item) : whenAbsent;
 

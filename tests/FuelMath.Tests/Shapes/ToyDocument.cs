@@ -7,67 +7,25 @@ namespace FuelMath.Tests.Shapes;
 /// <summary>A small document with one of everything, to test the machinery apart from the parts.</summary>
 internal sealed class ToyDocument
 {
-    private static readonly ValueProperty<ToyDocument, string> NameProperty = new(
-        "name",
-        "What it is called.",
-        TextShape.Name,
-        t => t.Name
-    );
-
-    private static readonly ValueProperty<ToyDocument, Length> LengthProperty = new(
-        "length",
-        "How long it is.",
-        new QuantityShape<Length>(QuantityKinds.Length, "mm"),
-        t => t.Length
-    );
-
-    private static readonly ValueProperty<ToyDocument, int> CountProperty = new(
-        "count",
-        "How many there are.",
-        new CountShape(1, 16),
-        t => t.Count
-    );
-
-    private static readonly ValueProperty<ToyDocument, double> FactorProperty = new(
-        "lossCoefficient",
-        "A pure number.",
-        NumberShape.Instance,
-        t => t.Factor
-    );
-
-    private static readonly ValueProperty<ToyDocument, bool> ColorProperty = new(
-        "lined",
-        "Whether it is lined; not when left out.",
-        new ChoiceShape<bool>(("yes", true), ("no", false)),
-        t => t.Lined,
-        t => t.Lined,
-        false
-    );
-
-    private static readonly ValueProperty<ToyDocument, ImmutableArray<ToyDocument>> PartsProperty = new(
-        "parts",
-        "What it is made of; nothing when left out.",
-        new ListShape<ToyDocument>(new Deferred(), 1, 3),
-        t => t.Parts,
-        t => t.Parts.Length > 0,
-        []
-    );
-
     internal static ObjectShape<ToyDocument> Shape { get; } =
-        new(
-            "toy",
-            "A toy.",
-            [NameProperty, LengthProperty, CountProperty, FactorProperty, ColorProperty, PartsProperty],
-            f =>
-                new(
-                    f.Of(NameProperty),
-                    f.Of(LengthProperty),
-                    f.Of(CountProperty),
-                    f.Of(FactorProperty),
-                    f.Of(ColorProperty),
-                    f.Of(PartsProperty)
+        new(o =>
+        {
+            o.Is("toy", "A toy.");
+            var name = o.Required("name", TextShape.Name, t => t.Name).Says("What it is called.");
+            var length = o.Required("length", new QuantityShape<Length>(QuantityKinds.Length, "mm"), t => t.Length)
+                .Says("How long it is.");
+            var count = o.Required("count", new CountShape(1, 16), t => t.Count).Says("How many there are.");
+            var factor = o.Required("lossCoefficient", NumberShape.Instance, t => t.Factor).Says("A pure number.");
+            var lined = o.Optional(
+                    "lined",
+                    ChoiceShape.Of(("yes", true), ("no", false)),
+                    t => t.Lined ? true : (bool?)null
                 )
-        );
+                .Says("Whether it is lined; not when left out.");
+            var parts = o.Optional("parts", new Deferred().List(1, 3), t => t.Parts)
+                .Says("What it is made of; nothing when left out.");
+            return f => new(f.Of(name), f.Of(length), f.Of(count), f.Of(factor), f.Of(lined) ?? false, f.Of(parts));
+        });
 
     internal ToyDocument(
         string name,
