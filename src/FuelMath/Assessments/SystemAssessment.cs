@@ -21,6 +21,7 @@ public sealed class SystemAssessment
     /// <param name="system">The system.</param>
     /// <param name="points">Where it is to run; none gives a verdict of "not known". Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A point commands widths for another number of stages.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A mixture comes out beyond what a number can hold.</exception>
     public SystemAssessment(FuelSystem system, IEnumerable<OperatingPoint> points)
         : this(system, points, null, []) { }
@@ -31,7 +32,10 @@ public sealed class SystemAssessment
     /// <param name="measured">The same system with its injectors as they were measured.</param>
     /// <param name="sets">What the bench found of each stage. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">A set names a stage that the system does not have, or one stage has two sets, or the measured system has other stages.</exception>
+    /// <exception cref="ArgumentException">
+    /// A set names a stage that the system does not have, or one stage has two sets, or the measured system has other stages, or
+    /// a point commands widths for another number of stages.
+    /// </exception>
     public static SystemAssessment FromBench(
         FuelSystem system,
         IEnumerable<OperatingPoint> points,

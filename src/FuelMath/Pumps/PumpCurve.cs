@@ -166,6 +166,7 @@ public sealed class PumpCurve
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The working of <see cref="EfficiencyAt"/>; flow and current are read from the curves.</returns>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The power is beyond 1e15 W.</exception>
     /// <exception cref="InvalidOperationException">It draws no power there.</exception>
     public Working EfficiencyWorkingAt(Pressure pressureRise)
     {
@@ -192,6 +193,7 @@ public sealed class PumpCurve
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The power, in W.</returns>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The power is beyond 1e15 W.</exception>
     public Power HydraulicPowerAt(Pressure pressureRise)
     {
         double rise = Rise(pressureRise);
@@ -205,6 +207,7 @@ public sealed class PumpCurve
     /// With the pump in the tank and a return line nearly all of it ends as heat in the fuel, hydraulic power included.
     /// </remarks>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The power is beyond 1e15 W.</exception>
     public Power ElectricPowerAt(Pressure pressureRise) =>
         SiUnits.Power(PumpPower.Electric(new Real(voltage), new Real(CurrentOverRise.At(Rise(pressureRise)))).Value);
 
@@ -212,6 +215,7 @@ public sealed class PumpCurve
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>
     /// <returns>The efficiency of pump and motor together.</returns>
     /// <exception cref="OutsideTableException"><paramref name="pressureRise"/> lies outside the points.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The power is beyond 1e15 W.</exception>
     /// <exception cref="InvalidOperationException">It draws no power there.</exception>
     public Ratio EfficiencyAt(Pressure pressureRise)
     {

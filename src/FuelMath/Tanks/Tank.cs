@@ -141,6 +141,7 @@ public sealed class Tank
     /// <summary>What the tank holds as a fuel.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <returns>The blend of all that was put in, by mass.</returns>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is blank or has control characters.</exception>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     public Fuel ToFuel(string name)
     {
@@ -159,6 +160,7 @@ public sealed class Tank
     /// <summary>What the tank holds as one liquid.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <returns>The liquid.</returns>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is blank or has control characters.</exception>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     public TankLiquid ToLiquid(string name) => new(ToFuel(name), EthanolContent, WaterContent);
 

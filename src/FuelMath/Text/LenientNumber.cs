@@ -126,18 +126,18 @@ internal static partial class LenientNumber
     private static int Sign(Match match) => match.Groups["sign"].ValueSpan is "-" ? -1 : 1;
 
     [GeneratedRegex(
-        @"^(?<sign>[-+]?)(?:(?<whole>\d{1,9})(?: +|-))?(?<above>\d{1,9}) ?[/:] ?(?<below>\d{1,9})(?![\d.,])"
+        @"^(?<sign>[-+]?)(?:(?<whole>[0-9]{1,9})(?: +|-))?(?<above>[0-9]{1,9}) ?[/:] ?(?<below>[0-9]{1,9})(?![0-9.,])"
     )]
     private static partial Regex Fraction();
 
     [GeneratedRegex(
-        @"^(?<sign>[-+]?) ?(?<digits>\d+(?: \d{3})+(?:[.,]\d+)?(?!\d)|\d[\d.,]*(?<![.,])|[.,]\d+)\.?(?:[eE](?<power>[-+]?\d{1,4})|\ ?[xX*×]\ ?10\^?\(?(?<power>[-+]?\d{1,4})\)?)?"
+        @"^(?<sign>[-+]?) ?(?<digits>[0-9]+(?: [0-9]{3})+(?:[.,][0-9]+)?(?![0-9])|[0-9][0-9.,]*(?<![.,])|[.,][0-9]+)\.?(?:[eE](?<power>[-+]?[0-9]{1,4})|\ ?[xX*×]\ ?10\^?\(?(?<power>[-+]?[0-9]{1,4})\)?)?"
     )]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"^\d{1,3}(?: \d{3})+(?:[.,]\d+)?$")]
+    [GeneratedRegex(@"^[0-9]{1,3}(?: [0-9]{3})+(?:[.,][0-9]+)?$")]
     private static partial Regex SpacedGroups();
 
-    [GeneratedRegex(@"^[1-9]\d{0,2}[.,]\d{3}$")]
+    [GeneratedRegex(@"^[1-9][0-9]{0,2}[.,][0-9]{3}$")]
     private static partial Regex GroupOfThree();
 }

@@ -138,6 +138,6 @@ internal static partial class LenientReading
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
 
-    [GeneratedRegex(@"^(?:-|\.\.+|to|\+/?-)\s*\d")]
+    [GeneratedRegex(@"^(?:-|\.\.+|to|\+/?-)\s*[0-9]")]
     private static partial Regex Range();
 }

@@ -92,7 +92,7 @@ public sealed partial class WireSize
     public override string ToString() => Name;
 
     [GeneratedRegex(
-        @"^\s*(?:(?:AWG|\#)\s*-?\s*(?<number>\d{1,2})(?<zeros>/0)?|(?<number>\d{1,2})(?<zeros>/0)?\s*-?\s*(?:AWG|ga\.?|gauge)|(?<number>[1-4])(?<zeros>/0))\s*$",
+        @"^\s*(?:(?:AWG|\#)\s*-?\s*(?<number>[0-9]{1,2})(?<zeros>/0)?|(?<number>[0-9]{1,2})(?<zeros>/0)?\s*-?\s*(?:AWG|ga\.?|gauge)|(?<number>[1-4])(?<zeros>/0))\s*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex GaugeText();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using FuelMath.Bench;
 using FuelMath.Tests.Bench;
@@ -175,7 +176,7 @@ public sealed class BenchDocumentTests
         Assert.Contains(words, message, StringComparison.Ordinal);
     }
 
-    private static string Of(IQuantity? quantity) => quantity!.ToString("g", null);
+    private static string Of(IQuantity? quantity) => quantity!.ToString("g", CultureInfo.InvariantCulture);
 
     private static BenchedInjector Full()
     {

@@ -95,7 +95,11 @@ public sealed class MixtureTests
         );
 
         Assert.Equal("equivalenceRatio", error.ParamName);
-        Assert.StartsWith($"Must be finite and greater than zero; it was {ratio}", error.Message);
+        Assert.StartsWith(
+            FormattableString.Invariant($"Must be finite and greater than zero; it was {ratio}"),
+            error.Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

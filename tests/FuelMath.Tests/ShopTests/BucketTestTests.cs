@@ -84,7 +84,10 @@ public sealed class BucketTestTests
         ShopCause voltage = Cause(Caught(System, weak), ShopCauseKind.PumpVoltage);
 
         Close.Within(1e-6, 1 - (volts / Test.PumpVoltage.Volts), voltage.Departure.DecimalFractions);
-        Assert.Equal($"{volts:0.00} V instead of {Test.PumpVoltage.Volts:0.00} V", voltage.Needed);
+        Assert.Equal(
+            FormattableString.Invariant($"{volts:0.00} V instead of {Test.PumpVoltage.Volts:0.00} V"),
+            voltage.Needed
+        );
     }
 
     [Fact]

@@ -194,8 +194,11 @@ public sealed class PowerSupplyTests
         Assert.True(effect.PumpFlowChange.DecimalFractions < 0);
         Close.Within(1e-12, 13.8 - effect.WithDrop.Pumps[0].Voltage.Volts, effect.PumpVoltageDrop.Volts);
         Assert.StartsWith(
-            $"{effect.PumpVoltageDrop.Volts:0.00} V lost to the pumps change their flow by -",
-            effect.ToString()
+            FormattableString.Invariant(
+                $"{effect.PumpVoltageDrop.Volts:0.00} V lost to the pumps change their flow by -"
+            ),
+            effect.ToString(),
+            StringComparison.Ordinal
         );
     }
 

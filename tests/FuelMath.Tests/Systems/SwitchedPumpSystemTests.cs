@@ -116,7 +116,7 @@ public sealed class SwitchedPumpSystemTests
 
         Assert.Contains("No set of running pumps lasts", refusal.Message, StringComparison.Ordinal);
         Assert.Contains(
-            $"is {alone:0.###} kPa gauge, which starts 'second'",
+            FormattableString.Invariant($"is {alone:0.###} kPa gauge, which starts 'second'"),
             refusal.Message,
             StringComparison.Ordinal
         );

@@ -81,6 +81,14 @@ public sealed class LenientReadingTests
             }
         );
 
+    /// <summary>Digits of other scripts are refused: a fraction with them once left the reader as another exception.</summary>
+    [Theory]
+    [InlineData("1 \u0663/4 bar")]
+    [InlineData("2\uff11/16 mm")]
+    [InlineData("\u0967 bar")]
+    public void DigitsOfOtherScripts_AreRefusedAsNoNumber(string text) =>
+        Assert.Throws<QuantityTextException>(() => QuantityKinds.Length.ParseLenient(text, null));
+
     [Theory]
     [InlineData("1,234 bar", 123400)]
     [InlineData("1.234 bar", 123400000)]
