@@ -32,8 +32,8 @@ public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
     public static DegreesOfFreedom From(double number) => new(1 / Guard.InRange(number, 1, Most));
 
     /// <summary>
-    /// From the estimated relative uncertainty of the standard uncertainty: one over twice its square. Source:
-    /// [JCGM-100] section G.4.2, equation G.3.
+    /// From the estimated relative uncertainty of the standard uncertainty: one over twice its square.
+    /// Source: [JCGM-100] section G.4.2, equation G.3.
     /// </summary>
     /// <param name="relativeUncertainty">As a fraction of the standard uncertainty; 0.01 % to 70 %.</param>
     /// <returns>The degrees of freedom: 25 % gives 8.</returns>

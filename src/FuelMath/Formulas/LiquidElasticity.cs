@@ -75,8 +75,8 @@ public static class LiquidElasticity
     /// The upper estimate is the inverse of <see cref="PetroleumCompressibility{T}"/>. The lower is an ideal mixture of
     /// eight pure hydrocarbons by their equations of state, composed like a gasoline: 0.82 of the upper estimate at 0
     /// °C and 0.66 at 80, nearly the same for gasolines of 726 and 749 kg/m³. This is their mean, 0.908 - 1.75e-4 t -
-    /// 1e-5 t^2 of the upper one; <see cref="GasolineModulusError{T}"/> is half their distance. Source:
-    /// [API-MPMS-11.2.1M] equation for F; the mixture from [Span-2003], [Lemmon-2006] and [Blackham-Lemmon-IC8].
+    /// 1e-5 t^2 of the upper one; <see cref="GasolineModulusError{T}"/> is half their distance.
+    /// Source: [API-MPMS-11.2.1M] equation for F; the mixture from [Span-2003], [Lemmon-2006] and [Blackham-Lemmon-IC8].
     /// </remarks>
     [MethodImpl(Inline)]
     public static T GasolineModulus<T>(T densityAt15, T celsius)

@@ -151,8 +151,8 @@ public static class Orifice
     /// <param name="exponent">The power, 0.3 to 1; one half is the square-root law.</param>
     /// <returns>Mass flow, kg/s.</returns>
     /// <remarks>
-    /// The exponent holds for one fluid; the dependence on density remains that of an orifice, a square root. Source:
-    /// [White-2003] section 6.12 for the root of density; the power of pressure is a fit, [Definition] of a power law.
+    /// The exponent holds for one fluid; the dependence on density remains that of an orifice, a square root.
+    /// Source: [White-2003] section 6.12 for the root of density; the power of pressure is a fit, [Definition] of a power law.
     /// </remarks>
     [MethodImpl(Inline)]
     public static T PowerLawMassFlow<T>(

@@ -67,8 +67,8 @@ public static class PetroleumViscosity
         where T : struct, IScalar<T> => T.Step(T.Exp(c * (293.15 / temperature - 1)), RelativeResult, RelativeSource);
 
     /// <summary>
-    /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is linear in log T. Source:
-    /// [ASTM-D341] equation 1, without the terms that matter below 2 mm²/s.
+    /// Kinematic viscosity of an oil from two measured ones: log log (nu + 0.7 mm²/s) is linear in log T.
+    /// Source: [ASTM-D341] equation 1, without the terms that matter below 2 mm²/s.
     /// </summary>
     /// <typeparam name="T">The scalar type.</typeparam>
     /// <param name="firstTemperature">In K.</param>

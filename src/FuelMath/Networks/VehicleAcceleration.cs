@@ -8,8 +8,8 @@ namespace FuelMath;
 /// <para>
 /// In the vehicle the pressure of still fluid falls along the acceleration by density x acceleration x distance, as it
 /// falls upward by the weight of the column. Braking is a negative forward acceleration; in a left turn the vehicle
-/// accelerates to the left. A free surface tilts: give a tank the pressure at the place where it is drawn from. Source:
-/// [White-2003] section 2.9 (pressure distribution in rigid-body motion).
+/// accelerates to the left. A free surface tilts: give a tank the pressure at the place where it is drawn from.
+/// Source: [White-2003] section 2.9 (pressure distribution in rigid-body motion).
 /// </para>
 /// <para>The default value is rest.</para>
 /// </remarks>

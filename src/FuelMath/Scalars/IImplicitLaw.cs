@@ -2,8 +2,8 @@ namespace FuelMath.Formulas;
 
 /// <summary>A law of the form residual(x; a, b) = 0 with one root, solved in plain numbers and lifted by one Newton step.</summary>
 /// <remarks>
-/// The derivative of the root is exact by the implicit function theorem; none is written by hand. Source:
-/// [Griewank-2008] chapter 15 (implicit and iterative differentiation).
+/// The derivative of the root is exact by the implicit function theorem; none is written by hand.
+/// Source: [Griewank-2008] chapter 15 (implicit and iterative differentiation).
 /// </remarks>
 public interface IImplicitLaw
 {

@@ -4,8 +4,8 @@ namespace FuelMath.Statistics;
 
 /// <summary>Kernel: the test of a straight line by repeats at the same abscissa.</summary>
 /// <remarks>
-/// The residual sum of squares is that of repeats about their own mean plus that of the means about the line. Source:
-/// [Draper-Smith-1998] chapter 2, with weights as in chapter 5.
+/// The residual sum of squares is that of repeats about their own mean plus that of the means about the line.
+/// Source: [Draper-Smith-1998] chapter 2, with weights as in chapter 5.
 /// </remarks>
 internal static class LackOfFit
 {

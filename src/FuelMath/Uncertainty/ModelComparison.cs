@@ -9,8 +9,8 @@ namespace FuelMath.Statistics;
 internal static class ModelComparison
 {
     /// <summary>
-    /// The probability of a sum of squares as large or larger when the model and the uncertainties are right. Source:
-    /// [NIST-Handbook] section 1.3.6.6.6 (chi-square distribution).
+    /// The probability of a sum of squares as large or larger when the model and the uncertainties are right.
+    /// Source: [NIST-Handbook] section 1.3.6.6.6 (chi-square distribution).
     /// </summary>
     internal static double Probability(double chiSquared, int degreesOfFreedom) =>
         SpecialFunctions.GammaUpperRegularized(degreesOfFreedom / 2.0, chiSquared / 2);
