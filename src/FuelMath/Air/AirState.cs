@@ -5,8 +5,9 @@ namespace FuelMath;
 
 /// <summary>Air at a pressure, a temperature and a humidity.</summary>
 /// <remarks>
-/// What burns the fuel is the dry air in it: saturated with water at sea level it has 2.3 % less of it at 20 °C, 4.2 %
-/// at 30 °C, 5.6 % at 35 °C and 7.3 % at 40 °C. As an ideal gas, within 0.1 %. Source: [CIPM-2007] equation 1.
+/// Only the dry air in it burns the fuel: saturated with water at sea level it has 2.3 % less dry air at 20 °C, 4.2 %
+/// at 30 °C, 5.6 % at 35 °C and 7.3 % at 40 °C. Treated as an ideal gas, accurate within 0.1 %. Source: [CIPM-2007]
+/// equation 1.
 /// </remarks>
 public sealed class AirState
 {
@@ -22,7 +23,9 @@ public sealed class AirState
     /// <param name="pressure">Absolute pressure; greater than zero.</param>
     /// <param name="temperature">From 0 °C to 60 °C where there is humidity; else from -90 °C to 200 °C.</param>
     /// <param name="relativeHumidity">From 0 % to 100 %.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside its range, or the pressure is not above the partial pressure of the water.
+    /// </exception>
     public AirState(AbsolutePressure pressure, Temperature temperature, Ratio relativeHumidity)
     {
         if (!(pressure.Si > 0))
@@ -72,7 +75,7 @@ public sealed class AirState
             AtmosphereModel.MoistAirDensity(new Real(Pressure.Si), new Real(kelvins), new Real(water)).Value
         );
 
-    /// <summary>Mass of dry air in a volume: what burns the fuel.</summary>
+    /// <summary>Density of the dry air, which burns the fuel.</summary>
     public Density DryAirDensity => SiUnits.Density(DrySi);
 
     private double DrySi =>
@@ -82,19 +85,21 @@ public sealed class AirState
     /// <param name="pressure">Absolute pressure; greater than zero.</param>
     /// <param name="temperature">From -90 °C to 200 °C.</param>
     /// <returns>The air.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside its range, or the pressure is not above the partial pressure of the water.
+    /// </exception>
     public static AirState Dry(AbsolutePressure pressure, Temperature temperature) =>
         new(pressure, temperature, SiUnits.Ratio(0));
 
     /// <summary>
-    /// Fuel that an engine needs in this air over what it needs in another, when it draws the same volume at the same
-    /// lambda: the ratio of the dry air in it.
+    /// Fuel that an engine needs in this air over that in another, for the same intake volume and lambda: the ratio of
+    /// dry-air densities.
     /// </summary>
     /// <param name="reference">The other air.</param>
     /// <returns>The ratio of fuel masses.</returns>
     /// <remarks>
-    /// For an engine that breathes the air as it is. One that is charged to an absolute pressure feels the temperature and
-    /// the humidity, not the altitude.
+    /// For a naturally aspirated engine. One that is boosted to an absolute pressure is affected by temperature and
+    /// humidity, not by altitude.
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="reference"/> is null.</exception>
     public Ratio FuelRatioTo(AirState reference)

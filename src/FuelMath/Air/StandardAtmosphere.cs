@@ -6,8 +6,8 @@ namespace FuelMath;
 
 /// <summary>The standard atmosphere up to 11 km: dry air at rest, 15 °C at sea level. Source: [ISO-2533] table 4.</summary>
 /// <remarks>
-/// The standard counts geopotential altitude, other tables the height above the sea; at 5 km the two differ by 4 m and
-/// 0.05 % of the pressure. A real day differs more: measure pressure and temperature where you can.
+/// The standard uses geopotential altitude, other tables the height above sea level; at 5 km the two differ by 4 m, or
+/// 0.05 % of the pressure. Weather makes a larger difference: measure pressure and temperature where you can.
 /// </remarks>
 public static class StandardAtmosphere
 {
@@ -23,7 +23,7 @@ public static class StandardAtmosphere
     /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
     public static AirState AtGeopotentialAltitude(Length altitude) => At(Inside(altitude));
 
-    /// <summary>The air at a height above the sea.</summary>
+    /// <summary>The air at a height above sea level.</summary>
     /// <param name="height">From -2 km to 11 km.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside the range.</exception>

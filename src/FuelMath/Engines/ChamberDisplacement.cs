@@ -3,14 +3,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Volume that one chamber sweeps, from its measures.</summary>
+/// <summary>Swept volume of one chamber, from its dimensions.</summary>
 public static class ChamberDisplacement
 {
     /// <summary>A cylinder. Source: [Definition] volume of a cylinder.</summary>
     /// <param name="bore">Bore; greater than zero.</param>
     /// <param name="stroke">Stroke; greater than zero.</param>
     /// <returns>The swept volume, in m³.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A measure is not greater than zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not greater than zero.</exception>
     public static Volume OfCylinder(Length bore, Length stroke) =>
         SiUnits.Volume(
             Displacement
@@ -22,8 +22,8 @@ public static class ChamberDisplacement
     /// <param name="eccentricity">Eccentricity of the shaft; greater than zero.</param>
     /// <param name="generatingRadius">Center of the rotor to its apex; greater than zero.</param>
     /// <param name="width">Width of the rotor; greater than zero.</param>
-    /// <returns>The displacement of one chamber, in m³; it counts once for each rotor and turn of the shaft.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A measure is not greater than zero.</exception>
+    /// <returns>The displacement of one chamber, in m³; it counts once per rotor and turn of the shaft.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not greater than zero.</exception>
     public static Volume OfRotor(Length eccentricity, Length generatingRadius, Length width) =>
         SiUnits.Volume(
             Displacement

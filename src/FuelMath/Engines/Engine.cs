@@ -4,14 +4,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What an engine takes in: chambers, displacement, how often each is filled and how well.</summary>
+/// <summary>The air intake of an engine: chambers, displacement, cycle and volumetric efficiency.</summary>
 /// <remarks>
 /// <para>
-/// A chamber is what an injector feeds in its turn: a cylinder, or a rotor. A rotor has three chambers, of which each
-/// turn of the eccentric shaft fills one, so that a rotor counts once a turn with the displacement of one chamber.
+/// A chamber is a cylinder, or a rotor. A rotor has three chambers, of which each turn of the eccentric shaft fills
+/// one, so a rotor counts once per turn with the displacement of one chamber.
 /// </para>
 /// <para>
-/// A predicted mixture is no clearance to load an engine: begin rich and at light load, and watch a sensor.
+/// A predicted mixture is no clearance to load an engine: start rich and at light load, and watch a sensor.
 /// </para>
 /// </remarks>
 public sealed class Engine
@@ -88,7 +88,7 @@ public sealed class Engine
             1
         );
 
-    /// <summary>A two-stroke, which loses part of the air that it is sent through the exhaust port.</summary>
+    /// <summary>A two-stroke, which loses part of the air sent in through the exhaust port.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="cylinders">From 1 to 64.</param>
     /// <param name="displacement">Of all cylinders; greater than zero.</param>
@@ -146,15 +146,17 @@ public sealed class Engine
     /// <exception cref="ArgumentOutOfRangeException">The speed is not greater than zero.</exception>
     public Frequency CyclesPerSecond(RotationalSpeed speed) => SiUnits.Frequency(Cycles(speed));
 
-    /// <summary>How often each injector opens, when every one feeds its own chamber.</summary>
+    /// <summary>How often each injector opens when each feeds its own chamber.</summary>
     /// <param name="speed">Speed of the crankshaft or eccentric shaft; greater than zero.</param>
-    /// <param name="pulsesPerCycle">1 when sequential, 2 for a batch that fires every turn of a four-stroke; up to 8.</param>
+    /// <param name="pulsesPerCycle">
+    /// 1 for sequential injection, 2 for batch injection at every turn of a four-stroke; up to 8.
+    /// </param>
     /// <returns>The rate, in 1/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Frequency InjectionsPerSecond(RotationalSpeed speed, int pulsesPerCycle) =>
         SiUnits.Frequency(Injections(speed, pulsesPerCycle));
 
-    /// <summary>The time from one opening to the next, in which a pulse has to fit.</summary>
+    /// <summary>The time from one opening to the next, into which a pulse must fit.</summary>
     /// <param name="speed">Speed of the crankshaft or eccentric shaft; greater than zero.</param>
     /// <param name="pulsesPerCycle">As for <see cref="InjectionsPerSecond"/>.</param>
     /// <returns>The period, in s.</returns>
@@ -166,7 +168,7 @@ public sealed class Engine
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifoldPressure">Absolute manifold pressure; greater than zero.</param>
     /// <param name="chargeTemperature">Temperature of the charge in the manifold.</param>
-    /// <returns>The mass, in kg; of a two-stroke, before it loses part.</returns>
+    /// <returns>The mass, in kg; for a two-stroke, including the part that is lost.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="OutsideTableException">The point lies outside the volumetric efficiency.</exception>
     public Mass AirMassPerChamberCycle(
@@ -210,14 +212,15 @@ public sealed class Engine
         SiUnits.Mass(Guard.NotNegative(wholeEngine, wholeEngine.InSi()) / (Cycles(speed) * Chambers));
 
     /// <summary>
-    /// The mixture that burns in a two-stroke, whose air and fuel leave through the exhaust port in unequal shares.
+    /// The mixture that burns in a two-stroke, when different fractions of air and fuel are lost through the exhaust
+    /// port.
     /// </summary>
-    /// <param name="delivered">All air sent in over all fuel: what a sensor in the exhaust sees after it has burned.</param>
+    /// <param name="delivered">All air sent in over all fuel, as an exhaust sensor reads it.</param>
     /// <param name="fuelKept">
-    /// Fuel kept over fuel sent in, above 0 % and up to 100 %: that of the air when the charge is mixed before it enters,
-    /// 100 % when fuel comes after the port has shut.
+    /// Fuel kept over fuel sent in, above 0 % and up to 100 %: that of the air when the charge is mixed before it
+    /// enters, 100 % when fuel is injected after the port has closed.
     /// </param>
-    /// <returns>Lambda of what stays in the chamber.</returns>
+    /// <returns>Lambda of the charge in the chamber.</returns>
     /// <remarks>Source: [Heywood-1988] section 6.6 (trapping efficiency), from memory.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Lambda TrappedLambda(Lambda delivered, Ratio fuelKept) =>

@@ -3,14 +3,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The fuel that an engine asks for: from its power, or from its air.</summary>
+/// <summary>The fuel that an engine needs, from its power or its air.</summary>
 public static class FuelDemand
 {
     /// <summary>Fuel for a power at the crankshaft.</summary>
     /// <param name="crankPower">Power at the crankshaft, not at the wheels; not negative.</param>
     /// <param name="consumption">
-    /// Brake specific fuel consumption at the crankshaft, of the same fuel; greater than zero. It holds the enrichment
-    /// already: don't divide by lambda again. A figure for gasoline is none for ethanol.
+    /// Brake specific fuel consumption at the crankshaft, of the same fuel; greater than zero. It includes the
+    /// enrichment: don't divide by lambda again. A value for gasoline does not hold for ethanol.
     /// </param>
     /// <returns>The mass flow, in kg/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -27,7 +27,7 @@ public static class FuelDemand
     /// <summary>Fuel for a mass of air.</summary>
     /// <param name="air">Mass of air; not negative.</param>
     /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>
-    /// <param name="lambda">The mixture wanted.</param>
+    /// <param name="lambda">The intended mixture.</param>
     /// <returns>The mass, in kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Mass FromAir(Mass air, AirFuelRatio stoichiometric, Lambda lambda) =>
@@ -36,7 +36,7 @@ public static class FuelDemand
     /// <summary>Fuel for a flow of air.</summary>
     /// <param name="air">Mass flow of air; not negative.</param>
     /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>
-    /// <param name="lambda">The mixture wanted.</param>
+    /// <param name="lambda">The intended mixture.</param>
     /// <returns>The mass flow, in kg/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static MassFlow FromAir(MassFlow air, AirFuelRatio stoichiometric, Lambda lambda) =>

@@ -9,13 +9,13 @@ namespace FuelMath;
 /// would fill its displacement at manifold pressure and charge temperature.
 /// </summary>
 /// <remarks>
-/// The reference density is that of the manifold, not of the ambient air: a table made for the ambient density gives a
-/// boosted engine more than 100 % and is another table. For a two-stroke it is the delivery ratio: air sent in, not air
-/// kept. Bilinear between its points.
+/// The reference density is that of the manifold, not of the ambient air: a table for the ambient density, above 100 %
+/// for a boosted engine, must not be used here. For a two-stroke it is the delivery ratio: air sent in, not air kept.
+/// Bilinear between its points.
 /// </remarks>
 public sealed class VolumetricEfficiency
 {
-    /// <summary>More than this is a table for another reference density.</summary>
+    /// <summary>A greater value belongs to a table for another reference density.</summary>
     internal const double Most = 2;
 
     private const double RpmPerRadian = 30 / Math.PI;
@@ -28,9 +28,9 @@ public sealed class VolumetricEfficiency
     /// <param name="speeds">Engine speeds; two or more, rising.</param>
     /// <param name="manifoldPressures">Absolute pressures; two or more, rising.</param>
     /// <param name="values">A row for each speed, a column for each pressure; above 0 % and up to 200 %. Copied.</param>
-    /// <param name="outside">What happens beyond the edges.</param>
+    /// <param name="outside">The behavior beyond the edges.</param>
     /// <param name="source">Where the values come from.</param>
-    /// <exception cref="ArgumentException">The numbers do not make a table.</exception>
+    /// <exception cref="ArgumentException">The axes or the values do not have the stated shape.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is not above 0 % and up to 200 %.</exception>
     public VolumetricEfficiency(
         IEnumerable<RotationalSpeed> speeds,
@@ -83,10 +83,13 @@ public sealed class VolumetricEfficiency
     /// <summary>The speeds of the table; empty for one value everywhere.</summary>
     public ImmutableArray<RotationalSpeed> Speeds { get; }
 
-    /// <summary>The manifold pressures of the table; one where it does not depend on them, none for one value everywhere.</summary>
+    /// <summary>
+    /// The manifold pressures of the table; a single one where it does not depend on them, empty for one value
+    /// everywhere.
+    /// </summary>
     public ImmutableArray<AbsolutePressure> ManifoldPressures { get; }
 
-    /// <summary>What happens beyond the edges; one value everywhere has none.</summary>
+    /// <summary>The behavior beyond the edges; of no effect for one value everywhere.</summary>
     public OutsideRange Outside => grid?.Outside ?? OutsideRange.HoldEnds;
 
     /// <summary>Where the values come from.</summary>
@@ -95,11 +98,11 @@ public sealed class VolumetricEfficiency
     /// <summary>A table over speed alone, taken at one manifold pressure and used for all.</summary>
     /// <param name="speeds">Engine speeds; two or more, rising.</param>
     /// <param name="takenAt">The manifold pressure at which the values were taken.</param>
-    /// <param name="values">As many values, above 0 % and up to 200 %.</param>
-    /// <param name="outside">What happens beyond the ends.</param>
+    /// <param name="values">A value for each speed, above 0 % and up to 200 %.</param>
+    /// <param name="outside">The behavior beyond the ends.</param>
     /// <param name="source">Where the values come from.</param>
     /// <returns>The table.</returns>
-    /// <exception cref="ArgumentException">The numbers do not make a table.</exception>
+    /// <exception cref="ArgumentException">The axes or the values do not have the stated shape.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is not above 0 % and up to 200 %.</exception>
     public static VolumetricEfficiency FromSpeeds(
         IEnumerable<RotationalSpeed> speeds,
@@ -131,7 +134,7 @@ public sealed class VolumetricEfficiency
         );
     }
 
-    /// <summary>One value for every speed and pressure: a rough plan, not a measured engine.</summary>
+    /// <summary>One value for every speed and pressure: a rough assumption, not a measured engine.</summary>
     /// <param name="value">Above 0 % and up to 200 %.</param>
     /// <param name="source">Where the value comes from.</param>
     /// <returns>The table.</returns>
@@ -167,7 +170,7 @@ public sealed class VolumetricEfficiency
     {
         double value = grid?.At(Rpm(speed), Kilopascals(manifoldPressure)) ?? constant;
 
-        // A table carried on beyond its edges may run down to nothing.
+        // A table extrapolated beyond its edges may fall to zero.
         return value > 0
             ? value
             : throw Guard.OutOfRange(

@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Where a bypass regulator changes its state: from seated to regulating, and from regulating to fully open.</summary>
+/// <summary>
+/// The points at which a bypass regulator changes its state: from seated to regulating, and from regulating to fully
+/// open.
+/// </summary>
 /// <remarks>
-/// A pump that gives no more than the engine draws leaves it seated. From there on it regulates, up to the bypassed flow at
-/// which its own passage and the return line ask for more than its set point: then the rail rises with the square of flow.
+/// It is seated while the pump delivers no more than the engine draws. Beyond that it regulates, up to the bypassed
+/// flow at which its own passage and the return line need more pressure than its set point: then the rail pressure
+/// rises with the square of flow.
 /// </remarks>
 public sealed class BypassCrossovers
 {
@@ -16,13 +20,13 @@ public sealed class BypassCrossovers
     /// <summary>The rail pressure at which it begins to open; below, it is seated.</summary>
     public GaugePressure OpeningPressure { get; }
 
-    /// <summary>The bypassed flow at which it is open to its stop, in m³/s; with less it regulates.</summary>
+    /// <summary>The bypassed flow at which it is open to its stop, in m³/s; below it, it regulates.</summary>
     public VolumeFlow FullyOpenFlow { get; }
 
-    /// <summary>The rail pressure at that flow; with more flow it rises above it by the restriction.</summary>
+    /// <summary>The rail pressure at that flow; with more flow the restriction raises it.</summary>
     public GaugePressure FullyOpenPressure { get; }
 
-    /// <summary>With a return line at a pressure that does not depend on the flow.</summary>
+    /// <summary>The crossovers with a return line at a pressure that does not depend on the flow.</summary>
     /// <param name="regulator">The regulator.</param>
     /// <param name="reference">Pressure on its reference port.</param>
     /// <param name="returnLine">Pressure just behind the seat.</param>
@@ -30,7 +34,7 @@ public sealed class BypassCrossovers
     /// <returns>The crossovers.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// The density is not greater than zero, or the return line alone holds it open.
+    /// The density is not greater than zero, or the return-line pressure alone holds it open.
     /// </exception>
     public static BypassCrossovers Of(
         BypassRegulator regulator,
@@ -39,16 +43,16 @@ public sealed class BypassCrossovers
         Density density
     ) => At(regulator, reference, returnLine, 0, density);
 
-    /// <summary>With a return path to a tank, whose loss grows with the square of flow.</summary>
+    /// <summary>The crossovers with a return path to a tank, whose loss grows with the square of flow.</summary>
     /// <param name="regulator">The regulator.</param>
     /// <param name="reference">Pressure on its reference port.</param>
     /// <param name="tank">Pressure where the return path ends.</param>
-    /// <param name="returnPath">What the return path loses at a flow.</param>
+    /// <param name="returnPath">One reading of the loss of the return path.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The crossovers.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed, or the tank's pressure alone holds it open.
+    /// The density is not greater than zero, or the tank's pressure alone holds it open.
     /// </exception>
     public static BypassCrossovers Of(
         BypassRegulator regulator,
@@ -77,7 +81,7 @@ public sealed class BypassCrossovers
             );
         }
 
-        // What the return path loses presses on the seat as well, and lowers the held pressure by its influence.
+        // The loss of the return path also acts on the seat, and lowers the held pressure by the return influence.
         double influence = regulator.ReturnInfluence.InSi();
         double restriction = rho * (regulator.FullyOpenCoefficientSi + (returnCoefficient * (1 + influence)));
         double flow = BypassValve

@@ -4,19 +4,19 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// A return-style regulator: it holds the pressure upstream a set difference above its reference by bypassing to the
-/// return line what is not used.
+/// A return-style regulator: it holds the pressure upstream a set difference above its reference by bypassing unused
+/// fuel to the return line.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Its pressure rises a little with the bypassed flow (its slope), falls a little with return-line pressure, and
-/// follows the reference by slightly more than one to one, because the seat takes its area off the diaphragm. Open to
-/// its stop it is a fixed restriction above the return line, so that a small return line lifts the pressure upstream.
-/// When the pump can't supply the demand it is seated, and the pressure upstream is no longer its own.
+/// Its pressure rises slightly with the bypassed flow (its slope), falls slightly with return-line pressure, and
+/// follows the reference by slightly more than one to one, because the area of the seat is subtracted from that of the
+/// diaphragm. Open to its stop it is a fixed restriction above the return-line pressure, so a narrow return line raises
+/// the pressure upstream. When the pump can't supply the demand it is seated and does not set the pressure upstream.
 /// </para>
 /// <para>
 /// Caution: the line upstream stays under pressure after switch-off; relieve it before opening a line. Keep the return
-/// clear: a blocked one lifts the pressure to whatever the pump can reach.
+/// clear: a blocked one raises the pressure to the highest that the pump can reach.
 /// </para>
 /// <para>Source: [Definition] balance of forces on the diaphragm.</para>
 /// </remarks>
@@ -32,7 +32,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     private readonly double openCoefficient;
     private double referenceRatio = 1;
 
-    /// <summary>Builds a regulator from two bench readings and its measures.</summary>
+    /// <summary>Builds a regulator from two bench readings and its dimensions.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
     /// <param name="setPoint">The reading at which it was set.</param>
     /// <param name="second">
@@ -40,13 +40,13 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// </param>
     /// <param name="diaphragm">Effective area of the diaphragm.</param>
     /// <param name="seat">Area of the seat; smaller than the diaphragm.</param>
-    /// <param name="fullyOpen">What it loses when open to its stop.</param>
+    /// <param name="fullyOpen">Its pressure loss when open to its stop.</param>
     /// <param name="reference">What acts on the spring side of the diaphragm.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">
     /// The name is blank, the readings share a flow, or they contradict each other or the restriction.
     /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public BypassRegulator(
         string name,
@@ -128,7 +128,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <summary>Area of the seat.</summary>
     public Area Seat { get; }
 
-    /// <summary>What it loses when open to its stop.</summary>
+    /// <summary>Its pressure loss when open to its stop.</summary>
     public RegulatorRestriction FullyOpen { get; }
 
     /// <summary>What acts on the spring side of the diaphragm.</summary>
@@ -137,15 +137,17 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>What the reference counts for: one where it acts on the diaphragm itself.</summary>
+    /// <summary>The factor on the reference: one where it acts on the diaphragm itself.</summary>
     public Ratio ReferenceRatio => SiUnits.Ratio(referenceRatio);
 
-    /// <summary>Upstream less reference pressure at which it begins to open, reference and return at ambient. In Pa.</summary>
+    /// <summary>
+    /// Upstream less reference pressure at which it begins to open, with reference and return at ambient, in Pa.
+    /// </summary>
     public Pressure OpeningDifferentialPressure => SiUnits.Pressure(springForce / (diaphragmArea - seatArea));
 
     /// <summary>
-    /// The part of the return-line pressure by which the held pressure falls, and by which the reference counts more than
-    /// one: seat over diaphragm less seat.
+    /// The fraction of the return-line pressure by which the held pressure falls, and by which the effect of the
+    /// reference exceeds one: seat over diaphragm less seat.
     /// </summary>
     public Ratio ReturnInfluence => SiUnits.Ratio(seatArea / (diaphragmArea - seatArea));
 
@@ -155,11 +157,14 @@ public sealed class BypassRegulator : FlowPart, IRegulator
 
     /// <summary>The same regulator with a reference that acts on another diaphragm, larger or smaller than its own.</summary>
     /// <param name="name">The name of the new one; not blank.</param>
-    /// <param name="ratio">Area under the reference over that of the diaphragm, 0 to 20; the rail rises by as many times.</param>
+    /// <param name="ratio">
+    /// Area under the reference over that of the diaphragm, 0 to 20; the rail pressure rises by the reference times
+    /// this.
+    /// </param>
     /// <returns>The regulator.</returns>
     /// <remarks>Source: [Definition] balance of forces.</remarks>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 0 to 20.</exception>
     public BypassRegulator WithReferenceRatio(string name, Ratio ratio) =>
         new(name, SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Reference, Source)
         {
@@ -171,7 +176,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <param name="returnLine">Pressure just behind the seat.</param>
     /// <param name="bypassedFlow">Volume flow through it; not negative.</param>
     /// <returns>The pressure upstream.</returns>
-    /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
+    /// <remarks>Valid while regulating only: see <see cref="StateAt"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="bypassedFlow"/> is negative.</exception>
     public GaugePressure HeldPressure(GaugePressure reference, GaugePressure returnLine, VolumeFlow bypassedFlow) =>
         new(Held(reference, returnLine, Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), part: Name)));
@@ -183,11 +188,11 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     public GaugePressure OpeningPressure(GaugePressure reference, GaugePressure returnLine) =>
         new(Held(reference, returnLine, 0));
 
-    /// <summary>The pressure lost between upstream and return line when it is open to its stop.</summary>
+    /// <summary>The pressure loss from upstream to the return line when it is open to its stop.</summary>
     /// <param name="flow">Volume flow through it; not negative.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The loss, in Pa.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Pressure FullyOpenLoss(VolumeFlow flow, Density density) =>
         SiUnits.Pressure(
             OpenLoss(
@@ -203,7 +208,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The pressure upstream.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed; at no flow it is seated and does not set the pressure.
+    /// A value is outside its range; at no flow the regulator is seated and does not set the pressure.
     /// </exception>
     public GaugePressure UpstreamPressure(
         GaugePressure reference,
@@ -217,13 +222,13 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         return new(Math.Max(Held(reference, returnLine, flow), returnLine.Si + open));
     }
 
-    /// <summary>What it does while a flow passes through it.</summary>
+    /// <summary>The state of the regulator at a flow.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
     /// <param name="returnLine">Pressure just behind the seat.</param>
-    /// <param name="bypassedFlow">Volume flow through it; not negative. None means seated.</param>
+    /// <param name="bypassedFlow">Volume flow through it; not negative. Zero means seated.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The state.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public RegulatorState StateAt(
         GaugePressure reference,
         GaugePressure returnLine,
@@ -238,7 +243,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
             : RegulatorState.Regulating;
     }
 
-    /// <summary>The same regulator with its screw turned to another set point; slope and reference ratio stay.</summary>
+    /// <summary>The same regulator adjusted to another set point; slope and reference ratio do not change.</summary>
     /// <param name="name">The name of the new one; not blank.</param>
     /// <param name="setPoint">The new set point.</param>
     /// <returns>The regulator.</returns>

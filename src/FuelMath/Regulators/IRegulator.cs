@@ -1,11 +1,11 @@
 namespace FuelMath;
 
-/// <summary>A regulator of either type, by what it refers to.</summary>
+/// <summary>The reference of a regulator of either type.</summary>
 internal interface IRegulator
 {
-    /// <summary>What its spring side is connected to.</summary>
+    /// <summary>The reference on its spring side.</summary>
     RegulatorReference Reference { get; }
 
-    /// <summary>Whether it holds the pressure behind it; else the one ahead of it.</summary>
+    /// <summary>Whether it holds the pressure downstream; otherwise the one upstream.</summary>
     bool IsReducing { get; }
 }

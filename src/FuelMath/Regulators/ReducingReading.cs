@@ -2,18 +2,18 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One reading of a reducing regulator on the bench: what it held behind it while a flow was drawn.</summary>
+/// <summary>One bench reading of a reducing regulator: the pressure held downstream at a flow.</summary>
 /// <remarks>
 /// Taken with the reference open to ambient pressure. The supply pressure belongs to the reading, because it presses on
-/// the seat. The default value is refused where a reading is asked for.
+/// the seat. The default value is not a valid reading and is refused.
 /// </remarks>
 public readonly struct ReducingReading
 {
     /// <summary>Creates one reading.</summary>
     /// <param name="differentialPressure">Downstream less reference pressure; greater than zero.</param>
     /// <param name="flow">Volume flow through it; not negative.</param>
-    /// <param name="supply">Gauge pressure ahead of it; above the one it held.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not finite or outside what is allowed.</exception>
+    /// <param name="supply">Gauge pressure upstream; above the one it held.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite or outside its range.</exception>
     public ReducingReading(Pressure differentialPressure, VolumeFlow flow, GaugePressure supply)
     {
         double held = Guard.Positive(differentialPressure, differentialPressure.InSi());

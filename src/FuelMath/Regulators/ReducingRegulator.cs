@@ -4,18 +4,18 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// A dead-head regulator: it holds the pressure downstream a set difference above its reference by throttling what it lets
-/// through. Nothing returns from it.
+/// A dead-head regulator: it holds the pressure downstream a set difference above its reference by throttling the flow.
+/// It has no return.
 /// </summary>
 /// <remarks>
 /// <para>
-/// The held pressure falls a little with flow (its droop) and a little as the supply rises, because the supply presses
-/// on the seat; it follows the reference by slightly more than one to one. Seated means satisfied: nothing is drawn.
-/// Fully open means starved: the supply less a fixed restriction is all there is.
+/// The held pressure falls slightly with flow (its droop) and with rising supply pressure, which acts on the seat; it
+/// follows the reference by slightly more than one to one. Seated means satisfied: nothing is drawn. Fully open means
+/// starved: the pressure downstream is the supply less a fixed restriction.
 /// </para>
 /// <para>
-/// Caution: what is downstream stays under pressure after switch-off, and hot fuel shut in there rises far above the
-/// set point; relieve it before opening a line. The pump ahead of it needs a way back of its own: it must not run
+/// Caution: the line downstream stays under pressure after switch-off, and the pressure of hot fuel trapped there rises
+/// far above the set point; relieve it before opening a line. The pump upstream needs its own return: it must not run
 /// dead-headed.
 /// </para>
 /// <para>Source: [Definition] balance of forces on the diaphragm.</para>
@@ -31,7 +31,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     private readonly double droop;
     private readonly double openCoefficient;
 
-    /// <summary>Builds a regulator from two bench readings and its measures.</summary>
+    /// <summary>Builds a regulator from two bench readings and its dimensions.</summary>
     /// <param name="name">Its name in messages and results; not blank.</param>
     /// <param name="setPoint">The reading at which it was set.</param>
     /// <param name="second">
@@ -39,13 +39,13 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// </param>
     /// <param name="diaphragm">Effective area of the diaphragm.</param>
     /// <param name="seat">Area of the seat; smaller than the diaphragm.</param>
-    /// <param name="fullyOpen">What it loses when open to its stop.</param>
+    /// <param name="fullyOpen">Its pressure loss when open to its stop.</param>
     /// <param name="reference">What acts on the spring side of the diaphragm.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">
     /// The name is blank, the readings share a flow, or they contradict each other or the restriction.
     /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public ReducingRegulator(
         string name,
@@ -107,7 +107,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     internal override bool IsPassage => false;
 
     /// <inheritdoc />
-    /// <remarks>Its seat that leaks lifts the rail instead of letting it fall.</remarks>
+    /// <remarks>A leaking seat raises the rail pressure instead of lowering it.</remarks>
     internal override LeakPlaces LeakPlaces => LeakPlaces.Diaphragm;
 
     bool IRegulator.IsReducing => true;
@@ -133,7 +133,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <summary>Area of the seat.</summary>
     public Area Seat { get; }
 
-    /// <summary>What it loses when open to its stop.</summary>
+    /// <summary>Its pressure loss when open to its stop.</summary>
     public RegulatorRestriction FullyOpen { get; }
 
     /// <summary>What acts on the spring side of the diaphragm.</summary>
@@ -143,29 +143,32 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     public DataSource Source { get; }
 
     /// <summary>
-    /// The part of the supply pressure by which the held pressure falls, and by which the reference counts more than one:
-    /// seat over diaphragm less seat.
+    /// The fraction of the supply pressure by which the held pressure falls, and by which the effect of the reference
+    /// exceeds one: seat over diaphragm less seat.
     /// </summary>
     public Ratio SupplyInfluence => SiUnits.Ratio(seatArea / (diaphragmArea - seatArea));
 
     /// <summary>The pressure that it holds downstream while it regulates.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
-    /// <param name="supply">Pressure ahead of it.</param>
-    /// <param name="flow">Volume flow through it; not negative. At no flow this is where it shuts.</param>
+    /// <param name="supply">Pressure upstream.</param>
+    /// <param name="flow">
+    /// Volume flow through it; not negative. At zero flow this is the pressure at which it closes.
+    /// </param>
     /// <returns>The pressure downstream.</returns>
-    /// <remarks>True while regulating only: see <see cref="StateAt"/>.</remarks>
+    /// <remarks>Valid while regulating only: see <see cref="StateAt"/>.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="flow"/> is negative.</exception>
     public GaugePressure HeldPressure(GaugePressure reference, GaugePressure supply, VolumeFlow flow) =>
         new(Held(reference, supply, Guard.NotNegative(flow, flow.InSi(), part: Name)));
 
     /// <summary>The pressure downstream while a flow passes through it, regulating or starved.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
-    /// <param name="supply">Pressure ahead of it.</param>
+    /// <param name="supply">Pressure upstream.</param>
     /// <param name="flow">Volume flow through it; greater than zero.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The pressure downstream.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed; at no flow it is seated, and heat may have raised the pressure behind it.
+    /// A value is outside its range; at no flow the regulator is seated, and heat may have raised the pressure
+    /// downstream.
     /// </exception>
     public GaugePressure DownstreamPressure(
         GaugePressure reference,
@@ -179,13 +182,13 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
         return new(Math.Min(Held(reference, supply, q), supply.Si - open));
     }
 
-    /// <summary>What it does while a flow passes through it.</summary>
+    /// <summary>The state of the regulator at a flow.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
-    /// <param name="supply">Pressure ahead of it.</param>
-    /// <param name="flow">Volume flow through it; not negative. None means seated: satisfied.</param>
+    /// <param name="supply">Pressure upstream.</param>
+    /// <param name="flow">Volume flow through it; not negative. Zero means seated: satisfied.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The state; fully open means starved.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public RegulatorState StateAt(GaugePressure reference, GaugePressure supply, VolumeFlow flow, Density density)
     {
         double q = Guard.NotNegative(flow, flow.InSi(), part: Name);
@@ -195,13 +198,14 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
             : RegulatorState.Regulating;
     }
 
-    /// <summary>The flow at which it is open to its stop: more starves what is downstream.</summary>
+    /// <summary>The flow at which it is open to its stop: with more it is starved.</summary>
     /// <param name="reference">Pressure on the spring side of the diaphragm.</param>
-    /// <param name="supply">Pressure ahead of it; at least the one that it holds at no flow.</param>
+    /// <param name="supply">Pressure upstream; at least the one that it holds at no flow.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The flow, in m³/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside what is allowed, or it is starved at any flow, because the supply is below what it would hold.
+    /// A value is outside its range, or the regulator is starved at any flow, because the supply is below the pressure
+    /// that it would hold.
     /// </exception>
     public VolumeFlow FullyOpenFlow(GaugePressure reference, GaugePressure supply, Density density)
     {

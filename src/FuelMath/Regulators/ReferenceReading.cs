@@ -1,15 +1,17 @@
 namespace FuelMath;
 
-/// <summary>What acts on the spring side of a regulator of either type at one point.</summary>
-/// <param name="reference">What its port is open to.</param>
-/// <param name="ratio">How many times the pressure there counts.</param>
-/// <param name="weight">By how much what is held moves with the reference: diaphragm over diaphragm less seat.</param>
+/// <summary>The pressure on the spring side of a regulator of either type at one operating point.</summary>
+/// <param name="reference">The reference of its port.</param>
+/// <param name="ratio">The factor on the reference pressure.</param>
+/// <param name="weight">
+/// The change of the held pressure per change of the reference: diaphragm over diaphragm less seat.
+/// </param>
 internal sealed class ReferenceReading(RegulatorReference reference, double ratio, double weight) : PartReading
 {
     /// <inheritdoc />
     internal override bool IsSteady => true;
 
-    /// <summary>What a port has to be told.</summary>
+    /// <summary>The inputs that a port needs.</summary>
     internal static PartNeeds NeedsOf(RegulatorReference reference) =>
         reference switch
         {

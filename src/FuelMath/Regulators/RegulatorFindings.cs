@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>What there is to say of regulators in a solved state.</summary>
+/// <summary>The findings of regulators in a solved state.</summary>
 internal static class RegulatorFindings
 {
-    /// <summary>A bypass regulator that is shut or fully open.</summary>
+    /// <summary>A bypass regulator that is closed or fully open.</summary>
     internal static IEnumerable<Finding> OfBypass(PartState at)
     {
         if (at.Condition is not (LinkCondition.Regulating or LinkCondition.FullyOpen))
@@ -34,7 +34,7 @@ internal static class RegulatorFindings
         }
     }
 
-    /// <summary>A reducing regulator that is starved: seated is satisfied and worth no word.</summary>
+    /// <summary>A reducing regulator that is starved; a seated one is satisfied and gives no finding.</summary>
     internal static IEnumerable<Finding> OfReducing(PartState at)
     {
         if (at.Condition == LinkCondition.FullyOpen)

@@ -2,11 +2,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A rail pressure seen on a running engine with the reference hose off and plugged, and what it says of the set point.</summary>
+/// <summary>
+/// A rail pressure read on a running engine with the reference hose off and plugged, and the set point that follows
+/// from it.
+/// </summary>
 /// <remarks>
-/// With the hose off ambient pressure acts on the diaphragm, so that rail pressure is the set difference plus the slope at the
-/// flow that was bypassed, less what the return line takes. Plug the hose: the engine must not draw air through it.
-/// Caution: pressurized fuel; look at a gauge that is fitted before the engine runs.
+/// With the hose off, ambient pressure acts on the diaphragm, so the rail pressure is the set difference plus the slope
+/// at the bypassed flow, less the influence of the return line. Plug the hose: the engine must not draw air through it.
+/// Caution: pressurized fuel; fit the gauge before the engine runs.
 /// </remarks>
 public sealed class RegulatorObservation
 {
@@ -40,12 +43,14 @@ public sealed class RegulatorObservation
     /// <summary>Volume flow through it.</summary>
     public VolumeFlow BypassedFlow { get; }
 
-    /// <summary>By how much the regulator holds more than its description says.</summary>
+    /// <summary>The held pressure minus that of the description.</summary>
     /// <param name="regulator">The regulator as described.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
-    /// <returns>Observed less described pressure, in Pa; turn the screw by as much to come back.</returns>
+    /// <returns>Observed less described pressure, in Pa; adjust the screw by as much to correct it.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
-    /// <exception cref="InvalidOperationException">At this flow it is open to its stop: the set point does not show.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// At this flow it is open to its stop, so the set point can't be determined.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Pressure DifferenceFrom(BypassRegulator regulator, Density density)
     {
@@ -58,13 +63,17 @@ public sealed class RegulatorObservation
             );
     }
 
-    /// <summary>The regulator as it was seen: its set point corrected, its slope as described.</summary>
+    /// <summary>The regulator as observed: its set point corrected, its slope as described.</summary>
     /// <param name="name">The name of the corrected one; not blank.</param>
     /// <param name="regulator">The regulator as described.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
-    /// <returns>The regulator, with the set point that it has at the observed flow, return line at ambient pressure.</returns>
+    /// <returns>
+    /// The regulator, with its set point at the observed flow and the return line at ambient pressure.
+    /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="regulator"/> is null.</exception>
-    /// <exception cref="InvalidOperationException">At this flow it is open to its stop: the set point does not show.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// At this flow it is open to its stop, so the set point can't be determined.
+    /// </exception>
     /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public BypassRegulator Corrected(string name, BypassRegulator regulator, Density density)

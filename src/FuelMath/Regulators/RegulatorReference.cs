@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>The pressure that acts on the spring side of a regulator's diaphragm.</summary>
 public enum RegulatorReference
 {
-    /// <summary>Manifold pressure, through a hose: the injectors' differential pressure stays the same.</summary>
+    /// <summary>Manifold pressure, through a hose: the injectors' differential pressure is constant.</summary>
     Manifold,
 
     /// <summary>Ambient pressure: the injectors' differential pressure falls as manifold pressure rises.</summary>

@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a regulator loses when it is open to its stop: one reading of loss, flow and density.</summary>
-/// <remarks>The default value is not a valid restriction and is refused where one is asked for.</remarks>
+/// <summary>The restriction of a regulator open to its stop: one reading of loss, flow and density.</summary>
+/// <remarks>The default value is not a valid restriction and is refused.</remarks>
 public readonly struct RegulatorRestriction
 {
     /// <summary>Creates one reading.</summary>

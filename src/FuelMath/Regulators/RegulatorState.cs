@@ -1,15 +1,15 @@
 namespace FuelMath;
 
-/// <summary>What a regulator is doing.</summary>
+/// <summary>The state of a regulator.</summary>
 public enum RegulatorState
 {
     /// <summary>
-    /// Shut. A bypass regulator: nothing is bypassed, and the pressure upstream is below its set point. A reducing one:
-    /// satisfied, nothing is drawn.
+    /// Closed. A bypass regulator: nothing is bypassed, and the pressure upstream is below its set point. A reducing
+    /// one: satisfied, nothing is drawn.
     /// </summary>
     Seated,
 
-    /// <summary>Holding the pressure: upstream by bypassing what is not used, or downstream by throttling.</summary>
+    /// <summary>Holding the pressure: upstream by bypassing, or downstream by throttling.</summary>
     Regulating,
 
     /// <summary>

@@ -77,7 +77,7 @@ internal static class As568
         )
         .ToImmutableSortedDictionary(r => r.Dash, r => (r.Inside, r.InsideOff, r.Section, r.SectionOff));
 
-    /// <summary>Where a ring comes from.</summary>
+    /// <summary>The source of a ring.</summary>
     internal static DataSource SourceOf(int dash) => new("SAE-AS568", FormattableString.Invariant($"dash {dash:000}"));
 
     private static IEnumerable<(int Dash, int Inside, int InsideOff, int Section, int SectionOff)> Series(

@@ -6,9 +6,9 @@ namespace FuelMath.Joints;
 /// <summary>Lengths along one axis that leave a gap, such as an injector between rail and port.</summary>
 /// <remarks>
 /// <para>
-/// The gap is what opens less what fills: the play of an injector, and how far its O-rings may slide. Too little clamps
-/// the injector or holds the rail off; too much lets a ring leave its land, or the clip lose its hold. The stack is
-/// axial; whether the rings seal is a radial question, for <see cref="ORingFit"/>.
+/// The gap is the sum of the opening lengths minus that of the filling ones: the play of an injector, and the travel of
+/// its O-rings. Too little clamps the injector or keeps the rail from seating; too much lets a ring leave its land, or
+/// the clip lose its hold. The stack is axial; whether the rings seal is a radial question, for <see cref="ORingFit"/>.
 /// </para>
 /// </remarks>
 /// <example>
@@ -18,9 +18,9 @@ public sealed class AxialClosure
 {
     private const int MostParts = 12;
 
-    /// <summary>Puts lengths together.</summary>
+    /// <summary>Creates a stack.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="parts">Its parts: 2 to 12, at least one that opens and one that fills.</param>
+    /// <param name="parts">Its parts: 2 to 12, at least one opening and one filling.</param>
     /// <exception cref="ArgumentException">The name is blank or the parts do not make a stack.</exception>
     /// <exception cref="ArgumentNullException">The list or a part is null.</exception>
     public AxialClosure(string name, IEnumerable<StackPart> parts)
@@ -55,15 +55,17 @@ public sealed class AxialClosure
     /// <summary>Its parts, in the order given.</summary>
     public ImmutableArray<StackPart> Parts { get; }
 
-    /// <summary>The gap that is left; negative where the parts do not fit.</summary>
+    /// <summary>The gap; negative where the parts do not fit.</summary>
     public LengthBand Gap { get; }
 
-    /// <summary>Holds the gap against what is allowed.</summary>
-    /// <param name="least">The least gap that is allowed; finite.</param>
-    /// <param name="greatest">The most; more than the least.</param>
+    /// <summary>Checks the gap against limits.</summary>
+    /// <param name="least">The least allowed gap; finite.</param>
+    /// <param name="greatest">The greatest allowed gap; more than the least.</param>
     /// <param name="source">Where the limits come from: the drawing, the clip, the land of the ring.</param>
-    /// <returns>What there is to act on; nothing when the gap keeps within limits at its worst.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <returns>The findings; empty when the gap stays within the limits at its worst.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A limit is not finite, or the greatest is not more than the least.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public ImmutableArray<Finding> Check(Length least, Length greatest, DataSource source)
     {

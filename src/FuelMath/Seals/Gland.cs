@@ -2,12 +2,13 @@ using UnitsNet;
 
 namespace FuelMath.Joints;
 
-/// <summary>A rectangular groove with the wall that closes it: the room that an O-ring gets.</summary>
+/// <summary>A rectangular groove with the wall that closes it: the space of an O-ring.</summary>
 /// <remarks>
 /// <para>
-/// Radial (piston and rod): room is half the difference of two diameters, so that the parts must also be centered; the
-/// check takes them so. Face: room is the depth of the groove, when the faces touch. An O-ring boss, whose ring sits in a
-/// chamfer, is checked as a face gland of the room and width measured on the port and stud at hand.
+/// Radial (piston and rod): the gap between the walls is half the difference of two diameters, if the parts are
+/// centered, which the check assumes. Face: the gap is the depth of the groove, when the faces touch. An O-ring boss,
+/// whose ring sits in a chamfer, is checked as a face gland with the gap and width measured on the actual port and
+/// stud.
 /// </para>
 /// </remarks>
 public sealed class Gland
@@ -61,7 +62,7 @@ public sealed class Gland
     public static Gland Face(TolerancedLength insideDiameter, TolerancedLength depth, TolerancedLength width) =>
         new(GlandKind.Face, insideDiameter, depth, width);
 
-    /// <summary>The room between the walls, from the two measures as they are, m.</summary>
+    /// <summary>The gap between the walls, from the two dimensions, m.</summary>
     internal double Room(double inner, double outer) => Kind == GlandKind.Face ? outer : (outer - inner) / 2;
 
     private static Gland Radial(

@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath.Joints;
 
-/// <summary>A length, such as a gap, with what tolerances make of it.</summary>
+/// <summary>A length, such as a gap, with its limits from tolerances.</summary>
 /// <remarks>
-/// Worst: every part at its worst limit at once. Likely: root-sum-square, which presumes many independent parts, each
-/// centered on its nominal; few parts, or a maker who works to one limit, break that.
+/// Worst: every part at its worst limit at once. Likely: root-sum-square, which assumes many independent parts, each
+/// centered on its nominal; it does not hold for few parts, or parts made to one limit.
 /// </remarks>
 public sealed class LengthBand
 {

@@ -5,16 +5,16 @@ namespace FuelMath.Joints;
 
 /// <summary>An O-ring as it comes: inside diameter and cross-section, with their tolerances.</summary>
 /// <remarks>
-/// What it is made of is not here: whether a rubber stands a fuel is a question to its maker, with the fuel's name and its
-/// alcohol content.
+/// The material is not included: ask its maker whether a rubber resists a fuel, with the fuel's name and alcohol
+/// content.
 /// </remarks>
 public sealed class ORing
 {
-    /// <summary>Describes a ring by its measures.</summary>
+    /// <summary>Describes a ring by its dimensions.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="insideDiameter">Inside diameter, free.</param>
     /// <param name="crossSection">Diameter of its cross-section, free.</param>
-    /// <param name="source">Where the measures come from.</param>
+    /// <param name="source">Where the dimensions come from.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException">A measure or the source is null.</exception>
     public ORing(string name, TolerancedLength insideDiameter, TolerancedLength crossSection, DataSource source)
@@ -38,16 +38,16 @@ public sealed class ORing
     /// <summary>Diameter of its cross-section, free.</summary>
     public TolerancedLength CrossSection { get; }
 
-    /// <summary>Where the measures come from.</summary>
+    /// <summary>Where the dimensions come from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>A ring of AS568, in whatever rubber.</summary>
+    /// <summary>A ring of AS568, in any rubber.</summary>
     /// <param name="dash">The dash number: 14 for -014; one of <see cref="As568Dashes"/>.</param>
     /// <returns>The ring.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is not known here.</exception>
     /// <remarks>
-    /// Tolerances are those of the standard for rings in general; some makers work to closer ones, and rubbers that shrink more
-    /// to wider ones. Source: [SAE-AS568] sizes by dash number.
+    /// Tolerances are those of the standard for rings in general; some makers work to closer ones, and rubbers with
+    /// more shrinkage to wider ones. Source: [SAE-AS568] sizes by dash number.
     /// </remarks>
     public static ORing FromAs568(int dash) =>
         As568.Rings.TryGetValue(dash, out var row)
@@ -65,7 +65,7 @@ public sealed class ORing
                 )
             );
 
-    /// <summary>Formats name and measures.</summary>
+    /// <summary>Formats name and dimensions.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Name}, {InsideDiameter} by {CrossSection}";
 }

@@ -4,15 +4,16 @@ using UnitsNet;
 
 namespace FuelMath.Joints;
 
-/// <summary>An O-ring in its groove: squeeze, stretch and fill, with what tolerances make of them.</summary>
+/// <summary>An O-ring in its groove: squeeze, stretch and fill, with their limits from tolerances.</summary>
 /// <remarks>
 /// <para>
-/// Squeeze is what seals before there is any pressure: a ring that only pressure presses against its walls leaks at
-/// start and at hot soak. Stretching thins the section, which is counted here. The axial stack that holds the parts
-/// together is another check: <see cref="AxialClosure"/>.
+/// Squeeze seals without pressure: a ring that only pressure presses against its walls leaks at start and at hot soak.
+/// Stretching thins the section, which is included. The axial stack that holds the parts together is another check:
+/// <see cref="AxialClosure"/>.
 /// </para>
 /// <para>
-/// Caution: a fit on paper is no proof of tightness, and no rubber stands every fuel. Ask the maker, and prove the joint.
+/// Caution: a calculated fit does not prove tightness, and no rubber resists every fuel. Ask the maker, and test the
+/// joint.
 /// </para>
 /// </remarks>
 /// <example>
@@ -20,7 +21,7 @@ namespace FuelMath.Joints;
 /// </example>
 public sealed class ORingFit
 {
-    /// <summary>Puts a ring into a groove.</summary>
+    /// <summary>Computes the fit of a ring in a groove.</summary>
     /// <param name="ring">The ring.</param>
     /// <param name="gland">The groove.</param>
     /// <param name="state">How both have changed since they were measured.</param>
@@ -45,25 +46,28 @@ public sealed class ORingFit
     /// <summary>How both have changed since they were measured.</summary>
     public SealState State { get; }
 
-    /// <summary>By how much the section is pressed together, over what it is as it sits.</summary>
+    /// <summary>The compression of the section, as a fraction of the section as installed.</summary>
     public RatioBand Squeeze { get; }
 
-    /// <summary>By how much the ring is stretched on what it sits on; negative where it sits loose.</summary>
+    /// <summary>The stretch of the ring on its seat; negative where it sits loose.</summary>
     public RatioBand Stretch { get; }
 
-    /// <summary>How much of the groove it fills, by volume: stretch and squeeze do not change a ring's volume, swelling does.</summary>
+    /// <summary>
+    /// The fraction of the groove that it fills, by volume: stretch and squeeze do not change a ring's volume, swelling
+    /// does.
+    /// </summary>
     public RatioBand Fill { get; }
 
     /// <summary>
-    /// By how much it is larger than what it goes on or into, negative where it is not. Radial: its inside diameter over the
-    /// diameter that it sits on. Face: its outside diameter over that of the groove.
+    /// The excess of its size over that of its seat or groove; negative where it is smaller. Radial: its inside
+    /// diameter over the diameter that it sits on. Face: its outside diameter over that of the groove.
     /// </summary>
     public RatioBand Oversize { get; }
 
-    /// <summary>The squeeze on the side where an inner part that stands off center leaves the most room.</summary>
-    /// <param name="offset">How far its axis stands from that of the outer part; not negative.</param>
+    /// <summary>The squeeze on the side with the largest gap when the inner part is off center.</summary>
+    /// <param name="offset">Distance of its axis from that of the outer part; not negative.</param>
     /// <returns>The squeeze there.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The offset is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The offset is negative or not finite.</exception>
     /// <exception cref="InvalidOperationException">It is a face gland, which has no center.</exception>
     public RatioBand SqueezeOffCenter(Length offset)
     {
@@ -73,9 +77,9 @@ public sealed class ORingFit
             : new(Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value));
     }
 
-    /// <summary>Holds the fit against limits.</summary>
+    /// <summary>Checks the fit against limits.</summary>
     /// <param name="limits">The limits.</param>
-    /// <returns>What there is to act on; always the question about the rubber.</returns>
+    /// <returns>The findings, always with the question about the rubber.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limits"/> is null.</exception>
     public ImmutableArray<Finding> Check(SealLimits limits)
     {
@@ -111,7 +115,9 @@ public sealed class ORingFit
     private Real StretchOf(double[] m) =>
         SealFit.Stretch(new Real(m[2] * State.MetalFactor), new Real(m[0] * State.RingFactor));
 
-    /// <summary>The section as it sits: changed with the ring, thinned by stretch. A face groove does not stretch its ring.</summary>
+    /// <summary>
+    /// The section as installed: changed with the ring, thinned by stretch. A face groove does not stretch its ring.
+    /// </summary>
     private Real Section(double[] m)
     {
         Real free = new(m[1] * State.RingFactor);

@@ -2,10 +2,13 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Joints;
 
-/// <summary>What there is to say of an O-ring in its groove.</summary>
+/// <summary>The findings of an O-ring in its groove.</summary>
 internal static class SealFindings
 {
-    /// <summary>A ring that is pressed together around its circumference by more than this buckles. Source: [Common-practice] O-ring design guides.</summary>
+    /// <summary>
+    /// A ring that is compressed along its circumference by more than this buckles. Source: [Common-practice] O-ring
+    /// design guides.
+    /// </summary>
     private const double MostOversize = 0.03;
 
     private static readonly DataSource Oversize = new(

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.Joints;
 
-/// <summary>What a static seal should keep to.</summary>
+/// <summary>The limits of a static seal.</summary>
 public sealed class SealLimits
 {
     /// <summary>Sets limits.</summary>
@@ -11,7 +11,7 @@ public sealed class SealLimits
     /// <param name="greatestStretch">The most stretch; not negative, up to 25 %.</param>
     /// <param name="greatestFill">The most that the ring may fill of its groove; greater than zero, up to 100 %.</param>
     /// <param name="source">Where the limits come from.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A limit is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public SealLimits(
         Ratio leastSqueeze,

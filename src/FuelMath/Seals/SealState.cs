@@ -2,11 +2,11 @@ using UnitsNet;
 
 namespace FuelMath.Joints;
 
-/// <summary>How far ring and metal have changed in size since they were measured: swelling, heat, cold.</summary>
+/// <summary>The changes of size of ring and metal since they were measured: swelling, heat, cold.</summary>
 /// <remarks>
 /// The numbers are the caller's: swelling of a rubber in a fuel from its maker's data, thermal strain from coefficient
-/// times temperature difference. Rubber shrinks about ten times as much as steel in the cold, which is when a seal lets
-/// go. The default is as made.
+/// times temperature difference. In the cold, rubber shrinks about ten times as much as steel, and seals may then leak.
+/// The default is as made.
 /// </remarks>
 public readonly struct SealState : IEquatable<SealState>
 {
@@ -40,7 +40,9 @@ public readonly struct SealState : IEquatable<SealState>
     /// <summary>A ring that swelled in fuel, metal as made.</summary>
     /// <param name="volumeSwell">Growth of its volume, as its maker states it for that fuel; from -50 % to 200 %.</param>
     /// <returns>The state: swelling is the same in all directions.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The swell is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="volumeSwell"/> is not from -50 % to 200 %.
+    /// </exception>
     public static SealState FromSwell(Ratio volumeSwell)
     {
         double swell = Guard.InRange(volumeSwell, volumeSwell.InSi(), -0.5, 2, SiUnits.Ratio);

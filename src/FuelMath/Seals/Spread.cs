@@ -1,6 +1,6 @@
 namespace FuelMath.Joints;
 
-/// <summary>What tolerances do to a result: at the worst, and by root-sum-square.</summary>
+/// <summary>The effect of tolerances on a result: at the worst, and by root-sum-square.</summary>
 internal readonly struct Spread
 {
     private Spread(double nominal, double worstLeast, double worstGreatest, double half)
@@ -23,8 +23,8 @@ internal readonly struct Spread
     internal double LikelyGreatest { get; }
 
     /// <summary>
-    /// The worst cases are those of the corners, where every measure is at one of its limits; the likely ones add the half
-    /// effects of each measure alone as squares, and never lie beyond the worst.
+    /// The worst cases are those of the corners, where every dimension is at one of its limits; the likely ones are the
+    /// root of the sum of squares of each dimension's half effect, limited to the worst.
     /// </summary>
     internal static Spread Of(Func<double[], double> result, params ReadOnlySpan<TolerancedLength> measures)
     {

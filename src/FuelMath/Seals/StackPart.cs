@@ -1,6 +1,6 @@
 namespace FuelMath.Joints;
 
-/// <summary>One length in an axial stack: what opens the gap, or what fills it.</summary>
+/// <summary>One length in an axial stack, which opens the gap or fills it.</summary>
 public sealed class StackPart
 {
     private StackPart(string name, TolerancedLength length, bool opens)
@@ -16,7 +16,7 @@ public sealed class StackPart
     /// <summary>Its length along the axis.</summary>
     public TolerancedLength Length { get; }
 
-    /// <summary>Whether it opens the gap; else it fills it.</summary>
+    /// <summary>Whether it opens the gap; otherwise it fills it.</summary>
     public bool Opens { get; }
 
     /// <summary>A distance that opens the gap: rail seat to port seat, a spacer under the rail.</summary>

@@ -2,15 +2,13 @@ using UnitsNet;
 
 namespace FuelMath.Joints;
 
-/// <summary>A length with the tolerance that its drawing gives it, the same to both sides.</summary>
-/// <remarks>
-/// A drawing that allows more to one side is given by its limits: the nominal is then their middle.
-/// </remarks>
+/// <summary>A length with its tolerance from the drawing, the same to both sides.</summary>
+/// <remarks>For an asymmetric tolerance give the limits: the nominal is then their middle.</remarks>
 public sealed class TolerancedLength
 {
     /// <summary>Gives a length and its tolerance.</summary>
     /// <param name="nominal">The nominal length; greater than zero.</param>
-    /// <param name="tolerance">How far it may be off to either side; not negative, and less than the length.</param>
+    /// <param name="tolerance">Allowed deviation to either side; not negative, and less than the length.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public TolerancedLength(Length nominal, Length tolerance)
     {
@@ -27,7 +25,7 @@ public sealed class TolerancedLength
     /// <summary>The nominal length, or the middle of the limits.</summary>
     public Length Nominal { get; }
 
-    /// <summary>How far it may be off to either side.</summary>
+    /// <summary>Allowed deviation to either side.</summary>
     public Length Tolerance { get; }
 
     /// <summary>The least that the drawing allows, in m.</summary>
@@ -54,10 +52,10 @@ public sealed class TolerancedLength
             : throw Guard.OutOfRange(greatest, $"at least {Guard.Show(least, greatest.Unit)}");
     }
 
-    /// <summary>A length as measured on the part, taken without tolerance.</summary>
+    /// <summary>A length as measured on the part, without tolerance.</summary>
     /// <param name="length">The length; greater than zero.</param>
     /// <returns>The length.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The length is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not greater than zero.</exception>
     public static TolerancedLength Measured(Length length) => new(length, SiUnits.Length(0));
 
     /// <summary>Formats length and tolerance in millimeters.</summary>

@@ -5,20 +5,18 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A smooth curve through given points that never swings past them: a shape-preserving cubic.</summary>
+/// <summary>A smooth curve through given points without overshoot: a shape-preserving cubic.</summary>
 /// <remarks>
 /// <para>
 /// Between two points the curve stays between their values, so that rising data give a rising curve and a flat part
-/// stays flat. The slope at a point is the weighted harmonic mean of its two neighbors' slopes, and zero where the
-/// data turn. Two points give a straight line.
+/// stays flat. The slope at a point is the weighted harmonic mean of its two neighbors' slopes, and zero where the data
+/// turn. Two points give a straight line.
 /// </para>
 /// <para>
-/// Source: [Fritsch-Carlson-1980] (the conditions), [Fritsch-Butland-1984] (the slopes inside),
-/// [Moler-2004] section 3.4 (the slopes at the ends).
+/// Source: [Fritsch-Carlson-1980] (the conditions), [Fritsch-Butland-1984] (the slopes inside), [Moler-2004] section
+/// 3.4 (the slopes at the ends).
 /// </para>
-/// <para>
-/// The numbers carry no unit of their own: whoever owns the curve states the units of its axes.
-/// </para>
+/// <para>The numbers have no units of their own: the owner of the curve states those of its axes.</para>
 /// </remarks>
 public sealed class Curve
 {
@@ -26,14 +24,16 @@ public sealed class Curve
     private readonly double[] x;
     private readonly double[] y;
 
-    /// <summary>Draws the curve.</summary>
-    /// <param name="name">What the curve is; refusals print it; not blank.</param>
-    /// <param name="axis">What <paramref name="x"/> is, with its unit, for example <c>voltage (V)</c>; not blank.</param>
-    /// <param name="x">Where the points are; two or more finite numbers, each greater than the last.</param>
-    /// <param name="y">Their values; finite, as many.</param>
-    /// <param name="outside">What happens beyond the ends.</param>
-    /// <exception cref="ArgumentException">The points do not make a curve.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is none of the choices.</exception>
+    /// <summary>Builds the curve.</summary>
+    /// <param name="name">The name of the curve, which refusals print; not blank.</param>
+    /// <param name="axis">
+    /// The name of <paramref name="x"/> with its unit, for example <c>voltage (V)</c>; not blank.
+    /// </param>
+    /// <param name="x">The abscissas of the points; two or more finite numbers, each greater than the last.</param>
+    /// <param name="y">The value at each abscissa; finite.</param>
+    /// <param name="outside">The behavior beyond the ends.</param>
+    /// <exception cref="ArgumentException">A name is blank, or the points do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is not a defined value.</exception>
     public Curve(string name, string axis, IEnumerable<double> x, IEnumerable<double> y, OutsideRange outside)
     {
         ArgumentNullException.ThrowIfNull(x);
@@ -45,7 +45,7 @@ public sealed class Curve
         this.y = [.. y];
         if (!TableChecks.MakeACurve(this.x, this.y))
         {
-            // Says which of them, and where.
+            // Names the check that failed, and where.
             TableChecks.Axis(this.x, 2, $"{name}: {axis}", nameof(x));
             TableChecks.Same(this.x.Length, this.y.Length, name, nameof(y));
             Guard.AllFinite(this.y, $"{name}: the values", nameof(y));
@@ -55,25 +55,25 @@ public sealed class Curve
         TableChecks.Drawable(pieces, name, nameof(y));
     }
 
-    /// <summary>What the curve is.</summary>
+    /// <summary>The name of the curve.</summary>
     public string Name { get; }
 
-    /// <summary>What it is read by, with its unit.</summary>
+    /// <summary>The name of its axis, with its unit.</summary>
     public string Axis { get; }
 
-    /// <summary>What happens beyond the ends.</summary>
+    /// <summary>The behavior beyond the ends.</summary>
     public OutsideRange Outside { get; }
 
-    /// <summary>Where the points are.</summary>
+    /// <summary>The abscissas of the points.</summary>
     public ImmutableArray<double> Knots => ImmutableCollectionsMarshal.AsImmutableArray(x);
 
     /// <summary>The values at the points.</summary>
     public ImmutableArray<double> Values => ImmutableCollectionsMarshal.AsImmutableArray(y);
 
-    /// <summary>The first point's place on the axis.</summary>
+    /// <summary>The abscissa of the first point.</summary>
     public double First => x[0];
 
-    /// <summary>The last point's place on the axis.</summary>
+    /// <summary>The abscissa of the last point.</summary>
     public double Last => x[^1];
 
     /// <summary>The pieces between the points, with a straight one before the first point and one after the last.</summary>
@@ -85,8 +85,8 @@ public sealed class Curve
     /// <summary>Whether each value is less than the one before.</summary>
     public bool IsFalling => TableChecks.Ordered(y, -1);
 
-    /// <summary>Reads the curve.</summary>
-    /// <param name="x">Where.</param>
+    /// <summary>Evaluates the curve.</summary>
+    /// <param name="x">The abscissa.</param>
     /// <returns>The value there.</returns>
     /// <exception cref="OutsideTableException"><paramref name="x"/> lies beyond the ends and the curve refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
@@ -97,7 +97,7 @@ public sealed class Curve
     }
 
     /// <summary>The slope of the curve.</summary>
-    /// <param name="x">Where.</param>
+    /// <param name="x">The abscissa.</param>
     /// <returns>The derivative there; zero beyond the ends when they are held.</returns>
     /// <exception cref="OutsideTableException"><paramref name="x"/> lies beyond the ends and the curve refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
@@ -109,10 +109,10 @@ public sealed class Curve
             : pieces[MonotoneCubic.PieceAt(this.x, at)].Slope(at);
     }
 
-    /// <summary>Finds where the curve takes a value. Only for a curve that rises throughout or falls throughout.</summary>
+    /// <summary>Finds where the curve takes a value. Only for a monotonic curve.</summary>
     /// <param name="y">The value.</param>
     /// <returns>Where the curve takes it.</returns>
-    /// <remarks>A curve that holds its ends takes no value beyond theirs, so it refuses them like one that refuses.</remarks>
+    /// <remarks>A curve that holds its ends takes no value beyond theirs, so such a value is refused too.</remarks>
     /// <exception cref="InvalidOperationException">The curve neither rises throughout nor falls throughout.</exception>
     /// <exception cref="OutsideTableException">The curve does not take <paramref name="y"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="y"/> is not finite.</exception>
@@ -138,14 +138,14 @@ public sealed class Curve
             : MonotoneCubic.Solve(pieces[piece], target, outside ? double.NaN : x[piece] - x[piece - 1]);
     }
 
-    /// <summary>Reads the curve in any scalar, without branching: for solvers.</summary>
+    /// <summary>Evaluates the curve in any scalar, without branching, for solvers.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="x">Where.</param>
-    /// <returns>The value there; a <see cref="Dual{T}"/> brings its slope along.</returns>
+    /// <param name="x">The abscissa.</param>
+    /// <returns>The value there; a <see cref="Dual{T}"/> carries its slope.</returns>
     /// <remarks>
-    /// Beyond the ends it <b>always goes on straight</b> with the end slope, whatever <see cref="Outside"/> says, so
-    /// that Newton can pass through there; the solver checks the range of its answer afterwards. Inside it gives the
-    /// same bits as <see cref="At"/>. The cost grows with the number of points.
+    /// Beyond the ends it is <b>always extrapolated linearly</b> with the end slope, whatever <see cref="Outside"/>
+    /// says, so that Newton iterates may lie there; the solver checks the range of its solution afterwards. Inside it
+    /// is bit-identical to <see cref="At"/>. The cost grows with the number of points.
     /// </remarks>
     public T Read<T>(T x)
         where T : struct, IScalar<T>

@@ -4,15 +4,15 @@ namespace FuelMath;
 
 public sealed partial class Grid
 {
-    /// <summary>Reads the table along its second axis in any scalar, without branching: for solvers.</summary>
+    /// <summary>Evaluates the table along its second axis in any scalar, without branching, for solvers.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="first">Where on the first axis.</param>
-    /// <param name="second">Where on the second axis.</param>
-    /// <returns>The value there; a <see cref="Dual{T}"/> brings its slope along.</returns>
+    /// <param name="first">The place on the first axis.</param>
+    /// <param name="second">The place on the second axis.</param>
+    /// <returns>The value there; a <see cref="Dual{T}"/> carries its slope.</returns>
     /// <remarks>
-    /// Beyond the edges of the second axis it goes on straight if <see cref="Outside"/> says so and is <b>held at the edge
-    /// otherwise</b>, also where the table refuses, so that a solver can pass through there; it checks its answer afterwards.
-    /// Inside it gives the same bits as <see cref="At"/>.
+    /// Beyond the edges of the second axis it is extrapolated linearly if <see cref="Outside"/> says so and <b>held at
+    /// the edge otherwise</b>, also where the table refuses, so that iterates of a solver may lie there; the solver
+    /// checks its solution afterwards. Inside it is bit-identical to <see cref="At"/>.
     /// </remarks>
     /// <exception cref="OutsideTableException"><paramref name="first"/> lies beyond the edges and the table refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="first"/> is not finite.</exception>
@@ -24,14 +24,14 @@ public sealed partial class Grid
         return this.first.Length == 1 ? here : ((1 - along) * here) + (along * ReadRow(row + 1, second));
     }
 
-    /// <summary>Reads the table in any scalar, without branching: for columns and solvers.</summary>
+    /// <summary>Evaluates the table in any scalar, without branching, for columns and solvers.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="first">Where on the first axis.</param>
-    /// <param name="second">Where on the second axis.</param>
-    /// <returns>The value there; a <see cref="Dual{T}"/> brings its slopes along.</returns>
+    /// <param name="first">The place on the first axis.</param>
+    /// <param name="second">The place on the second axis.</param>
+    /// <returns>The value there; a <see cref="Dual{T}"/> carries its slopes.</returns>
     /// <remarks>
-    /// Beyond the edges it goes on straight if <see cref="Outside"/> says so and is <b>held at the edge otherwise</b>, also
-    /// where the table refuses: whoever reads so checks the range beside it. Inside it gives the same bits as
+    /// Beyond the edges it is extrapolated linearly if <see cref="Outside"/> says so and <b>held at the edge
+    /// otherwise</b>, also where the table refuses: the caller checks the range. Inside it is bit-identical to
     /// <see cref="At"/>. The cost grows with the number of values.
     /// </remarks>
     public T Read<T>(T first, T second)
@@ -77,7 +77,7 @@ public sealed partial class Grid
         where T : struct, IScalar<T> =>
         Outside == OutsideRange.Extend ? at : T.Min(T.Max(at, T.Of(axis[0])), T.Of(axis[^1]));
 
-    /// <summary>The two values of a row that a place on the second axis lies between.</summary>
+    /// <summary>The two values of a row around a place on the second axis.</summary>
     private (T Here, T There) Pair<T>(int row, T second)
         where T : struct, IScalar<T>
     {

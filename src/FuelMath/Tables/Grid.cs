@@ -4,15 +4,13 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A table over two axes, read straight along each: bilinear interpolation.</summary>
+/// <summary>A table over two axes with bilinear interpolation.</summary>
 /// <remarks>
 /// <para>
-/// Between four neighbors the value is linear along either axis, so that it never leaves their range, and the plain
-/// product of the two axes is reproduced exactly. Source: [Definition] product of two linear interpolations.
+/// Between four neighbors the value is linear along either axis, so it stays in their range, and a product of the two
+/// axes is reproduced exactly. Source: [Definition] product of two linear interpolations.
 /// </para>
-/// <para>
-/// The numbers carry no unit of their own: whoever owns the grid states the units of its axes.
-/// </para>
+/// <para>The numbers have no units of their own: the owner of the grid states those of its axes.</para>
 /// </remarks>
 public sealed partial class Grid
 {
@@ -21,15 +19,15 @@ public sealed partial class Grid
     private readonly double[,] values;
 
     /// <summary>Builds the table.</summary>
-    /// <param name="name">What the table is; refusals print it; not blank.</param>
-    /// <param name="firstAxis">What <paramref name="first"/> is, with its unit; not blank.</param>
-    /// <param name="secondAxis">What <paramref name="second"/> is, with its unit; not blank.</param>
+    /// <param name="name">The name of the table, which refusals print; not blank.</param>
+    /// <param name="firstAxis">The name of <paramref name="first"/> with its unit; not blank.</param>
+    /// <param name="secondAxis">The name of <paramref name="second"/> with its unit; not blank.</param>
     /// <param name="first">Places on the first axis; two or more finite numbers, each greater than the last.</param>
     /// <param name="second">Places on the second axis; likewise.</param>
     /// <param name="values">The values: a row for each place on the first axis, a column for each on the second.</param>
-    /// <param name="outside">What happens beyond the edges.</param>
-    /// <exception cref="ArgumentException">The numbers do not make a table.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is none of the choices.</exception>
+    /// <param name="outside">The behavior beyond the edges.</param>
+    /// <exception cref="ArgumentException">A name is blank, or the numbers do not have the stated shape.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is not a defined value.</exception>
     public Grid(
         string name,
         string firstAxis,
@@ -70,16 +68,16 @@ public sealed partial class Grid
         SecondKnots = [.. this.second];
     }
 
-    /// <summary>What the table is.</summary>
+    /// <summary>The name of the table.</summary>
     public string Name { get; }
 
-    /// <summary>What the rows are read by, with its unit.</summary>
+    /// <summary>The name of the first axis, with its unit.</summary>
     public string FirstAxis { get; }
 
-    /// <summary>What the columns are read by, with its unit.</summary>
+    /// <summary>The name of the second axis, with its unit.</summary>
     public string SecondAxis { get; }
 
-    /// <summary>What happens beyond the edges.</summary>
+    /// <summary>The behavior beyond the edges.</summary>
     public OutsideRange Outside { get; }
 
     /// <summary>The places on the first axis; a single one when the table does not depend on it.</summary>
@@ -89,15 +87,15 @@ public sealed partial class Grid
     public ImmutableArray<double> SecondKnots { get; }
 
     /// <summary>A table whose data were taken at one place on the second axis and are used for all of it.</summary>
-    /// <param name="name">What the table is; not blank.</param>
-    /// <param name="firstAxis">What <paramref name="first"/> is, with its unit; not blank.</param>
-    /// <param name="secondAxis">What the second axis is, with its unit; not blank.</param>
+    /// <param name="name">The name of the table; not blank.</param>
+    /// <param name="firstAxis">The name of <paramref name="first"/> with its unit; not blank.</param>
+    /// <param name="secondAxis">The name of the second axis with its unit; not blank.</param>
     /// <param name="first">Places on the first axis; two or more finite numbers, each greater than the last.</param>
     /// <param name="secondTakenAt">Where on the second axis the data were taken; finite.</param>
     /// <param name="values">The values; finite, as many as <paramref name="first"/>.</param>
-    /// <param name="outside">What happens beyond the ends of the first axis.</param>
+    /// <param name="outside">The behavior beyond the ends of the first axis.</param>
     /// <returns>The table; the second axis has no influence and no range.</returns>
-    /// <exception cref="ArgumentException">The numbers do not make a table.</exception>
+    /// <exception cref="ArgumentException">A name is blank, or the numbers do not have the stated shape.</exception>
     public static Grid FromFirstAxis(
         string name,
         string firstAxis,
@@ -126,11 +124,11 @@ public sealed partial class Grid
     /// <param name="row">The index on the first axis.</param>
     /// <param name="column">The index on the second axis.</param>
     /// <returns>The value that was given.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An index is outside the table.</exception>
     public double ValueAt(int row, int column) =>
         values[Guard.InRange(row, 0, first.Length - 1), Guard.InRange(column, 0, second.Length - 1)];
 
-    /// <summary>Reads the table.</summary>
+    /// <summary>Evaluates the table.</summary>
     /// <param name="first">Where on the first axis.</param>
     /// <param name="second">Where on the second axis.</param>
     /// <returns>The value there.</returns>
@@ -147,7 +145,7 @@ public sealed partial class Grid
     /// <summary>Whether a place lies within the edges.</summary>
     internal bool Reaches(double first, double second) => IsWithin(this.first, first) && IsWithin(this.second, second);
 
-    /// <summary>Reads the table, whose edges are held where it would refuse.</summary>
+    /// <summary>Evaluates the table, held at the edges where it would refuse.</summary>
     internal double HeldAt(double first, double second) =>
         Outside == OutsideRange.Refuse
             ? At(Math.Clamp(first, this.first[0], this.first[^1]), Math.Clamp(second, this.second[0], this.second[^1]))
@@ -192,7 +190,9 @@ public sealed partial class Grid
     private double Along(int row, int column, double fraction) =>
         second.Length == 1 ? values[row, 0] : Between(values[row, column], values[row, column + 1], fraction);
 
-    /// <summary>The cell on one axis, and how far into it as a fraction; beyond the edges the fraction leaves 0 to 1.</summary>
+    /// <summary>
+    /// The cell on one axis, and the position in it as a fraction; beyond the edges the fraction is outside 0 to 1.
+    /// </summary>
     private (int Cell, double Fraction) Find(double[] axis, double value, string axisName, string paramName)
     {
         if (axis.Length == 1)

@@ -8,7 +8,7 @@ internal static class MonotoneCubic
 {
     private const int MaximumSteps = 200;
 
-    /// <summary>Points whose slopes are kept on the stack.</summary>
+    /// <summary>Up to this many points the slopes are kept on the stack.</summary>
     private const int OnStack = 64;
 
     /// <summary>One straight piece before the first point, a cubic for each interval, one straight piece after the last.</summary>
@@ -19,7 +19,7 @@ internal static class MonotoneCubic
         return pieces;
     }
 
-    /// <summary>The same, into room for one piece more than there are points.</summary>
+    /// <summary>The same, into a span with one piece more than points.</summary>
     internal static void Fill(ReadOnlySpan<double> x, ReadOnlySpan<double> y, Span<Piece> pieces)
     {
         int n = x.Length;
@@ -69,7 +69,9 @@ internal static class MonotoneCubic
         return y.Length;
     }
 
-    /// <summary>Where a piece takes a value: Newton kept inside a bracket. A width of NaN marks a straight outer piece.</summary>
+    /// <summary>
+    /// Where a piece takes a value, by Newton's method with a bracket. A width of NaN marks a straight outer piece.
+    /// </summary>
     internal static double Solve(in Piece piece, double target, double width)
     {
         if (double.IsNaN(width))

@@ -1,14 +1,14 @@
 namespace FuelMath;
 
-/// <summary>What a table does when it is asked beyond its data.</summary>
+/// <summary>The behavior of a table beyond its data.</summary>
 public enum OutsideRange
 {
-    /// <summary>It refuses with an <see cref="OutsideTableException"/>. The default everywhere.</summary>
+    /// <summary>Throws an <see cref="OutsideTableException"/>. The default.</summary>
     Refuse = 0,
 
-    /// <summary>It gives the value at the nearer end. The caller knows that the data end there.</summary>
+    /// <summary>Uses the value at the nearer end: the caller accepts that.</summary>
     HoldEnds = 1,
 
-    /// <summary>It goes on straight with the slope at the end. The caller answers for it.</summary>
+    /// <summary>Extrapolates linearly with the slope at the end: the caller accepts that.</summary>
     Extend = 2,
 }

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath;
 
-/// <summary>One piece of a curve: a cubic in the distance from where the piece begins.</summary>
+/// <summary>One piece of a curve: a cubic in the distance from its start.</summary>
 internal readonly struct Piece
 {
     internal readonly double X0;
@@ -22,7 +22,7 @@ internal readonly struct Piece
 
     internal bool IsFinite => double.IsFinite(C0) && double.IsFinite(C1) && double.IsFinite(C2) && double.IsFinite(C3);
 
-    /// <summary>The same piece with its axis multiplied: what it said at x it then says at factor times x.</summary>
+    /// <summary>The same piece with its axis multiplied: the value at x is then at factor times x.</summary>
     internal Piece Stretched(double factor) =>
         new(factor * X0, C0, C1 / factor, C2 / factor / factor, C3 / factor / factor / factor);
 

@@ -20,7 +20,7 @@ internal static class TableChecks
                 )
             );
 
-    /// <summary>Whether points pass all the checks of a curve: its messages are then not needed.</summary>
+    /// <summary>Whether points pass all checks of a curve, so that no message is needed.</summary>
     internal static bool MakeACurve(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         bool fine = x.Length >= 2 && x.Length == y.Length && double.IsFinite(x[0]) && double.IsFinite(x[^1]);
@@ -53,7 +53,7 @@ internal static class TableChecks
         }
     }
 
-    /// <summary>Points so close or values so great that a slope between them is not a number can't be drawn.</summary>
+    /// <summary>Refuses points so close or values so large that a slope between them is not finite.</summary>
     internal static void Drawable(Piece[] pieces, string name, string paramName)
     {
         for (int i = 0; i < pieces.Length; i++)
@@ -84,7 +84,10 @@ internal static class TableChecks
         return true;
     }
 
-    /// <summary>Where a table is to be read: inside, or as its owner chose; a hair beyond an edge counts as the edge.</summary>
+    /// <summary>
+    /// Where a table is evaluated: inside, or beyond as its owner chose; within the edge tolerance a place counts as
+    /// the edge.
+    /// </summary>
     internal static double Place(
         double[] axis,
         double value,

@@ -5,7 +5,7 @@ using UnitsNet.Units;
 
 namespace FuelMath;
 
-/// <summary>An ethanol content that was measured, with its standard uncertainty.</summary>
+/// <summary>A measured ethanol content with its standard uncertainty.</summary>
 public sealed class EthanolMeasurement
 {
     private readonly double content;
@@ -31,13 +31,15 @@ public sealed class EthanolMeasurement
     /// <summary>Its standard uncertainty, in the same fraction: one standard deviation.</summary>
     public Ratio StandardUncertainty => SiUnits.Ratio(uncertainty);
 
-    /// <summary>Two standard uncertainties below the content; negative when the measurement can't tell it from none.</summary>
+    /// <summary>
+    /// Two standard uncertainties below the content; negative when the content can't be distinguished from zero.
+    /// </summary>
     public Ratio Lowest => SiUnits.Ratio(content - (2 * uncertainty));
 
     /// <summary>Two standard uncertainties above the content.</summary>
     public Ratio Highest => SiUnits.Ratio(content + (2 * uncertainty));
 
-    /// <summary>What about it is an estimate, in sentences.</summary>
+    /// <summary>Sentences that say what about it is an estimate.</summary>
     public ImmutableArray<string> Estimates { get; }
 
     /// <summary>The working: formula, inserted values, result, source.</summary>

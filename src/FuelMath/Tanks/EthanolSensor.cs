@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A sensor whose frequency tells the ethanol content of the fuel that flows through it.</summary>
+/// <summary>A sensor whose frequency depends on the ethanol content of the fuel that flows through it.</summary>
 /// <remarks>
-/// It measures an electric property: water and methanol count as ethanol and more. Standing fuel and air bubbles
-/// mislead it.
+/// It measures an electric property: water and methanol count as more than their volume of ethanol. Stagnant fuel and
+/// air bubbles cause errors.
 /// </remarks>
 public sealed class EthanolSensor
 {
@@ -14,13 +14,15 @@ public sealed class EthanolSensor
     private readonly double atAll;
     private readonly double uncertainty;
 
-    /// <summary>Creates a sensor with a straight line.</summary>
+    /// <summary>Creates a sensor with a linear signal.</summary>
     /// <param name="atNone">Its frequency without ethanol; greater than zero.</param>
     /// <param name="atAll">Its frequency in ethanol; greater than zero and not that without.</param>
     /// <param name="standardUncertainty">Standard uncertainty of the content, above 0 % and up to 50 %.</param>
     /// <param name="source">Where the figures come from.</param>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A frequency or the uncertainty is outside its range, or both frequencies are equal.
+    /// </exception>
     public EthanolSensor(Frequency atNone, Frequency atAll, Ratio standardUncertainty, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
@@ -51,8 +53,8 @@ public sealed class EthanolSensor
             new DataSource("Common-practice", "content sensors, 50 Hz to 150 Hz")
         );
 
-    /// <summary>The content behind a frequency.</summary>
-    /// <param name="frequency">Between the two of the line: beyond them a sensor reports a fault.</param>
+    /// <summary>The content at a frequency.</summary>
+    /// <param name="frequency">Between the two of the line: outside them a sensor reports a fault.</param>
     /// <returns>The content with its uncertainty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not between the two.</exception>
     public EthanolMeasurement Read(Frequency frequency)

@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>How a tank is brought to a content: what goes in, step by step, and the tank afterwards.</summary>
+/// <summary>The filling of a tank to a content: the additions step by step, and the tank afterwards.</summary>
 public sealed class TankFill
 {
     private readonly Func<Traced> volume;
@@ -14,13 +14,15 @@ public sealed class TankFill
         this.volume = volume;
     }
 
-    /// <summary>What goes in, in order.</summary>
+    /// <summary>The additions, in order.</summary>
     public ImmutableArray<TankFillStep> Steps { get; }
 
     /// <summary>The tank afterwards.</summary>
     public Tank Result => Steps[^1].After;
 
-    /// <summary>How the volume of the first step was made, at 15 °C: formula, numbers put in, result, source.</summary>
+    /// <summary>
+    /// The working of the volume of the first step, at 15 °C: formula, inserted values, result, source.
+    /// </summary>
     /// <returns>The working.</returns>
     public Working ToWorking() => volume().ToWorking();
 }

@@ -13,10 +13,10 @@ public sealed class TankFillStep
         After = after;
     }
 
-    /// <summary>What goes in.</summary>
+    /// <summary>The liquid added.</summary>
     public TankLiquid Liquid { get; }
 
-    /// <summary>How much, at the temperature at which it is measured.</summary>
+    /// <summary>The volume added, at the temperature at which it is measured.</summary>
     public Volume Volume { get; }
 
     /// <summary>The tank after this step.</summary>

@@ -3,18 +3,19 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A liquid that a tank holds or is filled with: a fuel, and how much of it is ethanol and water.</summary>
+/// <summary>A liquid in a tank: a fuel with its contents of ethanol and water.</summary>
 /// <remarks>
-/// Contents are the volume of the part by itself over the volume of the whole, both at 15 °C; those of ethanol and
-/// water add up to a little more than 100 %, because the two shrink when mixed. Nothing here says how much a fuel
-/// resists knock.
+/// Contents are the volume of the separate part over the volume of the whole, both at 15 °C; those of ethanol and water
+/// add up to slightly more than 100 %, because the two contract when mixed. Knock resistance is not modeled.
 /// </remarks>
 public sealed class TankLiquid
 {
-    /// <summary>The temperature at which contents are counted, in K.</summary>
+    /// <summary>The reference temperature of contents, in K.</summary>
     internal const double ReferenceKelvins = 288.15;
 
-    /// <summary>How far the oxygen in a fuel may miss what its ethanol and water bring: densities of blends are rounded.</summary>
+    /// <summary>
+    /// Tolerance of the oxygen in a fuel against that of its ethanol and water: densities of blends are rounded.
+    /// </summary>
     private const double OxygenSlack = 0.002;
 
     /// <summary>Creates a liquid.</summary>
@@ -23,7 +24,9 @@ public sealed class TankLiquid
     /// <param name="waterContent">Volume of water in a volume of it, from 0 % to 20 %.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A content is outside its range.</exception>
-    /// <exception cref="ArgumentException">The fuel holds less oxygen than the stated ethanol and water bring.</exception>
+    /// <exception cref="ArgumentException">
+    /// The fuel holds less oxygen than the stated ethanol and water contain.
+    /// </exception>
     public TankLiquid(Fuel fuel, Ratio ethanolContent, Ratio waterContent)
     {
         ArgumentNullException.ThrowIfNull(fuel);
@@ -73,13 +76,13 @@ public sealed class TankLiquid
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     public static TankLiquid WithoutEthanol(Fuel fuel) => new(fuel, SiUnits.Ratio(0), SiUnits.Ratio(0));
 
-    /// <summary>Ethanol with water in it, counted by the volumes of both by themselves.</summary>
+    /// <summary>Ethanol with water in it, by the separate volumes of both.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="mixture">Ethanol and water.</param>
     /// <returns>The liquid.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="mixture"/> is null.</exception>
     /// <exception cref="InvalidOperationException">It holds less than 80 % of ethanol by mass.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
     public static TankLiquid Hydrous(string name, EthanolWater mixture)
     {
         ArgumentNullException.ThrowIfNull(mixture);
@@ -98,7 +101,7 @@ public sealed class TankLiquid
     /// <param name="ethanolContent">Volume of ethanol in a volume of it, from 0 % to 100 %.</param>
     /// <returns>The liquid.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The content is outside its range.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
     public static TankLiquid GasolineWith(string name, Fuel gasoline, Ratio ethanolContent)
     {
         double content = Guard.InRange(ethanolContent, ethanolContent.InSi(), 0, 1, SiUnits.Ratio);

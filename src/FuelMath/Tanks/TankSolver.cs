@@ -4,7 +4,7 @@ using UnitsNet.Units;
 
 namespace FuelMath;
 
-/// <summary>Finds the volumes that bring a tank to a content, or says what can be reached.</summary>
+/// <summary>Finds the volumes that bring a tank to a content, or gives the range that can be reached.</summary>
 internal static class TankSolver
 {
     internal static TankFill Reach(Tank tank, Ratio target, TankLiquid liquid, Temperature measuredAt)
@@ -164,7 +164,8 @@ internal static class TankSolver
             )
             .Value;
 
-        // Of a full tank at the target, so much may be of what it holds now; the rest is to be let out first.
+        // The volume of the present contents that a full tank at the target may contain; the rest must be drained
+        // first.
         double capacity = tank.CapacitySi;
         double expansion = Expansion(liquid, tank);
         double mine = tank.HeldSi / tank.ReferenceVolume;

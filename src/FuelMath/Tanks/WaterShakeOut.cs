@@ -3,18 +3,18 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Ethanol content from shaking a sample of fuel with water, which takes the ethanol out of the gasoline.</summary>
+/// <summary>Ethanol content from a shake-out: water takes up the ethanol from a sample of fuel.</summary>
 /// <remarks>
-/// The lower layer grows by less than the ethanol it takes up, because ethanol and water shrink when mixed: the growth
-/// alone reads 2 to 9 % of the content too low, by the amounts. Here the ethanol is the one whose mixture with the
-/// water fills the layer, by the alcohol tables. Water that holds much ethanol dissolves gasoline too, which these
-/// tables do not know: it takes at least as much water as there is ethanol.
+/// The lower layer grows by less than the ethanol it takes up, because ethanol and water contract when mixed: the
+/// growth alone reads 2 to 9 % of the content too low, depending on the amounts. Here the ethanol is found whose
+/// mixture with the water fills the layer, by the alcohol tables. Water with much ethanol also dissolves gasoline,
+/// which these tables do not cover: use at least as much water as there is ethanol.
 /// </remarks>
 public static class WaterShakeOut
 {
     /// <summary>
-    /// What gasoline in the layer and ethanol left above it do to the content where the layer is half ethanol, as a standard
-    /// uncertainty; less in thinner layers. Judged, no source.
+    /// Standard uncertainty of the content from gasoline in the layer and ethanol left above it, where the layer is
+    /// half ethanol; less in weaker layers. Estimated, no source.
     /// </summary>
     private const double PartingError = 0.01;
 
@@ -49,7 +49,7 @@ public static class WaterShakeOut
             )
         );
 
-        // In liters, so that the search and its slopes work with numbers of order one.
+        // In liters, so that the search works with numbers of order one.
         double most = Mixed(sample, added, celsius);
         double layer = Guard.InRange(lowerLayer, lowerLayer.InSi(), added, most, SiUnits.Volume);
         double ethanol = Rising.Root(v => Mixed(v, added, celsius), layer, 0, sample);

@@ -3,21 +3,21 @@ using UnitsNet.Units;
 
 namespace FuelMath;
 
-/// <summary>How much water gasoline with ethanol holds before a layer of water and ethanol falls out of it.</summary>
+/// <summary>The water that gasoline with ethanol can hold before a layer of water and ethanol separates.</summary>
 /// <remarks>
 /// Known for 10 % of ethanol between 20 °F and 60 °F (-6.7 °C to 15.6 °C): 2.8 and 3.8 teaspoons in a US gallon, the
-/// latter 0.5 % by volume. More ethanol holds more, less holds less, and how much is not known here.
-/// Source: [EPA-1995] text and figures, second-hand.
+/// latter 0.5 % by volume. More ethanol holds more, less holds less; how much is not known here. Source: [EPA-1995]
+/// text and figures, second-hand.
 /// </remarks>
 internal static class WaterTolerance
 {
     /// <summary>US teaspoons in a US gallon.</summary>
     private const double TeaspoonsPerGallon = 768;
 
-    // 60 °F is given as 15.6 °C too.
+    // 60 °F may be given as 15.6 °C.
     private const double Nearly = 0.1;
 
-    // What counts as 10 % of ethanol, as a pump sells it.
+    // The least content that counts as 10 % of ethanol.
     private const double LeastOfTen = 0.0995;
     private const double MostOfTen = 0.105;
     private const double Cold = 266.4833333333333;
@@ -41,7 +41,7 @@ internal static class WaterTolerance
         double limit = TenPercent(Math.Max(kelvins, Cold));
         string value = $"{Show(has)} of water with {Show(ethanol.InSi())} of ethanol";
 
-        // Less ethanol holds less water, and so does colder fuel: both only make it fall out sooner.
+        // Less ethanol and colder fuel hold less water: in both cases it separates sooner.
         if (has > limit && ethanol.InSi() <= MostOfTen && kelvins <= Mild + Nearly)
         {
             return Found(FindingCode.WaterSeparates, Severity.Warning, "water in the tank separates", Show(limit));

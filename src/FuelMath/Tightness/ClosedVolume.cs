@@ -4,16 +4,15 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>Fuel shut in between closed ends, with the walls that swell and the gas that is trapped with it.</summary>
+/// <summary>Fuel trapped between closed ends, with elastic walls and trapped gas.</summary>
 /// <remarks>
 /// <para>
-/// A little gas dominates: at 4 bar absolute one cubic centimeter of it yields as much as two liters of gasoline. How
-/// much there is can be measured (<see cref="WithGasFromBleed"/>). Bulk modulus and density are taken at the
-/// temperature.
+/// A little gas dominates: at 4 bar absolute one cubic centimeter of it has the compliance of two liters of gasoline.
+/// Its amount can be measured (<see cref="WithGasFromBleed"/>). Bulk modulus and density are those at the temperature.
 /// </para>
 /// <para>
-/// Caution: pressurized fuel sprays and ignites. Test with the fuel that the pump brings, never with compressed air or
-/// oxygen on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
+/// Caution: pressurized fuel sprays and ignites. Test with the fuel from the pump, never with compressed air or oxygen
+/// on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
 /// </para>
 /// </remarks>
 public sealed class ClosedVolume
@@ -23,15 +22,15 @@ public sealed class ClosedVolume
     /// <param name="temperature">Its temperature, which the gas shares.</param>
     /// <param name="fuelVolume">Volume of fuel; greater than zero.</param>
     /// <param name="swelling">
-    /// Relative increase of the enclosed volume for each unit of pressure, over all hoses and tubes; zero for rigid walls.
+    /// Relative increase of the enclosed volume per unit of pressure, over all hoses and tubes; zero for rigid walls.
     /// </param>
     /// <param name="wallExpansion">
-    /// Relative increase of the enclosed volume for each kelvin, three times the linear expansion of the walls; not
-    /// negative. Steel has 0.000035 (Source: [OpenStax-College-Physics] table of expansion), aluminum 0.00007, rubber and
-    /// plastics up to 0.0006 (both from memory), where gasoline has 0.0012.
+    /// Relative increase of the enclosed volume per kelvin, three times the linear expansion of the walls; not
+    /// negative. Steel has 0.000035 (Source: [OpenStax-College-Physics] table of expansion), aluminum 0.00007, rubber
+    /// and plastics up to 0.0006 (both from memory); gasoline has 0.0012.
     /// </param>
     /// <param name="gas">Volume of trapped gas at ambient pressure; zero when it was bled.</param>
-    /// <param name="ambient">Ambient absolute pressure, from which gauge pressures count; greater than zero.</param>
+    /// <param name="ambient">Ambient absolute pressure, the reference of gauge pressures; greater than zero.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
@@ -80,7 +79,9 @@ public sealed class ClosedVolume
     /// <summary>Relative increase of the enclosed volume for each kelvin.</summary>
     public CoefficientOfThermalExpansion WallExpansion { get; }
 
-    /// <summary>Relative increase of the fuel's volume for each kelvin, at its temperature: the slope of its density, in 1/K.</summary>
+    /// <summary>
+    /// Relative increase of the fuel's volume per kelvin, at its temperature: from the slope of its density, in 1/K.
+    /// </summary>
     public CoefficientOfThermalExpansion FuelExpansion => CoefficientOfThermalExpansion.FromPerKelvin(FuelExpands);
 
     /// <summary>Volume of trapped gas at ambient pressure.</summary>
@@ -89,7 +90,9 @@ public sealed class ClosedVolume
     /// <summary>Ambient absolute pressure.</summary>
     public AbsolutePressure Ambient { get; }
 
-    /// <summary>The gauge pressure below which it cannot fall: ambient, or the vapor pressure where that is higher and known.</summary>
+    /// <summary>
+    /// The gauge pressure below which it can't fall: ambient, or the vapor pressure where that is higher and known.
+    /// </summary>
     public GaugePressure Floor => new(VaporPressure > Outside ? VaporPressure - Outside : 0);
 
     internal double Kelvins { get; }
@@ -100,7 +103,7 @@ public sealed class ClosedVolume
 
     internal double WallsExpand { get; }
 
-    /// <summary>What the fuel expands by beyond its walls, 1/K.</summary>
+    /// <summary>The expansion of the fuel minus that of the walls, 1/K.</summary>
     internal double Expansion => FuelExpands - WallsExpand;
 
     internal double Liquid { get; }
@@ -120,7 +123,7 @@ public sealed class ClosedVolume
             ? Fuel.VaporPressure.Known.At(Temperature)
             : double.NaN;
 
-    /// <summary>What it gives back when its pressure falls: what is caught or sprayed when a line is opened.</summary>
+    /// <summary>The volume released when its pressure falls, as when a line is opened.</summary>
     /// <param name="before">Gauge pressure before.</param>
     /// <param name="after">Gauge pressure after.</param>
     /// <returns>Volume of fuel, in m³; negative when pressure rises.</returns>
@@ -128,12 +131,12 @@ public sealed class ClosedVolume
     public Volume ReleasedBetween(GaugePressure before, GaugePressure after) =>
         SiUnits.Volume(Released(Absolute(before), Absolute(after)));
 
-    /// <summary>How far its pressure falls when a volume of fuel leaves it.</summary>
+    /// <summary>The pressure after a volume of fuel has left it.</summary>
     /// <param name="before">Gauge pressure before; above ambient.</param>
     /// <param name="volume">Volume that leaves; not negative.</param>
     /// <returns>The pressure after.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="NoSolutionException">It does not hold that much above ambient.</exception>
+    /// <exception cref="NoSolutionException">It does not release that much down to ambient pressure.</exception>
     public GaugePressure PressureAfterLosing(GaugePressure before, Volume volume)
     {
         double first = Absolute(before);
@@ -150,13 +153,13 @@ public sealed class ClosedVolume
             );
     }
 
-    /// <summary>How far the pressure moves when the temperature does and nothing leaks.</summary>
+    /// <summary>The change of pressure with temperature when nothing leaks.</summary>
     /// <param name="before">Gauge pressure before; above ambient.</param>
     /// <param name="warming">Change of temperature.</param>
     /// <returns>The rise of pressure; a fall when it cools.</returns>
-    /// <remarks>A full line without gas moves by bars for each kelvin.</remarks>
+    /// <remarks>In a full line without gas it is several bar per kelvin.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not above vacuum.</exception>
-    /// <exception cref="NoSolutionException">It would cool below vapor pressure, where it holds no liquid shut in.</exception>
+    /// <exception cref="NoSolutionException">The pressure would fall below the vapor pressure.</exception>
     public Pressure PressureRiseFor(GaugePressure before, TemperatureDelta warming)
     {
         double first = Absolute(before);
@@ -164,7 +167,7 @@ public sealed class ClosedVolume
         double low = double.IsNaN(VaporPressure) ? first * 1e-3 : Math.Min(first, VaporPressure);
         double high = first + (Math.Abs(kelvins) * 2 * Math.Max(Math.Abs(Expansion) * Modulus, first / Kelvins)) + 1;
 
-        // What would have leaked falls as the pressure after rises; at the true pressure it is nothing.
+        // The leaked volume falls as the pressure after rises; at the true pressure it is zero.
         double Leaked(double after) => -LeakedTo(first, after, Kelvins + kelvins);
         return Leaked(low) <= 0
             ? SiUnits.Pressure(Rising.Root(Leaked, 0, low, high) - first)
@@ -177,13 +180,13 @@ public sealed class ClosedVolume
             );
     }
 
-    /// <summary>The same volume with as much gas as a bleed shows: fuel is let out, and the pressure falls.</summary>
+    /// <summary>The same volume with its gas determined by a bleed: fuel is let out, and the pressure falls.</summary>
     /// <param name="drawn">Volume of fuel that was let out; greater than zero.</param>
     /// <param name="before">Gauge pressure before.</param>
     /// <param name="after">Gauge pressure after; below the one before.</param>
     /// <returns>A new closed volume.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A number is outside its range, or fuel and walls alone would have given back more.
+    /// A number is outside its range, or fuel and walls alone would have released more.
     /// </exception>
     public ClosedVolume WithGasFromBleed(Volume drawn, GaugePressure before, GaugePressure after)
     {

@@ -3,7 +3,7 @@ using FuelMath.Statistics;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>The leak rate of a decay test as a budget of uncertainty, in units of a workshop.</summary>
+/// <summary>The uncertainty budget of the leak rate of a decay test, in workshop units.</summary>
 internal static class DecayBudget
 {
     private const double Bar = 1e5;
@@ -14,7 +14,7 @@ internal static class DecayBudget
 
     private static readonly DataSource Stated = new("Definition", "as stated for this test");
 
-    /// <summary>Cubic metres for each unit of the budget's result.</summary>
+    /// <summary>Cubic meters per unit of the budget's result.</summary>
     internal static double RateUnit => CubicMillimeter;
 
     internal static UncertaintyBudget Of(

@@ -2,11 +2,11 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>One reading of a pressure-decay test: when, gauge pressure, temperature of the fuel.</summary>
+/// <summary>One reading of a pressure-decay test: time, gauge pressure, temperature of the fuel.</summary>
 public sealed class DecayReading
 {
     /// <summary>Creates a reading.</summary>
-    /// <param name="time">Since any moment that all readings share; finite.</param>
+    /// <param name="time">Time since any common start; finite.</param>
     /// <param name="pressure">Gauge pressure.</param>
     /// <param name="temperature">Temperature of the fuel, which the gas shares; greater than zero kelvin.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>

@@ -4,32 +4,37 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>What a pressure-decay test says: the leak rate between two readings, with its uncertainty.</summary>
+/// <summary>A pressure-decay test: the leak rate between two readings, with its uncertainty.</summary>
 /// <remarks>
 /// <para>
-/// A gauge sees fuel leave and cannot see where: a check valve, an injector's seat or a regulator that bleeds looks
-/// like a leak outside (<see cref="LeakSuspects"/>). Rates are of liquid fuel at the conditions of the line.
+/// A gauge shows that fuel leaves, not where: a leaking check valve, injector seat or regulator looks like a leak to
+/// the outside (<see cref="LeakSuspects"/>). Rates are of liquid fuel at the conditions of the line.
 /// </para>
 /// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>.</para>
 /// </remarks>
 public sealed class DecayTest
 {
-    /// <summary>How near to its floor a pressure counts as standing on it, in standard uncertainties of a reading.</summary>
+    /// <summary>
+    /// The distance to the floor within which a pressure counts as at the floor, in standard uncertainties of a
+    /// reading.
+    /// </summary>
     private const double FloorMargin = 3;
 
     /// <summary>Expanded uncertainty over standard uncertainty, about 95 %. Source: [JCGM-100] section 6.3.3.</summary>
     private const double Coverage = 2;
 
-    /// <summary>Least margin above the floor, Pa: a gauge without any uncertainty is not believed.</summary>
+    /// <summary>Least distance to the floor, Pa, for readings stated without uncertainty.</summary>
     private const double LeastMargin = 1000;
 
     /// <summary>Evaluates two readings.</summary>
     /// <param name="volume">The closed volume, described at the temperature of the first reading.</param>
     /// <param name="before">The first reading.</param>
-    /// <param name="after">The second one, later.</param>
-    /// <param name="uncertainty">Standard uncertainties of all that goes in, taken as independent.</param>
+    /// <param name="after">The second reading, later.</param>
+    /// <param name="uncertainty">Standard uncertainties of all inputs, assumed independent.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The second reading is not later, or the temperatures do not fit.</exception>
+    /// <exception cref="ArgumentException">
+    /// The second reading is not later, or the first temperature is not that of the volume.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not above vacuum.</exception>
     public DecayTest(ClosedVolume volume, DecayReading before, DecayReading after, DecayUncertainty uncertainty)
     {
@@ -97,7 +102,9 @@ public sealed class DecayTest
     /// <summary>The second reading.</summary>
     public DecayReading After { get; }
 
-    /// <summary>What left between them, corrected for temperature; negative when it seems to have grown.</summary>
+    /// <summary>
+    /// The volume that left between them, corrected for temperature; negative when the contents seem to have grown.
+    /// </summary>
     public Volume LeakedVolume { get; }
 
     /// <summary>The mean rate between them.</summary>
@@ -109,27 +116,31 @@ public sealed class DecayTest
     /// <summary>Twice the standard uncertainty, about 95 %. Source: [JCGM-100] section 6.3.3.</summary>
     public VolumeFlow ExpandedUncertainty => SiUnits.VolumeFlow(Coverage * StandardUncertainty.InSi());
 
-    /// <summary>The rate as a budget of uncertainty: each input with its slope, contribution and share.</summary>
+    /// <summary>The uncertainty budget of the rate: each input with its slope, contribution and share.</summary>
     public UncertaintyBudget Budget { get; }
 
-    /// <summary>What each input adds to it, the largest first.</summary>
+    /// <summary>The contribution of each input, the largest first.</summary>
     public ImmutableArray<LeakContribution> Contributions { get; }
 
-    /// <summary>Whether the pressure stands where it stays whether fuel leaks or not: at vapor pressure or at ambient.</summary>
+    /// <summary>
+    /// Whether the pressure is at its floor, vapor pressure or ambient, where it stays with or without a leak.
+    /// </summary>
     public bool IsAtFloor { get; }
 
     /// <summary>
-    /// Whether the rate is negative beyond its expanded uncertainty: fuel cannot leak in, so that something else lifts the
-    /// pressure, most likely fuel that warms where no thermometer is, and may hide a leak of any size.
+    /// Whether the rate is negative beyond its expanded uncertainty: fuel can't leak in, so something else raises the
+    /// pressure, most likely fuel that warms away from the thermometer, and may hide a leak of any size.
     /// </summary>
     public bool IsContradictory => Rate.InSi() + ExpandedUncertainty.InSi() < 0;
 
-    /// <summary>What about it is an estimate, or cannot be excluded, in sentences.</summary>
+    /// <summary>Sentences that say what about it is an estimate or can't be excluded.</summary>
     public ImmutableArray<string> Estimates { get; }
 
-    /// <summary>Holds the rate against a limit.</summary>
-    /// <param name="limit">The largest rate that is accepted, by whoever answers for the car; greater than zero.</param>
-    /// <returns>What the test says.</returns>
+    /// <summary>Judges the rate against a limit.</summary>
+    /// <param name="limit">
+    /// The largest acceptable rate, set by the person responsible for the car; greater than zero.
+    /// </param>
+    /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The limit is not greater than zero.</exception>
     public TightnessVerdict Judge(VolumeFlow limit)
     {
@@ -143,13 +154,15 @@ public sealed class DecayTest
     }
 
     /// <summary>
-    /// The warming of the fuel between the readings that, unseen, would hide a leak: a pass is worth no more than the
-    /// certainty that the mean temperature of all the fuel shut in did not drift by it.
+    /// The warming of the fuel between the readings that would hide a leak if unnoticed: a pass is only valid if the
+    /// mean temperature of all the trapped fuel certainly did not drift by it.
     /// </summary>
     /// <param name="leak">The leak, such as the limit; greater than zero.</param>
     /// <returns>The warming, in K.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The leak is not greater than zero.</exception>
-    /// <exception cref="InvalidOperationException">The walls expand more than fuel and gas, so that warming hides nothing.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// The walls expand more than fuel and gas, so warming can't hide a leak.
+    /// </exception>
     public TemperatureDelta WarmingThatHides(VolumeFlow leak)
     {
         double lost = Guard.Positive(leak, leak.InSi()) * (After.Seconds - Before.Seconds);

@@ -2,23 +2,23 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>Standard uncertainties of what goes into a leak rate.</summary>
+/// <summary>Standard uncertainties of the inputs of a leak rate.</summary>
 /// <remarks>
-/// That of a temperature is of the mean of all the fuel shut in, not of the thermometer: hoses near a warm engine
-/// differ by kelvins from the rail that it is tied to. A gauge of resolution d reads to within half of it, which is a
-/// standard uncertainty of 0.29 d (Source: [JCGM-100] section F.2.2.1).
+/// That of a temperature is for the mean of all the trapped fuel, not for the thermometer: hoses near a warm engine
+/// differ by several kelvins from the rail where it is attached. A gauge of resolution d reads to within half of it,
+/// which is a standard uncertainty of 0.29 d (Source: [JCGM-100] section F.2.2.1).
 /// </remarks>
 public sealed class DecayUncertainty
 {
-    /// <summary>Sets them down.</summary>
+    /// <summary>Creates the uncertainties.</summary>
     /// <param name="pressureDifference">Of each pressure reading; not negative.</param>
     /// <param name="temperature">Of each temperature reading; not negative.</param>
     /// <param name="time">Of each time; not negative.</param>
-    /// <param name="fuelVolume">Of the volume of fuel, as a share of it; not negative.</param>
-    /// <param name="bulkModulus">Of the bulk modulus, as a share of it; not negative.</param>
-    /// <param name="swelling">Of the swelling of the walls, as a share of it; not negative.</param>
-    /// <param name="fuelExpansion">Of the expansion of the fuel, as a share of it; not negative.</param>
-    /// <param name="wallExpansion">Of the expansion of the walls, as a share of it; not negative.</param>
+    /// <param name="fuelVolume">Of the volume of fuel, as a fraction of it; not negative.</param>
+    /// <param name="bulkModulus">Of the bulk modulus, as a fraction of it; not negative.</param>
+    /// <param name="swelling">Of the swelling of the walls, as a fraction of it; not negative.</param>
+    /// <param name="fuelExpansion">Of the expansion of the fuel, as a fraction of it; not negative.</param>
+    /// <param name="wallExpansion">Of the expansion of the walls, as a fraction of it; not negative.</param>
     /// <param name="gas">Of the volume of gas at ambient pressure; not negative.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
     public DecayUncertainty(

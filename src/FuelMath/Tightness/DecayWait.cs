@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>How long to wait to see a leak with a gauge, and what drift of temperature would hide it.</summary>
+/// <summary>The wait to detect a leak with a gauge, and the temperature drift that would hide it.</summary>
 public sealed class DecayWait
 {
     private DecayWait(Duration time, GaugePressure reading, TemperatureDelta hidingDrift)
@@ -15,22 +15,26 @@ public sealed class DecayWait
     /// <summary>The wait, in s.</summary>
     public Duration Time { get; }
 
-    /// <summary>What the gauge shows by then.</summary>
+    /// <summary>The gauge reading by then.</summary>
     public GaugePressure Reading { get; }
 
-    /// <summary>The warming over the wait that would make up for the leak, so that the gauge stands still.</summary>
+    /// <summary>The warming over the wait that would compensate the leak, so that the gauge does not move.</summary>
     public TemperatureDelta HidingDrift { get; }
 
-    /// <summary>Works out a wait.</summary>
+    /// <summary>Computes a wait.</summary>
     /// <param name="volume">The closed volume.</param>
     /// <param name="start">Gauge pressure at the start.</param>
-    /// <param name="leak">The leak that must be seen.</param>
+    /// <param name="leak">The leak to detect.</param>
     /// <param name="resolutionDifference">The smallest step of the gauge; greater than zero.</param>
-    /// <param name="steps">By how many steps it must have moved, at least 2: the first may be rounding.</param>
+    /// <param name="steps">
+    /// Steps by which the gauge must have moved; at least 2, because the first may be rounding.
+    /// </param>
     /// <returns>The wait.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="NoSolutionException">The pressure never falls so far; the message says where it stops.</exception>
+    /// <exception cref="NoSolutionException">
+    /// The pressure never falls that far; the message says where it stops.
+    /// </exception>
     public static DecayWait ToSee(
         ClosedVolume volume,
         GaugePressure start,

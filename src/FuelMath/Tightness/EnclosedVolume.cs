@@ -2,13 +2,13 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>What the hoses of a plan hold.</summary>
+/// <summary>The enclosed volume of the hoses of a plan.</summary>
 public static class EnclosedVolume
 {
-    /// <summary>Adds up the named hoses and what else is shut in with them.</summary>
+    /// <summary>Adds up the named hoses and other enclosed volumes.</summary>
     /// <param name="plan">The fuel path.</param>
     /// <param name="hoses">Names of lines that are hoses.</param>
-    /// <param name="others">Rails, filters, dampers and whatever is not a hose; not negative.</param>
+    /// <param name="others">Volume of rails, filters, dampers and other parts; not negative.</param>
     /// <returns>The volume, in m³.</returns>
     /// <exception cref="ArgumentNullException">Plan or names are null.</exception>
     /// <exception cref="ArgumentException">There is no such hose; the message names those that are.</exception>

@@ -4,14 +4,14 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>
-/// A leak test from what a person has: the fuel, how much of it is shut in, two gauge readings, two temperatures, the time
-/// between and the step of the gauge. Everything else is estimated, and named as estimated.
+/// A leak test from easily available readings: the fuel and its enclosed volume, two gauge readings, two temperatures,
+/// the time between and the resolution of the gauge. Everything else is estimated and marked as such.
 /// </summary>
 /// <remarks>
 /// <para>
-/// The estimates are wide on purpose, and how much of the uncertainty each makes stands in
-/// <see cref="DecayTest.Contributions"/> of <see cref="Test"/>: where one of them leads, measure it (a bleed tells the
-/// gas, <see cref="ClosedVolume.WithGasFromBleed"/>) and use <see cref="DecayTest"/> itself.
+/// The estimates are deliberately wide; <see cref="DecayTest.Contributions"/> of <see cref="Test"/> shows the
+/// contribution of each. Measure one that dominates (the gas by a bleed, <see cref="ClosedVolume.WithGasFromBleed"/>)
+/// and use <see cref="DecayTest"/> itself.
 /// </para>
 /// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>.</para>
 /// </remarks>
@@ -24,9 +24,11 @@ public sealed class EverydayDecayTest
     private const double Swelling = 2e-9;
     private const double WallExpansion = 2e-4;
 
-    /// <summary>Evaluates two readings of a line that was bled as well as it could be.</summary>
+    /// <summary>Evaluates two readings of a line that was bled as well as possible.</summary>
     /// <param name="fuel">The fuel; its bulk modulus must be known.</param>
-    /// <param name="fuelVolume">Volume of fuel shut in, as <see cref="VolumeOf"/> gives it for hoses; greater than zero.</param>
+    /// <param name="fuelVolume">
+    /// Enclosed volume of fuel, for hoses from <see cref="VolumeOf"/>; greater than zero.
+    /// </param>
     /// <param name="before">The first gauge reading.</param>
     /// <param name="after">The second gauge reading.</param>
     /// <param name="time">The time between them; greater than zero.</param>
@@ -35,7 +37,7 @@ public sealed class EverydayDecayTest
     /// <param name="temperatureAfter">Temperature of the fuel at the second reading.</param>
     /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
     /// <exception cref="ArgumentException">The time is not greater than zero.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Bulk modulus or density is not known at the temperature.</exception>
     public EverydayDecayTest(
@@ -78,7 +80,7 @@ public sealed class EverydayDecayTest
         Estimates =
         [
             "Trapped gas: 1 % of the volume at ambient pressure, standard uncertainty as large. Bleed the line, or measure it.",
-            "Swelling of hoses and tubes: 2 per cent for each 100 bar (2e-9 1/Pa), standard uncertainty as large.",
+            "Swelling of hoses and tubes: 2 % for each 100 bar (2e-9 1/Pa), standard uncertainty as large.",
             "Expansion of the walls: 0.0002 1/K, between metal and rubber, standard uncertainty as large.",
             "Thermometer 0.3 K, clock 2 s, volume 10 %, bulk modulus 15 %, expansion of the fuel 5 %: standard uncertainties.",
             "Ambient pressure: the standard atmosphere.",
@@ -86,13 +88,13 @@ public sealed class EverydayDecayTest
         ];
     }
 
-    /// <summary>What the readings say, with what each input adds to the uncertainty.</summary>
+    /// <summary>The evaluated test, with the contribution of each input to the uncertainty.</summary>
     public DecayTest Test { get; }
 
-    /// <summary>What was not measured and is estimated instead; common practice and from memory, no source.</summary>
+    /// <summary>The estimates of what was not measured; common practice and from memory, no source.</summary>
     public ImmutableArray<string> Estimates { get; }
 
-    /// <summary>What a hose or tube holds: its length times the area of its bore.</summary>
+    /// <summary>The enclosed volume of a hose or tube: its length times the area of its bore.</summary>
     /// <param name="length">Its length; greater than zero.</param>
     /// <param name="bore">Its inside diameter; greater than zero.</param>
     /// <returns>The volume, in m³.</returns>

@@ -3,11 +3,10 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>How much fuel to pump through a line until little of the old one is left.</summary>
+/// <summary>The volume of fuel to pump through a line until little of the old fuel is left.</summary>
 /// <remarks>
-/// Two models bound it: in a line the new fuel pushes the old one ahead and one volume is enough; a volume that mixes
-/// at once (a surge tank, a filter) needs the logarithm of what may stay. Dead ends that nothing flows through take
-/// longer than either: open them.
+/// Two models bound it: with plug flow, as in a line, one volume is enough; a well-mixed volume (a surge tank, a
+/// filter) needs minus the logarithm of the residue. Dead ends without flow take longer than either: open them.
 /// </remarks>
 public sealed class Flush
 {
@@ -22,7 +21,7 @@ public sealed class Flush
     /// <summary>Plug flow: the enclosed volume once.</summary>
     public Volume LeastVolume { get; }
 
-    /// <summary>Well mixed; below the plug-flow volume when more than 1/e may stay.</summary>
+    /// <summary>Well mixed; below the plug-flow volume when the residue may exceed 1/e.</summary>
     public Volume MixedVolume { get; }
 
     /// <summary>Time for the plug-flow volume, in s.</summary>
@@ -31,9 +30,9 @@ public sealed class Flush
     /// <summary>Time for the well-mixed volume, in s.</summary>
     public Duration MixedTime { get; }
 
-    /// <summary>Works out a flush.</summary>
+    /// <summary>Computes a flush.</summary>
     /// <param name="enclosed">Volume to flush; greater than zero.</param>
-    /// <param name="residue">Share of the old fuel that may stay; from 0.01 % to 99 %.</param>
+    /// <param name="residue">Allowed fraction of the old fuel; from 0.01 % to 99 %.</param>
     /// <param name="flow">Flow through it; greater than zero.</param>
     /// <returns>Volumes and times.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -45,10 +44,10 @@ public sealed class Flush
         return new(volume, PressureDecay.MixedExchanges(new Real(share)).Value, rate);
     }
 
-    /// <summary>What is left of the old fuel after a volume was pumped through, well mixed.</summary>
+    /// <summary>The fraction of old fuel left after a volume was pumped through, well mixed.</summary>
     /// <param name="enclosed">Volume that is flushed; greater than zero.</param>
     /// <param name="pumped">Volume pumped through; not negative.</param>
-    /// <returns>Share of the old fuel.</returns>
+    /// <returns>Fraction of the old fuel.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Ratio ResidueAfter(Volume enclosed, Volume pumped)
     {

@@ -1,14 +1,14 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>What the gauge did once a suspect was shut off.</summary>
+/// <summary>The behavior of the gauge after a suspect was isolated.</summary>
 public enum IsolationOutcome
 {
-    /// <summary>It falls as before: the suspect does not leak.</summary>
+    /// <summary>The pressure falls as before: the suspect does not leak.</summary>
     FallsAsBefore,
 
-    /// <summary>It falls more slowly: the suspect leaks, and something else does, too.</summary>
+    /// <summary>It falls more slowly: the suspect and something else leak.</summary>
     FallsMoreSlowly,
 
-    /// <summary>It stands still: the suspect is the only one that leaks.</summary>
+    /// <summary>It holds: the suspect is the only leak.</summary>
     StandsStill,
 }

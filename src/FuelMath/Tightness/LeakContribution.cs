@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>What one input adds to the uncertainty of a leak rate.</summary>
+/// <summary>The contribution of one input to the uncertainty of a leak rate.</summary>
 public sealed class LeakContribution
 {
     internal LeakContribution(string input, double rate, double total)
@@ -15,7 +15,7 @@ public sealed class LeakContribution
     /// <summary>The input.</summary>
     public string Input { get; }
 
-    /// <summary>Its standard uncertainty carried into the rate.</summary>
+    /// <summary>Its standard uncertainty times its sensitivity.</summary>
     public VolumeFlow Uncertainty { get; }
 
     /// <summary>Its share of the variance.</summary>

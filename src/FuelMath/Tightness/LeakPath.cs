@@ -4,9 +4,9 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>
-/// How a leak's flow depends on the pressure behind it, and how the pressure of a closed volume then falls.
+/// The dependence of a leak's flow on pressure, and the fall of pressure of a closed volume that follows.
 /// </summary>
-/// <remarks>Into ambient air.</remarks>
+/// <remarks>The leak is to ambient air.</remarks>
 public sealed class LeakPath
 {
     private readonly Kind kind;
@@ -34,7 +34,7 @@ public sealed class LeakPath
     public static LeakPath Constant(VolumeFlow flow) =>
         new(Kind.Constant, Guard.Positive(flow, flow.InSi()), double.NaN);
 
-    /// <summary>Flow in proportion to pressure: a long narrow way, between threads or past a seat.</summary>
+    /// <summary>Flow in proportion to pressure: a long narrow path, between threads or past a seat.</summary>
     /// <param name="flow">The flow at the pressure; greater than zero.</param>
     /// <param name="at">The gauge pressure; greater than zero.</param>
     /// <returns>The path.</returns>
@@ -45,7 +45,7 @@ public sealed class LeakPath
         return new(Kind.Narrow, q, q / Guard.Positive(at.AboveAmbient, at.Si, nameof(at)));
     }
 
-    /// <summary>Flow in proportion to the root of the pressure: a hole.</summary>
+    /// <summary>Flow in proportion to the square root of the pressure: a hole.</summary>
     /// <param name="flow">The flow at the pressure; greater than zero.</param>
     /// <param name="at">The gauge pressure; greater than zero.</param>
     /// <returns>The path.</returns>
@@ -73,14 +73,16 @@ public sealed class LeakPath
         );
     }
 
-    /// <summary>How long the pressure of a closed volume takes to fall, at a steady temperature.</summary>
+    /// <summary>The time for the pressure of a closed volume to fall, at constant temperature.</summary>
     /// <param name="volume">The closed volume.</param>
     /// <param name="before">Gauge pressure before; above ambient.</param>
     /// <param name="after">Gauge pressure after; below the one before, and above the volume's floor.</param>
     /// <returns>The time, in s.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="volume"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The second pressure is not below the first.</exception>
-    /// <exception cref="NoSolutionException">The pressure never falls so far; the message says where it stops.</exception>
+    /// <exception cref="NoSolutionException">
+    /// The pressure never falls that far; the message says where it stops.
+    /// </exception>
     public Duration TimeToFall(ClosedVolume volume, GaugePressure before, GaugePressure after)
     {
         ArgumentNullException.ThrowIfNull(volume);
@@ -104,7 +106,9 @@ public sealed class LeakPath
             );
     }
 
-    /// <summary>The pressure of a closed volume after a time, at a steady temperature; it stops at the volume's floor.</summary>
+    /// <summary>
+    /// The pressure of a closed volume after a time, at constant temperature; it stops at the volume's floor.
+    /// </summary>
     /// <param name="volume">The closed volume.</param>
     /// <param name="before">Gauge pressure at the start; above the floor.</param>
     /// <param name="time">The time; not negative.</param>
@@ -127,7 +131,7 @@ public sealed class LeakPath
         double first = before.Si + volume.Outside;
         double last = floor + volume.Outside;
 
-        // A leak in proportion to pressure takes for ever to reach ambient: stop a hair above.
+        // A leak in proportion to pressure never reaches ambient: stop slightly above.
         double low = last + (1e-12 * first);
         return seconds >= Seconds(volume, first, low)
             ? new GaugePressure(floor)

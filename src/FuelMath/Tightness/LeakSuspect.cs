@@ -1,6 +1,6 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>One place that may lose pressure, and the step that would tell it from the others.</summary>
+/// <summary>One place that may lose pressure, and the step that isolates it from the others.</summary>
 public sealed class LeakSuspect
 {
     internal LeakSuspect(LeakSuspectKind kind, string part, string isolatingStep, ClampSide side = ClampSide.Gauge)
@@ -11,16 +11,16 @@ public sealed class LeakSuspect
         Side = side;
     }
 
-    /// <summary>What kind of place it is.</summary>
+    /// <summary>The kind of place.</summary>
     public LeakSuspectKind Kind { get; }
 
     /// <summary>The part, by the names of the plan.</summary>
     public string Part { get; }
 
-    /// <summary>What to do to tell it from the others, a sentence.</summary>
+    /// <summary>The step that distinguishes it from the others, a sentence.</summary>
     public string IsolatingStep { get; }
 
-    /// <summary>On which side of a clamp right after the pump it lies.</summary>
+    /// <summary>Its side of a clamp right after the pump.</summary>
     internal ClampSide Side { get; }
 
     /// <summary>Gives kind and part.</summary>

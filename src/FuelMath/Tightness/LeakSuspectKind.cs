@@ -1,15 +1,15 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>Where a closed line may lose pressure. A gauge cannot tell them apart.</summary>
+/// <summary>Where a closed line may lose pressure. A gauge can't distinguish them.</summary>
 public enum LeakSuspectKind
 {
-    /// <summary>A joint, a hose or a seal lets fuel out: the one that sets cars on fire.</summary>
+    /// <summary>A joint, a hose or a seal leaks to the outside: a fire hazard.</summary>
     Outside,
 
     /// <summary>A pump's check valve lets fuel back into the tank.</summary>
     CheckValve,
 
-    /// <summary>An injector's seat lets fuel into the engine: it fills a cylinder or the sump.</summary>
+    /// <summary>An injector's seat leaks into the engine and may fill a cylinder or the sump.</summary>
     InjectorSeat,
 
     /// <summary>A relief valve's seat lets fuel back into the tank.</summary>

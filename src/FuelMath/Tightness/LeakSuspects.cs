@@ -2,24 +2,24 @@ using System.Collections.Immutable;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>Every place of a system that a falling pressure may point at, narrowed by isolating steps.</summary>
+/// <summary>All places of a system where a falling pressure may have its cause, narrowed by isolating steps.</summary>
 /// <remarks>
-/// Caution: relieve the pressure before anything is clamped or opened, let only clamps touch a hose that are made for
-/// it, and pull an injector over a closed container.
+/// Caution: relieve the pressure before clamping or opening anything, use only clamps made for the hose, and remove an
+/// injector over a closed container.
 /// </remarks>
 public sealed class LeakSuspects
 {
     private LeakSuspects(ImmutableArray<LeakSuspect> all) => All = all;
 
-    /// <summary>Those that are left.</summary>
+    /// <summary>The remaining suspects.</summary>
     public ImmutableArray<LeakSuspect> All { get; }
 
-    /// <summary>Whether the readings have told one kind from the others.</summary>
+    /// <summary>Whether only one kind is left.</summary>
     public bool IsOneKind => All.Select(s => s.Kind).Distinct().Count() == 1;
 
-    /// <summary>All suspects of a system at rest, pump stopped and pressure shut in.</summary>
+    /// <summary>All suspects of a system at rest, with the pump stopped and the line under pressure.</summary>
     /// <param name="system">The system.</param>
-    /// <returns>The suspects; a gauge alone puts none before the other.</returns>
+    /// <returns>The suspects; a gauge alone does not rank them.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="system"/> is null.</exception>
     public static LeakSuspects Of(FuelSystem system)
     {
@@ -32,7 +32,7 @@ public sealed class LeakSuspects
         ];
         foreach (Line line in system.Plan.Lines)
         {
-            // A line that begins where a pump ends may lie on either side of what shuts the pump off.
+            // A line that begins at a pump's outlet may lie on either side of the clamp.
             ClampSide side =
                 line.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve) ? ClampSide.Pump
                 : outlets.Contains(line.From) || outlets.Contains(line.To) ? ClampSide.Both
@@ -69,7 +69,10 @@ public sealed class LeakSuspects
         return new(found.ToImmutable());
     }
 
-    /// <summary>The nodes that hold the pressure: what injectors and pump outlets reach without passing a pump, a bypass or a relief valve.</summary>
+    /// <summary>
+    /// The nodes under pressure: those connected to injectors and pump outlets without passing a pump, a bypass or a
+    /// relief valve.
+    /// </summary>
     private static HashSet<string> ShutIn(FuelSystem system)
     {
         var reached = system.Stages.SelectMany(s => s.Seats).Select(s => s.Node).ToHashSet(StringComparer.Ordinal);
@@ -147,13 +150,13 @@ public sealed class LeakSuspects
             side
         );
 
-    /// <summary>What is left after a kind of suspect was shut off and the test repeated.</summary>
+    /// <summary>The suspects left after a kind of suspect was isolated and the test repeated.</summary>
     /// <remarks>
-    /// A clamp right after the pump shuts off the check valve, and with it every joint, hose and relief valve between pump
-    /// and clamp: a gauge that stands still then leaves all of these.
+    /// A clamp right after the pump isolates the check valve together with every joint, hose and relief valve between
+    /// pump and clamp: if the pressure then holds, all of these remain.
     /// </remarks>
-    /// <param name="isolated">The kind that was shut off.</param>
-    /// <param name="outcome">What the gauge did then.</param>
+    /// <param name="isolated">The kind that was isolated.</param>
+    /// <param name="outcome">The behavior of the gauge.</param>
     /// <returns>The suspects that still fit.</returns>
     /// <exception cref="ArgumentException">
     /// That kind is not among them, or the step says that something else leaks and nothing else is left.
@@ -188,7 +191,9 @@ public sealed class LeakSuspects
         return new(left);
     }
 
-    /// <summary>Whether a step shuts a place off: its own kind, and with a check valve what lies before the clamp.</summary>
+    /// <summary>
+    /// Whether a step isolates a place: its own kind, and for a check valve all that lies before the clamp.
+    /// </summary>
     private static bool IsShutOff(LeakSuspect suspect, LeakSuspectKind isolated, ClampSide side) =>
         suspect.Kind == isolated || (isolated == LeakSuspectKind.CheckValve && suspect.Side == side);
 }

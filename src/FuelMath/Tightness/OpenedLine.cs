@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>What comes out when a line is opened: what the pressure sprays, and what then runs out.</summary>
+/// <summary>The fuel that comes out when a line is opened: sprayed by pressure, then drained by gravity.</summary>
 /// <remarks>
 /// Caution: relieve the pressure first; it stays after switch-off. Catch the fuel in a closed, bonded container, keep
-/// sparks away, and disconnect the battery. A siphon from the tank is not counted: shut it off.
+/// sparks away, and disconnect the battery. Fuel siphoned from the tank is not included: close the tank off.
 /// </remarks>
 public sealed class OpenedLine
 {
@@ -16,19 +16,19 @@ public sealed class OpenedLine
         Captured = SiUnits.Volume(sprayed + drained);
     }
 
-    /// <summary>What leaves by its pressure, at once.</summary>
+    /// <summary>The volume that leaves by pressure, at once.</summary>
     public Volume Sprayed { get; }
 
-    /// <summary>What runs out by its weight afterwards.</summary>
+    /// <summary>The volume that drains by gravity afterwards.</summary>
     public Volume Drained { get; }
 
-    /// <summary>Both: what the container must hold.</summary>
+    /// <summary>Both: the least volume of the container.</summary>
     public Volume Captured { get; }
 
-    /// <summary>Works out what comes out.</summary>
+    /// <summary>Computes the volumes.</summary>
     /// <param name="volume">The closed volume.</param>
     /// <param name="pressure">Gauge pressure in it; not negative.</param>
-    /// <param name="draining">Share of the fuel that lies above the opening and runs out; from 0 % to 100 %.</param>
+    /// <param name="draining">Fraction of the fuel that lies above the opening and drains; from 0 % to 100 %.</param>
     /// <returns>The volumes.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="volume"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>

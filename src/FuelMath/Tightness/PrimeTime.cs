@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>How long a pump takes to fill a dry line and to bring it to pressure.</summary>
+/// <summary>The time for a pump to fill a dry line and bring it to pressure.</summary>
 /// <remarks>
-/// A dry pump that is not self-priming does not fill anything, and no pump should run dry: the time holds once its
-/// inlet is flooded.
+/// A dry pump that is not self-priming delivers nothing, and no pump should run dry: the time counts from a flooded
+/// inlet.
 /// </remarks>
 public sealed class PrimeTime
 {
@@ -20,22 +20,22 @@ public sealed class PrimeTime
     public Duration FillTime { get; }
 
     /// <summary>
-    /// Time from full to pressure if the pump gave its free flow to the end and fuel and gas kept the heat of compression,
-    /// as they do in tens of milliseconds; in s.
+    /// Lower bound of the time from full to pressure: free flow of the pump to the end, and adiabatic compression of
+    /// fuel and gas, as within tens of milliseconds; in s.
     /// </summary>
     public Duration PressurizeAtLeast { get; }
 
     /// <summary>
-    /// Time from full to pressure if the pump gave only its flow at that pressure from the start and fuel and gas kept their
-    /// temperature; in s. The pump's run-up comes on top.
+    /// Upper bound of the time from full to pressure: the pump's flow at that pressure from the start, and isothermal
+    /// compression; in s. The pump's run-up is not included.
     /// </summary>
     public Duration PressurizeAtMost { get; }
 
-    /// <summary>Works out the times.</summary>
+    /// <summary>Computes the times.</summary>
     /// <param name="empty">Volume to fill; not negative.</param>
     /// <param name="volume">The line once full, with the gas that stays in it.</param>
     /// <param name="target">The gauge pressure to reach; greater than zero.</param>
-    /// <param name="freeFlow">The pump's flow against no pressure; greater than zero.</param>
+    /// <param name="freeFlow">The pump's flow at zero pressure rise; greater than zero.</param>
     /// <param name="flowAtTarget">The pump's flow at that pressure; greater than zero, and not above the free flow.</param>
     /// <returns>The times; a pump whose flow falls with pressure lies between the bounds.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="volume"/> is null.</exception>

@@ -2,16 +2,16 @@ using FuelMath.Formulas;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>A closed volume that is pressed up from ambient, slowly or so quickly that fuel and gas keep the heat of it.</summary>
+/// <summary>A closed volume that is pressurized from ambient, slowly (isothermal) or quickly (adiabatic).</summary>
 internal static class QuickCompression
 {
     /// <summary>
-    /// Isentropic over isothermal bulk modulus, at most: fuels lie from 1.2 to 1.35. Source: [Poling-2001] relations of heat
-    /// capacity and compressibility.
+    /// Upper bound of isentropic over isothermal bulk modulus: fuels lie from 1.2 to 1.35. Source: [Poling-2001]
+    /// relations of heat capacity and compressibility.
     /// </summary>
     private const double MostQuickShare = 1.35;
 
-    /// <summary>What must be pressed in from ambient to a gauge pressure, by a change that is slow or keeps its heat.</summary>
+    /// <summary>The volume to press in from ambient to a gauge pressure, in a slow or an adiabatic change.</summary>
     internal static double PressedIn(ClosedVolume volume, double gauge, bool keepsHeat) =>
         PressureRise
             .PressedInVolume(
@@ -25,7 +25,9 @@ internal static class QuickCompression
             )
             .Value;
 
-    /// <summary>What it yields at a gauge pressure while it is pressed up from ambient, with another gas content, m³ at ambient.</summary>
+    /// <summary>
+    /// The compliance at a gauge pressure during pressurization from ambient, with another gas content, m³ at ambient.
+    /// </summary>
     internal static double Compliance(ClosedVolume volume, double gasAtAmbient, double gauge, bool keepsHeat) =>
         PressureRise
             .Compliance(
@@ -39,7 +41,7 @@ internal static class QuickCompression
             )
             .Value;
 
-    /// <summary>The isentropic bulk modulus where the heat capacity is known, else the most that it can be, Pa.</summary>
+    /// <summary>The isentropic bulk modulus where the heat capacity is known, else its upper bound, Pa.</summary>
     private static double Modulus(ClosedVolume volume)
     {
         LiquidHeatCapacity heat = volume.Fuel.HeatCapacity;

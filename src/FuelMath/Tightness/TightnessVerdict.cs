@@ -1,6 +1,6 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>What a pressure-decay test says against a limit.</summary>
+/// <summary>The verdict of a pressure-decay test against a limit.</summary>
 public enum TightnessVerdict
 {
     /// <summary>The rate and its expanded uncertainty stay below the limit.</summary>
@@ -13,9 +13,9 @@ public enum TightnessVerdict
     Undecided,
 
     /// <summary>
-    /// The pressure stands at vapor pressure or at ambient, where it stays whether fuel leaks or not; or the rate is negative
-    /// beyond its uncertainty, so that something unseen lifts the pressure and may hide a leak. No pass, whatever the rate
-    /// looks like.
+    /// The pressure is at vapor pressure or ambient, where it stays with or without a leak; or the rate is negative
+    /// beyond its uncertainty, so something else raises the pressure and may hide a leak. Not a pass, whatever the
+    /// rate.
     /// </summary>
     NotATest,
 }

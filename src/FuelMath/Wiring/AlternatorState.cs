@@ -1,17 +1,17 @@
 namespace FuelMath;
 
-/// <summary>What an alternator does in a solved mesh.</summary>
+/// <summary>The state of an alternator in a solved mesh.</summary>
 public enum AlternatorState
 {
-    /// <summary>It holds its voltage, and gives less than its greatest current.</summary>
+    /// <summary>It holds its voltage and delivers less than its greatest current.</summary>
     Regulating,
 
     /// <summary>
-    /// It gives its greatest current, and its voltage has fallen below the one it is set to. Whether the battery drains or
-    /// is still charged is told by the battery's own current (<see cref="WiringState.CurrentFrom"/>).
+    /// It delivers its greatest current, and its voltage is below its regulated one. Whether the battery drains or is
+    /// still charged shows in the battery's own current (<see cref="WiringState.CurrentFrom"/>).
     /// </summary>
     AtLimit,
 
-    /// <summary>The mesh is above the voltage that it is set to: it gives nothing.</summary>
+    /// <summary>The voltage of the mesh is above its regulated one: it delivers nothing.</summary>
     Idle,
 }

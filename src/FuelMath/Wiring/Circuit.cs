@@ -5,9 +5,9 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The way from a source to a load and back: supply wires, ground wires and contacts in series.</summary>
+/// <summary>The path from a source to a load and back: supply wires, ground wires and contacts in series.</summary>
 /// <remarks>
-/// Leaves out the source's own resistance and a ground that branches. A battery drives hundreds of amperes through a
+/// The source's own resistance and a branching ground are not included. A battery drives hundreds of amperes through a
 /// short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A pump must stop when the
 /// engine stalls or crashes.
 /// </remarks>
@@ -50,19 +50,21 @@ public sealed class Circuit
     /// <summary>All contacts together.</summary>
     public ElectricResistance Contacts { get; }
 
-    /// <summary>Everything between source and load, there and back, in Ω.</summary>
+    /// <summary>The total resistance between source and load, both ways, in Ω.</summary>
     public ElectricResistance Resistance => SiUnits.ElectricResistance(resistance);
 
-    /// <summary>The voltage lost on the way, there and back. Source: [Definition] Ohm's law.</summary>
+    /// <summary>The voltage drop of the wiring, both ways. Source: [Definition] Ohm's law.</summary>
     /// <param name="current">Current through the load; not negative.</param>
     /// <returns>The drop, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public ElectricPotential DropAt(ElectricCurrent current) =>
         SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi()));
 
-    /// <summary>How the voltage lost was made: each conductor's resistance, their sum, the drop.</summary>
+    /// <summary>The working of the voltage drop: each conductor's resistance, their sum, the drop.</summary>
     /// <param name="current">Current through the load; not negative.</param>
-    /// <returns>The working; what was given in a usual unit is shown in it. <see cref="WorkingUnits.In"/> chooses that of the result.</returns>
+    /// <returns>
+    /// The working; inputs are shown in their own units. <see cref="WorkingUnits.In"/> sets that of the result.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public Working DropWorkingAt(ElectricCurrent current)
     {
@@ -92,7 +94,7 @@ public sealed class Circuit
     /// <param name="current">Current through the load; not negative.</param>
     /// <returns>The voltage, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A number is outside its range, or the wiring alone would take the whole voltage.
+    /// The voltage is not greater than zero, the current is negative, or the wiring alone would take the whole voltage.
     /// </exception>
     public ElectricPotential VoltageAtLoad(ElectricPotential source, ElectricCurrent current)
     {

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A length of copper wire at a temperature: there, or back, not both.</summary>
+/// <summary>A length of copper wire at a temperature, one way only.</summary>
 /// <remarks>Annealed copper, from -40 °C to 150 °C.</remarks>
 public sealed class Conductor
 {
@@ -18,7 +18,7 @@ public sealed class Conductor
     /// <param name="length">Its length, one way; greater than zero.</param>
     /// <param name="temperature">Temperature of the copper, from -40 °C to 150 °C.</param>
     /// <exception cref="ArgumentNullException"><paramref name="size"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length or the temperature is outside its range.</exception>
     public Conductor(WireSize size, Length length, Temperature temperature)
         : this(1, size, length, temperature) { }
 
@@ -65,7 +65,7 @@ public sealed class Conductor
 
     internal double Si { get; }
 
-    /// <summary>How its resistance was made.</summary>
+    /// <summary>The working of its resistance.</summary>
     /// <returns>The working.</returns>
     public Working ResistanceWorking() => TracedResistance().ToWorking();
 
@@ -79,12 +79,12 @@ public sealed class Conductor
         );
 
     /// <summary>Equal wires side by side.</summary>
-    /// <param name="wires">How many, from 1 to 100.</param>
+    /// <param name="wires">Number of wires, from 1 to 100.</param>
     /// <param name="size">Size of each.</param>
     /// <param name="length">Length, one way; greater than zero.</param>
     /// <param name="temperature">Temperature of the copper, from -40 °C to 150 °C.</param>
-    /// <returns>The conductor that they make together.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <returns>The combined conductor.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The length or the temperature is outside its range.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Conductor FromParallel(int wires, WireSize size, Length length, Temperature temperature) =>
         new(Guard.InRange(wires, 1, 100), size, length, temperature);

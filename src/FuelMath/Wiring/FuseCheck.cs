@@ -3,27 +3,29 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Holds a fuse against the conductor it protects and the current it carries.</summary>
+/// <summary>Checks a fuse against the conductor it protects and the current it carries.</summary>
 /// <remarks>
-/// A caution, not a design: what a wire may carry depends on insulation, bundle, ambient and standard, and so does its
-/// fuse. The standard, the maker of the wire and local practice come first. The fuse belongs at the battery: everything
-/// ahead of it is unprotected.
+/// A caution, not a design: the ampacity of a wire depends on insulation, bundling, ambient temperature and standard,
+/// and so does its fuse. The standard, the maker of the wire and local practice come first. Place the fuse at the
+/// battery: everything ahead of it is unprotected.
 /// </remarks>
 public static class FuseCheck
 {
     /// <summary>
-    /// The share of its rating that a fuse is usually asked to carry for long: a fuse of at least 125 % of the steady
+    /// The usual fraction of its rating that a fuse carries continuously: a fuse of at least 125 % of the steady
     /// current. Source: [Common-practice] rule of thumb.
     /// </summary>
     public static Ratio UsualShare { get; } = SiUnits.Ratio(0.8);
 
-    /// <summary>Looks at a fuse.</summary>
+    /// <summary>Checks a fuse.</summary>
     /// <param name="rating">The fuse's rating; greater than zero.</param>
-    /// <param name="ampacity">What the thinnest conductor behind it may carry where it lies, by the standard or its maker; greater than zero.</param>
-    /// <param name="steadyCurrent">The greatest current that flows for long; not negative.</param>
-    /// <param name="share">The share of its rating that the fuse may carry for long, above 0 % to 100 %.</param>
+    /// <param name="ampacity">
+    /// Ampacity of the thinnest conductor behind it, as installed, by the standard or its maker; greater than zero.
+    /// </param>
+    /// <param name="steadyCurrent">The greatest continuous current; not negative.</param>
+    /// <param name="share">The fraction of its rating that the fuse may carry continuously, above 0 % to 100 %.</param>
     /// <param name="source">Where ampacity and share come from.</param>
-    /// <returns>What to act on, the gravest first; a note that defers to the standard is always there.</returns>
+    /// <returns>The findings, the gravest first; always with a note that defers to the standard.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public static ImmutableArray<Finding> Of(

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What makes a mesh one that can be solved.</summary>
+/// <summary>Checks that a mesh can be solved.</summary>
 internal static class MeshChecks
 {
     private const int MostAlternators = 4;
@@ -66,7 +66,7 @@ internal static class MeshChecks
         );
     }
 
-    /// <summary>An alternator that idles and a load whose current does not depend on voltage hold no potential.</summary>
+    /// <summary>An idle alternator and a load of constant current or power do not tie a potential.</summary>
     private static void Tied(WiringMesh mesh)
     {
         var groups = new Groups(mesh.Nodes);
@@ -115,7 +115,7 @@ internal static class MeshChecks
         }
     }
 
-    /// <summary>Nodes that are joined, each group known by one of its own.</summary>
+    /// <summary>Groups of connected nodes, each represented by one of its nodes.</summary>
     private sealed class Groups(ImmutableArray<string> nodes)
     {
         private readonly Dictionary<string, string> parent = nodes.ToDictionary(n => n, StringComparer.Ordinal);

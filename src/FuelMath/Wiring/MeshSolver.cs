@@ -3,10 +3,12 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath;
 
-/// <summary>Solves a mesh: for each state of the alternators in turn, until one agrees with what follows from it.</summary>
+/// <summary>
+/// Solves a mesh for each combination of alternator states in turn, until one is consistent with its solution.
+/// </summary>
 internal sealed class MeshSolver
 {
-    /// <summary>By how much of the scale a state of an alternator may be missed and still count as met.</summary>
+    /// <summary>Relative tolerance for the consistency of an alternator's state.</summary>
     private const double Edge = 1e-9;
 
     private readonly WiringMesh mesh;
@@ -225,7 +227,9 @@ internal sealed class MeshSolver
         }
     }
 
-    /// <summary>A current that leaves the mesh at a load's positive node and comes back at its negative one.</summary>
+    /// <summary>
+    /// Adds a current that leaves the mesh at a load's positive node and returns at its negative one.
+    /// </summary>
     private void Draw(Vector<double> side, WiringLoad load, double amperes)
     {
         (int positive, int negative) = (nodes[load.Positive], nodes[load.Negative]);

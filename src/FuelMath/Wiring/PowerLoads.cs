@@ -4,8 +4,8 @@ using MathNet.Numerics.LinearAlgebra;
 namespace FuelMath;
 
 /// <summary>
-/// Voltages at loads of constant power: U = U0 - R (P/U), the solution that grows out of no power. Newton from above falls
-/// to it step by step while it exists; where it does not exist, the power that can be had is walked up to.
+/// Voltages at loads of constant power: U = U0 - R (P/U), the solution connected to zero power. Newton's method from
+/// above converges to it monotonically if it exists; if not, the available power is found by continuation.
 /// </summary>
 internal sealed class PowerLoads(WiringLoad[] loads, double[] open, double[,] resistance)
 {
@@ -54,7 +54,9 @@ internal sealed class PowerLoads(WiringLoad[] loads, double[] open, double[,] re
         return [.. volts];
     }
 
-    /// <summary>The voltages at a share of the power, from those at a smaller share; null when there are none.</summary>
+    /// <summary>
+    /// The voltages at a fraction of the power, from those at a smaller fraction; null when there is no solution.
+    /// </summary>
     private Vector<double>? At(Vector<double> start, double share)
     {
         Vector<double> volts = start.Clone();
@@ -106,7 +108,9 @@ internal sealed class PowerLoads(WiringLoad[] loads, double[] open, double[,] re
         );
     }
 
-    /// <summary>What one load alone can have: half of the voltage, at the current that halves it. Source: [Cartwright-2008] maximum power transfer.</summary>
+    /// <summary>
+    /// The greatest power of one load alone: at half of the voltage. Source: [Cartwright-2008] maximum power transfer.
+    /// </summary>
     private double Most(int k) => open[k] * open[k] / (4 * r[k, k]);
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The thinnest wire of a list that keeps the voltage drop within a limit, there and back.</summary>
+/// <summary>The thinnest wire of a list that keeps the voltage drop, both ways, within a limit.</summary>
 /// <remarks>
-/// A limit on voltage, not on heat: whether the wire may carry the current, and its fuse, are for the standard and the
-/// maker of the wire (<see cref="FuseCheck"/>).
+/// A limit on voltage, not on heat: whether the wire may carry the current, and its fuse, follow from the standard and
+/// the maker of the wire (<see cref="FuseCheck"/>).
 /// </remarks>
 public sealed class WireChoice
 {
@@ -19,19 +19,19 @@ public sealed class WireChoice
         DropOfNextThinner = thinner is null ? null : SiUnits.ElectricPotential(thinnerDrop);
     }
 
-    /// <summary>The size to take.</summary>
+    /// <summary>The size chosen.</summary>
     public WireSize Size { get; }
 
-    /// <summary>What it loses, contacts included.</summary>
+    /// <summary>Its voltage drop, contacts included.</summary>
     public ElectricPotential Drop { get; }
 
-    /// <summary>What it was allowed to lose.</summary>
+    /// <summary>The allowed voltage drop.</summary>
     public ElectricPotential AllowedDrop { get; }
 
-    /// <summary>The next thinner size of the list, which loses too much; null when the thinnest will do.</summary>
+    /// <summary>The next thinner size of the list, whose drop is too large; null when the thinnest is enough.</summary>
     public WireSize? NextThinner { get; }
 
-    /// <summary>What that one loses; null when there is none.</summary>
+    /// <summary>The drop of that size; null when there is none.</summary>
     public ElectricPotential? DropOfNextThinner { get; }
 
     /// <summary>Chooses a size for supply and ground alike.</summary>
@@ -41,11 +41,13 @@ public sealed class WireChoice
     /// <param name="temperature">Temperature of the copper, from -40 °C to 150 °C.</param>
     /// <param name="contacts">All terminals, switches, relays and fuses together; not negative.</param>
     /// <param name="current">The current; greater than zero.</param>
-    /// <param name="allowedDrop">The most that may be lost there and back; greater than zero.</param>
+    /// <param name="allowedDrop">The allowed drop, both ways; greater than zero.</param>
     /// <returns>The choice.</returns>
     /// <exception cref="ArgumentException">The list is empty or holds a null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="NoSolutionException">No size of the list will do; the message says what the thickest and the contacts lose.</exception>
+    /// <exception cref="NoSolutionException">
+    /// No size of the list is enough; the message gives the drop of the thickest and of the contacts.
+    /// </exception>
     public static WireChoice Smallest(
         IEnumerable<WireSize> sizes,
         Length supply,

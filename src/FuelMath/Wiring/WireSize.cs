@@ -7,10 +7,10 @@ namespace FuelMath;
 
 /// <summary>The metal in a wire's cross-section.</summary>
 /// <remarks>
-/// A stranded wire of a gauge has some 2 % more resistance than the solid one (Source: [NFPA-70] chapter 9, table 8),
-/// and a metric automotive wire may have 7 % to 10 % more than its nominal area gives (Source: [ISO-6722], from
-/// memory): leave a margin. What current a wire may carry, and its fuse, are matters for the standards and the maker of
-/// the wire, not for this library.
+/// A stranded wire of a gauge has about 2 % more resistance than the solid one (Source: [NFPA-70] chapter 9, table 8),
+/// and a metric automotive wire may have 7 % to 10 % more than by its nominal area (Source: [ISO-6722], from memory):
+/// leave a margin. The ampacity of a wire, and its fuse, follow from the standards and the maker of the wire, not from
+/// this library.
 /// </remarks>
 public sealed partial class WireSize
 {
@@ -27,7 +27,7 @@ public sealed partial class WireSize
         Gauge = gauge;
     }
 
-    /// <summary>The size as the trade says it, for example <c>12 AWG</c> or <c>2.5 mm²</c>.</summary>
+    /// <summary>The usual name of the size, for example <c>12 AWG</c> or <c>2.5 mm²</c>.</summary>
     public string Name { get; }
 
     /// <summary>Area of metal, in m².</summary>
@@ -35,7 +35,7 @@ public sealed partial class WireSize
 
     internal double Si { get; }
 
-    /// <summary>The gauge that it was given by; null when it was given by its area.</summary>
+    /// <summary>Its gauge; null when it was given by its area.</summary>
     internal int? Gauge { get; }
 
     /// <summary>A size of the American wire gauge. Source: [ASTM-B258] the rule of the gauge, unrounded.</summary>
@@ -62,7 +62,9 @@ public sealed partial class WireSize
     /// <returns>The size.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The gauge is outside 4/0 to 40, or the area is not greater than zero.</exception>
-    /// <exception cref="QuantityTextException">The text is no size: for example a number alone, which may be a gauge or an area.</exception>
+    /// <exception cref="QuantityTextException">
+    /// The text is not a size: for example a number alone, which may be a gauge or an area.
+    /// </exception>
     public static WireSize ParseLenient(string text, IFormatProvider? writer)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -87,7 +89,7 @@ public sealed partial class WireSize
             : throw new InvalidOperationException($"No gauge from 4/0 to 40 AWG is near {Name}.");
     }
 
-    /// <summary>Gives the size as the trade says it.</summary>
+    /// <summary>Gives the usual name of the size.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 

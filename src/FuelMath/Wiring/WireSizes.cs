@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Series of sizes to choose from, thin to thick.</summary>
-/// <remarks>What a shop stocks is its own list; these are the usual ones.</remarks>
+/// <remarks>These are the usual ones; use your own list for what you stock.</remarks>
 public static class WireSizes
 {
     private static readonly double[] SquareMillimeters =

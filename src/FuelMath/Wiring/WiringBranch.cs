@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A way for current between two places of a mesh: conductors and contacts in series.</summary>
+/// <summary>A path for current between two nodes of a mesh: conductors and contacts in series.</summary>
 public sealed class WiringBranch
 {
     /// <summary>Describes a branch.</summary>
@@ -13,7 +13,9 @@ public sealed class WiringBranch
     /// <param name="conductors">Its conductors in series; may be empty.</param>
     /// <param name="contacts">Terminals, crimps, switches, relays, fuses and the sheet metal between, together; not negative.</param>
     /// <exception cref="ArgumentException">A name is blank, both ends are one node, or a conductor is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The contacts are negative or not finite, or there is no resistance at all.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The contacts are negative or not finite, or the total resistance is zero.
+    /// </exception>
     public WiringBranch(
         string name,
         string from,
@@ -60,7 +62,7 @@ public sealed class WiringBranch
 
     internal double Si { get; }
 
-    /// <summary>A branch of which only the resistance is known, measured for example.</summary>
+    /// <summary>A branch given by its resistance, for example a measured one.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="from">The node that it starts from; not blank.</param>
     /// <param name="to">The node that it leads to; another one.</param>

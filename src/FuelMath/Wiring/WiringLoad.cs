@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What draws current from a mesh.</summary>
+/// <summary>A load of a mesh.</summary>
 public sealed class WiringLoad
 {
     private WiringLoad(WiringLoadKind kind, string name, string positive, string negative, double amount)
@@ -50,7 +50,7 @@ public sealed class WiringLoad
     public static WiringLoad ConstantCurrent(string name, string positive, string negative, ElectricCurrent current) =>
         new(WiringLoadKind.ConstantCurrent, name, positive, negative, Guard.NotNegative(current, current.InSi()));
 
-    /// <summary>A load that is a resistance.</summary>
+    /// <summary>A load of constant resistance.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="positive">The node at its positive terminal.</param>
     /// <param name="negative">The node at its negative terminal; another one.</param>

@@ -9,6 +9,6 @@ public enum WiringLoadKind
     /// <summary>Current in proportion to voltage: a coil, a lamp, a heater.</summary>
     Resistance,
 
-    /// <summary>The same power at any voltage, so that less voltage draws more current: an electronic driver.</summary>
+    /// <summary>The same power at any voltage, so the current rises as voltage falls: an electronic driver.</summary>
     ConstantPower,
 }

@@ -4,26 +4,26 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// Supply and ground as one mesh: named nodes, branches of wire and contacts between them, sources and loads. Grounds
-/// that run side by side, battery to block and battery to chassis to block, share the current as they do in the car.
+/// Supply and ground as one mesh: named nodes, branches of wire and contacts between them, sources and loads. Parallel
+/// grounds, battery to block and battery to chassis to block, share the current as in the car.
 /// </summary>
 /// <remarks>
-/// Direct current in a steady state: no inrush of a motor, no coil that switches. A battery drives hundreds of amperes
-/// through a short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A ground strap
-/// that is missing sends starter current through throttle cables and fuel lines.
+/// Steady direct current: no inrush of a motor, no switching of a coil. A battery drives hundreds of amperes through a
+/// short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. If a ground strap is
+/// missing, starter current flows through throttle cables and fuel lines.
 /// </remarks>
 public sealed class WiringMesh
 {
     private readonly MeshSolver solver;
 
-    /// <summary>Puts a mesh together.</summary>
+    /// <summary>Creates a mesh.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="reference">The node whose potential counts as zero, for example the battery's negative post.</param>
     /// <param name="branches">Wires and contacts between nodes.</param>
     /// <param name="sources">One or more, of which at most four alternators.</param>
-    /// <param name="loads">What draws current; may be empty.</param>
+    /// <param name="loads">The loads; may be empty.</param>
     /// <exception cref="ArgumentException">
-    /// A piece is null, a name is there twice, the reference is no node, a node floats, or sources without resistance
+    /// A piece is null, a name occurs twice, the reference is not a node, a node floats, or sources without resistance
     /// close a loop; the message names it.
     /// </exception>
     public WiringMesh(
@@ -70,17 +70,17 @@ public sealed class WiringMesh
     /// <summary>Batteries, alternators and held voltages.</summary>
     public ImmutableArray<WiringSource> Sources { get; }
 
-    /// <summary>What draws current.</summary>
+    /// <summary>The loads.</summary>
     public ImmutableArray<WiringLoad> Loads { get; }
 
     /// <summary>Finds all voltages and currents. Source: [Ho-1975] modified nodal analysis.</summary>
     /// <remarks>
-    /// Loads of constant power have more than one solution; the one that grows out of no power is taken, whose voltage is
-    /// the higher. Alternators are taken in the one of their three states that agrees with what follows from it.
+    /// Loads of constant power have more than one solution; the one connected to zero power is used, which has the
+    /// higher voltage. Alternators are in that of their three states which is consistent with the solution.
     /// </remarks>
     /// <returns>The state, with the worst imbalance of current at any node.</returns>
     /// <exception cref="NoSolutionException">
-    /// The wiring would take a load's whole voltage, or cannot carry the power that is asked for; the message gives numbers.
+    /// The wiring would take a load's whole voltage, or can't carry the power required; the message gives numbers.
     /// </exception>
     public WiringState Solve() => solver.Solve();
 
@@ -95,7 +95,7 @@ public sealed class WiringMesh
         return new(Name, Reference, Branches, Sources.Replace(old, old.WithVoltage(voltage)), Loads);
     }
 
-    /// <summary>The same mesh with another load in the place of the one of its name.</summary>
+    /// <summary>The same mesh with another load in place of the one of its name.</summary>
     /// <param name="load">The load.</param>
     /// <returns>A new mesh.</returns>
     /// <exception cref="ArgumentException">There is no load of that name.</exception>
@@ -106,7 +106,9 @@ public sealed class WiringMesh
         return new(Name, Reference, Branches, Sources, Loads.Replace(old, load));
     }
 
-    /// <summary>The same mesh with another branch in the place of the one of its name: a corroded ground, a thicker wire.</summary>
+    /// <summary>
+    /// The same mesh with another branch in place of the one of its name: a corroded ground, a thicker wire.
+    /// </summary>
     /// <param name="branch">The branch.</param>
     /// <returns>A new mesh.</returns>
     /// <exception cref="ArgumentException">There is no branch of that name.</exception>

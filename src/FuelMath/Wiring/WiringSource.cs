@@ -2,11 +2,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What drives a mesh: a battery, an alternator, or a voltage that is held.</summary>
+/// <summary>A source of a mesh: a battery, an alternator, or a fixed voltage.</summary>
 /// <remarks>
-/// A battery that is being charged does not show its open-circuit voltage of rest: state what it shows while it
-/// charges. A charged lead-acid battery rests at 12.6 V to 12.7 V and a running system regulates to 13.5 V to 14.5 V.
-/// Source: [Common-practice] from memory.
+/// During charging the voltage of a battery is above its open-circuit voltage at rest: give the charging voltage. A
+/// charged lead-acid battery rests at 12.6 V to 12.7 V; a running system regulates to 13.5 V to 14.5 V. Source:
+/// [Common-practice] from memory.
 /// </remarks>
 public sealed class WiringSource
 {
@@ -44,7 +44,7 @@ public sealed class WiringSource
     /// <summary>The node at its negative terminal.</summary>
     public string Negative { get; }
 
-    /// <summary>Open-circuit voltage of a battery, regulated voltage of an alternator, or the voltage that is held.</summary>
+    /// <summary>Open-circuit voltage of a battery, regulated voltage of an alternator, or the fixed voltage.</summary>
     public ElectricPotential Voltage { get; }
 
     /// <summary>Internal resistance; zero for all but a battery.</summary>
@@ -59,7 +59,7 @@ public sealed class WiringSource
 
     internal double Limit { get; }
 
-    /// <summary>A voltage that no current moves.</summary>
+    /// <summary>A fixed voltage, whatever the current.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="positive">The node at its positive terminal.</param>
     /// <param name="negative">The node at its negative terminal; another one.</param>
@@ -74,7 +74,7 @@ public sealed class WiringSource
     /// <param name="name">Its name; not blank.</param>
     /// <param name="positive">The node at its positive terminal.</param>
     /// <param name="negative">The node at its negative terminal; another one.</param>
-    /// <param name="openCircuitVoltage">The voltage that it shows without current; greater than zero.</param>
+    /// <param name="openCircuitVoltage">Its voltage without current; greater than zero.</param>
     /// <param name="internalResistance">Its internal resistance; greater than zero.</param>
     /// <returns>The source.</returns>
     /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
@@ -91,7 +91,9 @@ public sealed class WiringSource
         return new(WiringSourceKind.Battery, name, positive, negative, openCircuitVoltage, internalResistance, null);
     }
 
-    /// <summary>An alternator with its regulator: it holds a voltage until its greatest current is drawn, and takes no current.</summary>
+    /// <summary>
+    /// An alternator with its regulator: it holds a voltage up to its greatest current, and takes no current.
+    /// </summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="positive">The node at which it is regulated.</param>
     /// <param name="negative">The node at its body; another one.</param>

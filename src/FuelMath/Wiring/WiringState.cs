@@ -30,16 +30,16 @@ public sealed class WiringState
     /// <summary>The mesh.</summary>
     public WiringMesh Mesh { get; }
 
-    /// <summary>The largest net current into any node, which Kirchhoff's law makes zero.</summary>
+    /// <summary>The largest net current into any node; zero by Kirchhoff's law.</summary>
     public ElectricCurrent WorstImbalance { get; }
 
     /// <summary>The node where that is.</summary>
     public string WorstNode { get; }
 
-    /// <summary>Steps that the loads of constant power took; zero without such loads.</summary>
+    /// <summary>Iterations for the loads of constant power; zero without such loads.</summary>
     public int Iterations { get; }
 
-    /// <summary>Power that all sources give, less what flows back into them; internal resistances count as outside.</summary>
+    /// <summary>Power from all sources at their terminals, less what flows back into them.</summary>
     public Power PowerFromSources =>
         SiUnits.Power(Mesh.Sources.Select((s, i) => Across(s.Positive, s.Negative) * sourceCurrents[i]).Sum());
 
@@ -56,7 +56,7 @@ public sealed class WiringState
     public ElectricPotential VoltageAt(string node) =>
         SiUnits.ElectricPotential(potentials[MeshChecks.Find(Mesh.Nodes, n => n, node, nameof(node))]);
 
-    /// <summary>The voltage between two nodes: what a meter shows with its leads there.</summary>
+    /// <summary>The voltage between two nodes, as a meter reads it.</summary>
     /// <param name="red">Where the positive lead is.</param>
     /// <param name="black">Where the negative lead is.</param>
     /// <returns>The voltage, in V.</returns>
@@ -73,7 +73,7 @@ public sealed class WiringState
     /// <exception cref="ArgumentException">There is no such branch.</exception>
     public ElectricCurrent CurrentThrough(string branch) => SiUnits.ElectricCurrent(Amperes(Branch(branch)));
 
-    /// <summary>The voltage lost along a branch, in the direction from its first node to its second.</summary>
+    /// <summary>The voltage drop along a branch, from its first node to its second.</summary>
     /// <param name="branch">A branch of the mesh.</param>
     /// <returns>The voltage, in V.</returns>
     /// <exception cref="ArgumentException">There is no such branch.</exception>
@@ -109,7 +109,7 @@ public sealed class WiringState
         return SiUnits.ElectricPotential(Across(s.Positive, s.Negative));
     }
 
-    /// <summary>What an alternator does.</summary>
+    /// <summary>The state of an alternator.</summary>
     /// <param name="alternator">An alternator of the mesh.</param>
     /// <returns>Its state.</returns>
     /// <exception cref="ArgumentException">There is no such alternator.</exception>
