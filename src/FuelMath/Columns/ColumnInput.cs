@@ -1,7 +1,9 @@
 namespace FuelMath.Formulas;
 
-/// <summary>What an argument of a formula is in a run over rows: a column, or one number for all rows. SI units.</summary>
-/// <remarks>The default value is the number zero. Immutable; the memory of a column is read and stays the caller's.</remarks>
+/// <summary>
+/// The input for an argument of a formula in a run over rows: a column, or one number for all rows. SI units.
+/// </summary>
+/// <remarks>The default value is the number zero. The memory of a column is read and remains the caller's.</remarks>
 #pragma warning disable CA1815 // Inputs are handed over, never compared.
 public readonly struct ColumnInput
 {
@@ -18,7 +20,7 @@ public readonly struct ColumnInput
     internal ReadOnlySpan<double> Column => column.Span;
 
     /// <summary>A column: one number for each row.</summary>
-    /// <param name="column">The numbers, in the SI unit of the argument; one that is not a number makes a bad row.</param>
+    /// <param name="column">The numbers, in the SI unit of the argument; NaN makes a bad row.</param>
     /// <returns>The input.</returns>
     public static ColumnInput FromColumn(ReadOnlyMemory<double> column) => new(column, 0, true);
 

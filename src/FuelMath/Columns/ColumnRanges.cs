@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>What a column may hold: wider than any fuel system, so that what lies outside is a mistake of units.</summary>
+/// <summary>The ranges of columns: wider than in any fuel system, so a number outside is a mistake of units.</summary>
 /// <remarks>Source: [Common-practice] limits of our own, except where a formula states its range.</remarks>
 internal static class ColumnRanges
 {

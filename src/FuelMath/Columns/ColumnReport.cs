@@ -1,6 +1,6 @@
 namespace FuelMath.Formulas;
 
-/// <summary>How a run over rows went: how many rows have no result, and which is the first.</summary>
+/// <summary>The report of a run over rows: the number of rows without a result, and the first of them.</summary>
 #pragma warning disable CA1815 // Reports are read, never compared.
 public readonly struct ColumnReport
 {

@@ -3,14 +3,16 @@ using System.Runtime.Intrinsics;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Runs a formula down columns in the widest vectors that the machine has.</summary>
+/// <summary>Runs a formula over columns in the widest vectors of the machine.</summary>
 /// <remarks>
-/// The last rows, too few for a vector, are computed in one that is filled up with the last row, so that what a row
-/// gives depends neither on its place nor on its neighbors. Within a vector all rows are read before any is written.
+/// The last rows, too few for a vector, are padded with the last row, so that the result of a row depends neither on
+/// its place nor on its neighbors. Within a vector all rows are read before any is written.
 /// </remarks>
 internal static class ColumnRunner
 {
-    /// <summary>Runs the formula. The columns have been checked: equal lengths, numbers in range, no half overlap.</summary>
+    /// <summary>
+    /// Runs the formula. The columns have been checked: equal lengths, numbers in range, no partial overlap.
+    /// </summary>
     internal static void Run<TRow>(
         TRow row,
         ReadOnlySpan<double> a,

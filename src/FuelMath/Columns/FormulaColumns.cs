@@ -5,16 +5,18 @@ using System.Runtime.Intrinsics;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Any listed formula over whole columns, such as a log, in the widest vectors that the machine has. SI units.</summary>
+/// <summary>
+/// Any listed formula over whole columns, such as a log, in the widest vectors of the machine. SI units.
+/// </summary>
 /// <remarks>
 /// <para>
-/// A row that a checked call would refuse gives "not a number" and is counted, so that one gap in a log does not stop the rest.
-/// A result has the bits of <see cref="FormulaInfo.At{T}"/> in a vector, whatever its place, its neighbors or the length of
-/// the run: pieces of a column may run on several threads. A formula with a logarithm or a power may differ by some units in
-/// the last place from a plain number; see <see cref="FrictionColumns"/>. One with bounds between its arguments runs row by
-/// row. Nothing is allocated.
+/// A row that a checked call would refuse gives NaN and is counted, so that a gap in a log does not stop the rest. A
+/// result is bit-identical to <see cref="FormulaInfo.At{T}"/> in a vector, whatever its place, its neighbors or the
+/// length of the run: pieces of a column may run on several threads. A formula with a logarithm or a power may differ
+/// from a plain number by a few units in the last place; see <see cref="FrictionColumns"/>. One with bounds between its
+/// arguments runs row by row. Nothing is allocated.
 /// </para>
-/// <para>The results may be one of the inputs, row upon row; they must not overlap one in part.</para>
+/// <para>The results may be one of the inputs, row by row; they must not overlap one partly.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/ColumnExamples.cs" region="Run" />
@@ -23,11 +25,11 @@ public static class FormulaColumns
 {
     private const int MostArguments = 16;
 
-    /// <summary>Runs a formula; a bad row gives "not a number" and is counted.</summary>
+    /// <summary>Runs a formula; a bad row gives NaN and is counted.</summary>
     /// <param name="formula">The formula, listed or of your own; at most 16 arguments.</param>
-    /// <param name="inputs">What each argument is, in the order of the formula's arguments.</param>
-    /// <param name="results">Takes the result of each row, in its SI unit.</param>
-    /// <returns>How many rows have no result, and the first of them.</returns>
+    /// <param name="inputs">The inputs, in the order of the formula's arguments.</param>
+    /// <param name="results">Receives the result of each row, in its SI unit.</param>
+    /// <returns>The number of rows without a result, and the first of them.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
     /// <exception cref="ArgumentException">
     /// There are more or fewer inputs than arguments, a column has another length than the results, or overlaps them in part.
@@ -72,8 +74,10 @@ public static class FormulaColumns
 
     /// <summary>Runs a formula over rows that must all have a result.</summary>
     /// <param name="formula">The formula, listed or of your own; at most 16 arguments.</param>
-    /// <param name="inputs">What each argument is, in the order of the formula's arguments.</param>
-    /// <param name="results">Takes the result of each row, in its SI unit; "not a number" in bad rows, also when it throws.</param>
+    /// <param name="inputs">The inputs, in the order of the formula's arguments.</param>
+    /// <param name="results">
+    /// Receives the result of each row, in its SI unit; NaN in bad rows, also when it throws.
+    /// </param>
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
     /// <exception cref="ArgumentException">As for <see cref="Run"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A row has no result.</exception>
@@ -105,7 +109,7 @@ public static class FormulaColumns
         Span<double> rest = stackalloc double[TLane.Count];
         for (int i = 0; i < inputs.Length; i++)
         {
-            // Less is strict, and false for what is not a number.
+            // Less is strict, and false for NaN.
             ((Span<TLane>)lowest)[i] = TLane.Of(Math.BitDecrement(FormulaChecks.Below(formula.Arguments[i].Minimum)));
             ((Span<TLane>)highest)[i] = TLane.Of(Math.BitIncrement(FormulaChecks.Above(formula.Arguments[i].Maximum)));
         }
@@ -167,7 +171,7 @@ public static class FormulaColumns
         }
     }
 
-    /// <summary>Counts the rows without a finite result, and makes them "not a number".</summary>
+    /// <summary>Counts the rows without a finite result, and sets them to NaN.</summary>
     private static ColumnReport Judge(Span<double> results)
     {
         int bad = 0;

@@ -6,12 +6,12 @@ namespace FuelMath.Formulas;
 /// <summary>Pipe friction over whole columns. SI units.</summary>
 /// <remarks>
 /// <para>
-/// The formulas of <see cref="Friction"/> in the widest vectors that the machine has. Their logarithm is a vector's own,
-/// so that a row may differ by up to 8 units in the last place from what <see cref="Real"/> gives; both are as near to
-/// the true value. A row's result depends neither on its place nor on its neighbors, nor on the width of the vectors.
+/// The formulas of <see cref="Friction"/> in the widest vectors of the machine. They use the logarithm of vectors, so a
+/// row may differ from <see cref="Real"/> by up to 8 units in the last place; both are equally accurate. A row's result
+/// depends neither on its place nor on its neighbors, nor on the width of the vectors.
 /// </para>
 /// <para>
-/// A column of results may be one of the inputs, row upon row. It must not overlap one in part. All inputs are checked
+/// A column of results may be one of the inputs, row by row. It must not overlap one partly. All inputs are checked
 /// before the first result is written.
 /// </para>
 /// </remarks>
@@ -20,10 +20,10 @@ public static class FrictionColumns
     /// <summary>The Darcy friction factor of turbulent flow after Colebrook and White.</summary>
     /// <param name="reynolds">Reynolds number of each row, 4000 to 1e11.</param>
     /// <param name="relativeRoughness">Roughness over bore of each row, 0 to 0.05.</param>
-    /// <param name="factor">Takes the friction factor of each row.</param>
+    /// <param name="factor">Receives the friction factor of each row.</param>
     /// <remarks>Source: [Colebrook-1939] equation of the transition curve.</remarks>
-    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap in part.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or not a number.</exception>
+    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap partly.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or NaN.</exception>
     public static void ColebrookFactor(
         ReadOnlySpan<double> reynolds,
         ReadOnlySpan<double> relativeRoughness,
@@ -44,10 +44,10 @@ public static class FrictionColumns
     /// <param name="velocity">Mean velocity of each row, m/s; -1000 to 1000.</param>
     /// <param name="density">Density of each row, kg/m³; 1 to 10 000.</param>
     /// <param name="dynamicViscosity">Dynamic viscosity of each row, Pa s; 1e-7 to 1000.</param>
-    /// <param name="pressureLoss">Takes the pressure lost of each row, Pa, with the sign of the velocity.</param>
+    /// <param name="pressureLoss">Receives the pressure lost of each row, Pa, with the sign of the velocity.</param>
     /// <remarks>Source: [White-2003] sections 6.3 (Darcy-Weisbach) and 6.4; [Colebrook-1939].</remarks>
-    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap in part.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or not a number.</exception>
+    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap partly.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or NaN.</exception>
     public static void PressureLoss(
         double bore,
         double length,

@@ -6,26 +6,28 @@ namespace FuelMath.Formulas;
 /// <summary>Flow of a rated orifice or injector over whole columns, such as a log. SI units.</summary>
 /// <remarks>
 /// <para>
-/// The formula of <see cref="Orifice"/> in the widest vectors that the machine has. It has no logarithm, so that each row
-/// has the bits that <see cref="Real"/> gives, on every machine.
+/// The formula of <see cref="Orifice"/> in the widest vectors of the machine. Without a logarithm, each row is
+/// bit-identical to <see cref="Real"/> on every machine.
 /// </para>
 /// <para>
-/// A column of results may be one of the inputs, row upon row. It must not overlap one in part. All inputs are checked
+/// A column of results may be one of the inputs, row by row. It must not overlap one partly. All inputs are checked
 /// before the first result is written.
 /// </para>
 /// </remarks>
 public static class OrificeColumns
 {
-    /// <summary>Mass flow of a rating carried to each row's pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).</summary>
+    /// <summary>
+    /// Mass flow of a rating converted to each row's pressure and density: m = m0 sqrt(dp/dp0 rho/rho0).
+    /// </summary>
     /// <param name="referenceMassFlow">Rated mass flow, kg/s; 0 to 10 000.</param>
     /// <param name="referenceDifferentialPressure">Differential pressure of the rating, Pa; 1 to 1e9.</param>
     /// <param name="referenceDensity">Density of the rating's fluid, kg/m³; 1 to 10 000.</param>
     /// <param name="differentialPressure">Differential pressure of each row, Pa; 0 to 1e9.</param>
     /// <param name="density">Density of each row, kg/m³; 1 to 10 000.</param>
-    /// <param name="massFlow">Takes the mass flow of each row, kg/s.</param>
+    /// <param name="massFlow">Receives the mass flow of each row, kg/s.</param>
     /// <remarks>Source: [White-2003] section 6.12, as the ratio of two states.</remarks>
-    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap in part.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or not a number.</exception>
+    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap partly.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or NaN.</exception>
     public static void CarriedMassFlow(
         double referenceMassFlow,
         double referenceDifferentialPressure,

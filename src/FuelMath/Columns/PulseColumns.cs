@@ -3,14 +3,14 @@ using R = FuelMath.Formulas.ColumnRanges;
 
 namespace FuelMath.Formulas;
 
-/// <summary>What injector pulses deliver, over whole columns. SI units.</summary>
+/// <summary>The mass of injector pulses over whole columns. SI units.</summary>
 /// <remarks>
 /// <para>
-/// The formulas of <see cref="Pulse"/> in the widest vectors that the machine has. They have no logarithm, so that each
-/// row has the bits that <see cref="Real"/> gives, on every machine.
+/// The formulas of <see cref="Pulse"/> in the widest vectors of the machine. Without a logarithm, each row is
+/// bit-identical to <see cref="Real"/> on every machine.
 /// </para>
 /// <para>
-/// A column of results may be one of the inputs, row upon row. It must not overlap one in part. All inputs are checked
+/// A column of results may be one of the inputs, row by row. It must not overlap one partly. All inputs are checked
 /// before the first result is written.
 /// </para>
 /// </remarks>
@@ -20,13 +20,13 @@ public static class PulseColumns
     /// <param name="staticMassFlow">Mass flow when held open of each row, kg/s; 0 to 10 000.</param>
     /// <param name="width">Pulse width as commanded of each row, s; 0 to 1e6.</param>
     /// <param name="deadTime">Dead time of each row, s; 0 to 1e6.</param>
-    /// <param name="mass">Takes the mass of each row, kg.</param>
+    /// <param name="mass">Receives the mass of each row, kg.</param>
     /// <remarks>
-    /// Below the linear range a real injector delivers more or less than this: no correction is made here.
-    /// Source: [SAE-J1832] the straight line through the linear range.
+    /// Below the linear range a real injector delivers more or less than this; no correction is applied. Source:
+    /// [SAE-J1832] the straight line through the linear range.
     /// </remarks>
-    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap in part.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or not a number.</exception>
+    /// <exception cref="ArgumentException">The columns have unequal lengths, or overlap partly.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or NaN.</exception>
     public static void Mass(
         ReadOnlySpan<double> staticMassFlow,
         ReadOnlySpan<double> width,

@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What one sensor sees behind its chambers, and what the controller makes of it.</summary>
+/// <summary>The mixture read by one sensor behind its chambers, and the controller's correction.</summary>
 /// <remarks>
-/// The sensor sees total air over total fuel: with equal air the harmonic mean of the chambers' lambdas. It hides the
-/// leanest of them.
+/// The sensor reads total air over total fuel: with equal air the harmonic mean of the chambers' lambdas. The leanest
+/// chamber does not show.
 /// </remarks>
 public sealed class BankMixture
 {
@@ -42,14 +42,14 @@ public sealed class BankMixture
     public Ratio Correction { get; }
 
     /// <summary>
-    /// The factor on the fuel that is missing beyond the correction applied: lambda over the one asked for. 100 % when the
+    /// The factor on the fuel still needed beyond the correction applied: lambda over the requested one. 100 % when the
     /// mixture is met; null without fuel.
     /// </summary>
     public Ratio? RemainingCorrection { get; }
 
-    /// <summary>Whether the controller ran into its limit.</summary>
+    /// <summary>Whether the correction is at its limit.</summary>
     public bool IsAtLimit { get; }
 
-    /// <summary>The width given to the injectors of each stage; zero for one that rests.</summary>
+    /// <summary>The width given to the injectors of each stage; zero for an inactive stage.</summary>
     public ImmutableArray<Duration> PulseWidths { get; }
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Symbols of the inputs of workings, and a static flow that shows how it was carried.</summary>
+/// <summary>Symbols of the inputs of workings, and a static flow with its conversion.</summary>
 internal static class BeliefSymbols
 {
     internal static Symbol Air { get; } = new("ma", "kg", "air of one chamber in one cycle");

@@ -38,14 +38,14 @@ public sealed class ChamberMixture
     public Lambda? Lambda { get; }
 
     /// <summary>
-    /// The mixture if none of a premix's oil burns, the lean bound: the truth lies between the two. The same as
+    /// The mixture if none of a premix's oil burns, the lean bound: the actual lambda lies between the two. The same as
     /// <see cref="Lambda"/> without oil; null when there is no fuel.
     /// </summary>
     public Lambda? LambdaIfOilUnburned { get; }
 
-    /// <summary>How lambda was made of air and fuel: formula, numbers put in, result, source.</summary>
+    /// <summary>The working of lambda from air and fuel: formula, inserted values, result, source.</summary>
     /// <returns>The working.</returns>
-    /// <exception cref="InvalidOperationException">There is no fuel, so that there is no lambda.</exception>
+    /// <exception cref="InvalidOperationException">There is no fuel, and so no lambda.</exception>
     public Working LambdaWorking() =>
         Lambda is null
             ? throw new InvalidOperationException($"Chamber {Chamber} gets no fuel, so that it has no lambda.")
@@ -68,7 +68,7 @@ public sealed class ChamberMixture
             burned.StoichiometricRatio.Si
         );
 
-    /// <summary>Lambda as one sensor behind chambers sees it; null when they get no fuel.</summary>
+    /// <summary>Lambda as read by one sensor behind chambers; null when they get no fuel.</summary>
     internal static Lambda? MeanOf(ReadOnlySpan<double> air, ReadOnlySpan<double> fuel, double stoichiometric)
     {
         Span<Real> airs = stackalloc Real[air.Length];

@@ -4,14 +4,14 @@ namespace FuelMath;
 
 /// <summary>What the engine controller was told about a stage's injectors, their pressure and the fuel.</summary>
 /// <remarks>
-/// The controller turns a fuel mass into a pulse width by this belief; what the fitted injectors then deliver may
-/// differ. How the rail is referenced belongs to it: a fixed rail that a controller takes for one that follows the manifold
-/// makes every part-load point rich and every boosted one lean.
+/// The controller converts a fuel mass to a pulse width by this belief; the fitted injectors may deliver another mass.
+/// The belief includes the reference of the rail: if the controller believes that a fixed rail follows the manifold,
+/// every part-load point is rich and every boosted one lean.
 /// </remarks>
 public sealed class ControllerBelief
 {
     /// <summary>
-    /// Creates a belief of a rail that follows the manifold: the difference entered holds at every point.
+    /// Creates a belief with a rail that follows the manifold: the pressure difference entered holds at every point.
     /// </summary>
     /// <param name="injector">The characterization that was entered.</param>
     /// <param name="differentialPressure">The injector differential pressure that was entered; greater than zero.</param>
@@ -42,12 +42,12 @@ public sealed class ControllerBelief
     public Injector Injector { get; }
 
     /// <summary>
-    /// The injector differential pressure that was entered; of a fixed rail its gauge pressure, the difference when the
-    /// manifold is at ambient pressure.
+    /// The injector differential pressure that was entered; for a fixed rail its gauge pressure, which is the
+    /// difference when the manifold is at ambient pressure.
     /// </summary>
     public Pressure DifferentialPressure { get; }
 
-    /// <summary>What the controller takes the pressure across the injectors to follow from.</summary>
+    /// <summary>The reference of the rail as believed by the controller.</summary>
     public RailReference RailReference { get; }
 
     /// <summary>The fuel that was entered.</summary>
@@ -56,7 +56,7 @@ public sealed class ControllerBelief
     /// <summary>The temperature at which the fuel's density was entered.</summary>
     public Temperature FuelTemperature { get; }
 
-    /// <summary>A belief of a rail whose pressure is held as described.</summary>
+    /// <summary>A belief with a described rail.</summary>
     /// <param name="injector">The characterization that was entered.</param>
     /// <param name="rail">The rail that was entered.</param>
     /// <param name="fuel">The fuel that was entered.</param>
@@ -77,8 +77,8 @@ public sealed class ControllerBelief
         );
     }
 
-    /// <summary>The same belief of a rail with another reference.</summary>
-    /// <param name="reference">What the controller takes the pressure across the injectors to follow from.</param>
+    /// <summary>The same belief with another reference of the rail.</summary>
+    /// <param name="reference">The reference of the rail as believed by the controller.</param>
     /// <returns>A new belief.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such reference.</exception>
     public ControllerBelief WithRailReference(RailReference reference) =>
@@ -89,8 +89,8 @@ public sealed class ControllerBelief
                 $"Must be one of: {string.Join(", ", Enum.GetNames<RailReference>())}; it was {(int)reference}."
             );
 
-    /// <summary>The pressure across the injectors that the controller reckons with; null where it measures it.</summary>
-    /// <param name="discharge">Absolute pressure that the injectors discharge to.</param>
+    /// <summary>The pressure across the injectors as believed by the controller; null where it measures it.</summary>
+    /// <param name="discharge">Absolute pressure into which the injectors discharge.</param>
     /// <param name="ambient">Absolute ambient pressure.</param>
     /// <returns>The difference, in Pa; zero or less where a fixed rail does not exceed the discharge pressure.</returns>
     public Pressure? DifferentialPressureAt(AbsolutePressure discharge, AbsolutePressure ambient) =>

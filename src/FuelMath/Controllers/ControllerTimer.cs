@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The step in which a controller can set a pulse width, and the error that rounding to it makes.</summary>
+/// <summary>The resolution of a controller's pulse width, and the error from rounding to it.</summary>
 /// <remarks>
 /// Rounded to the nearest step, a width is off by half a step at most. In the linear range the mass is off by half a step
 /// over the effective width.
@@ -20,9 +20,9 @@ public sealed class ControllerTimer
     /// <summary>Its step, in s.</summary>
     public Duration Step => SiUnits.Duration(step);
 
-    /// <summary>A width as the controller can set it.</summary>
-    /// <param name="pulseWidth">The width wanted; not negative.</param>
-    /// <returns>The nearest whole number of steps, in s; halves go up.</returns>
+    /// <summary>A width rounded to the timer's step.</summary>
+    /// <param name="pulseWidth">The intended width; not negative.</param>
+    /// <returns>The nearest whole number of steps, in s; halves are rounded up.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The width is negative.</exception>
     public Duration Rounded(Duration pulseWidth) =>
         SiUnits.Duration(Math.Floor((Guard.NotNegative(pulseWidth, pulseWidth.InSi()) / step) + 0.5) * step);
@@ -33,19 +33,19 @@ public sealed class ControllerTimer
     /// <exception cref="ArgumentOutOfRangeException">The effective width is half a step or less.</exception>
     public Ratio WorstMassErrorAt(Duration effectiveWidth) => SiUnits.Ratio(ErrorAt(effectiveWidth));
 
-    /// <summary>Lambda at the worst to the lean side, over the one intended.</summary>
+    /// <summary>Largest lambda from rounding, over the intended one.</summary>
     /// <param name="effectiveWidth">Width less dead time; greater than half a step.</param>
     /// <returns>The factor, above one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The effective width is half a step or less.</exception>
     public Ratio LeanestFactorAt(Duration effectiveWidth) => SiUnits.Ratio(1 / (1 - ErrorAt(effectiveWidth)));
 
-    /// <summary>Lambda at the worst to the rich side, over the one intended.</summary>
+    /// <summary>Smallest lambda from rounding, over the intended one.</summary>
     /// <param name="effectiveWidth">Width less dead time; greater than half a step.</param>
     /// <returns>The factor, below one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The effective width is half a step or less.</exception>
     public Ratio RichestFactorAt(Duration effectiveWidth) => SiUnits.Ratio(1 / (1 + ErrorAt(effectiveWidth)));
 
-    /// <summary>The shortest effective width whose mass is off by no more than an error.</summary>
+    /// <summary>The shortest effective width with a mass error within a limit.</summary>
     /// <param name="error">The relative error allowed; above 0 % and below 100 %.</param>
     /// <returns>The effective width, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The error is outside its range.</exception>

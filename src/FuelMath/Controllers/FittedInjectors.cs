@@ -4,17 +4,18 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// The injectors that are fitted, stage by stage, under a controller that acts on what it was told: the mixture of every
+/// The fitted injectors, stage by stage, under a controller that acts on its belief: predicts the mixture of every
 /// chamber, uncorrected or corrected by a sensor for each bank.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Pressure and air are given, so that no fuel system is needed around it. A closed loop corrects the fuel of a whole bank
-/// by one factor. A chamber that misfires sends its oxygen to the sensor, which then reads falsely lean and adds fuel.
+/// Pressure and air are given, so no fuel system is needed. A closed loop corrects the fuel of a whole bank by one
+/// factor. A misfiring chamber sends its oxygen to the sensor, which then reads falsely lean, and the controller adds
+/// fuel.
 /// </para>
 /// <para>
-/// Caution: never run an engine leaner than intended to test a set. A predicted lambda is no clearance to load an engine:
-/// verify with a sensor at light load first.
+/// Caution: never run an engine leaner than intended to test a set. A predicted lambda is no clearance to load an
+/// engine: verify with a sensor at light load first.
 /// </para>
 /// </remarks>
 /// <example>
@@ -22,14 +23,18 @@ namespace FuelMath;
 /// </example>
 public sealed class FittedInjectors
 {
-    /// <summary>Puts stages, banks and fuel together.</summary>
-    /// <param name="fuel">The fuel that is really in the tank.</param>
-    /// <param name="stages">The stages in the order in which they join; one or more, alike in chambers. Copied.</param>
+    /// <summary>Creates a set from stages, banks and fuel.</summary>
+    /// <param name="fuel">The fuel actually in the tank.</param>
+    /// <param name="stages">
+    /// The stages in the order in which they join; one or more, with the same chambers. Copied.
+    /// </param>
     /// <param name="transitions">When each stage after the first joins; not falling. Copied.</param>
-    /// <param name="banks">The bank, and so the sensor, of each chamber. Copied.</param>
-    /// <param name="limits">How far the controller corrects, and what is too lean.</param>
+    /// <param name="banks">The bank (the sensor) of each chamber. Copied.</param>
+    /// <param name="limits">The limits of correction, and of a lean mixture.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The pieces do not fit together; the message says which.</exception>
+    /// <exception cref="ArgumentException">
+    /// Stages, transitions and banks are inconsistent; the message says which.
+    /// </exception>
     public FittedInjectors(
         Fuel fuel,
         IEnumerable<FittedStage> stages,
@@ -70,7 +75,7 @@ public sealed class FittedInjectors
         StageChecks.Transitions(Stages.Length, Transitions, nameof(transitions));
     }
 
-    /// <summary>The fuel that is really in the tank.</summary>
+    /// <summary>The fuel actually in the tank.</summary>
     public Fuel Fuel { get; }
 
     /// <summary>The stages in the order in which they join.</summary>
@@ -82,15 +87,15 @@ public sealed class FittedInjectors
     /// <summary>The bank of each chamber.</summary>
     public ImmutableArray<int> Banks { get; }
 
-    /// <summary>How far the controller corrects, and what is too lean.</summary>
+    /// <summary>The limits of correction, and of a lean mixture.</summary>
     public MixtureLimits Limits { get; }
 
     internal int ChamberCount => Stages[0].Fitted.Length;
 
     /// <summary>One stage, one sensor behind all chambers.</summary>
-    /// <param name="fuel">The fuel that is really in the tank.</param>
+    /// <param name="fuel">The fuel actually in the tank.</param>
     /// <param name="stage">The stage.</param>
-    /// <param name="limits">How far the controller corrects, and what is too lean.</param>
+    /// <param name="limits">The limits of correction, and of a lean mixture.</param>
     /// <returns>The set.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static FittedInjectors FromStage(Fuel fuel, FittedStage stage, MixtureLimits limits)
@@ -99,13 +104,15 @@ public sealed class FittedInjectors
         return new(fuel, [stage], [], stage.Fitted.Select(_ => 1), limits);
     }
 
-    /// <summary>The mixture without any sensor: the controller turns the fuel for its lambda into widths by its belief.</summary>
-    /// <param name="point">The place of operation.</param>
-    /// <param name="correction">A factor on the fuel that was left in the controller; 100 % for none.</param>
+    /// <summary>
+    /// The mixture without a sensor: the controller converts the fuel for its lambda to widths by its belief.
+    /// </summary>
+    /// <param name="point">The operating point.</param>
+    /// <param name="correction">A factor on the fuel left in the controller; 100 % for none.</param>
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The correction is not greater than zero.</exception>
-    /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="OutsideTableException">The point is outside a dead-time table, and it refuses.</exception>
+    /// <exception cref="ArgumentException">The point does not fit the stages; the message says why.</exception>
     public PredictedMixture OpenLoop(MixturePoint point, Ratio correction)
     {
         PointDelivery delivery = At(point);
@@ -115,9 +122,9 @@ public sealed class FittedInjectors
     }
 
     /// <summary>The mixture at given pulse widths.</summary>
-    /// <param name="point">The place of operation.</param>
-    /// <param name="pulseWidths">The width of each stage; zero keeps a stage shut.</param>
-    /// <returns>The mixture, held against the point's lambda.</returns>
+    /// <param name="point">The operating point.</param>
+    /// <param name="pulseWidths">The width of each stage; zero for an inactive stage.</param>
+    /// <returns>The mixture, judged against the point's lambda.</returns>
     /// <exception cref="ArgumentException">The number of widths is not that of the stages.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A width is negative.</exception>
     public PredictedMixture AtPulseWidths(MixturePoint point, IEnumerable<Duration> pulseWidths)
@@ -133,11 +140,11 @@ public sealed class FittedInjectors
             );
     }
 
-    /// <summary>The mixture when the sensor of each bank corrects its fuel, as far as the limits let it.</summary>
-    /// <param name="point">The place of operation.</param>
+    /// <summary>The mixture when the sensor of each bank corrects its fuel within the limits.</summary>
+    /// <param name="point">The operating point.</param>
     /// <returns>The mixture, with the correction of each bank and whether it is at its limit.</returns>
-    /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="OutsideTableException">The point is outside a dead-time table, and it refuses.</exception>
+    /// <exception cref="ArgumentException">The point does not fit the stages; the message says why.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public PredictedMixture ClosedLoop(MixturePoint point)
     {
@@ -153,12 +160,14 @@ public sealed class FittedInjectors
         );
     }
 
-    /// <summary>The factor on the fuel that a sensor would ask for, whatever the limits of the controller.</summary>
-    /// <param name="point">The place of operation.</param>
+    /// <summary>The correction that a sensor would need, without the limits of the controller.</summary>
+    /// <param name="point">The operating point.</param>
     /// <param name="bank">The bank.</param>
     /// <returns>The factor to enter for the bank.</returns>
     /// <exception cref="ArgumentException">There is no such bank.</exception>
-    /// <exception cref="NoSolutionException">No factor meets the lambda: the injectors are too small, or too large for a pulse that repeats.</exception>
+    /// <exception cref="NoSolutionException">
+    /// No factor meets the lambda: the injectors are too small, or too large for a repeatable pulse.
+    /// </exception>
     public Ratio NeededCorrection(MixturePoint point, int bank)
     {
         PointDelivery delivery = At(point);
@@ -185,11 +194,14 @@ public sealed class FittedInjectors
             : SiUnits.Ratio(factor);
     }
 
-    /// <summary>What to tell the controller instead: the mean flow of what is fitted, with the real pressure and fuel.</summary>
+    /// <summary>
+    /// The belief to enter in the controller instead: the mean flow of the fitted injectors, with the real pressure and
+    /// fuel.
+    /// </summary>
     /// <param name="stage">The name of the stage.</param>
-    /// <param name="point">The place whose pressure and fuel temperature are entered.</param>
-    /// <param name="source">Where the figures for the fitted injectors come from.</param>
-    /// <returns>The belief; its dead time is the one believed before.</returns>
+    /// <param name="point">The point whose pressure and fuel temperature are entered.</param>
+    /// <param name="source">Where the data of the fitted injectors come from.</param>
+    /// <returns>The belief, with the same dead time as before.</returns>
     /// <exception cref="ArgumentException">There is no such stage.</exception>
     public ControllerBelief CorrectedBelief(string stage, MixturePoint point, DataSource source)
     {
@@ -212,13 +224,13 @@ public sealed class FittedInjectors
         );
     }
 
-    /// <summary>How the lambda of a chamber comes about, uncorrected: every step with formula and numbers.</summary>
-    /// <param name="point">The place of operation.</param>
+    /// <summary>The working of the lambda of a chamber, uncorrected: every step with formula and numbers.</summary>
+    /// <param name="point">The operating point.</param>
     /// <param name="chamber">The chamber, counted from 1.</param>
-    /// <returns>The working, in the linear range of the injector believed in.</returns>
+    /// <returns>The working, in the linear range of the believed injector.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The point does not fit the stages; the message says why.</exception>
     public Formulas.Working WorkingFor(MixturePoint point, int chamber)
     {
         StageChecks.Point(point, Stages.Length, ChamberCount);
@@ -230,16 +242,16 @@ public sealed class FittedInjectors
             );
     }
 
-    /// <summary>How well the lambda of a chamber is known, uncorrected, and what limits that.</summary>
-    /// <param name="point">The place of operation.</param>
+    /// <summary>The uncertainty of the lambda of a chamber, uncorrected, and its contributions.</summary>
+    /// <param name="point">The operating point.</param>
     /// <param name="chamber">The chamber, counted from 1.</param>
-    /// <param name="known">How well the reality is known that the belief meets.</param>
-    /// <returns>The budget of lambda; the short-pulse correction is that at the best estimate.</returns>
+    /// <param name="known">The uncertainties of the real conditions.</param>
+    /// <returns>The budget of lambda; the short-pulse correction is taken at the best estimate.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">There are several stages, which share the fuel by a schedule.</exception>
-    /// <exception cref="NoSolutionException">No fuel comes through, so that there is no lambda.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="NoSolutionException">There is no fuel, and so no lambda.</exception>
+    /// <exception cref="ArgumentException">The point does not fit the stages; the message says why.</exception>
     public Statistics.UncertaintyBudget BudgetFor(MixturePoint point, int chamber, MixtureUncertainty known)
     {
         ArgumentNullException.ThrowIfNull(known);
@@ -252,7 +264,7 @@ public sealed class FittedInjectors
             );
     }
 
-    /// <summary>The same set with other injectors in a stage; what the controller believes stays.</summary>
+    /// <summary>The same set with other injectors in a stage; the belief is unchanged.</summary>
     /// <param name="stage">The name of the stage.</param>
     /// <param name="fitted">One for each chamber.</param>
     /// <returns>A new set.</returns>
@@ -265,7 +277,7 @@ public sealed class FittedInjectors
 
     /// <summary>The same injectors under another belief about a stage.</summary>
     /// <param name="stage">The name of the stage.</param>
-    /// <param name="belief">What the controller is told now.</param>
+    /// <param name="belief">The new belief.</param>
     /// <returns>A new set.</returns>
     /// <exception cref="ArgumentException">There is no such stage.</exception>
     public FittedInjectors WithBelief(string stage, ControllerBelief belief)

@@ -2,14 +2,17 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>The injectors of one stage, one for each chamber, and what the controller was told about them.</summary>
+/// <summary>The fitted injectors of one stage, one for each chamber, and the controller's belief about them.</summary>
 public sealed class FittedStage
 {
     /// <summary>Creates a stage.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="belief">What the controller was told.</param>
-    /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8: 1 when sequential, 2 in batch on a four-stroke.</param>
-    /// <param name="fitted">The injectors that are fitted, in the order of the chambers; one or more. Copied.</param>
+    /// <param name="belief">The controller's belief.</param>
+    /// <param name="pulsesPerCycle">
+    /// Pulses in one working cycle of a chamber, 1 to 8: 1 for sequential injection, 2 for batch injection on a
+    /// four-stroke.
+    /// </param>
+    /// <param name="fitted">The fitted injectors, in the order of the chambers; one or more. Copied.</param>
     /// <exception cref="ArgumentException">The name is blank or there is no injector.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulsesPerCycle"/> is not from 1 to 8.</exception>
@@ -30,17 +33,17 @@ public sealed class FittedStage
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>What the controller was told.</summary>
+    /// <summary>The controller's belief.</summary>
     public ControllerBelief Belief { get; }
 
     /// <summary>Pulses in one working cycle of a chamber.</summary>
     public int PulsesPerCycle { get; }
 
-    /// <summary>The injectors that are fitted, in the order of the chambers.</summary>
+    /// <summary>The fitted injectors, in the order of the chambers.</summary>
     public ImmutableArray<Injector> Fitted { get; }
 
-    /// <summary>The same stage with other injectors; the belief stays.</summary>
-    /// <param name="fitted">As many, in the order of the chambers.</param>
+    /// <summary>The same stage with other injectors and the same belief.</summary>
+    /// <param name="fitted">One for each chamber, in their order.</param>
     /// <returns>A new stage.</returns>
     /// <exception cref="ArgumentException">The number differs.</exception>
     public FittedStage WithInjectors(IEnumerable<Injector> fitted)
@@ -55,7 +58,7 @@ public sealed class FittedStage
     }
 
     /// <summary>The same injectors under another belief.</summary>
-    /// <param name="belief">What the controller is told now.</param>
+    /// <param name="belief">The new belief.</param>
     /// <returns>A new stage.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public FittedStage WithBelief(ControllerBelief belief) => new(Name, belief, PulsesPerCycle, Fitted);

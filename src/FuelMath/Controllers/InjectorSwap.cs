@@ -4,23 +4,21 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// What happens when injectors that a map was tuned around are exchanged for others, and the correction for the old ones is
-/// left in.
+/// The effect of exchanging the injectors for which a map was tuned, with the correction for the old ones left in.
 /// </summary>
 /// <remarks>
-/// Tuning is taken as one factor on the fuel of each bank at each point, by which its sensor shows the lambda asked for. A
-/// set that was weak leaves a factor above one behind: the healthy set then runs rich; a set that was strong leaves the
-/// next one lean.
+/// Tuning is modeled as one factor on the fuel of each bank at each point that brings its sensor to the requested
+/// lambda. A weak set leaves a factor above one: a healthy set then runs rich. A strong set leaves the next one lean.
 /// </remarks>
 public sealed class InjectorSwap
 {
     /// <summary>Compares two sets at points.</summary>
-    /// <param name="before">The set that the map was tuned around.</param>
-    /// <param name="after">The set that takes its place, with the same banks.</param>
-    /// <param name="points">Where to look; one or more. Copied.</param>
+    /// <param name="before">The set for which the map was tuned.</param>
+    /// <param name="after">The set that replaces it, with the same banks.</param>
+    /// <param name="points">The points to compare; one or more. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There is no point, or the two sets have other banks.</exception>
-    /// <exception cref="NoSolutionException">The old set cannot be tuned to the lambda of a point.</exception>
+    /// <exception cref="ArgumentException">There is no point, or the two sets have different banks.</exception>
+    /// <exception cref="NoSolutionException">The old set can't be tuned to the lambda of a point.</exception>
     public InjectorSwap(FittedInjectors before, FittedInjectors after, IEnumerable<MixturePoint> points)
     {
         ArgumentNullException.ThrowIfNull(before);
@@ -36,12 +34,12 @@ public sealed class InjectorSwap
         Guard.AtLeast(1, Points.Length, "A swap", nameof(points));
     }
 
-    /// <summary>The set that the map was tuned around.</summary>
+    /// <summary>The set for which the map was tuned.</summary>
     public FittedInjectors Before { get; }
 
-    /// <summary>The set that takes its place.</summary>
+    /// <summary>The set that replaces it.</summary>
     public FittedInjectors After { get; }
 
-    /// <summary>What it does at each point.</summary>
+    /// <summary>The effect at each point.</summary>
     public ImmutableArray<SwapPoint> Points { get; }
 }

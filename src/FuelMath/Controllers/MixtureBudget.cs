@@ -3,7 +3,7 @@ using FuelMath.Statistics;
 
 namespace FuelMath;
 
-/// <summary>The lambda of one chamber, at the width that the controller commands, as a budget of uncertainty.</summary>
+/// <summary>The uncertainty budget of the lambda of one chamber at the commanded width.</summary>
 internal static class MixtureBudget
 {
     private const double Bar = 1e5;

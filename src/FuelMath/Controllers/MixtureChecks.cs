@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What there is to say of a predicted mixture.</summary>
+/// <summary>The findings of a predicted mixture.</summary>
 internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
 {
     private static readonly DataSource ByDefinition = new("Definition", "total air over total fuel");

@@ -1,27 +1,27 @@
 namespace FuelMath;
 
 /// <summary>
-/// The one judgement of a mixture: every chamber, and the mean of those behind one sensor, against the lambda asked for.
-/// Predicted, believed and measured states are all held here.
+/// The one judgment of a mixture: every chamber, and the mean of those behind one sensor, against the requested lambda.
+/// Used for predicted, believed and measured states.
 /// </summary>
 /// <remarks>
-/// The limit is one, and the mean and a chamber share it: a chamber 4 % above a mean that is 3 % above what was asked is 7 %
-/// too lean, though each step by itself would pass. Where a sensor holds the mean, all of the limit is left to the chambers;
-/// where it does not reach what was asked, only the rest. With no lambda asked for, chambers are held against their mean,
-/// and that the mean was not judged is said.
+/// The mean and a chamber share one limit: a chamber 4 % above a mean that is 3 % above the request is 7 % too lean,
+/// although each alone would pass. Where a sensor holds the mean, the whole limit is left to the chambers; where it
+/// does not reach the request, only the rest. Without a requested lambda, chambers are judged against their mean, and a
+/// finding says that the mean was not judged.
 /// </remarks>
-/// <param name="fuel">The fuel that is burned.</param>
-/// <param name="asked">The lambda asked for; null when nobody asked for one.</param>
-/// <param name="limit">By what share lambda may exceed it.</param>
+/// <param name="fuel">The fuel burned.</param>
+/// <param name="asked">The requested lambda; null when there is none.</param>
+/// <param name="limit">The allowed relative excess of lambda.</param>
 /// <param name="source">Where the limit comes from.</param>
-/// <param name="place">What a text adds to say where: empty, or " at 'idle'".</param>
+/// <param name="place">The text for the place: empty, or " at 'idle'".</param>
 internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, DataSource source, string place)
 {
     private static readonly DataSource NoTarget = new("Definition", "a mixture is judged against the lambda asked for");
 
     private static readonly DataSource Bounds = new("Definition", "total air over fuel, the oil burned and not burned");
 
-    /// <summary>A smaller part of the limit is not worth a word.</summary>
+    /// <summary>A smaller part of the limit is not mentioned.</summary>
     private const double Shared = 5e-4;
 
     private readonly double edge = limit + Guard.EdgeTolerance;
@@ -72,7 +72,7 @@ internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, D
                 continue;
             }
 
-            // A mean that is too lean says it for all that are no leaner.
+            // The finding of a lean mean covers all chambers that are no leaner.
             bool said = mean is { } all && Over(all, target) > edge && Over(lambda, all) <= Guard.EdgeTolerance;
             if (Over(lambda, target) > edge && !(said && chambers.Count > 1))
             {
@@ -101,7 +101,7 @@ internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, D
         );
     }
 
-    /// <summary>Both bounds of a premix: a warning where only the lean one leaves the limit.</summary>
+    /// <summary>Both bounds of a premix: a warning where only the lean one exceeds the limit.</summary>
     private IEnumerable<Finding> Oil(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
     {
         if (!fuel.HoldsOil || mean is not { } burned)

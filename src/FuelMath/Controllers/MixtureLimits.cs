@@ -2,14 +2,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How far a controller corrects by its sensor, and how lean a cylinder may come out.</summary>
-/// <remarks>The limits of a controller are known to its owner.</remarks>
+/// <summary>The limits of a controller's correction, and of a lean cylinder.</summary>
+/// <remarks>Take the limits from the controller's settings.</remarks>
 public sealed class MixtureLimits
 {
     /// <summary>Creates limits.</summary>
     /// <param name="lowestCorrection">The least factor on the fuel that the controller applies; above 0 % and up to 100 %.</param>
     /// <param name="highestCorrection">The greatest; 100 % or more, up to 1000 %.</param>
-    /// <param name="leanDeviation">By how much a chamber's lambda may exceed the one asked for; greater than zero.</param>
+    /// <param name="leanDeviation">
+    /// Allowed relative excess of a chamber's lambda over the requested one; greater than zero.
+    /// </param>
     /// <param name="source">Where the limits come from.</param>
     /// <exception cref="ArgumentOutOfRangeException">A limit is outside its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
@@ -39,7 +41,7 @@ public sealed class MixtureLimits
     /// <summary>The greatest factor on the fuel that the controller applies.</summary>
     public Ratio HighestCorrection { get; }
 
-    /// <summary>By how much a chamber's lambda may exceed the one asked for.</summary>
+    /// <summary>Allowed relative excess of a chamber's lambda over the requested one.</summary>
     public Ratio LeanDeviation { get; }
 
     /// <summary>Where the limits come from.</summary>

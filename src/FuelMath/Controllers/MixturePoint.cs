@@ -3,21 +3,23 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A place of operation at which a belief is held against what is fitted: idle, cruise, peak.</summary>
+/// <summary>An operating point at which a belief is compared with the fitted injectors: idle, cruise, peak.</summary>
 public sealed class MixturePoint
 {
     /// <summary>Creates a point at which all chambers get equal air.</summary>
-    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="name">Its name; not blank.</param>
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
     /// <param name="airPerChamber">Air that one chamber takes in each cycle; greater than zero.</param>
-    /// <param name="target">The lambda that the controller aims at.</param>
+    /// <param name="target">The target lambda of the controller.</param>
     /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
-    /// <param name="differentialPressures">Pressure across the injectors of each stage, as it really is; greater than zero. Copied.</param>
+    /// <param name="differentialPressures">
+    /// Actual pressure across the injectors of each stage; greater than zero. Copied.
+    /// </param>
     /// <param name="atInjectors">Voltage at the injectors; greater than zero.</param>
     /// <param name="atController">Voltage that the controller measures and compensates for; greater than zero.</param>
     /// <exception cref="ArgumentException">The name is blank, or there is no stage.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="differentialPressures"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public MixturePoint(
         string name,
         Duration cycle,
@@ -69,7 +71,7 @@ public sealed class MixturePoint
         (ChamberAir, BelievedAirRatio, BelievedDifferentialPressures) = (air, believedAir, believedPressures);
     }
 
-    /// <summary>What it is called.</summary>
+    /// <summary>Its name.</summary>
     public string Name { get; }
 
     /// <summary>Time of one working cycle of a chamber.</summary>
@@ -78,13 +80,13 @@ public sealed class MixturePoint
     /// <summary>Air that a chamber takes in each cycle: one value for all, or one for each.</summary>
     public ImmutableArray<Mass> ChamberAir { get; }
 
-    /// <summary>The lambda that the controller aims at.</summary>
+    /// <summary>The target lambda of the controller.</summary>
     public Lambda Target { get; }
 
     /// <summary>Temperature of the fuel at the injectors.</summary>
     public Temperature FuelTemperature { get; }
 
-    /// <summary>Pressure across the injectors of each stage, as it really is.</summary>
+    /// <summary>Actual pressure across the injectors of each stage.</summary>
     public ImmutableArray<Pressure> DifferentialPressures { get; }
 
     /// <summary>Voltage at the injectors.</summary>
@@ -93,33 +95,35 @@ public sealed class MixturePoint
     /// <summary>Voltage that the controller measures.</summary>
     public ElectricPotential AtController { get; }
 
-    /// <summary>The mean air that the controller reckons with, over the mean air that is there.</summary>
+    /// <summary>The believed mean air over the actual mean air.</summary>
     public Ratio BelievedAirRatio { get; }
 
     /// <summary>
-    /// The pressure across the injectors of each stage that the controller reckons with here; empty when it reckons with
-    /// the one that was entered, at every point.
+    /// The believed pressure across the injectors of each stage at this point; empty when the entered one is used at
+    /// every point.
     /// </summary>
     public ImmutableArray<Pressure> BelievedDifferentialPressures { get; }
 
-    /// <summary>The pressure that the injectors spray against, counted from ambient, Pa; null where the point does not say it.</summary>
+    /// <summary>
+    /// The gauge pressure into which the injectors discharge, Pa; null where the point does not give it.
+    /// </summary>
     internal double? DischargeGaugeSi { get; }
 
-    /// <summary>A point of an engine, with one stage that discharges into the manifold.</summary>
-    /// <param name="name">What it is called; not blank.</param>
-    /// <param name="engine">The engine, from which the air follows.</param>
+    /// <summary>A point of an engine with one stage that discharges into the manifold.</summary>
+    /// <param name="name">Its name; not blank.</param>
+    /// <param name="engine">The engine, which determines the air.</param>
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure; greater than zero.</param>
     /// <param name="charge">Temperature of the charge.</param>
     /// <param name="ambient">Absolute ambient pressure.</param>
-    /// <param name="rail">The rail, as it really is.</param>
-    /// <param name="target">The lambda that the controller aims at.</param>
+    /// <param name="rail">The actual rail.</param>
+    /// <param name="target">The target lambda of the controller.</param>
     /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
     /// <param name="supply">Voltage, at the injectors and at the controller.</param>
     /// <returns>The point.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException">Engine or rail is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static MixturePoint FromEngine(
         string name,
         Engine engine,
@@ -168,8 +172,8 @@ public sealed class MixturePoint
         return new(this, masses, BelievedAirRatio, BelievedDifferentialPressures);
     }
 
-    /// <summary>The same point with a controller whose air model is off.</summary>
-    /// <param name="ratio">Air that it reckons with over air that is there; greater than zero.</param>
+    /// <summary>The same point with an error in the controller's air model.</summary>
+    /// <param name="ratio">Believed air over actual air; greater than zero.</param>
     /// <returns>A new point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not greater than zero.</exception>
     public MixturePoint WithBelievedAir(Ratio ratio)
@@ -179,10 +183,12 @@ public sealed class MixturePoint
     }
 
     /// <summary>
-    /// The same point with a controller that reckons with another pressure here than the one that was entered: one that
-    /// measures the rail, or that knows a fixed rail and the manifold pressure.
+    /// The same point with another believed pressure than the one entered, for a controller that measures the rail, or
+    /// that computes the difference from a fixed rail and the manifold pressure.
     /// </summary>
-    /// <param name="differentialPressures">The pressure across the injectors of each stage that it reckons with; greater than zero. Copied.</param>
+    /// <param name="differentialPressures">
+    /// The believed pressure across the injectors of each stage; greater than zero. Copied.
+    /// </param>
     /// <returns>A new point.</returns>
     /// <exception cref="ArgumentException">The number is not that of the stages.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
@@ -203,8 +209,10 @@ public sealed class MixturePoint
             );
     }
 
-    /// <summary>The pressure that the controller reckons with for a stage, counted from 0.</summary>
-    /// <exception cref="ArgumentException">The rail is believed fixed, and the point does not say what the injectors spray against.</exception>
+    /// <summary>The believed pressure of a stage, counted from 0.</summary>
+    /// <exception cref="ArgumentException">
+    /// The rail is believed fixed, and the point does not give the pressure into which the injectors discharge.
+    /// </exception>
     internal Pressure BelievedPressure(int stage, ControllerBelief belief)
     {
         if (!BelievedDifferentialPressures.IsEmpty)

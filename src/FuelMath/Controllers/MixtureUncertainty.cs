@@ -2,19 +2,17 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Standard uncertainties of the reality that a controller's belief meets: of what a lambda is predicted from.</summary>
-/// <remarks>
-/// What the controller was told is exact: it computes with it.
-/// </remarks>
+/// <summary>Standard uncertainties of the real conditions from which a lambda is predicted.</summary>
+/// <remarks>The controller's belief is exact: it computes with it.</remarks>
 public sealed class MixtureUncertainty
 {
-    /// <summary>Sets them down.</summary>
-    /// <param name="flow">Of the fitted injector's flow, as a share of it; not negative.</param>
+    /// <summary>Creates the uncertainties.</summary>
+    /// <param name="flow">Of the fitted injector's flow, as a fraction of it; not negative.</param>
     /// <param name="deadTime">Of the fitted injector's dead time; not negative.</param>
     /// <param name="differentialPressure">Of the pressure across it; not negative.</param>
-    /// <param name="density">Of the density of the fuel, as a share of it; not negative.</param>
-    /// <param name="air">Of the air that the chamber gets, as a share of it; not negative.</param>
-    /// <param name="stoichiometric">Of the stoichiometric ratio of the fuel, as a share of it; not negative.</param>
+    /// <param name="density">Of the density of the fuel, as a fraction of it; not negative.</param>
+    /// <param name="air">Of the air that the chamber gets, as a fraction of it; not negative.</param>
+    /// <param name="stoichiometric">Of the stoichiometric ratio of the fuel, as a fraction of it; not negative.</param>
     /// <param name="source">Where they come from.</param>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative or not finite.</exception>
@@ -39,7 +37,7 @@ public sealed class MixtureUncertainty
         (Density, Air, Stoichiometric, Source) = (density, air, stoichiometric, source);
     }
 
-    /// <summary>Of the fitted injector's flow, as a share of it.</summary>
+    /// <summary>Of the fitted injector's flow, as a fraction of it.</summary>
     public Ratio Flow { get; }
 
     /// <summary>Of the fitted injector's dead time.</summary>
@@ -48,13 +46,13 @@ public sealed class MixtureUncertainty
     /// <summary>Of the pressure across it.</summary>
     public Pressure DifferentialPressure { get; }
 
-    /// <summary>Of the density of the fuel, as a share of it.</summary>
+    /// <summary>Of the density of the fuel, as a fraction of it.</summary>
     public Ratio Density { get; }
 
-    /// <summary>Of the air that the chamber gets, as a share of it.</summary>
+    /// <summary>Of the air that the chamber gets, as a fraction of it.</summary>
     public Ratio Air { get; }
 
-    /// <summary>Of the stoichiometric ratio of the fuel, as a share of it.</summary>
+    /// <summary>Of the stoichiometric ratio of the fuel, as a fraction of it.</summary>
     public Ratio Stoichiometric { get; }
 
     /// <summary>Where they come from.</summary>

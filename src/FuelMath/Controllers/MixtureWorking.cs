@@ -2,10 +2,12 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>The lambda of one chamber, worked out step by step.</summary>
+/// <summary>The working of the lambda of one chamber.</summary>
 internal static class MixtureWorking
 {
-    /// <summary>From the air believed to the width, and from the width to the lambda; uncorrected, of one stage.</summary>
+    /// <summary>
+    /// From the believed air to the width, and from the width to the lambda; uncorrected, for one stage.
+    /// </summary>
     internal static Working Of(FittedInjectors set, MixturePoint point, int chamber)
     {
         FittedStage stage = set.Stages[0];
@@ -30,7 +32,7 @@ internal static class MixtureWorking
             .ToWorking();
     }
 
-    /// <summary>The width that the controller commands for its only stage, from the air that it believes.</summary>
+    /// <summary>The width that the controller commands for its only stage, from its believed air.</summary>
     internal static Traced Width(FittedInjectors set, MixturePoint point)
     {
         FittedStage stage = set.Stages[0];

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>The stages at one point: the widths that the controller makes of a mass, and what those deliver. SI numbers.</summary>
+/// <summary>
+/// The stages at one point: the widths that the controller commands for a mass, and the mass delivered. SI numbers.
+/// </summary>
 internal sealed class PointDelivery
 {
     private readonly FittedInjectors set;
@@ -41,15 +43,15 @@ internal sealed class PointDelivery
             deadTimes[s] = [.. stage.Fitted.Select(i => i.DeadTime.SiAt(point.AtInjectors, pressure))];
         }
 
-        // One map for all chambers: the controller reckons with their mean air, and divides by the fuel it was told.
+        // One map for all chambers: the controller uses their mean air and the believed fuel.
         double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();
         BelievedMass = air / (set.Stages[0].Belief.Fuel.StoichiometricRatio.Si * point.Target.Si);
     }
 
-    /// <summary>The fuel that the controller means to give a chamber in a cycle, uncorrected, kg.</summary>
+    /// <summary>The fuel per chamber and cycle intended by the controller, uncorrected, kg.</summary>
     internal double BelievedMass { get; }
 
-    /// <summary>The widths by which the controller means to give a mass.</summary>
+    /// <summary>The widths that the controller commands for a mass.</summary>
     internal double[] WidthsFor(double mass)
     {
         double[] widths = new double[believed.Length];
@@ -63,7 +65,7 @@ internal sealed class PointDelivery
             .Fitted[chamber]
             .PulseAt(width, believed[stage].Period, flows[stage][chamber], deadTimes[stage][chamber]);
 
-    /// <summary>What a chamber gets in a cycle, kg.</summary>
+    /// <summary>The mass delivered to a chamber in a cycle, kg.</summary>
     internal double FuelOf(int chamber, double[] widths)
     {
         double fuel = 0;
@@ -75,10 +77,12 @@ internal sealed class PointDelivery
         return fuel;
     }
 
-    /// <summary>The mean static flow of what is fitted over that of the injector believed in, at the point's own conditions.</summary>
+    /// <summary>
+    /// The mean static flow of the fitted injectors over that of the believed one, at the point's own conditions.
+    /// </summary>
     internal double FlowRatio(int stage, double believedFlow) => flows[stage].Average() / believedFlow;
 
-    /// <summary>The factor at which chambers get what they need together, held inside limits.</summary>
+    /// <summary>The factor at which chambers together get the fuel they need, within limits.</summary>
     internal (double Factor, bool IsAtLimit) Correction(int[] chambers, double low, double high)
     {
         double needed = chambers.Sum(point.AirSi) / (set.Fuel.StoichiometricRatio.Si * point.Target.Si);
@@ -88,7 +92,7 @@ internal sealed class PointDelivery
             return chambers.Sum(c => FuelOf(c, widths));
         }
 
-        // Numbers next to a limit count as inside it.
+        // Numbers within this relative distance of a limit count as inside.
         const double Near = 1e-9;
         if (FuelAt(high) < needed * (1 - Near))
         {

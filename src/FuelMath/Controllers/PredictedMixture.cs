@@ -5,7 +5,7 @@ namespace FuelMath;
 
 /// <summary>The mixture of every chamber when a controller acts on its belief.</summary>
 /// <remarks>
-/// A predicted lambda is no clearance to load an engine: verify with a sensor at light load first. Made by
+/// A predicted lambda is no clearance to load an engine: verify with a sensor at light load first. Created by
 /// <see cref="FittedInjectors"/>.
 /// </remarks>
 public sealed class PredictedMixture
@@ -18,7 +18,7 @@ public sealed class PredictedMixture
         ImmutableArray<Finding> findings
     ) => (Point, IsClosedLoop, Chambers, Banks, Findings) = (point, isClosedLoop, chambers, banks, findings);
 
-    /// <summary>The place of operation.</summary>
+    /// <summary>The operating point.</summary>
     public MixturePoint Point { get; }
 
     /// <summary>Whether sensors corrected the mixture.</summary>
@@ -27,16 +27,16 @@ public sealed class PredictedMixture
     /// <summary>Air, fuel and lambda of each cylinder or rotor.</summary>
     public ImmutableArray<ChamberMixture> Chambers { get; }
 
-    /// <summary>What each sensor sees.</summary>
+    /// <summary>The mixture read by each sensor.</summary>
     public ImmutableArray<BankMixture> Banks { get; }
 
-    /// <summary>What to act on, the gravest first.</summary>
+    /// <summary>The findings, the gravest first.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
-    /// <summary>The factor on the fuel of one chamber, beyond what it gets, that would bring it to the lambda asked for.</summary>
+    /// <summary>The additional factor on the fuel of one chamber that would bring it to the requested lambda.</summary>
     /// <param name="chamber">The chamber, counted from 1.</param>
-    /// <returns>Its lambda over the one asked for.</returns>
-    /// <remarks>In the linear range; a trim of single chambers is only as good as the bench behind it.</remarks>
+    /// <returns>Its lambda over the requested one.</returns>
+    /// <remarks>In the linear range; a correction of single chambers is only as good as the bench data.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     /// <exception cref="InvalidOperationException">The chamber gets no fuel.</exception>
     public Ratio TrimFor(int chamber)

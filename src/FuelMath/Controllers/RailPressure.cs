@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The pressure that a regulator holds in the rail, and what is left of it across an injector.</summary>
+/// <summary>The pressure that a regulator holds in the rail, and the pressure across an injector.</summary>
 /// <remarks>
-/// Referenced to the pressure that the injectors discharge to, the difference stays the same. A fixed rail stays the same
-/// against ambient pressure: boost takes from the difference, and a throttled manifold adds to it.
+/// When referenced to the discharge pressure of the injectors, the difference across them is constant. A fixed rail is
+/// constant relative to ambient pressure: boost reduces the difference, and vacuum in the manifold increases it.
 /// </remarks>
 public sealed class RailPressure
 {
@@ -13,20 +13,23 @@ public sealed class RailPressure
 
     private RailPressure(bool isReferenced, double pascals) => (IsReferenced, this.pascals) = (isReferenced, pascals);
 
-    /// <summary>Whether the regulator refers to the pressure that the injectors discharge to.</summary>
+    /// <summary>Whether the regulator is referenced to the discharge pressure of the injectors.</summary>
     public bool IsReferenced { get; }
 
-    /// <summary>The difference that it holds: to the discharge pressure when referenced, else to ambient pressure; in Pa.</summary>
+    /// <summary>
+    /// The pressure difference that it holds: to the discharge pressure when referenced, else to ambient pressure; in
+    /// Pa.
+    /// </summary>
     public Pressure HeldDifference => SiUnits.Pressure(pascals);
 
-    /// <summary>A regulator that refers to the manifold, or wherever the injectors discharge to.</summary>
-    /// <param name="differentialPressure">What it holds across the injectors; greater than zero.</param>
+    /// <summary>A regulator referenced to the manifold, or wherever the injectors discharge.</summary>
+    /// <param name="differentialPressure">The pressure that it holds across the injectors; greater than zero.</param>
     /// <returns>The rail.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
     public static RailPressure Referenced(Pressure differentialPressure) =>
         new(true, Guard.Positive(differentialPressure, differentialPressure.InSi()));
 
-    /// <summary>A regulator that refers to ambient pressure.</summary>
+    /// <summary>A regulator referenced to ambient pressure.</summary>
     /// <param name="rail">Gauge pressure of the rail; greater than zero.</param>
     /// <returns>The rail.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
@@ -34,7 +37,7 @@ public sealed class RailPressure
         new(false, Guard.Positive(rail.AboveAmbient, rail.Si, nameof(rail)));
 
     /// <summary>Rail less discharge pressure.</summary>
-    /// <param name="discharge">Absolute pressure that the injectors discharge to.</param>
+    /// <param name="discharge">Absolute pressure into which the injectors discharge.</param>
     /// <param name="ambient">Absolute ambient pressure.</param>
     /// <returns>The difference, in Pa; greater than zero.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A fixed rail does not exceed the discharge pressure.</exception>

@@ -1,12 +1,18 @@
 namespace FuelMath;
 
-/// <summary>What a controller takes the pressure across its injectors to follow from.</summary>
+/// <summary>The reference of the rail as believed by a controller.</summary>
 public enum RailReference
 {
-    /// <summary>The rail follows the manifold, or wherever the injectors spray into: the difference entered holds at every point.</summary>
+    /// <summary>
+    /// The rail follows the manifold, or wherever the injectors discharge: the pressure difference entered holds at
+    /// every point.
+    /// </summary>
     Manifold,
 
-    /// <summary>The rail is fixed against ambient pressure: boost takes from the difference entered, and vacuum adds to it.</summary>
+    /// <summary>
+    /// The rail is fixed relative to ambient pressure: boost reduces the pressure difference entered, and vacuum
+    /// increases it.
+    /// </summary>
     Fixed,
 
     /// <summary>A sensor measures the pressure across the injectors; the difference entered is that of the flow data.</summary>

@@ -2,12 +2,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A stage of a schedule: its injectors, and what they are fed with.</summary>
+/// <summary>A stage of a schedule: its injectors and their supply.</summary>
 public sealed class ScheduledStage
 {
     /// <summary>Creates a stage.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="injector">The injector; all of the stage are alike.</param>
+    /// <param name="injector">The injector; all of the stage are equal.</param>
     /// <param name="injectorsPerChamber">Injectors of the stage that feed one chamber, 1 to 8.</param>
     /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8.</param>
     /// <param name="differentialPressure">Rail less discharge pressure; greater than zero.</param>

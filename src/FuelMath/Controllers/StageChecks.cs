@@ -3,10 +3,10 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>Checks of stages and of what is asked of them.</summary>
+/// <summary>Checks of stages, transitions and points.</summary>
 internal static class StageChecks
 {
-    /// <summary>There is a transition for each stage after the first, and none comes before the one ahead of it.</summary>
+    /// <summary>Checks that there is a transition for each stage after the first, and that they do not fall.</summary>
     internal static void Transitions(int stages, ImmutableArray<StagingRule> transitions, string paramName)
     {
         if (transitions.Length != stages - 1)
@@ -35,7 +35,7 @@ internal static class StageChecks
         }
     }
 
-    /// <summary>The place of a stage among names.</summary>
+    /// <summary>The index of a stage by its name.</summary>
     internal static int IndexOf(IEnumerable<string> names, string name, string paramName)
     {
         string[] all = [.. names];
@@ -45,7 +45,7 @@ internal static class StageChecks
             : throw new ArgumentException($"Must be one of: {string.Join(", ", all)}; it was '{name}'.", paramName);
     }
 
-    /// <summary>The point gives a pressure for each stage, and air for all chambers alike or for each.</summary>
+    /// <summary>Checks that the point gives a pressure for each stage, and air for all chambers or for each.</summary>
     internal static void Point(MixturePoint point, int stages, int chambers)
     {
         ArgumentNullException.ThrowIfNull(point);

@@ -5,15 +5,15 @@ namespace FuelMath;
 
 /// <summary>One stage at given pressures, density and voltage: mean fuel mass for a chamber in one cycle by pulse width.</summary>
 /// <remarks>
-/// Used twice: with the fitted injectors, and with the one injector that the controller believes in. All injectors of a
-/// stage get one width; their masses differ. Belongs to one solve; <see cref="Set"/> before anything else.
+/// Used twice: with the fitted injectors, and with the believed injector. All injectors of a stage get one width; their
+/// masses differ. Belongs to one solve; <see cref="Set"/> before anything else.
 /// </remarks>
 internal sealed class StageModel
 {
-    /// <summary>Straight steps tried before a search: in the linear range the first one hits.</summary>
+    /// <summary>Secant steps tried before a search: in the linear range the first one is exact.</summary>
     private const int StraightSteps = 4;
 
-    /// <summary>How near a mass must come, as a share of it.</summary>
+    /// <summary>Relative tolerance of the mass.</summary>
     private const double Near = 1e-14;
 
     private readonly Injector[] injectors;
@@ -25,7 +25,7 @@ internal sealed class StageModel
 
     /// <param name="injectors">The injectors.</param>
     /// <param name="period">Time between two pulses of one injector, s.</param>
-    /// <param name="pulsesPerChamber">Pulses that a chamber gets from the stage in one cycle, over all its injectors.</param>
+    /// <param name="pulsesPerChamber">Pulses per chamber and cycle from the stage, over all its injectors.</param>
     internal StageModel(Injector[] injectors, double period, double pulsesPerChamber)
     {
         this.injectors = injectors;
@@ -37,10 +37,10 @@ internal sealed class StageModel
 
     internal double Period { get; }
 
-    /// <summary>The smallest pulse that all of them repeat, whether the period has room for it or not.</summary>
+    /// <summary>The smallest repeatable pulse of all of them, even if longer than the period.</summary>
     internal double SmallestPulseSi { get; private set; }
 
-    /// <summary>The smallest pulse that all of them repeat; no longer than the period.</summary>
+    /// <summary>The smallest repeatable pulse of all of them; no longer than the period.</summary>
     internal double SmallestWidth { get; private set; }
 
     /// <summary>The longest pulse after which all of them still close.</summary>
@@ -49,18 +49,20 @@ internal sealed class StageModel
     /// <summary>The longest dead time of its injectors, s.</summary>
     internal double LongestDeadTime { get; private set; }
 
-    /// <summary>Makes the injectors differ from their description.</summary>
-    /// <param name="flowScales">What the static flow of each is multiplied by.</param>
-    /// <param name="deadTime">What is added to the dead time of all, s.</param>
+    /// <summary>Sets deviations of the injectors from their description.</summary>
+    /// <param name="flowScales">The factor on the static flow of each.</param>
+    /// <param name="deadTime">The addition to the dead time of all, s.</param>
     internal void Shift(ReadOnlySpan<double> flowScales, double deadTime) =>
         (scales, longer) = (flowScales.ToArray(), deadTime);
 
-    /// <summary>Takes conditions that are an answer or a given: data that do not reach them refuse.</summary>
+    /// <summary>Sets given or final conditions: data that do not reach them refuse.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
     /// <param name="density">Fuel density, kg/m³.</param>
     /// <param name="volts">Voltage at the injectors, V.</param>
-    /// <param name="pulsed">Whether they are pulsed: shut or held open, their dead time plays no part and stays zero.</param>
-    /// <exception cref="OutsideTableException">The data of an injector do not reach there.</exception>
+    /// <param name="pulsed">
+    /// Whether they are pulsed: if closed or held open, their dead time is unused and set to zero.
+    /// </param>
+    /// <exception cref="OutsideTableException">The data of an injector do not reach the conditions.</exception>
     internal void Set(ReadOnlySpan<double> differentialPressures, double density, double volts, bool pulsed)
     {
         for (int i = 0; i < injectors.Length; i++)
@@ -71,7 +73,7 @@ internal sealed class StageModel
         Guess(differentialPressures, density, volts, pulsed);
     }
 
-    /// <summary>Takes conditions that a solver guesses: data that do not reach them hold their ends.</summary>
+    /// <summary>Sets conditions of a solver's iterate: data that do not reach them are held at their ends.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
     /// <param name="density">Fuel density, kg/m³.</param>
     /// <param name="volts">Voltage at the injectors, V.</param>
@@ -99,11 +101,11 @@ internal sealed class StageModel
     }
 
     /// <summary>Refuses conditions that the data of an injector do not reach.</summary>
-    /// <param name="index">Which injector.</param>
+    /// <param name="index">The index of the injector.</param>
     /// <param name="pascals">Pressure across it, Pa, greater than zero.</param>
     /// <param name="volts">Voltage at it, V.</param>
     /// <param name="pulsed">As for <see cref="Set"/>.</param>
-    /// <exception cref="OutsideTableException">They do not reach there.</exception>
+    /// <exception cref="OutsideTableException">The data do not reach the conditions.</exception>
     /// <exception cref="NoSolutionException">No voltage is left, or its dead time would be negative.</exception>
     internal void Judge(int index, double pascals, double volts, bool pulsed)
     {
@@ -155,8 +157,8 @@ internal sealed class StageModel
         injectors[injector].PulseAt(width, Period, flows[injector], deadTimes[injector]);
 
     /// <summary>
-    /// The width for a mean mass. Below the smallest pulse it stays at the smallest, beyond the longest it is the
-    /// whole period: both are visible in the result.
+    /// The width for a mean mass. Below the smallest pulse it is the smallest, beyond the longest the whole period;
+    /// both show in the result.
     /// </summary>
     internal double WidthFor(double mass)
     {
@@ -172,7 +174,7 @@ internal sealed class StageModel
             return Period;
         }
 
-        // From the long end, where mass is straight in width: a chord to the point found last.
+        // From the long end, where mass is linear in width: a secant to the last point.
         for (int i = 0; i < StraightSteps && most > least; i++)
         {
             double width = high - ((most - mass) * (high - low) / (most - least));
@@ -189,7 +191,7 @@ internal sealed class StageModel
             }
         }
 
-        // Numbers of order one: share of the span of widths against share of the mass.
+        // Numbers of order one: relative width against relative mass.
         double start = SmallestWidth;
         double span = LargestWidth - SmallestWidth;
         return Brent.TryFindRoot(x => (MassAt(start + (span * x)) / mass) - 1, 0, 1, Near, 100, out double root)

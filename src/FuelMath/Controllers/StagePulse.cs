@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What one stage does at a demand.</summary>
+/// <summary>One stage at a demand.</summary>
 public sealed class StagePulse
 {
     private readonly double mass;
@@ -13,12 +13,12 @@ public sealed class StagePulse
     /// <summary>The name of the stage.</summary>
     public string Name { get; }
 
-    /// <summary>The pulse of one of its injectors; of no width when it is shut.</summary>
+    /// <summary>The pulse of one of its injectors; of zero width when closed.</summary>
     public InjectorPulse Pulse { get; }
 
-    /// <summary>Whether it stays shut.</summary>
+    /// <summary>Whether it stays closed.</summary>
     public bool IsShut { get; }
 
-    /// <summary>What all its injectors give one chamber in one cycle, in kg.</summary>
+    /// <summary>The mass of all its injectors per chamber and cycle, in kg.</summary>
     public Mass MassPerCycle => SiUnits.Mass(mass);
 }

@@ -5,17 +5,17 @@ using UnitsNet.Units;
 namespace FuelMath;
 
 /// <summary>
-/// How stages of injectors share the fuel over the whole range of demand: the total is continuous, and each stage is shut or
-/// above its smallest repeatable pulse.
+/// The division of the fuel among stages over the whole range of demand: the total is continuous, and each stage is
+/// closed or above its smallest repeatable pulse.
 /// </summary>
 /// <remarks>
 /// <para>
-/// The first stage works alone up to its transition. There the next one joins with its smallest pulse, and those before
-/// give back as much; it then grows alone up to the duty cycle of the transition, and beyond all rise with one duty cycle,
-/// up to the transition of the stage after. The total rises throughout; the width of an earlier stage steps back where one
-/// joins, because a pulse cannot begin at nothing.
+/// The first stage works alone up to its transition. There the next one joins with its smallest pulse, and the earlier
+/// stages are reduced by as much fuel; the new stage then grows alone up to the duty cycle of the transition, and
+/// beyond all have one duty cycle, up to the next transition. The total rises throughout; the width of the earlier
+/// stages steps back where one joins, because a pulse can't begin at zero width.
 /// </para>
-/// <para>The same rule drives the stages of a whole fuel system.</para>
+/// <para>A fuel system uses the same rule.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Stages" />
@@ -26,13 +26,15 @@ public sealed class StageSchedule
     private readonly double[] duties;
 
     /// <summary>Creates a schedule, and checks that each stage has room to join.</summary>
-    /// <param name="stages">The stages in the order in which they join, one or more, with names of their own. Copied.</param>
+    /// <param name="stages">
+    /// The stages in the order in which they join, one or more, with different names. Copied.
+    /// </param>
     /// <param name="transitions">When each stage after the first joins; not falling. Copied.</param>
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A name is there twice, the number of transitions is not that of the joins, or a stage has no room to join: the
-    /// message says from which duty cycle on it has.
+    /// A name occurs twice, the number of transitions is wrong, or a stage has no room to join: the message gives the
+    /// least duty cycle.
     /// </exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
     public StageSchedule(IEnumerable<ScheduledStage> stages, IEnumerable<StagingRule> transitions, Duration cycle)
@@ -67,15 +69,18 @@ public sealed class StageSchedule
     /// <summary>Time of one working cycle of a chamber.</summary>
     public Duration Cycle { get; }
 
-    /// <summary>The least that can be given to a chamber in a cycle: the smallest pulse of the first stage; in kg.</summary>
+    /// <summary>The least mass per chamber and cycle: the smallest pulse of the first stage; in kg.</summary>
     public Mass LeastMass => SiUnits.Mass(Least(0));
 
-    /// <summary>The most that can be metered: all stages at the highest duty cycle at which all of them still close; in kg.</summary>
+    /// <summary>
+    /// The greatest mass that can be metered: all stages at the highest duty cycle at which all of them still close; in
+    /// kg.
+    /// </summary>
     public Mass MostMass => SiUnits.Mass(StageSplit.MassAt(models, StageSplit.HighestDuty(models)));
 
     /// <summary>The demand beyond which a stage joins.</summary>
     /// <param name="stage">The stage, counted from 1; 2 or more.</param>
-    /// <returns>The mass for a chamber in a cycle, in kg.</returns>
+    /// <returns>The mass per chamber and cycle, in kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such stage, or it is the first.</exception>
     public Mass JoinsBeyond(int stage)
     {
@@ -83,7 +88,7 @@ public sealed class StageSchedule
         return SiUnits.Mass(StageSplit.MassAt(models.AsSpan(0, stage - 1), duties[stage - 2]));
     }
 
-    /// <summary>How the stages share a demand.</summary>
+    /// <summary>The division of a demand among the stages.</summary>
     /// <param name="demand">Mass for one chamber in one cycle, from <see cref="LeastMass"/> to <see cref="MostMass"/>.</param>
     /// <returns>The pulse of each stage.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The demand is outside that range.</exception>
@@ -108,10 +113,10 @@ public sealed class StageSchedule
         );
     }
 
-    /// <summary>How the stages share evenly spaced demands, to see the transition.</summary>
+    /// <summary>The division of evenly spaced demands, to show the transitions.</summary>
     /// <param name="from">The first demand.</param>
     /// <param name="to">The last demand, above the first.</param>
-    /// <param name="rows">How many; 2 to 10,000.</param>
+    /// <param name="rows">Number of demands; 2 to 10 000.</param>
     /// <returns>A row for each demand.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A demand is outside the range of the schedule, or the count is.</exception>
     public ImmutableArray<StagedPulses> Over(Mass from, Mass to, int rows)
@@ -133,7 +138,7 @@ public sealed class StageSchedule
 
     private double Least(int stage) => models[stage].MassAt(models[stage].SmallestWidth);
 
-    /// <summary>The cycle leaves every injector time to open for its smallest pulse and to close.</summary>
+    /// <summary>Checks that the cycle is long enough for the smallest pulse and closing of every injector.</summary>
     private void CheckCycle(string paramName)
     {
         for (int i = 0; i < models.Length; i++)
@@ -150,7 +155,7 @@ public sealed class StageSchedule
         }
     }
 
-    /// <summary>At a transition the injectors before it still close.</summary>
+    /// <summary>Checks that at a transition the injectors of the earlier stages still close.</summary>
     private void CheckClosing(string paramName)
     {
         for (int t = 0; t < duties.Length; t++)
@@ -166,7 +171,10 @@ public sealed class StageSchedule
         }
     }
 
-    /// <summary>Where a stage joins, those before can give back its smallest pulse and still work at theirs.</summary>
+    /// <summary>
+    /// Checks that where a stage joins, the earlier stages can be reduced by its smallest pulse without falling below
+    /// their own.
+    /// </summary>
     private void CheckRoom(int joining, string paramName)
     {
         ReadOnlySpan<StageModel> before = models.AsSpan(0, joining);

@@ -2,11 +2,11 @@ using MathNet.Numerics.RootFinding;
 
 namespace FuelMath;
 
-/// <summary>How stages share a fuel mass: the pulse width of each; zero keeps a stage shut.</summary>
+/// <summary>The division of a fuel mass among stages: the pulse width of each; zero for an inactive stage.</summary>
 /// <remarks>
-/// The first stages work alone up to the transition of the next one. Beyond it the next stage takes what is over, but
-/// never less than its smallest repeatable pulse, those before giving back as much. Once it has reached the duty cycle of
-/// the transition too, all of them rise together, up to the transition of the stage after.
+/// The first stages work alone up to the transition of the next one. Beyond it the next stage takes the excess, but at
+/// least its smallest repeatable pulse, with the earlier stages reduced by as much. Once it has reached the duty cycle
+/// of the transition, all of them rise together, up to the next transition.
 /// </remarks>
 internal static class StageSplit
 {
@@ -58,7 +58,7 @@ internal static class StageSplit
     /// <summary>The width of a stage at a duty cycle: never below its smallest pulse.</summary>
     private static double WidthAt(StageModel stage, double duty) => Math.Max(duty * stage.Period, stage.SmallestWidth);
 
-    /// <summary>What stages give together at one duty cycle, kg.</summary>
+    /// <summary>The total mass of stages at one duty cycle, kg.</summary>
     internal static double MassAt(ReadOnlySpan<StageModel> stages, double duty)
     {
         double sum = 0;
@@ -90,7 +90,7 @@ internal static class StageSplit
         return most;
     }
 
-    /// <summary>All rise with one duty cycle; beyond the longest pulse all stay open.</summary>
+    /// <summary>All stages at one duty cycle; beyond the longest pulse all stay open.</summary>
     private static void Together(ReadOnlySpan<StageModel> stages, double transition, double mass, Span<double> widths)
     {
         double most = HighestDuty(stages);

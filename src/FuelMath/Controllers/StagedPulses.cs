@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How the stages share one demand.</summary>
-/// <remarks>Made by a <see cref="StageSchedule"/>.</remarks>
+/// <summary>The division of one demand among the stages.</summary>
+/// <remarks>Created by a <see cref="StageSchedule"/>.</remarks>
 public sealed class StagedPulses
 {
     private readonly double total;
@@ -15,12 +15,12 @@ public sealed class StagedPulses
         total = stages.Sum(s => s.MassPerCycle.InSi());
     }
 
-    /// <summary>What one chamber should get in one cycle.</summary>
+    /// <summary>The demand per chamber and cycle.</summary>
     public Mass Demand { get; }
 
-    /// <summary>What the stages give it together, in kg: the demand, but for rounding.</summary>
+    /// <summary>The total of the stages, in kg: the demand, except for rounding.</summary>
     public Mass Total => SiUnits.Mass(total);
 
-    /// <summary>What each stage does, in the order in which they join.</summary>
+    /// <summary>The pulse of each stage, in the order in which they join.</summary>
     public ImmutableArray<StagePulse> Stages { get; }
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A swap of injectors at one point: the correction left in, and what it does.</summary>
+/// <summary>A swap of injectors at one point: the correction left in, and its effect.</summary>
 public sealed class SwapPoint
 {
     private SwapPoint(
@@ -14,7 +14,7 @@ public sealed class SwapPoint
         ImmutableArray<Lambda?> seen
     ) => (Point, LeftIn, Before, After, SeenAfter) = (point, leftIn, before, after, seen);
 
-    /// <summary>The place of operation.</summary>
+    /// <summary>The operating point.</summary>
     public MixturePoint Point { get; }
 
     /// <summary>The factor on the fuel that the old set was tuned with, bank by bank in rising order.</summary>
@@ -26,7 +26,9 @@ public sealed class SwapPoint
     /// <summary>The chambers with the new set and the old factor.</summary>
     public ImmutableArray<ChamberMixture> After { get; }
 
-    /// <summary>What each sensor would show with the new set and the old factor, uncorrected; null without fuel.</summary>
+    /// <summary>
+    /// The reading of each sensor with the new set and the old factor, uncorrected; null without fuel.
+    /// </summary>
     public ImmutableArray<Lambda?> SeenAfter { get; }
 
     internal static SwapPoint Of(FittedInjectors before, FittedInjectors after, MixturePoint point)

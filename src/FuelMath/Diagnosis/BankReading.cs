@@ -4,22 +4,23 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What the controller gave a bank at one point, and what its sensor showed.</summary>
-/// <remarks>
-/// A correction that has reached its limit doesn't show how much was needed: the lambda reading does, and with it nothing is
-/// lost.
-/// </remarks>
+/// <summary>The controller's command for a bank at one point, and the reading of its sensor.</summary>
+/// <remarks>A correction at its limit doesn't show how much was needed: use the lambda reading then.</remarks>
 public sealed class BankReading
 {
     /// <summary>A bank with a lambda reading, whether the correction was free, at its limit or switched off.</summary>
     /// <param name="bank">The number of the bank.</param>
-    /// <param name="pulseWidths">The width that was commanded for each stage, correction included; zero for one that rests. Copied.</param>
-    /// <param name="correction">The factor on the fuel that was applied; 100 % for none.</param>
-    /// <param name="observed">Lambda as the sensor showed it, settled.</param>
-    /// <param name="relativeUncertainty">Standard uncertainty of that lambda, as a share; above 0 % and up to 50 %.</param>
+    /// <param name="pulseWidths">
+    /// The commanded width of each stage, correction included; zero for an inactive stage. Copied.
+    /// </param>
+    /// <param name="correction">The factor applied to the fuel; 100 % for none.</param>
+    /// <param name="observed">The settled lambda reading of the sensor.</param>
+    /// <param name="relativeUncertainty">
+    /// Relative standard uncertainty of that lambda; above 0 % and up to 50 %.
+    /// </param>
     /// <exception cref="ArgumentException">No width is given.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="pulseWidths"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public BankReading(
         int bank,
         IEnumerable<Duration> pulseWidths,
@@ -59,19 +60,19 @@ public sealed class BankReading
     /// <summary>The number of the bank.</summary>
     public int Bank { get; }
 
-    /// <summary>The width that was commanded for each stage, correction included.</summary>
+    /// <summary>The commanded width of each stage, correction included.</summary>
     public ImmutableArray<Duration> PulseWidths { get; }
 
-    /// <summary>The factor on the fuel that was applied.</summary>
+    /// <summary>The factor applied to the fuel.</summary>
     public Ratio Correction { get; }
 
-    /// <summary>Lambda as the sensor showed it; null where the sensor held the target, or where there is none.</summary>
+    /// <summary>The lambda reading of the sensor; null where the sensor held the target, or without a sensor.</summary>
     public Lambda? Observed { get; }
 
-    /// <summary>Whether a sensor says something of the bank.</summary>
+    /// <summary>Whether the bank has a sensor reading.</summary>
     public bool HasSensor { get; }
 
-    /// <summary>Standard uncertainty of the lambda, as a share; null without a sensor.</summary>
+    /// <summary>Relative standard uncertainty of the lambda; null without a sensor.</summary>
     public Ratio? RelativeUncertainty { get; }
 
     internal double[] WidthsSi { get; }
@@ -80,14 +81,20 @@ public sealed class BankReading
 
     internal double UncertaintySi { get; }
 
-    /// <summary>A bank whose sensor held the lambda aimed at: only the correction says something.</summary>
+    /// <summary>A bank whose sensor held the target lambda: only the correction carries information.</summary>
     /// <param name="bank">The number of the bank.</param>
-    /// <param name="pulseWidths">The width that was commanded for each stage, correction included; zero for one that rests. Copied.</param>
-    /// <param name="correction">The factor on the fuel that was applied; within the limits of the controller and not at one.</param>
-    /// <param name="relativeUncertainty">Standard uncertainty of the lambda that was held, as a share; above 0 % and up to 50 %.</param>
+    /// <param name="pulseWidths">
+    /// The commanded width of each stage, correction included; zero for an inactive stage. Copied.
+    /// </param>
+    /// <param name="correction">
+    /// The factor applied to the fuel; within the limits of the controller, not at one of them.
+    /// </param>
+    /// <param name="relativeUncertainty">
+    /// Relative standard uncertainty of the lambda held; above 0 % and up to 50 %.
+    /// </param>
     /// <returns>The reading.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentException">No width is given.</exception>
     public static BankReading FromCorrection(
         int bank,
         IEnumerable<Duration> pulseWidths,
@@ -95,13 +102,15 @@ public sealed class BankReading
         Ratio relativeUncertainty
     ) => new(bank, pulseWidths, correction, null, true, relativeUncertainty);
 
-    /// <summary>A bank whose sensor was not read: its widths serve readings of single chambers.</summary>
+    /// <summary>A bank whose sensor was not read: its widths are for readings of single chambers.</summary>
     /// <param name="bank">The number of the bank.</param>
-    /// <param name="pulseWidths">The width that was commanded for each stage, correction included; zero for one that rests. Copied.</param>
-    /// <param name="correction">The factor on the fuel that was applied; 100 % for none.</param>
+    /// <param name="pulseWidths">
+    /// The commanded width of each stage, correction included; zero for an inactive stage. Copied.
+    /// </param>
+    /// <param name="correction">The factor applied to the fuel; 100 % for none.</param>
     /// <returns>The reading.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentException">No width is given.</exception>
     public static BankReading WithoutSensor(int bank, IEnumerable<Duration> pulseWidths, Ratio correction) =>
         new(bank, pulseWidths, correction, null, false, null);
 

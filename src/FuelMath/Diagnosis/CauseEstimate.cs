@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How large an error would be if it were the cause, and how well the observations say so.</summary>
+/// <summary>The size of an error if it is the cause, with its uncertainty.</summary>
 /// <remarks>
 /// In SI units: a <see cref="Ratio"/> for flow, air and reference, a <see cref="Duration"/> for dead time, a
 /// <see cref="Pressure"/> for pressure. The interval is one of 95 %.
@@ -12,7 +12,7 @@ public sealed class CauseEstimate
     internal CauseEstimate(string what, IQuantity value, IQuantity standardError, IQuantity low, IQuantity high) =>
         (What, Value, StandardError, Low, High) = (what, value, standardError, low, high);
 
-    /// <summary>What is estimated, in words.</summary>
+    /// <summary>The quantity estimated, in words.</summary>
     public string What { get; }
 
     /// <summary>The estimate.</summary>

@@ -3,12 +3,13 @@ using FuelMath.Statistics;
 namespace FuelMath;
 
 /// <summary>
-/// Kernel: fits a cause to logarithms of lambda. The sum of squares may have several valleys (more pressure gives more flow
-/// but eats into short pulses), so that the range of what is possible is looked over first and the deepest are descended.
+/// Kernel: fits a cause to logarithms of lambda. The sum of squares may have several local minima (more pressure gives
+/// more flow but a longer dead time), so the possible range is scanned first and the fit is started from the lowest
+/// points.
 /// </summary>
 internal static class CauseFit
 {
-    /// <summary>How many valleys are descended.</summary>
+    /// <summary>Number of starting points.</summary>
     private const int Descents = 3;
 
     private const int Places = 40;
@@ -33,7 +34,7 @@ internal static class CauseFit
         return best ?? throw refused!;
     }
 
-    /// <summary>No change, and the deepest places of a look over the range.</summary>
+    /// <summary>No change, and the lowest points of a scan over the range.</summary>
     private static IEnumerable<double[]> Starts(CauseModel model, double[] logs, double[] uncertainties)
     {
         yield return new double[model.ParameterCount];
@@ -65,7 +66,7 @@ internal static class CauseFit
         }
     }
 
-    /// <summary>The range that is looked over; none where the logarithm is straight in the parameters.</summary>
+    /// <summary>The range that is scanned; null where the logarithm is linear in the parameters.</summary>
     private static (double Low, double High)? Range(CauseModel model) =>
         model.Cause switch
         {
@@ -77,14 +78,16 @@ internal static class CauseFit
             _ => null,
         };
 
-    /// <summary>Dead times that leave something of every pulse, and none negative, in ms.</summary>
+    /// <summary>
+    /// The changes of dead time, in ms, that leave every effective width positive and no dead time negative.
+    /// </summary>
     private static (double Low, double High) DeadTimes(CauseModel model)
     {
         double longest = model.Readings.Min(r => r.Widths.Max()) * 1e3;
         return (-longest, longest);
     }
 
-    /// <summary>The parameters at a place; a factor beside it is the one that fits best there.</summary>
+    /// <summary>The parameters at a point of the scan; an additional factor is the one that fits best there.</summary>
     private static double[] Place(CauseModel model, double[] logs, double[] uncertainties, double at)
     {
         if (model.Cause != MixtureCause.InjectorFlowAndDeadTime)

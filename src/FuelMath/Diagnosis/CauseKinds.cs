@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What kind of cause each is.</summary>
+/// <summary>The kinds of causes.</summary>
 internal static class CauseKinds
 {
     internal static int Parameters(MixtureCause cause) =>
@@ -30,8 +30,8 @@ internal static class CauseKinds
         cause is MixtureCause.AirModelOverLoad or MixtureCause.AirModelOverSpeed;
 
     /// <summary>
-    /// Whether the whole holds all that the part can do, and more: a factor on air, on density or on stoichiometry does what a
-    /// factor on flow does.
+    /// Whether one cause contains another as a special case: a factor on air, density or stoichiometric ratio acts as
+    /// one on flow.
     /// </summary>
     internal static bool Contains(MixtureCause whole, MixtureCause part) =>
         part == MixtureCause.NoError
@@ -43,7 +43,7 @@ internal static class CauseKinds
                 _ => false,
             };
 
-    /// <summary>Whether it is one factor everywhere.</summary>
+    /// <summary>Whether it is one factor for all readings.</summary>
     internal static bool IsFactor(MixtureCause cause) =>
         cause is MixtureCause.InjectorFlow or MixtureCause.AirModel || IsFuel(cause);
 }

@@ -3,10 +3,10 @@ using FuelMath.Statistics;
 
 namespace FuelMath;
 
-/// <summary>The prediction of every reading with one cause in it.</summary>
+/// <summary>The prediction of every reading with one cause.</summary>
 /// <remarks>
-/// Parameters of order one: the logarithm of a ratio, a dead time in ms, a pressure as a share of the least one presumed, a
-/// share of the manifold pressure, a departure of flow, a leak as a share of the static flow.
+/// Parameters of order one: the logarithm of a ratio, a dead time in ms, a pressure relative to the least one presumed,
+/// a fraction of the manifold pressure, a relative departure of flow, a leak relative to the static flow.
 /// </remarks>
 internal sealed class CauseModel : IFitModel
 {
@@ -22,7 +22,7 @@ internal sealed class CauseModel : IFitModel
     private readonly (double Low, double High) speed;
     private readonly double leastDeadTime;
 
-    /// <summary>The prediction of readings that do not see the chamber; not a number for those that do.</summary>
+    /// <summary>The prediction of readings that do not include the chamber; NaN for those that do.</summary>
     private readonly double[] unmoved;
 
     internal CauseModel(FittedInjectors set, MixtureCause cause, int chamber, SeenMixture[] readings)
@@ -68,7 +68,7 @@ internal sealed class CauseModel : IFitModel
     /// <remarks>Dead-time tables have corners at their pressures, short-pulse corrections where the linear range begins.</remarks>
     public bool HasCorners => true;
 
-    /// <summary>The same cause, with the same meaning of its parameters, at other readings.</summary>
+    /// <summary>The same cause with the same parameters at other readings.</summary>
     internal CauseModel With(SeenMixture[] others) => new(this, others);
 
     /// <inheritdoc />
@@ -140,10 +140,12 @@ internal sealed class CauseModel : IFitModel
     internal double At(double[] parameters, int reading) =>
         At(Array.ConvertAll(parameters, p => new Real(p)), reading).Value;
 
-    /// <summary>Whether a parameter stands at the end of what is possible.</summary>
+    /// <summary>Whether a parameter is at a bound.</summary>
     internal bool IsAtEnd(double[] parameters) => parameters.Where((p, j) => p <= Lowest(j) || p >= Highest(j)).Any();
 
-    /// <summary>What a table had to be held or carried on beyond its ends for, at these parameters; null where nothing was.</summary>
+    /// <summary>
+    /// A sentence on tables that were held or extrapolated beyond their ends at these parameters; null when none was.
+    /// </summary>
     internal string? Beyond(double[] parameters)
     {
         Real[] at = Array.ConvertAll(parameters, p => new Real(p));
@@ -166,7 +168,7 @@ internal sealed class CauseModel : IFitModel
         return null;
     }
 
-    /// <summary>What the parameters change at a reading.</summary>
+    /// <summary>The change of inputs by the parameters at a reading.</summary>
     private InputChange<T> Change<T>(T[] p, int reading)
         where T : struct, IScalar<T>
     {

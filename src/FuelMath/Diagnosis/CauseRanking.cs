@@ -6,28 +6,33 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace FuelMath;
 
-/// <summary>Fits every cause to readings, ranks them, and says which cannot be told apart.</summary>
+/// <summary>Fits every cause to readings, ranks them, and finds those that can't be distinguished.</summary>
 internal sealed class CauseRanking
 {
     /// <summary>
-    /// Standard deviations that tell two causes apart. Scatter brings readings nearer to the wrong one of two causes that lie d
-    /// standard deviations apart with probability Phi(-d/2): 16 % at two, 2.3 % at four.
+    /// Least separation, in standard deviations, of two distinguishable causes. Scatter brings readings nearer to the
+    /// wrong one of two causes that are d standard deviations apart with probability Phi(-d/2): 16 % at two, 2.3 % at
+    /// four.
     /// </summary>
     internal const double Apart = 4;
 
-    /// <summary>Scatter alone leaves as much over in this share of cases: below it a cause does not explain the readings.</summary>
+    /// <summary>
+    /// The least p-value of the residual sum of squares: below it a cause does not explain the readings.
+    /// </summary>
     private const double LeastProbability = 0.01;
 
-    /// <summary>From this on the shapes of two causes are nearly the same. Source: [Belsley-1980] chapter 3.</summary>
+    /// <summary>
+    /// The condition index from which the effects of two causes are nearly the same. Source: [Belsley-1980] chapter 3.
+    /// </summary>
     private const double NearlySame = 30;
 
-    /// <summary>From this on they are the same but for rounding.</summary>
+    /// <summary>The condition index from which they are the same except for rounding.</summary>
     private const double ExactlySame = 1e6;
 
-    /// <summary>A singular value that counts as none: the readings do not show all parameters.</summary>
+    /// <summary>A singular value that counts as zero: the readings do not determine all parameters.</summary>
     private const double None = 1e-9;
 
-    /// <summary>Criteria that differ by less than this share are equal.</summary>
+    /// <summary>Relative difference below which criteria count as equal.</summary>
     private const double Equal = 1e-6;
 
     private readonly FittedInjectors set;
@@ -96,7 +101,7 @@ internal sealed class CauseRanking
         return model.At(parameters, reading).ToWorking();
     }
 
-    /// <summary>All causes; those of one chamber for each that a reading sees, where there is more than one.</summary>
+    /// <summary>All causes; those of one chamber for each chamber in a reading, where there is more than one.</summary>
     private IEnumerable<(MixtureCause Cause, int Chamber)> Tried()
     {
         foreach (MixtureCause cause in Enum.GetValues<MixtureCause>())
@@ -107,7 +112,7 @@ internal sealed class CauseRanking
                 continue;
             }
 
-            // Of a single chamber a weak injector is an error of injector flow.
+            // With a single chamber a weak injector is an error of injector flow.
             foreach (int chamber in readings.SelectMany(r => r.Chambers).Distinct().Order())
             {
                 if (set.ChamberCount > 1 || cause == MixtureCause.OneInjectorLeak)
@@ -119,8 +124,8 @@ internal sealed class CauseRanking
     }
 
     /// <summary>
-    /// What is expected before any reading: as often no error as one, all kinds of error alike, and each chamber alike. So that
-    /// the number of causes that are tried blames none of them.
+    /// The prior probability: one half for no error, equal for all kinds of error, and equal for all chambers, so that
+    /// the number of causes tried favors none of them.
     /// </summary>
     private double Prior(CauseModel model)
     {
@@ -133,7 +138,7 @@ internal sealed class CauseRanking
         return 0.5 / kinds / fits.Count(f => f.Model.Cause == model.Cause);
     }
 
-    /// <summary>The best first; what is equal but for rounding in the order of the names.</summary>
+    /// <summary>The best first; causes that are equal except for rounding in the order of their names.</summary>
     private static ImmutableArray<RankedCause> Ordered(IEnumerable<RankedCause> causes)
     {
         RankedCause[] all = [.. causes.OrderBy(c => c.Criterion)];
@@ -149,7 +154,7 @@ internal sealed class CauseRanking
         return ordered.MoveToImmutable();
     }
 
-    /// <summary>Why the readings cannot show a cause at all; null when they can.</summary>
+    /// <summary>Why the readings can't show a cause; null when they can.</summary>
     private string? WhyNot(CauseModel model)
     {
         int needed = model.ParameterCount;
@@ -209,7 +214,7 @@ internal sealed class CauseRanking
         ];
     }
 
-    /// <summary>How near another cause comes to what this one says; null when the readings tell them apart.</summary>
+    /// <summary>How nearly another cause can imitate this one; null when the readings distinguish them.</summary>
     private InseparableCause? Compare(
         CauseModel model,
         CurveFit fit,
@@ -221,15 +226,15 @@ internal sealed class CauseRanking
         bool nothing = model.Cause == MixtureCause.NoError;
         if (CauseKinds.Contains(other.Cause, model.Cause) && !nothing)
         {
-            // A cause that only adds to this one is no rival: Akaike's criterion has judged what it adds.
+            // A cause that contains this one is not a rival: Akaike's criterion judges its extra parameters.
             return null;
         }
 
-        // What no error says is nothing: then the readings themselves tell how much a cause would explain.
+        // No error predicts no effect: then the readings themselves show how much a cause would explain.
         CurveFit mimic = nothing ? otherFit : CauseFit.Of(other, said, uncertainties);
         double separation = Math.Sqrt(Math.Max(nothing ? fit.ChiSquared - otherFit.ChiSquared : mimic.ChiSquared, 0));
 
-        // At the end of what is possible the shape no longer counts: the other cause cannot follow it any further.
+        // At a bound the condition index does not apply: the other cause can't follow any further.
         double? index =
             nothing || other.Cause == MixtureCause.NoError || other.IsAtEnd(mimic.Parameters)
                 ? null

@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The symbols of what a diagnosis fits.</summary>
+/// <summary>The symbols of the parameters of a diagnosis.</summary>
 internal static class CauseSymbols
 {
-    /// <summary>The symbol of a parameter of a cause, as its fit counts it.</summary>
+    /// <summary>The symbol of a parameter of a cause.</summary>
     internal static Symbol Parameter(MixtureCause cause, int index) =>
         cause switch
         {

@@ -85,7 +85,7 @@ internal static class CauseWords
             ],
         };
 
-    /// <summary>What there is to say against a fit.</summary>
+    /// <summary>Remarks on a fit.</summary>
     internal static ImmutableArray<string> Remarks(CauseModel model, CurveFit fit)
     {
         var remarks = ImmutableArray.CreateBuilder<string>();
@@ -102,7 +102,9 @@ internal static class CauseWords
         return remarks.ToImmutable();
     }
 
-    /// <summary>Which data of an injector do not reach a pressure, though they refuse beyond their ends; null where all do.</summary>
+    /// <summary>
+    /// A sentence on data of an injector that do not reach a pressure and refuse it; null when all reach it.
+    /// </summary>
     internal static string? Beyond(Injector injector, double pressure)
     {
         if (injector.DeadTime is { DependsOnPressure: true, Outside: OutsideRange.Refuse } table)
@@ -152,7 +154,7 @@ internal static class CauseWords
     private static CauseEstimate Time(CurveFit fit, int index) =>
         Linear(fit, "dead time less the one presumed", p => SiUnits.Duration(p * 1e-3), 0, index);
 
-    /// <summary>A quantity that is straight in the parameter, counted from an offset.</summary>
+    /// <summary>A quantity that is linear in the parameter, with an offset.</summary>
     private static CauseEstimate Linear(
         CurveFit fit,
         string what,

@@ -8,7 +8,9 @@ public sealed class ChamberReading
     /// <summary>Creates a reading.</summary>
     /// <param name="chamber">The chamber, counted from 1.</param>
     /// <param name="observed">Its lambda, settled.</param>
-    /// <param name="relativeUncertainty">Standard uncertainty of that lambda, as a share; above 0 % and up to 50 %.</param>
+    /// <param name="relativeUncertainty">
+    /// Relative standard uncertainty of that lambda; above 0 % and up to 50 %.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ChamberReading(int chamber, Lambda observed, Ratio relativeUncertainty)
     {
@@ -24,7 +26,7 @@ public sealed class ChamberReading
     /// <summary>Its lambda.</summary>
     public Lambda Observed { get; }
 
-    /// <summary>Standard uncertainty of that lambda, as a share.</summary>
+    /// <summary>Relative standard uncertainty of that lambda.</summary>
     public Ratio RelativeUncertainty { get; }
 
     internal double UncertaintySi { get; }

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A test that tells two causes apart, with what either predicts.</summary>
+/// <summary>A test that distinguishes two causes, with the predictions of both.</summary>
 /// <remarks>
 /// Caution: keep to pressures that every part allows, to light load, and to a mixture no leaner than intended.
 /// </remarks>
@@ -22,10 +22,10 @@ public sealed class DecidingTest
         (FactorIfThis, FactorIfOther, Separation) = (ifThis, ifOther, separation);
     }
 
-    /// <summary>Which test.</summary>
+    /// <summary>The kind of test.</summary>
     public DecidingTestKind Kind { get; }
 
-    /// <summary>What to do and what to look for.</summary>
+    /// <summary>The instruction, and what to look for.</summary>
     public string What { get; }
 
     /// <summary>The observation to repeat, where the two differ most; null for a measurement without the engine.</summary>
@@ -34,12 +34,16 @@ public sealed class DecidingTest
     /// <summary>The chamber to read there, counted from 1; null where none is.</summary>
     public int? Chamber { get; }
 
-    /// <summary>Lambda over the one aimed at that this cause predicts there, with the correction as it was; null where nothing is predicted.</summary>
+    /// <summary>
+    /// Lambda over the target predicted there by this cause, with the same correction; null without a prediction.
+    /// </summary>
     public Ratio? FactorIfThis { get; }
 
-    /// <summary>Lambda over the one aimed at that the other cause predicts there; null where nothing is predicted.</summary>
+    /// <summary>Lambda over the target predicted there by the other cause; null without a prediction.</summary>
     public Ratio? FactorIfOther { get; }
 
-    /// <summary>How far the two lie apart, in standard uncertainties of that reading; null where nothing is predicted.</summary>
+    /// <summary>
+    /// The difference of the two, in standard uncertainties of that reading; null without a prediction.
+    /// </summary>
     public Ratio? Separation { get; }
 }

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Tests that tell causes apart which observations cannot.</summary>
+/// <summary>Tests that distinguish causes which observations can't.</summary>
 public enum DecidingTestKind
 {
     /// <summary>A gauge on the rail, against manifold pressure.</summary>
@@ -9,13 +9,13 @@ public enum DecidingTestKind
     /// <summary>The injectors on a bench: static flow, dead time and leakage.</summary>
     Bench,
 
-    /// <summary>A sample of the fuel: density at its temperature, share of alcohol.</summary>
+    /// <summary>A sample of the fuel: density at its temperature, content of alcohol.</summary>
     FuelSample,
 
     /// <summary>Lambda of one chamber, in its own exhaust port.</summary>
     ChamberReading,
 
-    /// <summary>Another base pressure, which the controller is told of.</summary>
+    /// <summary>Another base pressure, also entered in the controller.</summary>
     PressureStep,
 
     /// <summary>The same fuel in twice as many pulses.</summary>

@@ -3,13 +3,16 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>What would tell two causes apart: measurements that settle one of them, and changes to which they react differently.</summary>
+/// <summary>
+/// Tests that distinguish two causes: measurements that decide one of them, and changes to which they react
+/// differently.
+/// </summary>
 internal sealed class DecidingTests
 {
-    /// <summary>The pressure step as a share of the least pressure presumed.</summary>
+    /// <summary>The pressure step as a fraction of the least pressure presumed.</summary>
     private const double Step = 1.0 / 3;
 
-    /// <summary>The most repeats of an observation that anyone would make.</summary>
+    /// <summary>The largest reasonable number of repeats of an observation.</summary>
     private const double MostRepeats = 100;
 
     private readonly FittedInjectors set;
@@ -30,8 +33,8 @@ internal sealed class DecidingTests
         (this.other, this.otherParameters) = (other, otherParameters);
     }
 
-    /// <summary>The tests, measurements first and then the most telling.</summary>
-    /// <param name="separation">How far apart the two are now, in standard deviations.</param>
+    /// <summary>The tests, measurements first, then by separation.</summary>
+    /// <param name="separation">The present separation, in standard deviations.</param>
     internal ImmutableArray<DecidingTest> Of(double separation)
     {
         (MixtureCause one, MixtureCause two) = (model.Cause, other.Cause);
@@ -119,7 +122,10 @@ internal sealed class DecidingTests
         return [.. tests];
     }
 
-    /// <summary>The readings with more pressure that is told; none where the data of the injector told do not reach it.</summary>
+    /// <summary>
+    /// The readings with a higher pressure that is also entered; empty where the data of the believed injector do not
+    /// reach it.
+    /// </summary>
     private static SeenMixture[] Raised(ObservedState[] states, double rise)
     {
         try
@@ -132,7 +138,7 @@ internal sealed class DecidingTests
         }
     }
 
-    /// <summary>Readings of the chambers that were not read, with the best uncertainty that was stated there.</summary>
+    /// <summary>Readings of the unread chambers, with the least uncertainty stated there.</summary>
     private IEnumerable<SeenMixture> Unread(ObservedState state)
     {
         double best = model.Readings.Where(r => r.State == state).Min(r => r.Uncertainty);
@@ -169,7 +175,7 @@ internal sealed class DecidingTests
         {
             (double a, double b) = (one.At(parameters, i), two.At(otherParameters, i));
             double separation = Math.Abs(a - b) / after[i].Uncertainty;
-            // Of points that tell as much the first one counts.
+            // Among points with equal separation the first is used.
             if (separation > apart * (1 + Guard.EdgeTolerance))
             {
                 (best, apart, ifThis, ifOther) = (i, separation, Math.Exp(a), Math.Exp(b));

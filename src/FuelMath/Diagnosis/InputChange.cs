@@ -24,7 +24,7 @@ internal struct InputChange<T>
     /// <summary>Factor on the stoichiometric ratio of the fuel.</summary>
     internal T? Stoichiometric;
 
-    /// <summary>Air that is there over air that the controller reckons with.</summary>
+    /// <summary>Actual air over believed air.</summary>
     internal T? Air;
 
     /// <summary>The chamber that the last two belong to, counted from 0.</summary>

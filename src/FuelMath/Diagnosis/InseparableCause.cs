@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A cause that would have shown nearly the same readings, and the tests that would tell.</summary>
+/// <summary>A cause that would have given nearly the same readings, and the tests that distinguish it.</summary>
 public sealed class InseparableCause
 {
     internal InseparableCause(
@@ -29,18 +29,18 @@ public sealed class InseparableCause
     /// <summary>The other cause in words.</summary>
     public string Name { get; }
 
-    /// <summary>How far apart the two lie at their nearest, in standard deviations of all readings together.</summary>
+    /// <summary>The least separation of the two, in standard deviations of all readings together.</summary>
     public Ratio Separation { get; }
 
     /// <summary>
-    /// The scaled condition index of the sensitivities of the two: 1 at right angles, above 30 nearly the same shape; null
+    /// The scaled condition index of the sensitivities of the two: 1 when orthogonal, above 30 nearly collinear; null
     /// when they are exactly the same, or where one of them is no error. Source: [Belsley-1980] chapter 3.
     /// </summary>
     public Ratio? ConditionIndex { get; }
 
-    /// <summary>Why they cannot be told apart, in words.</summary>
+    /// <summary>Why they can't be distinguished, in words.</summary>
     public string Why { get; }
 
-    /// <summary>What would tell, the most telling first.</summary>
+    /// <summary>The tests that distinguish them, the most decisive first.</summary>
     public ImmutableArray<DecidingTest> DecidingTests { get; }
 }

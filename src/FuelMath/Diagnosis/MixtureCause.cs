@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>What may be wrong when the mixture is not the one intended: one input of the prediction that differs.</summary>
+/// <summary>The possible causes of an unintended mixture: one input of the prediction that differs.</summary>
 public enum MixtureCause
 {
-    /// <summary>Nothing: everything is as it was told.</summary>
+    /// <summary>No error: everything is as presumed.</summary>
     NoError,
 
     /// <summary>The static flow of all injectors, by one factor.</summary>
@@ -22,29 +22,29 @@ public enum MixtureCause
     RailPressure,
 
     /// <summary>
-    /// The reference of the regulator: a share of the manifold's gauge pressure that the rail does not follow, though it was
-    /// told to, or follows, though it was told fixed. A hose that is off is a share of 100 %.
+    /// The reference of the regulator: a fraction of the manifold's gauge pressure that the rail does not follow
+    /// although presumed, or follows although presumed fixed. With the hose off it is 100 %.
     /// </summary>
     PressureReference,
 
     /// <summary>The density of the fuel, by one factor.</summary>
     FuelDensity,
 
-    /// <summary>The stoichiometric ratio of the fuel, by one factor: another share of alcohol.</summary>
+    /// <summary>The stoichiometric ratio of the fuel, by one factor: another content of alcohol.</summary>
     StoichiometricRatio,
 
     /// <summary>The air model, by one factor.</summary>
     AirModel,
 
-    /// <summary>The air model, by a factor whose logarithm runs straight over manifold pressure.</summary>
+    /// <summary>The air model, by a factor whose logarithm is linear in manifold pressure.</summary>
     AirModelOverLoad,
 
-    /// <summary>The air model, by a factor whose logarithm runs straight over speed.</summary>
+    /// <summary>The air model, by a factor whose logarithm is linear in speed.</summary>
     AirModelOverSpeed,
 
-    /// <summary>The static flow of the injectors of one chamber: weak, blocked, or more than the others.</summary>
+    /// <summary>The static flow of the injectors of one chamber: lower or higher than the others.</summary>
     OneInjectorFlow,
 
-    /// <summary>Fuel that leaks into one chamber past a shut injector, all the time.</summary>
+    /// <summary>Continuous leakage of fuel into one chamber past a closed injector.</summary>
     OneInjectorLeak,
 }

@@ -4,26 +4,27 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// From corrections and lambda readings of a running engine to what may be wrong: the prediction of
-/// <see cref="FittedInjectors"/> run backwards, one cause at a time; how large each would be; what cannot be told apart; and
-/// which test would tell.
+/// The diagnosis of corrections and lambda readings of a running engine: inverts the prediction of
+/// <see cref="FittedInjectors"/> for one cause at a time, and gives the size of each, the causes that can't be
+/// distinguished, and tests that distinguish them.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Each cause is the prediction with that one input changed: injector flow, dead time, rail pressure, reference of the
-/// regulator, density or stoichiometric ratio of the fuel, air model, or the injector of one chamber. Ratings, dead-time
-/// tables over pressure and voltage, short-pulse corrections and stages are those of the set. Each is fitted by least squares
-/// of the logarithm of lambda, a reading counting by its own uncertainty, with exact slopes.
+/// Each cause is a change of one input of the prediction: injector flow, dead time, rail pressure, reference of the
+/// regulator, density or stoichiometric ratio of the fuel, air model, or the injector of one chamber. Ratings,
+/// dead-time tables over pressure and voltage, short-pulse corrections and stages are those of the set. Each is fitted
+/// by least squares of the logarithm of lambda, weighted by uncertainty, with exact derivatives.
 /// </para>
 /// <para>
-/// Causes are ranked by Akaike's criterion, with prior weights so that the number of causes tried blames none. Two cannot be told apart when the nearest that one comes to the other is less
-/// than four standard deviations of the readings, or when the condition index of their sensitivities is above 30. Errors of
-/// flow, density, stoichiometric ratio and air are always exactly the same to a running engine. An air table that is free at
-/// each point fits anything and is not in the list.
+/// Causes are ranked by Akaike's criterion, with prior weights so that the number of causes tried favors none. Two
+/// can't be distinguished when their least separation is below four standard deviations of the readings, or when the
+/// condition index of their sensitivities is above 30. Errors of flow, density, stoichiometric ratio and air always
+/// have exactly the same effect on a running engine. An air table with a free value at each point fits anything and is
+/// not included.
 /// </para>
 /// <para>
-/// Caution: never run an engine leaner than intended to get a reading. Source: [Akaike-1974]; [Burnham-Anderson-2004] for
-/// weights; [Belsley-1980] chapter 3 for the index.
+/// Caution: never run an engine leaner than intended to get a reading. Source: [Akaike-1974]; [Burnham-Anderson-2004]
+/// for weights; [Belsley-1980] chapter 3 for the index.
 /// </para>
 /// </remarks>
 /// <example>
@@ -34,14 +35,17 @@ public sealed class MixtureDiagnosis
     private readonly CauseRanking ranking;
 
     /// <summary>Diagnoses observations.</summary>
-    /// <param name="presumed">What is taken to be fitted, with what the controller was told: injectors, fuel, banks, limits.</param>
-    /// <param name="observations">One or more; several at different loads and speeds say more. Copied.</param>
+    /// <param name="presumed">The presumed set with the controller's beliefs: injectors, fuel, banks, limits.</param>
+    /// <param name="observations">
+    /// One or more; several at different loads and speeds are more informative. Copied.
+    /// </param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// There is none, or one does not belong to the set, says nothing, or holds a correction at its limit without the lambda.
+    /// There is none, or one does not belong to the set, has no reading, or holds a correction at its limit without a
+    /// lambda reading.
     /// </exception>
-    /// <exception cref="OutsideTableException">A table does not reach what is presumed and refuses.</exception>
-    /// <exception cref="NoSolutionException">A fit does not settle.</exception>
+    /// <exception cref="OutsideTableException">A presumed condition is outside a table, and it refuses.</exception>
+    /// <exception cref="NoSolutionException">A fit does not converge.</exception>
     public MixtureDiagnosis(FittedInjectors presumed, IEnumerable<MixtureObservation> observations)
     {
         ArgumentNullException.ThrowIfNull(presumed);
@@ -55,36 +59,36 @@ public sealed class MixtureDiagnosis
         Readings = [.. Enumerable.Range(0, ranking.ReadingCount).Select(ranking.ReadingName)];
     }
 
-    /// <summary>What is taken to be fitted.</summary>
+    /// <summary>The presumed set.</summary>
     public FittedInjectors Presumed { get; }
 
     /// <summary>The observations.</summary>
     public ImmutableArray<MixtureObservation> Observations { get; }
 
-    /// <summary>The readings in the order in which they count: observation by observation, banks and then chambers.</summary>
+    /// <summary>The readings in order: observation by observation, banks and then chambers.</summary>
     public ImmutableArray<string> Readings { get; }
 
     /// <summary>The causes, the best supported first.</summary>
     public ImmutableArray<RankedCause> Causes { get; }
 
-    /// <summary>Causes that these readings could not show at all, each with what they lack.</summary>
+    /// <summary>Causes that these readings can't show, each with what is missing.</summary>
     public ImmutableArray<string> NotTried { get; }
 
-    /// <summary>The causes, by name, whose sensitivities make the columns of the design, each by one error.</summary>
+    /// <summary>The names of the causes whose sensitivities form the columns of the design matrix.</summary>
     public ImmutableArray<string> Compared { get; }
 
     /// <summary>
-    /// The singular values of that design with columns of unit length, the largest first: as many of them as are not near
-    /// zero, so many independent things do the readings say.
+    /// The singular values of that matrix with columns of unit length, the largest first: the number that is not near
+    /// zero is the number of independent causes that the readings determine.
     /// </summary>
     public ImmutableArray<Ratio> SingularValues { get; }
 
-    /// <summary>How the logarithm of lambda over the one aimed at comes about with a cause in it, with formula and numbers.</summary>
+    /// <summary>The working of the logarithm of lambda over the target with a cause.</summary>
     /// <param name="cause">One of <see cref="Causes"/>.</param>
     /// <param name="reading">The reading, counted from 0 in <see cref="Readings"/>.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="cause"/> is null.</exception>
-    /// <exception cref="ArgumentException">The cause is none of this diagnosis.</exception>
+    /// <exception cref="ArgumentException">The cause is not one of this diagnosis.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such reading.</exception>
     public Formulas.Working WorkingFor(RankedCause cause, int reading)
     {
@@ -96,8 +100,8 @@ public sealed class MixtureDiagnosis
 
     /// <summary>A cause of all chambers by its name.</summary>
     /// <param name="cause">The cause.</param>
-    /// <returns>How it was ranked.</returns>
-    /// <exception cref="ArgumentException">The readings could not show it, or it belongs to one chamber.</exception>
+    /// <returns>Its place in the ranking.</returns>
+    /// <exception cref="ArgumentException">The readings can't show it, or it belongs to one chamber.</exception>
     public RankedCause Of(MixtureCause cause) =>
         CauseKinds.IsOfOneChamber(cause)
             ? throw new ArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
@@ -106,8 +110,8 @@ public sealed class MixtureDiagnosis
     /// <summary>A cause of one chamber.</summary>
     /// <param name="cause">The cause, one of a single injector.</param>
     /// <param name="chamber">The chamber, counted from 1.</param>
-    /// <returns>How it was ranked.</returns>
-    /// <exception cref="ArgumentException">The readings could not show it, or it belongs to all chambers.</exception>
+    /// <returns>Its place in the ranking.</returns>
+    /// <exception cref="ArgumentException">The readings can't show it, or it belongs to all chambers.</exception>
     public RankedCause Of(MixtureCause cause, int chamber) =>
         CauseKinds.IsOfOneChamber(cause)
             ? Find(cause, chamber)

@@ -5,25 +5,25 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// What a running engine showed at one steady point: conditions, the pulses that were commanded with the correction in them,
+/// An observation of a running engine at one steady point: conditions, commanded pulses with the correction included,
 /// and lambda by bank or by chamber.
 /// </summary>
-/// <remarks>
-/// Nothing here needs the air mass: width and correction say which air the controller reckoned with.
-/// </remarks>
+/// <remarks>The air mass is not needed: the air believed by the controller follows from width and correction.</remarks>
 public sealed class MixtureObservation
 {
     /// <summary>Creates an observation.</summary>
-    /// <param name="name">What the point is called; not blank.</param>
+    /// <param name="name">The name of the point; not blank.</param>
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
-    /// <param name="target">The lambda that the controller aimed at.</param>
+    /// <param name="target">The target lambda of the controller.</param>
     /// <param name="manifold">Absolute manifold pressure; greater than zero.</param>
     /// <param name="ambient">Absolute ambient pressure; greater than zero.</param>
-    /// <param name="differentialPressures">Pressure across the injectors of each stage that the controller reckoned with; greater than zero. Copied.</param>
+    /// <param name="differentialPressures">
+    /// Pressure across the injectors of each stage as believed by the controller; greater than zero. Copied.
+    /// </param>
     /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
-    /// <param name="supply">Voltage, at the injectors and at the controller; greater than zero.</param>
-    /// <param name="banks">What each bank was given and showed; one or more. Copied.</param>
-    /// <exception cref="ArgumentException">The name is blank, a list is empty, or a bank is there twice.</exception>
+    /// <param name="supply">Voltage at the injectors and at the controller; greater than zero.</param>
+    /// <param name="banks">The reading of each bank; one or more. Copied.</param>
+    /// <exception cref="ArgumentException">The name is blank, a list is empty, or a bank occurs twice.</exception>
     /// <exception cref="ArgumentNullException">A list is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public MixtureObservation(
@@ -70,13 +70,13 @@ public sealed class MixtureObservation
         (ChamberAir, Banks, Chambers) = (other.ChamberAir, other.Banks, other.Chambers);
     }
 
-    /// <summary>What the point is called.</summary>
+    /// <summary>The name of the point.</summary>
     public string Name { get; }
 
     /// <summary>Time of one working cycle of a chamber.</summary>
     public Duration Cycle { get; }
 
-    /// <summary>The lambda that the controller aimed at.</summary>
+    /// <summary>The target lambda of the controller.</summary>
     public Lambda Target { get; }
 
     /// <summary>Absolute manifold pressure.</summary>
@@ -85,10 +85,10 @@ public sealed class MixtureObservation
     /// <summary>Absolute ambient pressure.</summary>
     public AbsolutePressure Ambient { get; }
 
-    /// <summary>Pressure across the injectors of each stage that the controller reckoned with.</summary>
+    /// <summary>Pressure across the injectors of each stage as believed by the controller.</summary>
     public ImmutableArray<Pressure> BelievedDifferentialPressures { get; }
 
-    /// <summary>Pressure across the injectors of each stage as a gauge showed it; empty where nobody measured.</summary>
+    /// <summary>Measured pressure across the injectors of each stage; empty when not measured.</summary>
     public ImmutableArray<Pressure> MeasuredDifferentialPressures { get; private init; }
 
     /// <summary>Temperature of the fuel at the injectors.</summary>
@@ -103,19 +103,19 @@ public sealed class MixtureObservation
     /// <summary>The air of each chamber over that of the mean chamber; empty where all get the same.</summary>
     public ImmutableArray<Ratio> ChamberAir { get; private init; }
 
-    /// <summary>What each bank was given and showed.</summary>
+    /// <summary>The reading of each bank.</summary>
     public ImmutableArray<BankReading> Banks { get; }
 
     /// <summary>Readings of single chambers; empty where there are none.</summary>
     public ImmutableArray<ChamberReading> Chambers { get; private init; }
 
-    /// <summary>The pressures that are taken as real: measured, else those that the controller reckoned with.</summary>
+    /// <summary>The pressures presumed real: measured, else those believed by the controller.</summary>
     internal ImmutableArray<Pressure> PresumedPressures =>
         MeasuredDifferentialPressures.IsEmpty ? BelievedDifferentialPressures : MeasuredDifferentialPressures;
 
-    /// <summary>The same observation with what a gauge showed across the injectors.</summary>
+    /// <summary>The same observation with measured pressures across the injectors.</summary>
     /// <param name="differentialPressures">Pressure across the injectors of each stage; greater than zero. Copied.</param>
-    /// <returns>A new observation; an error of pressure then is one of the gauge.</returns>
+    /// <returns>A new observation; an error of pressure is then one of the gauge.</returns>
     /// <exception cref="ArgumentException">The number is not that of the stages.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
     public MixtureObservation WithMeasuredPressures(IEnumerable<Pressure> differentialPressures)
@@ -140,7 +140,7 @@ public sealed class MixtureObservation
     }
 
     /// <summary>The same observation with unequal air.</summary>
-    /// <param name="shares">The air of each chamber over that of any one they are compared with; greater than zero. Copied.</param>
+    /// <param name="shares">The relative air of each chamber, on any common scale; greater than zero. Copied.</param>
     /// <returns>A new observation, whose shares have a mean of 100 %.</returns>
     /// <exception cref="ArgumentException">There is none.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share is not greater than zero.</exception>
@@ -154,9 +154,9 @@ public sealed class MixtureObservation
     }
 
     /// <summary>The same observation with lambda of single chambers.</summary>
-    /// <param name="chambers">The readings, each of another chamber. Copied.</param>
+    /// <param name="chambers">The readings, at most one for each chamber. Copied.</param>
     /// <returns>A new observation.</returns>
-    /// <exception cref="ArgumentException">A chamber is there twice.</exception>
+    /// <exception cref="ArgumentException">A chamber occurs twice.</exception>
     public MixtureObservation WithChamberReadings(IEnumerable<ChamberReading> chambers)
     {
         ArgumentNullException.ThrowIfNull(chambers);

@@ -3,16 +3,16 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// Kernel: the lambda of a reading as the fitted injectors would make it, with one or more inputs changed. The same
+/// Kernel: the lambda of a reading predicted from the fitted injectors, with one or more inputs changed. The same
 /// injectors, ratings, dead-time tables and short-pulse corrections as in <see cref="FittedInjectors"/>, in any scalar.
 /// </summary>
 internal static class MixturePrediction
 {
-    /// <summary>The logarithm of lambda over the one aimed at.</summary>
-    /// <param name="set">What is fitted, as it is presumed.</param>
+    /// <summary>The logarithm of lambda over the target.</summary>
+    /// <param name="set">The presumed set.</param>
     /// <param name="seen">The reading.</param>
-    /// <param name="change">What differs.</param>
-    /// <param name="referencePressure">The pressure that a leak is given at, Pa.</param>
+    /// <param name="change">The changed inputs.</param>
+    /// <param name="referencePressure">The reference pressure of a leak, Pa.</param>
     internal static T LogLambda<T>(
         FittedInjectors set,
         SeenMixture seen,
@@ -74,7 +74,7 @@ internal static class MixturePrediction
             Injector injector = stage.Fitted[chamber];
             if (!ReferenceEquals(injector, last))
             {
-                // Injectors that are one and the same deliver the same.
+                // Reuse the mass of identical injectors.
                 mass = OfInjector(
                     injector,
                     seen.Widths[index],
@@ -87,7 +87,7 @@ internal static class MixturePrediction
                 last = injector;
             }
 
-            // Flow only scales what an injector delivers.
+            // A factor on flow only scales the mass.
             sum += change.ChamberFlow is { } own && chamber == change.Chamber ? mass * own : mass;
         }
 

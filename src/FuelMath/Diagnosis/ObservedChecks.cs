@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Whether observations belong to a set of injectors, and say something.</summary>
+/// <summary>Checks that observations belong to a set of injectors and hold readings.</summary>
 internal static class ObservedChecks
 {
     internal static void Shape(FittedInjectors set, MixtureObservation observation)
@@ -56,7 +56,7 @@ internal static class ObservedChecks
         }
     }
 
-    /// <summary>The widths lie where they say which fuel the controller meant to give.</summary>
+    /// <summary>Checks that the intended fuel mass follows from the widths.</summary>
     internal static void Widths(MixtureObservation observation, BankReading bank, StageModel[] told)
     {
         bool all(Func<StageModel, double, bool> of) =>
@@ -82,7 +82,7 @@ internal static class ObservedChecks
         }
     }
 
-    /// <summary>What is presumed gives fuel to every reading, and no table refuses it.</summary>
+    /// <summary>Checks that the presumed set gives fuel for every reading, and that no table refuses.</summary>
     internal static void Predicted(FittedInjectors set, IEnumerable<SeenMixture> readings)
     {
         foreach (SeenMixture reading in readings)

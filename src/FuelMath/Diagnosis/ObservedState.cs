@@ -1,8 +1,7 @@
 namespace FuelMath;
 
 /// <summary>
-/// One observation in SI numbers, held against the set it belongs to: which fuel the controller meant to give, and so which
-/// air it reckoned with.
+/// One observation of a set in SI numbers, with the fuel intended by the controller and so its believed air.
 /// </summary>
 internal sealed class ObservedState
 {
@@ -42,13 +41,13 @@ internal sealed class ObservedState
 
     internal MixtureObservation Observation { get; }
 
-    /// <summary>The place of the observation among all.</summary>
+    /// <summary>The index of the observation.</summary>
     internal int Index { get; }
 
-    /// <summary>Pressure across the injectors of each stage as it is presumed, Pa.</summary>
+    /// <summary>Presumed pressure across the injectors of each stage, Pa.</summary>
     internal double[] Pressures { get; }
 
-    /// <summary>Manifold pressure counted from ambient, Pa.</summary>
+    /// <summary>Gauge pressure of the manifold, Pa.</summary>
     internal double Boost { get; }
 
     internal double Density { get; }
@@ -66,7 +65,7 @@ internal sealed class ObservedState
 
     internal double Manifold => Observation.Manifold.Si;
 
-    /// <summary>Cycles per second: as good as a speed.</summary>
+    /// <summary>Cycles per second, as a measure of speed.</summary>
     internal double Speed => 1 / Cycle;
 
     /// <summary>The readings of this observation.</summary>
@@ -91,7 +90,9 @@ internal sealed class ObservedState
         return Reading(bank, [chamber], seen, uncertainty, $"chamber {chamber + 1}");
     }
 
-    /// <summary>The same point with more pressure that the controller is told of, or with the fuel in more pulses.</summary>
+    /// <summary>
+    /// The same point with a higher pressure that is also entered in the controller, or with the fuel in more pulses.
+    /// </summary>
     internal ObservedState After(double rise, int pulses) => new(set, Observation, Index, rise, pulses);
 
     private int[] Chambers(int bank) => [.. Enumerable.Range(0, set.ChamberCount).Where(c => set.Banks[c] == bank)];
@@ -114,7 +115,7 @@ internal sealed class ObservedState
         return new(this, place, chambers, widths, air * shares, Math.Log(seen), uncertainty);
     }
 
-    /// <summary>The fuel that the controller meant to give a chamber in a cycle, correction included, kg.</summary>
+    /// <summary>The fuel per chamber and cycle intended by the controller, correction included, kg.</summary>
     private double Commanded(BankReading bank)
     {
         StageModel[] told = Believed(0, 1);
@@ -129,7 +130,7 @@ internal sealed class ObservedState
 
     private StageModel[] Believed() => Believed(pressureRise, pulseFactor);
 
-    /// <summary>The stages as the controller was told of them.</summary>
+    /// <summary>The stages as believed by the controller.</summary>
     private StageModel[] Believed(double rise, int factor)
     {
         var stages = new StageModel[set.Stages.Length];

@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A cause as the observations support it.</summary>
-/// <remarks>Made by a <see cref="MixtureDiagnosis"/>.</remarks>
+/// <summary>A cause with its support by the observations.</summary>
+/// <remarks>Created by a <see cref="MixtureDiagnosis"/>.</remarks>
 public sealed class RankedCause
 {
     private readonly Lazy<ImmutableArray<InseparableCause>> cannotBeToldFrom;
@@ -39,23 +39,20 @@ public sealed class RankedCause
     /// <summary>The cause in words.</summary>
     public string Name { get; }
 
-    /// <summary>How large the error would be; empty for none.</summary>
+    /// <summary>The size of the error; empty for no error.</summary>
     public ImmutableArray<CauseEstimate> Estimates { get; }
 
-    /// <summary>
-    /// What there is to say against the estimate: a table that does not reach so far, or the end of what is possible. Empty
-    /// where there is nothing.
-    /// </summary>
+    /// <summary>Remarks on the estimate, such as a table exceeded or a bound reached; may be empty.</summary>
     public ImmutableArray<string> Remarks { get; }
 
-    /// <summary>The sum of squares of what it leaves over, in units of the uncertainties.</summary>
+    /// <summary>The residual sum of squares, in units of the uncertainties.</summary>
     public double ChiSquared { get; }
 
-    /// <summary>Readings less parameters.</summary>
+    /// <summary>Readings minus parameters.</summary>
     public int DegreesOfFreedom { get; }
 
     /// <summary>
-    /// How often scatter alone would leave as much over; null when as many parameters as readings leave nothing over.
+    /// The p-value: the probability that scatter alone leaves such residuals; null without degrees of freedom.
     /// </summary>
     public Ratio? Probability { get; }
 
@@ -63,9 +60,9 @@ public sealed class RankedCause
     public bool Fits { get; }
 
     /// <summary>
-    /// Akaike's criterion with a prior weight, sum of squares + 2 x parameters - 2 ln(prior): the less, the better supported.
-    /// Before any reading no error has one half, the kinds of error share the other half, and the chambers the part of their
-    /// kind. Source: [Akaike-1974]; [Burnham-Anderson-2004].
+    /// Akaike's criterion with a prior weight, sum of squares + 2 x parameters - 2 ln(prior): the lower, the better
+    /// supported. The prior is one half for no error; the kinds of error share the other half, and the chambers the
+    /// part of their kind. Source: [Akaike-1974]; [Burnham-Anderson-2004].
     /// </summary>
     public double Criterion { get; }
 
@@ -73,8 +70,8 @@ public sealed class RankedCause
     public Ratio Weight { get; }
 
     /// <summary>
-    /// Other causes that would have shown nearly the same, the nearest first, and the tests that would tell. Worked out when
-    /// first asked for.
+    /// Other causes that would have given nearly the same readings, the nearest first, with tests that distinguish
+    /// them. Computed on first use.
     /// </summary>
     public ImmutableArray<InseparableCause> CannotBeToldFrom => cannotBeToldFrom.Value;
 }

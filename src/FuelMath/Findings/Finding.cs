@@ -2,20 +2,20 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One thing that a reader should act on: what, how much, against which limit, from where, and what to do.</summary>
+/// <summary>A finding: what was found, its value, the limit with its source, and what to do.</summary>
 /// <remarks>
-/// A program reads <see cref="Code"/>, <see cref="Part"/>, <see cref="ValueQuantity"/> and <see cref="LimitQuantity"/>; the
-/// texts beside them are for people and may change.
+/// For programs there are <see cref="Code"/>, <see cref="Part"/>, <see cref="ValueQuantity"/> and
+/// <see cref="LimitQuantity"/>; the texts are for people and may change.
 /// </remarks>
 public sealed class Finding
 {
     /// <summary>Creates a finding.</summary>
-    /// <param name="code">What kind of finding it is; <see cref="FindingCode.Custom"/> for one of an application's own.</param>
-    /// <param name="severity">How much it matters.</param>
-    /// <param name="part">The part, stage, node or chamber that it is about, by its name; not blank.</param>
+    /// <param name="code">The kind of finding; <see cref="FindingCode.Custom"/> for an application's own.</param>
+    /// <param name="severity">Its severity.</param>
+    /// <param name="part">The name of the part, stage, node or chamber concerned; not blank.</param>
     /// <param name="what">What was found, a short clause that names the part; not blank.</param>
     /// <param name="value">The value found, with its unit.</param>
-    /// <param name="limit">The limit it was held against, with its unit; "none" where there is none.</param>
+    /// <param name="limit">The limit that applies, with its unit; "none" where there is none.</param>
     /// <param name="limitSource">Where the limit comes from.</param>
     /// <param name="action">What to do, a sentence; not blank.</param>
     /// <exception cref="ArgumentException">A text is null or blank.</exception>
@@ -54,13 +54,13 @@ public sealed class Finding
             other.Action
         ) => (IsNotKnown, ValueQuantity, LimitQuantity) = (isNotKnown, value, limit);
 
-    /// <summary>What kind of finding it is: the same for ever, whatever the words.</summary>
+    /// <summary>The kind of finding: stable, whatever the words.</summary>
     public FindingCode Code { get; }
 
-    /// <summary>How much it matters.</summary>
+    /// <summary>Its severity.</summary>
     public Severity Severity { get; }
 
-    /// <summary>The part, stage, node or chamber that it is about, by its name.</summary>
+    /// <summary>The name of the part, stage, node or chamber concerned.</summary>
     public string Part { get; }
 
     /// <summary>What was found.</summary>
@@ -72,10 +72,10 @@ public sealed class Finding
     /// <summary>The value found, as a quantity; null where it is not a number.</summary>
     public IQuantity? ValueQuantity { get; }
 
-    /// <summary>The limit it was held against, with its unit.</summary>
+    /// <summary>The limit that applies, with its unit.</summary>
     public string Limit { get; }
 
-    /// <summary>The limit as a quantity, of two that which was passed; null where it is not a number.</summary>
+    /// <summary>The limit as a quantity, of two limits the one exceeded; null where it is not a number.</summary>
     public IQuantity? LimitQuantity { get; }
 
     /// <summary>Where the limit comes from.</summary>
@@ -106,7 +106,7 @@ public sealed class Finding
 
     /// <summary>The same finding with its numbers as quantities.</summary>
     /// <param name="value">The value found.</param>
-    /// <param name="limit">The limit it was held against; null where there is none.</param>
+    /// <param name="limit">The limit that applies; null where there is none.</param>
     /// <returns>A new finding.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="value"/> is null.</exception>
     public Finding WithQuantities(IQuantity value, IQuantity? limit)
@@ -115,7 +115,9 @@ public sealed class Finding
         return new(this, IsNotKnown, value, limit);
     }
 
-    /// <summary>The same finding as one that says what could not be judged: a verdict on it is not "holds" where it matters.</summary>
+    /// <summary>
+    /// The same finding as one that says what could not be judged: a warning of this kind makes a verdict "not known".
+    /// </summary>
     /// <returns>A new finding.</returns>
     public Finding AsNotKnown() => new(this, true, ValueQuantity, LimitQuantity);
 

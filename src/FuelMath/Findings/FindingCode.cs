@@ -1,7 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The kinds of findings, for programs: stable whatever the words of a finding are.</summary>
-/// <remarks>The page on findings lists each with its limit and what to do.</remarks>
+/// <remarks>The page on findings lists each with its limit and action.</remarks>
 public enum FindingCode
 {
     /// <summary>A finding of an application's own.</summary>
@@ -19,19 +19,19 @@ public enum FindingCode
     /// <summary>A measured set of injectors is not accepted.</summary>
     SetNotAccepted,
 
-    /// <summary>The mean mixture is leaner than asked for.</summary>
+    /// <summary>The mean mixture is leaner than requested.</summary>
     MixtureLean,
 
-    /// <summary>The mean mixture is richer than asked for.</summary>
+    /// <summary>The mean mixture is richer than requested.</summary>
     MixtureRich,
 
-    /// <summary>A chamber runs leaner than asked for.</summary>
+    /// <summary>A chamber runs leaner than requested.</summary>
     ChamberLean,
 
     /// <summary>A chamber gets no fuel.</summary>
     ChamberWithoutFuel,
 
-    /// <summary>No lambda was asked for, so that the mixture is not judged.</summary>
+    /// <summary>No lambda was requested, so the mixture is not judged.</summary>
     MixtureNotJudged,
 
     /// <summary>Premix: how lean the mixture is depends on how much of the oil burns.</summary>
@@ -40,7 +40,7 @@ public enum FindingCode
     /// <summary>A controller's correction is at its limit.</summary>
     CorrectionAtLimit,
 
-    /// <summary>No correction meets the lambda asked for.</summary>
+    /// <summary>No correction meets the requested lambda.</summary>
     CorrectionHunts,
 
     /// <summary>One sensor stands for several chambers.</summary>
@@ -55,10 +55,10 @@ public enum FindingCode
     /// <summary>A pulse is shorter than the injectors repeat.</summary>
     PulseNotRepeatable,
 
-    /// <summary>The pressure across injectors is not what the controller was told.</summary>
+    /// <summary>The pressure across injectors differs from the controller's belief.</summary>
     PressureNotAsTold,
 
-    /// <summary>The controller was told another reference of the rail than the regulator has.</summary>
+    /// <summary>The controller's belief about the reference of the rail differs from the regulator's.</summary>
     RailReferenceNotAsTold,
 
     /// <summary>The voltage drop to the injectors is high.</summary>
@@ -67,19 +67,19 @@ public enum FindingCode
     /// <summary>The voltage drop to a pump is high.</summary>
     PumpVoltageLow,
 
-    /// <summary>A pump delivers nothing against the pressure it meets.</summary>
+    /// <summary>A pump delivers nothing against the pressure of the system.</summary>
     PumpStalled,
 
-    /// <summary>The pumps can give little more at the pressure that must hold.</summary>
+    /// <summary>The pumps have little reserve at the required pressure.</summary>
     PumpReserveLow,
 
     /// <summary>A pump of unknown principle runs in a fuel of another density than the fluid of its curve.</summary>
     PumpPrincipleNotKnown,
 
-    /// <summary>What the pumps could still give is not known.</summary>
+    /// <summary>The reserve of the pumps is not known.</summary>
     PumpReserveNotKnown,
 
-    /// <summary>A bypass regulator is shut: the pump does not supply what is drawn.</summary>
+    /// <summary>A bypass regulator is closed: the pump does not supply the demand.</summary>
     RegulatorShut,
 
     /// <summary>A bypass regulator is fully open: the return path sets the pressure.</summary>
@@ -94,37 +94,37 @@ public enum FindingCode
     /// <summary>A surge tank drains.</summary>
     SurgeTankDrains,
 
-    /// <summary>Fuel runs fast in a hose.</summary>
+    /// <summary>The velocity in a hose is high.</summary>
     HoseVelocityHigh,
 
     /// <summary>A hose is above its working pressure.</summary>
     HoseOverPressure,
 
-    /// <summary>A hose is bent too tight.</summary>
+    /// <summary>A hose is bent too tightly.</summary>
     HoseBentTight,
 
     /// <summary>Loss coefficients are estimates.</summary>
     LossEstimated,
 
-    /// <summary>A filter carries more than it was tested for.</summary>
+    /// <summary>The flow of a filter is beyond its tested range.</summary>
     FilterBeyondTest,
 
-    /// <summary>A filter loses more than its element stands.</summary>
+    /// <summary>The pressure loss of a filter is above its collapse limit.</summary>
     FilterCollapse,
 
     /// <summary>A filter is coarser than the passage that it protects, or holds back too little.</summary>
     FiltrationTooCoarse,
 
-    /// <summary>A filter's rating does not say what it holds back at the size that matters.</summary>
+    /// <summary>A filter's rating does not cover the particle size that matters.</summary>
     FiltrationNotKnown,
 
     /// <summary>Fuel is near boiling, or boils.</summary>
     VaporMarginLow,
 
-    /// <summary>The vapor pressure is not known, at all or at this temperature.</summary>
+    /// <summary>The vapor pressure is not known, or not at this temperature.</summary>
     VaporNotChecked,
 
-    /// <summary>Fuel comes near boiling as the tank warms in a drive, or boils.</summary>
+    /// <summary>Fuel is near boiling, or boils, as the tank warms during a drive.</summary>
     TankWarmingBoils,
 
     /// <summary>The tank is empty before a drive ends.</summary>
@@ -133,10 +133,10 @@ public enum FindingCode
     /// <summary>Fuel in the rail boils at hot soak.</summary>
     HotSoakBoils,
 
-    /// <summary>A pump asks for more suction head than there is.</summary>
+    /// <summary>A pump requires more suction head than is available.</summary>
     SuctionHeadLow,
 
-    /// <summary>An alternator gives all it can.</summary>
+    /// <summary>An alternator delivers its greatest current.</summary>
     AlternatorAtLimit,
 
     /// <summary>A current is more than a conductor may carry.</summary>
@@ -145,37 +145,37 @@ public enum FindingCode
     /// <summary>A fuse does not protect its conductor.</summary>
     FuseTooLarge,
 
-    /// <summary>A fuse carries more than its share for long.</summary>
+    /// <summary>The continuous current of a fuse is above the allowed fraction of its rating.</summary>
     FuseLoaded,
 
-    /// <summary>A comparison of currents is no design of protection.</summary>
+    /// <summary>A comparison of currents is not a design of protection.</summary>
     ProtectionNotDesigned,
 
-    /// <summary>A coil draws more than its driver bears.</summary>
+    /// <summary>A coil draws more than the limit of its driver.</summary>
     DriverOverloaded,
 
-    /// <summary>A low-impedance coil has no limit of its current.</summary>
+    /// <summary>The current of a low-impedance coil is not limited.</summary>
     DriverUnsuited,
 
-    /// <summary>A limit of the owner's stands in place of another.</summary>
+    /// <summary>An owner's limit replaces another.</summary>
     LimitOfOwner,
 
     /// <summary>A set of injectors is not matched.</summary>
     SetNotMatched,
 
-    /// <summary>A bench repeats too poorly to judge.</summary>
+    /// <summary>The repeatability of a bench is too poor to judge.</summary>
     BenchTooCoarse,
 
     /// <summary>An injector is off its rating.</summary>
     FlowOffRating,
 
-    /// <summary>Readings do not settle whether an injector is within its limit.</summary>
+    /// <summary>Readings do not decide whether an injector is within its limit.</summary>
     FlowUndecided,
 
     /// <summary>An injector leaks.</summary>
     InjectorLeaks,
 
-    /// <summary>Leakage was not watched for long enough.</summary>
+    /// <summary>The leakage test was too short to decide.</summary>
     LeakageUndecided,
 
     /// <summary>Leakage of injectors was not read.</summary>
@@ -202,7 +202,7 @@ public enum FindingCode
     /// <summary>Widths were already corrected, or would be corrected twice.</summary>
     WidthsCorrectedTwice,
 
-    /// <summary>Nobody corrects widths.</summary>
+    /// <summary>Widths are not corrected.</summary>
     WidthsNotCorrected,
 
     /// <summary>Repeats scatter less than the means depart from the line.</summary>
@@ -223,7 +223,7 @@ public enum FindingCode
     /// <summary>An O-ring fills its groove.</summary>
     SealFillHigh,
 
-    /// <summary>An O-ring is stretched much.</summary>
+    /// <summary>An O-ring is stretched too much.</summary>
     SealStretchHigh,
 
     /// <summary>A ring is too large for its groove.</summary>
@@ -232,10 +232,10 @@ public enum FindingCode
     /// <summary>The rubber of a seal is not known.</summary>
     SealMaterialNotKnown,
 
-    /// <summary>Lengths along an axis leave too little room, or none.</summary>
+    /// <summary>An axial stack has too little play, or none.</summary>
     StackTooTight,
 
-    /// <summary>Lengths along an axis leave too much play.</summary>
+    /// <summary>An axial stack has too much play.</summary>
     StackTooLoose,
 
     /// <summary>Water in the tank separates.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>How much a finding matters.</summary>
+/// <summary>The severity of a finding.</summary>
 public enum Severity
 {
     /// <summary>Worth knowing.</summary>

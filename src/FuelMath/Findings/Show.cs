@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>SI numbers as the trade writes them, for findings.</summary>
+/// <summary>SI numbers in customary units, for findings.</summary>
 internal static class Show
 {
     internal static string Bar(double pascals) => Number(pascals / 1e5, "0.00", "bar");

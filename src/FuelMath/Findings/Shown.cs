@@ -24,6 +24,6 @@ internal readonly record struct Shown(string Text, IQuantity? Quantity)
 
     internal static Shown Seconds(double seconds) => new(Show.Seconds(seconds), SiUnits.Duration(seconds));
 
-    /// <summary>The same number in words of its own.</summary>
+    /// <summary>The same quantity with another text.</summary>
     internal Shown As(string text) => this with { Text = text };
 }

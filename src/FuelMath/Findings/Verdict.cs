@@ -2,15 +2,16 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What findings come to: holds, act first, not known or do not run, with the findings that decide.</summary>
+/// <summary>The verdict on findings: holds, act first, not known or do not run, with the deciding findings.</summary>
 /// <remarks>
 /// <para>
-/// A danger makes "do not run". Else a warning that says what could not be judged makes "not known", and any other warning
-/// "act first". Notes leave "holds"; what they say was not judged stands beside it in <see cref="NotJudged"/>. A verdict on
-/// nothing is "not known".
+/// A danger gives "do not run". Otherwise a warning that something could not be judged gives "not known", and any other
+/// warning "act first". With notes alone it is "holds"; notes on what was not judged are listed in
+/// <see cref="NotJudged"/>. A verdict on nothing is "not known".
 /// </para>
 /// <para>
-/// "Holds" is a statement about the data given, never clearance to load an engine: verify with a sensor at light load first.
+/// "Holds" is a statement about the data given, never clearance to load an engine: verify with a sensor at light load
+/// first.
 /// </para>
 /// </remarks>
 /// <example>
@@ -26,7 +27,7 @@ public sealed class Verdict
         NotJudged = [.. findings.Where(f => f.IsNotKnown)];
     }
 
-    /// <summary>What it says.</summary>
+    /// <summary>The kind of verdict.</summary>
     public VerdictKind Kind { get; }
 
     /// <summary>The findings that decide it; empty when it holds.</summary>
@@ -38,8 +39,8 @@ public sealed class Verdict
     /// <summary>All findings, the gravest first.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
-    /// <summary>The verdict on something that was judged.</summary>
-    /// <param name="findings">What was found; none when nothing was. Copied.</param>
+    /// <summary>The verdict on something judged.</summary>
+    /// <param name="findings">The findings; may be empty. Copied.</param>
     /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="findings"/> is null.</exception>
     public static Verdict Of(IEnumerable<Finding> findings)
@@ -48,8 +49,8 @@ public sealed class Verdict
         return new([.. findings.OrderByDescending(KindOf).ThenByDescending(f => f.Severity)]);
     }
 
-    /// <summary>The verdict on several things together: the worst of theirs, and the same finding once.</summary>
-    /// <param name="verdicts">Theirs; with none of them nothing is known.</param>
+    /// <summary>The combined verdict: the worst of several, with equal findings listed once.</summary>
+    /// <param name="verdicts">The verdicts; if empty, the result is "not known".</param>
     /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="verdicts"/> is null.</exception>
     /// <exception cref="ArgumentException">One of them is null.</exception>
@@ -65,7 +66,7 @@ public sealed class Verdict
             );
     }
 
-    /// <summary>What a verdict on a single finding would be.</summary>
+    /// <summary>The verdict on a single finding.</summary>
     /// <param name="finding">The finding.</param>
     /// <returns>The kind.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="finding"/> is null.</exception>

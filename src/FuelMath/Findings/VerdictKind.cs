@@ -1,15 +1,15 @@
 namespace FuelMath;
 
-/// <summary>What a verdict says, the better first.</summary>
+/// <summary>The kinds of verdicts, the best first.</summary>
 public enum VerdictKind
 {
     /// <summary>Everything that matters was judged, and nothing needs action.</summary>
     Holds,
 
-    /// <summary>Something must be done before the result is relied on.</summary>
+    /// <summary>Act before relying on the result.</summary>
     ActFirst,
 
-    /// <summary>Something that matters could not be judged: what it would say is not known.</summary>
+    /// <summary>Something that matters could not be judged.</summary>
     NotKnown,
 
     /// <summary>Do not run the engine like this.</summary>

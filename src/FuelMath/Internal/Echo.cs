@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Text from outside, as messages repeat it: cut, and with what a terminal or a reader would act on escaped.</summary>
+/// <summary>Text from outside as repeated in messages: truncated, with control characters escaped.</summary>
 internal static class Echo
 {
     private const int ShownCharacters = 60;
@@ -19,8 +19,8 @@ internal static class Echo
         );
 
     /// <summary>
-    /// Where a text has a character that breaks a line, moves a cursor or turns the direction of writing; less than zero when
-    /// it has none.
+    /// The position of a character that breaks a line, moves a cursor or changes the direction of writing; negative
+    /// when there is none.
     /// </summary>
     internal static int ControlAt(ReadOnlySpan<char> text)
     {
@@ -38,7 +38,7 @@ internal static class Echo
         return -1;
     }
 
-    /// <summary>The symbol of a quantity's unit; its name where it has none: a refusal must not fail.</summary>
+    /// <summary>The symbol of a quantity's unit; its name where it has none, because a refusal must not fail.</summary>
     internal static string Symbol(IQuantity value)
     {
         try

@@ -1,9 +1,11 @@
 namespace FuelMath;
 
-/// <summary>What an exception says to a reader.</summary>
+/// <summary>The text of an exception for a reader.</summary>
 internal static class ExceptionText
 {
-    /// <summary>Its sentence, without the name of a parameter that readers of a document or a report do not see.</summary>
+    /// <summary>
+    /// Its sentence, without the name of a parameter, which means nothing to readers of a document or report.
+    /// </summary>
     internal static string Sentence(Exception problem)
     {
         string text = problem.Message;

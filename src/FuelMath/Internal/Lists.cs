@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath;
 
-/// <summary>Checks of lists that come from outside.</summary>
+/// <summary>Checks of lists from callers.</summary>
 internal static class Lists
 {
     /// <summary>A copy of a list without nulls in it.</summary>

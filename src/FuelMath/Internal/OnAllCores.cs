@@ -2,18 +2,18 @@ using System.Runtime.ExceptionServices;
 
 namespace FuelMath;
 
-/// <summary>Work on all cores, whose exceptions come out as they were thrown.</summary>
+/// <summary>Work on all cores; exceptions are rethrown unchanged.</summary>
 internal static class OnAllCores
 {
-    /// <summary>Does something for each number from zero on.</summary>
-    /// <param name="count">How many numbers.</param>
-    /// <param name="begin">Makes what one thread works with.</param>
+    /// <summary>Does something for each number from zero up.</summary>
+    /// <param name="count">The number of items.</param>
+    /// <param name="begin">Creates the state of one thread.</param>
     /// <param name="body">The work on one number; called from several threads.</param>
-    /// <param name="end">Ends what one thread worked with.</param>
-    /// <param name="cancellation">Stops between some of them.</param>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    /// <param name="end">Disposes of the state of one thread.</param>
+    /// <param name="cancellation">Stops between items.</param>
+    /// <exception cref="OperationCanceledException">It was canceled.</exception>
     /// <remarks>
-    /// What the work throws ends it and comes out as itself, with its stack; the first one if several threads throw.
+    /// An exception ends the work and is rethrown with its stack; the first one if several threads throw.
     /// </remarks>
     internal static void Run<TTool>(
         int count,

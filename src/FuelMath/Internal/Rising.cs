@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The root of a function that rises all the way, to the last bit, by halving.</summary>
+/// <summary>The root of a rising function, to the last bit, by bisection.</summary>
 internal static class Rising
 {
     /// <summary>Where a rising function takes a value, between two places where it lies on either side.</summary>

@@ -3,10 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The only door between typed quantities and double kernels. Everything inward of it is coherent SI.</summary>
+/// <summary>
+/// The only place where typed quantities are converted to numbers; inside, all numbers are coherent SI.
+/// </summary>
 /// <remarks>
-/// No other file may read a UnitsNet value as a number (a house test checks this), so a change of UnitsNet's value
-/// type is a change of this file.
+/// No other file may read a UnitsNet value as a number (a house test checks this), so a change of UnitsNet's value type
+/// affects this file only.
 /// </remarks>
 internal static class SiUnits
 {
@@ -72,10 +74,10 @@ internal static class SiUnits
 
     internal static double InSi(this Ratio value) => value.DecimalFractions;
 
-    /// <summary>The number of a quantity in one of its units, for the words of a message and for raw readings.</summary>
+    /// <summary>The number of a quantity in one of its units, for messages and raw readings.</summary>
     internal static double NumberIn(this IQuantity value, Enum unit) => value.As(unit);
 
-    /// <summary>A quantity from the number and unit that it was read in, for raw readings only.</summary>
+    /// <summary>A quantity from the number and unit of a reading, for raw readings only.</summary>
     internal static T FromNumber<T>(double number, Enum unit)
         where T : struct, IQuantity => (T)Quantity.From(number, unit);
 
@@ -127,10 +129,13 @@ internal static class SiUnits
 
     internal static Frequency Frequency(double hertz) => UnitsNet.Frequency.FromHertz(hertz);
 
-    /// <summary>The unit library holds power alone as a decimal number, which ends at 7.9e28 and has 28 decimals.</summary>
+    /// <summary>
+    /// The unit library holds power, unlike other quantities, as a decimal number, which ends at 7.9e28 and has 28
+    /// decimals.
+    /// </summary>
     internal const double MostWatts = 1e15;
 
-    /// <summary>With 28 decimals, 15 digits are left of it.</summary>
+    /// <summary>With 28 decimals, such a power still has 15 digits.</summary>
     internal const double LeastWatts = 1e-12;
 
     internal static Power Power(double watts) =>

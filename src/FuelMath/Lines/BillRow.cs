@@ -2,19 +2,19 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One row of a bill of materials: what, how many, and how long where it is cut.</summary>
+/// <summary>One row of a bill of materials: item, quantity, and length for stock that is cut.</summary>
 public sealed class BillRow
 {
     internal BillRow(string item, int quantity, Length? cutLength) =>
         (Item, Quantity, CutLength) = (item, quantity, cutLength);
 
-    /// <summary>What it is, as it is bought.</summary>
+    /// <summary>The item, as it is bought.</summary>
     public string Item { get; }
 
-    /// <summary>How many.</summary>
+    /// <summary>The quantity.</summary>
     public int Quantity { get; }
 
-    /// <summary>The length that each is cut to; null where nothing is cut.</summary>
+    /// <summary>The cut length of each; null for items that are not cut.</summary>
     public Length? CutLength { get; }
 
     /// <summary>Formats the row.</summary>

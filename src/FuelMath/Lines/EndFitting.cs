@@ -2,18 +2,18 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The fitting on one end of a hose: the end it offers, what it costs, and how much shorter the hose is cut for it.</summary>
+/// <summary>The fitting on one end of a hose: its free end, its loss, and its cut allowance.</summary>
 public sealed class EndFitting
 {
     /// <summary>Describes the fitting on one end of a hose.</summary>
-    /// <param name="end">The end that it offers to the next part.</param>
-    /// <param name="loss">What it costs, with the name by which it is bought.</param>
+    /// <param name="end">The free end, towards the next part.</param>
+    /// <param name="loss">Its loss, with the name by which it is bought.</param>
     /// <param name="cutAllowance">
-    /// How far its seat stands beyond the cut end of the hose: by so much the hose is cut shorter. From the maker's drawing,
-    /// or measured on one that is made up; not negative.
+    /// Distance of its seat beyond the cut end of the hose, by which the hose is cut shorter; from the maker's drawing,
+    /// or measured on an assembled one; not negative.
     /// </param>
     /// <exception cref="ArgumentNullException">End or loss is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The allowance is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The allowance is negative or not finite.</exception>
     public EndFitting(FittingEnd end, Fitting loss, Length cutAllowance)
     {
         ArgumentNullException.ThrowIfNull(end);
@@ -22,12 +22,12 @@ public sealed class EndFitting
         (End, Loss, CutAllowance) = (end, loss, cutAllowance);
     }
 
-    /// <summary>The end that it offers to the next part.</summary>
+    /// <summary>The free end, towards the next part.</summary>
     public FittingEnd End { get; }
 
-    /// <summary>What it costs, with the name by which it is bought.</summary>
+    /// <summary>Its loss, with the name by which it is bought.</summary>
     public Fitting Loss { get; }
 
-    /// <summary>By how much the hose is cut shorter for it.</summary>
+    /// <summary>The length by which the hose is cut shorter for it.</summary>
     public Length CutAllowance { get; }
 }

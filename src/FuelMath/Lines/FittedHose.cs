@@ -3,16 +3,14 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>A hose with the fittings on it.</summary>
-/// <remarks>
-/// The fittings' coefficients are carried to the bore of the hose and added to its own.
-/// </remarks>
+/// <remarks>The fittings' coefficients are converted to the bore of the hose and added to its own.</remarks>
 public sealed class FittedHose : FlowPart
 {
     private readonly FittingSeries series;
 
-    /// <summary>Puts fittings on a hose.</summary>
-    /// <param name="hose">The hose; what its own loss coefficient holds already is not to be given again.</param>
-    /// <param name="fittings">The fittings on it; may be none.</param>
+    /// <summary>Creates a hose with fittings.</summary>
+    /// <param name="hose">The hose; don't repeat losses that its own loss coefficient already includes.</param>
+    /// <param name="fittings">The fittings on it; may be empty.</param>
     /// <exception cref="ArgumentNullException">Hose, list or a fitting is null.</exception>
     public FittedHose(Hose hose, IEnumerable<Fitting> fittings)
     {
@@ -23,7 +21,7 @@ public sealed class FittedHose : FlowPart
     /// <summary>The hose.</summary>
     public Hose Hose { get; }
 
-    /// <summary>The fittings on it; often none.</summary>
+    /// <summary>The fittings on it; may be empty.</summary>
     public ImmutableArray<Fitting> Fittings => series.Fittings;
 
     /// <inheritdoc />

@@ -10,9 +10,9 @@ public sealed class HoseAssembly
 {
     private readonly double cut;
 
-    /// <summary>Describes a hose made up with its fittings.</summary>
+    /// <summary>Describes a hose assembled with its fittings.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="stock">What the hose is cut from, as it is bought; not blank.</param>
+    /// <param name="stock">The hose stock, as it is bought; not blank.</param>
     /// <param name="length">Length from seat to seat; more than both allowances together.</param>
     /// <param name="bore">Inside diameter of the hose; greater than zero.</param>
     /// <param name="roughness">Roughness of its wall; from zero to 5 % of the bore.</param>
@@ -21,7 +21,7 @@ public sealed class HoseAssembly
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">A name is blank.</exception>
     /// <exception cref="ArgumentNullException">A fitting or the source is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public HoseAssembly(
         string name,
         string stock,
@@ -56,7 +56,7 @@ public sealed class HoseAssembly
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>What the hose is cut from.</summary>
+    /// <summary>The hose stock.</summary>
     public string Stock { get; }
 
     /// <summary>Length from seat to seat.</summary>
@@ -71,6 +71,8 @@ public sealed class HoseAssembly
     /// <summary>Length that the hose is cut to, in m.</summary>
     public Length CutLength => SiUnits.Length(cut);
 
-    /// <summary>The hose as a hydraulic loss: cut length, with the coefficients of both fittings carried to its bore.</summary>
+    /// <summary>
+    /// The hose as a hydraulic loss: cut length, with the coefficients of both fittings converted to its bore.
+    /// </summary>
     public Hose Hose { get; }
 }

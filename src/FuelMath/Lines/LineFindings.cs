@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What there is to say of a line.</summary>
+/// <summary>The findings of a line.</summary>
 internal static class LineFindings
 {
     private static readonly DataSource Forms = new("Definition", "forms and sizes of the two ends");

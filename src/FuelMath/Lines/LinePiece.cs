@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>One piece of a line: a port that is there already, an adapter, or a hose with its fittings.</summary>
+/// <summary>One piece of a line: an existing port, an adapter, or a hose with its fittings.</summary>
 public sealed class LinePiece
 {
     private LinePiece(string name, FittingEnd? start, FittingEnd? end) =>
@@ -18,13 +18,13 @@ public sealed class LinePiece
     /// <summary>The adapter, where it is one.</summary>
     public Adapter? Adapter { get; private init; }
 
-    /// <summary>What the adapter costs, where it is one.</summary>
+    /// <summary>The loss of the adapter, where it is one.</summary>
     public Fitting? AdapterLoss { get; private init; }
 
     /// <summary>The hose, where it is one.</summary>
     public HoseAssembly? Hose { get; private init; }
 
-    /// <summary>Whether it is a port, which is there already and is not bought.</summary>
+    /// <summary>Whether it is an existing port, which is not bought.</summary>
     public bool IsPort => Adapter is null && Hose is null;
 
     /// <summary>The port that a line starts from.</summary>
@@ -53,7 +53,7 @@ public sealed class LinePiece
 
     /// <summary>An adapter; its first end is towards the start of the line.</summary>
     /// <param name="adapter">The adapter.</param>
-    /// <param name="loss">What it costs.</param>
+    /// <param name="loss">Its loss.</param>
     /// <returns>The piece.</returns>
     /// <exception cref="ArgumentNullException">Either is null.</exception>
     public static LinePiece Between(Adapter adapter, Fitting loss)

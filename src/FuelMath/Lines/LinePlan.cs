@@ -3,20 +3,20 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A whole line, piece by piece: checked joint by joint, listed to buy and cut, and as the flow feels it.</summary>
+/// <summary>A whole line, piece by piece: its joints, its bill of materials, and its hydraulic loss.</summary>
 /// <remarks>
-/// Caution: a line that this finds no fault with is a plan, not a proof. Relieve the pressure before opening a line,
-/// and prove it for tightness before the first start.
+/// Caution: a line without findings is a plan, not a proof. Relieve the pressure before opening a line, and test it for
+/// tightness before the first start.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/LineExamples.cs" region="Line" />
 /// </example>
 public sealed class LinePlan
 {
-    /// <summary>Lays out a line.</summary>
+    /// <summary>Creates a line.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="pieces">Its pieces from start to end, two or more; ports only at its ends.</param>
-    /// <exception cref="ArgumentException">The name is blank or the pieces do not make a line.</exception>
+    /// <exception cref="ArgumentException">The name is blank or the pieces do not form a line.</exception>
     /// <exception cref="ArgumentNullException">The list or a piece is null.</exception>
     public LinePlan(string name, IEnumerable<LinePiece> pieces)
     {
@@ -61,11 +61,13 @@ public sealed class LinePlan
     /// <summary>Whether every joint seals.</summary>
     public bool AllSeal => Joints.All(j => j.Verdict == JointVerdict.Seals);
 
-    /// <summary>What to buy and cut: hoses by stock and length, the fittings on them, adapters. Ports are there already.</summary>
+    /// <summary>
+    /// The bill of materials: hoses by stock and length, the fittings on them, adapters. Ports are not included.
+    /// </summary>
     public ImmutableArray<BillRow> Bill =>
         [
             .. Hoses
-                // Equal to a micrometer is equal: lengths that came from other units differ in their last bits.
+                // Lengths equal to a micrometer are grouped: conversion from other units changes the last bits.
                 .GroupBy(h => (h.Stock, Cut: Math.Round(h.CutLength.InSi(), 6)))
                 .Select(g => new BillRow(g.Key.Stock, g.Count(), g.First().CutLength)),
             .. Hoses
@@ -75,30 +77,37 @@ public sealed class LinePlan
                 .Select(g => new BillRow(g.Key, g.Count(), null)),
         ];
 
-    /// <summary>What its hoses hold: what priming fills and flushing must replace. In m³.</summary>
+    /// <summary>The enclosed volume of its hoses, which priming fills and flushing must replace, in m³.</summary>
     public Volume EnclosedVolume => SiUnits.Volume(Hoses.Sum(h => h.Hose.EnclosedVolume.InSi()));
 
     private IEnumerable<HoseAssembly> Hoses => Pieces.Select(p => p.Hose).OfType<HoseAssembly>();
 
     private IEnumerable<Fitting> Adapters => Pieces.Select(p => p.AdapterLoss).OfType<Fitting>();
 
-    /// <summary>Looks at every joint, and at what the loss rests on.</summary>
-    /// <returns>What there is to act on, in the order of the line.</returns>
+    /// <summary>Checks every joint, and the basis of the loss.</summary>
+    /// <returns>The findings, in the order of the line.</returns>
     public ImmutableArray<Finding> Check() => LineFindings.Of(this);
 
-    /// <summary>The pressure lost from its start to its end, on the level: friction of the hoses and all fittings.</summary>
+    /// <summary>
+    /// The pressure loss from its start to its end at equal elevation: friction of the hoses and all fittings.
+    /// </summary>
     /// <param name="flow">Volume flow; the loss has its sign.</param>
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fuel; greater than zero.</param>
     /// <returns>The loss, in Pa.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="density"/> or <paramref name="viscosity"/> is not greater than zero, or <paramref name="flow"/>
+    /// is not finite.
+    /// </exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity) =>
         SiUnits.Pressure(
             Hoses.Sum(h => h.Hose.LossAt(flow, density, viscosity).InSi())
                 + Adapters.Sum(a => a.LossAt(flow, density).InSi())
         );
 
-    /// <summary>The whole line as one hose, for a fuel path: all lengths, and all coefficients carried to its bore.</summary>
+    /// <summary>
+    /// The whole line as one hose, for a fuel path: the sum of lengths, and all coefficients converted to its bore.
+    /// </summary>
     /// <param name="source">Where it comes from, for the hose.</param>
     /// <returns>The hose.</returns>
     /// <exception cref="InvalidOperationException">It has no hose, or hoses of different bores or walls.</exception>
@@ -134,15 +143,15 @@ public sealed class LinePlan
         );
     }
 
-    /// <summary>Its parts as lines of a network one after the other, so that hoses of different bores may follow another.</summary>
+    /// <summary>Its parts as lines of a network in series, so that hoses of different bores are possible.</summary>
     /// <param name="from">The node it comes from; not blank.</param>
-    /// <param name="to">The node it goes to; not blank, another.</param>
+    /// <param name="to">The node it goes to; not blank, a different one.</param>
     /// <returns>
-    /// One line for each hose and for each adapter that loses something, called as this one with a number. The nodes between
-    /// them are called as the line before them; give each as a junction.
+    /// One line for each hose and for each adapter with a loss, named after this one with a number. The nodes between
+    /// them have the name of the line before; add each as a junction.
     /// </returns>
-    /// <exception cref="InvalidOperationException">It loses nothing.</exception>
-    /// <exception cref="ArgumentException">A node is blank, or both are one.</exception>
+    /// <exception cref="InvalidOperationException">It has no loss.</exception>
+    /// <exception cref="ArgumentException">A node is blank, or both are the same.</exception>
     public ImmutableArray<Line> ToLines(string from, string to)
     {
         FlowPart[] losing =
@@ -169,10 +178,10 @@ public sealed class LinePlan
 
     /// <summary>The whole line as one of a network: the sum of friction and coefficients.</summary>
     /// <param name="from">The node it comes from; not blank.</param>
-    /// <param name="to">The node it goes to; not blank, another.</param>
-    /// <returns>The line, called as this one.</returns>
-    /// <exception cref="InvalidOperationException">It has hoses of different bores or walls, or loses nothing.</exception>
-    /// <exception cref="ArgumentException">A node is blank, or both are one.</exception>
+    /// <param name="to">The node it goes to; not blank, a different one.</param>
+    /// <returns>The line, named after this one.</returns>
+    /// <exception cref="InvalidOperationException">It has hoses of different bores or walls, or no loss.</exception>
+    /// <exception cref="ArgumentException">A node is blank, or both are the same.</exception>
     public Line ToLine(string from, string to)
     {
         if (Hoses.Any())

@@ -4,8 +4,8 @@ namespace FuelMath;
 
 /// <summary>A pressure above vacuum.</summary>
 /// <remarks>
-/// A type of its own, so that gauge, absolute and difference can't be mixed up: <see cref="Pressure"/> means a
-/// difference and nothing else. The default value is vacuum. Ordered and equal by its value in pascals, exactly.
+/// A separate type, so that gauge, absolute and difference can't be confused: <see cref="Pressure"/> always means a
+/// difference. The default value is vacuum. Ordered and equal by its value in pascals, exactly.
 /// </remarks>
 public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, IComparable<AbsolutePressure>, IFormattable
 {
@@ -26,7 +26,7 @@ public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, ICompara
 
     internal double Si => pascals;
 
-    /// <summary>The same pressure counted from an ambient pressure.</summary>
+    /// <summary>The same pressure relative to an ambient pressure.</summary>
     /// <param name="ambient">The ambient pressure.</param>
     /// <returns>The gauge pressure; negative below ambient.</returns>
     public GaugePressure ToGauge(AbsolutePressure ambient) => new(pascals - ambient.pascals);
@@ -94,7 +94,7 @@ public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, ICompara
     /// <param name="format">A number format; <c>0.##</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
-    /// <exception cref="FormatException">The format is not one of a number.</exception>
+    /// <exception cref="FormatException"><paramref name="format"/> is not a number format.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         PressureText.Of(pascals, "kPa absolute", format, formatProvider);
 }

@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>Mass of air for each mass of fuel.</summary>
 /// <remarks>
-/// On a mass basis, always: averaging by volume is a different and wrong number. The default value is not a ratio; use
+/// Always by mass: an average by volume is a different, wrong number. The default value is not a ratio; use
 /// <see cref="FromMassRatio"/>. Equal and ordered by its value, exactly.
 /// </remarks>
 public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
@@ -59,7 +59,7 @@ public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
     /// <param name="format">A number format; <c>0.00</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
-    /// <exception cref="FormatException">The format is not one of a number.</exception>
+    /// <exception cref="FormatException"><paramref name="format"/> is not a number format.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         ratio.ToString(format ?? "0.00", formatProvider ?? CultureInfo.InvariantCulture);
 }

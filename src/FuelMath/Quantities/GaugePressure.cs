@@ -2,11 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A pressure counted from the ambient pressure.</summary>
+/// <summary>A pressure relative to ambient pressure.</summary>
 /// <remarks>
-/// A type of its own, so that gauge, absolute and difference can't be mixed up: <see cref="Pressure"/> means a
-/// difference and nothing else. The default value is ambient pressure. Ordered and equal by its value in pascals,
-/// exactly.
+/// A separate type, so that gauge, absolute and difference can't be confused: <see cref="Pressure"/> always means a
+/// difference. The default value is ambient pressure. Ordered and equal by its value in pascals, exactly.
 /// </remarks>
 public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<GaugePressure>, IFormattable
 {
@@ -24,7 +23,7 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
 
     internal double Si => pascals;
 
-    /// <summary>The same pressure counted from vacuum.</summary>
+    /// <summary>The same pressure relative to vacuum.</summary>
     /// <param name="ambient">The ambient pressure.</param>
     /// <returns>The absolute pressure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The sum lies below vacuum.</exception>
@@ -39,7 +38,7 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
             );
     }
 
-    /// <summary>A gauge pressure moved by a difference.</summary>
+    /// <summary>A gauge pressure plus a difference.</summary>
     /// <param name="left">The gauge pressure.</param>
     /// <param name="right">The difference.</param>
     /// <returns>The sum.</returns>
@@ -47,7 +46,7 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
     public static GaugePressure operator +(GaugePressure left, Pressure right) =>
         new(Guard.Finite(left.pascals + right.InSi(), nameof(right)));
 
-    /// <summary>A gauge pressure moved by a difference.</summary>
+    /// <summary>A gauge pressure plus a difference.</summary>
     /// <param name="left">The gauge pressure.</param>
     /// <param name="right">The difference.</param>
     /// <returns>The sum.</returns>
@@ -117,7 +116,7 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
     /// <param name="format">A number format; <c>0.##</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
-    /// <exception cref="FormatException">The format is not one of a number.</exception>
+    /// <exception cref="FormatException"><paramref name="format"/> is not a number format.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         PressureText.Of(pascals, "kPa gauge", format, formatProvider);
 }

@@ -20,13 +20,13 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
     internal double Si => ratio;
 
     /// <summary>Creates a lambda.</summary>
-    /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
+    /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is in the same range.</param>
     /// <returns>The lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
     public static Lambda FromRatio(double value) => new(Guard.InRange(value, Least, Most));
 
     /// <summary>Creates a mixture by its equivalence ratio, the inverse of lambda.</summary>
-    /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is one, too.</param>
+    /// <param name="value">A pure number from 1e-300 to 1e300, so that its inverse is in the same range.</param>
     /// <returns>The lambda.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
     public static Lambda FromEquivalenceRatio(double value) => new(1 / Guard.InRange(value, Least, Most));
@@ -100,7 +100,7 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
     /// <param name="format">A number format; <c>0.000</c> when null.</param>
     /// <param name="formatProvider">The culture; invariant when null.</param>
     /// <returns>The text.</returns>
-    /// <exception cref="FormatException">The format is not one of a number.</exception>
+    /// <exception cref="FormatException"><paramref name="format"/> is not a number format.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) =>
         ratio.ToString(format ?? "0.000", formatProvider ?? CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The two pressures with a reference, as text that names the reference.</summary>
+/// <summary>Gauge and absolute pressure as text that names the reference.</summary>
 public static class PressureKinds
 {
     /// <summary>A pressure above ambient: "3.0 bar gauge".</summary>

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>How both pressure types print.</summary>
+/// <summary>The text of both pressure types.</summary>
 internal static class PressureText
 {
     internal static string Of(double pascals, string unit, string? format, IFormatProvider? provider) =>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>
-/// What else was read while a shop test ran: the pump's voltage, and pressures at nodes. They tell causes apart.
+/// Additional readings during a shop test: the pump's voltage, and pressures at nodes. They distinguish causes.
 /// </summary>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/ShopTestExamples.cs" region="Bucket" />
@@ -15,23 +15,25 @@ public sealed class AddedReadings
 
     private AddedReadings(ImmutableArray<Reading> readings) => this.readings = readings;
 
-    /// <summary>None.</summary>
+    /// <summary>No additional readings.</summary>
     public static AddedReadings None { get; } = new([]);
 
     internal bool IsEmpty => readings.IsEmpty;
 
-    /// <summary>These, and the voltage at the pump's own terminals; with several pumps the lowest.</summary>
+    /// <summary>These, with the voltage at the pump's own terminals; with several pumps the lowest.</summary>
     /// <param name="measured">The voltage; greater than zero.</param>
-    /// <param name="tolerance">How far it may lie from a prediction and still agree; greater than zero.</param>
+    /// <param name="tolerance">Deviation from a prediction that counts as agreement; greater than zero.</param>
     /// <returns>New readings.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public AddedReadings WithPumpVoltage(ElectricPotential measured, ElectricPotential tolerance) =>
         With(Guard.Positive(measured, measured.InSi()), Guard.Positive(tolerance, tolerance.InSi()), PumpVolts);
 
-    /// <summary>These, and the pressure at a node: the rail's gauge, or one at the pump's outlet.</summary>
+    /// <summary>These, with the pressure at a node: of the rail's gauge, or one at the pump's outlet.</summary>
     /// <param name="node">A node of the plan.</param>
     /// <param name="measured">The gauge pressure.</param>
-    /// <param name="toleranceDifference">How far it may lie from a prediction and still agree; greater than zero.</param>
+    /// <param name="toleranceDifference">
+    /// Deviation from a prediction that counts as agreement; greater than zero.
+    /// </param>
     /// <returns>New readings.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -47,10 +49,12 @@ public sealed class AddedReadings
 
     internal static double PumpVolts(SystemState state) => state.Pumps.Min(p => p.Voltage.InSi());
 
-    /// <summary>How far the readings lie from a state, as a share of their tolerance, the worst; null where there is none.</summary>
+    /// <summary>
+    /// The largest deviation of the readings from a state, relative to their tolerance; null without readings.
+    /// </summary>
     internal double? Misfit(SystemState state) => IsEmpty ? null : readings.Max(r => r.Off(state));
 
-    /// <summary>The reading that lies farthest from a state: what it reads there, less what was measured.</summary>
+    /// <summary>The reading with the largest deviation from a state, as a function: predicted minus measured.</summary>
     internal Func<SystemState, double> Worst(SystemState state)
     {
         Reading worst = readings.MaxBy(r => r.Off(state))!;

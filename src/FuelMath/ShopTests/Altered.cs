@@ -6,7 +6,7 @@ internal static class Altered
     /// <summary>The node between a pump or a regulator and the restriction after it, by the name of its line.</summary>
     internal const string Before = " (before the restriction)";
 
-    /// <summary>The bore that loss coefficients of restrictions belong to, m.</summary>
+    /// <summary>The bore of the loss coefficients of restrictions, m.</summary>
     private const double Bore = 8e-3;
 
     private static readonly DataSource Assumed = new("Definition", "a fault that a shop test looks for");
@@ -16,11 +16,13 @@ internal static class Altered
     internal static OperatingPoint WithSupply(OperatingPoint point, double volts) =>
         point.WithSupply(SiUnits.ElectricPotential(volts));
 
-    /// <summary>The conditions with the engine at rest: no speed, ambient pressure in the manifold, injectors shut.</summary>
+    /// <summary>
+    /// The conditions with the engine at rest: no speed, ambient pressure in the manifold, injectors closed.
+    /// </summary>
     internal static OperatingPoint Standing(OperatingPoint point) =>
         point.WithCommand(FuelCommand.Cut).At(SiUnits.RotationalSpeed(0), point.Ambient);
 
-    /// <summary>Every pump delivers a share of what it should at each pressure.</summary>
+    /// <summary>Every pump delivers a fraction of its flow at each pressure.</summary>
     internal static FuelSystem WithPumpShare(FuelSystem system, double share)
     {
         var wear = new PumpWear(SiUnits.Ratio(share), default, SiUnits.Pressure(1e5));
@@ -111,7 +113,9 @@ internal static class Altered
         );
     }
 
-    /// <summary>The least multiple of its set point at which a regulator still regulates at the flows that it was set at.</summary>
+    /// <summary>
+    /// The least multiple of its set point at which a regulator still regulates at the flows of its readings.
+    /// </summary>
     internal static double LeastSetPoint(FuelSystem system) =>
         system
             .Plan.Lines.Select(l => l.Part)

@@ -1,6 +1,8 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>What, alone, would explain a bucket test: each cause is the whole system solved again with that one thing off.</summary>
+/// <summary>
+/// The single causes that would explain a bucket test: for each, the whole system is solved again with that one fault.
+/// </summary>
 internal sealed class BucketCauses(
     FuelSystem system,
     OperatingPoint point,
@@ -10,13 +12,13 @@ internal sealed class BucketCauses(
     double tolerance
 )
 {
-    /// <summary>The least share of its flow that a worn pump is looked at with.</summary>
+    /// <summary>The least fraction of its flow assumed for a worn pump.</summary>
     private const double LeastShare = 0.01;
 
-    /// <summary>The largest loss coefficient of a restriction at 8 mm: 100 L/h then lose 100 bar.</summary>
+    /// <summary>The largest loss coefficient of a restriction at 8 mm: a loss of 100 bar at 100 L/h.</summary>
     private const double MostCoefficient = 1e5;
 
-    /// <summary>The largest hole: 3 mm across loses more than any of these pumps brings.</summary>
+    /// <summary>The largest hole: a diameter of 3 mm loses more than any of these pumps delivers.</summary>
     private const double MostArea = 7e-6;
 
     /// <summary>The highest multiple of a regulator's set point.</summary>

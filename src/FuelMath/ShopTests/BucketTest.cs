@@ -2,10 +2,12 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>The timed bucket: the return is led into a container while the pumps run and the engine stands.</summary>
+/// <summary>
+/// The timed bucket test: the return is led into a container while the pumps run and the engine is stopped.
+/// </summary>
 /// <remarks>
-/// Caution: fuel in the open. Outside, no sparks, extinguisher at hand, a bonded metal container that holds more than
-/// the test gives, and someone at the switch.
+/// Caution: fuel in the open. Work outside, no sparks, extinguisher at hand, a bonded metal container larger than the
+/// expected volume, and someone at the switch.
 /// </remarks>
 public sealed class BucketTest
 {
@@ -20,28 +22,28 @@ public sealed class BucketTest
         Time = time;
     }
 
-    /// <summary>The state that the test runs in.</summary>
+    /// <summary>The state during the test.</summary>
     public SystemState State { get; }
 
-    /// <summary>How long the fuel is caught.</summary>
+    /// <summary>The time of collection.</summary>
     public Duration Time { get; }
 
     /// <summary>Flow into the bucket, in m³/s.</summary>
     public VolumeFlow ExpectedFlow => SiUnits.VolumeFlow(BucketCauses.Returned(State));
 
-    /// <summary>What is in it at the end, in m³.</summary>
+    /// <summary>The volume collected, in m³.</summary>
     public Volume ExpectedVolume => SiUnits.Volume(BucketCauses.Returned(State) * Time.InSi());
 
-    /// <summary>Voltage at the pumps that the prediction rests on; measure it there during the test.</summary>
+    /// <summary>The voltage at the pumps in the prediction; measure it there during the test.</summary>
     public ElectricPotential PumpVoltage => State.Pumps.MinBy(p => p.Voltage.InSi())!.Voltage;
 
     /// <summary>Predicts the test.</summary>
     /// <param name="system">A system with a pump and a return.</param>
     /// <param name="point">
-    /// The conditions of the test. The engine stands: injectors shut and ambient pressure in the manifold, whatever speed,
-    /// manifold pressure and command the point has.
+    /// The conditions of the test. The engine is stopped: injectors closed and ambient pressure in the manifold,
+    /// whatever speed, manifold pressure and command the point has.
     /// </param>
-    /// <param name="time">How long the fuel is caught; greater than zero.</param>
+    /// <param name="time">The time of collection; greater than zero.</param>
     /// <returns>The prediction.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The system has no pump or no bypass regulator, so that nothing returns.</exception>
@@ -65,24 +67,29 @@ public sealed class BucketTest
         return new(system, standing, system.Solve(standing), time);
     }
 
-    /// <summary>Compares what was caught, and nothing else: a difference names causes, and can't tell between them.</summary>
+    /// <summary>
+    /// Compares the collected volume alone: a difference has several possible causes, which it can't distinguish.
+    /// </summary>
     /// <param name="measured">Volume in the bucket; not negative.</param>
-    /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
-    /// <returns>The comparison, with what would explain a difference.</returns>
+    /// <param name="tolerance">The relative deviation that counts as agreement; greater than zero.</param>
+    /// <returns>The comparison, with the causes that would explain a difference.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison Compare(Volume measured, Ratio tolerance) => Compare(measured, tolerance, AddedReadings.None);
 
-    /// <summary>Compares what was caught and what else was read, and ranks the causes by what explains all of it.</summary>
+    /// <summary>
+    /// Compares the collected volume and additional readings, and ranks the causes by how well they explain all of
+    /// them.
+    /// </summary>
     /// <param name="measured">Volume in the bucket; not negative.</param>
-    /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
-    /// <param name="added">The pump's voltage and pressures, read while the fuel ran.</param>
-    /// <returns>The comparison, with what would explain a difference.</returns>
+    /// <param name="tolerance">The relative deviation that counts as agreement; greater than zero.</param>
+    /// <param name="added">The pump's voltage and pressures, read during the test.</param>
+    /// <returns>The comparison, with the causes that would explain a difference.</returns>
     /// <remarks>
-    /// Each cause gets the size at which it explains the flow; where the flow agrees and an added reading does not, the size
-    /// at which it explains the reading that lies farthest off.
+    /// The size of each cause is that which explains the flow; where the flow agrees and an additional reading does
+    /// not, that which explains the reading with the largest deviation.
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="added"/> is null.</exception>
-    /// <exception cref="ArgumentException">A reading belongs to a node that the plan does not have.</exception>
+    /// <exception cref="ArgumentException">A reading names a node that is not in the plan.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison Compare(Volume measured, Ratio tolerance, AddedReadings added)
     {

@@ -3,12 +3,14 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>The pressure-rise test: the pump starts, the engine stands, and the rail pressure rises and settles.</summary>
+/// <summary>
+/// The pressure-rise test: the pump starts with the engine stopped, and the rail pressure rises and settles.
+/// </summary>
 /// <remarks>
-/// How fast it rises is told by what the closed line yields (fuel, walls, trapped gas) against the pump's flow at each
-/// pressure. In tens of milliseconds gas and fuel keep the heat of compression and yield less; in seconds they give it
-/// off. Both times are told. Losses on the way to the rail and the time that the pump takes to reach its speed are left
-/// out, so that the quick one is a shortest time and the slow one no longest.
+/// The time follows from the compliance of the closed line (fuel, walls, trapped gas) and the pump's flow at each
+/// pressure. Within tens of milliseconds the compression of gas and fuel is adiabatic and the compliance lower; within
+/// seconds it is isothermal. Both times are given. Losses on the way to the rail and the run-up of the pump are
+/// neglected, so the adiabatic time is a lower bound, but the isothermal one is not an upper bound.
 /// </remarks>
 public sealed class PressureRiseTest
 {
@@ -33,22 +35,21 @@ public sealed class PressureRiseTest
     /// <summary>The state in which it settles.</summary>
     public SystemState State { get; }
 
-    /// <summary>Where the gauge is.</summary>
+    /// <summary>The node of the gauge.</summary>
     public string Node { get; }
 
-    /// <summary>What the pump presses up.</summary>
+    /// <summary>The line that the pump pressurizes.</summary>
     public ClosedVolume Line { get; }
 
-    /// <summary>Where the gauge should settle.</summary>
+    /// <summary>The expected final pressure.</summary>
     public GaugePressure ExpectedPressure => State.PressureAt(Node);
 
     /// <summary>
-    /// From no pressure, line full, to nine tenths of that if gas and fuel keep the heat of compression, in s: nothing is
-    /// quicker.
+    /// The adiabatic time from zero pressure, line full, to nine tenths of that, in s: the lower bound.
     /// </summary>
     public Duration ShortestTime => SiUnits.Duration(shortest);
 
-    /// <summary>The same if gas and fuel keep their temperature, in s.</summary>
+    /// <summary>The isothermal time, in s.</summary>
     public Duration IsothermalTime => SiUnits.Duration(isothermal);
 
     private double Target => 0.9 * ExpectedPressure.Si;
@@ -59,13 +60,15 @@ public sealed class PressureRiseTest
     /// The conditions. The engine stands: injectors shut and ambient pressure in the manifold, whatever speed, manifold
     /// pressure and command the point has.
     /// </param>
-    /// <param name="node">The node where the gauge is.</param>
-    /// <param name="line">What the pump presses up, from its check valve to the regulator.</param>
+    /// <param name="node">The node of the gauge.</param>
+    /// <param name="line">The line that the pump pressurizes, from its check valve to the regulator.</param>
     /// <returns>The prediction.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">There is no such node, the system has not one pump, or nothing builds pressure there.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is no such node, the system does not have exactly one pump, or no pressure builds there.
+    /// </exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
-    /// <exception cref="OutsideTableException">The pump's data do not reach down to no pressure.</exception>
+    /// <exception cref="OutsideTableException">The pump's data do not reach down to zero pressure rise.</exception>
     /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public static PressureRiseTest Of(FuelSystem system, OperatingPoint point, string node, ClosedVolume line)
     {
@@ -91,8 +94,8 @@ public sealed class PressureRiseTest
             : throw new ArgumentException($"No pressure builds at '{node}': it settles at {settled}.", nameof(node));
     }
 
-    /// <summary>Compares where the gauge settled.</summary>
-    /// <param name="measured">Gauge pressure once it stood still.</param>
+    /// <summary>Compares the settled pressure.</summary>
+    /// <param name="measured">The settled gauge pressure.</param>
     /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
     /// <returns>The comparison, with what would explain a difference.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero.</exception>
@@ -110,12 +113,14 @@ public sealed class PressureRiseTest
         );
     }
 
-    /// <summary>Compares how long the rise took.</summary>
-    /// <param name="measured">From no pressure, line full, to nine tenths of the expected pressure; greater than zero.</param>
+    /// <summary>Compares the time of the rise.</summary>
+    /// <param name="measured">
+    /// Time from zero pressure, line full, to nine tenths of the expected pressure; greater than zero.
+    /// </param>
     /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
     /// <returns>
-    /// The comparison, with what would explain a difference: it agrees from the shortest to the isothermal time, and within
-    /// the tolerance of either.
+    /// The comparison, with the causes that would explain a difference: it agrees from the shortest to the isothermal
+    /// time, and within the tolerance of either.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison CompareTime(Duration measured, Ratio tolerance)
@@ -187,7 +192,7 @@ public sealed class PressureRiseTest
 
     private IEnumerable<ShopCause> TimeCauses(double seconds)
     {
-        // Time is a straight line in the gas, so that each model of its heat gives the gas that it would take.
+        // Time is linear in the amount of gas, so each thermal model gives the gas that would explain it.
         double nominal = Line.GasAtAmbient.InSi();
         double least = GasFor(seconds, keepsHeat: false);
         double most = GasFor(seconds, keepsHeat: true);
@@ -221,7 +226,7 @@ public sealed class PressureRiseTest
         string howToTell
     ) => new(kind, what, needed, departure, howToTell, null, null);
 
-    /// <summary>The gas, m³ at ambient pressure, that a time would take.</summary>
+    /// <summary>The gas, m³ at ambient pressure, that would explain a time.</summary>
     private double GasFor(double seconds, bool keepsHeat)
     {
         double without = Seconds(0, keepsHeat);

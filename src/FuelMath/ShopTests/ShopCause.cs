@@ -2,9 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>
-/// One thing that, alone, would explain a reading that differs: how far off it would have to be, and how to tell.
-/// </summary>
+/// <summary>One cause that alone would explain a differing reading: its size, and how to verify it.</summary>
 public sealed class ShopCause
 {
     internal ShopCause(
@@ -26,31 +24,36 @@ public sealed class ShopCause
         Misfit = misfit is { } m ? SiUnits.Ratio(m) : null;
     }
 
-    /// <summary>What kind of thing would be off.</summary>
+    /// <summary>The kind of cause.</summary>
     public ShopCauseKind Kind { get; }
 
-    /// <summary>The same in words.</summary>
+    /// <summary>The cause in words.</summary>
     public string What { get; }
 
-    /// <summary>By how much, with what was expected beside it.</summary>
+    /// <summary>The size of the fault, with the expected value.</summary>
     public string Needed { get; }
 
-    /// <summary>The same as a share of what was expected. It says how large the fault would be, not how likely.</summary>
+    /// <summary>
+    /// The size relative to the expected value. It says how large the fault would be, not how likely.
+    /// </summary>
     public Ratio Departure { get; }
 
-    /// <summary>What to measure to tell it from the others, a sentence.</summary>
+    /// <summary>The measurement that distinguishes it from the others, a sentence.</summary>
     public string HowToTell { get; }
 
-    /// <summary>The system with this one thing off: what every gauge and meter would then read. Null where none was solved.</summary>
+    /// <summary>
+    /// The state of the system with this one fault, for the readings of all gauges and meters. Null where none was
+    /// solved.
+    /// </summary>
     public SystemState? State { get; }
 
     /// <summary>
-    /// How far the added readings lie from that state, as a share of their tolerance, the worst of them; null where none was
-    /// given to hold it against.
+    /// The largest deviation of the additional readings from that state, relative to their tolerance; null without
+    /// additional readings.
     /// </summary>
     public Ratio? Misfit { get; }
 
-    /// <summary>Whether that state meets every added reading within its tolerance; true where none was given.</summary>
+    /// <summary>Whether that state agrees with every additional reading; true where none was given.</summary>
     public bool ExplainsAll => Misfit is not { } misfit || misfit.InSi() <= 1;
 
     /// <summary>Gives cause and amount.</summary>

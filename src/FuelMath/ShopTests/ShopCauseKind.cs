@@ -1,12 +1,12 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>What may be off when a shop test reads other than predicted.</summary>
+/// <summary>The kinds of causes when a shop test differs from its prediction.</summary>
 public enum ShopCauseKind
 {
     /// <summary>The voltage at the pump: the source, or its wiring.</summary>
     PumpVoltage,
 
-    /// <summary>A pump that brings less than its curve, worn or drawing air; or more.</summary>
+    /// <summary>A pump that delivers less than its curve, worn or drawing air; or more.</summary>
     PumpFlow,
 
     /// <summary>Fuel that leaves between pump and test: a check valve, a relief valve, a joint.</summary>

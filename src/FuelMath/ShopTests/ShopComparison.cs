@@ -3,11 +3,13 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>A reading of a shop test beside what the system should read, and what a difference may say.</summary>
+/// <summary>
+/// The comparison of a shop test's reading with its prediction, and the possible causes of a difference.
+/// </summary>
 /// <remarks>
-/// Each cause is one part alone being off, as the model of the system has it; two at once, and what the model does not
-/// hold, are not guessed at. One reading alone never tells causes apart, and then they are not ranked. With added
-/// readings the one that meets them best stands first.
+/// Each cause is a single fault within the model of the system; two at once, and faults outside the model, are not
+/// considered. One reading alone can't distinguish causes, which are then not ranked. With additional readings the
+/// cause that agrees best is first.
 /// </remarks>
 public sealed class ShopComparison
 {
@@ -23,7 +25,7 @@ public sealed class ShopComparison
         Measured = measured;
         Deviation = SiUnits.Ratio(deviation);
 
-        // A stable sort: causes that no reading tells apart keep the order of their kinds.
+        // A stable sort: causes that no reading distinguishes keep the order of their kinds.
         Causes = agrees ? [] : [.. causes.OrderBy(c => c.Misfit?.InSi() ?? 0)];
         bool held = Causes.Any(c => c.Misfit is not null);
         Verdict =
@@ -38,24 +40,24 @@ public sealed class ShopComparison
             };
     }
 
-    /// <summary>What the system should read, with its unit.</summary>
+    /// <summary>The predicted reading, with its unit.</summary>
     public string Expected { get; }
 
-    /// <summary>What was read.</summary>
+    /// <summary>The actual reading.</summary>
     public string Measured { get; }
 
-    /// <summary>Measured less expected, as a share of what was expected; zero within an expected range.</summary>
+    /// <summary>Measured minus expected, relative to the expected; zero within an expected range.</summary>
     public Ratio Deviation { get; }
 
-    /// <summary>What the readings say together.</summary>
+    /// <summary>The verdict of all readings.</summary>
     public ShopVerdict Verdict { get; }
 
     /// <summary>Whether every reading is within its tolerance.</summary>
     public bool Agrees => Verdict == ShopVerdict.Agrees;
 
     /// <summary>
-    /// What would explain the reading, the one that meets added readings best first; without added readings in no rank.
-    /// Empty when all agrees.
+    /// The causes that would explain the reading, the one that agrees best with additional readings first; not ranked
+    /// without additional readings. Empty when all agrees.
     /// </summary>
     public ImmutableArray<ShopCause> Causes { get; }
 }

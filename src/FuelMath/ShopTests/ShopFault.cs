@@ -1,25 +1,25 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>One thing that is off by some amount, as the model of the system has it.</summary>
-/// <param name="most">The largest amount that is looked at.</param>
-/// <param name="alter">The system, and the point, that are off by an amount greater than zero.</param>
+/// <summary>A single fault of variable size within the model of the system.</summary>
+/// <param name="most">The largest amount tried.</param>
+/// <param name="alter">The system and the operating point with a fault of an amount greater than zero.</param>
 internal sealed class ShopFault(double most, Func<double, (FuelSystem System, OperatingPoint Point)> alter)
 {
     /// <summary>Steps from no fault to the largest, short at first.</summary>
     private const int Steps = 20;
 
-    /// <summary>Rounds of a search in one step, enough to halve it to a digit that no solve can tell.</summary>
+    /// <summary>Rounds of a search in one step, enough for bisection down to the accuracy of a solve.</summary>
     private const int Rounds = 50;
 
-    /// <summary>How near, as a share of the largest amount, the two ends of a search count as one.</summary>
+    /// <summary>The width of a search, relative to the largest amount, that counts as converged.</summary>
     private const double Near = 1e-13;
 
     /// <summary>The golden section.</summary>
     private const double Golden = 0.6180339887498949;
 
-    /// <summary>The amount at which a reading is met, and the state there; null where the data end before.</summary>
+    /// <summary>The amount that explains a reading, and the state there; null where the data end before.</summary>
     /// <param name="sound">The state without a fault.</param>
-    /// <param name="departure">What an amount and its state read, less what was measured; zero where the reading is met.</param>
+    /// <param name="departure">The reading of an amount and its state minus the measured one.</param>
     internal (double Amount, SystemState State)? Explaining(
         SystemState sound,
         Func<double, SystemState, double> departure
@@ -34,13 +34,13 @@ internal sealed class ShopFault(double most, Func<double, (FuelSystem System, Op
             Trial next = Try(most * i * i / (Steps * Steps));
             if (!next.IsShort)
             {
-                // Met within this step, or the data end in it: then look on the way to their end.
+                // Met within this step, or the data end in it: then search up to their end.
                 return Met(last, next, Try);
             }
 
             if (next.Off > last.Off && last.Off < before.Off && Lowest(before.Amount, next.Amount, Try) is { } low)
             {
-                // A reading that turns round, as a choked return first lowers and then lifts the rail.
+                // A non-monotonic reading, as a restricted return first lowers and then raises the rail pressure.
                 return Met(before, low, Try);
             }
 
@@ -64,7 +64,9 @@ internal sealed class ShopFault(double most, Func<double, (FuelSystem System, Op
         }
     }
 
-    /// <summary>Where a reading meets or passes the measured one between two amounts that do not; null where it does not.</summary>
+    /// <summary>
+    /// Where the reading reaches the measured one between two amounts that do not; null where it does not.
+    /// </summary>
     private static Trial? Lowest(double low, double high, Func<double, Trial> at)
     {
         for (int i = 0; i < Rounds && high - low > 1e-6 * high; i++)
@@ -82,7 +84,10 @@ internal sealed class ShopFault(double most, Func<double, (FuelSystem System, Op
         return null;
     }
 
-    /// <summary>Regula falsi, its standing end halved, between an amount that falls short and one that meets or has no state.</summary>
+    /// <summary>
+    /// Regula falsi with the Illinois modification, between an amount that falls short and one that reaches the reading
+    /// or has no state.
+    /// </summary>
     private (double Amount, SystemState State)? Met(Trial low, Trial high, Func<double, Trial> at)
     {
         (double lowOff, double highOff) = (low.Off, high.Off);
@@ -100,11 +105,11 @@ internal sealed class ShopFault(double most, Func<double, (FuelSystem System, Op
             }
         }
 
-        // Where the data end first, the search stands at their end and the reading is not met.
+        // Where the data end first, the search stops at their end and the reading is not met.
         return high.State is { } state ? (high.Amount, state) : null;
     }
 
-    /// <summary>An amount, its state, and how far it falls short of the reading; not a number without a state.</summary>
+    /// <summary>An amount, its state, and how far it falls short of the reading; NaN without a state.</summary>
     private readonly struct Trial(double amount, SystemState? state, double off)
     {
         internal double Amount { get; } = amount;

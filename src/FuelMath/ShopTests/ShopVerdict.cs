@@ -1,20 +1,24 @@
 namespace FuelMath.ShopTests;
 
-/// <summary>What the readings of a shop test say together.</summary>
+/// <summary>The verdict of all readings of a shop test.</summary>
 public enum ShopVerdict
 {
     /// <summary>Every reading is as predicted, within its tolerance.</summary>
     Agrees,
 
-    /// <summary>One reading differs, several things would explain it, and no other reading was given to tell them apart.</summary>
+    /// <summary>
+    /// One reading differs, several causes would explain it, and no other reading distinguishes them.
+    /// </summary>
     CannotTell,
 
-    /// <summary>Of all causes one alone explains every reading.</summary>
+    /// <summary>Only one cause explains every reading.</summary>
     OneCause,
 
-    /// <summary>Several causes explain every reading; these readings do not tell them apart.</summary>
+    /// <summary>Several causes explain every reading.</summary>
     SeveralCauses,
 
-    /// <summary>No single cause explains every reading: two at once, a wrong reading, or something that the model does not hold.</summary>
+    /// <summary>
+    /// No single cause explains every reading: two at once, a wrong reading, or a fault outside the model.
+    /// </summary>
     NoSingleCause,
 }

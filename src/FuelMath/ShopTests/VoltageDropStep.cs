@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>One place to put a meter's leads, and what it should show there.</summary>
+/// <summary>One place of a meter's leads, and the expected reading.</summary>
 public sealed class VoltageDropStep
 {
     internal VoltageDropStep(string place, double ohms, double amperes)
@@ -21,7 +21,7 @@ public sealed class VoltageDropStep
     /// <summary>The current that flows there; positive from the first lead to the second.</summary>
     public ElectricCurrent Current => SiUnits.ElectricCurrent(Amperes);
 
-    /// <summary>What the meter should show.</summary>
+    /// <summary>The expected reading of the meter.</summary>
     public ElectricPotential ExpectedDrop => SiUnits.ElectricPotential(Ohms * Amperes);
 
     internal double Ohms { get; }

@@ -6,14 +6,14 @@ namespace FuelMath.ShopTests;
 /// <summary>The voltage-drop test: a meter across each piece of wiring while the current flows.</summary>
 /// <remarks>
 /// Caution: probe, do not bridge; a battery drives hundreds of amperes through a slipped lead. Without current there is
-/// no drop and nothing is tested.
+/// no drop to measure.
 /// </remarks>
 public sealed class VoltageDropTest
 {
-    /// <summary>The largest multiple of its current that a pump is looked at with.</summary>
+    /// <summary>The largest multiple of its current assumed for a pump.</summary>
     private const double MostCurrent = 5;
 
-    /// <summary>The resistance, over that of the load as a whole, up to which one is looked for.</summary>
+    /// <summary>The largest resistance tried, relative to that of the whole load.</summary>
     private const double MostOfLoad = 3;
 
     private readonly FuelSystem system;
@@ -25,7 +25,7 @@ public sealed class VoltageDropTest
         Steps = steps;
     }
 
-    /// <summary>The state that the test runs in.</summary>
+    /// <summary>The state during the test.</summary>
     public SystemState State { get; }
 
     /// <summary>Where to measure: supply, ground and contacts of the pump circuit, or every branch of the mesh.</summary>
@@ -38,7 +38,7 @@ public sealed class VoltageDropTest
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
     /// <exception cref="OutsideTableException">A value lies outside the data.</exception>
-    /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
+    /// <exception cref="ArgumentException">The point does not fit the system; the message says why.</exception>
     /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
     public static VoltageDropTest Of(FuelSystem system, OperatingPoint point)
     {
@@ -72,13 +72,15 @@ public sealed class VoltageDropTest
         );
     }
 
-    /// <summary>Compares a reading of voltage alone: it can't tell more resistance from more current.</summary>
+    /// <summary>
+    /// Compares a reading of voltage alone, which can't distinguish more resistance from more current.
+    /// </summary>
     /// <param name="place">One of the steps.</param>
-    /// <param name="measuredDrop">What the meter showed; finite.</param>
+    /// <param name="measuredDrop">The reading of the meter; finite.</param>
     /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
     /// <returns>
-    /// The comparison. Each cause is the system solved again with that resistance or that pump current, so that the current
-    /// is the one that the voltage left to the pump lets flow; what lies beyond the pump's data is not named.
+    /// The comparison. For each cause the system is solved again with that resistance or pump current, so that the
+    /// current is consistent with the pump's voltage; causes beyond the pump's data are not named.
     /// </returns>
     /// <exception cref="ArgumentException">There is no such step, or no drop is expected there.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -89,12 +91,12 @@ public sealed class VoltageDropTest
         return Comparison(step, volts, tolerance, Causes(step, volts));
     }
 
-    /// <summary>Compares a reading of voltage with the current that flowed: what is left is the resistance.</summary>
+    /// <summary>Compares a reading of voltage with a measured current: the resistance follows.</summary>
     /// <param name="place">One of the steps.</param>
-    /// <param name="measuredDrop">What the meter showed; finite.</param>
+    /// <param name="measuredDrop">The reading of the meter; finite.</param>
     /// <param name="measuredCurrent">The current through it, in the same direction; not zero.</param>
     /// <param name="tolerance">The deviation that still counts as agreement, as a share; greater than zero.</param>
-    /// <returns>The comparison, at the current that flowed.</returns>
+    /// <returns>The comparison, at the measured current.</returns>
     /// <exception cref="ArgumentException">There is no such step, or no drop is expected there.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison CompareAt(
@@ -179,7 +181,7 @@ public sealed class VoltageDropTest
     private double AmperesAt(SystemState state, string place) =>
         state.Wiring is { } wiring ? wiring.CurrentThrough(place).InSi() : SharedAmperes(system, state);
 
-    /// <summary>What the pumps draw that share a circuit.</summary>
+    /// <summary>The current of the pumps that share a circuit.</summary>
     private static double SharedAmperes(FuelSystem system, SystemState state) =>
         state.Pumps.Where(p => system.Power.FeedOf(p.Line) == 0).Sum(p => p.Current.InSi());
 

@@ -2,10 +2,9 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How well an injector meters a small amount, as at idle.</summary>
+/// <summary>The metering of a small mass by an injector, as at idle.</summary>
 /// <remarks>
-/// A large injector gives its least repeatable mass, and more is needed than that: with less, the engine idles rich or
-/// wanders.
+/// If the mass needed is below the least repeatable mass of a large injector, the engine idles rich or unsteadily.
 /// </remarks>
 public sealed class IdleControl
 {
@@ -29,33 +28,35 @@ public sealed class IdleControl
         (this.dead, this.smallest, LambdaAtLeastPulse, Timer) = (dead, smallest, atLeast, timer);
     }
 
-    /// <summary>The mass that one pulse should deliver, in kg.</summary>
+    /// <summary>The mass needed from one pulse, in kg.</summary>
     public Mass WantedMass => SiUnits.Mass(wanted);
 
-    /// <summary>The least mass that the injector repeats, in kg.</summary>
+    /// <summary>The least repeatable mass of the injector, in kg.</summary>
     public Mass LeastMass => SiUnits.Mass(least);
 
-    /// <summary>Wanted over least mass: below 100 % the injector cannot meter it.</summary>
+    /// <summary>Needed over least mass: below 100 % the injector can't meter it.</summary>
     public Ratio Margin => SiUnits.Ratio(wanted / least);
 
-    /// <summary>Whether the injector repeats so small a mass.</summary>
+    /// <summary>Whether the injector can meter the mass.</summary>
     public bool IsControllable => wanted >= least * (1 - Guard.EdgeTolerance);
 
-    /// <summary>The effective width for the wanted mass, or the shortest that repeats where that is too long already; in s.</summary>
+    /// <summary>
+    /// The effective width for the needed mass, or the shortest repeatable one if that is longer; in s.
+    /// </summary>
     public Duration EffectiveWidth => SiUnits.Duration(effective);
 
-    /// <summary>The shortest effective width that repeats, in s.</summary>
+    /// <summary>The shortest repeatable effective width, in s.</summary>
     public Duration SmallestEffectiveWidth => SiUnits.Duration(smallest);
 
     /// <summary>The width to command, dead time included, in s.</summary>
     public Duration PulseWidth => SiUnits.Duration(dead + effective);
 
-    /// <summary>The lambda that the engine gets from the least mass: as lean as this injector can idle it.</summary>
+    /// <summary>The lambda with the least mass: the leanest idle with this injector.</summary>
     public Lambda LambdaAtLeastPulse { get; }
 
     /// <summary>The timer that sets the width.</summary>
     public ControllerTimer Timer { get; }
 
-    /// <summary>The worst relative error of the mass by the step of the timer.</summary>
+    /// <summary>The largest relative error of the mass from the step of the timer.</summary>
     public Ratio WorstStepError => Timer.WorstMassErrorAt(EffectiveWidth);
 }

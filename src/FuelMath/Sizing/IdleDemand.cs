@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The idle that injectors have to meter, by the engine's air.</summary>
+/// <summary>The idle conditions that injectors must meter, by the engine's air.</summary>
 public sealed class IdleDemand
 {
     /// <summary>Creates a demand.</summary>

@@ -2,15 +2,15 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How injectors are spread over an engine: how many feed a chamber, and how often each opens in a cycle.</summary>
+/// <summary>The layout of injectors on an engine: the number per chamber, and the pulses per cycle.</summary>
 public sealed class InjectorLayout
 {
     /// <summary>Creates a layout.</summary>
     /// <param name="engine">The engine.</param>
     /// <param name="injectorsPerChamber">Injectors that feed one cylinder or rotor, 1 to 8.</param>
     /// <param name="pulsesPerCycle">
-    /// Pulses in one working cycle, 1 to 8: 1 when sequential, 2 in batch on a four-stroke. A two-stroke cylinder and a
-    /// rotor have a cycle in each turn of the shaft.
+    /// Pulses in one working cycle, 1 to 8: 1 for sequential injection, 2 for batch injection on a four-stroke. A
+    /// two-stroke cylinder and a rotor have a cycle in each turn of the shaft.
     /// </param>
     /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -34,10 +34,10 @@ public sealed class InjectorLayout
     /// <summary>Injectors of the whole engine.</summary>
     public int Injectors => InjectorsPerChamber * Engine.Chambers;
 
-    /// <summary>Pulses that a chamber gets in one cycle, over all its injectors.</summary>
+    /// <summary>Pulses per chamber and cycle, over all its injectors.</summary>
     internal double PulsesPerChamber => (double)InjectorsPerChamber * PulsesPerCycle;
 
-    /// <summary>The time from one pulse of an injector to its next.</summary>
+    /// <summary>The time between two pulses of an injector.</summary>
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <returns>The period, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is not greater than zero.</exception>

@@ -3,15 +3,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The injectors that a power asks for, from power and consumption alone: nothing of how the engine breathes is needed.</summary>
+/// <summary>The injectors needed for a power, from power and consumption alone, without the engine's air.</summary>
 /// <remarks>
 /// <para>
-/// Fuel is crank power times brake specific fuel consumption, shared evenly. For injectors of a list, their dead times and the
-/// idle, see <see cref="InjectorSizing"/>. Source: [Heywood-1988] chapter 2.
+/// Fuel is crank power times brake specific fuel consumption, shared evenly. For injectors of a list, their dead times
+/// and the idle, see <see cref="InjectorSizing"/>. Source: [Heywood-1988] chapter 2.
 /// </para>
-/// <para>
-/// Caution: a consumption that is guessed too low gives injectors that run lean at full load.
-/// </para>
+/// <para>Caution: a consumption estimated too low gives injectors that run lean at full load.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="InjectorsForPower" />
@@ -24,9 +22,9 @@ public sealed class InjectorNeed
     /// <summary>Creates a power and the injectors that share its fuel.</summary>
     /// <param name="crankPower">Power at the crankshaft; greater than zero.</param>
     /// <param name="consumption">Brake specific fuel consumption of this fuel at that power, enrichment included; greater than zero.</param>
-    /// <param name="injectors">How many injectors share the fuel; 1 to 128.</param>
+    /// <param name="injectors">Number of injectors that share the fuel; 1 to 128.</param>
     /// <param name="dutyLimit">The largest duty cycle, dead time included; 10 % to 100 %.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public InjectorNeed(Power crankPower, BrakeSpecificFuelConsumption consumption, int injectors, Ratio dutyLimit)
     {
         Guard.Positive(crankPower, crankPower.InSi());
@@ -37,17 +35,17 @@ public sealed class InjectorNeed
         mean = FuelFlow.InSi() / Injectors;
     }
 
-    /// <summary>How many injectors share the fuel.</summary>
+    /// <summary>Number of injectors that share the fuel.</summary>
     public int Injectors { get; }
 
     /// <summary>Fuel of the whole engine, in kg/s.</summary>
     public MassFlow FuelFlow { get; }
 
     /// <summary>The static flow of one injector at the pressure and density of that power.</summary>
-    /// <param name="deadTime">Dead time there; not negative, and shorter than the duty limit leaves.</param>
+    /// <param name="deadTime">Dead time there; not negative, and shorter than the duty limit allows.</param>
     /// <param name="period">Time from one pulse to the next; greater than zero.</param>
     /// <returns>The mass flow, in kg/s.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public MassFlow StaticFlow(Duration deadTime, Duration period)
     {
         double dead = Guard.NotNegative(deadTime, deadTime.InSi());
@@ -62,8 +60,8 @@ public sealed class InjectorNeed
             );
     }
 
-    /// <summary>The rating to look for: a static flow as a volume flow under the conditions that ratings are given for.</summary>
-    /// <param name="staticFlow">The static flow that is needed; greater than zero.</param>
+    /// <summary>The rating to look for: a static flow as a volume flow at the conditions of ratings.</summary>
+    /// <param name="staticFlow">The static flow needed; greater than zero.</param>
     /// <param name="differentialPressure">Pressure across the injectors at that power; greater than zero.</param>
     /// <param name="density">Density of the fuel there; greater than zero.</param>
     /// <param name="ratedDifferentialPressure">Differential pressure of the ratings; greater than zero.</param>
@@ -71,7 +69,7 @@ public sealed class InjectorNeed
     /// <param name="ratedTemperature">Its temperature.</param>
     /// <returns>The volume flow of one injector, in m³/s.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="ratedFluid"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static VolumeFlow Rating(
         MassFlow staticFlow,
         Pressure differentialPressure,

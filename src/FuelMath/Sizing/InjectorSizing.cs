@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The injectors that a power asks for, and which of a list carry it and still idle well.</summary>
+/// <summary>The injectors needed for a power, and those of a list that deliver it and still meter idle.</summary>
 /// <remarks>
 /// A duty limit of 85 % is common practice; makers' data come first.
 /// </remarks>
@@ -14,9 +14,9 @@ namespace FuelMath;
 public sealed class InjectorSizing
 {
     /// <summary>Creates the task.</summary>
-    /// <param name="layout">How many injectors there are, and how often they open.</param>
-    /// <param name="supply">What they are fed with.</param>
-    /// <param name="peak">The power to carry.</param>
+    /// <param name="layout">The number of injectors, and how often they open.</param>
+    /// <param name="supply">Their supply.</param>
+    /// <param name="peak">The power needed.</param>
     /// <param name="dutyLimit">The largest duty cycle, dead time included; 10 % to 100 %.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its range, or no fuel flows at the peak.</exception>
@@ -30,13 +30,13 @@ public sealed class InjectorSizing
         PeakDifferentialPressure = supply.DifferentialPressureAt(peak.Manifold);
     }
 
-    /// <summary>How many injectors there are, and how often they open.</summary>
+    /// <summary>The number of injectors, and how often they open.</summary>
     public InjectorLayout Layout { get; }
 
-    /// <summary>What they are fed with.</summary>
+    /// <summary>Their supply.</summary>
     public InjectorSupply Supply { get; }
 
-    /// <summary>The power to carry.</summary>
+    /// <summary>The power needed.</summary>
     public PeakDemand Peak { get; }
 
     /// <summary>The largest duty cycle, dead time included.</summary>
@@ -50,7 +50,7 @@ public sealed class InjectorSizing
     private double Period => Layout.PeriodAt(Peak.Speed).InSi();
 
     /// <summary>The static flow of one injector at the conditions of the peak.</summary>
-    /// <param name="deadTime">Dead time there; not negative, and shorter than the duty limit leaves.</param>
+    /// <param name="deadTime">Dead time there; not negative, and shorter than the duty limit allows.</param>
     /// <returns>The mass flow, in kg/s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The dead time is outside its range.</exception>
     public MassFlow NeededStaticFlow(Duration deadTime)
@@ -71,8 +71,8 @@ public sealed class InjectorSizing
 
     /// <summary>The rating to look for: the needed static flow as a volume flow at other conditions.</summary>
     /// <param name="deadTime">Dead time at the peak; as for <see cref="NeededStaticFlow"/>.</param>
-    /// <param name="ratedDifferentialPressure">Differential pressure that the ratings are given for; greater than zero.</param>
-    /// <param name="ratedFluid">The fluid that they are given for.</param>
+    /// <param name="ratedDifferentialPressure">Differential pressure of the ratings; greater than zero.</param>
+    /// <param name="ratedFluid">Their fluid.</param>
     /// <param name="ratedTemperature">Its temperature.</param>
     /// <returns>The volume flow of one injector, in m³/s.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="ratedFluid"/> is null.</exception>
@@ -100,9 +100,9 @@ public sealed class InjectorSizing
         );
     }
 
-    /// <summary>Holds a list of injectors against peak and idle.</summary>
+    /// <summary>Judges a list of injectors at peak and idle.</summary>
     /// <param name="candidates">The list; one or more. Read once.</param>
-    /// <param name="idle">The idle that they have to meter.</param>
+    /// <param name="idle">The idle conditions.</param>
     /// <returns>
     /// The accepted ones first, those that meter idle with the largest margin ahead; then the rejected ones with their
     /// reasons, in rising order of static flow.
@@ -122,7 +122,9 @@ public sealed class InjectorSizing
         ];
     }
 
-    /// <summary>How the needed static flow was made: fuel for the power, share of one injector, static flow.</summary>
+    /// <summary>
+    /// The working of the needed static flow: fuel for the power, share of one injector, static flow.
+    /// </summary>
     /// <param name="deadTime">Dead time at the peak; as for <see cref="NeededStaticFlow"/>.</param>
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The dead time is outside its range.</exception>
@@ -196,7 +198,7 @@ public sealed class InjectorSizing
         );
     }
 
-    /// <summary>Duty cycle at the peak, and the power at the limit; the fuel goes with power.</summary>
+    /// <summary>Duty cycle at the peak, and the power at the limit; fuel is proportional to power.</summary>
     private (double Duty, double Power) PeakOf(Injector injector)
     {
         double flow = injector.Rating.MassFlowSiAt(PeakDifferentialPressure, Supply.Density);

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What injectors are fed with: rail pressure, fuel and voltage.</summary>
+/// <summary>The supply of injectors: rail pressure, fuel and voltage.</summary>
 public sealed class InjectorSupply
 {
     /// <summary>Creates a supply.</summary>

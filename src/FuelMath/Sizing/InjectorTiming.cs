@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>An injector on an engine: width for a mass and mass for a width, duty cycle, and where it reaches a limit.</summary>
+/// <summary>
+/// The timing of an injector on an engine: width for a mass and mass for a width, duty cycle, and the speed at which it
+/// reaches a limit.
+/// </summary>
 /// <remarks>
 /// Injectors discharge into the manifold. A predicted mass is no clearance to load an engine: verify with a sensor at light
 /// load first.
@@ -13,13 +16,13 @@ namespace FuelMath;
 /// </example>
 public sealed class InjectorTiming
 {
-    /// <summary>Steps between two knots of the volumetric efficiency in which a crossing is looked for.</summary>
+    /// <summary>Steps between two knots of the volumetric efficiency in the search for a crossing.</summary>
     private const int Steps = 32;
 
-    /// <summary>Puts an injector on an engine.</summary>
-    /// <param name="injector">The injector; all are alike.</param>
-    /// <param name="layout">How many there are, and how often they open.</param>
-    /// <param name="supply">What they are fed with.</param>
+    /// <summary>Creates the timing of an injector on an engine.</summary>
+    /// <param name="injector">The injector; all are equal.</param>
+    /// <param name="layout">The number of injectors, and how often they open.</param>
+    /// <param name="supply">Their supply.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public InjectorTiming(Injector injector, InjectorLayout layout, InjectorSupply supply)
     {
@@ -32,18 +35,20 @@ public sealed class InjectorTiming
     /// <summary>The injector.</summary>
     public Injector Injector { get; }
 
-    /// <summary>How many there are, and how often they open.</summary>
+    /// <summary>The number of injectors, and how often they open.</summary>
     public InjectorLayout Layout { get; }
 
-    /// <summary>What they are fed with.</summary>
+    /// <summary>Their supply.</summary>
     public InjectorSupply Supply { get; }
 
-    /// <summary>What a pulse width delivers.</summary>
+    /// <summary>The pulse of a width.</summary>
     /// <param name="pulseWidth">Commanded width, dead time included; not negative.</param>
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <returns>The pulse of one injector.</returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="OutsideTableException">
+    /// The conditions are outside the dead-time table, and it refuses.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public InjectorPulse Deliver(Duration pulseWidth, RotationalSpeed speed, AbsolutePressure manifold) =>
         Injector.Deliver(
@@ -59,8 +64,12 @@ public sealed class InjectorTiming
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <returns>The pulse of one injector.</returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The mass is more than the period leaves time for, or less than repeats.</exception>
+    /// <exception cref="OutsideTableException">
+    /// The conditions are outside the dead-time table, and it refuses.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The mass is too large for the period, or less than the least repeatable one.
+    /// </exception>
     public InjectorPulse WidthFor(Mass perChamberCycle, RotationalSpeed speed, AbsolutePressure manifold) =>
         Injector.WidthFor(
             perChamberCycle / Layout.PulsesPerChamber,
@@ -70,23 +79,27 @@ public sealed class InjectorTiming
             Supply.AtInjector
         );
 
-    /// <summary>The duty cycle that a mixture asks for; above 100 % the injector is too small.</summary>
+    /// <summary>The duty cycle for a mixture; above 100 % the injector is too small.</summary>
     /// <param name="lambda">The mixture.</param>
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <param name="charge">Temperature of the charge.</param>
     /// <returns>Pulse width over period, dead time included.</returns>
-    /// <exception cref="OutsideTableException">Dead time or volumetric efficiency do not reach there.</exception>
+    /// <exception cref="OutsideTableException">
+    /// The conditions are outside the dead-time or volumetric-efficiency table.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Ratio DutyCycleAt(Lambda lambda, RotationalSpeed speed, AbsolutePressure manifold, Temperature charge) =>
         SiUnits.Ratio(Duty(Fuel(lambda, speed, manifold, charge), speed, manifold));
 
-    /// <summary>The speed at which a mass that stays the same reaches a duty cycle: the pulse no longer fits into its share.</summary>
+    /// <summary>The speed at which a constant mass reaches a duty cycle.</summary>
     /// <param name="limit">The duty cycle; above 0 % and up to 100 %.</param>
-    /// <param name="perChamberCycle">Mass for one chamber in one cycle; at least what the injectors repeat.</param>
+    /// <param name="perChamberCycle">Mass per chamber and cycle; at least the least repeatable one.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <returns>The speed, in rad/s.</returns>
-    /// <exception cref="OutsideTableException">The dead-time table does not reach there and refuses.</exception>
+    /// <exception cref="OutsideTableException">
+    /// The conditions are outside the dead-time table, and it refuses.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public RotationalSpeed SpeedAtDutyCycle(Ratio limit, Mass perChamberCycle, AbsolutePressure manifold)
     {
@@ -111,12 +124,16 @@ public sealed class InjectorTiming
     /// <param name="lambda">The mixture.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <param name="charge">Temperature of the charge.</param>
-    /// <param name="from">Where to begin: a speed at which the limit is not reached.</param>
-    /// <param name="to">Where to end; above <paramref name="from"/>.</param>
+    /// <param name="from">The lowest speed, at which the limit is not reached.</param>
+    /// <param name="to">The highest speed; above <paramref name="from"/>.</param>
     /// <returns>The speed, in rad/s.</returns>
-    /// <remarks>Looked for in 32 steps between the knots of the volumetric efficiency, then halved to the last bit.</remarks>
-    /// <exception cref="NoSolutionException">The limit is not reached; the message says how far it comes.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The limit is reached at <paramref name="from"/> already, or a value is outside what is allowed.</exception>
+    /// <remarks>Searched in 32 steps between the knots of the volumetric efficiency, then by bisection.</remarks>
+    /// <exception cref="NoSolutionException">
+    /// The limit is not reached; the message gives the largest duty cycle.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The limit is already reached at <paramref name="from"/>, or a value is outside its range.
+    /// </exception>
     public RotationalSpeed FirstSpeedAtDutyCycle(
         Ratio limit,
         Lambda lambda,
@@ -167,15 +184,17 @@ public sealed class InjectorTiming
         );
     }
 
-    /// <summary>How well the injector meters what idle asks for.</summary>
+    /// <summary>The metering of the idle demand by the injector.</summary>
     /// <param name="lambda">The mixture at idle.</param>
     /// <param name="speed">Idle speed; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure at idle.</param>
     /// <param name="charge">Temperature of the charge.</param>
     /// <param name="timer">The timer that sets the width.</param>
-    /// <returns>Wanted and least mass, widths, resolution.</returns>
+    /// <returns>Needed and least mass, widths, resolution.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="timer"/> is null.</exception>
-    /// <exception cref="OutsideTableException">Dead time or volumetric efficiency do not reach there.</exception>
+    /// <exception cref="OutsideTableException">
+    /// The conditions are outside the dead-time or volumetric-efficiency table.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public IdleControl IdleAt(
         Lambda lambda,
@@ -200,7 +219,7 @@ public sealed class InjectorTiming
         );
     }
 
-    /// <summary>How a duty cycle was made: air, fuel, static flow, width, duty cycle, each with formula and numbers.</summary>
+    /// <summary>The working of a duty cycle: air, fuel, static flow, width, duty cycle.</summary>
     /// <param name="lambda">The mixture.</param>
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
@@ -250,7 +269,9 @@ public sealed class InjectorTiming
     private double LeastPulse(AbsolutePressure manifold) =>
         Injector.LeastMass(Supply.DifferentialPressureAt(manifold), Supply.Density).InSi();
 
-    /// <summary>The width for a mass of a chamber and cycle, whether the period has room for it or not; never below the smallest.</summary>
+    /// <summary>
+    /// The width for a mass per chamber and cycle, even if longer than the period; never below the smallest.
+    /// </summary>
     private double PulseWidth(double perChamberCycle, AbsolutePressure manifold)
     {
         double pulse = perChamberCycle / Layout.PulsesPerChamber;

@@ -2,14 +2,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The power that injectors have to feed, and where.</summary>
+/// <summary>The peak power that injectors must deliver fuel for, with its conditions.</summary>
 public sealed class PeakDemand
 {
     /// <summary>Creates a demand.</summary>
     /// <param name="crankPower">Power at the crankshaft, not at the wheels; greater than zero.</param>
     /// <param name="consumption">
-    /// Brake specific fuel consumption of the same fuel, at the crankshaft; greater than zero. It holds the enrichment
-    /// already.
+    /// Brake specific fuel consumption of the same fuel, at the crankshaft; greater than zero. It includes the
+    /// enrichment.
     /// </param>
     /// <param name="speed">Speed at that power; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure at that power; greater than zero.</param>

@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>An injector of a caller's list, held against peak and idle.</summary>
-/// <remarks>Made by <see cref="InjectorSizing"/>.</remarks>
+/// <summary>An injector of a caller's list, judged at peak and idle.</summary>
+/// <remarks>Created by <see cref="InjectorSizing"/>.</remarks>
 public sealed class SizedInjector
 {
     internal SizedInjector(
@@ -19,16 +19,18 @@ public sealed class SizedInjector
     /// <summary>The injector.</summary>
     public Injector Injector { get; }
 
-    /// <summary>Duty cycle that the peak asks for, above 100 % when it is too small; null when its data do not reach there.</summary>
+    /// <summary>
+    /// Duty cycle needed at the peak, above 100 % when it is too small; null when the peak is outside its data.
+    /// </summary>
     public Ratio? PeakDutyCycle { get; }
 
-    /// <summary>The power that it carries at the duty-cycle limit; null when its data do not reach there.</summary>
+    /// <summary>The power possible at the duty-cycle limit; null when the peak is outside its data.</summary>
     public Power? PowerAtLimit { get; }
 
-    /// <summary>How well it meters idle; null when its data do not reach there.</summary>
+    /// <summary>Its metering of idle; null when idle is outside its data.</summary>
     public IdleControl? Idle { get; }
 
-    /// <summary>Whether it carries the peak and meters idle.</summary>
+    /// <summary>Whether it delivers the peak and meters idle.</summary>
     public bool IsAccepted => Reasons.IsEmpty;
 
     /// <summary>Why it is rejected; empty when it is accepted.</summary>

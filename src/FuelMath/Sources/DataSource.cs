@@ -1,15 +1,13 @@
 namespace FuelMath;
 
-/// <summary>
-/// Says where a number comes from: a work listed in <c>docs/sources.md</c> and a place inside it.
-/// </summary>
+/// <summary>Where a number comes from: a work listed in <c>docs/sources.md</c> and a place in it.</summary>
 /// <remarks>
-/// Every type that holds measured or tabulated data asks for one, so that a result can always be traced to a page. Two
-/// are equal when key and locator are.
+/// Every type that holds measured or tabulated data requires one, so that a result can be traced to its source. Two are
+/// equal when key and locator are.
 /// </remarks>
 public sealed class DataSource : IEquatable<DataSource>
 {
-    /// <summary>Names a work and the place in it.</summary>
+    /// <summary>Creates a source from a work and a place in it.</summary>
     /// <param name="key">The key of the work, for example <c>Workshop-class</c>; not blank.</param>
     /// <param name="locator">The table, figure, page, equation or row; not blank.</param>
     /// <exception cref="ArgumentException">Either is null or blank, or has control characters.</exception>

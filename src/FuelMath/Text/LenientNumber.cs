@@ -3,17 +3,22 @@ using System.Text.RegularExpressions;
 
 namespace FuelMath;
 
-/// <summary>Numbers as people write them: decimal comma or point, groups, fractions, powers of ten; refused where two readings differ.</summary>
+/// <summary>
+/// Numbers as people write them: decimal comma or point, groups, fractions, powers of ten; refused where two
+/// interpretations differ.
+/// </summary>
 internal static partial class LenientNumber
 {
-    /// <summary>Reads the number that a text starts with.</summary>
+    /// <summary>Reads the number at the start of a text.</summary>
     /// <param name="text">The text, cleaned.</param>
     /// <param name="format">The writer's culture; null when it is not known.</param>
     /// <param name="value">The number.</param>
-    /// <param name="digits">How many significant digits it was written with, without and with the zeros that end a whole number.</param>
-    /// <param name="rest">What follows.</param>
-    /// <param name="choices">The two readings of a number that has two.</param>
-    /// <returns>Whether there is a number with one reading.</returns>
+    /// <param name="digits">
+    /// The number of significant digits, without and with the trailing zeros of a whole number.
+    /// </param>
+    /// <param name="rest">The rest of the text.</param>
+    /// <param name="choices">The two interpretations of an ambiguous number.</param>
+    /// <returns>Whether there is an unambiguous number.</returns>
     internal static bool TryRead(
         string text,
         NumberFormatInfo? format,
@@ -52,7 +57,9 @@ internal static partial class LenientNumber
             && (value != 0 || !NumberText.Vanished(plain));
     }
 
-    /// <summary>The digits with a decimal point and without groups; null when there is no or more than one reading.</summary>
+    /// <summary>
+    /// The digits with a decimal point and without groups; null when it is not a number or ambiguous.
+    /// </summary>
     private static string? Plain(string written, NumberFormatInfo? format, out string? choices)
     {
         choices = null;

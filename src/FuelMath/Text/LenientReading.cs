@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace FuelMath;
 
-/// <summary>Reads a number and a unit as people write them, or says what to ask.</summary>
+/// <summary>Reads a number and a unit as people write them, or says what to clarify.</summary>
 internal static partial class LenientReading
 {
     private static readonly (int Sure, int Most) Exact = (NumberText.MaximumDigits, NumberText.MaximumDigits);
@@ -35,7 +35,7 @@ internal static partial class LenientReading
         );
         string symbol = rest.Trim();
 
-        // What the strict reader takes, this one takes in the same way: what was printed reads back bit by bit.
+        // Text that the strict reader accepts is read in the same way, so that printed text reads back bit by bit.
         if (QuantityReading.Read(text, kind, provider, out si) is not { } strict)
         {
             digits = numbered ? written : Exact;

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace FuelMath;
 
-/// <summary>The spellings of one kind of quantity: exact first, then without regard to case.</summary>
+/// <summary>The spellings of one kind of quantity: case-sensitive first, then case-insensitive.</summary>
 internal sealed partial class LenientSpellings
 {
     private readonly FrozenDictionary<string, Unit[]> exact;
@@ -20,7 +20,7 @@ internal sealed partial class LenientSpellings
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.OrdinalIgnoreCase);
     }
 
-    /// <summary>What a spelling may mean: nothing, one unit, or several that differ.</summary>
+    /// <summary>The possible units of a spelling: none, one, or several different ones.</summary>
     internal Unit[] Find(string written)
     {
         string clean = Clean(written);
@@ -36,12 +36,14 @@ internal sealed partial class LenientSpellings
 
         Unit[] meant = Different(near.Select(n => n.Unit));
 
-        // A small m is a thousandth and a great M a million: where the case of the prefix differs, ask.
+        // A lower-case m is a thousandth and an upper-case M a million: a prefix in the wrong case is ambiguous.
         bool prefix = meant.Length == 1 && char.ToUpperInvariant(clean[0]) == 'M' && near.All(n => IsPrefix(n, clean));
         return prefix ? [meant[0], meant[0]] : meant;
     }
 
-    /// <summary>Writes a unit in one manner: ASCII, single spaces, no spaces beside a stroke, no brackets, no full stops.</summary>
+    /// <summary>
+    /// Normalizes a unit: ASCII, single spaces, no spaces beside a slash, no brackets, no full stops.
+    /// </summary>
     internal static string Clean(string unit)
     {
         string clean = Signs(unit);

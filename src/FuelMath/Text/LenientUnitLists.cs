@@ -2,7 +2,10 @@ using Entry = (string Spelling, FuelMath.Unit Unit);
 
 namespace FuelMath;
 
-/// <summary>The lists behind the lenient reader. Factors as in the table of units; those of columns of liquid: [NIST-SP-811] appendix B.8.</summary>
+/// <summary>
+/// The unit lists of the lenient reader. Factors as in the table of units; those of columns of liquid: [NIST-SP-811]
+/// appendix B.8.
+/// </summary>
 internal static class LenientUnitLists
 {
     private const double UsGallon = 3.785411784;

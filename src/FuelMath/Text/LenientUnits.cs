@@ -2,14 +2,14 @@ using System.Collections.Frozen;
 
 namespace FuelMath;
 
-/// <summary>Units as people write them, kind by kind: each spelling with the one or more units that it may mean.</summary>
+/// <summary>Units as people write them, kind by kind: each spelling with its possible units.</summary>
 internal static class LenientUnits
 {
     private static readonly Lazy<FrozenDictionary<UnitKind, LenientSpellings>> ByKind = new(() =>
         UnitTable.All.ToFrozenDictionary(k => k, k => new LenientSpellings([.. Of(k)]))
     );
 
-    /// <summary>The spellings of a kind; of one that is not in the table, those that its units have.</summary>
+    /// <summary>The spellings of a kind; for one that is not in the table, those of its units.</summary>
     internal static LenientSpellings For(UnitKind kind) =>
         ByKind.Value.TryGetValue(kind, out LenientSpellings? known) ? known : new([.. Strict(kind)]);
 

@@ -8,13 +8,13 @@ internal static class NumberText
     private const NumberStyles Style =
         NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
-    /// <summary>What a double holds; a number known exactly counts as written with so many.</summary>
+    /// <summary>The digits of a double; an exact number counts as written with this many.</summary>
     internal const int MaximumDigits = 17;
 
     internal static NumberFormatInfo FormatOf(IFormatProvider? provider) =>
         NumberFormatInfo.GetInstance(provider ?? CultureInfo.InvariantCulture);
 
-    /// <summary>Reads a number. Infinity comes back for one that is too large; the caller refuses it.</summary>
+    /// <summary>Reads a number. Gives infinity for one that is too large, which the caller refuses.</summary>
     internal static bool TryRead(ReadOnlySpan<char> text, NumberFormatInfo format, out double value)
     {
         value = 0;
@@ -23,7 +23,7 @@ internal static class NumberText
             && double.TryParse(text, Style, format, out value);
     }
 
-    /// <summary>Whether a number that was read as zero was written with a digit other than zero.</summary>
+    /// <summary>Whether a number that was read as zero has a nonzero digit.</summary>
     internal static bool Vanished(ReadOnlySpan<char> text)
     {
         int exponent = text.IndexOfAny('e', 'E');

@@ -3,13 +3,14 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A kind of quantity as text: reads "3.0 bar" or "980 cm3/min", and writes text that reads back the same.</summary>
+/// <summary>
+/// A kind of quantity as text: reads "3.0 bar" or "980 cm3/min", and writes text that reads back unchanged.
+/// </summary>
 /// <typeparam name="T">The quantity.</typeparam>
 /// <remarks>
 /// Numbers are read strictly: no group separators, so "3,5 bar" is refused where the decimal separator is a point. A
-/// number too large or too small to be held, and one that is not finite, are refused as well. The culture is the
-/// invariant one where none is given. Instances are found in <see cref="QuantityKinds"/> and beside the quantities of
-/// this library; they are immutable and safe to share between threads.
+/// number too large or too small to be represented, or not finite, is refused too. The default culture is invariant.
+/// Instances are in <see cref="QuantityKinds"/> and <see cref="PressureKinds"/>.
 /// </remarks>
 public sealed class QuantityKind<T>
     where T : struct
@@ -26,10 +27,10 @@ public sealed class QuantityKind<T>
         Units = [.. kind.Units.Select(u => u.Symbol)];
     }
 
-    /// <summary>What the kind is called, for example <c>volume flow</c>.</summary>
+    /// <summary>The name of the kind, for example <c>volume flow</c>.</summary>
     public string Name => kind.Name;
 
-    /// <summary>The symbols of the units it is read from and written in; the first is the SI unit.</summary>
+    /// <summary>The symbols of the units for reading and writing; the first is the SI unit.</summary>
     public ImmutableArray<string> Units { get; }
 
     internal UnitKind Kind => kind;
@@ -42,7 +43,7 @@ public sealed class QuantityKind<T>
     public T Parse(ReadOnlySpan<char> text, IFormatProvider? formatProvider) =>
         Read(text, formatProvider, out T value) is { } problem ? throw problem : value;
 
-    /// <summary>Reads a quantity where it may fail.</summary>
+    /// <summary>Reads a quantity without an exception when the text is refused.</summary>
     /// <param name="text">A number and a unit.</param>
     /// <param name="formatProvider">The culture of the number; invariant when null.</param>
     /// <param name="value">The quantity, in the SI unit; the default value when the text is refused.</param>
@@ -52,17 +53,19 @@ public sealed class QuantityKind<T>
 
     /// <summary>Reads a quantity as people write it: "550 cc/min", "58 PSI", "822,7 cm3/min", "5/16 in".</summary>
     /// <param name="text">A number and a unit.</param>
-    /// <param name="writer">The culture of the writer, which decides about "1,234"; null when it is not known, and such a text is refused.</param>
-    /// <returns>The quantity. What <see cref="Parse"/> reads, this reads in the same way.</returns>
+    /// <param name="writer">
+    /// The culture of the writer, which decides about "1,234"; null when not known, and such a text is then refused.
+    /// </param>
+    /// <returns>The quantity. Text that <see cref="Parse"/> accepts is read in the same way.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="QuantityTextException">
-    /// The text is no such quantity, has no unit, or has two meanings: gallons of no country, a pressure without its
-    /// reference, a comma that may be either. The message says what to write.
+    /// The text is not such a quantity, has no unit, or is ambiguous: gallons without a country, a pressure without its
+    /// reference, a comma that may be decimal or group. The message says what to write.
     /// </exception>
     public T ParseLenient(string text, IFormatProvider? writer) =>
         TryParseLenient(text, writer, out T value, out QuantityTextException? problem) ? value : throw problem!;
 
-    /// <summary>Reads a quantity as people write it, where it may be refused.</summary>
+    /// <summary>Reads a quantity as people write it, without an exception when the text is refused.</summary>
     /// <param name="text">A number and a unit.</param>
     /// <param name="writer">The culture of the writer; null when it is not known.</param>
     /// <param name="value">The quantity.</param>
@@ -79,7 +82,9 @@ public sealed class QuantityKind<T>
 
     /// <summary>Writes a quantity with all its digits: the text reads back to the same number.</summary>
     /// <param name="value">The quantity.</param>
-    /// <param name="unit">One of <see cref="Units"/>. The few numbers that it can't hold to the last bit are written in the SI unit.</param>
+    /// <param name="unit">
+    /// One of <see cref="Units"/>. The few numbers that it can't represent to the last bit are written in the SI unit.
+    /// </param>
     /// <param name="formatProvider">The culture of the number; invariant when null.</param>
     /// <returns>The text.</returns>
     /// <exception cref="ArgumentException"><paramref name="unit"/> is not a unit of this kind.</exception>
@@ -87,7 +92,7 @@ public sealed class QuantityKind<T>
     public string Format(T value, string unit, IFormatProvider? formatProvider) =>
         QuantityReading.Write(Si(value), kind, UnitOf(unit), formatProvider);
 
-    /// <summary>Writes a quantity for reading by people.</summary>
+    /// <summary>Writes a quantity for people.</summary>
     /// <param name="value">The quantity.</param>
     /// <param name="unit">One of <see cref="Units"/>.</param>
     /// <param name="numberFormat">The format of the number, for example <c>0.0</c>.</param>

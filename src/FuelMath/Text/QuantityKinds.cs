@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The kinds of quantity that text may hold, each with its units.</summary>
+/// <summary>The kinds of quantity for text, each with its units.</summary>
 /// <remarks>
 /// Gauge and absolute pressures carry their reference in the text ("3.0 bar gauge", "100 kPa absolute"), and have their
-/// kinds beside their types in the room of quantities. A bare "3 bar" is a difference.
+/// kinds in <see cref="PressureKinds"/>. A bare "3 bar" is a difference.
 /// </remarks>
 public static class QuantityKinds
 {
@@ -74,7 +74,10 @@ public static class QuantityKinds
     public static QuantityKind<Frequency> Frequency { get; } =
         new(UnitTable.Frequency, x => x.InSi(), SiUnits.Frequency);
 
-    /// <summary>Power: "250 kW". From 1e-12 W to 1e15 W, either sign, with 15 digits: the unit library holds it as a decimal number.</summary>
+    /// <summary>
+    /// Power: "250 kW". From 1e-12 W to 1e15 W, either sign, with 15 digits: the unit library represents it as a
+    /// decimal number.
+    /// </summary>
     public static QuantityKind<Power> Power { get; } = new(UnitTable.Power, x => x.InSi(), SiUnits.Power);
 
     /// <summary>Energy per mass: "43.4 MJ/kg".</summary>

@@ -5,13 +5,13 @@ namespace FuelMath;
 /// <summary>Reads "number unit" into an SI number, and writes an SI number so that it reads back to the same bits.</summary>
 internal static class QuantityReading
 {
-    /// <summary>No quantity needs more characters.</summary>
+    /// <summary>The greatest length of a text; no quantity needs more.</summary>
     internal const int MaximumLength = 100;
 
-    /// <summary>Tried in turn, so that what was written as 99.995 degF comes out as that.</summary>
+    /// <summary>Tried in turn, so that 99.995 degF is written as that again.</summary>
     private static readonly string[] FewDigits = ["G12", "G13", "G14", "G15"];
 
-    /// <summary>Reads a text of a kind; null when it is well, or what is wrong with it.</summary>
+    /// <summary>Reads a text of a kind; null when it is accepted, else the problem.</summary>
     internal static QuantityTextException? Read(
         ReadOnlySpan<char> text,
         UnitKind kind,
@@ -156,7 +156,7 @@ internal static class QuantityReading
             $"The number must be finite, and neither too large nor too small for {kind.Name}; it was {Echo.Quote(text)}."
         );
 
-    /// <summary>Digits after a space are a group of a larger number or a second number, never a unit.</summary>
+    /// <summary>Digits after a space belong to a larger number or are a second number, never a unit.</summary>
     private static bool StartsLikeANumber(ReadOnlySpan<char> symbol) =>
         !symbol.IsEmpty && char.IsAsciiDigit(symbol[0]) && KindWith(symbol) is null;
 

@@ -1,7 +1,7 @@
 namespace FuelMath;
 
-/// <summary>A text is not a quantity of the wanted kind.</summary>
-/// <remarks>The message says what is allowed and what came, in invariant culture.</remarks>
+/// <summary>A text is not a quantity of the required kind.</summary>
+/// <remarks>The message says what is allowed and what was given, in invariant culture.</remarks>
 public sealed class QuantityTextException : FormatException, IExplained
 {
     internal QuantityTextException(QuantityTextProblem problem, string kind, string message)
@@ -11,10 +11,10 @@ public sealed class QuantityTextException : FormatException, IExplained
         Kind = kind;
     }
 
-    /// <summary>What is wrong.</summary>
+    /// <summary>The problem.</summary>
     public QuantityTextProblem Problem { get; }
 
-    /// <summary>The kind of quantity that was wanted, for example <c>volume flow</c>.</summary>
+    /// <summary>The required kind of quantity, for example <c>volume flow</c>.</summary>
     public string Kind { get; }
 
     Refusal IExplained.Refusal => new(RefusalKind.Text, Kind, Message);

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What is wrong with a text that should have been a number and a unit.</summary>
+/// <summary>The problems of a text that should be a number and a unit.</summary>
 public enum QuantityTextProblem
 {
     /// <summary>The text is blank or does not start with a number.</summary>
@@ -9,7 +9,7 @@ public enum QuantityTextProblem
     /// <summary>The number is not written as digits, decimal separator and exponent; group separators are not read.</summary>
     BadNumber,
 
-    /// <summary>The number is not finite, or too large or too small to be held.</summary>
+    /// <summary>The number is not finite, or too large or too small to be represented.</summary>
     NotRepresentable,
 
     /// <summary>No unit follows the number.</summary>
@@ -27,6 +27,8 @@ public enum QuantityTextProblem
     /// <summary>The text is longer than any quantity needs to be.</summary>
     TooLong,
 
-    /// <summary>The text has more than one meaning: a gallon, a pressure without reference, a comma that may be either.</summary>
+    /// <summary>
+    /// The text is ambiguous: a gallon, a pressure without reference, a comma that may be decimal or group.
+    /// </summary>
     Ambiguous,
 }

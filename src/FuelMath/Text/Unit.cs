@@ -30,7 +30,7 @@ internal sealed class Unit
 
     internal IEnumerable<string> Spellings => aliases.Prepend(Symbol);
 
-    /// <summary>The power of ten at the size of the factor, by which two factors are compared.</summary>
+    /// <summary>The power of ten of the factor, for comparing factors.</summary>
     internal double Scale => Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(numerator / denominator))));
 
     /// <summary>Whether the number is the SI number itself.</summary>
@@ -60,7 +60,7 @@ internal sealed class Unit
 
     internal double FromSi(double si) => si * denominator / numerator - offset;
 
-    /// <summary>The same in any reading; what does nothing is left out.</summary>
+    /// <summary>The same in any scalar, without steps that have no effect.</summary>
     internal T ToSi<T>(T number)
         where T : struct, IScalar<T>
     {
@@ -69,7 +69,7 @@ internal sealed class Unit
         return denominator == 1 ? scaled : scaled / denominator;
     }
 
-    /// <summary>The same in any reading; what does nothing is left out.</summary>
+    /// <summary>The same in any scalar, without steps that have no effect.</summary>
     internal T FromSi<T>(T si)
         where T : struct, IScalar<T>
     {

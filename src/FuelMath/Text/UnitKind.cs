@@ -15,20 +15,22 @@ internal sealed class UnitKind
 
     internal string Name { get; }
 
-    /// <summary>Whether numbers below zero SI make no sense: absolute pressure, temperature.</summary>
+    /// <summary>Whether SI numbers below zero are invalid: absolute pressure, temperature.</summary>
     internal bool NeverNegative { get; }
 
     internal ImmutableArray<Unit> Units { get; }
 
     internal Unit SiUnit => Units[0];
 
-    /// <summary>The greatest SI number that is read, either sign; the unit library may hold less than a double does.</summary>
+    /// <summary>
+    /// The greatest SI number accepted, either sign; the unit library may have a smaller range than a double.
+    /// </summary>
     internal double Most { get; init; } = double.MaxValue;
 
-    /// <summary>The least SI number but zero that is read, either sign.</summary>
+    /// <summary>The least SI number other than zero that is accepted, either sign.</summary>
     internal double Least { get; init; }
 
-    /// <summary>Whether an SI number is finite and may be held.</summary>
+    /// <summary>Whether an SI number is finite and within range.</summary>
     internal bool Holds(double si) => Math.Abs(si) <= Most && (si == 0 || Math.Abs(si) >= Least);
 
     /// <summary>The symbols of all units, for messages.</summary>

@@ -3,16 +3,16 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>
-/// The one table of units that text may carry. Factors are exact by definition of the unit or rounded from an exact
-/// definition. Source: [NIST-SP-811] appendix B.8.
+/// The table of units for text. Factors are exact by definition of the unit or rounded from an exact definition.
+/// Source: [NIST-SP-811] appendix B.8.
 /// </summary>
-/// <remarks>Symbols are plain ASCII when written; the usual signs (°C, µm, Ω, ², ³) are read too.</remarks>
+/// <remarks>Symbols are plain ASCII when written; the usual signs (°C, µm, Ω, ², ³) are also accepted.</remarks>
 internal static class UnitTable
 {
     /// <summary>Pascals in a pound-force per square inch: 0.45359237 kg * 9.80665 m/s2 over (0.0254 m)^2.</summary>
     private const double PoundPerSquareInch = 0.45359237 * 9.80665 / (0.0254 * 0.0254);
 
-    /// <summary>Watts in a mechanical horsepower: 550 foot pounds-force a second.</summary>
+    /// <summary>Watts in a mechanical horsepower: 550 foot pounds-force per second.</summary>
     private const double Horsepower = 550 * 0.3048 * 0.45359237 * 9.80665;
 
     private static readonly ImmutableArray<Unit> PressureUnits =
@@ -193,7 +193,7 @@ internal static class UnitTable
     internal static UnitKind Force { get; } =
         new("force", false, Of("N", 1, 1), Of("kN", 1e3, 1), Of("lbf", 0.45359237 * 9.80665, 1));
 
-    /// <summary>A pure number that was measured; the symbol of the unit one is 1.</summary>
+    /// <summary>A measured pure number; the symbol of the unit one is 1.</summary>
     internal static UnitKind Ratio { get; } = new("ratio", false, Of("1", 1, 1), Of("%", 1, 100), Of("ppm", 1, 1e6));
 
     /// <summary>Every kind there is.</summary>
