@@ -55,14 +55,14 @@ internal static class States
     private static void Write(Utf8JsonWriter json, FuelSystem system, SystemState state)
     {
         json.WriteStartObject("pressures");
-        foreach (string node in system.Plan.Nodes.Select(n => n.Name).Except(state.Network.CutOffNodes))
+        foreach (string node in system.Network.Nodes.Select(n => n.Name).Except(state.Network.CutOffNodes))
         {
             json.WriteNumber(node, state.PressureAt(node).AboveAmbient.Pascals);
         }
 
         json.WriteEndObject();
         json.WriteStartObject("flows");
-        foreach (Line line in system.Plan.Lines)
+        foreach (Line line in system.Network.Lines)
         {
             json.WriteNumber(line.Name, state.FlowThrough(line.Name).CubicMetersPerSecond);
         }

@@ -72,18 +72,18 @@ internal sealed class RailRows
     private bool IsNear(string node, RegulatorResult regulator)
     {
         var closed = state.Pumps.Select(p => p.Line).Concat(state.Regulators.Select(r => r.Line)).ToHashSet();
-        Line own = system.Plan.Lines.First(l => l.Name == regulator.Line);
+        Line own = system.Network.Lines.First(l => l.Name == regulator.Line);
         string start = regulator.IsReducing ? own.To : own.From;
         var seen = new HashSet<string> { start };
         var open = new Queue<string>(seen);
         while (open.TryDequeue(out string? at))
         {
             foreach (
-                Line line in system.Plan.Lines.Where(l => !closed.Contains(l.Name) && (l.From == at || l.To == at))
+                Line line in system.Network.Lines.Where(l => !closed.Contains(l.Name) && (l.From == at || l.To == at))
             )
             {
                 string next = line.From == at ? line.To : line.From;
-                if (!system.Plan.Nodes.First(n => n.Name == next).IsTank && seen.Add(next))
+                if (!system.Network.Nodes.First(n => n.Name == next).IsFixed && seen.Add(next))
                 {
                     open.Enqueue(next);
                 }
@@ -96,7 +96,7 @@ internal sealed class RailRows
     private SpreadsheetText Held(RegulatorResult result)
     {
         rows.Head($"Regulator '{result.Line}'");
-        FlowPart part = system.Plan.Lines.First(l => l.Name == result.Line).Part;
+        FlowPart part = system.Network.Lines.First(l => l.Name == result.Line).Part;
         return part switch
         {
             BypassRegulator bypass => OfBypass(bypass, result),

@@ -110,12 +110,12 @@ public sealed class StartExamples
         );
 
         // Where they sit, and what the controller was told.
-        var plan = new FuelPlan(
+        var network = new Network(
             [
-                PlanNode.Tank("tank", default, Length.Zero),
-                PlanNode.Junction("pump outlet", Length.Zero),
-                PlanNode.Junction("rail", Length.FromMeters(0.4)),
-                PlanNode.Junction("return", Length.FromMeters(0.4)),
+                NetworkNode.FixedPressure("tank", default, Length.Zero),
+                NetworkNode.Junction("pump outlet", Length.Zero),
+                NetworkNode.Junction("rail", Length.FromMeters(0.4)),
+                NetworkNode.Junction("return", Length.FromMeters(0.4)),
             ],
             [
                 new Line("pump", "tank", "pump outlet", pump),
@@ -142,7 +142,7 @@ public sealed class StartExamples
             "two liters",
             fuel,
             engine,
-            plan,
+            network,
             [stage],
             staging: null,
             new PowerSupply(wires, wires),
@@ -181,7 +181,7 @@ public sealed class StartExamples
         string path = Path.Combine(AppContext.BaseDirectory, "data", "time-trial-car.json");
         FuelSystem car = SystemDocument.ReadFile(path);
         string text = SystemDocument.Write(car); // canonical: two systems are equal when their texts are
-        int lines = car.Plan.Lines.Length;
+        int lines = car.Network.Lines.Length;
         #endregion
 
         Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));

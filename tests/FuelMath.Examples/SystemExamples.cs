@@ -195,7 +195,7 @@ public sealed class SystemExamples
             wasRunning: false
         );
         Line second = new Line("second pump", "tank", "pump outlet", MakePump()).SwitchedBy(byDraw);
-        FuelSystem system = built.WithPlan(new(built.Plan.Nodes, [.. built.Plan.Lines, second]));
+        FuelSystem system = built.WithNetwork(new(built.Network.Nodes, [.. built.Network.Lines, second]));
 
         SystemState key = system.Solve(Standing()); // fuel cut: one pump is enough
         SystemState cruise = system.After(key).Solve(AtFullThrottle(3000)); // 19 L/h: stays as it was
@@ -271,13 +271,13 @@ public sealed class SystemExamples
             ElectricResistance.FromOhms(12)
         );
 
-        var plan = new FuelPlan(
+        var network = new Network(
             [
-                PlanNode.Tank("tank", default, Length.Zero),
-                PlanNode.Junction("pump outlet", Length.Zero),
-                PlanNode.Junction("filter outlet", Length.Zero),
-                PlanNode.Junction("rail", Length.FromMeters(0.4)),
-                PlanNode.Junction("return", Length.FromMeters(0.4)),
+                NetworkNode.FixedPressure("tank", default, Length.Zero),
+                NetworkNode.Junction("pump outlet", Length.Zero),
+                NetworkNode.Junction("filter outlet", Length.Zero),
+                NetworkNode.Junction("rail", Length.FromMeters(0.4)),
+                NetworkNode.Junction("return", Length.FromMeters(0.4)),
             ],
             [
                 new Line("pump", "tank", "pump outlet", MakePump()),
@@ -306,7 +306,7 @@ public sealed class SystemExamples
             "two-liter example",
             StandardFuels.PumpGasoline,
             MakeEngine(),
-            plan,
+            network,
             [primaries],
             staging: null,
             new PowerSupply(MakeCircuit("pump circuit"), MakeCircuit("injector circuit")),

@@ -126,7 +126,7 @@ internal sealed class AssessmentReport(
         var solved = points.Where(p => p.State is not null).ToList();
         to.Heading("Pressure along the path, bar gauge");
         var table = new Table(["node", .. solved.Select(p => p.Point.Name)]);
-        foreach (PlanNode node in system.Plan.Nodes)
+        foreach (NetworkNode node in system.Network.Nodes)
         {
             table.Add([
                 node.Name,
@@ -139,7 +139,7 @@ internal sealed class AssessmentReport(
         }
 
         table.Print(to);
-        if (system.Plan.Nodes.Select(n => n.Elevation.Meters).Distinct().Count() > 1)
+        if (system.Network.Nodes.Select(n => n.Elevation.Meters).Distinct().Count() > 1)
         {
             to.WriteLine(
                 "  Nodes stand at different heights: a lower one shows more than the one before it, a higher one less, down to below zero."
@@ -148,7 +148,7 @@ internal sealed class AssessmentReport(
 
         to.Heading("Flow through each part, L/h");
         table = new Table(["part", .. solved.Select(p => p.Point.Name)]);
-        foreach (Line line in system.Plan.Lines)
+        foreach (Line line in system.Network.Lines)
         {
             table.Add([line.Name, .. solved.Select(p => Say.LitersPerHour(p.State!.FlowThrough(line.Name)))]);
         }
@@ -244,7 +244,7 @@ internal sealed class AssessmentReport(
 
     private void Switches()
     {
-        if (system.Plan.Lines.All(l => l.Switch is null))
+        if (system.Network.Lines.All(l => l.Switch is null))
         {
             return;
         }

@@ -43,9 +43,9 @@ internal sealed class PathLayout
 
     internal PathLayout(FuelSystem system, SystemState state)
     {
-        var tanks = system.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name).ToHashSet();
-        double most = Math.Max(1e-12, system.Plan.Lines.Max(l => Math.Abs(state.FlowThrough(l.Name).LitersPerHour)));
-        foreach (Line line in system.Plan.Lines)
+        var tanks = system.Network.Nodes.Where(n => n.IsFixed).Select(n => n.Name).ToHashSet();
+        double most = Math.Max(1e-12, system.Network.Lines.Max(l => Math.Abs(state.FlowThrough(l.Name).LitersPerHour)));
+        foreach (Line line in system.Network.Lines)
         {
             double flow = state.FlowThrough(line.Name).LitersPerHour;
             (string from, string to) = flow < 0 ? (line.To, line.From) : (line.From, line.To);

@@ -27,7 +27,7 @@ internal static class PumpCharts
 
     private static string Of(FuelSystem system, SystemState state, PumpMatch match)
     {
-        Pump pump = (Pump)system.Plan.Lines.First(l => l.Name == match.Line).Part;
+        Pump pump = (Pump)system.Network.Lines.First(l => l.Name == match.Line).Part;
         PumpCurve curve = pump.CurveAt(match.Voltage);
         double drawn = Drawn(state);
         double? spare = state.PumpReserve?.LitersPerHour;

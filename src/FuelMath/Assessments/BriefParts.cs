@@ -29,7 +29,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
                 brief.Displacement,
                 VolumetricEfficiency.Constant(SiUnits.Ratio(number(BriefInput.VolumetricEfficiency)), Estimated)
             ),
-            Plan(),
+            Network(),
             [Stage()],
             null,
             new PowerSupply(Wires("pump circuit"), Wires("injector circuit")),
@@ -100,14 +100,14 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
         );
     }
 
-    private FuelPlan Plan() =>
+    private Network Network() =>
         new(
             [
-                PlanNode.Tank("tank", default, Length.Zero),
-                PlanNode.Junction("pump outlet", Length.Zero),
-                PlanNode.Junction("filter outlet", Length.Zero),
-                PlanNode.Junction("rail", Length.Zero),
-                PlanNode.Junction("return", Length.Zero),
+                NetworkNode.FixedPressure("tank", default, Length.Zero),
+                NetworkNode.Junction("pump outlet", Length.Zero),
+                NetworkNode.Junction("filter outlet", Length.Zero),
+                NetworkNode.Junction("rail", Length.Zero),
+                NetworkNode.Junction("return", Length.Zero),
             ],
             [
                 new Line("pump", "tank", "pump outlet", Pump()),

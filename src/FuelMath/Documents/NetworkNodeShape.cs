@@ -5,23 +5,33 @@ namespace FuelMath;
 /// <summary>A node of a network.</summary>
 internal static class NetworkNodeShape
 {
+    /// <summary>A tank that a lift pump fills, in a network and in a system.</summary>
+    internal static readonly ObjectShape<NetworkNode> SurgeTank = new(o =>
+    {
+        o.Is("surge-tank", "A tank that a lift pump fills from another one, and that overflows into it.");
+        o.Kind("surge tank", n => n.UsableVolume is not null);
+        var name = o.Named(n => n.Name);
+        var pressure = Pressure(o);
+        var elevation = Elevation(o);
+        o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
+        var volume = o.Required("usableVolume", QuantityShapes.Volume, n => n.UsableVolume!.Value)
+            .Says("What can be drawn from it when full before its pump sucks air.");
+        return f => NetworkNode.SurgeTank(f.Of(name), f.Of(pressure), f.Of(elevation), f.Of(volume));
+    });
+
     internal static UnionShape<NetworkNode> Shape { get; } =
         new(
             new(o =>
             {
                 o.Is("fixed-pressure-node", "A node whose pressure is given.");
-                o.Kind("fixed pressure", n => n.IsFixed);
+                o.Kind("fixed pressure", n => n is { IsFixed: true, UsableVolume: null });
                 var name = o.Named(n => n.Name);
-                var pressure = o.Required(
-                        "pressure",
-                        QuantityShapes.GaugePressure,
-                        n => new GaugePressure(n.PressureSi)
-                    )
-                    .Says("Its pressure.");
+                var pressure = Pressure(o);
                 var elevation = Elevation(o);
                 o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
                 return f => NetworkNode.FixedPressure(f.Of(name), f.Of(pressure), f.Of(elevation));
             }),
+            SurgeTank,
             new(o =>
             {
                 o.Is("junction-node", "A node whose pressure is sought.");
@@ -35,7 +45,11 @@ internal static class NetworkNodeShape
             })
         );
 
-    private static ValueProperty<NetworkNode, Length> Elevation(ObjectBuilder<NetworkNode> o) =>
+    internal static ValueProperty<NetworkNode, Length> Elevation(ObjectBuilder<NetworkNode> o) =>
         o.Required("elevation", QuantityShapes.Length, n => n.Elevation)
-            .Says("Height above any level that all nodes share.");
+            .Says("Height above a level that all nodes share; the fuel level for a tank.");
+
+    internal static ValueProperty<NetworkNode, GaugePressure> Pressure(ObjectBuilder<NetworkNode> o) =>
+        o.Required("pressure", QuantityShapes.GaugePressure, n => new GaugePressure(n.PressureSi))
+            .Says("Gauge pressure, above the fuel in a tank; zero for a vented one.");
 }

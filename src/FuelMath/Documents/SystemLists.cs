@@ -15,7 +15,7 @@ internal static class SystemLists
                 system.Fuel,
                 .. system.Stages.Select(s => s.Belief.Fuel),
                 .. InjectorsUsed(system).Select(i => i.Rating.Fluid),
-                .. system.Plan.Lines.Select(l => l.Part).OfType<Pump>().Select(p => p.Fluid),
+                .. system.Network.Lines.Select(l => l.Part).OfType<Pump>().Select(p => p.Fluid),
             ],
             nameof(system)
         );

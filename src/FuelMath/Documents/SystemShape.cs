@@ -25,7 +25,7 @@ internal static class SystemShape
             var inTank = o.Required("fuel", FuelShape.Reference, s => s.Fuel)
                 .Says("The fuel in the tank, by its name.");
             var engine = o.Required("engine", EngineShape.Shape, s => s.Engine).Says("The engine.");
-            var plan = o.Required("plan", PlanShape.Shape, s => s.Plan).Says("The fuel path.");
+            var plan = o.Required("plan", PlanShape.Shape, s => s.Network, "network").Says("The fuel path.");
             var stages = o.Required("stages", StageShape.Shape.List(1, 2), s => s.Stages)
                 .Says("One stage, or primaries and then secondaries.");
             var staging = o.Optional("staging", Rule, s => s.Staging)

@@ -84,6 +84,35 @@ public sealed class Network
         return new(this, conditions);
     }
 
+    /// <summary>The index of a node.</summary>
+    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    internal int PlaceOf(string node) => PlaceOf(Nodes, n => n.Name, node, nameof(node));
+
+    /// <summary>The index of a line.</summary>
+    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    internal int LineOf(string line) => PlaceOf(Lines, l => l.Name, line, nameof(line));
+
+    private static int PlaceOf<TItem>(
+        ImmutableArray<TItem> all,
+        Func<TItem, string> nameOf,
+        string name,
+        string paramName
+    )
+    {
+        for (int i = 0; i < all.Length; i++)
+        {
+            if (nameOf(all[i]) == name)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException(
+            $"Must be one of: {string.Join(", ", all.Select(nameOf))}; it was '{name}'.",
+            paramName
+        );
+    }
+
     /// <summary>What can be solved as it is.</summary>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     internal NetworkPlan Plan =>

@@ -127,6 +127,8 @@ public sealed class NetworkState
     /// <summary>The same state with one more remark.</summary>
     internal NetworkState With(string remark) => new(this, Remarks.Add(remark));
 
+    internal LinkCondition ConditionAt(int link) => conditions[link];
+
     internal double FlowSi(int link) => Shown(conditions[link], flow[link]);
 
     /// <summary>

@@ -58,6 +58,14 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
                     paramName
                 );
             }
+
+            if (!pump.By.WatchesPressure && pump.By.Watched == pump.Name)
+            {
+                throw new ArgumentException(
+                    $"The switch of pump '{pump.Name}' watches the pump's own flow, which is gone when it stands still.",
+                    paramName
+                );
+            }
         }
     }
 

@@ -43,9 +43,9 @@ public readonly struct VehicleAcceleration
     internal bool IsRest => forward == 0 && left == 0 && up == 0;
 
     /// <summary>The elevation that gives a column at rest the pressure that this place has, m.</summary>
-    internal double HeightOf(NetworkNode node) => HeightOf(node.ElevationSi, node.ForwardSi, node.LeftSi);
-
-    /// <summary>The same for a place in m: its height, how far ahead it lies and how far to the left.</summary>
-    internal double HeightOf(double height, double ahead, double toTheLeft) =>
-        height + (((forward * ahead) + (left * toTheLeft) + (up * height)) / Hydrostatics.StandardGravity);
+    internal double HeightOf(NetworkNode node) =>
+        node.ElevationSi
+        + (
+            ((forward * node.ForwardSi) + (left * node.LeftSi) + (up * node.ElevationSi)) / Hydrostatics.StandardGravity
+        );
 }

@@ -11,7 +11,7 @@ internal static class CommonTables
     {
         FuelSystem system = assessment.System;
         yield return Densities(assessment);
-        if (system.Plan.Lines.Any(l => l.Part is BypassRegulator or ReducingRegulator))
+        if (system.Network.Lines.Any(l => l.Part is BypassRegulator or ReducingRegulator))
         {
             yield return Regulators(system);
         }
@@ -93,7 +93,7 @@ internal static class CommonTables
                 SheetColumn.Numbers("set", "bar", 2),
                 SheetColumn.Numbers("at flow", "L/h", 0),
             ],
-            system.Plan.Lines.SelectMany(l =>
+            system.Network.Lines.SelectMany(l =>
                 l.Part is BypassRegulator bypass
                     ?
                     [

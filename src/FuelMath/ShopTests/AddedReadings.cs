@@ -28,8 +28,8 @@ public sealed class AddedReadings
     public AddedReadings WithPumpVoltage(ElectricPotential measured, ElectricPotential tolerance) =>
         With(Guard.Positive(measured, measured.InSi()), Guard.Positive(tolerance, tolerance.InSi()), PumpVolts);
 
-    /// <summary>These, with the pressure at a node: of the rail's gauge, or one at the pump's outlet.</summary>
-    /// <param name="node">A node of the plan.</param>
+    /// <summary>These, and the pressure at a node: the rail's gauge, or one at the pump's outlet.</summary>
+    /// <param name="node">A node of the network.</param>
     /// <param name="measured">The gauge pressure.</param>
     /// <param name="toleranceDifference">
     /// Deviation from a prediction that counts as agreement; greater than zero.

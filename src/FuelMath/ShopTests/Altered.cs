@@ -52,9 +52,9 @@ internal static class Altered
     /// <summary>A restriction after every line of a kind, of a loss coefficient at 8 mm.</summary>
     internal static FuelSystem WithRestrictionAfter(FuelSystem system, Func<Line, bool> which, double coefficient)
     {
-        var nodes = new List<PlanNode>(system.Plan.Nodes);
+        var nodes = new List<NetworkNode>(system.Network.Nodes);
         var lines = new List<Line>();
-        foreach (Line line in system.Plan.Lines)
+        foreach (Line line in system.Network.Lines)
         {
             if (!which(line))
             {
@@ -63,24 +63,27 @@ internal static class Altered
             }
 
             string between = line.Name + Before;
-            PlanNode end = system.Plan.Nodes.First(n => n.Name == line.To);
-            nodes.Add(PlanNode.Junction(between, end.Elevation).AtPlace(end.Forward, end.Left));
+            NetworkNode end = system.Network.Nodes.First(n => n.Name == line.To);
+            nodes.Add(NetworkNode.Junction(between, end.Elevation).AtPlace(end.Forward, end.Left));
             lines.Add(Ending(line, between));
             lines.Add(new Line(line.Name + " restriction", between, line.To, Restriction(Bore, coefficient)));
         }
 
-        return system.WithPlan(new(nodes, lines));
+        return system.WithNetwork(new(nodes, lines));
     }
 
     /// <summary>A hole from the outlet of the first pump back to a tank, of an area in m².</summary>
     internal static FuelSystem WithLeak(FuelSystem system, double area)
     {
-        string outlet = system.Plan.Lines.First(l => l.Part is Pump).To;
-        string tank = system.Plan.Nodes.First(n => n.IsTank).Name;
-        return system.WithPlan(
+        string outlet = system.Network.Lines.First(l => l.Part is Pump).To;
+        string tank = system.Network.Nodes.First(n => n.IsFixed).Name;
+        return system.WithNetwork(
             new(
-                system.Plan.Nodes,
-                [.. system.Plan.Lines, new Line(LeakName, outlet, tank, Restriction(Math.Sqrt(area * 4 / Math.PI), 1))]
+                system.Network.Nodes,
+                [
+                    .. system.Network.Lines,
+                    new Line(LeakName, outlet, tank, Restriction(Math.Sqrt(area * 4 / Math.PI), 1)),
+                ]
             )
         );
     }
@@ -118,7 +121,7 @@ internal static class Altered
     /// </summary>
     internal static double LeastSetPoint(FuelSystem system) =>
         system
-            .Plan.Lines.Select(l => l.Part)
+            .Network.Lines.Select(l => l.Part)
             .OfType<BypassRegulator>()
             .Max(r =>
                 Math.Max(
@@ -160,5 +163,5 @@ internal static class Altered
         WithLines(system, l => l.Part is Pump pump ? l.With(change(pump)) : l);
 
     private static FuelSystem WithLines(FuelSystem system, Func<Line, Line> change) =>
-        system.WithPlan(new(system.Plan.Nodes, system.Plan.Lines.Select(change)));
+        system.WithNetwork(new(system.Network.Nodes, system.Network.Lines.Select(change)));
 }

@@ -122,7 +122,7 @@ internal sealed class BucketCauses(
 
     private ShopCause Feed(SystemState state)
     {
-        string line = system.Plan.Lines.First(l => l.Part is Pump).Name;
+        string line = system.Network.Lines.First(l => l.Part is Pump).Name;
         return Cause(
             ShopCauseKind.FeedRestriction,
             "A restriction between tank and rail: strainer, filter, a pinched hose",
@@ -148,7 +148,7 @@ internal sealed class BucketCauses(
 
     private ShopCause Return(SystemState state)
     {
-        string line = system.Plan.Lines.First(l => l.Part is BypassRegulator).Name;
+        string line = system.Network.Lines.First(l => l.Part is BypassRegulator).Name;
         return Cause(
             ShopCauseKind.ReturnRestriction,
             "A return that is choked",
@@ -164,7 +164,7 @@ internal sealed class BucketCauses(
 
     private double Taken(SystemState state, string line) =>
         state.PressureAt(line + Altered.Before).Si
-        - state.PressureAt(system.Plan.Lines.First(l => l.Name == line).To).Si;
+        - state.PressureAt(system.Network.Lines.First(l => l.Name == line).To).Si;
 
     private ShopCause Cause(
         ShopCauseKind kind,

@@ -55,7 +55,10 @@ public sealed class BucketTest
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         Guard.Positive(time, time.InSi());
-        if (system.Plan.Lines.All(l => l.Part is not Pump) || system.Plan.Lines.All(l => l.Part is not BypassRegulator))
+        if (
+            system.Network.Lines.All(l => l.Part is not Pump)
+            || system.Network.Lines.All(l => l.Part is not BypassRegulator)
+        )
         {
             throw new ArgumentException(
                 $"Must have a pump and a bypass regulator, whose return is caught; '{system.Name}' has not.",
@@ -89,7 +92,7 @@ public sealed class BucketTest
     /// not, that which explains the reading with the largest deviation.
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="added"/> is null.</exception>
-    /// <exception cref="ArgumentException">A reading names a node that is not in the plan.</exception>
+    /// <exception cref="ArgumentException">A reading belongs to a node that the network does not have.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison Compare(Volume measured, Ratio tolerance, AddedReadings added)
     {

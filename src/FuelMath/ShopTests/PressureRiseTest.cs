@@ -75,7 +75,7 @@ public sealed class PressureRiseTest
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(line);
-        Line[] pumps = [.. system.Plan.Lines.Where(l => l.Part is Pump)];
+        Line[] pumps = [.. system.Network.Lines.Where(l => l.Part is Pump)];
         if (pumps.Length != 1)
         {
             throw new ArgumentException($"Must have one pump; '{system.Name}' has {pumps.Length}.", nameof(system));
@@ -188,7 +188,7 @@ public sealed class PressureRiseTest
 
     /// <summary>Whether a regulator's spring side is connected by a hose.</summary>
     private bool HasHose(string line) =>
-        system.Plan.Lines.First(l => l.Name == line).Part is IRegulator { Reference: RegulatorReference.Manifold };
+        system.Network.Lines.First(l => l.Name == line).Part is IRegulator { Reference: RegulatorReference.Manifold };
 
     private IEnumerable<ShopCause> TimeCauses(double seconds)
     {

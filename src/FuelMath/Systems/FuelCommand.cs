@@ -28,6 +28,19 @@ public sealed class FuelCommand
     /// <summary>The pulse width of each stage in the order of the stages, where the command gives them; else empty.</summary>
     public ImmutableArray<Duration> PulseWidths { get; }
 
+    /// <summary>Refuses a command that no point of a system can have.</summary>
+    /// <exception cref="ArgumentException">It gives pulse widths for another number of stages.</exception>
+    internal void CheckStages(int stages, string paramName)
+    {
+        if (Kind == FuelCommandKind.PulseWidths && PulseWidths.Length != stages)
+        {
+            throw new ArgumentException(
+                $"The command must give a pulse width for each of {stages} stages; it gives {PulseWidths.Length}.",
+                paramName
+            );
+        }
+    }
+
     /// <summary>The controller's sensor holds the mean mixture: pulse widths are whatever that takes.</summary>
     /// <param name="lambda">The mean lambda to hold.</param>
     /// <returns>The command.</returns>

@@ -24,7 +24,7 @@ public sealed class FuelSystem
     /// <param name="name">What it is called; not blank.</param>
     /// <param name="fuel">The fuel in the tank.</param>
     /// <param name="engine">The engine.</param>
-    /// <param name="plan">The fuel path.</param>
+    /// <param name="network">The fuel path, at rest and without conditions; a node of fixed pressure is a tank.</param>
     /// <param name="stages">One stage, or primaries and then secondaries.</param>
     /// <param name="staging">How two stages share the fuel; null with one stage.</param>
     /// <param name="power">The circuits that feed pumps and injectors.</param>
@@ -36,7 +36,7 @@ public sealed class FuelSystem
         string name,
         Fuel fuel,
         Engine engine,
-        FuelPlan plan,
+        Network network,
         IEnumerable<InjectorStage> stages,
         StagingRule? staging,
         PowerSupply power,
@@ -46,7 +46,7 @@ public sealed class FuelSystem
     {
         ArgumentNullException.ThrowIfNull(fuel);
         ArgumentNullException.ThrowIfNull(engine);
-        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(power);
         ArgumentNullException.ThrowIfNull(limits);
@@ -54,7 +54,7 @@ public sealed class FuelSystem
         Name = Guard.Name(name);
         Fuel = fuel;
         Engine = engine;
-        Plan = plan;
+        (Network, Layout) = (network, new SystemLayout(network));
         Stages = [.. stages];
         Staging = staging;
         Power = power;
@@ -62,12 +62,24 @@ public sealed class FuelSystem
         Source = source;
         CheckStages();
         CheckPower();
-        Solver = new SystemSolver(this);
+        Path = new SystemPath(this);
         switched = SwitchedSystem.Of(this);
     }
 
-    /// <summary>Solves it as it stands, with every pump running that is not stopped.</summary>
-    internal SystemSolver Solver { get; }
+    /// <summary>The same system with some of its switched pumps running and the others stopped.</summary>
+    private FuelSystem(FuelSystem other, Network running)
+    {
+        (Name, Fuel, Engine, Stages, Staging) = (other.Name, other.Fuel, other.Engine, other.Stages, other.Staging);
+        (Power, Limits, Source) = (other.Power, other.Limits, other.Source);
+        (Network, Layout) = (running, other.Layout.Of(running));
+        Path = new SystemPath(this);
+    }
+
+    /// <summary>What was found when its network was looked over.</summary>
+    internal SystemLayout Layout { get; }
+
+    /// <summary>Prepared for solving as it stands, with every pump running that is not stopped.</summary>
+    internal SystemPath Path { get; }
 
     /// <summary>What it is called.</summary>
     public string Name { get; }
@@ -79,7 +91,7 @@ public sealed class FuelSystem
     public Engine Engine { get; }
 
     /// <summary>The fuel path.</summary>
-    public FuelPlan Plan { get; }
+    public Network Network { get; }
 
     /// <summary>One stage, or primaries and then secondaries.</summary>
     public ImmutableArray<InjectorStage> Stages { get; }
@@ -113,7 +125,7 @@ public sealed class FuelSystem
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return switched is null ? Solver.Solve(point) : switched.Solve(point);
+        return SolveAll(s => new OnePoint(s, point), 1, null, CancellationToken.None).Answer();
     }
 
     /// <summary>The same system later: each pump with a switch was running if it ran in a state.</summary>
@@ -126,8 +138,22 @@ public sealed class FuelSystem
         ArgumentNullException.ThrowIfNull(last);
         return switched is null
             ? this
-            : WithPlan(new(Plan.Nodes, Plan.Lines.Select(l => SwitchedNetwork.After(l, last.Network))));
+            : WithNetwork(new(Network.Nodes, Network.Lines.Select(l => SwitchedNetwork.After(l, last.Network))));
     }
+
+    /// <summary>The same system with some of its switched pumps running, a bit for each, and the others stopped.</summary>
+    internal FuelSystem Running(ImmutableArray<SwitchedPump> pumps, int running) =>
+        new(
+            this,
+            new Network(
+                Network.Nodes,
+                Network.Lines.Select(l =>
+                    l.Switch is null
+                        ? l
+                        : l.Unswitched(SwitchedPump.Runs(pumps, running, l.Name) ? l.Part : new StoppedPump(l.Part))
+                )
+            )
+        );
 
     /// <summary>Solves many points, each for every set of running pumps, and takes for each the one that lasts.</summary>
     /// <param name="of">Makes the points of a system.</param>
@@ -148,7 +174,7 @@ public sealed class FuelSystem
         }
 
         TPoints points = of(this);
-        SystemBatch.Run(Solver, points, count, progress, cancellation);
+        SystemBatch.Run(Path, points, count, progress, cancellation);
         return points;
     }
 
@@ -163,7 +189,7 @@ public sealed class FuelSystem
                 Name,
                 Fuel,
                 Engine,
-                Plan,
+                Network,
                 Stages.Select(s => s.Name == stage ? s.WithInjectors(injectors) : s),
                 Staging,
                 Power,
@@ -179,24 +205,25 @@ public sealed class FuelSystem
     /// <param name="fuel">The other fuel.</param>
     /// <returns>A new system.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public FuelSystem WithFuel(Fuel fuel) => new(Name, fuel, Engine, Plan, Stages, Staging, Power, Limits, Source);
+    public FuelSystem WithFuel(Fuel fuel) => new(Name, fuel, Engine, Network, Stages, Staging, Power, Limits, Source);
 
     /// <summary>The same system with another fuel path.</summary>
-    /// <param name="plan">The other path; it has the nodes that the injectors sit at.</param>
+    /// <param name="network">The other path; it has the nodes that the injectors sit at.</param>
     /// <returns>A new system.</returns>
     /// <exception cref="ArgumentException">An injector sits at a node that the path does not have.</exception>
-    public FuelSystem WithPlan(FuelPlan plan) => new(Name, Fuel, Engine, plan, Stages, Staging, Power, Limits, Source);
+    public FuelSystem WithNetwork(Network network) =>
+        new(Name, Fuel, Engine, network, Stages, Staging, Power, Limits, Source);
 
     /// <summary>The same system fed by other wiring.</summary>
     /// <param name="power">The other wiring.</param>
     /// <returns>A new system.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public FuelSystem WithPower(PowerSupply power) =>
-        new(Name, Fuel, Engine, Plan, Stages, Staging, power, Limits, Source);
+        new(Name, Fuel, Engine, Network, Stages, Staging, power, Limits, Source);
 
     private void CheckPower()
     {
-        string[] pumps = [.. Plan.Lines.Where(l => l.Part is Pump or StoppedPump).Select(l => l.Name)];
+        string[] pumps = [.. Network.Lines.Where(l => l.Part is Pump or StoppedPump).Select(l => l.Name)];
         if (Power.Feeds.FirstOrDefault(f => !pumps.Contains(f.Line)) is { } stray)
         {
             throw new ArgumentException(
@@ -226,7 +253,7 @@ public sealed class FuelSystem
             throw new ArgumentException($"Stage names must be unique; '{Stages[0].Name}' is there twice.", "stages");
         }
 
-        var nodes = Plan.Nodes.Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
+        var nodes = Network.Nodes.Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
         foreach (InjectorStage stage in Stages)
         {
             foreach (InjectorSeat seat in stage.Seats)

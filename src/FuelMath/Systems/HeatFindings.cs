@@ -95,7 +95,7 @@ public static class HeatFindings
         }
 
         (double pressure, string node) = system
-            .Plan.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
+            .Network.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
             .Select(n => (state.PressureAt(n.Name).ToAbsolute(state.Point.Ambient).Si, n.Name))
             .Min();
         double limit = system.Limits.VaporMarginDifference.InSi();

@@ -52,7 +52,7 @@ public sealed class HotSoak
     /// <summary>Looks at every node of a solved system.</summary>
     /// <param name="system">The system.</param>
     /// <param name="state">A state of it.</param>
-    /// <returns>One for each node of the plan, in its order; none for one that is cut off, whose pressure nobody knows.</returns>
+    /// <returns>One for each node of the network, in its order; none for one that is cut off, whose pressure nobody knows.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The vapor pressure is not known at the fuel's temperature.</exception>
@@ -66,7 +66,7 @@ public sealed class HotSoak
         return
         [
             .. system
-                .Plan.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
+                .Network.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
                 .Select(n =>
                 {
                     AbsolutePressure pressure = state.PressureAt(n.Name).ToAbsolute(ambient);

@@ -6,12 +6,12 @@ namespace FuelMath;
 internal static class LiftPumpSearch
 {
     /// <summary>Each surge tank with the lines of its lift pumps.</summary>
-    internal static ImmutableArray<(PlanNode Tank, ImmutableArray<string> Lifts)> In(
-        ImmutableArray<PlanNode> nodes,
+    internal static ImmutableArray<(NetworkNode Tank, ImmutableArray<string> Lifts)> In(
+        ImmutableArray<NetworkNode> nodes,
         ImmutableArray<Line> lines
     )
     {
-        var tanks = nodes.Where(n => n.IsTank).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
+        var tanks = nodes.Where(n => n.IsFixed).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
         Line[] pumps = [.. lines.Where(l => l.Part is Pump)];
         Line[] passages = [.. lines.Where(l => l.Part is not Pump)];
         return

@@ -1,19 +1,35 @@
+using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 
 namespace FuelMath;
 
-/// <summary>A single operating point, which throws where it has no state.</summary>
-internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : ISystemPoints
+/// <summary>A single operating point.</summary>
+internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : IChosenPoints<OnePoint>
 {
-    internal SystemState? State { get; private set; }
+    private SystemState? state;
+    private Exception? refusal;
+
+    /// <summary>The state; throws where there is none.</summary>
+    internal SystemState Answer()
+    {
+        if (refusal is not null)
+        {
+            ExceptionDispatchInfo.Throw(refusal);
+        }
+
+        return state!;
+    }
 
     /// <inheritdoc />
-    public SolverState Begin(int point) => system.Solver.Begin(at);
+    public SolverState Begin(int point) => new(system.Path, at, null);
 
     /// <inheritdoc />
-    public void Solved(int point, SolverState state, FuelPathSolution solution) =>
-        State = SystemReport.Of(system, state, solution);
+    public void Solved(int point, SettledSolve solve) => state = SystemReport.Of(solve);
 
     /// <inheritdoc />
-    public void Refused(int point, Exception why) => ExceptionDispatchInfo.Throw(why);
+    public void Refused(int point, Exception why) => refusal = why;
+
+    /// <inheritdoc />
+    public void Take(int point, OnePoint from, ImmutableArray<string> remarks) =>
+        (state, refusal) = (from.state!.With(remarks), null);
 }

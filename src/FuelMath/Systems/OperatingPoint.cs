@@ -151,7 +151,7 @@ public sealed class OperatingPoint
 
     /// <summary>The same conditions while the vehicle speeds up steadily.</summary>
     /// <param name="acceleration">How it speeds up; braking is a negative forward one.</param>
-    /// <returns>A new operating point; each node of a plan counts with its place: see <see cref="PlanNode.AtPlace"/>.</returns>
+    /// <returns>A new operating point; each node of a network counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
     public OperatingPoint WithAcceleration(VehicleAcceleration acceleration) =>
         new(this, Speed, Manifold, Supply, Command, Humidity, acceleration) { Drive = Drive };
 

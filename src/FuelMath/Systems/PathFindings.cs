@@ -7,9 +7,9 @@ internal sealed class PathFindings(SolvedSystem solved)
     {
         LookAtReserve();
         LookAtVoltages();
-        for (int i = 0; i < solved.System.Plan.Lines.Length; i++)
+        for (int i = 0; i < solved.System.Network.Lines.Length; i++)
         {
-            Line line = solved.System.Plan.Lines[i];
+            Line line = solved.System.Network.Lines[i];
             foreach (Finding finding in line.Part.FindingsAt(solved.StateOf(i)))
             {
                 solved.Add(finding);

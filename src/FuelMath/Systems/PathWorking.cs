@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>How the pressure at a node follows from that of a tank, line by line, at the flows of a solved state.</summary>
-internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pressures, double[] flows)
+internal sealed class PathWorking(Network network, StateInputs inputs, double[] pressures, double[] flows)
 {
     private static readonly DataSource AlongALine = new(
         "Definition",
@@ -23,11 +23,11 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
         PathStep[] way =
             Way(node)
             ?? throw new InvalidOperationException(
-                $"No open way leads from a tank to '{plan.Nodes[node].Name}', so that its pressure does not follow from one."
+                $"No open way leads from a tank to '{network.Nodes[node].Name}', so that its pressure does not follow from one."
             );
         int at = way.Length == 0 ? node : way[0].Start;
         Traced pressure = ReaderUnits.Input(
-            new Symbol("p", "Pa", $"pressure in '{plan.Nodes[at].Name}' over ambient"),
+            new Symbol("p", "Pa", $"pressure in '{network.Nodes[at].Name}' over ambient"),
             pressures[at],
             "bar"
         );
@@ -47,13 +47,13 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
     /// <exception cref="InvalidOperationException">An end is cut off.</exception>
     internal Traced MissOf(int line)
     {
-        int from = SeatMap.NodeIndex(plan, plan.Lines[line].From);
-        int to = SeatMap.NodeIndex(plan, plan.Lines[line].To);
+        int from = network.PlaceOf(network.Lines[line].From);
+        int to = network.PlaceOf(network.Lines[line].To);
         Traced asked = InState(to) - InState(from);
         double height = inputs.HeightOf(to) - inputs.HeightOf(from);
         if (height != 0)
         {
-            asked += Column(height, $"height of '{plan.Nodes[to].Name}' over '{plan.Nodes[from].Name}'");
+            asked += Column(height, $"height of '{network.Nodes[to].Name}' over '{network.Nodes[from].Name}'");
         }
 
         Traced rise = Traced.Step(asked, new Symbol("dps", "Pa", "pressure rise that the system asks"), AlongALine);
@@ -62,9 +62,9 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
 
     private Traced InState(int node) =>
         double.IsNaN(pressures[node])
-            ? throw NetworkState.CutOff(plan.Nodes[node].Name)
+            ? throw NetworkState.CutOff(network.Nodes[node].Name)
             : ReaderUnits.Input(
-                new Symbol("ps", "Pa", $"pressure at '{plan.Nodes[node].Name}' in the solved state"),
+                new Symbol("ps", "Pa", $"pressure at '{network.Nodes[node].Name}' in the solved state"),
                 pressures[node],
                 "bar"
             );
@@ -78,7 +78,7 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
 
     private Traced After(PathStep step, Traced pressure)
     {
-        (Line line, int far) = (plan.Lines[step.Line], step.End);
+        (Line line, int far) = (network.Lines[step.Line], step.End);
         Traced taken = LossOf(step.Line);
         double height = inputs.HeightOf(step.Start) - inputs.HeightOf(far);
         if (height != 0)
@@ -88,7 +88,7 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
 
         return Traced.Step(
             step.IsForward ? pressure - taken : pressure + taken,
-            new Symbol("p", "Pa", $"pressure at '{plan.Nodes[far].Name}', past '{line.Name}'"),
+            new Symbol("p", "Pa", $"pressure at '{network.Nodes[far].Name}', past '{line.Name}'"),
             AlongALine
         );
     }
@@ -96,7 +96,7 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
     /// <summary>What a line's part takes between its first and its second node, weight aside.</summary>
     private Traced LossOf(int index)
     {
-        Line line = plan.Lines[index];
+        Line line = network.Lines[index];
         double[] settings = inputs.SettingsOf(index);
         LossInputs at = new()
         {
@@ -116,8 +116,8 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
     /// <summary>What the law of a part without steps of its own says, between the pressures of the state.</summary>
     private double LossByLaw(Line line, double[] settings, double flow)
     {
-        int from = SeatMap.NodeIndex(plan, line.From);
-        int to = SeatMap.NodeIndex(plan, line.To);
+        int from = network.PlaceOf(line.From);
+        int to = network.PlaceOf(line.To);
         NetworkNode[] ends =
         [
             NetworkNode.FixedPressure("from", default, SiUnits.Length(inputs.HeightOf(from))),
@@ -148,8 +148,8 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
 
     private PathStep[]? Way(int node, bool along)
     {
-        var reached = new PathStep?[plan.Nodes.Length];
-        var tanks = Enumerable.Range(0, plan.Nodes.Length).Where(i => plan.Nodes[i].IsTank).ToHashSet();
+        var reached = new PathStep?[network.Nodes.Length];
+        var tanks = Enumerable.Range(0, network.Nodes.Length).Where(i => network.Nodes[i].IsFixed).ToHashSet();
         var open = new Queue<int>(tanks);
         var seen = new HashSet<int>(tanks);
         while (open.TryDequeue(out int at))
@@ -177,13 +177,13 @@ internal sealed class PathWorking(FuelPlan plan, StateInputs inputs, double[] pr
 
     private IEnumerable<PathStep> StepsFrom(int node, bool along)
     {
-        for (int i = 0; i < plan.Lines.Length; i++)
+        for (int i = 0; i < network.Lines.Length; i++)
         {
-            int from = SeatMap.NodeIndex(plan, plan.Lines[i].From);
-            int to = SeatMap.NodeIndex(plan, plan.Lines[i].To);
+            int from = network.PlaceOf(network.Lines[i].From);
+            int to = network.PlaceOf(network.Lines[i].To);
 
             // What shuts passes on a pressure only while fuel flows in it; a passage does so at rest, too.
-            bool rests = flows[i] == 0 && plan.Lines[i].Part is { IsPassage: true, Law.IsOneWay: false };
+            bool rests = flows[i] == 0 && network.Lines[i].Part is { IsPassage: true, Law.IsOneWay: false };
             if (node == from && (rests || (along ? flows[i] > 0 : flows[i] < 0)))
             {
                 yield return new(i, from, to, true);

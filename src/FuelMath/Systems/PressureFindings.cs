@@ -57,7 +57,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
     {
         RegulatorReference[] references =
         [
-            .. solved.System.Plan.Lines.Select(l => l.Part).OfType<IRegulator>().Select(r => r.Reference),
+            .. solved.System.Network.Lines.Select(l => l.Part).OfType<IRegulator>().Select(r => r.Reference),
         ];
         return references.Length > 0
             ? Array.TrueForAll(references, r => (r == RegulatorReference.Manifold) == isToldFixed)

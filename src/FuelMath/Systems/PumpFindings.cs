@@ -12,7 +12,7 @@ internal sealed class PumpFindings(SolvedSystem solved)
 
     internal void Look()
     {
-        Pump[] pumps = [.. solved.System.Plan.Lines.Select(l => l.Part).OfType<Pump>()];
+        Pump[] pumps = [.. solved.System.Network.Lines.Select(l => l.Part).OfType<Pump>()];
         double density = solved.System.Fuel.DensityAt(solved.Point.Fuel).InSi();
         foreach ((PumpMatch match, Pump pump) in solved.Parts.Pumps.Zip(pumps))
         {

@@ -31,7 +31,7 @@ internal sealed class PumpReserve
         curves =
         [
             .. parts.Pumps.Select(match =>
-                ((Pump)system.Plan.Lines.Single(l => l.Name == match.Line).Part).CurveAt(
+                ((Pump)system.Network.Lines.Single(l => l.Name == match.Line).Part).CurveAt(
                     match.Voltage,
                     system.Fuel.DensityAt(point.Fuel)
                 )
@@ -40,8 +40,9 @@ internal sealed class PumpReserve
     }
 
     /// <summary>The reserve, m³/s; null where there is no pump or nothing says what pressure must hold.</summary>
-    internal static double? Of(FuelSystem system, OperatingPoint point, SystemParts all, FuelPathSolution path)
+    internal static double? Of(SettledSolve solve, SystemParts all)
     {
+        (FuelSystem system, OperatingPoint point) = (solve.System, solve.Point);
         SystemParts parts = AtTheRails(system, all);
         if (parts.Pumps.IsEmpty)
         {
@@ -55,14 +56,7 @@ internal sealed class PumpReserve
 
         double drawn = parts.Injectors.Sum(i => i.MeanFlow.InSi());
         return Surplus(system, point, parts) is { } surplus
-            ? new PumpReserve(
-                system,
-                point,
-                parts,
-                surplus,
-                drawn > 0 ? Dissipated(system, point, path) / drawn : 0,
-                drawn
-            ).Value()
+            ? new PumpReserve(system, point, parts, surplus, drawn > 0 ? Dissipated(solve) / drawn : 0, drawn).Value()
             : null;
     }
 
@@ -72,7 +66,7 @@ internal sealed class PumpReserve
     /// </summary>
     internal static SystemParts AtTheRails(FuelSystem system, SystemParts parts)
     {
-        if (system.Plan.LiftPumps.IsEmpty)
+        if (system.Layout.LiftPumps.IsEmpty)
         {
             return parts;
         }
@@ -87,14 +81,14 @@ internal sealed class PumpReserve
     /// <summary>The lines that lead to an injector without passing a tank.</summary>
     private static HashSet<string> RailLines(FuelSystem system)
     {
-        HashSet<string> tanks = [.. system.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name)];
+        HashSet<string> tanks = [.. system.Network.Nodes.Where(n => n.IsFixed).Select(n => n.Name)];
         HashSet<string> nodes = [.. system.Stages.SelectMany(s => s.Seats).Select(s => s.Node)];
         HashSet<string> lines = [];
         int known = -1;
         while (known < lines.Count)
         {
             known = lines.Count;
-            foreach (Line line in system.Plan.Lines.Where(l => nodes.Contains(l.From) || nodes.Contains(l.To)))
+            foreach (Line line in system.Network.Lines.Where(l => nodes.Contains(l.From) || nodes.Contains(l.To)))
             {
                 lines.Add(line.Name);
                 nodes.UnionWith(new[] { line.From, line.To }.Where(n => !tanks.Contains(n)));
@@ -142,27 +136,30 @@ internal sealed class PumpReserve
     }
 
     /// <summary>What hoses, fittings and filters take, W.</summary>
-    private static double Dissipated(FuelSystem system, OperatingPoint point, FuelPathSolution path)
+    private static double Dissipated(SettledSolve solve)
     {
+        (FuelSystem system, OperatingPoint point) = (solve.System, solve.Point);
         double weight = system.Fuel.DensityAt(point.Fuel).InSi() * Hydrostatics.StandardGravity;
         double sum = 0;
         HashSet<string> rails = RailLines(system);
-        for (int i = 0; i < system.Plan.Lines.Length; i++)
+        for (int i = 0; i < system.Network.Lines.Length; i++)
         {
-            Line line = system.Plan.Lines[i];
+            Line line = system.Network.Lines[i];
             if (line.Part.IsPassage && rails.Contains(line.Name))
             {
-                (int from, int to) = (Node(system, line.From), Node(system, line.To));
+                (int from, int to) = (system.Network.PlaceOf(line.From), system.Network.PlaceOf(line.To));
                 double head =
-                    weight * (system.Plan.Nodes[from].HeightAt(point) - system.Plan.Nodes[to].HeightAt(point));
-                sum += path.LineFlows[i] * (path.NodePressures[from] - path.NodePressures[to] + head);
+                    weight
+                    * (
+                        point.Acceleration.HeightOf(system.Network.Nodes[from])
+                        - point.Acceleration.HeightOf(system.Network.Nodes[to])
+                    );
+                sum += solve.LineFlows[i] * (solve.NodePressures[from] - solve.NodePressures[to] + head);
             }
         }
 
         return Math.Max(sum, 0);
     }
-
-    private static int Node(FuelSystem system, string name) => SeatMap.NodeIndex(system.Plan, name);
 
     private double? Value()
     {
@@ -209,7 +206,7 @@ internal sealed class PumpReserve
     private double OpenLoss(double flow)
     {
         double worst = 0;
-        foreach (Line line in system.Plan.Lines)
+        foreach (Line line in system.Network.Lines)
         {
             if (line.Part is ReducingRegulator { FullyOpen: { } open })
             {

@@ -18,7 +18,7 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
     {
         (this.system, this.point, this.shifts) = (system, point, shifts);
         Refusals = new Exception?[count];
-        Pressures = Rows(system.Plan.Nodes.Length, count);
+        Pressures = Rows(system.Network.Nodes.Length, count);
         Lambdas = Rows(system.Engine.Chambers + 1, count);
         DutyCycles = Rows(system.Stages.Length, count);
     }
@@ -39,22 +39,22 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
     internal double[][] DutyCycles { get; }
 
     /// <inheritdoc />
-    public SolverState Begin(int solve) => system.Solver.Begin(point, shifts(solve));
+    public SolverState Begin(int solve) => new(system.Path, point, shifts(solve));
 
     /// <inheritdoc />
-    public void Solved(int solve, SolverState state, FuelPathSolution solution)
+    public void Solved(int solve, SettledSolve settled)
     {
         for (int i = 0; i < Pressures.Length; i++)
         {
-            Pressures[i][solve] = solution.NodePressures[i];
+            Pressures[i][solve] = settled.NodePressures[i];
         }
 
         for (int s = 0; s < DutyCycles.Length; s++)
         {
-            DutyCycles[s][solve] = state.DutyCycle(s);
+            DutyCycles[s][solve] = settled.State.DutyCycle(s);
         }
 
-        (var chambers, FuelMath.Lambda? mean, _) = SystemReport.Mixture(system, state, solution);
+        (var chambers, FuelMath.Lambda? mean, _) = SystemReport.Mixture(settled);
         Lambdas[0][solve] = mean?.Si ?? double.NaN;
         for (int i = 0; i < Lambdas.Length - 1; i++)
         {

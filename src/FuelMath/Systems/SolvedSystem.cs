@@ -1,45 +1,39 @@
 namespace FuelMath;
 
 /// <summary>A settled solve as findings look at it, and the list that they add to.</summary>
-internal sealed class SolvedSystem(
-    FuelSystem system,
-    OperatingPoint point,
-    SystemParts parts,
-    FuelPathSolution path,
-    SolverState inputs
-)
+internal sealed class SolvedSystem(SettledSolve solve, SystemParts parts)
 {
     private readonly List<Finding> found = [];
 
-    internal FuelSystem System { get; } = system;
+    internal FuelSystem System => solve.System;
 
-    internal OperatingPoint Point { get; } = point;
+    internal OperatingPoint Point => solve.Point;
 
     internal SystemParts Parts { get; } = parts;
 
-    /// <summary>Gauge pressures in the order of the plan's nodes, Pa.</summary>
-    internal double[] Pressures { get; } = path.NodePressures;
+    /// <summary>Gauge pressures in the order of the network's nodes, Pa.</summary>
+    internal double[] Pressures => solve.NodePressures;
 
-    /// <summary>Volume flows in the order of the plan's lines, m³/s.</summary>
-    internal double[] Flows { get; } = path.LineFlows;
+    /// <summary>Volume flows in the order of the network's lines, m³/s.</summary>
+    internal double[] Flows => solve.LineFlows;
 
     internal IEnumerable<Finding> Found => found;
 
     /// <summary>The part of a line in this state.</summary>
     internal PartState StateOf(int line)
     {
-        FuelPlan plan = System.Plan;
-        bool ahead = plan.IsAheadOfAPump(line);
+        Network network = System.Network;
+        bool ahead = System.Layout.IsAheadOfAPump(line);
         return new()
         {
-            Line = plan.Lines[line].Name,
-            Condition = path.ConditionOf(line),
+            Line = network.Lines[line].Name,
+            Condition = solve.ConditionOf(line),
             Flow = Flows[line],
-            Inlet = Pressures[SeatMap.NodeIndex(plan, plan.Lines[line].From)],
-            Outlet = Pressures[SeatMap.NodeIndex(plan, plan.Lines[line].To)],
-            Density = inputs.Density,
-            Viscosity = inputs.Viscosity,
-            PumpVolts = inputs.FeedVolts[inputs.Map.Feeds[line]],
+            Inlet = Pressures[network.PlaceOf(network.Lines[line].From)],
+            Outlet = Pressures[network.PlaceOf(network.Lines[line].To)],
+            Density = solve.State.Density,
+            Viscosity = solve.State.Viscosity,
+            PumpVolts = solve.State.FeedVolts[solve.State.Path.Feeds[line]],
             IsSuction = ahead,
             GreatestVelocity = (ahead ? System.Limits.SuctionVelocity : System.Limits.FeedVelocity).InSi(),
             VelocitySource = System.Limits.SourceOf(ahead ? LimitKind.SuctionVelocity : LimitKind.FeedVelocity),

@@ -8,10 +8,18 @@ internal sealed class SolverState
     private readonly double[] lastMiss;
     private readonly double[] lastVolts;
 
-    internal SolverState(FuelSystem system, SeatMap map, OperatingPoint point, InputShifts? shifts)
+    /// <summary>What a point begins with.</summary>
+    /// <param name="path">The system.</param>
+    /// <param name="point">The point.</param>
+    /// <param name="shifts">How its inputs differ from the description; null where they do not.</param>
+    /// <exception cref="ArgumentException">The command does not fit the system.</exception>
+    /// <exception cref="OutsideTableException">The fuel or the engine is not described at these conditions.</exception>
+    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
+    internal SolverState(SystemPath path, OperatingPoint point, InputShifts? shifts)
     {
-        this.system = system;
-        Map = map;
+        system = path.System;
+        point.Command.CheckStages(system.Stages.Length, nameof(point));
+        Path = path;
         Point = point;
         Shifts = shifts;
         Density = system.Fuel.DensityAt(point.Fuel).InSi() * (shifts?.Density ?? 1);
@@ -22,7 +30,7 @@ internal sealed class SolverState
             : 0;
         AirMass = BelievedAirMass * DryShare(point);
         int stages = system.Stages.Length;
-        int seats = map.Seats.Length;
+        int seats = path.Seats.Length;
         Periods = new double[stages];
         Widths = new double[stages];
         Models = new StageModel[stages];
@@ -32,10 +40,10 @@ internal sealed class SolverState
         SeatPressures = new double[seats];
         Coefficients = new double[seats];
         Commanded = new double[seats];
-        Readings = Array.ConvertAll(map.Parts, p => p.Reading());
+        Readings = Array.ConvertAll(path.Parts, p => p.Reading());
         Pumps = [.. Readings.OfType<PumpReading>()];
-        PumpRises = new double[map.Pumps.Length];
-        PumpAmperes = new double[map.Pumps.Length];
+        PumpRises = new double[path.Pumps.Length];
+        PumpAmperes = new double[path.Pumps.Length];
         InjectorVolts = point.Supply.InSi();
         int feeds = system.Power.Feeds.Length + 1;
         (FeedAmperes, FeedVolts, lastMiss, lastVolts) = (
@@ -55,16 +63,16 @@ internal sealed class SolverState
 
             // An engine that stands still meters nothing; a period of one second serves the static test.
             Periods[s] = turns ? 1 / system.Engine.InjectionsPerSecond(point.Speed, stage.PulsesPerCycle).InSi() : 1;
-            fitted[s] = new StageModel(map.Injectors[s], Periods[s], map.PulsesPerChamber[s]);
+            fitted[s] = new StageModel(path.Injectors[s], Periods[s], path.PulsesPerChamber[s]);
             if (shifts is not null)
             {
-                fitted[s].Shift(shifts.InjectorFlow.AsSpan(map.First[s], stage.Seats.Length), shifts.DeadTime);
+                fitted[s].Shift(shifts.InjectorFlow.AsSpan(path.First[s], stage.Seats.Length), shifts.DeadTime);
             }
         }
 
         for (int seat = 0; seat < seats; seat++)
         {
-            InjectorStage stage = system.Stages[map.Stages[seat]];
+            InjectorStage stage = system.Stages[path.Stages[seat]];
             DischargePressures[seat] = stage.DischargeGaugeSi(point);
             DifferentialPressures[seat] = stage.Belief.ToldSi(DischargePressures[seat]) is { } told and > 0
                 ? told
@@ -72,7 +80,7 @@ internal sealed class SolverState
         }
     }
 
-    internal SeatMap Map { get; }
+    internal SystemPath Path { get; }
 
     /// <summary>How this point's inputs differ from the description; null where they do not.</summary>
     internal InputShifts? Shifts { get; }
@@ -127,12 +135,12 @@ internal sealed class SolverState
     /// <summary>What a part is told in this round.</summary>
     internal PointInputs InputsOf(int part)
     {
-        int seat = part - Map.Lines;
+        int seat = part - Path.Lines;
         return new()
         {
             Manifold = ManifoldGauge,
-            Tank = seat < 0 ? Map.Tanks[part] : 0,
-            PumpVolts = seat < 0 ? FeedVolts[Map.Feeds[part]] : 0,
+            Tank = seat < 0 ? Path.Tanks[part] : 0,
+            PumpVolts = seat < 0 ? FeedVolts[Path.Feeds[part]] : 0,
             PumpFlowScale = Shifts?.PumpFlow ?? 1,
             Density = Density,
             HeldShift = Shifts?.SetPoint ?? 0,
@@ -228,7 +236,7 @@ internal sealed class SolverState
     /// <summary>A stage with its fitted injectors at the pressures and voltage of the round.</summary>
     internal StageModel Fitted(int stage)
     {
-        int first = Map.First[stage];
+        int first = Path.First[stage];
         fitted[stage]
             .Guess(
                 DifferentialPressures.AsSpan(first, system.Stages[stage].Seats.Length),
@@ -248,8 +256,8 @@ internal sealed class SolverState
         {
             if (TrueDifferences[seat] > 0)
             {
-                int stage = Map.Stages[seat];
-                fitted[stage].Judge(seat - Map.First[stage], DifferentialPressures[seat], InjectorVolts, IsPulsed);
+                int stage = Path.Stages[seat];
+                fitted[stage].Judge(seat - Path.First[stage], DifferentialPressures[seat], InjectorVolts, IsPulsed);
             }
         }
     }
@@ -257,8 +265,8 @@ internal sealed class SolverState
     /// <summary>Volume flow of an injector that is held open, m³/s, in the last round.</summary>
     internal double StaticFlow(int seat)
     {
-        int stage = Map.Stages[seat];
-        return fitted[stage].StaticMassFlow(seat - Map.First[stage]) / Density;
+        int stage = Path.Stages[seat];
+        return fitted[stage].StaticMassFlow(seat - Path.First[stage]) / Density;
     }
 
     /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>
@@ -268,7 +276,7 @@ internal sealed class SolverState
         InjectorStage s = system.Stages[stage];
         double told =
             s.Belief.ToldSi(s.DischargeGaugeSi(Point))
-            ?? DifferentialPressures.AsSpan(Map.First[stage], s.Seats.Length).ToArray().Average();
+            ?? DifferentialPressures.AsSpan(Path.First[stage], s.Seats.Length).ToArray().Average();
         if (told <= 0)
         {
             throw new NoSolutionException(
@@ -281,7 +289,7 @@ internal sealed class SolverState
             );
         }
 
-        var model = new StageModel([s.Belief.Injector], Periods[stage], Map.PulsesPerChamber[stage]);
+        var model = new StageModel([s.Belief.Injector], Periods[stage], Path.PulsesPerChamber[stage]);
         model.Set([told], s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(), Point.Supply.InSi(), true);
         return model;
     }

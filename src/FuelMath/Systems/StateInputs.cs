@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>What the parts of a solved state were told: kept so that the state can show how it was made.</summary>
 internal sealed class StateInputs(SolverState state)
 {
-    private readonly SeatMap map = state.Map;
+    private readonly SystemPath path = state.Path;
     private readonly PointInputs first = state.InputsOf(0);
     private readonly double[] volts = [.. state.FeedVolts];
     private readonly OperatingPoint point = state.Point;
@@ -14,19 +14,19 @@ internal sealed class StateInputs(SolverState state)
     /// <summary>Pa s.</summary>
     internal double Viscosity { get; } = state.Viscosity;
 
-    /// <summary>The height that a node of the plan counts with, m.</summary>
-    internal double HeightOf(int node) => map.Places[node].HeightAt(point);
+    /// <summary>The height that a node of the network counts with, m.</summary>
+    internal double HeightOf(int node) => path.HeightOf(node, point);
 
     /// <summary>The settings of a line's law at this point; empty where it has none.</summary>
     internal double[] SettingsOf(int line)
     {
-        FlowPart part = map.Parts[line];
+        FlowPart part = path.Parts[line];
         if (part.Reading() is not { } reading)
         {
             return [];
         }
 
-        PointInputs told = first with { Tank = map.Tanks[line], PumpVolts = volts[map.Feeds[line]] };
+        PointInputs told = first with { Tank = path.Tanks[line], PumpVolts = volts[path.Feeds[line]] };
         reading.Set(told);
         double[] settings = new double[part.Law.SettingCount];
         reading.Write(told, settings);

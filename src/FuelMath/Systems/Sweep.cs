@@ -126,7 +126,7 @@ public sealed class Sweep
             );
         }
 
-        system.Solver.CheckCommand(conditions, ofConditions);
+        conditions.Command.CheckStages(system.Stages.Length, ofConditions);
         foreach (RotationalSpeed speed in Speeds)
         {
             OperatingPoint.CheckSpeed(speed, conditions.Command, ofSpeeds);
@@ -151,11 +151,10 @@ public sealed class Sweep
             Put(point, from.Points[point].State!.With(remarks), null);
 
         /// <inheritdoc />
-        public SolverState Begin(int point) => system.Solver.Begin(conditions.At(SpeedOf(point), ManifoldOf(point)));
+        public SolverState Begin(int point) => new(system.Path, conditions.At(SpeedOf(point), ManifoldOf(point)), null);
 
         /// <inheritdoc />
-        public void Solved(int point, SolverState state, FuelPathSolution solution) =>
-            Put(point, SystemReport.Of(system, state, solution), null);
+        public void Solved(int point, SettledSolve solve) => Put(point, SystemReport.Of(solve), null);
 
         /// <inheritdoc />
         public void Refused(int point, Exception why) => Put(point, null, why);

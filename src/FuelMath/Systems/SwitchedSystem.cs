@@ -15,33 +15,14 @@ internal sealed class SwitchedSystem
     private SwitchedSystem(FuelSystem system, ImmutableArray<SwitchedPump> pumps)
     {
         this.pumps = pumps;
-        systems =
-        [
-            .. Enumerable.Range(0, 1 << pumps.Length).Select(running => system.WithPlan(system.Plan.Running(running))),
-        ];
+        systems = [.. Enumerable.Range(0, 1 << pumps.Length).Select(running => system.Running(pumps, running))];
     }
 
     /// <summary>Makes the cases; null for a system without switched pumps.</summary>
     internal static SwitchedSystem? Of(FuelSystem system) =>
-        system.Plan.Switched is { IsEmpty: false } pumps ? new(system, pumps) : null;
-
-    /// <summary>The state of one point.</summary>
-    internal SystemState Solve(OperatingPoint point)
-    {
-        Seen<SystemState> last = new SwitchChoice<Seen<SystemState>>(
-            pumps,
-            new States<SystemState>(
-                systems[0].Name,
-                pumps,
-                running =>
-                {
-                    SystemState state = systems[running].Solve(point);
-                    return new(state, ValuesIn(state.Network, point));
-                }
-            )
-        ).One();
-        return last.State.With(last.Remarks);
-    }
+        SwitchedPump.Of(system.Network.Lines.Select(l => (l.Name, l.Switch))) is { IsEmpty: false } pumps
+            ? new(system, pumps)
+            : null;
 
     /// <summary>Solves all points for each set of running pumps, and takes for each the one that lasts.</summary>
     internal TPoints SolveAll<TPoints>(
@@ -56,7 +37,7 @@ internal sealed class SwitchedSystem
         for (int running = 0; running < runs.Length; running++)
         {
             SystemBatch.Run(
-                systems[running].Solver,
+                systems[running].Path,
                 runs[running],
                 count,
                 progress is null ? null : new Part(progress, running, runs.Length, count),
@@ -128,10 +109,10 @@ internal sealed class SwitchedSystem
         public SolverState Begin(int point) => points.Begin(point);
 
         /// <inheritdoc />
-        public void Solved(int point, SolverState state, FuelPathSolution solution)
+        public void Solved(int point, SettledSolve solve)
         {
-            values[point] = system.ValuesIn(solution.State, state.Point);
-            points.Solved(point, state, solution);
+            values[point] = system.ValuesIn(solve.Network, solve.Point);
+            points.Solved(point, solve);
         }
 
         /// <inheritdoc />

@@ -6,24 +6,18 @@ namespace FuelMath;
 internal static class SystemFindings
 {
     /// <summary>All findings, the gravest first.</summary>
-    internal static ImmutableArray<Finding> Of(
-        FuelSystem system,
-        OperatingPoint point,
-        SystemParts parts,
-        FuelPathSolution path,
-        SolverState inputs
-    )
+    internal static ImmutableArray<Finding> Of(SettledSolve solve, SystemParts parts)
     {
-        var solved = new SolvedSystem(system, point, parts, path, inputs);
+        var solved = new SolvedSystem(solve, parts);
         new InjectorFindings(solved).Look();
         new MixtureFindings(solved).Look();
         new PathFindings(solved).Look();
         new PumpFindings(solved).Look();
         new VaporFindings(solved).Look();
         new WiringFindings(solved).Look();
-        foreach (OwnLimit own in system.Limits.Own)
+        foreach (OwnLimit own in solve.System.Limits.Own)
         {
-            solved.Add(OfOwner(own, system.Limits.Standing!.ValueOf(own.Kind)));
+            solved.Add(OfOwner(own, solve.System.Limits.Standing!.ValueOf(own.Kind)));
         }
 
         return [.. solved.Found.OrderByDescending(f => f.Severity)];

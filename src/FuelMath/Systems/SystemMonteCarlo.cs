@@ -118,13 +118,13 @@ public sealed class SystemMonteCarlo
             );
 
     /// <summary>The pressure at a node.</summary>
-    /// <param name="node">A node of the plan.</param>
+    /// <param name="node">A node of the network.</param>
     /// <returns>Its gauge pressure, and how it scatters.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="InvalidOperationException">Some trials have no state: see <see cref="OfSolvedTrials"/>.</exception>
     public TrialSpread<GaugePressure, Pressure> PressureAt(string node) =>
         new(
-            Numbers(trials.Pressures, SeatMap.NodeIndex(System.Plan, node)),
+            Numbers(trials.Pressures, System.Network.PlaceOf(node)),
             pascals => new GaugePressure(pascals),
             SiUnits.Pressure
         );

@@ -10,59 +10,48 @@ internal static class SystemReport
     private const string BetweenVoltages =
         "A pump runs between two measured voltages, where flow and current are taken as linear in voltage: not proven.";
 
-    internal static SystemState Of(FuelSystem system, SolverState state, FuelPathSolution solution)
+    internal static SystemState Of(SettledSolve solve)
     {
-        ImmutableArray<InjectorResult> injectors = Injectors(system, state, solution);
-        (ImmutableArray<ChamberMixture> chambers, Lambda? lambda, Lambda? ifOilUnburned) = Mixture(
-            system,
-            state,
-            solution
-        );
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
+        ImmutableArray<InjectorResult> injectors = Injectors(solve);
+        (ImmutableArray<ChamberMixture> chambers, Lambda? lambda, Lambda? ifOilUnburned) = Mixture(solve);
         var parts = new SystemParts
         {
             Injectors = injectors,
-            Stages = Stages(system, state, solution, injectors),
-            Pumps = Pumps(system, state, solution),
-            Regulators = Regulators(system, state, solution),
+            Stages = Stages(solve, injectors),
+            Pumps = Pumps(solve),
+            Regulators = Regulators(solve),
             Chambers = chambers,
             Lambda = lambda,
             LambdaIfOilUnburned = ifOilUnburned,
-            SurgeTanks = system.Plan.BalancesIn(solution.State),
+            SurgeTanks = system.Layout.BalancesIn(solve.Network),
             Target = state.Point.Command.Lambda,
             Wiring = system.Power.Mesh is null
                 ? null
                 : system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
         };
-        parts = parts.WithReserve(PumpReserve.Of(system, state.Point, parts, solution));
+        parts = parts.WithReserve(PumpReserve.Of(solve, parts));
         var evidence = new SolutionEvidence(
             state.Rounds,
             state.Iterations,
-            SiUnits.VolumeFlow(solution.WorstImbalance),
-            solution.WorstNode,
-            SiUnits.Pressure(solution.WorstPressureError),
-            solution.WorstLine,
-            Estimates(system, state)
+            solve.Network.WorstMassImbalance,
+            solve.Network.WorstMassImbalanceNode,
+            solve.Network.WorstPressureDifference,
+            solve.Network.WorstPressureDifferenceLink,
+            Estimates(state)
         );
-        return new SystemState(
-            system.Plan,
-            state.Point,
-            solution,
-            new StateInputs(state),
-            parts,
-            evidence,
-            SystemFindings.Of(system, state.Point, parts, solution, state)
-        );
+        return new SystemState(solve, parts, evidence, SystemFindings.Of(solve, parts));
     }
 
-    private static ImmutableArray<string> Estimates(FuelSystem system, SolverState state)
+    private static ImmutableArray<string> Estimates(SolverState state)
     {
-        ImmutableArray<string> estimates = system.Solver.Estimates;
+        ImmutableArray<string> estimates = state.Path.Estimates;
         if (Array.Exists(state.Pumps, p => p.IsBetweenVoltages))
         {
             estimates = estimates.Add(BetweenVoltages);
         }
 
-        foreach (Pump pump in state.Map.Pumps)
+        foreach (Pump pump in state.Path.Pumps)
         {
             if (PumpFindings.Words(pump, state.Density) is { } words)
             {
@@ -81,27 +70,24 @@ internal static class SystemReport
         return estimates;
     }
 
-    private static ImmutableArray<InjectorResult> Injectors(
-        FuelSystem system,
-        SolverState state,
-        FuelPathSolution solution
-    )
+    private static ImmutableArray<InjectorResult> Injectors(SettledSolve solve)
     {
-        var results = ImmutableArray.CreateBuilder<InjectorResult>(state.Map.Seats.Length);
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
+        var results = ImmutableArray.CreateBuilder<InjectorResult>(state.Path.Seats.Length);
         for (int s = 0; s < system.Stages.Length; s++)
         {
             StageModel model = state.Fitted(s);
             for (int i = 0; i < system.Stages[s].Seats.Length; i++)
             {
-                int seat = state.Map.First[s] + i;
+                int seat = state.Path.First[s] + i;
                 results.Add(
                     new InjectorResult(
                         system.Stages[s].Name,
-                        state.Map.Seats[seat],
+                        state.Path.Seats[seat],
                         SiUnits.Pressure(state.TrueDifferences[seat]),
                         SiUnits.ElectricPotential(state.InjectorVolts),
                         model.Pulse(i, state.Widths[s]),
-                        SiUnits.VolumeFlow(solution.InjectorFlows[seat]),
+                        SiUnits.VolumeFlow(solve.InjectorFlows[seat]),
                         state.Widths[s] == 0
                     )
                 );
@@ -111,29 +97,25 @@ internal static class SystemReport
         return results.MoveToImmutable();
     }
 
-    private static ImmutableArray<StageResult> Stages(
-        FuelSystem system,
-        SolverState state,
-        FuelPathSolution solution,
-        ImmutableArray<InjectorResult> injectors
-    )
+    private static ImmutableArray<StageResult> Stages(SettledSolve solve, ImmutableArray<InjectorResult> injectors)
     {
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
         var results = ImmutableArray.CreateBuilder<StageResult>(system.Stages.Length);
         for (int s = 0; s < system.Stages.Length; s++)
         {
-            int first = state.Map.First[s];
+            int first = state.Path.First[s];
             int count = system.Stages[s].Seats.Length;
             double flow = 0;
             double least = double.PositiveInfinity;
             bool open = false;
             for (int seat = first; seat < first + count; seat++)
             {
-                flow += solution.InjectorFlows[seat];
+                flow += solve.InjectorFlows[seat];
                 least = Math.Min(least, state.TrueDifferences[seat]);
                 open |= injectors[seat].Pulse.IsHeldOpen;
             }
 
-            (double overTime, double overFlow) = Pulsing(system, state, injectors, solution, s);
+            (double overTime, double overFlow) = Pulsing(solve, injectors, s);
             results.Add(
                 new StageResult(
                     system.Stages[s].Name,
@@ -156,14 +138,13 @@ internal static class SystemReport
 
     /// <summary>How losses rise because a stage draws in pulses: its injectors' mean flows at their static flow.</summary>
     private static (double OverTime, double OverFlow) Pulsing(
-        FuelSystem system,
-        SolverState state,
+        SettledSolve solve,
         ImmutableArray<InjectorResult> injectors,
-        FuelPathSolution solution,
         int stage
     )
     {
-        int first = state.Map.First[stage];
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
+        int first = state.Path.First[stage];
         Span<double> flows = stackalloc double[system.Stages[stage].Seats.Length];
         Span<double> shares = stackalloc double[flows.Length];
         for (int i = 0; i < flows.Length; i++)
@@ -171,18 +152,19 @@ internal static class SystemReport
             int seat = first + i;
             bool always = injectors[seat].Pulse.IsHeldOpen || state.Point.Command.Kind == FuelCommandKind.AllOpen;
             flows[i] = state.StaticFlow(seat);
-            shares[i] = always ? 1 : Math.Clamp(solution.InjectorFlows[seat] / flows[i], 0, 1);
+            shares[i] = always ? 1 : Math.Clamp(solve.InjectorFlows[seat] / flows[i], 0, 1);
         }
 
         return PulsingLoss.Of(flows, shares, system.Stages[stage].FiringGroups ?? 1);
     }
 
-    private static ImmutableArray<PumpMatch> Pumps(FuelSystem system, SolverState state, FuelPathSolution solution)
+    private static ImmutableArray<PumpMatch> Pumps(SettledSolve solve)
     {
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
         var results = ImmutableArray.CreateBuilder<PumpMatch>(state.PumpRises.Length);
-        for (int i = 0; i < system.Plan.Lines.Length; i++)
+        for (int i = 0; i < system.Network.Lines.Length; i++)
         {
-            if (system.Plan.Lines[i].Part is not Pump)
+            if (system.Network.Lines[i].Part is not Pump)
             {
                 continue;
             }
@@ -190,13 +172,13 @@ internal static class SystemReport
             int pump = results.Count;
             results.Add(
                 new PumpMatch(
-                    system.Plan.Lines[i].Name,
-                    SiUnits.ElectricPotential(state.FeedVolts[state.Map.Feeds[i]]),
+                    system.Network.Lines[i].Name,
+                    SiUnits.ElectricPotential(state.FeedVolts[state.Path.Feeds[i]]),
                     SiUnits.ElectricCurrent(state.PumpAmperes[pump]),
-                    SiUnits.VolumeFlow(solution.LineFlows[i]),
+                    SiUnits.VolumeFlow(solve.LineFlows[i]),
                     SiUnits.Pressure(state.PumpRises[pump]),
-                    solution.IsStalled(i),
-                    Greatest((Pump)system.Plan.Lines[i].Part, state, pump, solution.LineFlows[i])
+                    solve.ConditionOf(i) is LinkCondition.Stalled or LinkCondition.DeadHeaded,
+                    Greatest((Pump)system.Network.Lines[i].Part, state, pump, solve.LineFlows[i])
                 )
             );
         }
@@ -211,16 +193,13 @@ internal static class SystemReport
             ? SiUnits.VolumeFlow(Math.Max(other * (state.Shifts?.PumpFlow ?? 1), flow))
             : null;
 
-    private static ImmutableArray<RegulatorResult> Regulators(
-        FuelSystem system,
-        SolverState state,
-        FuelPathSolution solution
-    )
+    private static ImmutableArray<RegulatorResult> Regulators(SettledSolve solve)
     {
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
         var results = ImmutableArray.CreateBuilder<RegulatorResult>();
-        for (int i = 0; i < system.Plan.Lines.Length; i++)
+        for (int i = 0; i < system.Network.Lines.Length; i++)
         {
-            Line line = system.Plan.Lines[i];
+            Line line = system.Network.Lines[i];
             if (line.Part is not IRegulator regulator)
             {
                 continue;
@@ -229,12 +208,12 @@ internal static class SystemReport
             results.Add(
                 new RegulatorResult(
                     line.Name,
-                    solution.RegulatorStateOf(i),
+                    StateOf(solve.ConditionOf(i)),
                     regulator.IsReducing,
-                    new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.From)]),
-                    new GaugePressure(solution.NodePressures[SeatMap.NodeIndex(system.Plan, line.To)]),
+                    new GaugePressure(solve.NodePressures[system.Network.PlaceOf(line.From)]),
+                    new GaugePressure(solve.NodePressures[system.Network.PlaceOf(line.To)]),
                     new GaugePressure(ReferenceReading.PortPressure(regulator.Reference, state.InputsOf(i))),
-                    SiUnits.VolumeFlow(Math.Max(solution.LineFlows[i], 0))
+                    SiUnits.VolumeFlow(Math.Max(solve.LineFlows[i], 0))
                 )
             );
         }
@@ -242,13 +221,20 @@ internal static class SystemReport
         return results.ToImmutable();
     }
 
+    private static RegulatorState StateOf(LinkCondition condition) =>
+        condition switch
+        {
+            LinkCondition.Regulating => RegulatorState.Regulating,
+            LinkCondition.FullyOpen => RegulatorState.FullyOpen,
+            _ => RegulatorState.Seated,
+        };
+
     /// <summary>Air and fuel of each chamber, and the mean that one sensor sees: total air over total fuel.</summary>
     internal static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean, Lambda? IfOilUnburned) Mixture(
-        FuelSystem system,
-        SolverState state,
-        FuelPathSolution solution
+        SettledSolve solve
     )
     {
+        (FuelSystem system, SolverState state) = (solve.System, solve.State);
         if (state.AirMass == 0)
         {
             return ([], null, null);
@@ -256,9 +242,9 @@ internal static class SystemReport
 
         double cycles = system.Engine.InjectionsPerSecond(state.Point.Speed, 1).InSi();
         double[] fuel = new double[system.Engine.Chambers];
-        for (int seat = 0; seat < state.Map.Seats.Length; seat++)
+        for (int seat = 0; seat < state.Path.Seats.Length; seat++)
         {
-            fuel[state.Map.Seats[seat].Chamber - 1] += solution.InjectorFlows[seat] * state.Density / cycles;
+            fuel[state.Path.Seats[seat].Chamber - 1] += solve.InjectorFlows[seat] * state.Density / cycles;
         }
 
         double[] air = new double[fuel.Length];

@@ -86,19 +86,14 @@ public sealed class SystemShares
     public int SolveCount => solves.Count;
 
     /// <summary>What makes the scatter of the pressure at a node.</summary>
-    /// <param name="node">A node of the plan.</param>
+    /// <param name="node">A node of the network.</param>
     /// <returns>The shares; deviations in Pa.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="InvalidOperationException">The node is cut off, so that its pressure is not determined.</exception>
     public ScatterShares<GaugePressure, Pressure> PressureAt(string node)
     {
         _ = BestEstimate.PressureAt(node);
-        return Of(
-            solves.Pressures[SeatMap.NodeIndex(System.Plan, node)],
-            p => new GaugePressure(p),
-            SiUnits.Pressure,
-            node
-        );
+        return Of(solves.Pressures[System.Network.PlaceOf(node)], p => new GaugePressure(p), SiUnits.Pressure, node);
     }
 
     /// <summary>What makes the scatter of the mixture of a cylinder or rotor.</summary>

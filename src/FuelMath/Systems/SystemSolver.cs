@@ -1,12 +1,11 @@
-using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 
 namespace FuelMath;
 
 /// <summary>
-/// Finds the steady state: the fuel path is solved for given pump curves and injector draws; voltages, pulse widths and
-/// dead times follow from it; repeated until nothing moves.
+/// Finds steady states, as many at once as the scalar holds numbers; one state is the same in <see cref="Real"/>. The fuel
+/// path is solved for given pump curves and injector draws; voltages, pulse widths and dead times follow from it; repeated
+/// until nothing moves.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -15,87 +14,94 @@ namespace FuelMath;
 /// </para>
 /// <para>
 /// The wiring is no part of the pressure network: a pump's current and an injector's dead time react weakly on the path,
-/// so that the rounds contract. Instances are immutable; each solve works on its own <see cref="SolverState"/>.
+/// so that the rounds contract.
+/// </para>
+/// <para>
+/// A point that settles is handed out at once, so that neither its neighbors nor further rounds touch it. A point that
+/// has no state leaves its number to a copy of a neighbor. One thread at a time.
 /// </para>
 /// </remarks>
-internal sealed class SystemSolver
+internal sealed class SystemSolver<T> : IDisposable
+    where T : struct, ILane<T>
 {
     /// <summary>Rounds after which a state that still moves is refused.</summary>
     private const int MostRounds = 60;
 
     /// <summary>Largest relative change of a voltage or an injector differential pressure in the last round.</summary>
-    internal const double Settled = 1e-10;
+    private const double Settled = 1e-10;
 
     /// <summary>Change of a round below which an injector that no fuel can pass will not be passed by further rounds.</summary>
     private const double AllButSettled = 1e-6;
 
-    private readonly FuelSystem system;
-    private readonly SeatMap map;
-    private readonly bool measuresRail;
+    private readonly SystemPath path;
+    private readonly ISystemPoints points;
+    private readonly NetworkWork<T> work;
+    private readonly SolverState[] states = new SolverState[T.Count];
+    private readonly bool[] live = new bool[T.Count];
+    private readonly bool[] settled = new bool[T.Count];
+    private NetworkWork<Real>? one;
+    private int first;
 
-    internal SystemSolver(FuelSystem system)
+    internal SystemSolver(SystemPath path, ISystemPoints points)
     {
-        this.system = system;
-        map = new SeatMap(system);
-        measuresRail = system.Stages.Any(s => s.Belief.RailReference == RailReference.Measured);
-        Path = new FuelPath(system, map);
-        Estimates =
-        [
-            "Injectors draw their time-mean flow. Pulsing raises losses by the factors given for each stage in a line that carries that stage alone and neither damps nor resonates.",
-            "Dead times belong to the mean voltage while an injector opens: its own coil's full current, and those of others whose pulses overlap, by the firing groups of a stage, evenly staggered where those are not known, and two stages at once. A coil's current needs time to rise, so that the real voltage lies above.",
-            $"Limits of the findings: {system.Limits.Source}.",
-            .. system.Limits.Own.Select(o =>
-                $"Limit {o.Kind} of the owner's, {Guard.Show(o.Value, o.Value.Unit)} in place of {Guard.Show(system.Limits.Standing!.ValueOf(o.Kind), o.Value.Unit)}: {o.Reason}."
-            ),
-        ];
+        (this.path, this.points) = (path, points);
+        work = path.Network.Rent<T>();
+        one = work as NetworkWork<Real>;
     }
 
-    internal FuelPath Path { get; }
-
-    internal FuelSystem System => system;
-
-    /// <summary>What every state rests on as an estimate or a rule of thumb, one sentence each.</summary>
-    internal ImmutableArray<string> Estimates { get; }
-
-    internal SystemState Solve(OperatingPoint point)
+    /// <inheritdoc />
+    public void Dispose()
     {
-        var alone = new OnePoint(system, point);
-        using var lanes = new SystemLanes<Real>(this, alone);
-        lanes.Run(0, 1);
-        return alone.State!;
-    }
-
-    /// <summary>What a point begins with.</summary>
-    /// <exception cref="ArgumentException">The command does not fit the system.</exception>
-    /// <exception cref="OutsideTableException">The fuel or the engine is not described at these conditions.</exception>
-    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
-    internal SolverState Begin(OperatingPoint point) => Begin(point, null);
-
-    /// <summary>The same, with inputs that differ from the description.</summary>
-    internal SolverState Begin(OperatingPoint point, InputShifts? shifts)
-    {
-        CheckCommand(point);
-        return new SolverState(system, map, point, shifts);
-    }
-
-    /// <summary>Refuses a command that no point of the system can have.</summary>
-    /// <exception cref="ArgumentException">It gives pulse widths for another number of stages.</exception>
-    internal void CheckCommand(OperatingPoint point, [CallerArgumentExpression(nameof(point))] string paramName = "")
-    {
-        if (
-            point.Command.Kind == FuelCommandKind.PulseWidths
-            && point.Command.PulseWidths.Length != system.Stages.Length
-        )
+        if (one is not null && one != (object)work)
         {
-            throw new ArgumentException(
-                $"The command must give a pulse width for each of {system.Stages.Length} stages; it gives {point.Command.PulseWidths.Length}.",
-                paramName
-            );
+            one.Dispose();
+        }
+
+        work.Dispose();
+    }
+
+    /// <summary>Solves some points, at most as many as the scalar holds numbers.</summary>
+    internal void Solve(int firstPoint, int count)
+    {
+        first = firstPoint;
+        Array.Clear(settled);
+        Array.Clear(states);
+        for (int n = 0; n < T.Count; n++)
+        {
+            live[n] = n < count && Try(n, static (s, n) => s.states[n] = s.points.Begin(s.first + n));
+        }
+
+        if (FillGaps(warm: false))
+        {
+            path.SetPoints<T>(work, states);
+        }
+
+        for (bool warm = false; FillGaps(warm); warm = true)
+        {
+            for (int n = 0; n < T.Count; n++)
+            {
+                live[n] = live[n] && Try(n, static (s, n) => Ask(s.states[n]));
+            }
+
+            if (!FillGaps(warm))
+            {
+                return;
+            }
+
+            path.SetRound<T>(work, states);
+            Mask<T> solved = work.Solve(warm);
+            if (warm && work is NetworkWork<Real> && !T.All(solved))
+            {
+                // What the last round left may have been no state at all: begin the path afresh.
+                solved = work.Solve(warm: false);
+            }
+
+            Answer(solved);
         }
     }
 
-    /// <summary>First half of a round: what the parts and the injectors do, by the voltages and pressures of the last round.</summary>
-    internal void Ask(SolverState state)
+    /// <summary>What the parts and the injectors do in a round, by the voltages and pressures of the last one.</summary>
+    private static void Ask(SolverState state)
     {
         state.StartRound();
         for (int i = 0; i < state.Readings.Length; i++)
@@ -103,134 +109,55 @@ internal sealed class SystemSolver
             state.Readings[i]?.Set(state.InputsOf(i));
         }
 
-        SetWidths(state, state.Rounds);
-        SetDraws(state);
+        CommandedDraws.Set(state);
     }
 
-    /// <summary>Second half of a round, after the path was solved: voltages and pressures that follow from the flows.</summary>
-    /// <returns>Whether there is something to judge: nothing moves any more, or there were enough rounds.</returns>
-    internal bool Answer(SolverState state)
+    /// <summary>Goes on from the paths that were found: what follows from them, and whether that is the end.</summary>
+    private void Answer(Mask<T> solved)
     {
-        Update(state);
-        return state.Change <= (state.Blocked < 0 ? Settled : AllButSettled) || state.Rounds >= MostRounds;
-    }
-
-    /// <summary>The pulse width of each stage by the command.</summary>
-    private void SetWidths(SolverState state, int round)
-    {
-        FuelCommand command = state.Point.Command;
-        switch (command.Kind)
+        Span<double> found = stackalloc double[T.Count];
+        Span<double> iterations = stackalloc double[T.Count];
+        T.Store(T.Select(solved, T.Of(1), T.Of(0)), found);
+        T.Store(work.Iterations, iterations);
+        path.Read<T>(work, states, live);
+        for (int n = 0; n < T.Count; n++)
         {
-            case FuelCommandKind.HoldLambda:
-                for (int s = 0; s < state.Models.Length; s++)
-                {
-                    state.Models[s] = state.Fitted(s);
-                }
-
-                StageSplit.Widths(
-                    state.Models,
-                    map.Transitions,
-                    state.AirMass / (system.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
-                    state.Widths
-                );
-                break;
-            case FuelCommandKind.OpenLoop when round > 1 && !measuresRail:
-                // Only a measured rail makes a belief move with the state.
-                break;
-            case FuelCommandKind.OpenLoop:
-                for (int s = 0; s < state.Models.Length; s++)
-                {
-                    state.Models[s] = state.Believed(s);
-                }
-
-                // The primaries' belief about the fuel is what the air mass is divided by.
-                StageSplit.Widths(
-                    state.Models,
-                    map.Transitions,
-                    state.BelievedAirMass
-                        / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * command.Lambda!.Value.Si),
-                    state.Widths
-                );
-                break;
-            case FuelCommandKind.PulseWidths:
-                for (int s = 0; s < state.Widths.Length; s++)
-                {
-                    state.Widths[s] = command.PulseWidths[s].InSi();
-                }
-
-                break;
-            case FuelCommandKind.AllOpen:
-                for (int s = 0; s < state.Widths.Length; s++)
-                {
-                    state.Widths[s] = state.Periods[s];
-                }
-
-                break;
-            default:
-                Array.Clear(state.Widths);
-                break;
-        }
-    }
-
-    /// <summary>What each injector would draw: held masses as a flow, given widths as a share of its static flow.</summary>
-    private void SetDraws(SolverState state)
-    {
-        bool holds = state.Point.Command.Kind == FuelCommandKind.HoldLambda;
-        for (int s = 0; s < system.Stages.Length; s++)
-        {
-            StageModel model = holds ? state.Models[s] : state.Fitted(s);
-            double width = state.Widths[s];
-            for (int i = 0; i < system.Stages[s].Seats.Length; i++)
+            if (live[n])
             {
-                int seat = map.First[s] + i;
-                double pressure = state.DifferentialPressures[seat];
-                double open = model.StaticMassFlow(i) / state.Density;
-                double perRoot = open / Math.Sqrt(pressure);
-                if (width == 0)
-                {
-                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, 0);
-                    continue;
-                }
-
-                if (state.Point.Command.Kind == FuelCommandKind.AllOpen)
-                {
-                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, double.PositiveInfinity);
-                    continue;
-                }
-
-                InjectorPulse pulse = model.Pulse(i, width);
-                double mean = pulse.Mass.InSi() / state.Periods[s] / state.Density;
-                if (pulse.IsHeldOpen)
-                {
-                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, double.PositiveInfinity);
-                }
-                else if (mean == 0)
-                {
-                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, 0);
-                }
-                else if (holds)
-                {
-                    (state.Coefficients[seat], state.Commanded[seat]) = (perRoot, mean);
-                }
-                else
-                {
-                    (state.Coefficients[seat], state.Commanded[seat]) = (
-                        mean / Math.Sqrt(pressure),
-                        double.PositiveInfinity
-                    );
-                }
+                states[n].Iterations += (int)iterations[n];
+                live[n] = found[n] > 0 ? Try(n, static (s, n) => s.Answer(n)) : Unsolved(n);
             }
         }
     }
 
-    /// <summary>Pressures and voltages that follow from the flows.</summary>
-    private void Update(SolverState state)
+    /// <summary>Ends a round of one point; when nothing moves any more, or after enough rounds, judges it and hands it out.</summary>
+    private void Answer(int n)
+    {
+        SolverState state = states[n];
+        FollowWiring(state);
+        FollowPressures(state);
+        bool goesOn = !(state.Change <= (state.Blocked < 0 ? Settled : AllButSettled));
+        if (goesOn && state.Rounds < MostRounds)
+        {
+            return;
+        }
+
+        AnswerChecks.BeforeThePath(state);
+        var solve = new SettledSolve(state, PathOf(n));
+        AnswerChecks.AfterThePath(state, Settled);
+        points.Solved(first + n, solve);
+        settled[n] = true;
+        live[n] = false;
+    }
+
+    /// <summary>The voltages that follow from the currents of pumps and coils.</summary>
+    private void FollowWiring(SolverState state)
     {
         Array.Clear(state.FeedAmperes);
         for (int p = 0; p < state.Pumps.Length; p++)
         {
             state.PumpAmperes[p] = state.Pumps[p].CurrentAt(state.PumpRises[p]);
-            state.FeedAmperes[map.Feeds[Path.PumpLines[p]]] += state.PumpAmperes[p];
+            state.FeedAmperes[path.Feeds[path.PumpLines[p]]] += state.PumpAmperes[p];
         }
 
         // The supply carries the mean injector current: each coil is a resistor that is connected for its duty cycle. The
@@ -239,15 +166,16 @@ internal sealed class SystemSolver
         double opening = 0;
         for (int s = 0; s < state.Widths.Length; s++)
         {
-            conductance += state.DutyCycle(s) * map.CoilConductances[s];
-            opening += state.CoilsWhileOpening(s) / system.Stages[s].Seats.Length * map.CoilConductances[s];
+            conductance += state.DutyCycle(s) * path.CoilConductances[s];
+            opening += state.CoilsWhileOpening(s) / path.Injectors[s].Length * path.CoilConductances[s];
         }
 
+        PowerSupply power = path.System.Power;
         Span<double> pumpVolts = stackalloc double[state.FeedAmperes.Length];
-        double injectorVolts = system.Power.VoltsAt(state.Point.Supply, state.FeedAmperes, conductance, pumpVolts);
+        double injectorVolts = power.VoltsAt(state.Point.Supply, state.FeedAmperes, conductance, pumpVolts);
         if (opening != conductance)
         {
-            injectorVolts = system.Power.VoltsAt(state.Point.Supply, state.FeedAmperes, opening, []);
+            injectorVolts = power.VoltsAt(state.Point.Supply, state.FeedAmperes, opening, []);
         }
 
         double supply = state.Point.Supply.InSi();
@@ -260,29 +188,95 @@ internal sealed class SystemSolver
         state.Note(injectorVolts, state.InjectorVolts, supply, "injector voltage");
         state.InjectorVolts = injectorVolts;
         state.InjectorConductance = conductance;
+    }
 
+    /// <summary>The pressures across the injectors that follow from those of the path.</summary>
+    private void FollowPressures(SolverState state)
+    {
         state.Blocked = -1;
         for (int seat = 0; seat < state.SeatPressures.Length; seat++)
         {
-            UpdateSeat(state, seat);
+            double pressure = state.SeatPressures[seat] - state.DischargePressures[seat];
+            state.TrueDifferences[seat] = pressure;
+            if (pressure > 0)
+            {
+                state.Note(pressure, state.DifferentialPressures[seat], pressure, path.Seats[seat].Node);
+                state.DifferentialPressures[seat] = pressure;
+            }
+            else if (state.Commanded[seat] > 0 && state.Blocked < 0)
+            {
+                // The pressure that the pulses take stays as it was: another pump voltage may still let fuel pass.
+                state.Blocked = seat;
+            }
         }
     }
 
-    private void UpdateSeat(SolverState state, int seat)
+    /// <summary>The path of a point by itself, with its evidence.</summary>
+    /// <exception cref="NoSolutionException">It is not a state that the path can be in.</exception>
+    /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>
+    private NetworkState PathOf(int n)
     {
-        double node = state.SeatPressures[seat];
-        double pressure = node - state.DischargePressures[seat];
-        state.TrueDifferences[seat] = pressure;
-        string name = map.Seats[seat].Node;
-        if (pressure > 0)
+        one ??= path.Network.Rent<Real>();
+        if (one != (object)work)
         {
-            state.Note(pressure, state.DifferentialPressures[seat], pressure, name);
-            state.DifferentialPressures[seat] = pressure;
+            path.SetPoints<Real>(one, [states[n]]);
+            path.SetRound<Real>(one, [states[n]]);
+            one.Take(work, n);
         }
-        else if (state.Commanded[seat] > 0 && state.Blocked < 0)
+
+        return NetworkVerdict.State(one, true);
+    }
+
+    /// <summary>Puts a copy of a point that is still sought in the place of each that has no state.</summary>
+    /// <returns>Whether any point is still sought.</returns>
+    private bool FillGaps(bool warm)
+    {
+        int model = Array.IndexOf(live, true);
+        for (int n = 0; n < T.Count && model >= 0; n++)
         {
-            // The pressure that the pulses take stays as it was: another pump voltage may still let fuel pass.
-            state.Blocked = seat;
+            if (!live[n] && !settled[n])
+            {
+                states[n] = states[model];
+                if (warm)
+                {
+                    work.Repeat(model, n);
+                }
+            }
         }
+
+        return model >= 0;
+    }
+
+    /// <summary>Does something for one point; a refusal ends that point.</summary>
+    /// <returns>Whether it is still sought.</returns>
+    private bool Try(int n, Action<SystemSolver<T>, int> step)
+    {
+        try
+        {
+            step(this, n);
+            return !settled[n];
+        }
+        catch (Exception refusal) when (refusal is IRefusal)
+        {
+            if (states[n] is { Rounds: > 0 } && work is not NetworkWork<Real>)
+            {
+                return Alone(n);
+            }
+
+            points.Refused(first + n, refusal);
+            return false;
+        }
+    }
+
+    /// <summary>A path that was not solved is refused, by one number with its figures.</summary>
+    private bool Unsolved(int n) =>
+        work is NetworkWork<Real> real ? Try(n, (_, _) => NetworkVerdict.State(real, false)) : Alone(n);
+
+    /// <summary>A point by itself: it says in the words of a single solve what it is.</summary>
+    private bool Alone(int n)
+    {
+        using var alone = new SystemSolver<Real>(path, points);
+        alone.Solve(first + n, 1);
+        return false;
     }
 }

@@ -6,31 +6,28 @@ namespace FuelMath;
 
 /// <summary>The steady state of a fuel system at an operating point, with its findings and its evidence.</summary>
 /// <remarks>
-/// Names of nodes and lines are those of the plan; pressures and flows are kept as SI numbers and made quantities on
+/// Names of nodes and lines are those of the network; pressures and flows are kept as SI numbers and made quantities on
 /// request.
 /// </remarks>
 public sealed class SystemState
 {
-    private readonly FuelPlan plan;
+    private readonly Network network;
     private readonly double[] pressures;
     private readonly double[] flows;
     private readonly StateInputs inputs;
 
     internal SystemState(
-        FuelPlan plan,
-        OperatingPoint point,
-        FuelPathSolution path,
-        StateInputs inputs,
+        SettledSolve solve,
         SystemParts parts,
         SolutionEvidence evidence,
         ImmutableArray<Finding> findings
     )
     {
-        (this.plan, this.inputs) = (plan, inputs);
-        (pressures, flows, Network) = (path.NodePressures, path.LineFlows, path.State);
+        (network, inputs) = (solve.System.Network, new StateInputs(solve.State));
+        (pressures, flows, Network) = (solve.NodePressures, solve.LineFlows, solve.Network);
         SurgeTanks = parts.SurgeTanks;
-        Remarks = path.State.Remarks;
-        Point = point;
+        Remarks = solve.Network.Remarks;
+        Point = solve.Point;
         Injectors = parts.Injectors;
         Stages = parts.Stages;
         Pumps = parts.Pumps;
@@ -69,7 +66,7 @@ public sealed class SystemState
 
     /// <summary>
     /// The fuel path as a network in steady state: what each line and each injector does, and which nodes are cut off. Beside
-    /// the nodes of the plan it has two spaces that injectors spray into.
+    /// the nodes of the network it has two spaces that injectors spray into.
     /// </summary>
     public NetworkState Network { get; }
 
@@ -122,13 +119,13 @@ public sealed class SystemState
     }
 
     /// <summary>The pressure at a node.</summary>
-    /// <param name="node">A node of the plan.</param>
+    /// <param name="node">A node of the network.</param>
     /// <returns>Its gauge pressure.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="InvalidOperationException">Every way to the node is shut, so that its pressure is not determined.</exception>
     public GaugePressure PressureAt(string node)
     {
-        int at = PlaceOf(node);
+        int at = network.PlaceOf(node);
         return double.IsNaN(pressures[at]) ? throw NetworkState.CutOff(node) : new GaugePressure(pressures[at]);
     }
 
@@ -136,21 +133,21 @@ public sealed class SystemState
     /// How the pressure at a node follows from that of a tank, line by line at the flows of this state: each part's law with
     /// its numbers, and the weight of the fuel.
     /// </summary>
-    /// <param name="node">A node of the plan.</param>
+    /// <param name="node">A node of the network.</param>
     /// <returns>
     /// The working, which ends in the gauge pressure. A regulator and a part whose law has no steps stand in it with what they
     /// take.
     /// </returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="InvalidOperationException">No open way leads from a tank to the node.</exception>
-    public Working PressureWorkingAt(string node) => Steps.PressureAt(PlaceOf(node)).ToWorking();
+    public Working PressureWorkingAt(string node) => Steps.PressureAt(network.PlaceOf(node)).ToWorking();
 
     /// <summary>The same working, which goes on to the residual: by how much the steps miss the pressure of this state.</summary>
-    /// <param name="node">A node of the plan.</param>
+    /// <param name="node">A node of the network.</param>
     /// <returns>The working, which ends in the residual, in Pa.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="InvalidOperationException">No open way leads from a tank to the node.</exception>
-    public Working ResidualWorkingAt(string node) => Steps.ResidualAt(PlaceOf(node)).ToWorking();
+    public Working ResidualWorkingAt(string node) => Steps.ResidualAt(network.PlaceOf(node)).ToWorking();
 
     /// <summary>From a tank to the tip: the pressure across an injector, its static flow, and what a pulse of it delivers.</summary>
     /// <param name="injector">Which of <see cref="Injectors"/>, from 0.</param>
@@ -163,7 +160,7 @@ public sealed class SystemState
     {
         InjectorResult result = Injectors[Guard.InRange(injector, 0, Injectors.Length - 1)];
         PathWorking steps = Steps;
-        int node = PlaceOf(result.Seat.Node);
+        int node = network.PlaceOf(result.Seat.Node);
         return result.DeliveryWorking(steps.PressureAt(node), steps.Density, pressures[node]);
     }
 
@@ -178,7 +175,7 @@ public sealed class SystemState
     public Working PumpWorkingOf(int pump)
     {
         PumpMatch match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1)];
-        int line = plan.Lines.IndexOf(plan.Lines.First(l => l.Name == match.Line));
+        int line = network.LineOf(match.Line);
         return match.IsStalled
             ? throw new InvalidOperationException(
                 $"Pump '{match.Line}' is stalled: it delivers nothing, and meets nothing."
@@ -186,41 +183,11 @@ public sealed class SystemState
             : Steps.MissOf(line).ToWorking();
     }
 
-    private PathWorking Steps => new(plan, inputs, pressures, flows);
-
-    private int PlaceOf(string node)
-    {
-        for (int i = 0; i < plan.Nodes.Length; i++)
-        {
-            if (plan.Nodes[i].Name == node)
-            {
-                return i;
-            }
-        }
-
-        throw new ArgumentException(
-            $"Must be one of: {string.Join(", ", plan.Nodes.Select(n => n.Name))}; it was '{node}'.",
-            nameof(node)
-        );
-    }
+    private PathWorking Steps => new(network, inputs, pressures, flows);
 
     /// <summary>The flow through a line, positive from its first node to its second.</summary>
-    /// <param name="line">A line of the plan.</param>
+    /// <param name="line">A line of the network.</param>
     /// <returns>Its volume flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no such line.</exception>
-    public VolumeFlow FlowThrough(string line)
-    {
-        for (int i = 0; i < plan.Lines.Length; i++)
-        {
-            if (plan.Lines[i].Name == line)
-            {
-                return SiUnits.VolumeFlow(flows[i]);
-            }
-        }
-
-        throw new ArgumentException(
-            $"Must be one of: {string.Join(", ", plan.Lines.Select(l => l.Name))}; it was '{line}'.",
-            nameof(line)
-        );
-    }
+    public VolumeFlow FlowThrough(string line) => SiUnits.VolumeFlow(flows[network.LineOf(line)]);
 }

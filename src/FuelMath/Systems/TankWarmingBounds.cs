@@ -63,7 +63,7 @@ public sealed class TankWarmingBounds
         double electric = state.Pumps.Sum(p =>
             PumpPower.Electric(new Real(p.Voltage.InSi()), new Real(p.Current.InSi())).Value
         );
-        double share = Returned(system.Plan, state);
+        double share = Returned(system.Network, state);
         MassFlow burned = SiUnits.MassFlow(state.Stages.Sum(s => s.MeanFlow.InSi()));
         TankWarming Tank(double watts) =>
             new(system.Fuel, fuelMass, state.Point.Fuel, air, SiUnits.Power(watts), lossAtExcess, excess, burned);
@@ -74,15 +74,15 @@ public sealed class TankWarmingBounds
     /// What flows into all tanks over what flows out of them. A surge tank overflows into its main tank, and what its pump draws
     /// comes back to it only in part: a share of the share.
     /// </summary>
-    private static double Returned(FuelPlan plan, SystemState state)
+    private static double Returned(Network network, SystemState state)
     {
-        var tanks = plan
-            .Nodes.Where(n => n is { IsTank: true, UsableVolume: null })
+        var tanks = network
+            .Nodes.Where(n => n is { IsFixed: true, UsableVolume: null })
             .Select(n => n.Name)
             .ToHashSet(StringComparer.Ordinal);
         double drawn = 0;
         double returned = state.SurgeTanks.Sum(t => t.OverflowFlow.InSi());
-        foreach (Line line in plan.Lines)
+        foreach (Line line in network.Lines)
         {
             double flow = state.FlowThrough(line.Name).InSi();
             bool fromTank = tanks.Contains(flow < 0 ? line.To : line.From);

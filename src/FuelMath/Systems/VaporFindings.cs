@@ -64,7 +64,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
             // A node that is cut off keeps whatever it had: its margin is not a number.
             if (margin < least)
             {
-                (least, where) = (margin, solved.System.Plan.Nodes[i].Name);
+                (least, where) = (margin, solved.System.Network.Nodes[i].Name);
             }
         }
 

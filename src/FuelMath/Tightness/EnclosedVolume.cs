@@ -2,28 +2,28 @@ using UnitsNet;
 
 namespace FuelMath.ShopTests;
 
-/// <summary>The enclosed volume of the hoses of a plan.</summary>
+/// <summary>The enclosed volume of the hoses of a network.</summary>
 public static class EnclosedVolume
 {
     /// <summary>Adds up the named hoses and other enclosed volumes.</summary>
-    /// <param name="plan">The fuel path.</param>
+    /// <param name="network">The fuel path.</param>
     /// <param name="hoses">Names of lines that are hoses.</param>
     /// <param name="others">Volume of rails, filters, dampers and other parts; not negative.</param>
     /// <returns>The volume, in m³.</returns>
-    /// <exception cref="ArgumentNullException">Plan or names are null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no such hose; the message names those that are.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The other volume is negative or not finite.</exception>
-    public static Volume Of(FuelPlan plan, IEnumerable<string> hoses, Volume others)
+    public static Volume Of(Network network, IEnumerable<string> hoses, Volume others)
     {
-        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(hoses);
         double sum = Guard.NotNegative(others, others.InSi());
         foreach (string name in hoses)
         {
             Line line =
-                plan.Lines.FirstOrDefault(l => l.Name == name && l.Part.VolumeSi is not null)
+                network.Lines.FirstOrDefault(l => l.Name == name && l.Part.VolumeSi is not null)
                 ?? throw new ArgumentException(
-                    $"Must be one of: {string.Join(", ", plan.Lines.Where(l => l.Part.VolumeSi is not null).Select(l => l.Name))}; it was '{name}'.",
+                    $"Must be one of: {string.Join(", ", network.Lines.Where(l => l.Part.VolumeSi is not null).Select(l => l.Name))}; it was '{name}'.",
                     nameof(hoses)
                 );
             sum += line.Part.VolumeSi!.Value;

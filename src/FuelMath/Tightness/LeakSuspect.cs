@@ -14,7 +14,7 @@ public sealed class LeakSuspect
     /// <summary>The kind of place.</summary>
     public LeakSuspectKind Kind { get; }
 
-    /// <summary>The part, by the names of the plan.</summary>
+    /// <summary>The part, by the names of the network.</summary>
     public string Part { get; }
 
     /// <summary>The step that distinguishes it from the others, a sentence.</summary>

@@ -28,9 +28,9 @@ public sealed class LeakSuspects
         HashSet<string> shut = ShutIn(system);
         string[] outlets =
         [
-            .. system.Plan.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To),
+            .. system.Network.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To),
         ];
-        foreach (Line line in system.Plan.Lines)
+        foreach (Line line in system.Network.Lines)
         {
             // A line that begins at a pump's outlet may lie on either side of the clamp.
             ClampSide side =
@@ -77,10 +77,10 @@ public sealed class LeakSuspects
     {
         var reached = system.Stages.SelectMany(s => s.Seats).Select(s => s.Node).ToHashSet(StringComparer.Ordinal);
         reached.UnionWith(
-            system.Plan.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To)
+            system.Network.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To)
         );
-        reached.ExceptWith(system.Plan.Nodes.Where(n => n.IsTank).Select(n => n.Name));
-        Line[] open = [.. system.Plan.Lines.Where(l => !l.Part.ShutsIn)];
+        reached.ExceptWith(system.Network.Nodes.Where(n => n.IsFixed).Select(n => n.Name));
+        Line[] open = [.. system.Network.Lines.Where(l => !l.Part.ShutsIn)];
         int before;
         do
         {

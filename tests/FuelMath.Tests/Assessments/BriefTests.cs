@@ -138,7 +138,7 @@ public sealed class BriefTests
     [Fact]
     public void Pump_BeyondItsPoints_IsStraightAndAnEstimate()
     {
-        var pump = (Pump)Car.System.Plan.Lines[0].Part;
+        var pump = (Pump)Car.System.Network.Lines[0].Part;
         PumpCurve given = pump.Curves[1];
 
         Assert.NotNull(given.EstimateBasis);

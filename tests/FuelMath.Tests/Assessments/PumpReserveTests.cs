@@ -66,7 +66,7 @@ public sealed class PumpReserveTests
         OperatingPoint point = VerdictCases.At(Workshop.Hold(0.85), 6000, 130);
         SystemState state = bare.Solve(point);
         UnitsNet.Pressure must = Pressure.FromBars(3.3);
-        var pump = ((Pump)bare.Plan.Lines[0].Part).CurveAt(state.Pumps[0].Voltage);
+        var pump = ((Pump)bare.Network.Lines[0].Part).CurveAt(state.Pumps[0].Voltage);
 
         // 3 bar across the injectors and 0.3 bar of boost: the curve there, less a little for the filter.
         Assert.InRange(

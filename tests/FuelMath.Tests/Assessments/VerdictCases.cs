@@ -242,7 +242,7 @@ internal static class VerdictCases
             system.Name,
             system.Fuel,
             system.Engine,
-            system.Plan,
+            system.Network,
             system.Stages.Select(s => new InjectorStage(
                 s.Name,
                 s.Discharge,

@@ -100,17 +100,17 @@ public sealed class PlumbingDocumentTests
     public void System_OfAPartForNetworksAlone_IsRefusedByLine()
     {
         Words.Refused<ArgumentException>(
-            "lines",
+            "network",
             "Line 'by the way' can't be in a system: a system needs a pump with its source.",
             () => _ = With(PlainParts.Pump)
         );
         Words.Refused<ArgumentException>(
-            "lines",
+            "network",
             "Line 'by the way' can't be in a system: a system needs a regulator with its source.",
             () => _ = With(PlainParts.Reducing)
         );
         Words.Refused<ArgumentException>(
-            "lines",
+            "network",
             "Line 'by the way' can't be in a system: a system makes the draws of its injectors from its stages.",
             () => _ = With(PlainParts.Draw)
         );

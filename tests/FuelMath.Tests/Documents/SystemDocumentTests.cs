@@ -23,8 +23,8 @@ public sealed class SystemDocumentTests
         FuelSystem car = SystemDocument.Read(TestFiles.System("time-trial-car"));
         Assert.Equal(["primaries", "secondaries"], car.Stages.Select(s => s.Name));
         Assert.All(car.Stages, s => Assert.Equal([1, 2, 3, 4], s.Seats.Select(x => x.Chamber)));
-        Assert.Equal(9, car.Plan.Nodes.Length);
-        Assert.Equal(10, car.Plan.Lines.Length);
+        Assert.Equal(9, car.Network.Nodes.Length);
+        Assert.Equal(10, car.Network.Lines.Length);
         Assert.Equal(EngineCycle.FourStroke, car.Engine.Cycle);
         Close.Within(1e-15, 2000e-6, car.Engine.Displacement.InSi());
         Close.Within(1e-15, 570e-6 / 60, car.Stages[0].Seats[0].Injector.Rating.StaticVolumeFlow.InSi());
@@ -161,7 +161,7 @@ public sealed class SystemDocumentTests
             name,
             stand.Fuel,
             stand.Engine,
-            stand.Plan,
+            stand.Network,
             stand.Stages,
             stand.Staging,
             stand.Power,

@@ -34,7 +34,7 @@ public sealed class WholeSystemTests
             SystemState expected = given.Solve(point);
             SystemState state = back.Solve(point);
             Assert.All(
-                given.Plan.Lines,
+                given.Network.Lines,
                 l => Assert.Equal(expected.FlowThrough(l.Name).InSi(), state.FlowThrough(l.Name).InSi())
             );
             Assert.Equal(expected.Lambda, state.Lambda);
@@ -92,7 +92,7 @@ public sealed class WholeSystemTests
         );
         return new()
         {
-            ["rotary with its own limits"] = Of(rotary, mass, limits, power, Car.Plan),
+            ["rotary with its own limits"] = Of(rotary, mass, limits, power, Car.Network),
             ["seven cylinders, regulators of each reference"] = Of(
                 seven,
                 StandardFuels.Ethanol,
@@ -162,7 +162,7 @@ public sealed class WholeSystemTests
         );
     }
 
-    private static FuelSystem Of(Engine engine, Fuel fuel, Limits limits, PowerSupply power, FuelPlan plan) =>
+    private static FuelSystem Of(Engine engine, Fuel fuel, Limits limits, PowerSupply power, Network plan) =>
         new(
             "test",
             fuel,
@@ -186,19 +186,19 @@ public sealed class WholeSystemTests
         );
 
     /// <summary>Fittings of each basis on every hose, and an elbow ahead of the pump.</summary>
-    private static FuelPlan WithFittings()
+    private static Network WithFittings()
     {
         Fitting[] fittings =
         [
             .. Enum.GetValues<LossBasis>()
                 .Select(b => new Fitting($"{b}", SiUnits.Length(0.007), SiUnits.Ratio(1 / 3.0), b, Source)),
         ];
-        Line pump = Car.Plan.Lines.First(l => l.Part is Pump);
+        Line pump = Car.Network.Lines.First(l => l.Part is Pump);
         return new(
-            [.. Car.Plan.Nodes, PlanNode.Junction("elbow", SiUnits.Length(0))],
+            [.. Car.Network.Nodes, NetworkNode.Junction("elbow", SiUnits.Length(0))],
             [
                 new Line("elbow", pump.From, "elbow", fittings[0]),
-                .. Car.Plan.Lines.Select(l =>
+                .. Car.Network.Lines.Select(l =>
                     l == pump ? new Line(l.Name, "elbow", l.To, l.Part)
                     : l.Part is Hose hose ? new Line(l.Name, l.From, l.To, new FittedHose(hose, fittings))
                     : l
@@ -207,9 +207,9 @@ public sealed class WholeSystemTests
         );
     }
 
-    private static FuelPlan WithReference(RegulatorReference reference)
+    private static Network WithReference(RegulatorReference reference)
     {
-        BypassRegulator old = (BypassRegulator)Car.Plan.Lines.Single(l => l.Part is BypassRegulator).Part;
+        BypassRegulator old = (BypassRegulator)Car.Network.Lines.Single(l => l.Part is BypassRegulator).Part;
         BypassRegulator other = new(
             "other",
             old.SetPoint,
@@ -221,8 +221,8 @@ public sealed class WholeSystemTests
             old.Source
         );
         return new(
-            Car.Plan.Nodes,
-            Car.Plan.Lines.Select(l => l.Part is not BypassRegulator ? l : new Line(l.Name, l.From, l.To, other))
+            Car.Network.Nodes,
+            Car.Network.Lines.Select(l => l.Part is not BypassRegulator ? l : new Line(l.Name, l.From, l.To, other))
         );
     }
 }

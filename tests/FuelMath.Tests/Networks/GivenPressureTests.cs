@@ -24,7 +24,7 @@ public sealed class GivenPressureTests
             { "reference", p => _ = Regulator(p.AboveAmbient.Kilopascals) },
             { "reference", p => new NetworkBuffer(Jet).SetReference("regulator", p) },
             { "references", p => _ = new NetworkBatch(Jet, 2).WithReference("regulator", [Gauge(0), p]) },
-            { "pressure", p => _ = PlanNode.Tank("tank", p, Length.Zero) },
+            { "pressure", p => _ = NetworkNode.SurgeTank("tank", p, Length.Zero, Volume.FromLiters(1)) },
         };
 
     [Theory]

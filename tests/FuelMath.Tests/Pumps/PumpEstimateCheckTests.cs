@@ -86,5 +86,12 @@ public sealed class PumpEstimateCheckTests(ITestOutputHelper output)
     }
 
     private static PumpCurve[] Curves(string system) =>
-        [.. SystemDocument.Read(TestFiles.System(system)).Plan.Lines.Select(l => l.Part).OfType<Pump>().First().Curves];
+        [
+            .. SystemDocument
+                .Read(TestFiles.System(system))
+                .Network.Lines.Select(l => l.Part)
+                .OfType<Pump>()
+                .First()
+                .Curves,
+        ];
 }

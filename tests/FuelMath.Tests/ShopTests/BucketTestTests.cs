@@ -209,10 +209,10 @@ public sealed class BucketTestTests
         static FuelSystem Twin(double share)
         {
             FuelSystem one = Workshop.Four(deliveryShare: share, pumpOhms: 0.01, returnBoreMillimeters: 12);
-            return one.WithPlan(
+            return one.WithNetwork(
                 new(
-                    one.Plan.Nodes,
-                    [.. one.Plan.Lines, new Line("second", "tank", "pump outlet", Workshop.Pump(share))]
+                    one.Network.Nodes,
+                    [.. one.Network.Lines, new Line("second", "tank", "pump outlet", Workshop.Pump(share))]
                 )
             );
         }
@@ -270,11 +270,11 @@ public sealed class BucketTestTests
     [Fact]
     public void Of_NoReturn_IsRefused()
     {
-        FuelPlan plan = new(
+        Network plan = new(
             [
-                PlanNode.Tank("tank", default, Length.Zero),
-                PlanNode.Junction("rail start", Length.Zero),
-                PlanNode.Junction("rail end", Length.Zero),
+                NetworkNode.FixedPressure("tank", default, Length.Zero),
+                NetworkNode.Junction("rail start", Length.Zero),
+                NetworkNode.Junction("rail end", Length.Zero),
             ],
             [
                 new Line("pump", "tank", "rail start", Workshop.Pump(1)),

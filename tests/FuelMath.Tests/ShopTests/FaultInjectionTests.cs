@@ -110,7 +110,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
     {
         FuelSystem sound = SystemDocument.Read(TestFiles.System(name));
         OperatingPoint cut = OperatingListDocument.Read(TestFiles.Points(name)).Single(p => p.Name == pointName);
-        Assert.Contains(sound.Plan.Nodes, n => n.Name == rail);
+        Assert.Contains(sound.Network.Nodes, n => n.Name == rail);
         const string place = "pump contacts, all together";
         int injected = 0;
         foreach (double volts in Volts)
@@ -216,7 +216,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
             );
         }
 
-        double free = ((Pump)s.Plan.Lines.First(l => l.Part is Pump).Part).Curves[0].GreatestFlow.LitersPerHour;
+        double free = ((Pump)s.Network.Lines.First(l => l.Part is Pump).Part).Curves[0].GreatestFlow.LitersPerHour;
         foreach (double share in new[] { 0.05, 0.1, 0.2, 0.35 })
         {
             yield return new(
@@ -270,7 +270,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
     }
 
     private static FuelSystem With(FuelSystem system, Func<Line, Line> change) =>
-        system.WithPlan(new(system.Plan.Nodes, system.Plan.Lines.Select(change)));
+        system.WithNetwork(new(system.Network.Nodes, system.Network.Lines.Select(change)));
 
     private static Line Pumping(Line line, double share, double leakLitersPerHour) =>
         new(

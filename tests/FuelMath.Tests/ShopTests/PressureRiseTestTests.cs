@@ -30,7 +30,7 @@ public sealed class PressureRiseTestTests
     public void Times_AreTheVolumePackedOverTheFlow(double gas)
     {
         PressureRiseTest test = With(gas);
-        var curve = ((Pump)System.Plan.Lines[0].Part).CurveAt(test.State.Pumps[0].Voltage);
+        var curve = ((Pump)System.Network.Lines[0].Part).CurveAt(test.State.Pumps[0].Voltage);
         const int slices = 2000;
         double step = 0.9 * test.ExpectedPressure.AboveAmbient.Pascals / slices;
         (double slow, double quick) = (0, 0);

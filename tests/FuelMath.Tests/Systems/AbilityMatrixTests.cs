@@ -180,14 +180,7 @@ public sealed class AbilityMatrixTests
     }
 
     private static Network NetworkOf(FuelSystem system) =>
-        new Network(
-            system.Plan.Nodes.Select(n =>
-                n.IsTank
-                    ? NetworkNode.FixedPressure(n.Name, n.TankPressure, n.Elevation)
-                    : NetworkNode.Junction(n.Name, n.Elevation)
-            ),
-            system.Plan.Lines
-        ).At(
+        system.Network.At(
             new NetworkConditions(PlumbingRig.Petrol, DynamicViscosity.FromMillipascalSeconds(0.45))
                 .WithPumpVoltage(ElectricPotential.FromVolts(12))
                 .WithManifold(Gauge(0))

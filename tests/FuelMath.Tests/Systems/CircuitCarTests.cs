@@ -112,12 +112,12 @@ public sealed class CircuitCarTests
     public void Solve_AJunctionAhead_LosesWhatTheAccelerationTakes()
     {
         FuelSystem four = Workshop.Four();
-        FuelSystem placed = four.WithPlan(
+        FuelSystem placed = four.WithNetwork(
             new(
-                four.Plan.Nodes.Select(n =>
+                four.Network.Nodes.Select(n =>
                     n.Name == "filter outlet" ? n.AtPlace(Length.FromMeters(1.5), Length.FromMeters(-0.5)) : n
                 ),
-                four.Plan.Lines
+                four.Network.Lines
             )
         );
         OperatingPoint rest = Workshop.Point(6000, 100, Workshop.Hold(0.9));

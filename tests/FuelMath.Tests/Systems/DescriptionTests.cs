@@ -6,54 +6,63 @@ namespace FuelMath.Tests.Systems;
 public sealed class DescriptionTests
 {
     [Fact]
-    public void FuelPlan_Empty_SaysHowMany() =>
-        Says(
-            "A fuel path needs nodes and lines; 0 nodes and 0 lines given.",
-            Assert.Throws<ArgumentException>("nodes", () => new FuelPlan([], []))
+    public void FuelSystem_NoTank_SaysSo() =>
+        Refused(
+            "A fuel path needs a tank, where the pressure is known; only surge tanks given.",
+            n => new Network(
+                n.Nodes.Select(x =>
+                    x.IsFixed ? NetworkNode.SurgeTank(x.Name, default, default, Volume.FromLiters(1)) : x
+                ),
+                n.Lines
+            )
         );
 
+    /// <summary>What operating points say is not said twice.</summary>
     [Fact]
-    public void FuelPlan_NoTank_SaysSo() =>
-        Says(
-            "A fuel path needs a tank, where the pressure is known; none given.",
-            Assert.Throws<ArgumentException>("nodes", () => new FuelPlan([Node("a"), Node("b")], [Line("h", "a", "b")]))
+    public void FuelSystem_NetworkAtConditionsOrMoving_IsRefused()
+    {
+        const string words =
+            "The network of a system is given at rest and without conditions: operating points say them.";
+        Refused(
+            words,
+            n =>
+                n.At(
+                    new NetworkConditions(PlumbingRig.Petrol, DynamicViscosity.FromMillipascalSeconds(0.45))
+                        .WithPumpVoltage(ElectricPotential.FromVolts(12))
+                        .WithManifold(default)
+                )
         );
+        Refused(words, n => n.Under(new(Acceleration.FromMetersPerSecondSquared(1), default, default)));
+    }
 
     [Fact]
-    public void FuelPlan_LineToNowhere_NamesLineAndNode() =>
-        Says(
-            "Line 'h' leads to node 'c', which is not among: tank, b.",
-            Assert.Throws<ArgumentException>("lines", () => new FuelPlan([Tank, Node("b")], [Line("h", "tank", "c")]))
-        );
-
-    [Fact]
-    public void FuelPlan_SameNodeTwice_NamesIt() =>
-        Says(
-            "Node names must be unique; 'tank' is there twice.",
-            Assert.Throws<ArgumentException>("nodes", () => new FuelPlan([Tank, Tank], [Line("h", "tank", "b")]))
-        );
-
-    [Fact]
-    public void FuelPlan_SameLineTwice_NamesIt() =>
-        Says(
-            "Line names must be unique; 'h' is there twice.",
-            Assert.Throws<ArgumentException>(
-                "lines",
-                () => new FuelPlan([Tank, Node("b")], [Line("h", "tank", "b"), Line("h", "tank", "b")])
+    public void FuelSystem_NodeWithFixedDraw_IsRefused() =>
+        Refused(
+            "Node 'drain' has a fixed draw; in a system injectors draw, and other parts as pressure lets them.",
+            n => new Network(
+                [.. n.Nodes, NetworkNode.Junction("drain", Length.Zero, VolumeFlow.FromLitersPerHour(1))],
+                [.. n.Lines, Line("to drain", "tank", "drain")]
             )
         );
 
     [Fact]
-    public void FuelPlan_TankReferenceAmongSeveralTanks_MustReturnIntoOne() =>
+    public void FuelSystem_TankReferenceAmongSeveralTanks_MustReturnIntoOne() =>
         Says(
             "Regulator 'r' refers to tank pressure, and with several tanks it must return into one of them.",
             Assert.Throws<ArgumentException>(
-                "lines",
+                "network",
                 () =>
-                    new FuelPlan(
-                        [Tank, PlanNode.Tank("other", default, Length.Zero), Node("b"), Node("c")],
-                        [new Line("r", "b", "c", Workshop.Regulator(RegulatorReference.Tank, 3))]
-                    )
+                    Workshop
+                        .Four()
+                        .WithNetwork(
+                            new(
+                                [Tank, NetworkNode.FixedPressure("other", default, Length.Zero), Node("b"), Node("c")],
+                                [
+                                    Line("h", "tank", "b"),
+                                    new Line("r", "b", "c", Workshop.Regulator(RegulatorReference.Tank, 3)),
+                                ]
+                            )
+                        )
             )
         );
 
@@ -65,26 +74,13 @@ public sealed class DescriptionTests
         );
 
     [Fact]
-    public void FuelSystem_IslandWithoutTank_IsRefused()
-    {
-        FuelSystem system = Workshop.Four();
-        var plan = new FuelPlan(
-            [.. system.Plan.Nodes, Node("island a"), Node("island b")],
-            [.. system.Plan.Lines, Line("bridge", "island a", "island b")]
-        );
-
-        var error = Assert.Throws<ArgumentException>(() => With(system, plan: plan));
-        Assert.Contains("island", error.Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void FuelSystem_SeatAtUnknownNode_NamesIt()
     {
         InjectorStage stage = Stage((1, "nowhere"), (2, "rail end"), (3, "rail end"), (4, "rail end"));
 
         Says(
             "Stage 'primary' has an injector at node 'nowhere', which is not among: tank, pump outlet,",
-            Assert.Throws<ArgumentException>("stages", () => With(Workshop.Four(), stage: stage))
+            Assert.Throws<ArgumentException>("stages", () => With(Workshop.Four(), stage))
         );
     }
 
@@ -95,7 +91,7 @@ public sealed class DescriptionTests
 
         Says(
             "Stage 'primary' feeds chamber 5; the engine has 4.",
-            Assert.Throws<ArgumentException>("stages", () => With(Workshop.Four(), stage: stage))
+            Assert.Throws<ArgumentException>("stages", () => With(Workshop.Four(), stage))
         );
     }
 
@@ -106,7 +102,7 @@ public sealed class DescriptionTests
 
         Says(
             "Stage 'primary' must feed all 4 chambers alike; chamber 3 has 2 of 4 injectors.",
-            Assert.Throws<ArgumentException>("stages", () => With(Workshop.Four(), stage: stage))
+            Assert.Throws<ArgumentException>("stages", () => With(Workshop.Four(), stage))
         );
     }
 
@@ -124,7 +120,7 @@ public sealed class DescriptionTests
                         "x",
                         two.Fuel,
                         two.Engine,
-                        two.Plan,
+                        two.Network,
                         two.Stages,
                         null,
                         two.Power,
@@ -170,9 +166,9 @@ public sealed class DescriptionTests
             )
         );
 
-    private static PlanNode Tank => PlanNode.Tank("tank", default, Length.Zero);
+    private static NetworkNode Tank => NetworkNode.FixedPressure("tank", default, Length.Zero);
 
-    private static PlanNode Node(string name) => PlanNode.Junction(name, Length.Zero);
+    private static NetworkNode Node(string name) => NetworkNode.Junction(name, Length.Zero);
 
     private static Line Line(string name, string from, string to) => new(name, from, to, Workshop.Hose(name, 1, 8));
 
@@ -185,13 +181,20 @@ public sealed class DescriptionTests
             seats.Select(s => new InjectorSeat(s.Chamber, s.Node, Workshop.Injector("i", 500)))
         );
 
-    private static FuelSystem With(FuelSystem system, FuelPlan? plan = null, InjectorStage? stage = null) =>
+    private static void Refused(string words, Func<Network, Network> change) =>
+        Words.Refused<ArgumentException>(
+            "network",
+            words,
+            () => _ = Workshop.Four().WithNetwork(change(Workshop.Four().Network))
+        );
+
+    private static FuelSystem With(FuelSystem system, InjectorStage stage) =>
         new(
             system.Name,
             system.Fuel,
             system.Engine,
-            plan ?? system.Plan,
-            stage is null ? system.Stages : [stage],
+            system.Network,
+            [stage],
             system.Staging,
             system.Power,
             system.Limits,

@@ -23,7 +23,7 @@ public sealed class FittingLineTests
     public void Solve_FittingOnTheHose_IsTheHoseWithItsCoefficient()
     {
         FuelSystem four = Workshop.Four();
-        Hose feed = (Hose)four.Plan.Lines.Single(l => l.Name == "feed").Part;
+        Hose feed = (Hose)four.Network.Lines.Single(l => l.Name == "feed").Part;
         Hose lossy = new(
             feed.Name,
             feed.Length,
@@ -46,16 +46,16 @@ public sealed class FittingLineTests
     public void Solve_FittingByItself_TakesItsLoss()
     {
         FuelSystem four = Workshop.Four();
-        FuelPlan plan = new(
-            [.. four.Plan.Nodes, PlanNode.Junction("elbow outlet", Length.Zero)],
+        Network plan = new(
+            [.. four.Network.Nodes, NetworkNode.Junction("elbow outlet", Length.Zero)],
             [
-                .. four.Plan.Lines.Where(l => l.Name != "feed"),
+                .. four.Network.Lines.Where(l => l.Name != "feed"),
                 new Line("elbow", "filter outlet", "elbow outlet", Elbow),
                 new Line(
                     "feed",
                     "elbow outlet",
                     "rail start",
-                    (Hose)four.Plan.Lines.Single(l => l.Name == "feed").Part
+                    (Hose)four.Network.Lines.Single(l => l.Name == "feed").Part
                 ),
             ]
         );
@@ -72,7 +72,7 @@ public sealed class FittingLineTests
     public void Solve_EstimatedFitting_IsSaid()
     {
         FuelSystem four = Workshop.Four();
-        Hose feed = (Hose)four.Plan.Lines.Single(l => l.Name == "feed").Part;
+        Hose feed = (Hose)four.Network.Lines.Single(l => l.Name == "feed").Part;
         Fitting guess = HoseEnds.FullFlow("90 degree end", Angle.FromDegrees(90), Length.FromMillimeters(7), feed.Bore);
 
         Finding finding = Assert.Single(
@@ -102,10 +102,10 @@ public sealed class FittingLineTests
         (state.PressureAt("filter outlet") - state.PressureAt("rail start")).Kilopascals;
 
     private static SystemState Solve(FuelSystem system, Func<Line, Line> feed) =>
-        With(system, new(system.Plan.Nodes, system.Plan.Lines.Select(l => l.Name == "feed" ? feed(l) : l)))
+        With(system, new(system.Network.Nodes, system.Network.Lines.Select(l => l.Name == "feed" ? feed(l) : l)))
             .Solve(Point);
 
-    private static FuelSystem With(FuelSystem system, FuelPlan plan) =>
+    private static FuelSystem With(FuelSystem system, Network plan) =>
         new(
             system.Name,
             system.Fuel,

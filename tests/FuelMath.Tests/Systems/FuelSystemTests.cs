@@ -40,7 +40,7 @@ public sealed class FuelSystemTests
         FuelSystem system = Workshop.Four();
         PumpMatch match = system.Solve(Workshop.Point(4000, 80, Workshop.Hold(1))).Pumps[0];
 
-        var curve = ((Pump)system.Plan.Lines[0].Part).CurveAt(match.Voltage);
+        var curve = ((Pump)system.Network.Lines[0].Part).CurveAt(match.Voltage);
         Close.Within(1e-7, curve.FlowAt(match.PressureRise).LitersPerHour, match.Flow.LitersPerHour);
         Close.Within(1e-9, curve.CurrentAt(match.PressureRise).Amperes, match.Current.Amperes);
         Close.Within(1e-9, 13.8 - (system.Power.Pumps!.Resistance.Ohms * match.Current.Amperes), match.Voltage.Volts);

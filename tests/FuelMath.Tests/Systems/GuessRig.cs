@@ -34,8 +34,12 @@ internal static class GuessRig
         Injector fitted = deadTimes is null ? rated : rated.WithDeadTime("fitted", deadTimes);
         return Workshop
             .Four([fitted, fitted, fitted, fitted], pumpOhms: ohms, injectorOhms: 0.3)
-            .WithPlan(
-                Workshop.Plan(pump, Workshop.Regulator(RegulatorReference.Manifold, setBars), returnBoreMillimeters)
+            .WithNetwork(
+                Workshop.NetworkOf(
+                    pump,
+                    Workshop.Regulator(RegulatorReference.Manifold, setBars),
+                    returnBoreMillimeters
+                )
             );
     }
 

@@ -58,7 +58,7 @@ public sealed class LimitEqualityTests
             rig.Name,
             rig.Fuel,
             rig.Engine,
-            rig.Plan,
+            rig.Network,
             rig.Stages,
             rig.Staging,
             rig.Power,

@@ -113,7 +113,7 @@ public sealed class OpeningCoilTests
             one.Name,
             one.Fuel,
             one.Engine,
-            one.Plan,
+            one.Network,
             one.Stages.Select(s => s.WithFiringGroups(1)),
             one.Staging,
             one.Power,

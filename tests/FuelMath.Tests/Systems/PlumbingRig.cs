@@ -21,8 +21,8 @@ internal static class PlumbingRig
             four.Engine,
             new(
                 [
-                    PlanNode.Tank("tank", default, Length.Zero),
-                    .. junctions.Select(n => PlanNode.Junction(n, Length.Zero)),
+                    NetworkNode.FixedPressure("tank", default, Length.Zero),
+                    .. junctions.Select(n => NetworkNode.Junction(n, Length.Zero)),
                 ],
                 lines
             ),

@@ -118,19 +118,23 @@ public sealed class PlumbingTests
     public void Plan_WithTwoTanksAndNeitherAtTheRegulator_IsRefused()
     {
         var refused = Assert.Throws<ArgumentException>(() =>
-            new FuelPlan(
-                [
-                    PlanNode.Tank("left", default, Length.Zero),
-                    PlanNode.Tank("right", default, Length.Zero),
-                    PlanNode.Junction("a", Length.Zero),
-                    PlanNode.Junction("b", Length.Zero),
-                ],
-                [
-                    new("pump", "left", "a", Workshop.Pump(1)),
-                    new("regulator", "a", "b", PlumbingRig.Reducing(RegulatorReference.Tank)),
-                    new("back", "b", "right", Workshop.Hose("back", 1, 8)),
-                ]
-            )
+            Workshop
+                .Four()
+                .WithNetwork(
+                    new(
+                        [
+                            NetworkNode.FixedPressure("left", default, Length.Zero),
+                            NetworkNode.FixedPressure("right", default, Length.Zero),
+                            NetworkNode.Junction("a", Length.Zero),
+                            NetworkNode.Junction("b", Length.Zero),
+                        ],
+                        [
+                            new("pump", "left", "a", Workshop.Pump(1)),
+                            new("regulator", "a", "b", PlumbingRig.Reducing(RegulatorReference.Tank)),
+                            new("back", "b", "right", Workshop.Hose("back", 1, 8)),
+                        ]
+                    )
+                )
         );
 
         Assert.Contains(

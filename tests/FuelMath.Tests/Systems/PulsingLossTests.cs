@@ -161,7 +161,7 @@ public sealed class PulsingLossTests
             system.Name,
             system.Fuel,
             system.Engine,
-            system.Plan,
+            system.Network,
             system.Stages.Select(s => s.WithFiringGroups(groups)),
             system.Staging,
             system.Power,

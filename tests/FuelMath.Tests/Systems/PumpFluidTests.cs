@@ -120,10 +120,10 @@ public sealed class PumpFluidTests
     {
         FuelSystem system = SystemDocument.Read(TestFiles.System("training-stand"));
         Pump pump = PumpOf(system).WithPrinciple(PumpPrinciple.Rotodynamic).WithFluidTemperature(Workshop.Celsius(25));
-        FuelSystem told = system.WithPlan(
-            new FuelPlan(
-                system.Plan.Nodes,
-                system.Plan.Lines.Select(l => l.Part is Pump ? new Line(l.Name, l.From, l.To, pump) : l)
+        FuelSystem told = system.WithNetwork(
+            new Network(
+                system.Network.Nodes,
+                system.Network.Lines.Select(l => l.Part is Pump ? new Line(l.Name, l.From, l.To, pump) : l)
             )
         );
 
@@ -157,11 +157,11 @@ public sealed class PumpFluidTests
         Assert.Equal((pump.Principle, pump.FluidTemperature), (driven.Principle, driven.FluidTemperature));
     }
 
-    private static Pump PumpOf(FuelSystem system) => system.Plan.Lines.Select(l => l.Part).OfType<Pump>().Single();
+    private static Pump PumpOf(FuelSystem system) => system.Network.Lines.Select(l => l.Part).OfType<Pump>().Single();
 
     private static FuelSystem Of(FuelSystem system, PumpPrinciple principle) =>
-        system.WithPlan(
-            Workshop.Plan(
+        system.WithNetwork(
+            Workshop.NetworkOf(
                 Workshop.Pump(1).WithPrinciple(principle),
                 Workshop.Regulator(RegulatorReference.Manifold, 3),
                 8
@@ -169,7 +169,7 @@ public sealed class PumpFluidTests
         );
 
     private static FuelSystem Rig(Pump pump) =>
-        Workshop.Four().WithPlan(Workshop.Plan(pump, Workshop.Regulator(RegulatorReference.Manifold, 3), 8));
+        Workshop.Four().WithNetwork(Workshop.NetworkOf(pump, Workshop.Regulator(RegulatorReference.Manifold, 3), 8));
 
     /// <summary>Where a fuel has a density, K, by halving.</summary>
     private static double TemperatureOf(Fuel fuel, double density)

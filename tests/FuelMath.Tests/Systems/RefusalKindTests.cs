@@ -156,7 +156,7 @@ public sealed class RefusalKindTests
         Assert.Same(
             points.Error,
             Assert.Throws<ArgumentException>(() =>
-                SystemBatch.Run(system.Solver, points, 40, null, CancellationToken.None)
+                SystemBatch.Run(system.Path, points, 40, null, CancellationToken.None)
             )
         );
     }
@@ -205,9 +205,9 @@ public sealed class RefusalKindTests
     {
         internal ArgumentException Error { get; } = new("a bug");
 
-        public SolverState Begin(int point) => point == 17 ? throw Error : system.Solver.Begin(Held);
+        public SolverState Begin(int point) => point == 17 ? throw Error : new(system.Path, Held, null);
 
-        public void Solved(int point, SolverState state, FuelPathSolution solution) { }
+        public void Solved(int point, SettledSolve solve) { }
 
         public void Refused(int point, Exception why) { }
     }

@@ -30,7 +30,7 @@ public sealed class StateWorkingTests
 
         foreach (OperatingPoint point in OperatingListDocument.Read(TestFiles.Points(name)))
         {
-            Assert.Equal(system.Plan.Nodes.Length, Checked(system, system.Solve(point)));
+            Assert.Equal(system.Network.Nodes.Length, Checked(system, system.Solve(point)));
         }
     }
 
@@ -39,7 +39,7 @@ public sealed class StateWorkingTests
     {
         FuelSystem system = Workshop.Four();
 
-        Assert.Equal(system.Plan.Nodes.Length, Checked(system, system.Solve(point.Open)));
+        Assert.Equal(system.Network.Nodes.Length, Checked(system, system.Solve(point.Open)));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class StateWorkingTests
     {
         FuelSystem[] systems = [PlumbingRig.WithoutReturn(), SurgeTankSystemTests.With(1), Workshop.Four()];
 
-        Assert.All(systems, s => Assert.Equal(s.Plan.Nodes.Length, Checked(s, s.Solve(Hard))));
+        Assert.All(systems, s => Assert.Equal(s.Network.Nodes.Length, Checked(s, s.Solve(Hard))));
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public sealed class StateWorkingTests
     private static int Checked(FuelSystem system, SystemState state)
     {
         int count = 0;
-        foreach (PlanNode node in system.Plan.Nodes)
+        foreach (NetworkNode node in system.Network.Nodes)
         {
             Working working;
             try
@@ -128,7 +128,7 @@ public sealed class StateWorkingTests
             }
 
             count++;
-            double greatest = system.Plan.Nodes.Max(n => Math.Abs(state.PressureAt(n.Name).AboveAmbient.Pascals));
+            double greatest = system.Network.Nodes.Max(n => Math.Abs(state.PressureAt(n.Name).AboveAmbient.Pascals));
             Assert.InRange(Math.Abs(working.Value), 0, Lines * (1e-3 + (1e-9 * greatest)));
         }
 

@@ -24,11 +24,11 @@ public sealed class SurgeTankSystemTests
         ];
         return Workshop
             .Four()
-            .WithPlan(
+            .WithNetwork(
                 new(
                     [
-                        PlanNode.Tank("tank", default, Length.Zero),
-                        PlanNode.SurgeTank("surge", default, Length.Zero, Volume.FromLiters(1)),
+                        NetworkNode.FixedPressure("tank", default, Length.Zero),
+                        NetworkNode.SurgeTank("surge", default, Length.Zero, Volume.FromLiters(1)),
                         .. new[]
                         {
                             "lifted",
@@ -37,7 +37,7 @@ public sealed class SurgeTankSystemTests
                             "rail start",
                             "rail end",
                             "return",
-                        }.Select(n => PlanNode.Junction(n, Length.Zero)),
+                        }.Select(n => NetworkNode.Junction(n, Length.Zero)),
                     ],
                     usual
                 )
@@ -51,8 +51,8 @@ public sealed class SurgeTankSystemTests
         FuelSystem plain = With(1);
         Line narrow = new("lift hose", "lifted", "surge", Workshop.Hose("lift", 1, 4));
         Line regulator = new("lift regulator", "lifted", "tank", Workshop.Regulator(RegulatorReference.Tank, 0.5));
-        Line[] lines = [.. plain.Plan.Lines.Select(l => l.Name == narrow.Name ? narrow : l), regulator];
-        FuelSystem relieved = plain.WithPlan(new(plain.Plan.Nodes, lines));
+        Line[] lines = [.. plain.Network.Lines.Select(l => l.Name == narrow.Name ? narrow : l), regulator];
+        FuelSystem relieved = plain.WithNetwork(new(plain.Network.Nodes, lines));
         SystemState state = relieved.Solve(Hard);
 
         Assert.True(state.FlowThrough("lift regulator").LitersPerHour > 10);
@@ -105,11 +105,15 @@ public sealed class SurgeTankSystemTests
 
     /// <summary>The pump that draws from it does not fill it, though its return leads there.</summary>
     [Fact]
-    public void FuelPlan_SurgeTankWithoutLiftPump_IsRefused() =>
+    public void FuelSystem_SurgeTankWithoutLiftPump_IsRefused() =>
         Words.Refused<ArgumentException>(
-            "lines",
+            "network",
             "Surge tank 'surge' needs a lift pump: one that leads to it and does not draw from it.",
-            () => _ = new FuelPlan(With(1).Plan.Nodes, With(1).Plan.Lines.Where(l => l.Name is not "lift pump"))
+            () =>
+                _ = With(1)
+                    .WithNetwork(
+                        new(With(1).Network.Nodes, With(1).Network.Lines.Where(l => l.Name is not "lift pump"))
+                    )
         );
 
     /// <summary>The path of a state is a network's state: it knows what each line does.</summary>

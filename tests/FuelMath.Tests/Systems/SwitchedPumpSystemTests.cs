@@ -27,7 +27,7 @@ public sealed class SwitchedPumpSystemTests
         Assert.Equal(joins, Runs(state));
         Assert.Equal(joins ? 2 : 1, state.Pumps.Length);
         Assert.Equal(2, state.Remarks.Length);
-        foreach (PlanNode node in One.Plan.Nodes)
+        foreach (NetworkNode node in One.Network.Nodes)
         {
             Close.WithinOf(1e5, 1e-9, same.PressureAt(node.Name).Si, state.PressureAt(node.Name).Si);
         }
@@ -155,7 +155,10 @@ public sealed class SwitchedPumpSystemTests
         OperatingPoint point = Workshop.Point(6000, kilopascals, Workshop.Hold(1));
         FuelSystem system = Boost(join: -10, leave: -30, wasRunning: !joins);
         SystemMonteCarlo run = Varied(system, point);
-        SystemMonteCarlo same = Varied(system.WithPlan(system.Plan.Running(joins ? 1 : 0)), point);
+        SystemMonteCarlo same = Varied(
+            system.Running(SwitchedPump.Of(system.Network.Lines.Select(l => (l.Name, l.Switch))), joins ? 1 : 0),
+            point
+        );
 
         Assert.Equal(0, run.RefusedCount);
         Assert.Equal(same.PressureAt("rail start").Mean, run.PressureAt("rail start").Mean);
@@ -227,7 +230,7 @@ public sealed class SwitchedPumpSystemTests
         );
 
     [Fact]
-    public void FuelPlan_WatchingAnUnknownNode_IsRefused() =>
+    public void FuelSystem_WatchingAnUnknownNode_IsRefused() =>
         Refused(
             "Pump 'second' is switched by the pressure at 'rail', which is not there.",
             () => Switched(Low("rail"))
@@ -235,7 +238,7 @@ public sealed class SwitchedPumpSystemTests
 
     /// <summary>The flow of the pump itself is gone when it stands still: no switch can watch it.</summary>
     [Fact]
-    public void FuelPlan_WatchingItsOwnFlow_IsRefused() =>
+    public void FuelSystem_WatchingItsOwnFlow_IsRefused() =>
         Refused(
             "The switch of pump 'second' watches the pump's own flow, which is gone when it stands still.",
             () => Switched(PumpSwitch.FlowAbove("second", default, default, false))
@@ -251,8 +254,8 @@ public sealed class SwitchedPumpSystemTests
     private static FuelSystem Switched(PumpSwitch by) => Switched(Both, by);
 
     private static FuelSystem Switched(FuelSystem system, PumpSwitch by) =>
-        system.WithPlan(
-            new(system.Plan.Nodes, system.Plan.Lines.Select(l => l.Name == "second" ? l.SwitchedBy(by) : l))
+        system.WithNetwork(
+            new(system.Network.Nodes, system.Network.Lines.Select(l => l.Name == "second" ? l.SwitchedBy(by) : l))
         );
 
     private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != LinkCondition.Stopped;

@@ -228,14 +228,13 @@ public sealed class SystemBatchTests
             where T : struct, ILane<T>
         {
             var list = new List(system, points);
-            SystemBatch.RunIn<T>(system.Solver, list, points.Length, null, CancellationToken.None);
+            SystemBatch.RunIn<T>(system.Path, list, points.Length, null, CancellationToken.None);
             return list;
         }
 
-        public SolverState Begin(int point) => system.Solver.Begin(points[point]);
+        public SolverState Begin(int point) => new(system.Path, points[point], null);
 
-        public void Solved(int point, SolverState state, FuelPathSolution solution) =>
-            Found[point] = (SystemReport.Of(system, state, solution), null);
+        public void Solved(int point, SettledSolve solve) => Found[point] = (SystemReport.Of(solve), null);
 
         public void Refused(int point, Exception why) => Found[point] = (null, why);
     }

@@ -157,12 +157,12 @@ public sealed class SystemMonteCarloTests
         var all = ShiftedSolves.Drawn(system, Given, [.. inputs], 100, 11);
         var alone = ShiftedSolves.Drawn(system, Given, [.. inputs], 100, 11);
 
-        SystemBatch.RunIn<WideLane>(system.Solver, all, 100, null, CancellationToken.None);
-        using (var lanes = new SystemLanes<WideLane>(system.Solver, alone))
+        SystemBatch.RunIn<WideLane>(system.Path, all, 100, null, CancellationToken.None);
+        using (var lanes = new SystemSolver<WideLane>(system.Path, alone))
         {
             for (int trial = 99; trial >= 0; trial--)
             {
-                lanes.Run(trial, 1);
+                lanes.Solve(trial, 1);
             }
         }
 
@@ -343,15 +343,14 @@ public sealed class SystemMonteCarloTests
         internal static SystemState Solve(FuelSystem system, OperatingPoint at, InputShifts shifts)
         {
             var one = new Shifted(system, at, shifts);
-            using var lanes = new SystemLanes<Real>(system.Solver, one);
-            lanes.Run(0, 1);
+            using var lanes = new SystemSolver<Real>(system.Path, one);
+            lanes.Solve(0, 1);
             return one.state!;
         }
 
-        public SolverState Begin(int point) => system.Solver.Begin(at, shifts);
+        public SolverState Begin(int point) => new(system.Path, at, shifts);
 
-        public void Solved(int point, SolverState solved, FuelPathSolution solution) =>
-            state = SystemReport.Of(system, solved, solution);
+        public void Solved(int point, SettledSolve solve) => state = SystemReport.Of(solve);
 
         public void Refused(int point, Exception why) => throw new InvalidOperationException("No state.", why);
     }

@@ -156,7 +156,7 @@ public sealed class TankWarmingTests
 
         HotSoak[] nodes = [.. HotSoak.Of(hot, state)];
 
-        Assert.Equal(hot.Plan.Nodes.Select(n => n.Name), nodes.Select(n => n.Node));
+        Assert.Equal(hot.Network.Nodes.Select(n => n.Name), nodes.Select(n => n.Node));
         HotSoak tank = nodes[0];
         Close.Within(1e-9, 100, hot.Fuel.VaporPressureAt(tank.BoilingTemperature!.Value).AboveVacuum.Kilopascals);
         Assert.Equal(tank.BoilingTemperature, tank.BoilingTemperatureAtAmbient);

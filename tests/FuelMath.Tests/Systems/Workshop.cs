@@ -69,7 +69,7 @@ internal static class Workshop
             "test rig",
             Gasoline,
             Engine.FourStroke("two liters", 4, Volume.FromLiters(2), Breathing()),
-            Plan(Pump(deliveryShare), Regulator(reference, setBars), returnBoreMillimeters),
+            NetworkOf(Pump(deliveryShare), Regulator(reference, setBars), returnBoreMillimeters),
             stages,
             secondaries is { } s ? new StagingRule(Ratio.FromDecimalFractions(s.TransitionDuty)) : null,
             new PowerSupply(Circuit("pump", pumpOhms), Circuit("injectors", injectorOhms)),
@@ -87,15 +87,15 @@ internal static class Workshop
             fitted.Select((injector, i) => new InjectorSeat(i + 1, i < 2 ? "rail start" : "rail end", injector))
         );
 
-    internal static FuelPlan Plan(Pump pump, BypassRegulator regulator, double returnBoreMillimeters) =>
+    internal static Network NetworkOf(Pump pump, BypassRegulator regulator, double returnBoreMillimeters) =>
         new(
             [
-                PlanNode.Tank("tank", default, Length.Zero),
-                PlanNode.Junction("pump outlet", Length.Zero),
-                PlanNode.Junction("filter outlet", Length.Zero),
-                PlanNode.Junction("rail start", Length.Zero),
-                PlanNode.Junction("rail end", Length.Zero),
-                PlanNode.Junction("return", Length.Zero),
+                NetworkNode.FixedPressure("tank", default, Length.Zero),
+                NetworkNode.Junction("pump outlet", Length.Zero),
+                NetworkNode.Junction("filter outlet", Length.Zero),
+                NetworkNode.Junction("rail start", Length.Zero),
+                NetworkNode.Junction("rail end", Length.Zero),
+                NetworkNode.Junction("return", Length.Zero),
             ],
             [
                 new Line("pump", "tank", "pump outlet", pump),

@@ -50,9 +50,9 @@ public sealed class LeakSuspectsMatrixTests
     /// </summary>
     private static IEnumerable<IsolationOutcome> Outcomes(FuelSystem system, LeakSuspect leaking, LeakSuspectKind step)
     {
-        Line? line = system.Plan.Lines.FirstOrDefault(l => l.Name == leaking.Part);
+        Line? line = system.Network.Lines.FirstOrDefault(l => l.Name == leaking.Part);
         bool clamp = step == LeakSuspectKind.CheckValve;
-        string[] outlets = [.. system.Plan.Lines.Where(l => l.Part is Pump).Select(l => l.To)];
+        string[] outlets = [.. system.Network.Lines.Where(l => l.Part is Pump).Select(l => l.To)];
         if (leaking.Kind == step || (clamp && line?.Part is Pump))
         {
             return [IsolationOutcome.StandsStill];

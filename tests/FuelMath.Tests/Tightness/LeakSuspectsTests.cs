@@ -74,8 +74,8 @@ public sealed class LeakSuspectsTests
     public void After_AClampThatStandsStill_LeavesTheReliefValveThere()
     {
         LeakSuspects all = LeakSuspects.Of(PlumbingRig.WithoutReturn());
-        string outlet = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Part is Pump).To;
-        bool near = PlumbingRig.WithoutReturn().Plan.Lines.First(l => l.Part is ReliefValve).From == outlet;
+        string outlet = PlumbingRig.WithoutReturn().Network.Lines.First(l => l.Part is Pump).To;
+        bool near = PlumbingRig.WithoutReturn().Network.Lines.First(l => l.Part is ReliefValve).From == outlet;
 
         LeakSuspects left = all.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill);
 

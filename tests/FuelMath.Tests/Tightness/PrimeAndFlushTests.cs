@@ -82,7 +82,7 @@ public sealed class PrimeAndFlushTests
     [Fact]
     public void EnclosedVolume_OfNamedHoses_AddsUp()
     {
-        var plan = Workshop.Four().Plan;
+        var plan = Workshop.Four().Network;
 
         // Feed: 3 m of 8.7 mm is 178.3 cm3; rail: 0.35 m of 12 mm is 39.6 cm3.
         Assert.Equal(

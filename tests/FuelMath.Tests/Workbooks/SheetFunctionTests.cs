@@ -260,7 +260,7 @@ public sealed class SheetFunctionTests
             Read("StagePulseWidth", "rig", "cruise", "primary")
         );
         Close.Within(1e-12, state.Stages[0].DutyCycle.Percent, Read("StageDutyCycle", "rig", "cruise", "primary"));
-        string line = VerdictCases.Healthy.Plan.Lines[0].Name;
+        string line = VerdictCases.Healthy.Network.Lines[0].Name;
         Close.Within(1e-12, state.FlowThrough(line).LitersPerHour, Read("LineFlow", "rig", "cruise", line));
         Close.Within(1e-6, 0.9, Read("MeanLambda", "rig", "cruise"));
         Assert.Equal(state.Verdict.ToString(), Of("PointVerdict").Call(Writer, "rig", "cruise"));

@@ -1,0 +1,102 @@
+namespace FuelMath;
+
+/// <summary>What a command makes of the pulses of each stage and of the draw of each injector, in one round of a solve.</summary>
+internal static class CommandedDraws
+{
+    /// <summary>Sets pulse widths, and draws that follow from them: held masses as a flow, given widths as a share of the static flow.</summary>
+    internal static void Set(SolverState state)
+    {
+        SetWidths(state);
+        FuelCommandKind command = state.Point.Command.Kind;
+        for (int s = 0; s < state.Widths.Length; s++)
+        {
+            StageModel model = command == FuelCommandKind.HoldLambda ? state.Models[s] : state.Fitted(s);
+            for (int i = 0; i < state.Path.Injectors[s].Length; i++)
+            {
+                int seat = state.Path.First[s] + i;
+                (state.Coefficients[seat], state.Commanded[seat]) = Draw(state, model, s, i, seat, command);
+            }
+        }
+    }
+
+    /// <summary>The pulse width of each stage.</summary>
+    private static void SetWidths(SolverState state)
+    {
+        FuelCommand command = state.Point.Command;
+        switch (command.Kind)
+        {
+            case FuelCommandKind.HoldLambda:
+                for (int s = 0; s < state.Models.Length; s++)
+                {
+                    state.Models[s] = state.Fitted(s);
+                }
+
+                Split(state, state.AirMass, state.Path.System.Fuel);
+                break;
+            case FuelCommandKind.OpenLoop when state.Rounds > 1 && !state.Path.MeasuresRail:
+                // Only a measured rail makes a belief move with the state.
+                break;
+            case FuelCommandKind.OpenLoop:
+                for (int s = 0; s < state.Models.Length; s++)
+                {
+                    state.Models[s] = state.Believed(s);
+                }
+
+                // The primaries' belief about the fuel is what the air mass is divided by.
+                Split(state, state.BelievedAirMass, state.Path.System.Stages[0].Belief.Fuel);
+                break;
+            case FuelCommandKind.PulseWidths:
+                for (int s = 0; s < state.Widths.Length; s++)
+                {
+                    state.Widths[s] = command.PulseWidths[s].InSi();
+                }
+
+                break;
+            case FuelCommandKind.AllOpen:
+                state.Periods.CopyTo(state.Widths);
+                break;
+            default:
+                Array.Clear(state.Widths);
+                break;
+        }
+    }
+
+    private static void Split(SolverState state, double airMass, Fuel fuel) =>
+        StageSplit.Widths(
+            state.Models,
+            state.Path.Transitions,
+            airMass / (fuel.StoichiometricRatio.Si * state.Point.Command.Lambda!.Value.Si),
+            state.Widths
+        );
+
+    /// <summary>Mean flow over root of pressure, m³/s per root of Pa, and the flow that it is held at, m³/s.</summary>
+    private static (double Coefficient, double Commanded) Draw(
+        SolverState state,
+        StageModel model,
+        int stage,
+        int injector,
+        int seat,
+        FuelCommandKind command
+    )
+    {
+        double root = Math.Sqrt(state.DifferentialPressures[seat]);
+        double open = model.StaticMassFlow(injector) / state.Density / root;
+        double width = state.Widths[stage];
+        if (width == 0)
+        {
+            return (open, 0);
+        }
+
+        if (command == FuelCommandKind.AllOpen)
+        {
+            return (open, double.PositiveInfinity);
+        }
+
+        InjectorPulse pulse = model.Pulse(injector, width);
+        double mean = pulse.Mass.InSi() / state.Periods[stage] / state.Density;
+        return pulse.IsHeldOpen ? (open, double.PositiveInfinity)
+            : mean == 0 ? (open, 0)
+            : command == FuelCommandKind.HoldLambda ? (open, mean)
+            : (mean / root, double.PositiveInfinity);
+    }
+}

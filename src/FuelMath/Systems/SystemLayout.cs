@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+
+namespace FuelMath;
+
+/// <summary>What a system asks of its network beside what a network checks itself. Immutable.</summary>
+internal sealed class SystemLayout
+{
+    private readonly Network network;
+    private readonly bool[] ahead;
+
+    /// <summary>Looks over the network of a system.</summary>
+    /// <exception cref="ArgumentException">A system can't have it; the message says where.</exception>
+    internal SystemLayout(Network network)
+    {
+        this.network = network;
+        if (WhyNot() is { } why)
+        {
+            throw new ArgumentException(why, nameof(network));
+        }
+
+        ahead = Ahead(network.Nodes, network.Lines);
+        LiftPumps = LiftPumpSearch.In(network.Nodes, network.Lines);
+        if (LiftPumps.FirstOrDefault(t => t.Lifts.IsEmpty).Tank is { } lacking)
+        {
+            throw new ArgumentException(
+                $"Surge tank '{lacking.Name}' needs a lift pump: one that leads to it and does not draw from it.",
+                nameof(network)
+            );
+        }
+    }
+
+    private SystemLayout(SystemLayout other, Network network)
+    {
+        this.network = network;
+        (ahead, LiftPumps) = (other.ahead, other.LiftPumps);
+    }
+
+    /// <summary>The surge tanks, each with the lines of the pumps that fill it.</summary>
+    internal ImmutableArray<(NetworkNode Tank, ImmutableArray<string> Lifts)> LiftPumps { get; }
+
+    /// <summary>The same for a network of the same lines, of which some pumps stand still.</summary>
+    internal SystemLayout Of(Network running) => new(this, running);
+
+    /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
+    internal NetworkNode TankOf(Line line) =>
+        network.Nodes.FirstOrDefault(n => n.IsFixed && IsAt(n, line)) ?? network.Nodes.Single(n => n.IsFixed);
+
+    /// <summary>Whether a line leads to where a pump draws from.</summary>
+    internal bool IsAheadOfAPump(int line) => ahead[line];
+
+    /// <summary>What a solved path does to each surge tank.</summary>
+    internal ImmutableArray<SurgeTankBalance> BalancesIn(NetworkState state) =>
+        [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceOf(state, t.Lifts))];
+
+    private string? WhyNot()
+    {
+        if (network.Conditions is not null || !network.Acceleration.IsRest)
+        {
+            return "The network of a system is given at rest and without conditions: operating points say them.";
+        }
+
+        if (network.Nodes.FirstOrDefault(n => n.DrawSi != 0) is { } drawn)
+        {
+            return $"Node '{drawn.Name}' has a fixed draw; in a system injectors draw, and other parts as pressure lets them.";
+        }
+
+        if (!network.Nodes.Any(n => n is { IsFixed: true, UsableVolume: null }))
+        {
+            return "A fuel path needs a tank, where the pressure is known; only surge tanks given.";
+        }
+
+        return network.Lines.Select(WhyNot).FirstOrDefault(why => why is not null);
+    }
+
+    private string? WhyNot(Line line)
+    {
+        if (line.Part.WhyNoSystem is { } why)
+        {
+            return $"Line '{line.Name}' can't be in a system: {why}.";
+        }
+
+        if (
+            line.Part is IRegulator { Reference: RegulatorReference.Tank } regulator
+            && network.Nodes.Count(n => n.IsFixed) > 1
+            && !network.Nodes.Any(n => n.IsFixed && IsAt(n, line))
+        )
+        {
+            string where = regulator.IsReducing ? "stand at one of them" : "return into one of them";
+            return $"Regulator '{line.Name}' refers to tank pressure, and with several tanks it must {where}.";
+        }
+
+        return null;
+    }
+
+    private static bool[] Ahead(ImmutableArray<NetworkNode> nodes, ImmutableArray<Line> lines)
+    {
+        // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
+        var drawnFrom = lines
+            .Where(l => l.Part is Pump)
+            .Select(l => l.From)
+            .Except(nodes.Where(n => n.IsFixed).Select(n => n.Name))
+            .ToHashSet(StringComparer.Ordinal);
+        return [.. lines.Select(l => drawnFrom.Contains(l.To))];
+    }
+
+    private static bool IsAt(NetworkNode node, Line line) =>
+        node.Name == line.To || (line.Part is IRegulator { IsReducing: true } && node.Name == line.From);
+}
