@@ -93,5 +93,8 @@ public sealed class Exercise
     /// <exception cref="InvalidOperationException">A given of the template has one number only.</exception>
     public FormulaInfo ToFormula(FormulaTopic topic) => Template.FormulaOf(topic, Numbers, Value);
 
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Template}");
+
     internal ImmutableArray<ExerciseResult> Results => results;
 }

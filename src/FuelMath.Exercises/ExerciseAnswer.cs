@@ -69,6 +69,9 @@ public sealed class ExerciseAnswer
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
     public static ExerciseAnswer Number(Symbol symbol, int digits) => new(FormulaQuantity.Number(symbol), "1", digits);
 
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Quantity.Symbol.Name} in {Unit}");
+
     /// <summary>What the statement ends with.</summary>
     internal string Request =>
         Unit == "1"

@@ -74,6 +74,9 @@ public sealed class ExerciseGiven
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static ExerciseGiven Number(Symbol symbol, GivenGrid grid) => new(FormulaQuantity.Number(symbol), "1", grid);
 
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Quantity.Symbol.Name} in {Unit}");
+
     /// <summary>As an argument of a formula that takes what the grid spans.</summary>
     internal FormulaArgument ToArgument()
     {

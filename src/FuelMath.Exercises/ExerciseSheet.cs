@@ -77,4 +77,7 @@ public sealed class ExerciseSheet
     /// </summary>
     /// <returns>GIFT with a line feed at the end of each line.</returns>
     public string ToGift() => GiftSheet.Exercises(this);
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Title}: {Exercises.Length} exercises");
 }

@@ -52,4 +52,7 @@ public sealed class GivenGrid
             ? new(all)
             : throw new ArgumentException("Must be two or more different numbers.", nameof(numbers));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Numbers.Length} numbers");
 }

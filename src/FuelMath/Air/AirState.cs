@@ -116,6 +116,9 @@ public sealed class AirState
     /// <returns>The working.</returns>
     public Working DryAirWorking() => Read(AtmosphereModel.DryAirDensity);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Pressure}, {Temperature}, {RelativeHumidity} humid");
+
     private Working Read(Func<Traced, Traced, Traced, Traced> formula) =>
         formula(
                 Traced.Input(AirSymbols.Pressure, Pressure.Si),

@@ -72,6 +72,9 @@ public sealed class Humidity
             : new AbsolutePressure(Math.Min(vapor, most));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Relative} at {AirTemperature}");
+
     /// <summary>Refuses a pressure below which the ambient air could not hold the water.</summary>
     internal double ShareSi(
         AbsolutePressure ambient,

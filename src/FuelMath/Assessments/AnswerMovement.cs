@@ -47,6 +47,9 @@ public sealed class AnswerMovement
     /// <summary>Whether the limit lies between the answer and that at an end: the estimate alone turns the judgement, or an end has no answer.</summary>
     public bool TurnsJudgement => Weight >= 1;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Answer} at {Point}: {Value} against {Limit}");
+
     /// <summary>How far an end moves towards the limit and past it, over the way there; infinite where an end has no answer.</summary>
     internal double Weight { get; }
 

@@ -23,6 +23,9 @@ public sealed class AssessedState
     /// <summary>What it comes to by itself.</summary>
     public Verdict Verdict { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Basis}: {Verdict}");
+
     internal static AssessedState Of(FuelSystem system, OperatingPoint point, StateBasis basis)
     {
         try

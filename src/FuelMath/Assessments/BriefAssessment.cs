@@ -34,6 +34,9 @@ public sealed class BriefAssessment
     /// </remarks>
     public ImmutableArray<EstimateInfluence> Influences { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Brief}: {Assessment}");
+
     private EstimateInfluence Influence(InputEstimate estimate)
     {
         (SystemAssessment low, SystemAssessment high) = (At(estimate.Least), At(estimate.Greatest));

@@ -31,4 +31,7 @@ public sealed class BriefPoint
 
     /// <summary>The lambda that is asked for.</summary>
     public Lambda Lambda { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Speed}, {Manifold}, {Lambda}");
 }

@@ -15,4 +15,7 @@ public sealed class FindingOccurrence
 
     /// <summary>The finding with its value there.</summary>
     public Finding Finding { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Place}: {Finding}");
 }

@@ -15,6 +15,9 @@ public sealed class PointShares
     /// <summary>Why there are none, an <see cref="IRefusal"/>; null where there are.</summary>
     public Exception? Refusal { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Point}: {(Shares is null ? "refused" : "shares")}");
+
     internal static PointShares Of(FuelSystem system, OperatingPoint point, IEnumerable<UncertainInput> inputs)
     {
         try

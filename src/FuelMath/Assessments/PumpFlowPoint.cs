@@ -23,4 +23,7 @@ public readonly struct PumpFlowPoint
 
     /// <summary>Delivered volume flow.</summary>
     public VolumeFlow Flow { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Flow:L/h} at {PressureRise}");
 }

@@ -31,6 +31,9 @@ public sealed class StageSet
     /// <summary>What the set comes to: never "holds" when it is not accepted.</summary>
     public Verdict Verdict { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Stage}: {Verdict}");
+
     /// <summary>Not known where the readings only do not settle it; else something to act on.</summary>
     private Finding NotAccepted()
     {

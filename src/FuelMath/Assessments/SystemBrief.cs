@@ -159,6 +159,9 @@ public sealed class SystemBrief
         return new(this, known.SetItem(input, value));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     /// <summary>The system and its points with one estimate at another value; at its own where there is none.</summary>
     internal (FuelSystem System, ImmutableArray<OperatingPoint> Points) With(BriefInput? input, IQuantity? value)
     {

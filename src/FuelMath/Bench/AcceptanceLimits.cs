@@ -89,4 +89,7 @@ public sealed class AcceptanceLimits
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coilFromMedian"/> is not greater than zero.</exception>
     public AcceptanceLimits WithCoilFromMedian(Ratio coilFromMedian) =>
         new(Spread, FromRating, Source, Leakage, Drop, Coil, coilFromMedian);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"spread {Spread}, from rating {FromRating}, leakage {Leakage}");
 }

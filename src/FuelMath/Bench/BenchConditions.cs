@@ -77,6 +77,9 @@ public sealed class BenchConditions
                 $"Must be None, Voltage, Pressure or both; it was {widths}."
             );
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{DifferentialPressure}, {Fluid} at {FluidTemperature}");
+
     internal double PressureSi { get; }
 
     internal double DensitySi { get; }

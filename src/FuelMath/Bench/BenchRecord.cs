@@ -38,4 +38,7 @@ public sealed class BenchRecord
             $"Must be one of {string.Join(", ", Injectors.Select(i => i.Name))}; it was '{name}'.",
             nameof(name)
         );
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Injectors.Length} injectors");
 }

@@ -60,4 +60,10 @@ public sealed class BenchSeries
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
     public static BenchSeries FromStaticFlow(IEnumerable<StaticFlowReading> readings) => new(readings, [], [], [], []);
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of(
+            $"{StaticFlow.Length} static, {Pulses.Length} pulsed, {DeadTimes.Length} dead times, {Leakage.Length} leakage, {Coil.Length} coil"
+        );
 }

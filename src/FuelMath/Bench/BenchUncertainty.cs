@@ -56,6 +56,10 @@ public sealed class BenchUncertainty
     /// <summary>Where they come from.</summary>
     public DataSource Source { get; }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"collected {Collected}, time {Time}, pressure {DifferentialPressure}, density {Density}");
+
     internal double CollectedShare { get; }
 
     internal double Seconds { get; }

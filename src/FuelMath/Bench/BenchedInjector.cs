@@ -69,6 +69,9 @@ public sealed class BenchedInjector
         IEnumerable<StaticFlowReading> after
     ) => new(name, Static(after), Static(before));
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     /// <summary>Volume flows converted to the conditions of a rating, m³/s.</summary>
     internal static double[] FlowsSi(ImmutableArray<StaticFlowReading> readings, FlowRating rating) =>
         [.. readings.Select(r => r.ToRating().VolumeFlowAt(rating.DifferentialPressure, rating.FluidDensity).InSi())];

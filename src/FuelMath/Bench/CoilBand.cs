@@ -35,4 +35,7 @@ public sealed class CoilBand
 
     /// <summary>Where it comes from.</summary>
     public DataSource Source { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Least} to {Most}");
 }

@@ -30,5 +30,8 @@ public sealed class CoilReading
     /// <summary>The smallest step that can be read.</summary>
     public ElectricResistance Resolution { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Coil}");
+
     internal double StepShare { get; }
 }

@@ -45,6 +45,9 @@ public sealed class CoilVerdict
     /// <summary>Its resistance at 20 °C, in ohm.</summary>
     public ElectricResistance AtTwentyCelsius => SiUnits.ElectricResistance(ohms);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{AtTwentyCelsius}: {Verdict}");
+
     internal static double MeanSi(ImmutableArray<CoilReading> readings) =>
         readings.Average(r => r.Coil.AtTwentyCelsius.InSi());
 }

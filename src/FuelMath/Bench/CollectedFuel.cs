@@ -72,6 +72,9 @@ public readonly struct CollectedFuel
         };
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(IsByVolume ? Volume : (object?)Mass)}");
+
     internal double MassSi(double density) => IsByVolume ? amount * density : amount;
 
     internal double VolumeSi(double density) => IsByVolume ? amount : amount / density;

@@ -39,5 +39,8 @@ public sealed class DeadTimeReading
     /// <summary>The conditions on the bench.</summary>
     public BenchConditions Conditions { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{DeadTime} at {AtInjector}, {Conditions.DifferentialPressure}");
+
     internal double VoltageSi { get; }
 }

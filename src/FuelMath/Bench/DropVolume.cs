@@ -40,4 +40,7 @@ public sealed class DropVolume
         ArgumentNullException.ThrowIfNull(source);
         return new(Guard.Positive(volume, volume.InSi()), false, source);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Volume}");
 }

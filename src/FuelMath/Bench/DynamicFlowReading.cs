@@ -67,6 +67,9 @@ public sealed class DynamicFlowReading
     /// <summary>The mass of one pulse, in kg.</summary>
     public Mass MassPerPulse => SiUnits.Mass(MassSi);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{MassPerPulse} a pulse of {PulseWidth} every {Period}");
+
     internal double WidthSi { get; }
 
     internal double VoltageSi { get; }

@@ -78,6 +78,9 @@ public sealed class FilledDeadTimes
     /// </summary>
     public Duration? Scatter { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Table}, {Estimates} estimated");
+
     private static void RefuseNegative(double seconds, string voltage, string pressure)
     {
         if (seconds < 0)

@@ -77,6 +77,9 @@ public sealed class FlowPlacement
     public ImmutableArray<string> At(int chamber) =>
         [.. Enumerable.Range(1, Stages).Select(stage => placement.At(chamber, stage).Name)];
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"imbalance {Imbalance} over {Chambers} chambers");
+
     /// <summary>
     /// An injector of which only the flow matters: at one long pulse for all, they differ in nothing else.
     /// </summary>

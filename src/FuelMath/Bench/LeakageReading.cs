@@ -66,6 +66,10 @@ public sealed class LeakageReading
         return new(null, collected, resolution, over, conditions);
     }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        Drops is null ? LogText.Of($"{Collected} in {Over}") : LogText.Of($"{Drops} drops in {Over}");
+
     /// <summary>The amount and its step, in drops or in m³.</summary>
     internal (double Amount, double Step) In(bool drops, double dropVolume) =>
         (Drops, drops) switch

@@ -173,6 +173,9 @@ public sealed class Placement
     public Injector At(int chamber, int stage) =>
         placed[((Guard.InRange(chamber, 1, Chambers) - 1) * stages) + Guard.InRange(stage, 1, stages) - 1];
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"imbalance {Imbalance} over {Chambers} chambers");
+
     private double[,,] Masses(Injector[] all)
     {
         var mass = new double[Points.Length, stages, all.Length];

@@ -31,4 +31,7 @@ public sealed class PlacementCandidate
 
     /// <summary>The stages that it may go to, from 1.</summary>
     public ImmutableArray<int> Stages { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injector}");
 }

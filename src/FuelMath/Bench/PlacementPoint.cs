@@ -60,4 +60,7 @@ public sealed class PlacementPoint
 
     /// <summary>Voltage at the injectors.</summary>
     public ElectricPotential AtInjector { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {PulseWidths.Length} stages every {Period}");
 }

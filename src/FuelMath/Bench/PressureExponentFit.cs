@@ -140,6 +140,9 @@ public sealed class PressureExponentFit
         return IsRootRejected ? root.WithExponent(Measured(outside, first)) : root;
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"exponent {Exponent:1}, {ExponentLow:1} to {ExponentHigh:1}");
+
     private MeasuredExponent Measured(OutsideRange outside, BenchConditions first)
     {
         try

@@ -252,6 +252,9 @@ public sealed class PulseCharacterization
         ElectricResistance coil
     ) => new(name, ToRating(), deadTime, Correction, smallestRepeatableWidth, closingTime, coil);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{StaticMassFlow}, dead time {DeadTime} at {AtInjector}");
+
     private static bool Repeats(ImmutableArray<DynamicFlowReading> readings) =>
         readings.GroupBy(r => r.WidthSi).Any(g => g.Skip(1).Any());
 }

@@ -40,6 +40,12 @@ public sealed class PulseScatter
     public static PulseScatter FromParts(Mass constant, Ratio proportional) =>
         new(Guard.Positive(constant, constant.InSi()), Guard.Positive(proportional, proportional.InSi()));
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of(
+            $"{(constant > 0 ? "constant" : "")}{(constant > 0 && proportional > 0 ? " and " : "")}{(proportional > 0 ? "proportional" : "")}"
+        );
+
     /// <summary>Whether the scatter depends on the mass of a pulse.</summary>
     internal bool DependsOnMass => proportional > 0;
 

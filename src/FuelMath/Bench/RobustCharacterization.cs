@@ -93,4 +93,8 @@ public sealed class RobustCharacterization
     /// Readings farther from the line than scatter explains, apart from the stated rate of false suspects.
     /// </summary>
     public ImmutableArray<DynamicFlowReading> Suspects { get; }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{StaticMassFlow}, dead time {DeadTime}, {Suspects.Length} suspects");
 }

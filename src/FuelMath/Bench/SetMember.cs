@@ -94,6 +94,9 @@ public sealed class SetMember
     /// <summary>Whether its <see cref="Verdict"/> is accepted; undecided is not.</summary>
     public bool IsAccepted => Verdict == BenchVerdict.Accepted;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Flow}, {FromMean} from the mean, {Verdict}");
+
     /// <summary>Whether leakage was not read, or was also read at the pressure of the rating or above.</summary>
     internal bool IsLeakageWatched =>
         Leakage is null || Leakage.HighestDifferentialPressure.InSi() >= set.RatedPressure * (1 - Guard.EdgeTolerance);

@@ -132,6 +132,10 @@ public sealed class SetReport
     /// <summary>Whether its <see cref="Verdict"/> is accepted; undecided is not.</summary>
     public bool IsAccepted => Verdict == BenchVerdict.Accepted;
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Members.Length} injectors, mean {MeanFlow}, spread {Spread}, {Verdict}");
+
     private static LeakageVerdict? Leakage(BenchedInjector one, AcceptanceLimits limits, Ratio confidence) =>
         one.Now.Leakage.IsEmpty ? null : new(one.Now.Leakage, limits.Leakage, limits.Drop, confidence);
 

@@ -104,6 +104,10 @@ public sealed class SlotComparison
     public VolumeFlow InjectorFlow(string injector) =>
         SiUnits.VolumeFlow(Math.Exp(layout.Mean + layout.RowEffect(Checked(Injectors, injector, nameof(injector)))));
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Injectors.Length} injectors in {Slots.Length} slots: {(AreSlotsAlike ? "alike" : "not alike")}");
+
     private double Effect(string slot) => layout.ColumnEffect(Checked(Slots, slot, nameof(slot)));
 
     private Finding Differ()

@@ -24,4 +24,7 @@ public sealed class SlotReading
 
     /// <summary>The reading.</summary>
     public StaticFlowReading Reading { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injector} in {Slot}: {Reading}");
 }

@@ -76,4 +76,7 @@ public sealed class StaticFlowReading
                 Conditions.FluidTemperature,
                 Conditions.Source
             );
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{VolumeFlow} at {Conditions.DifferentialPressure}");
 }

@@ -81,4 +81,7 @@ public sealed class BudgetCorrelation
 
     /// <summary>The correlation coefficient.</summary>
     public double Coefficient { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{One} with {Other}: {Coefficient}");
 }

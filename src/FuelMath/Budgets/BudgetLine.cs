@@ -29,4 +29,7 @@ public sealed class BudgetLine
     /// effect of a correlated one. Zero where no input is uncertain.
     /// </summary>
     public double Share { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Input}: {Share}");
 }

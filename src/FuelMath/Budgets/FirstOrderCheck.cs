@@ -76,4 +76,7 @@ public sealed class FirstOrderCheck
 
     /// <summary>Whether the budget's interval may be stated.</summary>
     public FirstOrderVerdict Verdict { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Verdict} after {TrialCount} trials");
 }

@@ -28,5 +28,8 @@ public readonly struct ColumnInput
     /// <param name="number">The number, in the SI unit of the argument.</param>
     /// <returns>The input.</returns>
     public static ColumnInput FromNumber(double number) => new(default, number, false);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(IsColumn ? "column" : "one number")}");
 }
 #pragma warning restore CA1815

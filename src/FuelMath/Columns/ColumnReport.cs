@@ -15,5 +15,8 @@ public readonly struct ColumnReport
 
     /// <summary>The first of them, counted from 0; null where every row has a result.</summary>
     public int? FirstBadRow { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Rows} rows, {BadRows} without a result");
 }
 #pragma warning restore CA1815

@@ -52,4 +52,7 @@ public sealed class BankMixture
 
     /// <summary>The width given to the injectors of each stage; zero for an inactive stage.</summary>
     public ImmutableArray<Duration> PulseWidths { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"bank {Bank}: {Lambda}, correction {Correction}");
 }

@@ -57,6 +57,9 @@ public sealed class ChamberMixture
                 )
                 .ToWorking();
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"chamber {Chamber}: {Air} air, {Fuel} fuel, {Lambda}");
+
     /// <summary>The mixture of a chamber, counted from 1; masses in kg.</summary>
     internal static ChamberMixture Of(int chamber, double air, double fuel, FuelMath.Fuel burned) =>
         new(

@@ -96,6 +96,9 @@ public sealed class ControllerBelief
     public Pressure? DifferentialPressureAt(AbsolutePressure discharge, AbsolutePressure ambient) =>
         ToldSi(discharge.Si - ambient.Si) is { } told ? SiUnits.Pressure(told) : null;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injector} at {DifferentialPressure}, {Fuel}");
+
     internal double? ToldSi(double dischargeGauge) =>
         RailReference switch
         {

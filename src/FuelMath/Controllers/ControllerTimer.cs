@@ -55,6 +55,9 @@ public sealed class ControllerTimer
         return SiUnits.Duration(step / (2 * Guard.InRange(error, error.InSi(), 0, 1, SiUnits.Ratio)));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"steps of {Step}");
+
     private double ErrorAt(Duration effectiveWidth)
     {
         double width = effectiveWidth.InSi();

@@ -286,6 +286,9 @@ public sealed class FittedInjectors
         return new(Fuel, Stages.SetItem(s, Stages[s].WithBelief(belief)), Transitions, Banks, Limits);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Stages.Length} stages, {Fuel}");
+
     private PointDelivery At(MixturePoint point)
     {
         StageChecks.Point(point, Stages.Length, ChamberCount);

@@ -62,4 +62,7 @@ public sealed class FittedStage
     /// <returns>A new stage.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public FittedStage WithBelief(ControllerBelief belief) => new(Name, belief, PulsesPerCycle, Fitted);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Fitted.Length} injectors");
 }

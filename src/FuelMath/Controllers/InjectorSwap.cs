@@ -42,4 +42,7 @@ public sealed class InjectorSwap
 
     /// <summary>The effect at each point.</summary>
     public ImmutableArray<SwapPoint> Points { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Points.Length} points");
 }

@@ -46,4 +46,8 @@ public sealed class MixtureLimits
 
     /// <summary>Where the limits come from.</summary>
     public DataSource Source { get; }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"correction {LowestCorrection} to {HighestCorrection}, lean {LeanDeviation}");
 }

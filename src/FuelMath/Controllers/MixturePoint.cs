@@ -209,6 +209,9 @@ public sealed class MixturePoint
             );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Target} every {Cycle}");
+
     /// <summary>The believed pressure of a stage, counted from 0.</summary>
     /// <exception cref="ArgumentException">
     /// The rail is believed fixed, and the point does not give the pressure into which the injectors discharge.

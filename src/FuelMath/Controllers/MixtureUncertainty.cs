@@ -58,6 +58,10 @@ public sealed class MixtureUncertainty
     /// <summary>Where they come from.</summary>
     public DataSource Source { get; }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"flow {Flow}, dead time {DeadTime}, pressure {DifferentialPressure}");
+
     internal double FlowShare { get; }
 
     internal double Seconds { get; }

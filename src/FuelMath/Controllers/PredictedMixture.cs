@@ -48,4 +48,8 @@ public sealed class PredictedMixture
                 $"Chamber {chamber} gets no fuel at '{Point.Name}': no factor helps it."
             );
     }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Point.Name}: {Chambers.Length} chambers, {Findings.Length} findings");
 }

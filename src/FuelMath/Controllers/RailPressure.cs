@@ -44,6 +44,10 @@ public sealed class RailPressure
     public Pressure DifferentialPressureAt(AbsolutePressure discharge, AbsolutePressure ambient) =>
         SiUnits.Pressure(SiAt(discharge, ambient));
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{HeldDifference} {(IsReferenced ? "over manifold" : "over ambient")}");
+
     internal double SiAt(AbsolutePressure discharge, AbsolutePressure ambient)
     {
         double difference = IsReferenced ? pascals : pascals + ambient.Si - discharge.Si;

@@ -58,6 +58,9 @@ public sealed class ScheduledStage
     /// <summary>Voltage at the injectors.</summary>
     public ElectricPotential AtInjector { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {InjectorsPerChamber} of {Injector} a chamber");
+
     internal StageModel ModelFor(double cycle)
     {
         var model = new StageModel([Injector], cycle / PulsesPerCycle, (double)InjectorsPerChamber * PulsesPerCycle);

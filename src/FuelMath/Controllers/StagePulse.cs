@@ -21,4 +21,7 @@ public sealed class StagePulse
 
     /// <summary>The mass of all its injectors per chamber and cycle, in kg.</summary>
     public Mass MassPerCycle => SiUnits.Mass(mass);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Pulse}");
 }

@@ -136,6 +136,9 @@ public sealed class StageSchedule
         ];
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Stages.Length} stages, {LeastMass} to {MostMass}");
+
     private double Least(int stage) => models[stage].MassAt(models[stage].SmallestWidth);
 
     /// <summary>Checks that the cycle is long enough for the smallest pulse and closing of every injector.</summary>

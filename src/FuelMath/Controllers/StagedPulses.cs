@@ -23,4 +23,7 @@ public sealed class StagedPulses
 
     /// <summary>The pulse of each stage, in the order in which they join.</summary>
     public ImmutableArray<StagePulse> Stages { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Total} of {Demand}");
 }

@@ -23,4 +23,7 @@ public sealed class StagingRule
 
     /// <summary>The primaries' duty cycle at which the secondaries join.</summary>
     public Ratio TransitionDutyCycle { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"joins at {TransitionDutyCycle}");
 }

@@ -31,6 +31,9 @@ public sealed class SwapPoint
     /// </summary>
     public ImmutableArray<Lambda?> SeenAfter { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Point.Name}: {LeftIn.Length} corrections left in");
+
     internal static SwapPoint Of(FittedInjectors before, FittedInjectors after, MixturePoint point)
     {
         int[] banks = [.. before.Banks.Distinct().Order()];

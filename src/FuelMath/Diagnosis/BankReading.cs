@@ -114,6 +114,9 @@ public sealed class BankReading
     public static BankReading WithoutSensor(int bank, IEnumerable<Duration> pulseWidths, Ratio correction) =>
         new(bank, pulseWidths, correction, null, false, null);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"bank {Bank}: correction {Correction}, {Observed}");
+
     internal static double Checked(
         Ratio uncertainty,
         [CallerArgumentExpression(nameof(uncertainty))] string paramName = ""

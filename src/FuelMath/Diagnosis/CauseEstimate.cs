@@ -26,4 +26,7 @@ public sealed class CauseEstimate
 
     /// <summary>The upper end of the interval of 95 %.</summary>
     public IQuantity High { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{What}: {Value}, {Low} to {High}");
 }

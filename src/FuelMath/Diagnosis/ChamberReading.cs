@@ -29,5 +29,8 @@ public sealed class ChamberReading
     /// <summary>Relative standard uncertainty of that lambda.</summary>
     public Ratio RelativeUncertainty { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"chamber {Chamber}: {Observed}");
+
     internal double UncertaintySi { get; }
 }

@@ -46,4 +46,7 @@ public sealed class DecidingTest
     /// The difference of the two, in standard uncertainties of that reading; null without a prediction.
     /// </summary>
     public Ratio? Separation { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Kind}: {What}");
 }

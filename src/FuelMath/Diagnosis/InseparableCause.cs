@@ -43,4 +43,7 @@ public sealed class InseparableCause
 
     /// <summary>The tests that distinguish them, the most decisive first.</summary>
     public ImmutableArray<DecidingTest> DecidingTests { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => Name;
 }

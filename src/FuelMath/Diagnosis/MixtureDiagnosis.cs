@@ -117,6 +117,9 @@ public sealed class MixtureDiagnosis
             ? Find(cause, chamber)
             : throw new ArgumentException($"{cause} belongs to all chambers.", nameof(cause));
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(Causes.IsEmpty ? "no cause" : Causes[0].Name)}");
+
     private RankedCause Find(MixtureCause cause, int? chamber) =>
         Causes.FirstOrDefault(c => c.Cause == cause && c.Chamber == chamber)
         ?? throw new ArgumentException($"Not tried: {string.Join("; ", NotTried)}.", nameof(cause));

@@ -166,6 +166,9 @@ public sealed class MixtureObservation
         return new(this) { Chambers = all };
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Banks.Length} banks, {Chambers.Length} chambers");
+
     private static ImmutableArray<Pressure> Pressures(
         IEnumerable<Pressure> given,
         [CallerArgumentExpression(nameof(given))] string paramName = ""

@@ -74,4 +74,7 @@ public sealed class RankedCause
     /// them. Computed on first use.
     /// </summary>
     public ImmutableArray<InseparableCause> CannotBeToldFrom => cannotBeToldFrom.Value;
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: weight {Weight}");
 }

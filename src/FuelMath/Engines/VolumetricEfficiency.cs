@@ -166,6 +166,9 @@ public sealed class VolumetricEfficiency
     public Ratio At(RotationalSpeed speed, AbsolutePressure manifoldPressure) =>
         SiUnits.Ratio(AtSi(speed, manifoldPressure));
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Speeds.Length} speeds by {ManifoldPressures.Length} pressures");
+
     internal double AtSi(RotationalSpeed speed, AbsolutePressure manifoldPressure)
     {
         double value = grid?.At(Rpm(speed), Kilopascals(manifoldPressure)) ?? constant;

@@ -32,4 +32,7 @@ public readonly struct BetaPoint
 
     /// <summary>The fraction of such particles that is held back.</summary>
     public Ratio Efficiency => SiUnits.Ratio(Filtration.Efficiency(new Real(BetaRatio.InSi())).Value);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"beta {BetaRatio:1} at {Size:um}");
 }

@@ -75,4 +75,7 @@ public sealed class DirtRate
             Source
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Least} to {Greatest}");
 }

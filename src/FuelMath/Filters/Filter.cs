@@ -234,6 +234,9 @@ public sealed class Filter : FlowPart
             : SiUnits.Pressure(loss);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     /// <summary>The fitted law, Pa, also beyond the tested flow.</summary>
     internal double LossSi(double flow, double density, double viscosity) => Loss(flow, density, viscosity);
 

@@ -122,6 +122,9 @@ public sealed class FilterLoading
         return SiUnits.Mass(losses.Inverse(reached));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Points.Length} points to {GreatestMass}");
+
     /// <summary>The dirt's addition to the coefficient of the medium, 1/m³.</summary>
     internal double AddedSi(Mass retained) =>
         Filtration

@@ -22,4 +22,7 @@ public readonly struct FilterLoadingPoint
 
     /// <summary>Inlet less outlet pressure at the flow of the test.</summary>
     public Pressure PressureLoss { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{PressureLoss} with {Retained}");
 }

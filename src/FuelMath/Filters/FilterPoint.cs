@@ -23,4 +23,7 @@ public readonly struct FilterPoint
 
     /// <summary>Volume flow.</summary>
     public VolumeFlow Flow { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{PressureLoss} at {Flow:L/h}");
 }

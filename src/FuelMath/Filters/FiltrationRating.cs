@@ -200,6 +200,9 @@ public sealed class FiltrationRating
             ];
     }
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     private static bool AreSame(Length a, Length b) => Math.Abs(a.InSi() - b.InSi()) <= Guard.EdgeTolerance * a.InSi();
 
     private static string Show(Length size) => Guard.Show(size, UnitsNet.Units.LengthUnit.Micrometer);

@@ -16,4 +16,7 @@ public sealed class ServiceInterval
 
     /// <summary>Where the bounds of the dirt come from.</summary>
     public DataSource Source { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Shortest} to {Longest}");
 }

@@ -40,4 +40,7 @@ public sealed class FittingSeries
         Guard.Positive(bore, bore.InSi());
         return SiUnits.Ratio(Fittings.Sum(f => f.Carried(bore)));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{string.Join(", ", Fittings.Select(f => f.Name))}");
 }

@@ -129,4 +129,7 @@ public sealed class Jet : FlowPart
         share = share < Orifice.CreepingShare ? creeping : share;
         return SiUnits.VolumeFlow(flow * share * Math.Sqrt(density / rho));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Flow} at {DifferentialPressure}");
 }

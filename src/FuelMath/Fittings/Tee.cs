@@ -120,6 +120,9 @@ public sealed class Tee
         return new($"{Name}, {path}", branch ? BranchBore : Bore, SiUnits.Ratio(ofLeg), LossBasis.Published, Book);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Bore}, branch {BranchBore} at {BranchAngle}");
+
     private double Combined(TeePath path, double share)
     {
         Real q = new(share);

@@ -42,4 +42,7 @@ public sealed class FormulaExample
 
     /// <summary>Where the result was published, or how it was calculated.</summary>
     public DataSource Source { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Expected} [{Source.Key}]");
 }

@@ -32,4 +32,7 @@ public sealed class FormulaQuantityReading
 
     /// <summary>Why the text was refused and what to write instead; null when it was read.</summary>
     public QuantityTextException? Problem { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(Problem is null ? Si : (object)Problem.Message)}");
 }

@@ -97,7 +97,7 @@ internal static class BlendRules
             return LiquidHeatCapacity.Unknown($"that of '{unknown.Name}' is not: {unknown.HeatCapacity.ReasonUnknown}");
         }
 
-        TemperatureLaw[] laws = [.. fuels.Select(f => f.HeatCapacity.Known)];
+        TemperatureLaw[] laws = [.. fuels.Select(f => f.HeatCapacity.Law)];
         BlendLaws.HeatCapacity law = new(laws, fractions);
         return new(Joined("Heat capacity", laws, law, [], [IdealHeat]));
     }
@@ -116,7 +116,7 @@ internal static class BlendRules
         {
             return new(
                 fuels[one]
-                    .VaporPressure.Known.With(
+                    .VaporPressure.Law.With(
                         $"Vapor pressure: that of '{fuels[one].Name}' alone, which a little oil lowers by less than its share."
                     )
             );
@@ -169,7 +169,7 @@ internal static class BlendRules
             return LiquidBulkModulus.Unknown($"that of '{unknown.Name}' is not: {unknown.BulkModulus.ReasonUnknown}");
         }
 
-        TemperatureLaw[] moduli = [.. fuels.Select(f => f.BulkModulus.Known)];
+        TemperatureLaw[] moduli = [.. fuels.Select(f => f.BulkModulus.Law)];
         TemperatureLaw[] densities = [.. fuels.Select(f => f.Density.Law)];
         BlendLaws.BulkModulus law = new(moduli, densities, fractions);
         TemperatureLaw joined = Joined("Bulk modulus", [.. moduli, .. densities], law, [], [IdealModulus]);

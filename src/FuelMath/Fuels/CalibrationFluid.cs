@@ -123,4 +123,7 @@ public sealed class CalibrationFluid
             [Mist]
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => Name;
 }

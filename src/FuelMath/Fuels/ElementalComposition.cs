@@ -134,6 +134,9 @@ public sealed class ElementalComposition
             0
         );
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"C {Carbon}, H {Hydrogen}, O {Oxygen}, N {Nitrogen}, S {Sulfur}");
+
     private static ElementalComposition FromAtoms(double c, double h, double o, double n, double s)
     {
         double mass = (c * CarbonMass) + (h * HydrogenMass) + (o * OxygenMass) + (n * NitrogenMass) + (s * SulfurMass);

@@ -156,6 +156,9 @@ public sealed class EthanolWater
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Strength} ethanol by volume");
+
     private static double Celsius(
         Temperature temperature,
         [CallerArgumentExpression(nameof(temperature))] string paramName = ""

@@ -124,6 +124,9 @@ public sealed class FuelChange
             )
         );
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Baseline} to {Fuel}");
+
     private Working VolumeWorking(Traced massRatio) =>
         FuelChangeRatios
             .VolumeRatio(

@@ -24,5 +24,8 @@ public sealed class FuelPart
     /// <summary>Its fraction, in the unit it was given in.</summary>
     public Ratio Fraction { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Fraction} {Fuel}");
+
     internal double Si { get; }
 }

@@ -27,4 +27,7 @@ public sealed class InjectorHeadroom
 
     /// <summary>Whether the pulse fits into the period.</summary>
     public bool IsEnough => width <= period;
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{PulseWidth}, duty cycle {DutyCycle}, headroom {Headroom}");
 }

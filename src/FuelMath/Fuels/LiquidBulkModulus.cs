@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -9,39 +8,15 @@ namespace FuelMath;
 /// Isothermal, for slow changes. In a pressure wave the isentropic modulus applies, which is 19 to 23 % higher for
 /// alcohols and 27 to 33 % for hydrocarbons; published tables mix the two.
 /// </remarks>
-public sealed class LiquidBulkModulus
+public sealed class LiquidBulkModulus : LiquidProperty
 {
-    private readonly TemperatureLaw? law;
+    private const string Called = "The bulk modulus";
 
     internal LiquidBulkModulus(TemperatureLaw law)
-    {
-        this.law = law;
-        ReasonUnknown = "";
-    }
+        : base(Called, law) { }
 
-    private LiquidBulkModulus(string reason) => ReasonUnknown = reason;
-
-    /// <summary>Whether it is known.</summary>
-    public bool IsKnown => law is not null;
-
-    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
-    public string ReasonUnknown { get; }
-
-    /// <summary>Where the figures come from.</summary>
-    public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
-
-    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
-    public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
-
-    /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
-
-    /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Temperature HighestTemperature => SiUnits.Temperature(Known.Highest);
-
-    internal TemperatureLaw Known => law ?? throw new UnknownPropertyException("The bulk modulus", ReasonUnknown);
+    private LiquidBulkModulus(string reason)
+        : base(Called, reason) { }
 
     /// <summary>A bulk modulus that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -78,22 +53,5 @@ public sealed class LiquidBulkModulus
     /// <returns>The isothermal bulk modulus, in Pa: the pressure difference for each fraction of volume lost.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Pressure BulkModulusAt(Temperature temperature) => SiUnits.Pressure(Known.At(temperature));
-
-    /// <summary>
-    /// The relative error bound of the bulk modulus at a temperature, to either side, where it is an estimate of known
-    /// error; zero where it is published or measured.
-    /// </summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The bound as a fraction, zero or more.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">It is not known.</exception>
-    public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));
-
-    /// <summary>The working of the bulk modulus at a temperature: formula, inserted values, result, source.</summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The working.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Working WorkingAt(Temperature temperature) => Known.WorkingAt(temperature);
+    public Pressure BulkModulusAt(Temperature temperature) => SiUnits.Pressure(Law.At(temperature));
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -9,7 +8,7 @@ namespace FuelMath;
 /// At atmospheric pressure: at 5 bar a fuel is denser by less than 0.1 % (bulk modulus about 1 GPa); the difference is
 /// neglected.
 /// </remarks>
-public sealed class LiquidDensity
+public sealed class LiquidDensity : LiquidProperty
 {
     /// <summary>Lowest temperature of the correction for petroleum liquids, in °C.</summary>
     internal const double LowestPetroleumCelsius = -18;
@@ -23,24 +22,13 @@ public sealed class LiquidDensity
     internal const double LeastLubricant = 800;
     internal const double MostLubricant = 1000;
 
-    internal LiquidDensity(TemperatureLaw law) => Law = law;
+    private const string Called = "The density";
+
+    internal LiquidDensity(TemperatureLaw law)
+        : base(Called, law) { }
 
     /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<Density>? Points { get; init; }
-
-    /// <summary>The lowest temperature inside the range.</summary>
-    public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
-
-    /// <summary>The highest temperature inside the range.</summary>
-    public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
-
-    /// <summary>Where the densities come from.</summary>
-    public ImmutableArray<DataSource> Sources => [.. Law.Sources];
-
-    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
-    public ImmutableArray<string> Estimates => [.. Law.Estimates];
-
-    internal TemperatureLaw Law { get; }
 
     /// <summary>
     /// Density of a gasoline from that at 15 °C, by the volume correction for petroleum products, from -18 °C to 90 °C.
@@ -116,12 +104,6 @@ public sealed class LiquidDensity
     /// <returns>The density, in kg/m³.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     public Density At(Temperature temperature) => SiUnits.Density(Law.At(temperature));
-
-    /// <summary>The working of the density at a temperature: formula, inserted values, result, source.</summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The working.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    public Working WorkingAt(Temperature temperature) => Law.WorkingAt(temperature);
 
     private static LiquidDensity Petroleum(string table, PropertyLaw law) =>
         new(

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -6,39 +5,15 @@ namespace FuelMath;
 
 /// <summary>Heat capacity of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
 /// <remarks>Isobaric, by mass: the heat that warms a kilogram by a kelvin at constant pressure.</remarks>
-public sealed class LiquidHeatCapacity
+public sealed class LiquidHeatCapacity : LiquidProperty
 {
-    private readonly TemperatureLaw? law;
+    private const string Called = "The heat capacity";
 
     internal LiquidHeatCapacity(TemperatureLaw law)
-    {
-        this.law = law;
-        ReasonUnknown = "";
-    }
+        : base(Called, law) { }
 
-    private LiquidHeatCapacity(string reason) => ReasonUnknown = reason;
-
-    /// <summary>Whether it is known.</summary>
-    public bool IsKnown => law is not null;
-
-    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
-    public string ReasonUnknown { get; }
-
-    /// <summary>Where the figures come from.</summary>
-    public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
-
-    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
-    public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
-
-    /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
-
-    /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Temperature HighestTemperature => SiUnits.Temperature(Known.Highest);
-
-    internal TemperatureLaw Known => law ?? throw new UnknownPropertyException("The heat capacity", ReasonUnknown);
+    private LiquidHeatCapacity(string reason)
+        : base(Called, reason) { }
 
     /// <summary>A heat capacity that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -75,12 +50,5 @@ public sealed class LiquidHeatCapacity
     /// <returns>The isobaric heat capacity, in J/(kg K).</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public SpecificEntropy At(Temperature temperature) => SiUnits.SpecificEntropy(Known.At(temperature));
-
-    /// <summary>The working of the heat capacity at a temperature: formula, inserted values, result, source.</summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The working.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Working WorkingAt(Temperature temperature) => Known.WorkingAt(temperature);
+    public SpecificEntropy At(Temperature temperature) => SiUnits.SpecificEntropy(Law.At(temperature));
 }

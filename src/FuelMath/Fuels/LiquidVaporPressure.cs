@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -7,7 +6,7 @@ namespace FuelMath;
 /// <summary>
 /// True vapor pressure of a liquid against temperature, inside a stated range, or the reason why it is not known.
 /// </summary>
-public sealed class LiquidVaporPressure
+public sealed class LiquidVaporPressure : LiquidProperty
 {
     /// <summary>Lowest temperature of the printed table for gasolines, 40 °F, in °C.</summary>
     internal const double LowestReidCelsius = 40.0 / 9;
@@ -24,50 +23,21 @@ public sealed class LiquidVaporPressure
     /// <summary>The highest Reid vapor pressure of the table, 15 psi, in Pa.</summary>
     internal const double MostReid = 15 * 6_894.757293168;
 
-    private readonly TemperatureLaw? law;
-    private readonly string reason;
+    private const string Called = "The vapor pressure";
 
     internal LiquidVaporPressure(TemperatureLaw law)
-    {
-        this.law = law;
-        reason = "";
-    }
+        : base(Called, law) { }
 
     private LiquidVaporPressure(string reason, bool negligible)
-    {
-        this.reason = reason;
-        IsNegligible = negligible;
-    }
-
-    /// <summary>Whether it is known.</summary>
-    public bool IsKnown => law is not null;
+        : base(Called, reason) => IsNegligible = negligible;
 
     /// <summary>
     /// Whether it is so low that the liquid adds no vapor to a blend, as with an oil; its value is then unknown.
     /// </summary>
     public bool IsNegligible { get; }
 
-    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
-    public string ReasonUnknown => reason;
-
-    /// <summary>Where the pressures come from.</summary>
-    public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
-
-    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
-    public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
-
     /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<AbsolutePressure>? Points { get; init; }
-
-    /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
-    public Temperature LowestTemperature => SiUnits.Temperature(Known.Lowest);
-
-    /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
-    public Temperature HighestTemperature => SiUnits.Temperature(Known.Highest);
-
-    internal TemperatureLaw Known => law ?? throw new UnknownPropertyException("The vapor pressure", reason);
 
     /// <summary>A vapor pressure that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -93,7 +63,7 @@ public sealed class LiquidVaporPressure
     /// <summary>
     /// As <see cref="FromReid(AbsolutePressure)"/>, extrapolated from 37.8 °C to 120 °C for hot fuel and labeled as an
     /// estimate there. It is too low: an ideal mixture of hydrocarbons with the same pressure at 37.8 °C has 2.8 % more
-    /// at 60 °C, 4.9 % at 80 °C and 6.8 % at 100 °C; above that nothing was compared. <see cref="ErrorAt"/> bounds
+    /// at 60 °C, 4.9 % at 80 °C and 6.8 % at 100 °C; above that nothing was compared. <see cref="LiquidProperty.ErrorAt"/> bounds
     /// these. Source: [EPA-AP42] chapter 7.1, equation for refined stocks with a slope of 3.
     /// </summary>
     /// <param name="reid">Reid vapor pressure, from 6 psi to 15 psi, absolute.</param>
@@ -142,24 +112,7 @@ public sealed class LiquidVaporPressure
     /// <returns>The pressure above vacuum at which the liquid boils.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
-    public AbsolutePressure At(Temperature temperature) => new(Known.At(temperature));
-
-    /// <summary>
-    /// The relative error by which the vapor pressure at a temperature may exceed the result, where that is an estimate
-    /// of known error; zero where it is published or measured.
-    /// </summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The error as a fraction, zero or more.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="InvalidOperationException">The vapor pressure is not known.</exception>
-    public Ratio ErrorAt(Temperature temperature) => SiUnits.Ratio(Known.ErrorAt(temperature));
-
-    /// <summary>The working of the vapor pressure at a temperature: formula, inserted values, result, source.</summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The working.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
-    public Working WorkingAt(Temperature temperature) => Known.WorkingAt(temperature);
+    public AbsolutePressure At(Temperature temperature) => new(Law.At(temperature));
 
     private static LiquidVaporPressure FromReid(
         AbsolutePressure reid,

@@ -1,11 +1,10 @@
-using System.Collections.Immutable;
 using FuelMath.Formulas;
 using UnitsNet;
 
 namespace FuelMath;
 
 /// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range and refused outside it.</summary>
-public sealed class LiquidViscosity
+public sealed class LiquidViscosity : LiquidProperty
 {
     /// <summary>
     /// The lowest viscosity for the equation for oils, in m²/s: below it, terms that are left out matter.
@@ -15,40 +14,16 @@ public sealed class LiquidViscosity
     internal const double LowestOilCelsius = -10;
     internal const double HighestOilCelsius = 90;
 
-    private readonly TemperatureLaw? law;
+    private const string Called = "The viscosity";
 
     internal LiquidViscosity(TemperatureLaw law)
-    {
-        this.law = law;
-        ReasonUnknown = "";
-    }
+        : base(Called, law) { }
 
-    private LiquidViscosity(string reason) => ReasonUnknown = reason;
-
-    /// <summary>Whether it is known at all.</summary>
-    public bool IsKnown => law is not null;
-
-    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
-    public string ReasonUnknown { get; }
+    private LiquidViscosity(string reason)
+        : base(Called, reason) { }
 
     /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<DynamicViscosity>? Points { get; init; }
-
-    /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
-    public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
-
-    /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
-    public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
-
-    /// <summary>Where the viscosities come from.</summary>
-    public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
-
-    /// <summary>Sentences that say what about them is an estimate; empty when nothing is.</summary>
-    public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
-
-    internal TemperatureLaw Law => law ?? throw new UnknownPropertyException("The viscosity", ReasonUnknown);
 
     /// <summary>A viscosity that is not known, and why.</summary>
     /// <param name="reason">A sentence; not blank.</param>
@@ -141,11 +116,4 @@ public sealed class LiquidViscosity
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
     public DynamicViscosity At(Temperature temperature) => SiUnits.DynamicViscosity(Law.At(temperature));
-
-    /// <summary>The working of the viscosity at a temperature: formula, inserted values, result, source.</summary>
-    /// <param name="temperature">Inside the range.</param>
-    /// <returns>The working.</returns>
-    /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
-    /// <exception cref="UnknownPropertyException">The viscosity is not known.</exception>
-    public Working WorkingAt(Temperature temperature) => Law.WorkingAt(temperature);
 }

@@ -159,6 +159,9 @@ public sealed class Mixture
             .ToWorking();
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Fuel}: {Lambda}");
+
     private static double Needed(Fuel fuel, AirModel air)
     {
         ArgumentNullException.ThrowIfNull(fuel);

@@ -33,4 +33,8 @@ public sealed class PremixEffect
 
     /// <summary>Factor on lambda if no oil burns: the lean bound.</summary>
     public Ratio LambdaFactorIfOilUnburned => SiUnits.Ratio(unburned);
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"lambda by {LambdaFactorIfOilBurns:1} where oil burns, {LambdaFactorIfOilUnburned:1} where not");
 }

@@ -38,6 +38,9 @@ public readonly struct PremixTopUp
     /// <returns>The working.</returns>
     public Working FuelWorking() => Read(PremixBalance.MissingFuel);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Fuel} fuel, {Oil} oil");
+
     private Working Read(Func<Traced, Traced, Traced, Traced, Traced> balance) =>
         balance(
                 Traced.Input(FuelSymbols.FinalVolume, after),

@@ -79,4 +79,7 @@ public sealed class PremixTopUpBounds
             wanted.TopUp(mostRemaining, richest, finalVolume),
         ]);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{LeastFuel} to {MostFuel} fuel, {LeastOil} to {MostOil} oil");
 }

@@ -26,4 +26,7 @@ public sealed class PumpHeadroom
 
     /// <summary>Whether the pump delivers enough.</summary>
     public bool IsEnough => demand <= available;
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"demand {Demand:L/h}, headroom {Headroom}");
 }

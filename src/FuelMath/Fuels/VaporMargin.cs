@@ -24,7 +24,7 @@ public sealed class VaporMargin
         surface = pressure.Si;
         vapor = fuel.VaporPressureAt(temperature).Si;
         density = fuel.Density.Law.At(temperature);
-        law = fuel.VaporPressure.Known;
+        law = fuel.VaporPressure.Law;
         this.height = height;
         this.loss = loss;
     }
@@ -134,4 +134,7 @@ public sealed class VaporMargin
         );
         return Suction.NetPositiveSuctionHead(margin, rho, Hydrostatics.StandardGravity).ToWorking();
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{MarginAboveBoiling} above boiling at {Temperature}");
 }

@@ -15,7 +15,7 @@ internal readonly struct VaporPart
 
     /// <summary>Ethanol by itself.</summary>
     internal static VaporPart Ethanol { get; } =
-        new(true, PureComponents.Ethanol.MolarMass, PureComponents.Ethanol.VaporPressure().Known, 1);
+        new(true, PureComponents.Ethanol.MolarMass, PureComponents.Ethanol.VaporPressure().Law, 1);
 
     /// <summary>Whether it is ethanol; otherwise it is gasoline.</summary>
     internal bool IsEthanol { get; }
@@ -34,7 +34,7 @@ internal readonly struct VaporPart
 
     /// <summary>A gasoline, 92 g/mol. Source: [EPA-AP42] table 7.1-2, liquid molar mass.</summary>
     internal static VaporPart OfGasoline(LiquidVaporPressure pressure) =>
-        new(false, GramsOfGasoline / 1000, pressure.Known, 1);
+        new(false, GramsOfGasoline / 1000, pressure.Law, 1);
 
     /// <summary>The same with a share of its mass.</summary>
     internal VaporPart Times(double share) => new(IsEthanol, MolarMass, Pressure, Mass * share);

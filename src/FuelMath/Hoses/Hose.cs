@@ -218,6 +218,9 @@ public sealed partial class Hose : FlowPart
         );
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Length} of {Bore:mm}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => LawWith(0);
 
     /// <inheritdoc />

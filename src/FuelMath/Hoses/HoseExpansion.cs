@@ -65,6 +65,9 @@ public sealed class HoseExpansion
         return SiUnits.Compressibility(slope * hose.Length.InSi() / hose.EnclosedVolume.InSi());
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Points.Length} points");
+
     private double Place(GaugePressure pressure) =>
         Guard.InTable(
             $"Expansion of '{Name}'",

@@ -27,4 +27,7 @@ public readonly struct HoseExpansionPoint
 
     /// <summary>The length of hose that it was measured on.</summary>
     public Length OfLength { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Gain} at {Pressure} on {OfLength}");
 }

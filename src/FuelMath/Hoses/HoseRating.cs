@@ -135,4 +135,7 @@ public sealed class HoseRating
 
         return [.. found];
     }
+
+    /// <inheritdoc />
+    public override string ToString() => Name;
 }

@@ -24,4 +24,7 @@ public readonly struct HoseRatingPoint
 
     /// <summary>Greatest gauge pressure for continuous use.</summary>
     public GaugePressure WorkingPressure { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{WorkingPressure} at {Temperature}");
 }

@@ -129,4 +129,7 @@ public sealed class HoseStandard
                     $"{Name} must be one of dash {string.Join(", ", Dashes)}; it was {dash}."
                 )
             );
+
+    /// <inheritdoc />
+    public override string ToString() => Name;
 }

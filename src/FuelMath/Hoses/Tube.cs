@@ -108,6 +108,9 @@ public sealed class Tube
     /// <summary>Relative increase of its volume per unit of pressure with closed, free ends, in 1/Pa.</summary>
     public Compressibility Swelling => SiUnits.Compressibility(Compliance);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {OutsideDiameter:mm} by {Wall:mm}");
+
     private double Compliance =>
         TubeElasticity
             .ThickWallSwelling(

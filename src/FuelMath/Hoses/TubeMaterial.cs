@@ -49,4 +49,7 @@ public sealed class TubeMaterial
 
     /// <summary>Where the numbers come from.</summary>
     public DataSource Source { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => Name;
 }

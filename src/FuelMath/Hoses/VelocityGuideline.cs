@@ -97,4 +97,7 @@ public sealed class VelocityGuideline
                 ).WithQuantities(SiUnits.Speed(velocity), limit),
             ];
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"suction {Suction}, delivery {Delivery}");
 }

@@ -93,4 +93,7 @@ public sealed class CoilHeating
                 - deadTime.SiAt(atInjector, differentialPressure)
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Resistance} at {Now}");
 }

@@ -76,6 +76,9 @@ public sealed class CoilResistance
         return SiUnits.Temperature(SiUnits.KelvinsFromCelsius(told));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Measured} at {MeasuredAt}");
+
     internal double SiAt(double atCelsius) =>
         WireResistance
             .CarriedResistance(

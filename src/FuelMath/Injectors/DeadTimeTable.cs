@@ -202,6 +202,10 @@ public sealed class DeadTimeTable
     public Duration At(ElectricPotential atInjector, Pressure differentialPressure) =>
         SiUnits.Duration(SiAt(atInjector, differentialPressure));
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Voltages.Length} voltages by {DifferentialPressures.Length} pressures");
+
     internal double SiAt(ElectricPotential atInjector, Pressure differentialPressure)
     {
         double volts = Guard.Positive(atInjector, atInjector.InSi());

@@ -193,6 +193,10 @@ public sealed partial class FlowRating
         return With(Guard.Positive(scale, scale.InSi()), Exponent, source);
     }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{(IsByVolume ? StaticVolumeFlow : (object)StaticMassFlow)} at {DifferentialPressure}, {Fluid}");
+
     /// <summary>Static mass flow, kg/s; a pressure outside the readings of its exponent is refused.</summary>
     internal double MassFlowSiAt(Pressure differentialPressure, Density density)
     {

@@ -245,6 +245,9 @@ public sealed partial class Injector
     public Injector WithDeadTime(string name, DeadTimeTable deadTime) =>
         new(name, Rating, deadTime, Correction, SmallestRepeatableWidth, ClosingTime, Coil);
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     private static string Show(double kilograms, Mass inUnitOf) => Guard.Show(SiUnits.Mass(kilograms), inUnitOf.Unit);
 
     /// <summary>A pulse at a known static flow (kg/s) and dead time (s); width and period in s.</summary>

@@ -62,5 +62,8 @@ public readonly struct InjectorPulse
     /// <summary>Whether the pulse is zero or long enough for repeatable delivery.</summary>
     public bool IsRepeatable { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Mass} in {PulseWidth}");
+
     internal double MassSi => mass;
 }

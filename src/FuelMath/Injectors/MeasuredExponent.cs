@@ -75,6 +75,10 @@ public sealed class MeasuredExponent
     /// <summary>Where the readings come from.</summary>
     public DataSource Source { get; }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Exponent:1} from {LowestDifferentialPressure} to {HighestDifferentialPressure}");
+
     internal double ExponentSi { get; }
 
     /// <summary>Whether a pressure, Pa, lies within the readings.</summary>

@@ -87,6 +87,9 @@ public sealed class ShortPulseCorrection
     public Duration At(Duration effectiveWidth) =>
         SiUnits.Duration(SiAt(Guard.NotNegative(effectiveWidth, effectiveWidth.InSi())));
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{EffectiveWidths.Length} points");
+
     internal double SiAt(double effectiveWidth) =>
         curve is null || effectiveWidth >= linearFrom ? 0 : curve.At(effectiveWidth);
 

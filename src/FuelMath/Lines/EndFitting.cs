@@ -30,4 +30,7 @@ public sealed class EndFitting
 
     /// <summary>The length by which the hose is cut shorter for it.</summary>
     public Length CutAllowance { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{End}");
 }

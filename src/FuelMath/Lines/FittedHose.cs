@@ -25,6 +25,9 @@ public sealed class FittedHose : FlowPart
     public ImmutableArray<Fitting> Fittings => series.Fittings;
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Hose}, {Fittings.Length} fittings");
+
+    /// <inheritdoc />
     internal override LawSettings Law => Hose.LawWith(series.CoefficientFor(Hose.Bore).InSi());
 
     /// <inheritdoc />

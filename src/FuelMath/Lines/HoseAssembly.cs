@@ -75,4 +75,7 @@ public sealed class HoseAssembly
     /// The hose as a hydraulic loss: cut length, with the coefficients of both fittings converted to its bore.
     /// </summary>
     public Hose Hose { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {CutLength} of {Stock}");
 }

@@ -72,4 +72,7 @@ public sealed class LinePiece
         ArgumentNullException.ThrowIfNull(hose);
         return new(hose.Name, hose.First.End, hose.Second.End) { Hose = hose };
     }
+
+    /// <inheritdoc />
+    public override string ToString() => Name;
 }

@@ -194,6 +194,9 @@ public sealed class LinePlan
         return sum.InSi() > 0 ? new(Name, from, to, new PlainFitting(widest!.Bore, sum)) : throw Nothing();
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Pieces.Length} pieces");
+
     private InvalidOperationException Nothing() =>
         new($"Line '{Name}' loses nothing, so that it is no line of a network: join its two nodes into one.");
 }

@@ -49,6 +49,9 @@ public sealed class CheckValve : FlowPart
     public Density Density { get; }
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"opens at {OpeningDifferentialPressure}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 
     /// <inheritdoc />

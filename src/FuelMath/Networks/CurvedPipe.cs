@@ -43,6 +43,9 @@ public sealed class CurvedPipe : FlowPart
     public Length CoilDiameter { get; }
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Length} of {Bore:mm}, coiled to {CoilDiameter:mm}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 
     /// <inheritdoc />

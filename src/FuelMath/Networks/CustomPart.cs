@@ -43,5 +43,8 @@ public sealed class CustomPart<TLaw> : FlowPart
     public VolumeFlow UsualFlow { get; }
 
     /// <inheritdoc />
+    public override string ToString() => Name;
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 }

@@ -51,6 +51,9 @@ public sealed class InjectorDraw : FlowPart
     public InjectorDraw WithCommandedFlow(VolumeFlow commanded) => new(Flow, DifferentialPressure, Density, commanded);
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Flow} at {DifferentialPressure}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 
     /// <inheritdoc />

@@ -97,4 +97,7 @@ public sealed class LossTable : FlowPart
         Real memory = default;
         return SiUnits.Pressure(law.At(new Real(q), default, default, default, ref memory).Loss.Number.Value);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Readings.Length} readings");
 }

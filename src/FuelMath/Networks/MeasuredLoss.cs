@@ -23,6 +23,9 @@ public readonly struct MeasuredLoss
     /// <summary>Pressure ahead less pressure behind at that flow.</summary>
     public Pressure PressureLoss { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{PressureLoss} at {Flow:L/h}");
+
     internal double FlowSi { get; }
 
     internal double LossSi { get; }

@@ -236,4 +236,7 @@ public sealed class Network
 
         buffer.Solve();
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Nodes.Length} nodes, {Lines.Length} lines");
 }

@@ -200,6 +200,9 @@ public sealed class NetworkBatch
     public NetworkState StateAt(int point, NetworkState start) =>
         Runner(Plan.Like(start)).StateAt(Guard.InRange(point, 0, Count - 1));
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Count} points");
+
     internal BatchRunner Runner(NetworkState? start) => new(Plan, [.. columns], start);
 
     private double[] Commanded(IEnumerable<VolumeFlow> commanded) =>

@@ -68,6 +68,9 @@ public sealed class NetworkBatchResult
     public NetworkState ToState(int point) =>
         start is null ? Batch.StateAt(Solved(point)) : Batch.StateAt(Solved(point), start);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{SolvedCount} of {Count} points solved");
+
     private int Solved(int point) =>
         RefusalAt(point) is { } refusal
             ? throw new InvalidOperationException(

@@ -168,6 +168,9 @@ public sealed class NetworkBuffer
         Settings.Reset();
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(HasState ? "filled" : "empty")}");
+
     /// <summary>Solves from what it held, or else from a cold start.</summary>
     internal void Solve()
     {

@@ -96,4 +96,7 @@ public sealed class NetworkConditions
         Guard.NotNegative(commanded, commanded.InSi());
         return new(this) { Commands = Commands.SetItem(line, commanded) };
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Density}, {Viscosity}");
 }

@@ -18,4 +18,7 @@ public sealed class NetworkSolution
 
     /// <summary>Whether the flow comes back after a small change; always true where no pump's curve has a hump.</summary>
     public bool IsStable { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{State}, {(IsStable ? "stable" : "not stable")}");
 }

@@ -122,6 +122,10 @@ public sealed class NetworkState
         return PressureAt(found.From) - PressureAt(found.To);
     }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Junctions.Length} junctions, {Links.Length} links, worst imbalance {WorstMassImbalance}");
+
     internal NetworkPlan Plan => plan;
 
     /// <summary>The same state with one more remark.</summary>

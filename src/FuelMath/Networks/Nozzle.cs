@@ -45,6 +45,9 @@ public sealed class Nozzle : FlowPart
     public Backflow Backflow { get; }
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Flow} at {DifferentialPressure}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 
     /// <inheritdoc />

@@ -57,6 +57,9 @@ public sealed class Pipe : FlowPart
     public Pipe WithCheckValve() => new(Length, Bore, Roughness, LossCoefficient, Friction, true);
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Length} of {Bore:mm}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 
     /// <inheritdoc />

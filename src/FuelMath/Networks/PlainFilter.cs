@@ -57,5 +57,8 @@ public sealed class PlainFilter : FlowPart
     public DynamicViscosity Viscosity { get; }
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{LinearLoss} and {QuadraticLoss} at {Flow:L/h}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 }

@@ -27,5 +27,8 @@ public sealed class PlainFitting : FlowPart
     public Ratio LossCoefficient { get; }
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"K {LossCoefficient:1} at {Bore:mm}");
+
+    /// <inheritdoc />
     internal override LawSettings Law => law;
 }

@@ -152,6 +152,10 @@ public sealed class PlainPump : FlowPart
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
     public PlainPump InSeries(int pumps) => new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps) };
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{CountInParallel} in parallel, {CountInSeries} in series, speed {Speed}");
+
     /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
     internal override PumpSettings Law =>
         part(Speed.InSi()) switch

@@ -22,6 +22,9 @@ public readonly struct PlainPumpPoint
     /// <summary>Outlet less inlet pressure, in Pa.</summary>
     public Pressure PressureRise => SiUnits.Pressure(RiseSi);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Flow:L/h} at {PressureRise}");
+
     internal double FlowSi { get; }
 
     internal double RiseSi { get; }

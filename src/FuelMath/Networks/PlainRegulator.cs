@@ -141,6 +141,9 @@ public sealed class PlainRegulator : FlowPart
     }
 
     /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(IsBypass ? "bypass" : "reducing")}, {SetDifferentialPressure}");
+
+    /// <inheritdoc />
     internal override LawSettings Law =>
         new RegulatorSettings
         {

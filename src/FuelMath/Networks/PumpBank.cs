@@ -98,6 +98,9 @@ public sealed class PumpBank
         return state.PressureAt(to) - state.PressureAt(from);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Lines.Length} lines");
+
     private static PlainPump[] Checked(string name, IEnumerable<PlainPump> pumps)
     {
         Guard.Name(name);

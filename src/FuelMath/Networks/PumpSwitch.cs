@@ -125,6 +125,9 @@ public sealed class PumpSwitch
     /// <returns>The switch.</returns>
     public PumpSwitch After(bool wasRunning) => new(Kind, Watched, JoinSi, LeaveSi, wasRunning);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Watched}: {(WasRunning ? "was running" : "was not running")}");
+
     /// <summary>Whether a pump that runs, or stands still, goes on doing so at a value of what is watched.</summary>
     internal bool Agrees(bool running, double value) =>
         (running, JoinsBelow) switch

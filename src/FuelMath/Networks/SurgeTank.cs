@@ -53,6 +53,9 @@ public sealed class SurgeTank
         return Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: false);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Node}: {UsableVolume}");
+
     /// <summary>The same for lift pumps that may stand still: what then runs back through them counts as drawn.</summary>
     internal SurgeTankBalance BalanceOf(NetworkState state, IEnumerable<string> liftPumps) =>
         Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: true);

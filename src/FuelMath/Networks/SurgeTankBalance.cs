@@ -93,6 +93,10 @@ public sealed class SurgeTankBalance
         ];
     }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Node}: in {LiftFlow:L/h} and {ReturnFlow:L/h}, out {DrawnFlow:L/h}");
+
     private Finding Drains(Severity severity, double? time)
     {
         double lasts = LastsWithLift().InSi();

@@ -40,6 +40,9 @@ public readonly struct VehicleAcceleration
     /// <summary>Upward, in m/s².</summary>
     public Acceleration Up => SiUnits.Acceleration(up);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Forward} forward, {Left} left, {Up} up");
+
     internal bool IsRest => forward == 0 && left == 0 && up == 0;
 
     /// <summary>The elevation that gives a column at rest the pressure that this place has, m.</summary>

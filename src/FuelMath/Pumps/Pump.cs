@@ -240,6 +240,9 @@ public sealed class Pump : FlowPart
         return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     /// <summary>The factor on the pressure rise at each flow in a fluid of a density, kg/m³.</summary>
     /// <exception cref="OutsideTableException">The density of the fluid of the test is not known at its temperature.</exception>
     internal double RiseFactor(double density) =>

@@ -227,6 +227,9 @@ public sealed class PumpCurve
             );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{GreatestFlow:L/h} to {GreatestPressureRise} at {Voltage}");
+
     private static ImmutableArray<PumpPoint> Copied(IEnumerable<PumpPoint> points)
     {
         ArgumentNullException.ThrowIfNull(points);

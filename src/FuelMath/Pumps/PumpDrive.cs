@@ -82,6 +82,10 @@ public sealed class PumpDrive
             );
     }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{(ControlsSpeed ? Speed : Duty)} {(ControlsSpeed ? "of full speed" : "duty")}");
+
     internal ElectricPotential Least(ElectricPotential ofCurves) =>
         ControlsSpeed ? SiUnits.ElectricPotential(least) : SiUnits.ElectricPotential(ofCurves.InSi() / duty);
 

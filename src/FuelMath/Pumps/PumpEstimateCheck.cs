@@ -66,4 +66,8 @@ public sealed class PumpEstimateCheck
                 nameof(measured)
             );
     }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"flow {LeastFlowDeviation} to {GreatestFlowDeviation} over {Points} points");
 }

@@ -59,6 +59,9 @@ public sealed class PumpHeat
     /// <summary>Temperature rise of the fuel once its pressure is lost too, in a return line or as spray.</summary>
     public TemperatureDelta RiseWhenSpent => SiUnits.TemperatureDelta(Rise(Electric.InSi()));
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Electric} in, {Hydraulic} into pressure, {HeatInside} heat");
+
     private double Rise(double heat) =>
         PumpScaling.TemperatureRise(new Real(heat), new Real(density), new Real(specificHeat), new Real(flow)).Value;
 }

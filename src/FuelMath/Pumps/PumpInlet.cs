@@ -98,4 +98,7 @@ public sealed class PumpInlet
                 ).WithQuantities(SiUnits.Length(available), headRequired),
             ];
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Margin}");
 }

@@ -29,4 +29,7 @@ public readonly struct PumpPoint
 
     /// <summary>Mean supply current.</summary>
     public ElectricCurrent Current { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Flow:L/h}, {Current} at {PressureRise}");
 }

@@ -87,6 +87,9 @@ public sealed class PumpWear
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{FlowShare} of the flow, leak {Leak:L/h} at {AtPressureRise}");
+
     private double Left(VolumeFlow asNew, double rise) =>
         PumpScaling.WornFlow(new Real(asNew.InSi()), new Real(share), new Real(leakPerPressure), new Real(rise)).Value;
 

@@ -192,6 +192,9 @@ public sealed class ReliefValve : FlowPart
             PumpPower.Hydraulic(new Real(DifferentialPressureAt(flow, density).InSi()), new Real(flow.InSi())).Value
         );
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: opens at {OpeningDifferentialPressure}");
+
     /// <summary>The pressure on the seat that balances a spring: a valve without a diaphragm.</summary>
     private static Pressure Held(double force, double seat) =>
         SiUnits.Pressure(

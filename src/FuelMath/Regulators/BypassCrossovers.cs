@@ -62,6 +62,9 @@ public sealed class BypassCrossovers
         Density density
     ) => At(regulator, reference, tank, ReadingChecks.OpenCoefficient(returnPath), density);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"opens at {OpeningPressure}, fully open from {FullyOpenFlow:L/h}");
+
     private static BypassCrossovers At(
         BypassRegulator regulator,
         GaugePressure reference,

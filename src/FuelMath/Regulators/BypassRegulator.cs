@@ -269,6 +269,9 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         };
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {SetPoint}");
+
     private double Held(GaugePressure reference, GaugePressure returnLine, double flow) =>
         BypassValve
             .HeldPressure(

@@ -38,4 +38,7 @@ public readonly struct ReducingReading
 
     /// <summary>Gauge pressure ahead of it.</summary>
     public GaugePressure Supply { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{DifferentialPressure} at {Flow:L/h} from {Supply}");
 }

@@ -227,6 +227,9 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
             );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {SetPoint}");
+
     private double Held(GaugePressure reference, GaugePressure supply, double flow) =>
         ReducingValve
             .HeldPressure(

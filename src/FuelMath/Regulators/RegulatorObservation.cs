@@ -82,4 +82,8 @@ public sealed class RegulatorObservation
         double set = regulator.HeldPressure(default, default, BypassedFlow).Si + off.InSi();
         return regulator.WithSetPoint(name, new(SiUnits.Pressure(set), BypassedFlow));
     }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Rail} at the rail, {ReturnLine} in the return, {BypassedFlow:L/h} bypassed");
 }

@@ -26,4 +26,7 @@ public readonly struct RegulatorReading
 
     /// <summary>Volume flow through the return.</summary>
     public VolumeFlow BypassedFlow { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{DifferentialPressure} at {BypassedFlow:L/h}");
 }

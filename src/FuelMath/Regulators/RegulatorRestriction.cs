@@ -29,4 +29,7 @@ public readonly struct RegulatorRestriction
 
     /// <summary>Density of the fluid used.</summary>
     public Density Density { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{PressureLoss} at {Flow:L/h}");
 }

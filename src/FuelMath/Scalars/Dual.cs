@@ -194,6 +194,9 @@ public readonly struct Dual<T> : IScalar<Dual<T>>
     [MethodImpl(Inline)]
     public static Dual<T> Step(Dual<T> value, Symbol symbol, DataSource source) => value;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Value}, slope {Slope}");
+
     /// <summary>Converts a mask of the underlying scalar.</summary>
     [MethodImpl(Inline)]
     internal static Mask<Dual<T>> Lift(Mask<T> mask) => new(new(mask.Bits, mask.Bits));

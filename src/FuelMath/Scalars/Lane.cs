@@ -207,4 +207,7 @@ public readonly struct Lane : ILane<Lane>
     /// <inheritdoc />
     [MethodImpl(Inline)]
     public static Lane Step(Lane value, Symbol symbol, DataSource source) => value;
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Values}");
 }

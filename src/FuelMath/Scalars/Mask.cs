@@ -40,4 +40,7 @@ public readonly struct Mask<T>
     /// <returns>The mask of either.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Mask<T> operator |(Mask<T> a, Mask<T> b) => T.Or(a, b);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Bits}");
 }

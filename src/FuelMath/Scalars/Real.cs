@@ -156,6 +156,9 @@ public readonly struct Real : ILane<Real>
     [MethodImpl(Inline)]
     public static Real Step(Real value, Symbol symbol, DataSource source) => value;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Value}");
+
     [MethodImpl(Inline)]
     private static Vector128<double> Bits(Real x) => Vector128.CreateScalarUnsafe(x.Number);
 }

@@ -153,6 +153,9 @@ public readonly struct Traced : IScalar<Traced>
         return new(TracedNode.Named(value.Node, symbol, source));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Value}");
+
     /// <summary>An input in the unit in which a reader gave it.</summary>
     internal static Traced Input(Symbol symbol, double value, double given, TracedUnit unit) =>
         new(TracedNode.Input(symbol, Guard.Finite(value), given, unit));

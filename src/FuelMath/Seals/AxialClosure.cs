@@ -116,4 +116,7 @@ public sealed class AxialClosure
                 )
             );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: gap {Gap}");
 }

@@ -62,6 +62,9 @@ public sealed class Gland
     public static Gland Face(TolerancedLength insideDiameter, TolerancedLength depth, TolerancedLength width) =>
         new(GlandKind.Face, insideDiameter, depth, width);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Kind}: {Inner} to {Outer}, width {Width}");
+
     /// <summary>The gap between the walls, from the two dimensions, m.</summary>
     internal double Room(double inner, double outer) => Kind == GlandKind.Face ? outer : (outer - inner) / 2;
 

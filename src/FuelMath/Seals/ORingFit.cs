@@ -87,6 +87,9 @@ public sealed class ORingFit
         return SealFindings.Of(this, limits);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"squeeze {Squeeze}, stretch {Stretch}, fill {Fill}");
+
     private Spread Of(Func<double[], double> result) =>
         Spread.Of(result, Ring.InsideDiameter, Ring.CrossSection, Gland.Inner, Gland.Outer, Gland.Width);
 

@@ -65,6 +65,10 @@ public sealed class SealLimits
     /// <summary>Where the limits come from.</summary>
     public DataSource Source { get; }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"squeeze {LeastSqueeze} to {GreatestSqueeze}, stretch {GreatestStretch}, fill {GreatestFill}");
+
     private static SealLimits Of(double least, double most, string locator) =>
         new(
             SiUnits.Ratio(least),

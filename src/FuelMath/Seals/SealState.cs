@@ -69,4 +69,7 @@ public readonly struct SealState : IEquatable<SealState>
 
     /// <inheritdoc />
     public override int GetHashCode() => HashCode.Combine(ring, metal);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"ring {RingChange}, metal {MetalChange}");
 }

@@ -34,4 +34,7 @@ public sealed class StackPart
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="length"/> is null.</exception>
     public static StackPart Filling(string name, TolerancedLength length) => new(name, length, false);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Length}");
 }

@@ -21,6 +21,9 @@ public sealed class SheetCell
     /// <summary>Whether there is nothing in it: not known, or not asked for.</summary>
     public bool IsEmpty => Text.Length == 0;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(Number is null ? Text : (object)Number)}");
+
     internal static SheetCell Of(string text) => text.Length == 0 ? Empty : new(null, text);
 
     /// <summary>A number, rounded to the digits of its column; what is not finite or does not exist is nothing.</summary>

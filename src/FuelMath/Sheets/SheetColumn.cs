@@ -25,6 +25,9 @@ public sealed class SheetColumn
     /// <summary>Whether it holds numbers.</summary>
     public bool IsNumber { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     /// <summary>Digits behind the point.</summary>
     internal int Decimals { get; }
 

@@ -89,6 +89,9 @@ public sealed class SheetTable
         return SheetFiles.ReadJson(json);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Title}: {Rows.Length} rows");
+
     /// <summary>Builds a table from rows of numbers and words.</summary>
     internal static SheetTable Of(
         string name,

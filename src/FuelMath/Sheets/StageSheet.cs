@@ -29,4 +29,7 @@ public sealed class StageSheet
 
     /// <summary>Its tables.</summary>
     public ImmutableArray<SheetTable> Tables { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Stage}: {Kind}");
 }

@@ -118,6 +118,9 @@ public sealed class TuningSheet
         return lines.ToImmutable();
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Stages.Length} stages, {Instruction}");
+
     internal const string Caution =
         "Before load: leak test at rail pressure, sensor reading at light load, then step by step. A predicted lambda is no "
         + "clearance. Makers' data, local codes and licensed practice come first.";

@@ -47,6 +47,9 @@ public sealed class AddedReadings
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{readings.Length} readings");
+
     internal static double PumpVolts(SystemState state) => state.Pumps.Min(p => p.Voltage.InSi());
 
     /// <summary>

@@ -113,4 +113,7 @@ public sealed class BucketTest
             agrees ? [] : new BucketCauses(system, point, State, added, caught, allowed).Explaining(departure)
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{ExpectedVolume} in {Time}");
 }

@@ -140,6 +140,9 @@ public sealed class PressureRiseTest
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Node}: {ExpectedPressure}");
+
     private IEnumerable<ShopCause> PressureCauses(double change, double departure)
     {
         string amount = $"{Show.Bar(Math.Abs(change))} {(change < 0 ? "below" : "above")} what was expected";

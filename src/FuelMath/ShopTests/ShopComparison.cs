@@ -60,4 +60,7 @@ public sealed class ShopComparison
     /// without additional readings. Empty when all agrees.
     /// </summary>
     public ImmutableArray<ShopCause> Causes { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Measured} for {Expected}: {Verdict}");
 }

@@ -24,6 +24,9 @@ public sealed class VoltageDropStep
     /// <summary>The expected reading of the meter.</summary>
     public ElectricPotential ExpectedDrop => SiUnits.ElectricPotential(Ohms * Amperes);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Place}: {ExpectedDrop} at {Current}");
+
     internal double Ohms { get; }
 
     internal double Amperes { get; }

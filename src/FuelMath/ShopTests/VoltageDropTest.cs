@@ -129,6 +129,9 @@ public sealed class VoltageDropTest
             );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Steps.Length} places");
+
     private IEnumerable<ShopCause> Causes(VoltageDropStep step, double volts)
     {
         bool more = volts / step.Amperes > step.Ohms;

@@ -59,4 +59,7 @@ public sealed class IdleControl
 
     /// <summary>The largest relative error of the mass from the step of the timer.</summary>
     public Ratio WorstStepError => Timer.WorstMassErrorAt(EffectiveWidth);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{WantedMass} wanted, {LeastMass} least");
 }

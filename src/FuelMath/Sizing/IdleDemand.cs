@@ -43,4 +43,7 @@ public sealed class IdleDemand
 
     /// <summary>The timer that sets the width.</summary>
     public ControllerTimer Timer { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Speed}, {Manifold}, {Lambda}");
 }

@@ -42,4 +42,7 @@ public sealed class InjectorLayout
     /// <returns>The period, in s.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is not greater than zero.</exception>
     public Duration PeriodAt(RotationalSpeed speed) => Engine.InjectionPeriod(speed, PulsesPerCycle);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injectors} injectors, {InjectorsPerChamber} a chamber");
 }

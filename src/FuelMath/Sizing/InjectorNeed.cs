@@ -93,4 +93,7 @@ public sealed class InjectorNeed
                 .Value / rated
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injectors} injectors for {FuelFlow}");
 }

@@ -145,6 +145,9 @@ public sealed class InjectorSizing
             .ToWorking();
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Peak}, duty cycle to {DutyLimit}");
+
     private SizedInjector Size(Injector injector, IdleDemand idle)
     {
         var timing = new InjectorTiming(injector, Layout, Supply);

@@ -52,4 +52,7 @@ public sealed class InjectorSupply
     /// <returns>The difference, in Pa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A fixed rail does not exceed the manifold pressure.</exception>
     public Pressure DifferentialPressureAt(AbsolutePressure manifold) => Rail.DifferentialPressureAt(manifold, Ambient);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Rail}, {Fuel}, {AtInjector}");
 }

@@ -244,6 +244,9 @@ public sealed class InjectorTiming
         return Pulse.DutyCycle(width, Traced.Input(Symbols.Period, Layout.PeriodAt(speed).InSi())).ToWorking();
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injector}: {Layout}");
+
     private static double Limit(Ratio limit)
     {
         Guard.Positive(limit, limit.InSi());

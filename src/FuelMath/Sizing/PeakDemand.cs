@@ -42,4 +42,7 @@ public sealed class PeakDemand
 
     /// <summary>Fuel of the whole engine, in kg/s.</summary>
     public MassFlow FuelFlow => FuelDemand.FromCrankPower(CrankPower, Consumption);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{CrankPower} at {Speed}");
 }

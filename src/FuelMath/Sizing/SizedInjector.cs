@@ -35,4 +35,7 @@ public sealed class SizedInjector
 
     /// <summary>Why it is rejected; empty when it is accepted.</summary>
     public ImmutableArray<string> Reasons { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Injector}: {(IsAccepted ? "accepted" : "not accepted")}");
 }

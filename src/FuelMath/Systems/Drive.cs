@@ -52,4 +52,7 @@ public sealed class Drive
         Guard.Positive(temperature, temperature.InSi());
         return new(Time, FuelMass, Air, LossAtExcess, Excess) { SoakTemperature = temperature };
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Time} with {FuelMass} in the tank");
 }

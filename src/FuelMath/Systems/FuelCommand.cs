@@ -71,4 +71,7 @@ public sealed class FuelCommand
 
         return new(FuelCommandKind.PulseWidths, null, given);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Kind}");
 }

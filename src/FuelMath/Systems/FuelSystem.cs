@@ -221,6 +221,9 @@ public sealed class FuelSystem
     public FuelSystem WithPower(PowerSupply power) =>
         new(Name, Fuel, Engine, Network, Stages, Staging, power, Limits, Source);
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     private void CheckPower()
     {
         string[] pumps = [.. Network.Lines.Where(l => l.Part is Pump or StoppedPump).Select(l => l.Name)];

@@ -83,6 +83,9 @@ public sealed class HotSoak
         ];
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Node}: {Pressure}, boils at {BoilingTemperature}");
+
     /// <summary>A vapor pressure that is higher by its error boils where the one that is told is lower by it.</summary>
     private static TemperatureDelta ErrorOf(Fuel fuel, Temperature now, AbsolutePressure pressure, Temperature told)
     {

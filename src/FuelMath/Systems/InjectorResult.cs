@@ -49,6 +49,10 @@ public sealed class InjectorResult
     /// <summary>Whether it is told to stay shut.</summary>
     public bool IsShut { get; }
 
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Stage}, chamber {Seat.Chamber}: {MeanFlow} at {DifferentialPressure}");
+
     /// <summary>What a pulse delivers, from a pressure that was worked out.</summary>
     /// <param name="rail">Gauge pressure at its node, Pa.</param>
     /// <param name="density">kg/m³.</param>

@@ -32,4 +32,7 @@ public sealed class InjectorSeat
     /// <returns>A new seat.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public InjectorSeat WithInjector(Injector injector) => new(Chamber, Node, injector);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"chamber {Chamber} from {Node}: {Injector}");
 }

@@ -100,4 +100,7 @@ public sealed class InjectorStage
                 nameof(injectors)
             );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Seats.Length} injectors");
 }

@@ -154,4 +154,8 @@ public sealed class Limits
             LimitKind.VaporMargin => VaporMarginDifference,
             _ => throw new ArgumentOutOfRangeException(nameof(kind), $"Must be one of the choices; it was {kind}."),
         };
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"duty cycle {DutyCycle}, pump reserve {PumpReserve}, mixture {MixtureDeviation}");
 }

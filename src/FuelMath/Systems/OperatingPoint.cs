@@ -162,4 +162,7 @@ public sealed class OperatingPoint
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public OperatingPoint At(RotationalSpeed speed, AbsolutePressure manifold) =>
         new(this, speed, manifold, Supply, Command, Humidity, Acceleration) { Drive = Drive };
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Speed}, {Manifold}");
 }

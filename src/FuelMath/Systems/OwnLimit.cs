@@ -44,6 +44,9 @@ public sealed class OwnLimit
     /// <summary>Why.</summary>
     public string Reason { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Kind}: {Value}");
+
     /// <summary>The reason as the source of a limit.</summary>
     internal DataSource Source => new("Owner", Reason);
 }

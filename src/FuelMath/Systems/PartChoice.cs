@@ -22,4 +22,7 @@ public sealed class PartChoice<TPart>
 
     /// <summary>Whether it does.</summary>
     public bool IsAccepted => Reasons.IsEmpty;
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Part}: {Margin}");
 }

@@ -127,6 +127,9 @@ public sealed class PowerSupply
         return new(this, Pumps, Mesh, all);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{(Mesh is null ? "circuits" : Mesh.Name)}");
+
     /// <summary>The same supply with another circuit for all pumps that share it.</summary>
     internal PowerSupply With(Circuit pumps) => new(this, pumps, Mesh, Feeds);
 

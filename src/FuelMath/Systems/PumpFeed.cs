@@ -28,4 +28,7 @@ public sealed class PumpFeed
 
     /// <summary>The load of the mesh; null with a circuit.</summary>
     public string? Load { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Line}");
 }

@@ -51,4 +51,7 @@ public sealed class PumpMatch
 
     /// <summary>Whether the system's pressure holds its check valve shut.</summary>
     public bool IsStalled { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Line}: {Flow:L/h} at {PressureRise}, {Current} at {Voltage}");
 }

@@ -50,4 +50,7 @@ public sealed class RegulatorResult
 
     /// <summary>The flow that it sends back: none from a reducing one.</summary>
     public VolumeFlow BypassedFlow => IsReducing ? SiUnits.VolumeFlow(0) : Flow;
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Line}: {State}, {Inlet} to {Outlet}");
 }

@@ -45,4 +45,7 @@ public sealed class ScatterShares<TValue, TDeviation>
 
     /// <summary>The standard deviation of the output, all inputs together.</summary>
     public TDeviation StandardDeviation { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{BestEstimate}, standard deviation {StandardDeviation}");
 }

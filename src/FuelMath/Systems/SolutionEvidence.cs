@@ -45,4 +45,8 @@ public sealed class SolutionEvidence
 
     /// <summary>What rests on an estimate or a rule of thumb, one sentence each.</summary>
     public ImmutableArray<string> Estimates { get; }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{Iterations} iterations, worst imbalance {WorstImbalance} at {WorstNode}");
 }

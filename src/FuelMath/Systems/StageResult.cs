@@ -78,4 +78,7 @@ public sealed class StageResult
 
     /// <summary>Whether its injectors have no time to close and flow all the time.</summary>
     public bool IsHeldOpen { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {PulseWidth}, duty cycle {DutyCycle}");
 }

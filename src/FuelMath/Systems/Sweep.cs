@@ -105,6 +105,9 @@ public sealed class Sweep
         return points[(speed * Manifolds.Length) + manifold];
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Speeds.Length} speeds by {Manifolds.Length} pressures");
+
     /// <summary>The number of points, after a look at what none of them could be solved with.</summary>
     private int Checked(
         FuelSystem system,

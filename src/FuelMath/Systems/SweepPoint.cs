@@ -24,4 +24,7 @@ public sealed class SweepPoint
 
     /// <summary>Why there is no state, with its numbers, an <see cref="IRefusal"/>; null when there is one.</summary>
     public Exception? Refusal { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Speed}, {Manifold}: {(State is null ? "refused" : "solved")}");
 }

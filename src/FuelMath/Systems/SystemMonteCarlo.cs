@@ -163,6 +163,9 @@ public sealed class SystemMonteCarlo
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{System}: {TrialCount} trials, {RefusedCount} refused");
+
     private TrialSpread<Lambda, Ratio> Mixture(int row)
     {
         double[] lambdas = Numbers(trials.Lambdas, row);

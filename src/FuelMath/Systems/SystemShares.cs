@@ -135,6 +135,9 @@ public sealed class SystemShares
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{System}: {Inputs.Length} inputs");
+
     private InputShifts Shifted(int solve, int seats)
     {
         var shifts = new InputShifts(seats);

@@ -190,4 +190,7 @@ public sealed class SystemState
     /// <returns>Its volume flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no such line.</exception>
     public VolumeFlow FlowThrough(string line) => SiUnits.VolumeFlow(flows[network.LineOf(line)]);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Point}: {Verdict}");
 }

@@ -47,7 +47,7 @@ public sealed class TankWarming
     )
     {
         ArgumentNullException.ThrowIfNull(fuel);
-        double specific = fuel.HeatCapacity.Known.At(temperature);
+        double specific = fuel.HeatCapacity.Law.At(temperature);
         start = temperature.InSi();
         ambient = Guard.Positive(air, air.InSi());
         watts = Guard.NotNegative(power, power.InSi());
@@ -122,6 +122,9 @@ public sealed class TankWarming
                 : capacity / drain * (1 - Math.Pow(1 - part, drain / loss));
         return SiUnits.Duration(seconds);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{RisePerMinute} a minute, settles at {SettledTemperature}");
 
     private double Kelvins(double seconds)
     {

@@ -70,6 +70,9 @@ public sealed class TankWarmingBounds
         return new(SiUnits.Power(electric), SiUnits.Ratio(share), Tank(share * electric), Tank(electric));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Least} to {Most}");
+
     /// <summary>
     /// What flows into all tanks over what flows out of them. A surge tank overflows into its main tank, and what its pump draws
     /// comes back to it only in part: a share of the share.

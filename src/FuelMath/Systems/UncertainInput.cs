@@ -150,6 +150,9 @@ public sealed class UncertainInput
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {StandardDeviation}, {Shape}");
+
     /// <summary>How many random numbers a trial needs for it.</summary>
     internal int Count(int seats) => each ? seats : 1;
 

@@ -170,4 +170,7 @@ public sealed class Curve
         T t = x - origin;
         return c0 + (t * (c1 + (t * (c2 + (t * c3)))));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {Knots.Length} points");
 }

@@ -142,6 +142,9 @@ public sealed partial class Grid
         return this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Name}: {FirstKnots.Length} by {SecondKnots.Length} points");
+
     /// <summary>Whether a place lies within the edges.</summary>
     internal bool Reaches(double first, double second) => IsWithin(this.first, first) && IsWithin(this.second, second);
 

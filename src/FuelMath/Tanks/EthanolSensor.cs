@@ -78,4 +78,7 @@ public sealed class EthanolSensor
                 )
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"[{Source.Key}]");
 }

@@ -25,4 +25,7 @@ public sealed class TankFill
     /// </summary>
     /// <returns>The working.</returns>
     public Working ToWorking() => volume().ToWorking();
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Steps.Length} steps to {Result}");
 }

@@ -49,7 +49,7 @@ public sealed class ClosedVolume
         Fuel = fuel;
         Temperature = temperature;
         Kelvins = temperature.InSi();
-        Modulus = fuel.BulkModulus.Known.At(temperature);
+        Modulus = fuel.BulkModulus.Law.At(temperature);
         FuelExpands = ExpansionAt(fuel, Kelvins);
         WallsExpand = Guard.NotNegative(wallExpansion, wallExpansion.InSi());
         Liquid = Guard.Positive(fuelVolume, fuelVolume.InSi());
@@ -117,10 +117,8 @@ public sealed class ClosedVolume
 
     /// <summary>Pa absolute; NaN where it is not known at this temperature.</summary>
     internal double VaporPressure =>
-        Fuel.HasVaporPressure
-        && Kelvins >= Fuel.VaporPressure.Known.Lowest
-        && Kelvins <= Fuel.VaporPressure.Known.Highest
-            ? Fuel.VaporPressure.Known.At(Temperature)
+        Fuel.HasVaporPressure && Kelvins >= Fuel.VaporPressure.Law.Lowest && Kelvins <= Fuel.VaporPressure.Law.Highest
+            ? Fuel.VaporPressure.Law.At(Temperature)
             : double.NaN;
 
     /// <summary>The volume released when its pressure falls, as when a line is opened.</summary>
@@ -213,6 +211,9 @@ public sealed class ClosedVolume
                 $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas"
             );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{FuelVolume} of {Fuel} at {Temperature}");
 
     internal double Absolute(
         GaugePressure pressure,

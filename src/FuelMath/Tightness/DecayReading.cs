@@ -26,6 +26,9 @@ public sealed class DecayReading
     /// <summary>The temperature of the fuel.</summary>
     public Temperature Temperature { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Pressure}, {Temperature} at {Time}");
+
     internal double Seconds { get; }
 
     internal double Kelvins { get; }

@@ -175,4 +175,7 @@ public sealed class DecayTest
                 "The walls expand by more than fuel and gas: warming lowers the pressure and hides no leak."
             );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"leak {Rate}, to either side {ExpandedUncertainty}");
 }

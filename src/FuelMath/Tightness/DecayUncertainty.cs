@@ -104,4 +104,8 @@ public sealed class DecayUncertainty
     /// <exception cref="ArgumentOutOfRangeException">The resolution is negative or not finite.</exception>
     public static Pressure DifferenceOfResolution(Pressure resolutionDifference) =>
         SiUnits.Pressure(Guard.NotNegative(resolutionDifference, resolutionDifference.InSi()) / Math.Sqrt(12));
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"pressure {PressureDifference}, temperature {Temperature}, gas {Gas}");
 }

@@ -52,4 +52,7 @@ public sealed class DecayWait
         double gasGrowth = volume.Gas / (start.Si + volume.Outside) / volume.Kelvins;
         return new(time, reading, SiUnits.TemperatureDelta(lost / ((volume.Liquid * volume.Expansion) + gasGrowth)));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Time} to read {Reading}");
 }

@@ -104,4 +104,7 @@ public sealed class EverydayDecayTest
         double wide = Guard.Positive(bore, bore.InSi());
         return SiUnits.Volume(Math.PI / 4 * wide * wide * Guard.Positive(length, length.InSi()));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Test}");
 }

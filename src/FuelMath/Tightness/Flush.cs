@@ -55,4 +55,7 @@ public sealed class Flush
         double through = Guard.NotNegative(pumped, pumped.InSi());
         return SiUnits.Ratio(PressureDecay.MixedResidue(new Real(through / volume)).Value);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{LeastVolume} to {MixedVolume}");
 }

@@ -20,4 +20,7 @@ public sealed class LeakContribution
 
     /// <summary>Its share of the variance.</summary>
     public Ratio Share { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Input}: {Share}");
 }

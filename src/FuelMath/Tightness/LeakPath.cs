@@ -138,6 +138,9 @@ public sealed class LeakPath
             : new GaugePressure(Rising.Root(p => -Seconds(volume, first, p), -seconds, low, first) - volume.Outside);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{kind}: {SiUnits.VolumeFlow(flow)}");
+
     private double Seconds(ClosedVolume volume, double before, double after)
     {
         if (before == after)

@@ -191,6 +191,9 @@ public sealed class LeakSuspects
         return new(left);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{All.Length} suspects");
+
     /// <summary>
     /// Whether a step isolates a place: its own kind, and for a check valve all that lies before the clamp.
     /// </summary>

@@ -39,4 +39,7 @@ public sealed class OpenedLine
         double share = Guard.InRange(draining, draining.InSi(), 0, 1, SiUnits.Ratio);
         return new(volume.ReleasedBetween(pressure, default).InSi(), share * volume.Liquid);
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Sprayed} sprayed, {Drained} drained");
 }

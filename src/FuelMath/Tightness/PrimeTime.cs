@@ -64,4 +64,8 @@ public sealed class PrimeTime
             QuickCompression.PressedIn(volume, target.Si, keepsHeat: false) / held
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"{FillTime} to fill, {PressurizeAtLeast} to {PressurizeAtMost} to pressurize");
 }

@@ -45,14 +45,14 @@ internal static class QuickCompression
     private static double Modulus(ClosedVolume volume)
     {
         LiquidHeatCapacity heat = volume.Fuel.HeatCapacity;
-        bool known = heat.IsKnown && volume.Kelvins >= heat.Known.Lowest && volume.Kelvins <= heat.Known.Highest;
+        bool known = heat.IsKnown && volume.Kelvins >= heat.Law.Lowest && volume.Kelvins <= heat.Law.Highest;
         return known
             ? LiquidElasticity
                 .IsentropicModulus(
                     new Real(volume.Modulus),
                     new Real(volume.FuelExpands),
                     new Real(volume.Fuel.DensityAt(volume.Temperature).InSi()),
-                    new Real(heat.Known.At(volume.Temperature)),
+                    new Real(heat.Law.At(volume.Temperature)),
                     new Real(volume.Kelvins)
                 )
                 .Value

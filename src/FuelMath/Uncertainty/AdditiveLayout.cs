@@ -151,6 +151,9 @@ public sealed class AdditiveLayout
     /// <exception cref="NoSolutionException">There are no more readings than parameters.</exception>
     public FTest ColumnTest() => Test(rowsOnly, Columns.Length - 1);
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Rows.Length} by {Columns.Length}, mean {Mean}");
+
     private FTest Test(double without, int degrees)
     {
         double deviation = ErrorStandardDeviation();

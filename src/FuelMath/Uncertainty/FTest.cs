@@ -52,4 +52,7 @@ public sealed class FTest
         double lower = Guard.InRange(errorDegreesOfFreedom, 1, int.MaxValue);
         return SpecialFunctions.BetaRegularized(lower / 2, upper / 2, lower / (lower + (upper * ratio)));
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"F {F}, p {PValue:1}");
 }

@@ -238,6 +238,9 @@ public sealed class FittedLine
                 "All readings lie on the line: nothing measures the scatter."
             );
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Intercept} + {Slope} x");
+
     /// <summary>The derivative of the line at an abscissa by one reading.</summary>
     internal double Pull(int reading, double x) =>
         Weights[reading] * (fit.CenterVariance + ((x - fit.CenterX) * (X[reading] - fit.CenterX) / fit.Sxx));

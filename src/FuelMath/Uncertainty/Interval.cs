@@ -19,5 +19,8 @@ public readonly struct Interval
     /// <returns>True when it does.</returns>
     public bool Contains(double value) => value >= Low && value <= High;
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Low} to {High}");
+
     internal static Interval Around(double center, double halfWidth) => new(center - halfWidth, center + halfWidth);
 }

@@ -56,6 +56,9 @@ public sealed class RepeatedMedianLine
     /// </summary>
     public double StandardDeviation { get; }
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Intercept} + {Slope} x");
+
     private static double MedianSlope(double[] x, double[] y, int from) =>
         Averages.Median([
             .. Enumerable

@@ -54,4 +54,7 @@ public sealed class Sample
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public Interval MeanInterval(Ratio confidence) =>
         Interval.Around(Mean, Student.TwoSided(Count - 1, confidence) * StandardError);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Mean}, standard error {StandardError}, {Count} readings");
 }

@@ -40,4 +40,7 @@ public sealed class TrialSpread<TValue, TDeviation>
     /// <returns>Its upper end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The trials are too few for an interval so wide.</exception>
     public TValue HighEnd(Ratio coverage) => toValue(numbers.At(SiUnits.Ratio((1 + coverage.InSi()) / 2)));
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Mean}, standard deviation {StandardDeviation}");
 }

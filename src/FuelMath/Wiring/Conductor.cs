@@ -88,4 +88,7 @@ public sealed class Conductor
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Conductor FromParallel(int wires, WireSize size, Length length, Temperature temperature) =>
         new(Guard.InRange(wires, 1, 100), size, length, temperature);
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Length} of {Size}: {Resistance}");
 }

@@ -95,4 +95,7 @@ public sealed class WireChoice
             0
         );
     }
+
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Size}: {Drop} of {AllowedDrop}");
 }

@@ -147,6 +147,9 @@ public sealed class WiringState
     /// <exception cref="ArgumentException">There is no such load.</exception>
     public Power PowerInto(string load) => SiUnits.Power(Watts(Load(load)));
 
+    /// <inheritdoc />
+    public override string ToString() => LogText.Of($"{Mesh}: worst imbalance {WorstImbalance} at {WorstNode}");
+
     private WiringBranch Branch(string name) =>
         Mesh.Branches[MeshChecks.Find(Mesh.Branches, b => b.Name, name, "branch")];
 

@@ -56,7 +56,7 @@ public sealed class BareNumberTests
 
     private static string[] Names(MemberInfo member)
     {
-        string type = member.DeclaringType!.Name;
+        string type = PublicApi.NameOf(member.DeclaringType!);
         bool getter = member.Name.StartsWith("get_", StringComparison.Ordinal);
         return [type, $"{type}.{(getter ? member.Name[4..] : member.Name)}"];
     }

@@ -21,6 +21,8 @@ public sealed class PressureNameTests
         "AboveVacuum",
         "Margin",
         "Sag",
+        // What is left of a balance of differences.
+        "Residual",
         // A bulk modulus is a difference for each fraction of volume.
         "BulkModul",
         // What a wall carries is a force on its area, not a pressure of a fluid.

@@ -21,6 +21,10 @@ internal static class PublicApi
     internal static FieldInfo[] Fields { get; } =
     [.. Types.Where(t => !t.IsEnum).SelectMany(t => t.GetFields(Declared))];
 
+    /// <summary>A type as a reader writes it: a nested one after its owner.</summary>
+    internal static string NameOf(Type type) =>
+        type.DeclaringType is { } owner ? $"{NameOf(owner)}.{type.Name}" : type.Name;
+
     /// <summary>A type and everything named inside it: elements, type arguments, and theirs.</summary>
     internal static IEnumerable<Type> Mentioned(Type type)
     {

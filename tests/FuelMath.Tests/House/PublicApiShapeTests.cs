@@ -25,6 +25,8 @@ public sealed class PublicApiShapeTests
     private static readonly Dictionary<Type, string> Hierarchies = new()
     {
         [typeof(FlowPart)] = "a line holds any part, and the solver asks each for its law without knowing which it is",
+        [typeof(LiquidProperty)] =
+            "five properties share their range, sources and estimates, and differ in their quantity",
     };
 
     [Fact]

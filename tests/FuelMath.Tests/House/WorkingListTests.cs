@@ -16,7 +16,7 @@ public sealed class WorkingListTests
                 )
             )
             .Where(m => m.ReturnType == typeof(Working) && !m.IsSpecialName)
-            .Select(m => $"{m.DeclaringType!.Name}.{m.Name}")
+            .Select(m => $"{PublicApi.NameOf(m.DeclaringType!)}.{m.Name}")
             .Distinct(),
     ];
 

@@ -16,7 +16,7 @@ public sealed class EverydayDecayTestTests
     {
         const double Volume = 450e-6;
         const double Ambient = 101_325;
-        double modulus = StandardFuels.PumpGasoline.BulkModulus.Known.At(Twenty);
+        double modulus = StandardFuels.PumpGasoline.BulkModulus.Law.At(Twenty);
         double released =
             (Volume * ((1 / modulus) + 2e-9) * 0.4e5)
             + (0.01 * Volume * Ambient * ((1 / (3.6e5 + Ambient)) - (1 / (4e5 + Ambient))));
