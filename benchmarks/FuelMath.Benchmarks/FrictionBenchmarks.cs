@@ -17,9 +17,13 @@ public class FrictionBenchmarks
     private readonly double[] roughness = new double[Rows];
     private readonly double[] factor = new double[Rows];
 
+    private readonly FormulaInfo colebrook = FormulaCatalogue.Named("Friction.ColebrookFactor");
+    private ColumnInput[] inputs = [];
+
     [GlobalSetup]
     public void Setup()
     {
+        inputs = [ColumnInput.FromColumn(reynolds), ColumnInput.FromColumn(roughness)];
         var random = new Random(1);
         for (int i = 0; i < Rows; i++)
         {
@@ -66,7 +70,7 @@ public class FrictionBenchmarks
     [Benchmark(OperationsPerInvoke = Rows)]
     public double OneLane()
     {
-        ColumnRunner.RunIn<FrictionColumns.ColebrookRow, Lane>(default, reynolds, roughness, roughness, factor);
+        ColumnRunner.Run<Lane>(colebrook, inputs, factor);
         return factor[^1];
     }
 
@@ -74,7 +78,7 @@ public class FrictionBenchmarks
     [Benchmark(OperationsPerInvoke = Rows)]
     public double Columns()
     {
-        FrictionColumns.ColebrookFactor(reynolds, roughness, factor);
+        FormulaColumns.Run(colebrook, inputs, factor);
         return factor[^1];
     }
 

@@ -13,9 +13,20 @@ public class OrificeBenchmarks
     private readonly double[] density = new double[Rows];
     private readonly double[] flow = new double[Rows];
 
+    private readonly FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedMassFlow");
+    private ColumnInput[] inputs = [];
+
     [GlobalSetup]
     public void Setup()
     {
+        inputs =
+        [
+            ColumnInput.FromNumber(0.006),
+            ColumnInput.FromNumber(3e5),
+            ColumnInput.FromNumber(690),
+            ColumnInput.FromColumn(pressure),
+            ColumnInput.FromColumn(density),
+        ];
         var random = new Random(1);
         for (int i = 0; i < Rows; i++)
         {
@@ -50,7 +61,7 @@ public class OrificeBenchmarks
     [Benchmark(OperationsPerInvoke = Rows)]
     public double Columns()
     {
-        OrificeColumns.CarriedMassFlow(0.006, 3e5, 690, pressure, density, flow);
+        FormulaColumns.Run(carried, inputs, flow);
         return flow[^1];
     }
 

@@ -26,11 +26,21 @@ public sealed class FormulaExamples
     public void WholeColumns()
     {
         #region Columns
-        double[] differentialPressure = [300e3, 310e3, 405e3];
-        double[] density = [742, 741, 738];
-        double[] massFlow = new double[3];
+        double[] differentialPressure = [300e3, 310e3, 405e3]; // Pa
+        double[] density = [742, 741, 738]; // kg/m3
+        double[] massFlow = new double[3]; // kg/s
 
-        OrificeColumns.CarriedMassFlow(6.3e-3, 300e3, 690, differentialPressure, density, massFlow);
+        FormulaColumns.Run(
+            FormulaCatalogue.Named("Orifice.CarriedMassFlow"),
+            [
+                ColumnInput.FromNumber(6.3e-3), // 6.3 g/s at 3 bar with 690 kg/m3
+                ColumnInput.FromNumber(300e3),
+                ColumnInput.FromNumber(690),
+                ColumnInput.FromColumn(differentialPressure),
+                ColumnInput.FromColumn(density),
+            ],
+            massFlow
+        );
         #endregion
 
         // sqrt(742/690) by hand.

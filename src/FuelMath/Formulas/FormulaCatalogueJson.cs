@@ -8,16 +8,8 @@ namespace FuelMath.Formulas;
 /// <summary>Writes the catalogue as JSON, for whoever reads it without this library.</summary>
 internal static class FormulaCatalogueJson
 {
-    internal static string Write(ImmutableArray<FormulaInfo> formulas)
-    {
-        using var stream = new MemoryStream();
-        var options = new JsonWriterOptions
-        {
-            Indented = true,
-            NewLine = "\n",
-            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        };
-        using (var json = new Utf8JsonWriter(stream, options))
+    internal static string Write(ImmutableArray<FormulaInfo> formulas) =>
+        Text(json =>
         {
             json.WriteStartObject();
             Kinds(json, formulas);
@@ -29,9 +21,25 @@ internal static class FormulaCatalogueJson
 
             json.WriteEndArray();
             json.WriteEndObject();
+        }) + "\n";
+
+    internal static string Write(FormulaInfo formula) => Text(json => Formula(json, formula));
+
+    private static string Text(Action<Utf8JsonWriter> write)
+    {
+        using var stream = new MemoryStream();
+        var options = new JsonWriterOptions
+        {
+            Indented = true,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
+        using (var json = new Utf8JsonWriter(stream, options))
+        {
+            write(json);
         }
 
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+        return Encoding.UTF8.GetString(stream.ToArray());
     }
 
     private static void Formula(Utf8JsonWriter json, FormulaInfo formula)

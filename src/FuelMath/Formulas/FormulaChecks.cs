@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace FuelMath.Formulas;
 
 /// <summary>Converts the numbers of a call to SI units and checks them against the ranges of a formula.</summary>
@@ -42,8 +44,8 @@ internal sealed class FormulaChecks
 
         foreach (Limit limit in limits)
         {
-            double bound = limit.At(si);
-            if (!limit.Holds(si[limit.Argument], bound))
+            double bound = limit.At<Real>(MemoryMarshal.Cast<double, Real>(si)).Number;
+            if (!Real.All(limit.Holds<Real>(new(si[limit.Argument]), new(bound))))
             {
                 return FormulaRefusal.Bound(
                     formula,
@@ -66,10 +68,40 @@ internal sealed class FormulaChecks
         return Read(FormulaUnits.Si, si, inside) is null;
     }
 
-    // The tolerance keeps an edge inside after conversion to another unit and back.
-    internal static double Below(double edge) => edge - (Guard.EdgeTolerance * Math.Abs(edge));
+    /// <summary>Takes an argument of several rows: those that a call would take, brought into the range, and which they are.</summary>
+    internal Mask<T> Admit<T>(int argument, ref T si)
+        where T : struct, ILane<T>
+    {
+        ref readonly Range range = ref ranges[argument];
+        T least = T.Of(range.Minimum);
+        Mask<T> isTaken = T.And(T.LessOrEqual(T.Of(range.Least), si), T.LessOrEqual(si, T.Of(range.Greatest)));
+        si = T.Select(isTaken, T.Min(T.Max(si, least), T.Of(range.Maximum)), least);
+        return isTaken;
+    }
 
-    internal static double Above(double edge) => edge + (Guard.EdgeTolerance * Math.Abs(edge));
+    /// <summary>In which rows the bounds between arguments hold.</summary>
+    internal Mask<T> Hold<T>(ReadOnlySpan<T> si)
+        where T : struct, ILane<T>
+    {
+        Mask<T> hold = T.Less(T.Of(0), T.Of(1));
+        foreach (Limit limit in limits)
+        {
+            hold = T.And(hold, limit.Holds(si[limit.Argument], limit.At(si)));
+        }
+
+        return hold;
+    }
+
+    // A number that went to another unit and back still counts as the edge.
+    private static double Below(double edge) => Below(new Real(edge)).Number;
+
+    private static double Above(double edge) => Above(new Real(edge)).Number;
+
+    private static T Below<T>(T edge)
+        where T : struct, ILane<T> => edge - (Guard.EdgeTolerance * T.Abs(edge));
+
+    private static T Above<T>(T edge)
+        where T : struct, ILane<T> => edge + (Guard.EdgeTolerance * T.Abs(edge));
 
     private int Index(string name)
     {
@@ -110,29 +142,31 @@ internal sealed class FormulaChecks
 
         internal int Argument => argument;
 
-        internal double At(ReadOnlySpan<double> si)
+        internal T At<T>(ReadOnlySpan<T> si)
+            where T : struct, ILane<T>
         {
-            double limit = bound.Factor;
+            T limit = T.Of(bound.Factor);
             foreach (int i in times)
             {
-                limit *= si[i];
+                limit = limit * si[i];
             }
 
             foreach (int i in dividedBy)
             {
-                limit /= si[i];
+                limit = limit / si[i];
             }
 
             return limit;
         }
 
-        internal bool Holds(double value, double limit) =>
-            bound.IsAbove
-                ? bound.IsStrict
-                    ? value > limit
-                    : value >= Below(limit)
-                : bound.IsStrict
-                    ? value < limit
-                    : value <= Above(limit);
+        internal Mask<T> Holds<T>(T value, T limit)
+            where T : struct, ILane<T> =>
+            (bound.IsAbove, bound.IsStrict) switch
+            {
+                (true, true) => T.Less(limit, value),
+                (true, false) => T.LessOrEqual(Below(limit), value),
+                (false, true) => T.Less(value, limit),
+                _ => T.LessOrEqual(value, Above(limit)),
+            };
     }
 }

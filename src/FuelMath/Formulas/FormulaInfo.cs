@@ -19,7 +19,6 @@ namespace FuelMath.Formulas;
 public sealed class FormulaInfo
 {
     private const int OnTheStack = FormulaChecks.OnTheStack;
-    private readonly FormulaReading reading;
 
     private FormulaInfo(
         FormulaReading reading,
@@ -34,10 +33,10 @@ public sealed class FormulaInfo
         FormulaExample example
     )
     {
-        this.reading = reading;
-        Name = Guard.Name(name);
-        Summary = Guard.Name(summary);
-        Topic = Guard.Known(topic);
+        Reading = reading;
+        Name = Guard.Name(name, nameof(name));
+        Summary = Guard.Name(summary, nameof(summary));
+        Topic = Guard.Known(topic, nameof(topic));
         Arguments = arguments;
         Bounds = bounds;
         Constants = constants;
@@ -75,6 +74,8 @@ public sealed class FormulaInfo
     public FormulaExample Example { get; }
 
     internal FormulaChecks Checks { get; }
+
+    internal FormulaReading Reading { get; }
 
     /// <summary>Describes a formula.</summary>
     /// <typeparam name="TFormula">The formula; a readonly struct.</typeparam>
@@ -147,7 +148,7 @@ public sealed class FormulaInfo
             throw new FormulaRefusedException(FormulaRefusal.Count(this, arguments.Length));
         }
 
-        return reading.Read(arguments);
+        return Reading.Read(arguments);
     }
 
     /// <summary>Calculates the result from numbers, checked.</summary>
@@ -181,7 +182,7 @@ public sealed class FormulaInfo
             return false;
         }
 
-        double result = reading.At(si).Value;
+        double result = Reading.At(si).Value;
         if (!double.IsFinite(result))
         {
             refusal = FormulaRefusal.None(this, result);
@@ -225,7 +226,7 @@ public sealed class FormulaInfo
             duals[i] = i == by ? Dual<Real>.Variable(new(si[i])) : Dual<Real>.Of(si[i]);
         }
 
-        double slope = reading.At(duals).Slope.Value;
+        double slope = Reading.At(duals).Slope.Value;
         double result = Result.FromSi(slope, units) - Result.FromSi(0, units);
         double step = Arguments[by].Quantity.ToSi(1, units) - Arguments[by].Quantity.ToSi(0, units);
         return double.IsFinite(result)
@@ -281,8 +282,12 @@ public sealed class FormulaInfo
             inputs[i] = quantity.Trace(arguments[i], quantity.Find(units[i], nameof(units)), si[i]);
         }
 
-        return Result.Show(reading.AtAny<Traced>(inputs), resultUnit);
+        return Result.Show(Reading.AtAny<Traced>(inputs), resultUnit);
     }
+
+    /// <summary>Gives the description as JSON, as <see cref="FormulaCatalogue.ToJson"/> holds it.</summary>
+    /// <returns>Name, arguments with ranges in SI units, bounds, constants, result, sources and example.</returns>
+    public string ToJson() => FormulaCatalogueJson.Write(this);
 
     /// <summary>Gives the name.</summary>
     /// <returns>The name.</returns>

@@ -18,14 +18,11 @@ internal abstract class FormulaReading
             return Unsafe.BitCast<Real, T>(At(MemoryMarshal.Cast<T, Real>(arguments)));
         }
 
-        if (typeof(T) == typeof(Lane))
+        if (typeof(T) == typeof(Lane) || typeof(T) == typeof(WideLane))
         {
-            return Unsafe.BitCast<Lane, T>(At(MemoryMarshal.Cast<T, Lane>(arguments)));
-        }
-
-        if (typeof(T) == typeof(WideLane))
-        {
-            return Unsafe.BitCast<WideLane, T>(At(MemoryMarshal.Cast<T, WideLane>(arguments)));
+            T result = default;
+            Run(arguments, new Span<T>(ref result));
+            return result;
         }
 
         if (typeof(T) == typeof(Dual<Real>))
@@ -36,11 +33,29 @@ internal abstract class FormulaReading
         return AtAny(arguments);
     }
 
+    /// <summary>Several vectors of rows, the arguments of each side by side.</summary>
+    internal void Run<T>(ReadOnlySpan<T> arguments, Span<T> results)
+        where T : struct, IScalar<T>
+    {
+        if (typeof(T) == typeof(Lane))
+        {
+            Run(MemoryMarshal.Cast<T, Lane>(arguments), MemoryMarshal.Cast<T, Lane>(results));
+        }
+        else if (typeof(T) == typeof(WideLane))
+        {
+            Run(MemoryMarshal.Cast<T, WideLane>(arguments), MemoryMarshal.Cast<T, WideLane>(results));
+        }
+        else
+        {
+            throw new NotSupportedException($"{typeof(T)} is no vector.");
+        }
+    }
+
     internal abstract Real At(ReadOnlySpan<Real> arguments);
 
-    internal abstract Lane At(ReadOnlySpan<Lane> arguments);
+    internal abstract void Run(ReadOnlySpan<Lane> arguments, Span<Lane> results);
 
-    internal abstract WideLane At(ReadOnlySpan<WideLane> arguments);
+    internal abstract void Run(ReadOnlySpan<WideLane> arguments, Span<WideLane> results);
 
     internal abstract Dual<Real> At(ReadOnlySpan<Dual<Real>> arguments);
 
@@ -56,12 +71,27 @@ internal abstract class FormulaReading
 
         internal override Real At(ReadOnlySpan<Real> arguments) => formula.At(arguments);
 
-        internal override Lane At(ReadOnlySpan<Lane> arguments) => formula.At(arguments);
+        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+        internal override void Run(ReadOnlySpan<Lane> arguments, Span<Lane> results) => Each(arguments, results);
 
-        internal override WideLane At(ReadOnlySpan<WideLane> arguments) => formula.At(arguments);
+        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+        internal override void Run(ReadOnlySpan<WideLane> arguments, Span<WideLane> results) =>
+            Each(arguments, results);
 
         internal override Dual<Real> At(ReadOnlySpan<Dual<Real>> arguments) => formula.At(arguments);
 
         internal override T AtAny<T>(ReadOnlySpan<T> arguments) => formula.At(arguments);
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        private void Each<T>(ReadOnlySpan<T> arguments, Span<T> results)
+            where T : struct, IScalar<T>
+        {
+            TFormula own = formula;
+            int count = arguments.Length / results.Length;
+            for (int i = 0; i < results.Length; i++)
+            {
+                results[i] = own.At(arguments.Slice(i * count, count));
+            }
+        }
     }
 }

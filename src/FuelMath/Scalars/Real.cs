@@ -42,6 +42,34 @@ public readonly struct Real : ILane<Real>
     static Real ILane<Real>.MultiplyAdd(Real a, Real b, Real c) =>
         new(Math.FusedMultiplyAdd(a.Number, b.Number, c.Number));
 
+    [MethodImpl(Inline)]
+    static Mask<Real> ILane<Real>.LessOrEqual(Real a, Real b) =>
+        new(new(Vector128.LessThanOrEqual(Bits(a), Bits(b)).ToScalar()));
+
+    static Real ILane<Real>.CountAtMost(ReadOnlySpan<double> numbers, Real most)
+    {
+        int count = 0;
+        foreach (double number in numbers)
+        {
+            count += number <= most.Number ? 1 : 0;
+        }
+
+        return new(count);
+    }
+
+    static void ILane<Real>.Pick(
+        ReadOnlySpan<double> records,
+        Real at,
+        out Real first,
+        out Real second,
+        out Real third,
+        out Real fourth
+    )
+    {
+        ReadOnlySpan<double> record = records.Slice(4 * (int)at.Number, 4);
+        (first, second, third, fourth) = (new(record[0]), new(record[1]), new(record[2]), new(record[3]));
+    }
+
     /// <inheritdoc />
     [MethodImpl(Inline)]
     public static Real Of(double value) => new(value);

@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace FuelMath.Formulas;
 
@@ -39,6 +41,86 @@ internal readonly struct WideLane : ILane<WideLane>
     [MethodImpl(Inline)]
     public static WideLane MultiplyAdd(WideLane a, WideLane b, WideLane c) =>
         new(Vector512.FusedMultiplyAdd(a.Numbers, b.Numbers, c.Numbers));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static Mask<WideLane> LessOrEqual(WideLane a, WideLane b) =>
+        new(new(Vector512.LessThanOrEqual(a.Numbers, b.Numbers)));
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static WideLane CountAtMost(ReadOnlySpan<double> numbers, WideLane most)
+    {
+        Vector512<long> count = Vector512<long>.Zero;
+        foreach (double number in numbers)
+        {
+            // A comparison gives -1 for yes.
+            count -= Vector512.LessThanOrEqual(Vector512.Create(number), most.Numbers).AsInt64();
+        }
+
+        return new(Vector512.ConvertToDouble(count));
+    }
+
+    /// <inheritdoc />
+    /// <remarks>Two records share a vector; pairs of rows are joined number by number, then the pairs.</remarks>
+    [MethodImpl(Inline)]
+    public static void Pick(
+        ReadOnlySpan<double> records,
+        WideLane at,
+        out WideLane first,
+        out WideLane second,
+        out WideLane third,
+        out WideLane fourth
+    )
+    {
+        Vector256<int> from = Avx512F.IsSupported
+            ? Avx512F.ConvertToVector256Int32WithTruncation(at.Numbers)
+            : Vector256.Narrow(
+                Vector256.ConvertToInt64(at.Numbers.GetLower()),
+                Vector256.ConvertToInt64(at.Numbers.GetUpper())
+            );
+        ReadOnlySpan<Vector256<double>> record = MemoryMarshal.Cast<double, Vector256<double>>(records);
+        Vector512<double> a = Vector512.Create(record[from[0]], record[from[4]]);
+        Vector512<double> b = Vector512.Create(record[from[1]], record[from[5]]);
+        Vector512<double> c = Vector512.Create(record[from[2]], record[from[6]]);
+        Vector512<double> d = Vector512.Create(record[from[3]], record[from[7]]);
+        (Vector512<double> even, Vector512<double> evenNext) = (Even(a, b), Even(c, d));
+        (Vector512<double> odd, Vector512<double> oddNext) = (Odd(a, b), Odd(c, d));
+        first = Low(even, evenNext);
+        second = Low(odd, oddNext);
+        third = High(even, evenNext);
+        fourth = High(odd, oddNext);
+    }
+
+    /// <summary>The even numbers of both, in turn.</summary>
+    [MethodImpl(Inline)]
+    private static Vector512<double> Even(Vector512<double> a, Vector512<double> b) =>
+        Avx512F.IsSupported
+            ? Avx512F.UnpackLow(a, b)
+            : Vector512.Create(a[0], b[0], a[2], b[2], a[4], b[4], a[6], b[6]);
+
+    [MethodImpl(Inline)]
+    private static Vector512<double> Odd(Vector512<double> a, Vector512<double> b) =>
+        Avx512F.IsSupported
+            ? Avx512F.UnpackHigh(a, b)
+            : Vector512.Create(a[1], b[1], a[3], b[3], a[5], b[5], a[7], b[7]);
+
+    /// <summary>The lower pairs of each half of both.</summary>
+    [MethodImpl(Inline)]
+    private static WideLane Low(Vector512<double> a, Vector512<double> b) =>
+        new(
+            Avx512F.IsSupported
+                ? Avx512F.PermuteVar8x64x2(a, Vector512.Create(0L, 1, 8, 9, 4, 5, 12, 13), b)
+                : Vector512.Create(a[0], a[1], b[0], b[1], a[4], a[5], b[4], b[5])
+        );
+
+    [MethodImpl(Inline)]
+    private static WideLane High(Vector512<double> a, Vector512<double> b) =>
+        new(
+            Avx512F.IsSupported
+                ? Avx512F.PermuteVar8x64x2(a, Vector512.Create(2L, 3, 10, 11, 6, 7, 14, 15), b)
+                : Vector512.Create(a[2], a[3], b[2], b[3], a[6], a[7], b[6], b[7])
+        );
 
     /// <inheritdoc />
     [MethodImpl(Inline)]

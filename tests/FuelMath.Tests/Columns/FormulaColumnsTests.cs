@@ -55,8 +55,8 @@ public sealed class FormulaColumnsTests
         var narrow = new double[Rows];
         var wide = new double[Rows];
 
-        FormulaColumns.RunIn<Lane>(formula, Inputs(columns), narrow);
-        FormulaColumns.RunIn<WideLane>(formula, Inputs(columns), wide);
+        ColumnRunner.Run<Lane>(formula, Inputs(columns), narrow);
+        ColumnRunner.Run<WideLane>(formula, Inputs(columns), wide);
 
         // Logarithms and powers of the two widths may differ in the last digits.
         for (int row = 0; row < Rows; row++)
