@@ -6,8 +6,7 @@ using UnitsNet;
 namespace FuelMath.Statistics;
 
 /// <summary>
-/// An uncertainty budget: the uncertainty of a result from the stated uncertainties of its inputs, and the contribution
-/// of each.
+/// An uncertainty budget: the uncertainty of a result from those stated of its inputs, and the contribution of each.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -70,9 +69,7 @@ public sealed partial class UncertaintyBudget
     /// <summary>The standard uncertainty of the result, to first order.</summary>
     public double CombinedStandardUncertainty { get; }
 
-    /// <summary>
-    /// Its effective degrees of freedom, by the formula of Welch and Satterthwaite; null where they are not known.
-    /// </summary>
+    /// <summary>Its effective degrees of freedom, by the formula of Welch and Satterthwaite; null where they are not known.</summary>
     /// <remarks>
     /// Correlated inputs count as one, with their common degrees of freedom: exact when they were read together,
     /// equally often. Where their degrees of freedom differ, there is no generally accepted formula, and this is null.
@@ -90,9 +87,7 @@ public sealed partial class UncertaintyBudget
     /// <param name="inputs">An input for each argument, by name, in any order, each in a unit of its quantity.</param>
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">
-    /// Inputs and arguments differ, or a unit is not one of its quantity.
-    /// </exception>
+    /// <exception cref="ArgumentException">Inputs and arguments differ, or a unit is not one of its quantity.</exception>
     /// <exception cref="FormulaRefusedException">An estimate is outside its range, or there is no finite result.</exception>
     /// <exception cref="NoSolutionException">A slope is not finite.</exception>
     public static UncertaintyBudget Of(FormulaInfo formula, string resultUnit, IEnumerable<BudgetInput> inputs) =>
@@ -157,9 +152,7 @@ public sealed partial class UncertaintyBudget
     /// <param name="correlations">The correlations among them; other inputs are independent.</param>
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">
-    /// Inputs are too few or of one name, or the correlations are inconsistent.
-    /// </exception>
+    /// <exception cref="ArgumentException">Inputs are too few or of one name, or the correlations are inconsistent.</exception>
     /// <exception cref="NoSolutionException">The result or a slope is not finite.</exception>
     public static UncertaintyBudget Of<TFunction>(
         TFunction function,
@@ -196,9 +189,7 @@ public sealed partial class UncertaintyBudget
     /// G.6.4.
     /// </summary>
     /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
-    /// <returns>
-    /// Student's factor at the effective degrees of freedom, rounded down; that of a normal result if unlimited.
-    /// </returns>
+    /// <returns>Student's factor at the effective degrees of freedom, rounded down; that of a normal result if unlimited.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
     public double CoverageFactor(Ratio confidence)
@@ -221,9 +212,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="InvalidOperationException">The effective degrees of freedom are not known.</exception>
     public double ExpandedUncertainty(Ratio confidence) => CoverageFactor(confidence) * CombinedStandardUncertainty;
 
-    /// <summary>
-    /// The interval about the result that contains the true value with this confidence, to first order.
-    /// </summary>
+    /// <summary>The interval about the result that contains the true value with this confidence, to first order.</summary>
     /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
@@ -256,14 +245,10 @@ public sealed partial class UncertaintyBudget
         return Math.Clamp(one * (matrix * two), -1, 1);
     }
 
-    /// <summary>
-    /// Draws all inputs at random in many trials and compares the interval of the results with this budget's.
-    /// </summary>
+    /// <summary>Draws all inputs at random in many trials and compares the interval of the results with this budget's.</summary>
     /// <param name="coverage">The coverage of the interval; 50 % to 99.99 %.</param>
     /// <param name="significantDigits">Significant digits of the standard uncertainty: 1 or 2.</param>
-    /// <param name="mostTrials">
-    /// Largest number of trials, settled or not; at least two blocks, at most 100 million.
-    /// </param>
+    /// <param name="mostTrials">Largest number of trials, settled or not; at least two blocks, at most 100 million.</param>
     /// <param name="seed">The seed of the random numbers.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The check.</returns>

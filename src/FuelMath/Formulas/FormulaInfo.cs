@@ -4,17 +4,13 @@ using System.Runtime.InteropServices;
 
 namespace FuelMath.Formulas;
 
-/// <summary>
-/// Description of a formula: what it computes, its arguments with ranges and units, its sources and an example.
-/// </summary>
+/// <summary>Description of a formula: what it computes, its arguments with ranges and units, its sources and an example.</summary>
 /// <remarks>
 /// <para>
 /// <see cref="At{T}"/> reads the formula in any scalar and checks nothing but the count. <see cref="Calculate"/> is for
 /// numbers that come from people: it takes SI or customary units and refuses what lies outside a range.
 /// </para>
-/// <para>
-/// The formulas of this library are listed in <see cref="FormulaCatalogue"/>.
-/// </para>
+/// <para>The formulas of this library are listed in <see cref="FormulaCatalogue"/>.</para>
 /// </remarks>
 public sealed class FormulaInfo
 {
@@ -34,9 +30,9 @@ public sealed class FormulaInfo
     )
     {
         Reading = reading;
-        Name = Guard.Name(name, nameof(name));
-        Summary = Guard.Name(summary, nameof(summary));
-        Topic = Guard.Known(topic, nameof(topic));
+        Name = Guard.Name(name);
+        Summary = Guard.Name(summary);
+        Topic = Guard.Known(topic);
         Arguments = arguments;
         Bounds = bounds;
         Constants = constants;
@@ -289,8 +285,7 @@ public sealed class FormulaInfo
     /// <returns>Name, arguments with ranges in SI units, bounds, constants, result, sources and example.</returns>
     public string ToJson() => FormulaCatalogueJson.Write(this);
 
-    /// <summary>Gives the name.</summary>
-    /// <returns>The name.</returns>
+    /// <inheritdoc />
     public override string ToString() => Name;
 
     private static void NotEmpty<T>(

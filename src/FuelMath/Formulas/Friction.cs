@@ -55,9 +55,7 @@ public static class Friction
     /// <summary>The Reynolds number from which flow is taken as turbulent.</summary>
     public const double TurbulentFrom = 4000;
 
-    /// <summary>
-    /// Below this Reynolds number the loss is computed without the friction factor, which is infinite at no flow.
-    /// </summary>
+    /// <summary>Below this Reynolds number the loss is computed without the friction factor, which is infinite at no flow.</summary>
     private const double CreepingBelow = 1;
 
     /// <summary>The mean velocity of a flow through a round bore: v = 4 Q / (pi D^2).</summary>
@@ -262,9 +260,7 @@ public static class Friction
         return T.Step(creeps, Symbols.PressureLoss, PressureLossSource);
     }
 
-    /// <summary>
-    /// 1/sqrt(f) by Colebrook and White from a Reynolds number of 4000 up; below it the value at 4000.
-    /// </summary>
+    /// <summary>1/sqrt(f) by Colebrook and White from a Reynolds number of 4000 up; below it the value at 4000.</summary>
     /// <param name="reynolds">Reynolds number; not negative.</param>
     /// <param name="rough">Roughness over 3.7 bores.</param>
     [MethodImpl(Inline)]

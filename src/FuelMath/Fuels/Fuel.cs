@@ -4,9 +4,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>
-/// A liquid that an engine burns or a bench pumps: its composition and its properties against temperature.
-/// </summary>
+/// <summary>A liquid that an engine burns or a bench pumps: its composition and its properties against temperature.</summary>
 /// <remarks>
 /// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
 /// describe your own. Each property has its own temperature range and is refused outside it.
@@ -130,9 +128,7 @@ public sealed class Fuel
             lowerHeatingValue ?? throw new UnknownPropertyException($"The lower heating value of '{Name}'", "")
         );
 
-    /// <summary>
-    /// How the fuel was composed, for writing it to a document; null when it was described by its properties.
-    /// </summary>
+    /// <summary>How the fuel was composed, for writing it to a document; null when it was described by its properties.</summary>
     internal FuelRecipe? Recipe { get; init; }
 
     /// <summary>The parts with a known vapor pressure; empty where one is unknown.</summary>
@@ -144,9 +140,7 @@ public sealed class Fuel
     /// <summary>Mass fraction of oil, as in a premix; zero otherwise.</summary>
     public Ratio OilFraction => SiUnits.Ratio(Oil.MassFraction);
 
-    /// <summary>
-    /// <see cref="StoichiometricRatio"/> if none of its oil burns: the actual ratio of a premix lies between the two.
-    /// </summary>
+    /// <summary><see cref="StoichiometricRatio"/> if none of its oil burns: the actual ratio of a premix lies between the two.</summary>
     /// <exception cref="InvalidOperationException">The fuel is pure oil.</exception>
     public AirFuelRatio StoichiometricRatioIfOilUnburned =>
         StoichiometricWithoutOilSi > 0

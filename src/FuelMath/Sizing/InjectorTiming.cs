@@ -46,9 +46,7 @@ public sealed class InjectorTiming
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <returns>The pulse of one injector.</returns>
-    /// <exception cref="OutsideTableException">
-    /// The conditions are outside the dead-time table, and it refuses.
-    /// </exception>
+    /// <exception cref="OutsideTableException">The conditions are outside the dead-time table, and it refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public InjectorPulse Deliver(Duration pulseWidth, RotationalSpeed speed, AbsolutePressure manifold) =>
         Injector.Deliver(
@@ -64,9 +62,7 @@ public sealed class InjectorTiming
     /// <param name="speed">Speed of the shaft; greater than zero.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <returns>The pulse of one injector.</returns>
-    /// <exception cref="OutsideTableException">
-    /// The conditions are outside the dead-time table, and it refuses.
-    /// </exception>
+    /// <exception cref="OutsideTableException">The conditions are outside the dead-time table, and it refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// The mass is too large for the period, or less than the least repeatable one.
     /// </exception>
@@ -85,9 +81,7 @@ public sealed class InjectorTiming
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <param name="charge">Temperature of the charge.</param>
     /// <returns>Pulse width over period, dead time included.</returns>
-    /// <exception cref="OutsideTableException">
-    /// The conditions are outside the dead-time or volumetric-efficiency table.
-    /// </exception>
+    /// <exception cref="OutsideTableException">The conditions are outside the dead-time or volumetric-efficiency table.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Ratio DutyCycleAt(Lambda lambda, RotationalSpeed speed, AbsolutePressure manifold, Temperature charge) =>
         SiUnits.Ratio(Duty(Fuel(lambda, speed, manifold, charge), speed, manifold));
@@ -97,9 +91,7 @@ public sealed class InjectorTiming
     /// <param name="perChamberCycle">Mass per chamber and cycle; at least the least repeatable one.</param>
     /// <param name="manifold">Absolute manifold pressure.</param>
     /// <returns>The speed, in rad/s.</returns>
-    /// <exception cref="OutsideTableException">
-    /// The conditions are outside the dead-time table, and it refuses.
-    /// </exception>
+    /// <exception cref="OutsideTableException">The conditions are outside the dead-time table, and it refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public RotationalSpeed SpeedAtDutyCycle(Ratio limit, Mass perChamberCycle, AbsolutePressure manifold)
     {
@@ -128,9 +120,7 @@ public sealed class InjectorTiming
     /// <param name="to">The highest speed; above <paramref name="from"/>.</param>
     /// <returns>The speed, in rad/s.</returns>
     /// <remarks>Searched in 32 steps between the knots of the volumetric efficiency, then by bisection.</remarks>
-    /// <exception cref="NoSolutionException">
-    /// The limit is not reached; the message gives the largest duty cycle.
-    /// </exception>
+    /// <exception cref="NoSolutionException">The limit is not reached; the message gives the largest duty cycle.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// The limit is already reached at <paramref name="from"/>, or a value is outside its range.
     /// </exception>
@@ -192,9 +182,7 @@ public sealed class InjectorTiming
     /// <param name="timer">The timer that sets the width.</param>
     /// <returns>Needed and least mass, widths, resolution.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="timer"/> is null.</exception>
-    /// <exception cref="OutsideTableException">
-    /// The conditions are outside the dead-time or volumetric-efficiency table.
-    /// </exception>
+    /// <exception cref="OutsideTableException">The conditions are outside the dead-time or volumetric-efficiency table.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public IdleControl IdleAt(
         Lambda lambda,
@@ -272,9 +260,7 @@ public sealed class InjectorTiming
     private double LeastPulse(AbsolutePressure manifold) =>
         Injector.LeastMass(Supply.DifferentialPressureAt(manifold), Supply.Density).InSi();
 
-    /// <summary>
-    /// The width for a mass per chamber and cycle, even if longer than the period; never below the smallest.
-    /// </summary>
+    /// <summary>The width for a mass per chamber and cycle, even if longer than the period; never below the smallest.</summary>
     private double PulseWidth(double perChamberCycle, AbsolutePressure manifold)
     {
         double pulse = perChamberCycle / Layout.PulsesPerChamber;
