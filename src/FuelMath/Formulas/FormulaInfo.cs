@@ -288,14 +288,11 @@ public sealed class FormulaInfo
     /// <inheritdoc />
     public override string ToString() => Name;
 
-    private static void NotEmpty<T>(
-        ImmutableArray<T> items,
-        [CallerArgumentExpression(nameof(items))] string paramName = ""
-    )
+    private static void NotEmpty<T>(ImmutableArray<T> items, [CallerArgumentExpression(nameof(items))] string name = "")
     {
         if (items.IsDefaultOrEmpty)
         {
-            throw new ArgumentException("Must have one or more; it has none.", paramName);
+            throw new ArgumentException("Must have one or more; it has none.", name);
         }
     }
 }

@@ -23,6 +23,7 @@ internal static class SystemBatch
     {
         if (count == 1)
         {
+            cancellation.ThrowIfCancellationRequested();
             using var alone = new SystemSolver<Real>(path, points);
             alone.Solve(0, 1);
             progress?.Report(1);

@@ -10,7 +10,7 @@ namespace FuelMath;
 /// <remarks>
 /// Numbers are read strictly: no group separators, so "3,5 bar" is refused where the decimal separator is a point. A
 /// number too large or too small to be represented, or not finite, is refused too. The default culture is invariant.
-/// Instances are in <see cref="QuantityKinds"/> and <see cref="PressureKinds"/>.
+/// Instances are in <see cref="QuantityKinds"/>; gauge and absolute pressures have theirs in <c>PressureKinds</c>.
 /// </remarks>
 public sealed class QuantityKind<T>
     where T : struct

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>The kinds of quantity for text, each with its units.</summary>
 /// <remarks>
 /// Gauge and absolute pressures carry their reference in the text ("3.0 bar gauge", "100 kPa absolute"), and have their
-/// kinds in <see cref="PressureKinds"/>. A bare "3 bar" is a difference.
+/// kinds in <c>PressureKinds</c>. A bare "3 bar" is a difference.
 /// </remarks>
 public static class QuantityKinds
 {
