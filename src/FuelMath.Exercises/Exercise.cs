@@ -20,34 +20,37 @@ public sealed class Exercise
         TolerancesApart = results.Skip(1).Min(r => r.Apart(results[0]));
     }
 
-    /// <summary>What it was drawn from.</summary>
+    /// <summary>The template.</summary>
     public ExerciseTemplate Template { get; }
 
-    /// <summary>The seed it was drawn with.</summary>
+    /// <summary>The seed.</summary>
     public ulong Seed { get; }
 
-    /// <summary>How many draws were refused before, because the case made no sense or a wrong way came near.</summary>
+    /// <summary>
+    /// The number of draws refused before, because the case was not possible or a mistaken result was too near to the
+    /// right one.
+    /// </summary>
     public int RefusedDraws { get; }
 
     /// <summary>The numbers given, each in the unit of its given.</summary>
     public ImmutableArray<decimal> Numbers { get; }
 
-    /// <summary>How far the nearest wrong way is from the right answer, in tolerances.</summary>
+    /// <summary>The distance of the nearest mistaken result from the right answer, in tolerances.</summary>
     public double TolerancesApart { get; }
 
-    /// <summary>The right answer in the unit asked for, not rounded.</summary>
+    /// <summary>The right answer in the requested unit, not rounded.</summary>
     public double Value => results[0].Value;
 
-    /// <summary>How far a reply may be from the answer, in the unit asked for.</summary>
+    /// <summary>The tolerance of a reply, in the requested unit.</summary>
     /// <remarks>
-    /// Half a unit of the last digit asked for, and what rounding each given to one digit more than that does to the answer at the worst.
+    /// Half a unit of the last requested digit, plus the largest effect of rounding each given to one digit more.
     /// </remarks>
     public double Tolerance => results[0].Tolerance;
 
     /// <summary>The right answer as a learner should write it.</summary>
     public string Answer => Template.Answer.Write(Value);
 
-    /// <summary>What the learner reads.</summary>
+    /// <summary>The statement for the learner.</summary>
     public string Statement
     {
         get
@@ -67,14 +70,14 @@ public sealed class Exercise
         }
     }
 
-    /// <summary>The way to the answer, from the givens in their units to the answer in its unit.</summary>
+    /// <summary>The working, from the givens in their units to the answer in its unit.</summary>
     public Working Working => Template.WorkingOf(Numbers);
 
-    /// <summary>What each mistake of the template leads to, in the unit asked for and in the order of the template.</summary>
+    /// <summary>The result of each mistake, in the requested unit and in the order of the template.</summary>
     public ImmutableArray<double> MistakenValues => [.. results.Skip(1).Select(r => r.Value)];
 
     /// <summary>Marks a reply.</summary>
-    /// <param name="reply">The reply as the learner wrote it: a number, and a unit where the quantity has one.</param>
+    /// <param name="reply">The reply of the learner: a number, and a unit where the quantity has one.</param>
     /// <param name="learner">The learner's culture, which decides about "1,234"; null when it is not known.</param>
     /// <returns>Whether it is right, or why it is not.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="reply"/> is null.</exception>
@@ -84,11 +87,11 @@ public sealed class Exercise
         return new ExerciseMarker(Template, results).Mark(reply, learner);
     }
 
-    /// <summary>The right way as a formula over the givens, for whatever reads formulas, such as a live sheet.</summary>
-    /// <param name="topic">What it is about.</param>
+    /// <summary>The right solution as a formula of the givens, for example for a live sheet.</summary>
+    /// <param name="topic">The topic.</param>
     /// <returns>
-    /// The formula: its example holds the numbers of this exercise, and each argument takes what the template can draw. The
-    /// example's result is that of the exercise itself, not from outside.
+    /// The formula. Its example has the numbers of this exercise, and the ranges of its arguments are those of the
+    /// template. The example's result is that of the exercise, not from an outside source.
     /// </returns>
     /// <exception cref="InvalidOperationException">A given of the template has one number only.</exception>
     public FormulaInfo ToFormula(FormulaTopic topic) => Template.FormulaOf(topic, Numbers, Value);

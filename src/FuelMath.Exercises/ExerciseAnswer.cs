@@ -3,8 +3,8 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 
-/// <summary>What an exercise asks for: the quantity, the unit and how many significant digits.</summary>
-/// <remarks>An answer may come in any unit of the quantity.</remarks>
+/// <summary>The requested answer of an exercise: quantity, unit and number of significant digits.</summary>
+/// <remarks>A reply may be in any unit of the quantity.</remarks>
 public sealed class ExerciseAnswer
 {
     private ExerciseAnswer(FormulaQuantity quantity, string unit, int digits)
@@ -18,35 +18,37 @@ public sealed class ExerciseAnswer
     /// <summary>The quantity.</summary>
     public FormulaQuantity Quantity { get; }
 
-    /// <summary>The unit asked for; 1 for a pure number.</summary>
+    /// <summary>The requested unit; 1 for a pure number.</summary>
     public string Unit { get; }
 
-    /// <summary>The significant digits asked for.</summary>
+    /// <summary>Number of requested significant digits.</summary>
     public int Digits { get; }
 
     /// <summary>Describes an answer.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="symbol">Its name in the working.</param>
     /// <param name="kind">Its kind.</param>
-    /// <param name="unit">The unit asked for, one of the kind's.</param>
-    /// <param name="digits">The significant digits asked for, 2 to 6.</param>
+    /// <param name="unit">The requested unit, one of the kind's.</param>
+    /// <param name="digits">Number of requested significant digits, 2 to 6.</param>
     /// <returns>The answer.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="unit"/> is no unit of the kind.</exception>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is not a unit of the kind.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
     public static ExerciseAnswer Of<TQuantity>(Symbol symbol, QuantityKind<TQuantity> kind, string unit, int digits)
         where TQuantity : struct => new(FormulaQuantity.Of(symbol, kind, unit), unit, digits);
 
-    /// <summary>Describes an answer with a symbol of its own.</summary>
+    /// <summary>Describes an answer with its own symbol.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="symbol">Its name in the working.</param>
-    /// <param name="meaning">What it is, in a few words.</param>
+    /// <param name="meaning">Its meaning, in a few words.</param>
     /// <param name="kind">Its kind.</param>
-    /// <param name="unit">The unit asked for, one of the kind's.</param>
-    /// <param name="digits">The significant digits asked for, 2 to 6.</param>
+    /// <param name="unit">The requested unit, one of the kind's.</param>
+    /// <param name="digits">Number of requested significant digits, 2 to 6.</param>
     /// <returns>The answer.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">A text is blank, or <paramref name="unit"/> is no unit of the kind.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is blank, or <paramref name="unit"/> is not a unit of the kind.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
     public static ExerciseAnswer Of<TQuantity>(
         string symbol,
@@ -61,9 +63,9 @@ public sealed class ExerciseAnswer
         return Of(new Symbol(symbol, SymbolUnit(kind.Units[0]), meaning), kind, unit, digits);
     }
 
-    /// <summary>Describes a pure number that is asked for.</summary>
+    /// <summary>Describes an answer that is a pure number.</summary>
     /// <param name="symbol">Its name in the working.</param>
-    /// <param name="digits">The significant digits asked for, 2 to 6.</param>
+    /// <param name="digits">Number of requested significant digits, 2 to 6.</param>
     /// <returns>The answer.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="symbol"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="digits"/> is out of its range.</exception>
@@ -72,7 +74,7 @@ public sealed class ExerciseAnswer
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Quantity.Symbol.Name} in {Unit}");
 
-    /// <summary>What the statement ends with.</summary>
+    /// <summary>The last sentence of the statement.</summary>
     internal string Request =>
         Unit == "1"
             ? string.Create(CultureInfo.InvariantCulture, $"Give {Digits} significant digits.")

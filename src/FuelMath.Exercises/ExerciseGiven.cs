@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 
-/// <summary>A number that an exercise gives: its quantity, the unit it is written in, and the grid it is drawn from.</summary>
+/// <summary>A given number of an exercise: its quantity, its unit, and the grid it is drawn from.</summary>
 public sealed class ExerciseGiven
 {
     private ExerciseGiven(FormulaQuantity quantity, string unit, GivenGrid grid)
@@ -16,7 +16,7 @@ public sealed class ExerciseGiven
     /// <summary>The quantity. Its symbol's name stands in braces in the statement.</summary>
     public FormulaQuantity Quantity { get; }
 
-    /// <summary>The unit it is written in.</summary>
+    /// <summary>The unit in the statement.</summary>
     public string Unit { get; }
 
     /// <summary>The numbers it may take, in that unit.</summary>
@@ -26,24 +26,26 @@ public sealed class ExerciseGiven
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="symbol">Its name in statement and working; its unit is the SI unit.</param>
     /// <param name="kind">Its kind.</param>
-    /// <param name="unit">The unit it is written in, one of the kind's.</param>
+    /// <param name="unit">The unit in the statement, one of the kind's.</param>
     /// <param name="grid">The numbers it may take, in that unit.</param>
     /// <returns>The given.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="unit"/> is no unit of the kind.</exception>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is not a unit of the kind.</exception>
     public static ExerciseGiven Of<TQuantity>(Symbol symbol, QuantityKind<TQuantity> kind, string unit, GivenGrid grid)
         where TQuantity : struct => new(FormulaQuantity.Of(symbol, kind, unit), unit, grid);
 
-    /// <summary>Describes a given with a symbol of its own.</summary>
+    /// <summary>Describes a given with its own symbol.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="symbol">Its name in statement and working.</param>
-    /// <param name="meaning">What it is, in a few words.</param>
+    /// <param name="meaning">Its meaning, in a few words.</param>
     /// <param name="kind">Its kind.</param>
-    /// <param name="unit">The unit it is written in, one of the kind's.</param>
+    /// <param name="unit">The unit in the statement, one of the kind's.</param>
     /// <param name="grid">The numbers it may take, in that unit.</param>
     /// <returns>The given.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">A text is blank, or <paramref name="unit"/> is no unit of the kind.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text is blank, or <paramref name="unit"/> is not a unit of the kind.
+    /// </exception>
     public static ExerciseGiven Of<TQuantity>(
         string symbol,
         string meaning,
@@ -57,9 +59,9 @@ public sealed class ExerciseGiven
         return Of(new Symbol(symbol, ExerciseAnswer.SymbolUnit(kind.Units[0]), meaning), kind, unit, grid);
     }
 
-    /// <summary>Describes a pure number with a symbol of its own.</summary>
+    /// <summary>Describes a pure number with its own symbol.</summary>
     /// <param name="symbol">Its name in statement and working.</param>
-    /// <param name="meaning">What it is, in a few words.</param>
+    /// <param name="meaning">Its meaning, in a few words.</param>
     /// <param name="grid">The numbers it may take.</param>
     /// <returns>The given.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -77,7 +79,7 @@ public sealed class ExerciseGiven
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Quantity.Symbol.Name} in {Unit}");
 
-    /// <summary>As an argument of a formula that takes what the grid spans.</summary>
+    /// <summary>The given as an argument of a formula, with the range of the grid.</summary>
     internal FormulaArgument ToArgument()
     {
         double[] si = [.. Grid.Numbers.Select(ToSi)];

@@ -4,10 +4,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 
-/// <summary>Compares a reply with what each way gives.</summary>
+/// <summary>Compares a reply with the right result and those of the mistakes.</summary>
 internal sealed class ExerciseMarker(ExerciseTemplate template, ImmutableArray<ExerciseResult> results)
 {
-    /// <summary>Factors that a wrong conversion leaves, and what to look at.</summary>
+    /// <summary>Factors caused by a wrong unit conversion, with hints.</summary>
     private static readonly (double Factor, string Hint)[] Factors =
     [
         (10, "a decimal point is in the wrong place"),
@@ -90,7 +90,10 @@ internal sealed class ExerciseMarker(ExerciseTemplate template, ImmutableArray<E
             deviation
         );
 
-    /// <summary>Whether the answer, written with as few digits as the reply, is the reply; zeros at the end may count or not.</summary>
+    /// <summary>
+    /// Whether the answer rounded to the digits of the reply equals the reply; trailing zeros may or may not be
+    /// significant.
+    /// </summary>
     private static bool IsRounded(double value, double right, FormulaQuantityReading read) =>
         Enumerable
             .Range(read.SignificantDigits, read.WrittenDigits - read.SignificantDigits + 1)

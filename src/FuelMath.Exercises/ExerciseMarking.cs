@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Exercises;
 
-/// <summary>A marked reply: the verdict, the mistakes that fit, and what to tell the learner.</summary>
+/// <summary>A marked reply: the verdict, the matching mistakes, and the text for the learner.</summary>
 public sealed class ExerciseMarking
 {
     internal ExerciseMarking(
@@ -12,16 +12,18 @@ public sealed class ExerciseMarking
         double? deviation
     ) => (Verdict, Text, Mistakes, Deviation) = (verdict, text, mistakes, deviation);
 
-    /// <summary>Whether the reply is right, or how it is not.</summary>
+    /// <summary>The verdict on the reply.</summary>
     public ExerciseVerdict Verdict { get; }
 
-    /// <summary>What the learner is told.</summary>
+    /// <summary>The text for the learner.</summary>
     public string Text { get; }
 
     /// <summary>All mistakes that lead to the reply; empty unless the verdict is <see cref="ExerciseVerdict.KnownMistake"/>.</summary>
     public ImmutableArray<ExerciseMistake> Mistakes { get; }
 
-    /// <summary>How far the reply is from the answer, as a share of the answer; positive when too great; null when it was not read.</summary>
+    /// <summary>
+    /// The relative deviation of the reply from the answer; positive when too large; null when it was not read.
+    /// </summary>
     public double? Deviation { get; }
 
     /// <summary>Gives the text.</summary>

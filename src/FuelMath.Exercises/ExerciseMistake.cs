@@ -1,10 +1,10 @@
 namespace FuelMath.Exercises;
 
-/// <summary>A way to go wrong: what was done, and what the learner is told.</summary>
+/// <summary>A typical mistake and its explanation for the learner.</summary>
 public sealed class ExerciseMistake
 {
     /// <summary>Describes a mistake.</summary>
-    /// <param name="name">What was done, for example <c>square root forgotten</c>.</param>
+    /// <param name="name">The mistake, for example <c>square root forgotten</c>.</param>
     /// <param name="reason">Why it is wrong, one or two sentences for the learner.</param>
     /// <exception cref="ArgumentException">A text is blank.</exception>
     public ExerciseMistake(string name, string reason)
@@ -14,7 +14,7 @@ public sealed class ExerciseMistake
         (Name, Reason) = (name, reason);
     }
 
-    /// <summary>What was done.</summary>
+    /// <summary>The mistake.</summary>
     public string Name { get; }
 
     /// <summary>Why it is wrong.</summary>

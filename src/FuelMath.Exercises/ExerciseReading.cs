@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 
-/// <summary>The ways of a template, without their type.</summary>
+/// <summary>The solutions of a template, independent of their type.</summary>
 internal abstract class ExerciseReading
 {
     internal abstract Real At(int way, ReadOnlySpan<Real> givens);
@@ -12,7 +12,7 @@ internal abstract class ExerciseReading
 
     internal abstract Traced At(int way, ReadOnlySpan<Traced> givens);
 
-    /// <summary>The right way as a formula, which any reading of formulas takes.</summary>
+    /// <summary>The right solution as a formula of the catalogue's kind.</summary>
     internal abstract FormulaInfo Right(
         string name,
         string summary,

@@ -4,8 +4,10 @@ namespace FuelMath.Exercises;
 
 /// <summary>A sheet of exercises, and the sheet of their answers.</summary>
 /// <remarks>
-/// <para>The same templates, number and seed give the same sheet on every machine, until a template's version changes.</para>
-/// <para>Cautions stand on the sheet, once each.</para>
+/// <para>
+/// The same templates, number and seed give the same sheet on every machine, until a template's version changes.
+/// </para>
+/// <para>The sheet has each caution once.</para>
 /// </remarks>
 public sealed class ExerciseSheet
 {
@@ -14,10 +16,10 @@ public sealed class ExerciseSheet
     private ExerciseSheet(string title, ulong seed, ImmutableArray<Exercise> exercises) =>
         (Title, Seed, Exercises) = (title, seed, exercises);
 
-    /// <summary>What stands above the exercises.</summary>
+    /// <summary>The title.</summary>
     public string Title { get; }
 
-    /// <summary>The seed of the sheet; it is printed, so that the answers can be made again.</summary>
+    /// <summary>The seed of the sheet; it is printed, so that the answers can be created again.</summary>
     public ulong Seed { get; }
 
     /// <summary>The exercises in their order.</summary>
@@ -28,14 +30,16 @@ public sealed class ExerciseSheet
         [.. Exercises.Select(e => e.Template.Caution).Where(c => c.Length > 0).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Draws a sheet: the templates in turn, until there are enough exercises.</summary>
-    /// <param name="title">What stands above the exercises; not blank.</param>
+    /// <param name="title">The title; not blank.</param>
     /// <param name="templates">One or more templates.</param>
-    /// <param name="count">How many exercises, 1 to 1000.</param>
+    /// <param name="count">Number of exercises, 1 to 1000.</param>
     /// <param name="seed">Any number.</param>
     /// <returns>The sheet.</returns>
     /// <exception cref="ArgumentException">The title is blank, or there is no template.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is out of its range.</exception>
-    /// <exception cref="InvalidOperationException">A template can't be drawn: its grids are too narrow, or its digits too few.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// A template gives no exercise: its grids are too narrow, or its digits too few.
+    /// </exception>
     public static ExerciseSheet Draw(string title, IReadOnlyList<ExerciseTemplate> templates, int count, ulong seed)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(title);
@@ -64,16 +68,16 @@ public sealed class ExerciseSheet
     public string ToMarkdownAnswers() => MarkdownSheet.Answers(this);
 
     /// <summary>Writes the sheet for learners as a page to print.</summary>
-    /// <returns>HTML that needs nothing from elsewhere.</returns>
+    /// <returns>HTML without external files.</returns>
     public string ToHtml() => HtmlSheet.Exercises(this);
 
     /// <summary>Writes the answers with their workings as a page to print.</summary>
-    /// <returns>HTML that needs nothing from elsewhere.</returns>
+    /// <returns>HTML without external files.</returns>
     public string ToHtmlAnswers() => HtmlSheet.Answers(this);
 
     /// <summary>
-    /// Writes the exercises in the GIFT format of course systems: numerical questions with tolerance, a feedback for each
-    /// wrong way, and the working as general feedback. The learner enters the number alone, in the unit asked for.
+    /// Writes the exercises in the GIFT format of course systems: numerical questions with tolerance, a feedback for
+    /// each mistake, and the working as general feedback. The learner enters the number alone, in the requested unit.
     /// </summary>
     /// <returns>GIFT with a line feed at the end of each line.</returns>
     public string ToGift() => GiftSheet.Exercises(this);

@@ -3,16 +3,17 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 
-/// <summary>A kind of exercise: what is asked, from which givens, the right way and the wrong ways that people take.</summary>
+/// <summary>A kind of exercise: question, givens, right solution and typical mistakes.</summary>
 /// <remarks>
 /// <para>
-/// <see cref="Draw"/> takes numbers from the grids and draws again while they make no sensible case or while a wrong way
-/// comes within three tolerances of the right answer. The same seed gives the same exercise until <see cref="Version"/> changes.
+/// <see cref="Draw"/> takes numbers from the grids and draws again while they make no possible case or while a mistaken
+/// result is within three tolerances of the right answer. The same seed gives the same exercise until
+/// <see cref="Version"/> changes.
 /// </para>
 /// </remarks>
 public sealed class ExerciseTemplate
 {
-    /// <summary>A mistake is at least so many tolerances from the right answer.</summary>
+    /// <summary>The smallest distance of a mistaken result from the right answer, in tolerances.</summary>
     public const int LeastTolerancesApart = 3;
 
     private const int MostDraws = 1000;
@@ -39,42 +40,45 @@ public sealed class ExerciseTemplate
     /// <summary>The name, for example <c>flow-over-pressure</c>.</summary>
     public string Name { get; }
 
-    /// <summary>Rises when the exercises drawn from a seed change.</summary>
+    /// <summary>The version, raised when the exercises drawn from a seed change.</summary>
     public int Version { get; }
 
-    /// <summary>What it is about, in a few words.</summary>
+    /// <summary>The title, in a few words.</summary>
     public string Title { get; }
 
     /// <summary>The question, with the symbols of the givens in braces.</summary>
     public string Text { get; }
 
-    /// <summary>What can hurt people who do what the exercise is about; empty when nothing does.</summary>
+    /// <summary>The caution for those who do this work; empty when none is needed.</summary>
     public string Caution { get; }
 
     /// <summary>The numbers given.</summary>
     public ImmutableArray<ExerciseGiven> Givens { get; }
 
-    /// <summary>What is asked for.</summary>
+    /// <summary>The requested answer.</summary>
     public ExerciseAnswer Answer { get; }
 
-    /// <summary>The wrong ways.</summary>
+    /// <summary>The typical mistakes.</summary>
     public ImmutableArray<ExerciseMistake> Mistakes { get; }
 
     /// <summary>Describes a template.</summary>
-    /// <typeparam name="TWays">The ways; a readonly struct.</typeparam>
-    /// <param name="ways">The right way, numbered zero, and the wrong ways in the order of <paramref name="mistakes"/>.</param>
+    /// <typeparam name="TWays">The solutions; a readonly struct.</typeparam>
+    /// <param name="ways">
+    /// The right solution, number zero, and the mistaken ones in the order of <paramref name="mistakes"/>.
+    /// </param>
     /// <param name="name">A name in small letters and hyphens; it is part of the seed.</param>
-    /// <param name="version">1 to begin with; raise it when the exercises drawn change.</param>
-    /// <param name="title">What it is about, in a few words.</param>
+    /// <param name="version">The version, from 1; raise it when the exercises drawn change.</param>
+    /// <param name="title">The title, in a few words.</param>
     /// <param name="statement">The question, with the symbol of each given once or more in braces.</param>
-    /// <param name="caution">What can hurt people; empty when nothing does.</param>
+    /// <param name="caution">The caution; empty when none is needed.</param>
     /// <param name="givens">The numbers given, with different symbols.</param>
-    /// <param name="answer">What is asked for.</param>
-    /// <param name="mistakes">The wrong ways; three or more.</param>
+    /// <param name="answer">The requested answer.</param>
+    /// <param name="mistakes">The typical mistakes; three or more.</param>
     /// <returns>The template.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A text is blank, a given is missing in the statement, two givens have one symbol, or there are fewer than three mistakes.
+    /// A text is blank, a given is missing in the statement, two givens have the same symbol, or there are fewer than
+    /// three mistakes.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="version"/> is less than 1.</exception>
     public static ExerciseTemplate Of<TWays>(
@@ -188,10 +192,10 @@ public sealed class ExerciseTemplate
         return Answer.Quantity.Show(reading.At(0, inputs), Answer.Unit);
     }
 
-    /// <summary>The right answer, in the unit asked for, from givens in their SI units.</summary>
+    /// <summary>The right answer in the requested unit, from givens in their SI units.</summary>
     internal double ValueOf(ReadOnlySpan<Real> si) => Answer.Quantity.FromSi(reading.At(0, si).Value, Answer.Unit);
 
-    /// <summary>The result of each way, the right one first.</summary>
+    /// <summary>The result of each solution, the right one first.</summary>
     internal ImmutableArray<ExerciseResult> Results(decimal[] numbers)
     {
         Real[] si = Si(numbers);
@@ -199,8 +203,8 @@ public sealed class ExerciseTemplate
     }
 
     /// <summary>
-    /// The result of a way with its tolerance: half a unit of the last digit asked for, and what it does to the result to
-    /// round each given to one digit more than asked for, all to the worse side.
+    /// The result of a solution with its tolerance: half a unit of the last requested digit, plus the sum of the
+    /// effects of rounding each given to one digit more.
     /// </summary>
     private ExerciseResult ResultOf(int way, Real[] si)
     {

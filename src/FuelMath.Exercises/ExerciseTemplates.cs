@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Exercises;
 
-/// <summary>The templates of this library, in the order of the job.</summary>
+/// <summary>The templates of this library, in the order of the work.</summary>
 public static class ExerciseTemplates
 {
     /// <summary>Static flow of an injector at another pressure.</summary>
@@ -17,19 +17,19 @@ public static class ExerciseTemplates
     /// <summary>Mean mass flow of an injector with dead time.</summary>
     public static ExerciseTemplate DeadTimeAndDuty => Templates.DeadTimeAndDuty.Template;
 
-    /// <summary>The flow at which pump and system meet.</summary>
+    /// <summary>Operating flow of pump and system.</summary>
     public static ExerciseTemplate PumpMeetsSystem => Templates.PumpMeetsSystem.Template;
 
-    /// <summary>Pressure lost in a hose in turbulent flow.</summary>
+    /// <summary>Pressure loss of a hose in turbulent flow.</summary>
     public static ExerciseTemplate HoseLossTurbulent => Templates.HoseLossTurbulent.Template;
 
-    /// <summary>Pressure lost in an oil line in laminar flow.</summary>
+    /// <summary>Pressure loss of an oil line in laminar flow.</summary>
     public static ExerciseTemplate HoseLossLaminar => Templates.HoseLossLaminar.Template;
 
     /// <summary>Rail pressure that a regulator with a reference line holds.</summary>
     public static ExerciseTemplate RegulatorReference => Templates.RegulatorReference.Template;
 
-    /// <summary>Voltage lost in a pump's wiring, both ways.</summary>
+    /// <summary>Voltage drop in a pump's wiring, supply and return.</summary>
     public static ExerciseTemplate WireDrop => Templates.WireDrop.Template;
 
     /// <summary>Stoichiometric ratio of a blend by volume.</summary>
@@ -41,13 +41,13 @@ public static class ExerciseTemplates
     /// <summary>Oil for a premix by percent.</summary>
     public static ExerciseTemplate PremixByPercent => Templates.PremixByPercent.Template;
 
-    /// <summary>Lambda that follows from what a controller believes and what is fitted.</summary>
+    /// <summary>Lambda from a controller's belief and the fitted injectors.</summary>
     public static ExerciseTemplate LambdaFromBelief => Templates.LambdaFromBelief.Template;
 
     /// <summary>Leak rate from the decay of pressure in a closed line.</summary>
     public static ExerciseTemplate PressureDecayLeak => Templates.PressureDecayLeak.Template;
 
-    /// <summary>All of them.</summary>
+    /// <summary>All templates.</summary>
     public static ImmutableArray<ExerciseTemplate> All { get; } =
     [
         GaugeAndAbsolute,

@@ -1,29 +1,29 @@
 namespace FuelMath.Exercises;
 
-/// <summary>What a reply is.</summary>
+/// <summary>The verdicts on a reply.</summary>
 public enum ExerciseVerdict
 {
     /// <summary>Right within the tolerance.</summary>
     Right,
 
-    /// <summary>Right as far as it goes, but written with fewer digits than asked for.</summary>
+    /// <summary>Right, but with fewer digits than requested.</summary>
     TooFewDigits,
 
-    /// <summary>What one or more of the template's mistakes lead to.</summary>
+    /// <summary>The result of one or more of the template's mistakes.</summary>
     KnownMistake,
 
-    /// <summary>Right but for a factor that a wrong conversion of units leaves.</summary>
+    /// <summary>Right except for a factor from a wrong unit conversion.</summary>
     WrongFactor,
 
-    /// <summary>Wrong in a way that is not known.</summary>
+    /// <summary>Wrong for an unknown reason.</summary>
     Wrong,
 
     /// <summary>A number without a unit.</summary>
     MissingUnit,
 
-    /// <summary>A quantity of another kind, or a pressure against another reference.</summary>
+    /// <summary>Another kind of quantity, or a pressure with another reference.</summary>
     WrongKind,
 
-    /// <summary>A text with two meanings, or none; nothing is marked.</summary>
+    /// <summary>An ambiguous text or no quantity; not marked.</summary>
     NotRead,
 }

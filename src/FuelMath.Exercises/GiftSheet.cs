@@ -4,7 +4,7 @@ using System.Text;
 
 namespace FuelMath.Exercises;
 
-/// <summary>Exercises in the GIFT format: one question a paragraph, and no blank line inside.</summary>
+/// <summary>Exercises in the GIFT format: one question in each paragraph, without blank lines inside.</summary>
 internal static class GiftSheet
 {
     internal static string Exercises(ExerciseSheet sheet)
@@ -42,13 +42,13 @@ internal static class GiftSheet
         return text.ToString();
     }
 
-    /// <summary>A number and how far the reply may be from it; without exponents, which not every reader takes.</summary>
+    /// <summary>A number and its tolerance, without exponents, which not every reader accepts.</summary>
     private static string Range(ExerciseResult result) =>
         $"{SignificantDigits.Write(result.Value, 9)}:{SignificantDigits.Write(result.Tolerance, 4)}";
 
     private static string Html(string text) => Plain(WebUtility.HtmlEncode(text));
 
-    /// <summary>A stroke before each sign that GIFT reads itself.</summary>
+    /// <summary>Escapes the special characters of GIFT.</summary>
     private static string Plain(string text)
     {
         var escaped = new StringBuilder(text.Length);

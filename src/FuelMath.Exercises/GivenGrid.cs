@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Exercises;
 
-/// <summary>The numbers that a given may take: those that a teacher would write.</summary>
-/// <remarks>Decimal numbers, so that 12.5 is 12.5 everywhere.</remarks>
+/// <summary>The numbers that a given may take, with few decimals as a teacher writes them.</summary>
+/// <remarks>Decimal numbers, so that values such as 12.1 are exact.</remarks>
 public sealed class GivenGrid
 {
-    /// <summary>More steps than a grid of a sheet can need.</summary>
+    /// <summary>The greatest number of values in a grid.</summary>
     private const int MostNumbers = 10_000;
 
     private GivenGrid(ImmutableArray<decimal> numbers) => Numbers = numbers;
@@ -14,7 +14,7 @@ public sealed class GivenGrid
     /// <summary>All numbers of the grid, rising or in the order given.</summary>
     public ImmutableArray<decimal> Numbers { get; }
 
-    /// <summary>Makes a grid of equal steps.</summary>
+    /// <summary>Creates a grid of equal steps.</summary>
     /// <param name="low">The first number.</param>
     /// <param name="high">The last number; a whole number of steps above the first.</param>
     /// <param name="step">The step; greater than zero. Numbers are written with its decimals.</param>
@@ -41,7 +41,7 @@ public sealed class GivenGrid
             );
     }
 
-    /// <summary>Makes a grid of chosen numbers.</summary>
+    /// <summary>Creates a grid of chosen numbers.</summary>
     /// <param name="numbers">The numbers; two or more, each once.</param>
     /// <returns>The grid.</returns>
     /// <exception cref="ArgumentException">There are fewer than two numbers, or one is given twice.</exception>

@@ -4,7 +4,7 @@ using System.Text;
 
 namespace FuelMath.Exercises;
 
-/// <summary>Sheets as pages to print, each in one file.</summary>
+/// <summary>Sheets as pages to print, each in one file without others.</summary>
 internal static class HtmlSheet
 {
     private const string Style =

@@ -2,23 +2,25 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises;
 
-/// <summary>The right way of an exercise and its wrong ways, each a formula over the same givens.</summary>
+/// <summary>The right solution of an exercise and its typical mistakes, each a formula of the same givens.</summary>
 /// <remarks>
-/// Written over a scalar, a way gives its value, its slopes (from which the tolerance follows) and its working.
+/// A solution is generic over the scalar, which gives its value, its derivatives (for the tolerance) and its working.
 /// Implement it as a readonly struct without state.
 /// </remarks>
 public interface IExerciseWays
 {
-    /// <summary>Computes the answer in one way.</summary>
+    /// <summary>Computes one solution.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
-    /// <param name="way">Zero is the right way; the others are the mistakes of the template, in their order.</param>
+    /// <param name="way">
+    /// Zero for the right solution; the others are the mistakes of the template, in their order.
+    /// </param>
     /// <param name="givens">The givens in their SI units, in the order of the template.</param>
     /// <returns>The answer in its SI unit.</returns>
     T At<T>(int way, ReadOnlySpan<T> givens)
         where T : struct, IScalar<T>;
 
-    /// <summary>Whether numbers drawn from the grids make a case that can happen; all do, unless a template says otherwise.</summary>
+    /// <summary>Whether numbers drawn from the grids make a possible case; true unless overridden.</summary>
     /// <param name="givens">The givens in their SI units, in the order of the template.</param>
-    /// <returns>Whether the case is one to ask about.</returns>
+    /// <returns>Whether the case is possible.</returns>
     bool Suits(ReadOnlySpan<Real> givens) => true;
 }

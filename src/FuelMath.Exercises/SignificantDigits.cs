@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath.Exercises;
 
-/// <summary>Numbers to so many significant digits, without an exponent.</summary>
+/// <summary>Formats numbers with a number of significant digits, without an exponent.</summary>
 internal static class SignificantDigits
 {
     /// <summary>The value of one unit of the last digit.</summary>

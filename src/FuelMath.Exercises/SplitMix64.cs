@@ -1,6 +1,8 @@
 namespace FuelMath.Exercises;
 
-/// <summary>The generator of random numbers: 64 bits of state, the same numbers on every machine and in every version of .NET.</summary>
+/// <summary>
+/// Random number generator with 64 bits of state; the same numbers on every machine and in every version of .NET.
+/// </summary>
 /// <remarks>Source: [Steele-Lea-Flood-2014] figure 17 (SplitMix with the mixing of its 64-bit output).</remarks>
 internal struct SplitMix64
 {
@@ -14,7 +16,9 @@ internal struct SplitMix64
         return Mix(state);
     }
 
-    /// <summary>A number from zero to less than a count, each as likely as the other: draws that would favor some are thrown away.</summary>
+    /// <summary>
+    /// A uniform number from zero to less than a count, by rejection of draws that would favor some numbers.
+    /// </summary>
     internal int Below(int count)
     {
         ulong range = (ulong)count;

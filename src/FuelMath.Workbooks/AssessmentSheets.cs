@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>A workbook of an assessment: what it comes to, a sheet for each state, and what was found.</summary>
+/// <summary>A workbook of an assessment: verdict, a sheet for each state, and findings.</summary>
 internal static class AssessmentSheets
 {
     internal static Workbook Workbook(SystemAssessment assessment)

@@ -1,6 +1,6 @@
 namespace FuelMath.Workbooks;
 
-/// <summary>What a cell holds: text, a number, or a formula without its value.</summary>
+/// <summary>The content of a cell: text, a number, or a formula without its value.</summary>
 internal sealed class Cell
 {
     private Cell(string? text, double? number, string? formula, CellLook look) =>

@@ -1,14 +1,14 @@
 namespace FuelMath.Workbooks;
 
-/// <summary>Why a cell has no number: the kind that a spreadsheet shows, and the words for a reader.</summary>
+/// <summary>Why a cell has no number: the error that a spreadsheet shows, and a message.</summary>
 public sealed class CellError
 {
     internal CellError(CellErrorKind kind, string message) => (Kind, Message) = (kind, message);
 
-    /// <summary>The kind of error; an add-in gives its host the host's own value for it.</summary>
+    /// <summary>The kind of error; an add-in converts it to the host's error value.</summary>
     public CellErrorKind Kind { get; }
 
-    /// <summary>What was wrong and what is allowed.</summary>
+    /// <summary>The error and what is allowed.</summary>
     public string Message { get; }
 
     /// <summary>Gives the error as a cell shows it, for example <c>#NUM!</c>.</summary>

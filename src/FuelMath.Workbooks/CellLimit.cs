@@ -1,6 +1,6 @@
 namespace FuelMath.Workbooks;
 
-/// <summary>What a cell for an input takes: the host warns at anything else.</summary>
+/// <summary>The allowed range of an input cell; the host warns at other values.</summary>
 internal sealed class CellLimit(string reference, double minimum, double maximum, string prompt)
 {
     internal string Reference { get; } = reference;

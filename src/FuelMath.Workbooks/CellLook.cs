@@ -1,6 +1,6 @@
 namespace FuelMath.Workbooks;
 
-/// <summary>How a cell looks; the number is its format in the style sheet.</summary>
+/// <summary>The appearance of a cell; the number is its format in the style sheet.</summary>
 internal enum CellLook
 {
     Plain,

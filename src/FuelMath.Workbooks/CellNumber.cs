@@ -3,12 +3,12 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>How a cell is read as a number of a quantity: bare in its unit, or a text with a unit of its own.</summary>
+/// <summary>Reads a cell as a quantity: a bare number in the declared unit, or a text with a unit.</summary>
 internal sealed class CellNumber(string name, FormulaQuantity quantity)
 {
     internal string Name => name;
 
-    /// <summary>Whether a value is none that cells hold, such as an error of the host: it is passed on.</summary>
+    /// <summary>Whether a value is of another type, such as an error of the host, which is passed on.</summary>
     internal static bool IsForeign(object? cell) =>
         cell is CellError || cell is not (null or string or bool or object?[,] or double[,]) && AsNumber(cell) is null;
 

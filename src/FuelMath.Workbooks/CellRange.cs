@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Ranges of cells: how several go together, and the numbers of one.</summary>
+/// <summary>Ranges of cells: combining several, and reading the numbers of one.</summary>
 internal static class CellRange
 {
     internal static object?[,] Boxed(double[,] numbers)
@@ -19,7 +19,7 @@ internal static class CellRange
         return cells;
     }
 
-    /// <summary>One result for each cell of the ranges, or one where there is none.</summary>
+    /// <summary>One result for each cell of the ranges, or a single one without ranges.</summary>
     internal static object Together(
         object?[] cells,
         ImmutableArray<SheetFunctionArgument> arguments,

@@ -24,7 +24,7 @@ internal static class CellStyles
         Solved,
     }
 
-    /// <summary>Numbers of their own count from 164 on.</summary>
+    /// <summary>Custom number formats have numbers from 164.</summary>
     private const uint FourPlaces = 164;
 
     internal static Stylesheet Make() =>
@@ -72,7 +72,7 @@ internal static class CellStyles
             _ => Of(Face.Plain, Shade.None, false),
         };
 
-    /// <summary>Shown to four places; the cell holds every digit.</summary>
+    /// <summary>Shown with four decimals; the cell keeps all digits.</summary>
     private static CellFormat Rounded(Face face, Shade shade)
     {
         CellFormat format = Of(face, shade, false);

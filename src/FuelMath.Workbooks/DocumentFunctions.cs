@@ -1,6 +1,6 @@
 namespace FuelMath.Workbooks;
 
-/// <summary>Functions of cells that read solved states: by the name of an assessment, a point and what is asked about.</summary>
+/// <summary>Functions of cells that read solved states by the name of an assessment, a point and a part.</summary>
 internal static class DocumentFunctions
 {
     private static readonly SheetFunctionArgument[] Where =

@@ -3,10 +3,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Functions of cells made of formulas: all of their words come from the description of the formula.</summary>
+/// <summary>Functions of cells made from formulas; their texts come from the description of the formula.</summary>
 internal static class FormulaFunctions
 {
-    /// <summary>Own names, in the order of the job, each with its formula.</summary>
+    /// <summary>Short names, in the order of the work, each with its formula.</summary>
     private static readonly (string Name, string Formula)[] Named =
     [
         ("FuelFlowAtPressure", "Orifice.CarriedVolumeFlow"),

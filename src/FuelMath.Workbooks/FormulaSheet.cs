@@ -6,7 +6,7 @@ namespace FuelMath.Workbooks;
 /// <summary>The sheet of one formula: inputs with their ranges, bounds, constants, each step, and the result.</summary>
 internal sealed class FormulaSheet
 {
-    /// <summary>Of an edge; that of a checked call.</summary>
+    /// <summary>Relative tolerance at the end of a range, the same as in a checked call.</summary>
     private const double EdgeTolerance = 1e-9;
 
     private readonly FormulaInfo formula;
@@ -14,11 +14,11 @@ internal sealed class FormulaSheet
     private readonly ImmutableArray<double> numbers;
     private readonly List<string> checks = [];
 
-    /// <summary>Fills a sheet.</summary>
+    /// <summary>Creates the sheet.</summary>
     /// <param name="formula">The formula.</param>
     /// <param name="units">The units of inputs and result.</param>
     /// <param name="name">The name of the sheet.</param>
-    /// <param name="numbers">What the inputs hold, in those units; null for the formula's example.</param>
+    /// <param name="numbers">The values of the inputs, in those units; null for the formula's example.</param>
     internal FormulaSheet(FormulaInfo formula, FormulaUnits units, string name, ImmutableArray<double>? numbers)
     {
         (this.formula, this.units) = (formula, units);
@@ -71,10 +71,10 @@ internal sealed class FormulaSheet
 
     internal Sheet Sheet { get; }
 
-    /// <summary>Where the input values stand, in the order of the arguments.</summary>
+    /// <summary>The cells of the input values, in the order of the arguments.</summary>
     internal ImmutableArray<string> Inputs { get; private set; } = [];
 
-    /// <summary>Where the result stands.</summary>
+    /// <summary>The cell of the result.</summary>
     internal string Result { get; }
 
     private string Last { get; set; } = "";
@@ -92,7 +92,7 @@ internal sealed class FormulaSheet
         Sheet.Put('F', row, Cell.Of(quantity.Unit, CellLook.Plain));
         Sheet.Put('G', row, Cell.Of(low, CellLook.Plain));
         Sheet.Put('H', row, Cell.Of(high, CellLook.Plain));
-        // As a checked call compares: in SI units, and what went to another unit and back still counts as the edge.
+        // As a checked call compares: in SI units, with a tolerance for conversion to another unit and back.
         string si = Sheet.At('E', row);
         string least = Number(argument.Minimum - (EdgeTolerance * Math.Abs(argument.Minimum)));
         string most = Number(argument.Maximum + (EdgeTolerance * Math.Abs(argument.Maximum)));

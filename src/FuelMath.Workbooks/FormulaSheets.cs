@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>A workbook of formulas: contents where there are several, then a sheet for each.</summary>
+/// <summary>A workbook of formulas: contents where there are several, then a sheet for each formula.</summary>
 internal static class FormulaSheets
 {
     internal const string Caution =
@@ -11,10 +11,10 @@ internal static class FormulaSheets
         + " engine, leaking fuel burns people: release the pressure first, keep flames away, and let local codes, the"
         + " makers' data and licensed practice come first.";
 
-    /// <summary>Makes the workbook.</summary>
+    /// <summary>Creates the workbook.</summary>
     /// <param name="formulas">One or more formulas.</param>
     /// <param name="units">The units of inputs and results.</param>
-    /// <param name="numbers">What the inputs of each formula hold; null gives its example.</param>
+    /// <param name="numbers">The values of the inputs of each formula; null for its example.</param>
     internal static Workbook Workbook(
         IReadOnlyList<FormulaInfo> formulas,
         FormulaUnits units,

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>The one place of the package where a quantity is read as a number, in SI units.</summary>
+/// <summary>Reads quantities as numbers in SI units; the only place of the package that does.</summary>
 internal static class InSiUnits
 {
     internal static double Si(this Pressure value) => value.Pascals;

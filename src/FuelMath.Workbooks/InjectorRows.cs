@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>The pulse width of each stage, and what each injector delivers: one injector a row.</summary>
+/// <summary>The pulse width of each stage and the flow of each injector, with one row for each injector.</summary>
 internal sealed class InjectorRows
 {
     private static readonly (string Name, SheetUnit Unit)[] Heads =
@@ -52,7 +52,7 @@ internal sealed class InjectorRows
         (this.discharge, this.density) = (discharge, density);
         Pulsing = state.Injectors.Any(IsPulsing) ? [.. state.Injectors.Where(IsPulsing)] : state.Injectors;
 
-        // The rows of the injectors stand below those of the stages, which read them.
+        // The rows of the injectors are below those of the stages, which refer to them.
         told = [.. state.Stages.Select(s => ToldStage.Of(system, state, s, mixture))];
         first = rows.Sheet.Row + told.Sum(t => t is null ? 5 : 5 + ToldStage.Rows) + 3;
         for (int i = 0; i < told.Length; i++)
@@ -74,10 +74,10 @@ internal sealed class InjectorRows
         }
     }
 
-    /// <summary>The injectors that deliver in pulses; all where none does.</summary>
+    /// <summary>The injectors that deliver in pulses; all injectors where none does.</summary>
     internal ImmutableArray<InjectorResult> Pulsing { get; }
 
-    /// <summary>Where the pulse width and the duty cycle of a stage stand; null where it has none.</summary>
+    /// <summary>The cells of pulse width and duty cycle of a stage; null where it has none.</summary>
     internal (string Width, string DutyCycle)? Of(string stage) =>
         Enumerable.Range(0, state.Injectors.Length).Where(i => state.Injectors[i].Stage == stage).ToArray()
             is [var i, ..]
@@ -210,7 +210,7 @@ internal sealed class InjectorRows
         Solved('Q', row, pulse.Mass.Si() * stage.PulsesPerCycle);
     }
 
-    /// <summary>The flow of a rating carried to another pressure and density, kg/s.</summary>
+    /// <summary>The flow of a rating converted to another pressure and density, kg/s.</summary>
     internal static SpreadsheetText StaticFlow(
         FlowRating rating,
         SpreadsheetText rated,

@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>The air of a chamber and the fuel that belongs to it; below the injectors, lambda of each chamber and of all.</summary>
+/// <summary>The air and the wanted fuel of a chamber; below the injectors, lambda of each chamber and of all.</summary>
 internal sealed class MixtureRows
 {
     private readonly StateRows rows;
@@ -112,17 +112,19 @@ internal sealed class MixtureRows
     /// <summary>The time of a working cycle, s.</summary>
     internal SpreadsheetText Cycle { get; }
 
-    /// <summary>The fuel that all chambers are to get in a cycle, kg; null where the command is another.</summary>
+    /// <summary>The wanted fuel of all chambers in a cycle, kg; null for other commands.</summary>
     internal SpreadsheetText? Wanted { get; }
 
-    /// <summary>The fuel of one chamber in a cycle as a controller without a sensor reckons, kg; null for other commands.</summary>
+    /// <summary>
+    /// The fuel of one chamber in a cycle as computed by a controller without a sensor, kg; null for other commands.
+    /// </summary>
     internal SpreadsheetText? Reckoned { get; }
 
     /// <summary>The same in the solved state, kg.</summary>
     internal double ReckonedSi { get; }
 
     /// <summary>Writes lambda of each chamber and of all.</summary>
-    /// <returns>Where the mean stands; null where there is none.</returns>
+    /// <returns>The cell of the mean; null where there is none.</returns>
     internal string? Write(InjectorRows injectors)
     {
         if (state.Lambda is not { } mean)

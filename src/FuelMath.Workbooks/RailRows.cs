@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>What regulators hold, and the pressure at each node that injectors stand at.</summary>
+/// <summary>The pressures that regulators hold, and the pressure at each node of injectors.</summary>
 internal sealed class RailRows
 {
     private readonly StateRows rows;
@@ -35,10 +35,10 @@ internal sealed class RailRows
         }
     }
 
-    /// <summary>Where the pressure at a node stands, over ambient.</summary>
+    /// <summary>The cell of the gauge pressure at a node.</summary>
     internal string this[string node] => nodes[node];
 
-    /// <summary>Where the least of the nodes of some injectors stands.</summary>
+    /// <summary>The cell of the lowest pressure at the nodes of some injectors.</summary>
     internal string Least(IEnumerable<InjectorResult> injectors) =>
         nodes[injectors.Select(i => i.Seat.Node).MinBy(n => state.PressureAt(n).Si())!];
 
@@ -68,7 +68,7 @@ internal sealed class RailRows
     private static double HeldBy(RegulatorResult regulator) =>
         (regulator.IsReducing ? regulator.Outlet : regulator.Inlet).Si();
 
-    /// <summary>Whether fuel passes no pump and no regulator between a node and what a regulator holds.</summary>
+    /// <summary>Whether there is no pump and no regulator between a node and the node that a regulator holds.</summary>
     private bool IsNear(string node, RegulatorResult regulator)
     {
         var closed = state.Pumps.Select(p => p.Line).Concat(state.Regulators.Select(r => r.Line)).ToHashSet();
@@ -158,7 +158,7 @@ internal sealed class RailRows
         );
         (double diaphragm, double seat) = (part.Diaphragm.Si(), part.Seat.Si());
 
-        // Each reading as it would be without a supply, as the part itself takes its droop.
+        // Each reading corrected for the supply pressure, as the part computes its droop.
         double influence = seat / (diaphragm - seat);
         double droop =
             (

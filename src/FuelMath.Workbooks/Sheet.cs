@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>A sheet while it is filled, row by row.</summary>
+/// <summary>A sheet that is filled row by row.</summary>
 internal sealed class Sheet(string name, params ImmutableArray<double> widths)
 {
     private readonly SortedDictionary<int, SortedDictionary<int, Cell>> rows = [];
@@ -13,7 +13,7 @@ internal sealed class Sheet(string name, params ImmutableArray<double> widths)
 
     internal ImmutableArray<double> Widths { get; } = widths;
 
-    /// <summary>The row that is filled next, counted from one.</summary>
+    /// <summary>The next row, counted from one.</summary>
     internal int Row { get; private set; } = 1;
 
     internal IEnumerable<KeyValuePair<int, SortedDictionary<int, Cell>>> Rows => rows;
@@ -37,7 +37,7 @@ internal sealed class Sheet(string name, params ImmutableArray<double> widths)
         Row = Math.Max(Row, row + 1);
     }
 
-    /// <summary>Fills the next row from its first column; an empty text leaves its cell free.</summary>
+    /// <summary>Fills the next row from its first column; an empty text leaves its cell empty.</summary>
     internal int Add(CellLook look, params ReadOnlySpan<string> texts)
     {
         int row = Row;

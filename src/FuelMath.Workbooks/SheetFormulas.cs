@@ -3,10 +3,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Formulas of the catalogue put together, so that a cell takes what people have at hand.</summary>
+/// <summary>Combinations of catalogue formulas whose inputs are quantities that users know.</summary>
 internal static class SheetFormulas
 {
-    /// <summary>Friction in a straight hose from its flow: velocity, then the loss.</summary>
+    /// <summary>Friction loss in a straight hose from the flow.</summary>
     internal static FormulaInfo HoseLoss { get; } =
         FormulaInfo.Of(
             default(HoseLossFormula),
@@ -33,7 +33,7 @@ internal static class SheetFormulas
             )
         );
 
-    /// <summary>The voltage lost in copper there and back.</summary>
+    /// <summary>The voltage drop in copper, supply and return.</summary>
     internal static FormulaInfo WireDrop { get; } =
         FormulaInfo.Of(
             default(WireDropFormula),

@@ -4,16 +4,16 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>A function of cells for an add-in of a spreadsheet host: its description, and the call.</summary>
+/// <summary>A function of cells for an add-in of a spreadsheet host: description and call.</summary>
 /// <remarks>
 /// <para>
-/// It takes what a host hands over: numbers, texts, logical values, <c>null</c> for an empty cell, and two-dimensional
-/// arrays for ranges; and it gives a number, a text, a <see cref="CellError"/>, or an array of those. It throws for no
-/// content of a cell. Ranges go together cell by cell; a single cell, a single row or a single column goes with each.
+/// It takes the values of a host: numbers, texts, logical values, <c>null</c> for an empty cell, and two-dimensional
+/// arrays for ranges. It gives a number, a text, a <see cref="CellError"/>, or an array of those, and throws for no
+/// content of a cell. Ranges are combined cell by cell; a single cell, row or column is repeated.
 /// </para>
 /// <para>
 /// A bare number has the unit that its argument declares; a text such as "3 bar" may have any unit of the kind, as
-/// people write it. A value of another type, such as a host's own error, is passed on as it is.
+/// people write it. A value of another type, such as an error of the host, is passed on unchanged.
 /// </para>
 /// <para>A number in a cell is no clearance to load an engine: verify with a sensor at light load first.</para>
 /// </remarks>
@@ -39,40 +39,42 @@ public sealed class SheetFunction
         (ResultUnit, Source, Formula, this.prepare) = (resultUnit, source, formula, prepare);
     }
 
-    /// <summary>Reads the tables of a call once; gives the calculation of one cell, or says why there is none.</summary>
+    /// <summary>Reads the tables of a call once; gives the calculation of one cell, or the error.</summary>
     internal delegate CellCalculation? Preparation(
         IReadOnlyList<object?> cells,
         IFormatProvider? writer,
         out CellError? error
     );
 
-    /// <summary>Calculates one cell from one cell of each argument; what is a table stands there as a whole.</summary>
+    /// <summary>Calculates one cell from one cell of each argument; a table is passed as a whole.</summary>
     internal delegate object CellCalculation(IReadOnlyList<object?> cells);
 
-    /// <summary>The name, for example <c>FuelFlowAtPressure</c>; letters only, alike in no other function.</summary>
+    /// <summary>The name, for example <c>FuelFlowAtPressure</c>; letters only, unique.</summary>
     public string Name { get; }
 
-    /// <summary>What it computes.</summary>
+    /// <summary>The summary.</summary>
     public string Summary { get; }
 
-    /// <summary>What it takes.</summary>
+    /// <summary>The arguments.</summary>
     public ImmutableArray<SheetFunctionArgument> Arguments { get; }
 
-    /// <summary>What it gives.</summary>
+    /// <summary>The meaning of the result.</summary>
     public string Result { get; }
 
     /// <summary>The unit of the result; blank for a text.</summary>
     public string ResultUnit { get; }
 
-    /// <summary>Where the formula comes from.</summary>
+    /// <summary>The source of the formula.</summary>
     public string Source { get; }
 
-    /// <summary>The formula that it calls, with its ranges and its example; null for tables, units and states.</summary>
+    /// <summary>The formula that it calls, with its ranges and example; null for tables, units and states.</summary>
     public FormulaInfo? Formula { get; }
 
     /// <summary>Calculates a cell, or a range of cells.</summary>
-    /// <param name="writer">The culture of texts such as "1,5 bar"; null when it is not known, which refuses what has two meanings.</param>
-    /// <param name="arguments">What the host hands over for each argument.</param>
+    /// <param name="writer">
+    /// The culture of texts such as "1,5 bar"; null when it is not known, which refuses ambiguous texts.
+    /// </param>
+    /// <param name="arguments">The value of each argument from the host.</param>
     /// <returns>
     /// A <see cref="double"/>, a <see cref="string"/>, a <see cref="CellError"/>, a value of the host that was passed on, or
     /// an <c>object[,]</c> of those.

@@ -1,6 +1,6 @@
 namespace FuelMath.Workbooks;
 
-/// <summary>What a function of cells takes: a cell or a range of cells.</summary>
+/// <summary>An argument of a function of cells: a cell or a range of cells.</summary>
 public sealed class SheetFunctionArgument
 {
     internal SheetFunctionArgument(string name, string help, string unit, bool isWholeRange) =>
@@ -9,7 +9,7 @@ public sealed class SheetFunctionArgument
     /// <summary>Its name, for example <c>differentialPressure</c>.</summary>
     public string Name { get; }
 
-    /// <summary>What it is, its unit and what is allowed, in one sentence.</summary>
+    /// <summary>Its meaning, unit and range, in one sentence.</summary>
     public string Help { get; }
 
     /// <summary>The unit of a bare number; blank for a text. A text with a number and a unit may have any unit of the kind.</summary>

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Names for sheets: at most 31 characters, none twice, none that a sheet must not have.</summary>
+/// <summary>Names of sheets: valid, unique and at most 31 characters long.</summary>
 internal static class SheetNames
 {
     private const int Longest = 31;

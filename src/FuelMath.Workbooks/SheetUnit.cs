@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>The unit of a cell, and the way between it and SI units.</summary>
+/// <summary>The unit of a cell, with conversion from and to SI units.</summary>
 internal sealed class SheetUnit
 {
     private readonly FormulaQuantity quantity;
@@ -49,14 +49,14 @@ internal sealed class SheetUnit
 
     internal string Name { get; }
 
-    /// <summary>What a cell holds, in SI units.</summary>
+    /// <summary>The value of a cell in SI units.</summary>
     internal SpreadsheetText Read(string reference) =>
         quantity.ToSi(SpreadsheetText.Input(reference), quantity.CustomaryUnit);
 
-    /// <summary>A number in SI units as a cell shows it.</summary>
+    /// <summary>A number in SI units converted to the unit of the cell.</summary>
     internal SpreadsheetText Show(SpreadsheetText si) => quantity.FromSi(si, quantity.CustomaryUnit);
 
-    /// <summary>A number in SI units as a cell shows it.</summary>
+    /// <summary>A number in SI units converted to the unit of the cell.</summary>
     internal double Show(double si) => quantity.FromSi(si, quantity.CustomaryUnit);
 
     private static SheetUnit Pressure(string name) =>

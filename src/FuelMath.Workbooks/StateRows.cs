@@ -2,14 +2,14 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Rows of a state's sheet: what it is, its number and unit, whether it is given, solved or live, and a note.</summary>
+/// <summary>Rows of a state's sheet: name, number, unit, whether it is given, solved or live, and a note.</summary>
 internal sealed class StateRows(Sheet sheet)
 {
     private readonly List<string> asSolved = [];
 
     internal Sheet Sheet => sheet;
 
-    /// <summary>Whether every given number is still the one that the state was solved for: a condition of cells.</summary>
+    /// <summary>The spreadsheet condition that every given number is still that of the solved state.</summary>
     internal string AsSolved => asSolved.Count == 0 ? "TRUE" : $"AND({string.Join(",", asSolved)})";
 
     internal void Head(string title)
@@ -18,7 +18,7 @@ internal sealed class StateRows(Sheet sheet)
         sheet.Add(CellLook.Head, title, "Value", "Unit", "Kind", "Where from");
     }
 
-    /// <summary>A number that a reader may change.</summary>
+    /// <summary>Adds a number that a reader may change.</summary>
     internal SpreadsheetText Given(string what, double si, SheetUnit unit, string note)
     {
         double shown = unit.Show(si);
@@ -27,19 +27,19 @@ internal sealed class StateRows(Sheet sheet)
         return unit.Read(cell);
     }
 
-    /// <summary>A number that was found by solving the whole, or read from a table, and that stays.</summary>
+    /// <summary>Adds a number of the solved state or a table, which does not change.</summary>
     internal SpreadsheetText Solved(string what, double si, SheetUnit unit, string note) =>
         unit.Read(Row(what, Cell.Of(unit.Show(si), CellLook.Solved), unit, "solved", note));
 
-    /// <summary>A number that follows from those above.</summary>
+    /// <summary>Adds a number that is calculated from those above.</summary>
     internal SpreadsheetText Live(string what, SpreadsheetText si, SheetUnit unit, string note) =>
         unit.Read(LiveAt(what, si, unit, note, CellLook.Live));
 
-    /// <summary>A number that the sheet is about, and where it stands.</summary>
+    /// <summary>Adds a calculated result and returns its cell.</summary>
     internal string Result(string what, SpreadsheetText si, SheetUnit unit, string note) =>
         LiveAt(what, si, unit, note, CellLook.LiveResult);
 
-    /// <summary>A number of the solved state that the sheet is about, and where it stands.</summary>
+    /// <summary>Adds a result of the solved state and returns its cell.</summary>
     internal string SolvedResult(string what, double si, SheetUnit unit, string note) =>
         Row(what, Cell.Of(unit.Show(si), CellLook.Solved), unit, "solved", note);
 

@@ -5,7 +5,7 @@ using FuelMath.Formulas;
 namespace FuelMath.Workbooks;
 
 /// <summary>
-/// The sheet of one solved state: from what is given at the point to rail pressure, pulse width, duty cycle and lambda, live
+/// The sheet of one solved state: from the given conditions to rail pressure, pulse width, duty cycle and lambda, live
 /// where the law is explicit.
 /// </summary>
 internal sealed class StateSheet
@@ -68,9 +68,9 @@ internal sealed class StateSheet
 
     internal InjectorRows Injectors { get; }
 
-    /// <summary>Where the least pressure at an injector's node stands.</summary>
+    /// <summary>The cell of the lowest pressure at an injector's node.</summary>
     internal string RailPressure { get; }
 
-    /// <summary>Where the mean lambda stands; null where there is none.</summary>
+    /// <summary>The cell of the mean lambda; null where there is none.</summary>
     internal string? Lambda { get; }
 }

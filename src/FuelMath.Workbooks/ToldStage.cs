@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>A stage whose pulse width a controller reckons from what it was told, without a sensor.</summary>
+/// <summary>A stage whose pulse width the controller computes from its belief, without a sensor.</summary>
 internal sealed class ToldStage
 {
-    /// <summary>The rows that it adds to those of any stage.</summary>
+    /// <summary>The number of rows that it adds to those of any stage.</summary>
     internal const int Rows = 4;
 
     private readonly InjectorStage stage;
@@ -29,7 +29,7 @@ internal sealed class ToldStage
 
     private ControllerBelief Belief => stage.Belief;
 
-    /// <summary>The stage as it was told; null where its width is not reckoned, or is none.</summary>
+    /// <summary>The stage by the controller's belief; null where its width is not computed or zero.</summary>
     internal static ToldStage? Of(FuelSystem system, SystemState state, StageResult result, MixtureRows mixture)
     {
         InjectorStage stage = system.Stages.First(s => s.Name == result.Name);
@@ -56,8 +56,8 @@ internal sealed class ToldStage
             : new(stage, mixture, across, pulse, (double)own.Length * stage.PulsesPerCycle / system.Engine.Chambers);
     }
 
-    /// <summary>Writes how the width comes about.</summary>
-    /// <returns>Where the width stands.</returns>
+    /// <summary>Writes the calculation of the width.</summary>
+    /// <returns>The cell of the width.</returns>
     internal string Write(StateRows rows, SpreadsheetText discharge)
     {
         SpreadsheetText share = rows.Solved(

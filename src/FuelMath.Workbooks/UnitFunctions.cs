@@ -3,10 +3,12 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Conversion between units, and the reading of texts with a unit.</summary>
+/// <summary>Conversion between units, and reading of texts with a unit.</summary>
 internal static class UnitFunctions
 {
-    /// <summary>One quantity of each kind; a difference comes after what it is the difference of.</summary>
+    /// <summary>
+    /// One quantity of each kind; differences come after the quantities that they are differences of.
+    /// </summary>
     private static readonly FormulaQuantity[] Kinds =
     [
         .. FormulaCatalogue
@@ -112,7 +114,7 @@ internal static class UnitFunctions
         return problem ?? CellError.Value($"Must be a unit; it was \"{wanted}\".");
     }
 
-    /// <summary>The symbol of a unit as people write it; null where the kind has none such.</summary>
+    /// <summary>The symbol of a unit as people write it; null for a unit of another kind.</summary>
     private static string? Understood(FormulaQuantity kind, string unit) =>
         kind.Units.Contains(unit) ? unit
         : kind.ReadLenient($"1 {unit}", CultureInfo.InvariantCulture) is { Problem: null } reading ? reading.Unit

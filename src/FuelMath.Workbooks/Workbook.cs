@@ -3,13 +3,13 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>A spreadsheet workbook: formulas whose steps are cells, live without an add-in.</summary>
+/// <summary>A spreadsheet workbook with formulas whose steps are cells, live without an add-in.</summary>
 /// <remarks>
 /// <para>
-/// The file holds formulas and no results of them: the host calculates when it opens the file. An input outside its
-/// range, or a bound that is broken, gives an error as the result, never a number.
+/// The file has formulas without results: the host calculates when it opens the file. An input outside its range, or a
+/// violated bound, gives an error as the result, never a number.
 /// </para>
-/// <para>A sheet is no clearance to load an engine: see the cautions that it carries.</para>
+/// <para>A sheet is no clearance to load an engine: see its cautions.</para>
 /// </remarks>
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/WorkbookExamples.cs" region="Topic" />
@@ -23,25 +23,25 @@ public sealed class Workbook
     /// <summary>The names of the sheets, in their order.</summary>
     public ImmutableArray<string> SheetNames => [.. sheets.Select(s => s.Name)];
 
-    /// <summary>A workbook of one formula.</summary>
-    /// <param name="formula">The formula, listed or of your own.</param>
+    /// <summary>Creates a workbook of one formula.</summary>
+    /// <param name="formula">The formula, of the catalogue or your own.</param>
     /// <param name="units">The units of inputs and result.</param>
     /// <returns>The workbook: one sheet, filled with the formula's example.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="units"/> is no member of its enumeration.</exception>
+    /// <exception cref="ArgumentException"><paramref name="units"/> is not a member of its enumeration.</exception>
     public static Workbook FromFormula(FormulaInfo formula, FormulaUnits units)
     {
         ArgumentNullException.ThrowIfNull(formula);
         return FormulaSheets.Workbook([formula], units, _ => null);
     }
 
-    /// <summary>A workbook of one formula, filled with numbers.</summary>
-    /// <param name="formula">The formula, listed or of your own.</param>
+    /// <summary>Creates a workbook of one formula with numbers.</summary>
+    /// <param name="formula">The formula, of the catalogue or your own.</param>
     /// <param name="units">The units of inputs and result.</param>
-    /// <param name="arguments">What the inputs hold, in the order of the formula's arguments.</param>
+    /// <param name="arguments">The values of the inputs, in the order of the formula's arguments.</param>
     /// <returns>The workbook: one sheet.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="units"/> is no member of its enumeration.</exception>
+    /// <exception cref="ArgumentException"><paramref name="units"/> is not a member of its enumeration.</exception>
     /// <exception cref="FormulaRefusedException">The count is wrong, or an argument is outside its range.</exception>
     public static Workbook FromFormula(FormulaInfo formula, FormulaUnits units, params ReadOnlySpan<double> arguments)
     {
@@ -55,22 +55,24 @@ public sealed class Workbook
         return FormulaSheets.Workbook([formula], units, _ => numbers);
     }
 
-    /// <summary>A workbook of every listed formula of a topic.</summary>
+    /// <summary>Creates a workbook of every formula of a topic.</summary>
     /// <param name="topic">The topic.</param>
     /// <param name="units">The units of inputs and results.</param>
     /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
-    /// <exception cref="ArgumentException">An argument is no member of its enumeration.</exception>
+    /// <exception cref="ArgumentException">An argument is not a member of its enumeration.</exception>
     public static Workbook FromTopic(FormulaTopic topic, FormulaUnits units) =>
         Enum.IsDefined(topic)
             ? FromFormulas(FormulaCatalogue.About(topic), units)
             : throw new ArgumentException($"Must be a topic; it was {topic}.", nameof(topic));
 
-    /// <summary>A workbook of several formulas.</summary>
+    /// <summary>Creates a workbook of several formulas.</summary>
     /// <param name="formulas">The formulas; one or more.</param>
     /// <param name="units">The units of inputs and results.</param>
     /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="formulas"/> or one of them is null.</exception>
-    /// <exception cref="ArgumentException">There is no formula, or <paramref name="units"/> is no member of its enumeration.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is no formula, or <paramref name="units"/> is not a member of its enumeration.
+    /// </exception>
     public static Workbook FromFormulas(IEnumerable<FormulaInfo> formulas, FormulaUnits units)
     {
         ArgumentNullException.ThrowIfNull(formulas);
@@ -85,15 +87,17 @@ public sealed class Workbook
             : throw new ArgumentException("Must have one or more formulas; it has none.", nameof(formulas));
     }
 
-    /// <summary>A workbook of several formulas, each filled with numbers.</summary>
+    /// <summary>Creates a workbook of several formulas with numbers.</summary>
     /// <param name="formulas">The formulas; one or more.</param>
     /// <param name="units">The units of inputs and results.</param>
-    /// <param name="arguments">What the inputs of each formula hold, in the order of its arguments; as many as formulas.</param>
+    /// <param name="arguments">
+    /// The values of the inputs of each formula, in the order of its arguments; one list for each formula.
+    /// </param>
     /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
     /// <exception cref="ArgumentNullException">An argument or a formula is null.</exception>
     /// <exception cref="ArgumentException">
-    /// There is no formula, the counts differ, one formula is there twice, or <paramref name="units"/> is no member of its
-    /// enumeration.
+    /// There is no formula, the counts differ, a formula occurs twice, or <paramref name="units"/> is not a member of
+    /// its enumeration.
     /// </exception>
     /// <exception cref="FormulaRefusedException">The count of a formula's numbers is wrong, or one is outside its range.</exception>
     public static Workbook FromFormulas(
@@ -130,14 +134,14 @@ public sealed class Workbook
     }
 
     /// <summary>
-    /// A workbook of an assessment: what it comes to, a sheet for each solved state, and what was found. Rail pressure, pulse
-    /// width, duty cycle and lambda are live where their laws are explicit; what was solved stands beside as a value with a note.
+    /// Creates a workbook of an assessment: verdict, a sheet for each solved state, and findings. Rail pressure, pulse
+    /// width, duty cycle and lambda are live where their laws are explicit; solved values are constants with a note.
     /// </summary>
     /// <param name="assessment">The assessment.</param>
     /// <returns>The workbook.</returns>
     /// <remarks>
-    /// Pump, lines and tables are not calculated anew in a sheet: dead times, flows and the losses of lines stay those of the
-    /// solved state, and the sheet says so as soon as a given number was changed.
+    /// A sheet does not calculate pump, lines and tables: dead times, flows and line losses stay those of the solved
+    /// state, and the sheet says so when a given number was changed.
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     /// <example>
@@ -150,7 +154,7 @@ public sealed class Workbook
     }
 
     /// <summary>Writes the workbook as <c>.xlsx</c>.</summary>
-    /// <param name="stream">Where to; it stays open.</param>
+    /// <param name="stream">The stream; it stays open.</param>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is null.</exception>
     public void Write(Stream stream)
     {
@@ -162,8 +166,10 @@ public sealed class Workbook
     }
 
     /// <summary>Writes the workbook to a file; one that exists is replaced.</summary>
-    /// <param name="path">The file; its name ends in <c>.xlsx</c>.</param>
-    /// <exception cref="ArgumentException"><paramref name="path"/> is blank or ends otherwise.</exception>
+    /// <param name="path">The path; it ends in <c>.xlsx</c>.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="path"/> is blank or does not end in <c>.xlsx</c>.
+    /// </exception>
     /// <exception cref="IOException">The file can't be written.</exception>
     public void WriteFile(string path)
     {

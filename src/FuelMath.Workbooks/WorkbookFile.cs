@@ -5,10 +5,12 @@ using X = DocumentFormat.OpenXml.Spreadsheet;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Writes sheets as a file that a spreadsheet opens and calculates.</summary>
+/// <summary>Writes sheets as a file that a spreadsheet program opens and calculates.</summary>
 internal static class WorkbookFile
 {
-    /// <summary>Points; not every host makes room for larger letters, or for texts of several lines, by itself.</summary>
+    /// <summary>
+    /// Height in points; not every host adjusts the row height to larger letters or texts of several lines.
+    /// </summary>
     private const double TitleHeight = 21;
 
     private const double LineHeight = 13;
@@ -37,7 +39,7 @@ internal static class WorkbookFile
             );
         }
 
-        // No formula has its value stored: ask for all of them.
+        // No formula has a stored value: request a full calculation.
         book.Workbook.AppendChild(new X.CalculationProperties { FullCalculationOnLoad = true });
     }
 
@@ -95,7 +97,7 @@ internal static class WorkbookFile
         return row;
     }
 
-    /// <summary>How many lines a text takes; a width counts digits, and letters are about as wide.</summary>
+    /// <summary>The number of lines of a text; column widths are in digits, and letters are about as wide.</summary>
     private static int Lines(Cell cell, double width) =>
         cell is { Text: { } text, Look: CellLook.Words or CellLook.Head }
             ? (int)Math.Ceiling(1.1 * text.Length / width)

@@ -2,13 +2,13 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>Thrown when a document is invalid; says where in it, what is allowed and what was found.</summary>
-#pragma warning disable CA1032 // An instance without a place would be of no use.
+/// <summary>Thrown when a document is invalid; states the place, what is allowed and what was found.</summary>
+#pragma warning disable CA1032 // An instance without a place is of no use.
 public sealed class DocumentException : Exception
 #pragma warning restore CA1032
 {
-    /// <summary>Says what is wrong with a document.</summary>
-    /// <param name="path">Where in the document, as a JSON path, for example <c>$.hoses[1].bore</c>.</param>
+    /// <summary>Creates an exception.</summary>
+    /// <param name="path">The place in the document, as a JSON path, for example <c>$.hoses[1].bore</c>.</param>
     /// <param name="line">The line, counted from one.</param>
     /// <param name="column">The character in the line, counted from one.</param>
     /// <param name="allowed">What is allowed there; a sentence.</param>
@@ -32,7 +32,7 @@ public sealed class DocumentException : Exception
         Found = found;
     }
 
-    /// <summary>Where in the document, as a JSON path.</summary>
+    /// <summary>The place in the document, as a JSON path.</summary>
     public string Path { get; }
 
     /// <summary>The line, counted from one.</summary>

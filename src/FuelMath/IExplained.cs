@@ -1,8 +1,8 @@
 namespace FuelMath;
 
-/// <summary>An exception that says as data what it refuses: what <see cref="Refusal.Of"/> reads.</summary>
+/// <summary>An exception that provides its <see cref="Refusal"/> as data.</summary>
 internal interface IExplained
 {
-    /// <summary>What is refused.</summary>
+    /// <summary>The refusal.</summary>
     Refusal Refusal { get; }
 }

@@ -2,16 +2,16 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A solver did not find a state that satisfies its equations. It never returns a number instead.</summary>
-/// <remarks>Carries what it knows: what was sought, the worst residual, where that is, and the iterations spent.</remarks>
+/// <summary>Thrown when no state satisfies the equations or a solver does not converge.</summary>
+/// <remarks>States what was sought, the largest residual and its place, and the number of iterations.</remarks>
 public sealed class NoSolutionException : Exception, IRefusal
 {
-    /// <summary>Says that no solution was found.</summary>
+    /// <summary>Creates an exception.</summary>
     /// <param name="sought">What was sought, as a noun.</param>
-    /// <param name="reason">Why there is none, or where it went wrong; a sentence.</param>
-    /// <param name="where">The part or node with the worst residual; empty when the reason is not a residual.</param>
-    /// <param name="worstResidual">The worst residual in SI units, NaN when the reason is not a residual.</param>
-    /// <param name="iterations">The iterations spent.</param>
+    /// <param name="reason">The reason; a sentence.</param>
+    /// <param name="where">The part or node with the largest residual; empty when the reason is not a residual.</param>
+    /// <param name="worstResidual">The largest residual in SI units; NaN when the reason is not a residual.</param>
+    /// <param name="iterations">Number of iterations.</param>
     public NoSolutionException(string sought, string reason, string where, double worstResidual, int iterations)
         : base(Text(sought, reason, where, worstResidual, iterations))
     {
@@ -25,16 +25,16 @@ public sealed class NoSolutionException : Exception, IRefusal
     /// <summary>What was sought.</summary>
     public string Sought { get; }
 
-    /// <summary>Why there is none.</summary>
+    /// <summary>The reason.</summary>
     public string Reason { get; }
 
-    /// <summary>The part or node with the worst residual; empty when the reason is not a residual.</summary>
+    /// <summary>The part or node with the largest residual; empty when the reason is not a residual.</summary>
     public string Where { get; }
 
-    /// <summary>The worst residual in SI units; NaN when the reason is not a residual.</summary>
+    /// <summary>The largest residual in SI units; NaN when the reason is not a residual.</summary>
     public double WorstResidual { get; }
 
-    /// <summary>The iterations spent.</summary>
+    /// <summary>Number of iterations.</summary>
     public int Iterations { get; }
 
     private static string Text(string sought, string reason, string where, double residual, int iterations) =>

@@ -2,29 +2,31 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A table was asked outside its range, and nobody chose to hold or extend its ends.</summary>
-#pragma warning disable CA1032 // An instance without table, axis, value and range would be of no use.
+/// <summary>
+/// Thrown for a value outside the range of a table that is neither held nor extended beyond its ends.
+/// </summary>
+#pragma warning disable CA1032 // An instance without table, axis, value and range is of no use.
 public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal
 #pragma warning restore CA1032
 {
     private readonly string sentence;
 
-    /// <summary>Says which table was asked for what.</summary>
+    /// <summary>Creates an exception.</summary>
     /// <param name="table">The table's name.</param>
     /// <param name="axis">The axis, with its unit.</param>
-    /// <param name="value">What was asked for.</param>
-    /// <param name="minimum">The least value on the axis.</param>
-    /// <param name="maximum">The greatest value on the axis.</param>
+    /// <param name="value">The value outside the range.</param>
+    /// <param name="minimum">The smallest value on the axis.</param>
+    /// <param name="maximum">The largest value on the axis.</param>
     public OutsideTableException(string table, string axis, double value, double minimum, double maximum)
         : this(table, axis, value, minimum, maximum, "") { }
 
-    /// <summary>The same, and what can be done about it.</summary>
+    /// <summary>Creates an exception with a remedy.</summary>
     /// <param name="table">The table's name.</param>
     /// <param name="axis">The axis, with its unit.</param>
-    /// <param name="value">What was asked for.</param>
-    /// <param name="minimum">The least value on the axis.</param>
-    /// <param name="maximum">The greatest value on the axis.</param>
-    /// <param name="remedy">What can be done, in sentences; empty when there is nothing to say.</param>
+    /// <param name="value">The value outside the range.</param>
+    /// <param name="minimum">The smallest value on the axis.</param>
+    /// <param name="maximum">The largest value on the axis.</param>
+    /// <param name="remedy">A remedy, in sentences; may be empty.</param>
     public OutsideTableException(string table, string axis, double value, double minimum, double maximum, string remedy)
         : this(table, axis, value, minimum, maximum, remedy, null) { }
 
@@ -57,16 +59,16 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusa
     /// <summary>The axis, with its unit.</summary>
     public string Axis { get; }
 
-    /// <summary>What was asked for.</summary>
+    /// <summary>The value outside the range.</summary>
     public double Value { get; }
 
-    /// <summary>The least value on the axis.</summary>
+    /// <summary>The smallest value on the axis.</summary>
     public double Minimum { get; }
 
-    /// <summary>The greatest value on the axis.</summary>
+    /// <summary>The largest value on the axis.</summary>
     public double Maximum { get; }
 
-    /// <summary>What can be done about it, in sentences; empty when there is nothing to say.</summary>
+    /// <summary>A remedy, in sentences; may be empty.</summary>
     public string Remedy { get; }
 
     /// <inheritdoc />

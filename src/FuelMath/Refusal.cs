@@ -1,9 +1,11 @@
 namespace FuelMath;
 
-/// <summary>What an exception of this library refuses, as data: what, where, which value, which range, in which unit.</summary>
+/// <summary>
+/// What an exception of this library refuses, as data: what, where, the value, the range and the unit.
+/// </summary>
 /// <remarks>
-/// An application that shows refusals in its own words reads these and not the message. Numbers are in
-/// <see cref="Unit"/>; what does not apply is null.
+/// For applications that show refusals in their own words. Numbers are in <see cref="Unit"/>; properties that do not
+/// apply are null.
 /// </remarks>
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/RefusalExamples.cs" region="Refusal" />
@@ -12,13 +14,13 @@ public sealed class Refusal
 {
     internal Refusal(RefusalKind kind, string what, string message) => (Kind, What, Message) = (kind, what, message);
 
-    /// <summary>What kind of refusal it is.</summary>
+    /// <summary>The kind of refusal.</summary>
     public RefusalKind Kind { get; }
 
     /// <summary>What was refused: a parameter, an axis of data, a property, what was sought, a kind of quantity.</summary>
     public string What { get; }
 
-    /// <summary>The part that refuses, by its name; null where none does or its name is not known.</summary>
+    /// <summary>The name of the part that refuses; null where there is none or its name is not known.</summary>
     public string? Part { get; internal init; }
 
     /// <summary>The node or line where a solution fails; null elsewhere.</summary>
@@ -27,27 +29,27 @@ public sealed class Refusal
     /// <summary>The place in a document, for example <c>$.lines.pump.flow</c>; null outside documents.</summary>
     public string? DocumentPath { get; internal init; }
 
-    /// <summary>The value that came, in <see cref="Unit"/>; null where it is no number.</summary>
+    /// <summary>The given value, in <see cref="Unit"/>; null where it is not a number.</summary>
     public double? Value { get; internal init; }
 
-    /// <summary>The least that is allowed, in <see cref="Unit"/>; null where there is no such limit.</summary>
+    /// <summary>The smallest allowed value, in <see cref="Unit"/>; null where there is no such limit.</summary>
     public double? Minimum { get; internal init; }
 
-    /// <summary>The most that is allowed, in <see cref="Unit"/>; null where there is no such limit.</summary>
+    /// <summary>The largest allowed value, in <see cref="Unit"/>; null where there is no such limit.</summary>
     public double? Maximum { get; internal init; }
 
-    /// <summary>Whether <see cref="Minimum"/> itself is not allowed: "greater than zero".</summary>
+    /// <summary>Whether <see cref="Minimum"/> itself is excluded, as in "greater than zero".</summary>
     public bool IsMinimumExcluded { get; internal init; }
 
-    /// <summary>The unit of the numbers as the caller gave it; empty for a pure number, and where there is none.</summary>
+    /// <summary>The unit of the numbers as the caller gave it; empty for a pure number or without numbers.</summary>
     public string Unit { get; internal init; } = "";
 
-    /// <summary>The words for people.</summary>
+    /// <summary>The message for people.</summary>
     public string Message { get; }
 
-    /// <summary>Reads an exception.</summary>
+    /// <summary>Gets the refusal of an exception.</summary>
     /// <param name="exception">The exception.</param>
-    /// <returns>What it refuses; null where it is none of this library's.</returns>
+    /// <returns>The refusal; null for an exception that is not of this library.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="exception"/> is null.</exception>
     public static Refusal? Of(Exception exception)
     {
@@ -70,7 +72,7 @@ public sealed class Refusal
         };
     }
 
-    /// <summary>Gives the words for people.</summary>
+    /// <summary>Gives the message for people.</summary>
     /// <returns>The message.</returns>
     public override string ToString() => Message;
 
@@ -103,7 +105,7 @@ public sealed class Refusal
         };
     }
 
-    /// <summary>The name between quotes: messages name a part so.</summary>
+    /// <summary>The name between quotes, as messages name a part.</summary>
     private static string? Quoted(string text)
     {
         string[] pieces = text.Split('\'');

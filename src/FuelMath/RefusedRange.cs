@@ -2,14 +2,17 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A value that is not what is allowed, and its sentence. Numbers keep six significant digits, more where it takes them to tell.</summary>
+/// <summary>
+/// A refused value and the sentence of its message. Numbers have six significant digits, more where they are needed to
+/// distinguish value and limit.
+/// </summary>
 internal sealed class RefusedRange
 {
     private readonly string? words;
     private readonly double minimumSi;
     private readonly double maximumSi;
 
-    /// <summary>A rule in words.</summary>
+    /// <summary>Creates a refusal by a rule in words.</summary>
     internal RefusedRange(string words, double value, double si, string suffix, double? minimum, bool minimumExcluded)
     {
         this.words = words;
@@ -17,7 +20,7 @@ internal sealed class RefusedRange
         Sentence = $"Must be {words}; it was {Shown(value)}{suffix}.";
     }
 
-    /// <summary>A closed range.</summary>
+    /// <summary>Creates a refusal by a closed range.</summary>
     internal RefusedRange(
         double value,
         double si,
@@ -46,7 +49,7 @@ internal sealed class RefusedRange
         Sentence = $"Must be from {Shown(minimum)}{suffix} to {Shown(maximum)}{suffix}; it was {came}.";
     }
 
-    /// <summary>A sentence of its own, with what is allowed.</summary>
+    /// <summary>Creates a refusal with its own sentence.</summary>
     internal RefusedRange(string sentence, double value, double? minimum, double? maximum, bool minimumExcluded)
     {
         (Sentence, Value, Si) = (sentence, value, double.NaN);
@@ -73,7 +76,7 @@ internal sealed class RefusedRange
 
     internal string Sentence { get; }
 
-    /// <summary>The same in another unit, the value as it was written.</summary>
+    /// <summary>The same in another unit, with the value as it was written.</summary>
     internal RefusedRange In(Func<double, double> fromSi, string unit, string written) =>
         words is not null
             ? new(this, written)
@@ -91,7 +94,7 @@ internal sealed class RefusedRange
     /// <summary>A number for a message, without a sign on zero.</summary>
     internal static string Shown(double value) => Written(value, "G6");
 
-    /// <summary>A number that lies outside two others, with as many digits as it takes to see that.</summary>
+    /// <summary>A number outside a range, with as many digits as needed to see that.</summary>
     private static string Shown(double value, double minimum, double maximum)
     {
         foreach (string format in new[] { "G6", "G9", "G12", "G15" })
@@ -106,7 +109,7 @@ internal sealed class RefusedRange
         return value.ToString("R", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Large and whole numbers in full, without a power of ten.</summary>
+    /// <summary>Formats large and whole numbers in full, without a power of ten.</summary>
     private static string Written(double value, string format) =>
         Math.Abs(value) is >= 1e5 and < 1e15 || (value == Math.Floor(value) && Math.Abs(value) < 1e15)
             ? (value + 0.0).ToString("F0", CultureInfo.InvariantCulture)

@@ -1,11 +1,11 @@
 namespace FuelMath;
 
-/// <summary>Thrown when an argument is not what is allowed: not finite, negative, outside a range.</summary>
+/// <summary>Thrown when an argument is outside what is allowed: not finite, negative, outside a range.</summary>
 /// <remarks>
-/// <see cref="ArgumentException.ParamName"/> is the parameter, <see cref="ArgumentOutOfRangeException.ActualValue"/> the value
-/// as the caller gave it, a quantity or a number. The message speaks in the caller's unit, in invariant culture.
+/// <see cref="ArgumentException.ParamName"/> is the parameter, <see cref="ArgumentOutOfRangeException.ActualValue"/>
+/// the value as the caller gave it, a quantity or a number. The message uses the caller's unit and invariant culture.
 /// </remarks>
-#pragma warning disable CA1032 // An instance without value and range would be of no use.
+#pragma warning disable CA1032 // An instance without value and range is of no use.
 public sealed class RefusedValueException : ArgumentOutOfRangeException, IExplained
 #pragma warning restore CA1032
 {
@@ -28,7 +28,7 @@ public sealed class RefusedValueException : ArgumentOutOfRangeException, IExplai
         };
     }
 
-    /// <summary>What is refused, as data.</summary>
+    /// <summary>The refusal, as data.</summary>
     public Refusal Refusal { get; }
 
     /// <inheritdoc />

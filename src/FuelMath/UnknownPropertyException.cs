@@ -1,11 +1,11 @@
 namespace FuelMath;
 
-/// <summary>A property was needed that nobody gave and that is not estimated.</summary>
+/// <summary>Thrown when a needed property is not given and not estimated.</summary>
 public sealed class UnknownPropertyException : InvalidOperationException, IRefusal
 {
-    /// <summary>Says what is not known.</summary>
-    /// <param name="property">The property, as a noun, with what has it.</param>
-    /// <param name="reason">Why it is not known; empty when no reason was given.</param>
+    /// <summary>Creates an exception.</summary>
+    /// <param name="property">The property as a noun, with its owner.</param>
+    /// <param name="reason">The reason why it is not known; empty when none was given.</param>
     public UnknownPropertyException(string property, string reason)
         : base(string.IsNullOrEmpty(reason) ? $"{property} is not known." : $"{property} is not known: {reason}")
     {
@@ -13,9 +13,9 @@ public sealed class UnknownPropertyException : InvalidOperationException, IRefus
         Reason = reason;
     }
 
-    /// <summary>The property, as a noun, with what has it.</summary>
+    /// <summary>The property as a noun, with its owner.</summary>
     public string Property { get; }
 
-    /// <summary>Why it is not known; empty when no reason was given.</summary>
+    /// <summary>The reason why it is not known; empty when none was given.</summary>
     public string Reason { get; }
 }

@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Exercises.Templates;
 
-/// <summary>Symbols that the templates share beside those of the formulas.</summary>
+/// <summary>Symbols of the templates that formulas do not have.</summary>
 internal static class ExerciseSymbols
 {
     internal static Symbol RailPressure { get; } = new("pr", "Pa", "rail pressure, gauge");

@@ -73,7 +73,7 @@ internal static class HoseLossLaminar
         public bool Suits(ReadOnlySpan<Real> a) =>
             4 / Math.PI * a[0].Value * a[3].Value / (a[1].Value * a[4].Value) < 500;
 
-        /// <summary>The factor for smooth turbulent flow, where it doesn't belong.</summary>
+        /// <summary>The friction factor of smooth turbulent flow, here a mistake.</summary>
         private static T Blasius<T>(T reynolds)
             where T : struct, IScalar<T> => 0.316 / T.Pow(reynolds, 0.25);
     }

@@ -4,26 +4,26 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The humidity of ambient air, as weather reports give it: relative, with the temperature that it belongs to.</summary>
+/// <summary>The humidity of ambient air, as weather reports give it: relative, with its temperature.</summary>
 /// <remarks>
 /// <para>
-/// Water takes the place of dry air, which alone burns the fuel. Its share of the volume stays what it is when the air is
-/// compressed or warmed on its way to the manifold; where the charge is so cold or so much compressed that it could not hold
-/// the water, what is too much has become droplets, which take no room. Source: [Definition] Dalton's law of partial
-/// pressures; [CIPM-2007] vapor pressure of water.
+/// Water vapor displaces dry air, which alone burns the fuel. Its volume fraction does not change when the air is
+/// compressed or heated on its way to the manifold; if the charge is so cold or so compressed that it is saturated, the
+/// excess condenses to droplets of negligible volume. Source: [Definition] Dalton's law of partial pressures;
+/// [CIPM-2007] vapor pressure of water.
 /// </para>
 /// </remarks>
 public sealed class Humidity
 {
-    /// <summary>Highest temperature up to which the vapor pressure of water is taken from its formula, K.</summary>
+    /// <summary>Highest temperature of the formula for the vapor pressure of water, K.</summary>
     private static readonly double Highest = SiUnits.KelvinsFromCelsius(100);
 
     private readonly double water;
 
     /// <summary>Creates a humidity.</summary>
     /// <param name="relative">Relative humidity, from 0 % to 100 %.</param>
-    /// <param name="airTemperature">Temperature of the ambient air that it was read at, from 0 °C to 60 °C.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <param name="airTemperature">Temperature of the ambient air at the reading, from 0 °C to 60 °C.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Humidity(Ratio relative, Temperature airTemperature)
     {
         double share = Guard.InRange(relative, relative.InSi(), 0, 1, SiUnits.Ratio);
@@ -41,15 +41,15 @@ public sealed class Humidity
     /// <summary>Relative humidity: partial pressure of the water over that at saturation.</summary>
     public Ratio Relative { get; }
 
-    /// <summary>Temperature of the ambient air that it was read at.</summary>
+    /// <summary>Temperature of the ambient air at the reading.</summary>
     public Temperature AirTemperature { get; }
 
     /// <summary>Partial pressure of the water in the ambient air.</summary>
     public AbsolutePressure WaterPressure => new(water);
 
-    /// <summary>The share of the volume of ambient air that the water takes.</summary>
+    /// <summary>The volume fraction of water in the ambient air.</summary>
     /// <param name="ambient">Ambient absolute pressure; above that of the water.</param>
-    /// <returns>The share, from 0 to less than 1.</returns>
+    /// <returns>The fraction, from 0 to less than 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not above that of the water.</exception>
     public Ratio ShareOf(AbsolutePressure ambient) => SiUnits.Ratio(ShareSi(ambient));
 
@@ -57,8 +57,8 @@ public sealed class Humidity
     /// <param name="ambient">Ambient absolute pressure; above that of the water.</param>
     /// <param name="manifold">Manifold absolute pressure; greater than zero.</param>
     /// <param name="charge">Temperature of the charge; 0 °C or more.</param>
-    /// <returns>The absolute pressure of the vapor; what condensed is left out.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <returns>The absolute pressure of the vapor, without what condensed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="OutsideTableException">
     /// Whether the water condenses is not known: the charge is above 100 °C and the vapor above 1 bar.
     /// </exception>
@@ -75,7 +75,7 @@ public sealed class Humidity
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Relative} at {AirTemperature}");
 
-    /// <summary>Refuses a pressure below which the ambient air could not hold the water.</summary>
+    /// <summary>Refuses an ambient pressure not above the partial pressure of the water.</summary>
     internal double ShareSi(
         AbsolutePressure ambient,
         [CallerArgumentExpression(nameof(ambient))] string paramName = ""

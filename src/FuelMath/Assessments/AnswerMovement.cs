@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How an answer at a point moves over the range of one estimate.</summary>
+/// <summary>How an answer at an operating point changes over the range of one estimate.</summary>
 public sealed class AnswerMovement
 {
     internal AnswerMovement(
@@ -23,7 +23,7 @@ public sealed class AnswerMovement
             atLeast is null || atGreatest is null ? null : SiUnits.Ratio(Math.Abs(atGreatest.Value - atLeast.Value));
     }
 
-    /// <summary>What moves.</summary>
+    /// <summary>The answer.</summary>
     public BriefAnswer Answer { get; }
 
     /// <summary>The operating point, by its name.</summary>
@@ -38,19 +38,24 @@ public sealed class AnswerMovement
     /// <summary>The answer at the high end of the range; null where none was found.</summary>
     public Ratio? AtGreatest { get; }
 
-    /// <summary>What it is held against.</summary>
+    /// <summary>Its limit.</summary>
     public Ratio Limit { get; }
 
-    /// <summary>From one end to the other; null where an end has no answer.</summary>
+    /// <summary>The answer at the high end minus that at the low end; null where an end has no answer.</summary>
     public Ratio? Movement { get; }
 
-    /// <summary>Whether the limit lies between the answer and that at an end: the estimate alone turns the judgement, or an end has no answer.</summary>
+    /// <summary>
+    /// Whether the estimate alone can reverse the judgement: the limit lies between the answer and that at an end, or
+    /// an end has no answer.
+    /// </summary>
     public bool TurnsJudgement => Weight >= 1;
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Answer} at {Point}: {Value} against {Limit}");
 
-    /// <summary>How far an end moves towards the limit and past it, over the way there; infinite where an end has no answer.</summary>
+    /// <summary>
+    /// Movement of an end towards the limit, over the distance to the limit; infinite where an end has no answer.
+    /// </summary>
     internal double Weight { get; }
 
     private static double WeightOf(double value, double atLeast, double atGreatest, double limit)

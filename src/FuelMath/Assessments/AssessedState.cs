@@ -2,8 +2,8 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A state of a system at a point, or why there is none, and what it comes to.</summary>
-/// <remarks>A refusal is "not known": nothing holds for want of data.</remarks>
+/// <summary>A state of a system at a point, or its refusal, and the verdict.</summary>
+/// <remarks>A refusal gives the verdict "not known": missing data never give "holds".</remarks>
 public sealed class AssessedState
 {
     private static readonly DataSource Rule = new("Definition", "only a state that was found can be judged");
@@ -11,16 +11,16 @@ public sealed class AssessedState
     private AssessedState(StateBasis basis, SystemState? state, Exception? refusal, Verdict verdict) =>
         (Basis, State, Refusal, Verdict) = (basis, state, refusal, verdict);
 
-    /// <summary>Which injectors it was found with, and who corrects.</summary>
+    /// <summary>The injectors of the state, and whether a sensor corrects.</summary>
     public StateBasis Basis { get; }
 
     /// <summary>The state; null when it was refused.</summary>
     public SystemState? State { get; }
 
-    /// <summary>Why there is no state; null when there is one.</summary>
+    /// <summary>The refusal where there is no state; else null.</summary>
     public Exception? Refusal { get; }
 
-    /// <summary>What it comes to by itself.</summary>
+    /// <summary>Its own verdict.</summary>
     public Verdict Verdict { get; }
 
     /// <inheritdoc />
@@ -77,7 +77,7 @@ public sealed class AssessedState
         ).AsNotKnown();
     }
 
-    /// <summary>What a text adds to say which injectors.</summary>
+    /// <summary>The words that a text adds to name the injectors.</summary>
     internal static string Words(StateBasis basis) =>
         basis switch
         {

@@ -1,14 +1,17 @@
 namespace FuelMath;
 
-/// <summary>What a first answer is about: a number that a limit is held against.</summary>
+/// <summary>The quantities of a first answer, each judged by a limit.</summary>
 public enum BriefAnswer
 {
-    /// <summary>The largest duty cycle of the injectors; the limit is the most.</summary>
+    /// <summary>The largest duty cycle of the injectors; the limit is a maximum.</summary>
     DutyCycle,
 
-    /// <summary>By how much the leanest chamber is above the lambda asked for, negative where it is rich; the limit is the most.</summary>
+    /// <summary>
+    /// The relative deviation of the leanest chamber from the requested lambda, negative where it is rich; the limit is
+    /// a maximum.
+    /// </summary>
     LeanDeviation,
 
-    /// <summary>What the pump could still give over what is drawn; the limit is the least.</summary>
+    /// <summary>The flow that the pump could still give, over the flow drawn; the limit is a minimum.</summary>
     PumpReserve,
 }

@@ -11,7 +11,7 @@ namespace FuelMath;
 public sealed class BriefAssessment
 {
     /// <summary>Assesses a brief: one solve for each point, and one for each end of each estimate's range.</summary>
-    /// <param name="brief">What is known.</param>
+    /// <param name="brief">The brief.</param>
     /// <exception cref="ArgumentNullException"><paramref name="brief"/> is null.</exception>
     public BriefAssessment(SystemBrief brief)
     {
@@ -21,16 +21,16 @@ public sealed class BriefAssessment
         Influences = [.. brief.Estimates.Select(Influence).OrderByDescending(i => i.Weight)];
     }
 
-    /// <summary>What is known.</summary>
+    /// <summary>The brief.</summary>
     public SystemBrief Brief { get; }
 
-    /// <summary>What it comes to, estimates included.</summary>
+    /// <summary>The assessment with every estimate at its value.</summary>
     public SystemAssessment Assessment { get; }
 
-    /// <summary>How much each estimate moves the answer; what matters most comes first.</summary>
+    /// <summary>How much each estimate changes the answer; the most influential comes first.</summary>
     /// <remarks>
-    /// The order is by the way that an end moves towards a limit, or back over it, as a share of what lies between: what reaches one can turn a
-    /// judgement by itself. An end without an answer comes before all.
+    /// Ordered by the movement of an end towards or past a limit, as a fraction of the distance to it: from one on, the
+    /// estimate alone can reverse a judgement. An end without an answer comes first.
     /// </remarks>
     public ImmutableArray<EstimateInfluence> Influences { get; }
 

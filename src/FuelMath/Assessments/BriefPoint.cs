@@ -2,14 +2,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Where an engine is asked about, by the least that says it.</summary>
+/// <summary>An operating point of a brief: speed, manifold pressure and lambda.</summary>
 public sealed class BriefPoint
 {
     /// <summary>Creates a point.</summary>
-    /// <param name="name">What it is called; not blank.</param>
+    /// <param name="name">Its name; not blank.</param>
     /// <param name="speed">Crankshaft speed; greater than zero.</param>
     /// <param name="manifold">Manifold absolute pressure; greater than zero.</param>
-    /// <param name="lambda">The lambda that is asked for.</param>
+    /// <param name="lambda">The requested lambda.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is out of its range.</exception>
     public BriefPoint(string name, RotationalSpeed speed, AbsolutePressure manifold, Lambda lambda)
@@ -20,7 +20,7 @@ public sealed class BriefPoint
         (Speed, Manifold, Lambda) = (speed, manifold, lambda);
     }
 
-    /// <summary>What it is called.</summary>
+    /// <summary>The name.</summary>
     public string Name { get; }
 
     /// <summary>Crankshaft speed.</summary>
@@ -29,7 +29,7 @@ public sealed class BriefPoint
     /// <summary>Manifold absolute pressure.</summary>
     public AbsolutePressure Manifold { get; }
 
-    /// <summary>The lambda that is asked for.</summary>
+    /// <summary>The requested lambda.</summary>
     public Lambda Lambda { get; }
 
     /// <inheritdoc />

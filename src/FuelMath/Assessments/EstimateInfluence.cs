@@ -4,9 +4,9 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>
-/// How much a first answer rests on one estimate: everything else held, one solve at each end of its range.
+/// How much a first answer depends on one estimate: one solve at each end of its range, all else equal.
 /// </summary>
-/// <remarks>One estimate at a time: two that move together may do more than either.</remarks>
+/// <remarks>One estimate at a time: two together may have more effect than either.</remarks>
 public sealed class EstimateInfluence
 {
     private readonly VerdictKind verdict;
@@ -28,21 +28,21 @@ public sealed class EstimateInfluence
     /// <summary>The estimate.</summary>
     public InputEstimate Estimate { get; }
 
-    /// <summary>Each answer at each point, that which comes nearest to its limit or furthest past it first.</summary>
+    /// <summary>Each answer at each point, the one nearest to its limit or furthest past it first.</summary>
     public ImmutableArray<AnswerMovement> Movements { get; }
 
-    /// <summary>What all points come to at the low end of the range.</summary>
+    /// <summary>The verdict on all points at the low end of the range.</summary>
     public Verdict VerdictAtLeast { get; }
 
-    /// <summary>What all points come to at the high end of the range.</summary>
+    /// <summary>The verdict on all points at the high end of the range.</summary>
     public Verdict VerdictAtGreatest { get; }
 
-    /// <summary>Whether either end has another verdict than the estimate itself.</summary>
+    /// <summary>Whether the verdict at either end differs from that at the estimate.</summary>
     public bool ChangesVerdict { get; }
 
     internal double Weight => Movements.IsEmpty ? 0 : Movements[0].Weight;
 
-    /// <summary>Formats the estimate and what it moves most as one line.</summary>
+    /// <summary>Formats the estimate and its largest movement as one line.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
@@ -56,7 +56,7 @@ public sealed class EstimateInfluence
             + $"{Percent(m.AtGreatest)} (limit {Percent(m.Limit)}){Changed()}. Measure: {Estimate.Remedy}";
     }
 
-    /// <summary>The verdict that an end comes to where it is another, with its first reason: the graver one of two.</summary>
+    /// <summary>The verdict at an end where it differs, with its first reason: the graver one of two.</summary>
     private string Changed()
     {
         if (!ChangesVerdict)

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>One finding of an assessment, once, with every place that it holds for.</summary>
+/// <summary>One finding of an assessment, listed once with every place where it holds.</summary>
 /// <remarks>
-/// What is a danger only while a sensor fails counts as a warning, as in the verdict, and is left out where the same is found
-/// with the sensor. What the measured injectors show stands beside what stands already with the described ones only where it
-/// is a danger of another size.
+/// A danger that exists only while a sensor fails is a warning, as in the verdict, and is omitted where the same is
+/// found with the sensor. A finding with the measured injectors is added to the same finding with the described ones
+/// only where it is a danger with another value.
 /// </remarks>
 public sealed class FindingAcrossPoints
 {
@@ -15,33 +15,33 @@ public sealed class FindingAcrossPoints
     /// <summary>Where it holds, in the order of the points; one or more.</summary>
     public ImmutableArray<FindingOccurrence> Occurrences { get; }
 
-    /// <summary>What kind of finding it is.</summary>
+    /// <summary>The code of the finding.</summary>
     public FindingCode Code => First.Code;
 
-    /// <summary>How much it matters.</summary>
+    /// <summary>The severity.</summary>
     public Severity Severity => First.Severity;
 
-    /// <summary>What it comes to by itself.</summary>
+    /// <summary>Its own verdict.</summary>
     public VerdictKind Kind => Verdict.KindOf(First);
 
-    /// <summary>The part, stage, node or chamber that it is about.</summary>
+    /// <summary>The part, stage, node or chamber that it concerns.</summary>
     public string Part => First.Part;
 
     /// <summary>What was found.</summary>
     public string What => First.What;
 
-    /// <summary>Where the limit comes from.</summary>
+    /// <summary>The source of the limit.</summary>
     public DataSource LimitSource => First.LimitSource;
 
-    /// <summary>What to do.</summary>
+    /// <summary>The action to take.</summary>
     public string Action => First.Action;
 
-    /// <summary>Whether it says what could not be judged.</summary>
+    /// <summary>Whether it states that something could not be judged.</summary>
     public bool IsNotKnown => First.IsNotKnown;
 
     private Finding First => Occurrences[0].Finding;
 
-    /// <summary>Formats the finding as one line: how much it matters, what, and where.</summary>
+    /// <summary>Formats the finding as one line: severity, finding and places.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"{Severity}: {What} ({string.Join("; ", Occurrences.Select(o => $"{o.Place}: {o.Finding.Value}"))}). {Action}";
@@ -67,7 +67,7 @@ public sealed class FindingAcrossPoints
             && o.Finding.Severity >= one.Finding.Severity
         );
 
-    /// <summary>At one place: the first, and of dangers also those of another value.</summary>
+    /// <summary>The occurrences to list at one place: the first, and further dangers with another value.</summary>
     private static IEnumerable<FindingOccurrence> Told(IEnumerable<FindingOccurrence> atOnePlace)
     {
         FindingOccurrence[] all = [.. atOnePlace];

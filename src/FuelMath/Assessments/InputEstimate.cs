@@ -4,17 +4,16 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A value that nobody gave, with the range that it is usually found in.</summary>
+/// <summary>An estimate of a value that is not given, with its usual range.</summary>
 /// <remarks>
-/// The ranges are those of ordinary cars: Source: [Common-practice] no single work. What is odd about a car may lie
-/// outside.
+/// The ranges are those of ordinary cars: Source: [Common-practice] no single work. An unusual car may lie outside.
 /// </remarks>
 public sealed class InputEstimate
 {
     private InputEstimate(BriefInput input, IQuantity value, IQuantity least, IQuantity greatest, string remedy) =>
         (Input, Value, Least, Greatest, Remedy) = (input, value, least, greatest, remedy);
 
-    /// <summary>All of them, in the order of <see cref="BriefInput"/>.</summary>
+    /// <summary>All estimates, in the order of <see cref="BriefInput"/>.</summary>
     internal static ImmutableArray<InputEstimate> All { get; } =
     [
         Of(
@@ -81,10 +80,10 @@ public sealed class InputEstimate
         Of(BriefInput.ChargeTemperature, Temperature.FromDegreesCelsius, 40, 15, 70, "A sensor in the manifold."),
     ];
 
-    /// <summary>What is estimated.</summary>
+    /// <summary>The estimated input.</summary>
     public BriefInput Input { get; }
 
-    /// <summary>The value that is taken.</summary>
+    /// <summary>The estimate.</summary>
     public IQuantity Value { get; }
 
     /// <summary>The low end of the range.</summary>
@@ -93,10 +92,10 @@ public sealed class InputEstimate
     /// <summary>The high end of the range.</summary>
     public IQuantity Greatest { get; }
 
-    /// <summary>What would replace it.</summary>
+    /// <summary>The measurement that replaces it.</summary>
     public string Remedy { get; }
 
-    /// <summary>Where the ranges come from.</summary>
+    /// <summary>The source of the ranges.</summary>
     public static DataSource Source { get; } = new("Common-practice", "usual range of ordinary cars");
 
     /// <summary>Formats input, value and range as one line.</summary>
@@ -104,8 +103,8 @@ public sealed class InputEstimate
     public override string ToString() =>
         $"{Words(Input)}, taken as {Shown(Value)} ({Shown(Least)} to {Shown(Greatest)})";
 
-    /// <summary>The number of a quantity that an input may have, SI.</summary>
-    /// <exception cref="ArgumentException">It is a quantity of another kind.</exception>
+    /// <summary>Checks a quantity for an input and returns its number, SI.</summary>
+    /// <exception cref="ArgumentException"><paramref name="quantity"/> is another kind of quantity.</exception>
     internal static double Number(
         BriefInput input,
         IQuantity quantity,

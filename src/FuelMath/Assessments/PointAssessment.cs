@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What a system comes to at one operating point: as described, and as measured where it was.</summary>
+/// <summary>
+/// The assessment of one operating point: as described, and as measured where the injectors were measured.
+/// </summary>
 public sealed class PointAssessment
 {
     private PointAssessment(OperatingPoint point, ImmutableArray<AssessedState> states)
@@ -15,21 +17,21 @@ public sealed class PointAssessment
     /// <summary>The operating point.</summary>
     public OperatingPoint Point { get; }
 
-    /// <summary>Every state that was looked at, as described first.</summary>
+    /// <summary>Every state that was judged, as described first.</summary>
     public ImmutableArray<AssessedState> States { get; }
 
     /// <summary>
-    /// What they come to together. What is a danger only when a sensor fails counts as a warning: act first, so that the
-    /// engine does not rest on a sensor.
+    /// Their common verdict. A danger that exists only when a sensor fails is a warning: act first, so that the engine
+    /// does not depend on a sensor.
     /// </summary>
     public Verdict Verdict { get; }
 
-    /// <summary>The state that decides; the first of equals.</summary>
+    /// <summary>The state that determines the verdict; the first of equals.</summary>
     public AssessedState Deciding { get; }
 
     /// <summary>The state with given injectors.</summary>
-    /// <param name="basis">Which.</param>
-    /// <returns>The state; null when that was not looked at.</returns>
+    /// <param name="basis">The basis.</param>
+    /// <returns>The state; null when there is none with this basis.</returns>
     public AssessedState? Of(StateBasis basis) => States.FirstOrDefault(s => s.Basis == basis);
 
     /// <summary>Formats the point and its verdict as one line.</summary>
@@ -59,7 +61,7 @@ public sealed class PointAssessment
         return new(point, states.ToImmutable());
     }
 
-    /// <summary>What a state comes to in the point: a danger that needs a failed sensor counts as a warning.</summary>
+    /// <summary>The verdict of a state in its point: a danger that needs a failed sensor is a warning.</summary>
     internal static Verdict Counted(AssessedState state) =>
         state.Basis == StateBasis.AsMeasuredUncorrected
             ? Verdict.Of(

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Which uncertain inputs make the scatter at one operating point, or why that can't be said.</summary>
+/// <summary>The contributions of uncertain inputs to the scatter at one operating point, or the refusal.</summary>
 public sealed class PointShares
 {
     private PointShares(OperatingPoint point, SystemShares? shares, Exception? refusal) =>
@@ -9,10 +9,10 @@ public sealed class PointShares
     /// <summary>The operating point.</summary>
     public OperatingPoint Point { get; }
 
-    /// <summary>The shares; null where there is no state.</summary>
+    /// <summary>The contributions; null where there is no state.</summary>
     public SystemShares? Shares { get; }
 
-    /// <summary>Why there are none, an <see cref="IRefusal"/>; null where there are.</summary>
+    /// <summary>The refusal, an <see cref="IRefusal"/>, where there is no state; else null.</summary>
     public Exception? Refusal { get; }
 
     /// <inheritdoc />

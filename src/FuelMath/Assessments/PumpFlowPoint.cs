@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a pump delivers against a pressure rise, where nobody knows what it draws.</summary>
+/// <summary>A point of a pump's curve without current: flow at a pressure rise.</summary>
 #pragma warning disable CA1815 // Quantities have no agreed equality.
 public readonly struct PumpFlowPoint
 #pragma warning restore CA1815

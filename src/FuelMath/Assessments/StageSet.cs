@@ -2,7 +2,7 @@ using FuelMath.Bench;
 
 namespace FuelMath;
 
-/// <summary>The set of injectors of one stage as the bench found it.</summary>
+/// <summary>The bench result of the injectors of one stage.</summary>
 public sealed class StageSet
 {
     private static readonly DataSource Rule = new(
@@ -10,9 +10,9 @@ public sealed class StageSet
         "a set is accepted when it is matched and each of it is"
     );
 
-    /// <summary>Says which stage a set belongs to.</summary>
+    /// <summary>Assigns a set to a stage.</summary>
     /// <param name="stage">The stage's name; not blank.</param>
-    /// <param name="report">What the bench found.</param>
+    /// <param name="report">The report of the bench.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="report"/> is null.</exception>
     public StageSet(string stage, SetReport report)
@@ -25,16 +25,16 @@ public sealed class StageSet
     /// <summary>The stage's name.</summary>
     public string Stage { get; }
 
-    /// <summary>What the bench found.</summary>
+    /// <summary>The report of the bench.</summary>
     public SetReport Report { get; }
 
-    /// <summary>What the set comes to: never "holds" when it is not accepted.</summary>
+    /// <summary>The verdict on the set: never "holds" when it is not accepted.</summary>
     public Verdict Verdict { get; }
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Stage}: {Verdict}");
 
-    /// <summary>Not known where the readings only do not settle it; else something to act on.</summary>
+    /// <summary>"Not known" where the readings are inconclusive; else a finding to act on.</summary>
     private Finding NotAccepted()
     {
         string[] named = [.. Report.Members.Where(m => !m.IsAccepted).Select(m => $"'{m.Name}'")];

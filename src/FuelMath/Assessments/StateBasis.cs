@@ -1,14 +1,16 @@
 namespace FuelMath;
 
-/// <summary>Which injectors a state was found with, and who corrects.</summary>
+/// <summary>The injectors of a state, and whether a sensor corrects.</summary>
 public enum StateBasis
 {
     /// <summary>The system as it is described.</summary>
     AsDescribed,
 
-    /// <summary>The injectors as they were measured, the controller told what it was told.</summary>
+    /// <summary>The injectors as measured, with the controller's belief as described.</summary>
     AsMeasured,
 
-    /// <summary>The same at a point where a sensor holds the mixture, if the sensor fails: nobody corrects.</summary>
+    /// <summary>
+    /// The same at a point where a sensor holds the mixture, if the sensor fails: without correction.
+    /// </summary>
     AsMeasuredUncorrected,
 }

@@ -3,11 +3,11 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>
-/// A fuel system at its operating points, as described and, where its injectors were on a bench, as measured; with one verdict
-/// for each point, one for each set of injectors, and one for all.
+/// The assessment of a fuel system at its operating points, as described and, where its injectors were measured on a
+/// bench, as measured: a verdict for each point, for each set of injectors, and for the whole.
 /// </summary>
 /// <remarks>
-/// Nothing holds for want of data: a refused state, a set that is not accepted, a vapor pressure that nobody knows all stand in
+/// Missing data never give "holds": a refused state, a set that is not accepted and an unknown vapor pressure all enter
 /// the verdict. It is no clearance to load an engine: verify with a sensor at light load first.
 /// </remarks>
 /// <example>
@@ -19,18 +19,18 @@ public sealed class SystemAssessment
 
     /// <summary>Assesses a system as described.</summary>
     /// <param name="system">The system.</param>
-    /// <param name="points">Where it is to run; none gives a verdict of "not known". Copied.</param>
+    /// <param name="points">The operating points; an empty list gives the verdict "not known". Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A point commands widths for another number of stages.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A mixture comes out beyond what a number can hold.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A mixture overflows the range of a number.</exception>
     public SystemAssessment(FuelSystem system, IEnumerable<OperatingPoint> points)
         : this(system, points, null, []) { }
 
     /// <summary>Assesses a system as described and as measured.</summary>
     /// <param name="system">The system as described.</param>
-    /// <param name="points">Where it is to run; none gives a verdict of "not known". Copied.</param>
-    /// <param name="measured">The same system with its injectors as they were measured.</param>
-    /// <param name="sets">What the bench found of each stage. Copied.</param>
+    /// <param name="points">The operating points; an empty list gives the verdict "not known". Copied.</param>
+    /// <param name="measured">The same system with its injectors as measured.</param>
+    /// <param name="sets">The bench result of each stage. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
     /// A set names a stage that the system does not have, or one stage has two sets, or the measured system has other stages, or
@@ -47,7 +47,7 @@ public sealed class SystemAssessment
         return new(system, points, measured, sets);
     }
 
-    /// <summary>The same assessment, which says as well which uncertain inputs make the scatter at each point.</summary>
+    /// <summary>The same assessment with the contributions of uncertain inputs to the scatter at each point.</summary>
     /// <param name="inputs">What is uncertain; at least one. Copied.</param>
     /// <returns>The assessment, with <see cref="Shares"/>; verdict and findings are the same.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="inputs"/> is null.</exception>
@@ -121,19 +121,19 @@ public sealed class SystemAssessment
     /// <summary>Every point, in the order given.</summary>
     public ImmutableArray<PointAssessment> Points { get; }
 
-    /// <summary>Every set of injectors that was on the bench, in the order given.</summary>
+    /// <summary>Every set of injectors measured on a bench, in the order given.</summary>
     public ImmutableArray<StageSet> Sets { get; }
 
     /// <summary>
-    /// Which uncertain inputs make the scatter at each point, with injectors as measured where they were; empty until
-    /// <see cref="WithUncertainInputs"/> says what is uncertain.
+    /// The contributions of uncertain inputs to the scatter at each point, with injectors as measured where they were;
+    /// empty unless made by <see cref="WithUncertainInputs"/>.
     /// </summary>
     public ImmutableArray<PointShares> Shares { get; } = [];
 
-    /// <summary>What the whole comes to.</summary>
+    /// <summary>The verdict on the whole.</summary>
     public Verdict Verdict { get; }
 
-    /// <summary>Every finding once, with the places that it holds for; the gravest first.</summary>
+    /// <summary>Every finding once, with the places where it holds; the gravest first.</summary>
     public ImmutableArray<FindingAcrossPoints> Findings { get; }
 
     /// <summary>Formats the verdict on the whole as one line.</summary>

@@ -3,20 +3,22 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The least that a person must know of a car's fuel system to get a first answer; the rest is estimated by name.</summary>
+/// <summary>
+/// The minimum that must be known of a car's fuel system for a first answer; the other inputs are estimated and listed.
+/// </summary>
 /// <remarks>
 /// <para>
 /// A four-stroke with one injector for each cylinder that sprays into the manifold, a pump in the tank, a filter, a
-/// rail, a bypass regulator behind it and a hose back. The controller is not corrected by a sensor: it was told the
-/// rating, the set pressure and the estimated dead time, so that what differs from that shows in lambda. Anything else
-/// is a <see cref="FuelSystem"/> in full.
+/// rail, a bypass regulator behind it and a hose back. The controller is not corrected by a sensor. It believes the
+/// rating, the set pressure and the estimated dead time, so that a deviation from these changes lambda. Other systems
+/// need a full <see cref="FuelSystem"/>.
 /// </para>
 /// <para>
-/// Each <see cref="BriefInput"/> that is not given is taken from <see cref="InputEstimate"/>. Also taken, without a
-/// range: how dead time goes with voltage, the pump at other voltages (by the affinity laws) and straight on beyond its
-/// points (down to no pressure, up to a quarter above the last), its curve as measured in the fuel, hoses of 1.5 µm
-/// roughness with a loss coefficient of two, two meters of 2.5 mm² in each circuit and back, the areas of the
-/// regulator, coils of 12 Ω, and air at sea level. <see cref="Taken"/> lists it.
+/// Each <see cref="BriefInput"/> that is not given is an <see cref="InputEstimate"/>. Assumed without a range: dead
+/// time over voltage; the pump at other voltages (affinity laws) and linear beyond its points (down to no pressure, up
+/// to a quarter above the last), its curve measured in the fuel; hoses of 1.5 µm roughness with a loss coefficient of
+/// two; two meters of 2.5 mm² in each circuit and back; the areas of the regulator; coils of 12 Ω; air at sea level.
+/// <see cref="Taken"/> lists these assumptions.
 /// </para>
 /// <para>A first answer is no clearance to run.</para>
 /// </remarks>
@@ -27,21 +29,23 @@ public sealed class SystemBrief
 {
     private readonly ImmutableDictionary<BriefInput, IQuantity> known;
 
-    /// <summary>Sets down what is known.</summary>
-    /// <param name="name">What the system is called; not blank.</param>
-    /// <param name="cylinders">How many cylinders, 1 to 16.</param>
+    /// <summary>Creates a brief.</summary>
+    /// <param name="name">The name of the system; not blank.</param>
+    /// <param name="cylinders">Number of cylinders, 1 to 16.</param>
     /// <param name="displacement">Displacement of all cylinders; greater than zero.</param>
     /// <param name="fuel">The fuel in the tank, which the controller knows.</param>
-    /// <param name="rating">What an injector is rated at.</param>
+    /// <param name="rating">The rating of an injector.</param>
     /// <param name="pumpVoltage">The voltage at the pump for its points; greater than zero.</param>
-    /// <param name="pumpPoints">Two or more points of the pump, pressure rise rising and flow falling. Copied.</param>
-    /// <param name="setDifferentialPressure">What the regulator holds above its reference.</param>
-    /// <param name="reference">What the regulator refers to.</param>
-    /// <param name="points">Where it is to run, one or more; names differ. Copied.</param>
+    /// <param name="pumpPoints">
+    /// Two or more points of the pump, with increasing pressure rise and decreasing flow. Copied.
+    /// </param>
+    /// <param name="setDifferentialPressure">The pressure that the regulator holds above its reference.</param>
+    /// <param name="reference">The reference of the regulator.</param>
+    /// <param name="points">One or more operating points with different names. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is blank, or points do not have the stated shape.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is out of its range.</exception>
-    /// <exception cref="OutsideTableException">The fuel's data do not reach 20 °C.</exception>
+    /// <exception cref="OutsideTableException">20 °C is outside the fuel's data.</exception>
     public SystemBrief(
         string name,
         int cylinders,
@@ -91,10 +95,10 @@ public sealed class SystemBrief
         System = With(null, null).System;
     }
 
-    /// <summary>What the system is called.</summary>
+    /// <summary>The name of the system.</summary>
     public string Name { get; }
 
-    /// <summary>How many cylinders.</summary>
+    /// <summary>Number of cylinders.</summary>
     public int Cylinders { get; }
 
     /// <summary>Displacement of all cylinders.</summary>
@@ -103,7 +107,7 @@ public sealed class SystemBrief
     /// <summary>The fuel in the tank.</summary>
     public Fuel Fuel { get; }
 
-    /// <summary>What an injector is rated at.</summary>
+    /// <summary>The rating of an injector.</summary>
     public FlowRating Rating { get; }
 
     /// <summary>The voltage at the pump for its points.</summary>
@@ -112,19 +116,19 @@ public sealed class SystemBrief
     /// <summary>The points of the pump.</summary>
     public ImmutableArray<PumpFlowPoint> PumpPoints { get; }
 
-    /// <summary>What the regulator holds above its reference.</summary>
+    /// <summary>The pressure that the regulator holds above its reference.</summary>
     public Pressure SetDifferentialPressure { get; }
 
-    /// <summary>What the regulator refers to.</summary>
+    /// <summary>The reference of the regulator.</summary>
     public RegulatorReference Reference { get; }
 
-    /// <summary>Where it is to run.</summary>
+    /// <summary>The operating points.</summary>
     public ImmutableArray<BriefPoint> Points { get; }
 
-    /// <summary>Everything that is estimated with a range, in the order of <see cref="BriefInput"/>.</summary>
+    /// <summary>All estimates with a range, in the order of <see cref="BriefInput"/>.</summary>
     public ImmutableArray<InputEstimate> Estimates => [.. InputEstimate.All.Where(e => !known.ContainsKey(e.Input))];
 
-    /// <summary>What is taken without a range, one sentence each.</summary>
+    /// <summary>The assumptions without a range, one sentence each.</summary>
     public static ImmutableArray<string> Taken { get; } =
     [
         "Dead time at 6, 8, 10, 12 and 16 V as 320, 200, 145, 117 and 88 % of that at 14 V, alike at every pressure.",
@@ -135,24 +139,26 @@ public sealed class SystemBrief
         "Coils of 12 Ω, 0.4 ms to close, 0.3 ms as the shortest pulse that repeats; one pulse a cycle; ambient air at 101.325 kPa.",
     ];
 
-    /// <summary>The whole system, estimates included.</summary>
+    /// <summary>The system, with every estimate at its value.</summary>
     public FuelSystem System { get; }
 
-    /// <summary>The operating points, estimates included; the controller is not corrected.</summary>
+    /// <summary>The operating points, with every estimate at its value; the controller is not corrected.</summary>
     public ImmutableArray<OperatingPoint> OperatingPoints => With(null, null).Points;
 
-    /// <summary>What was given for an input; null where it is estimated.</summary>
+    /// <summary>The given value of an input; null where it is estimated.</summary>
     /// <param name="input">The input.</param>
     /// <returns>The value.</returns>
     public IQuantity? Known(BriefInput input) => known.GetValueOrDefault(input);
 
-    /// <summary>The same with an input that is known, and no estimate any more.</summary>
+    /// <summary>The same brief with an input given in place of its estimate.</summary>
     /// <param name="input">The input.</param>
-    /// <param name="value">Its value, greater than zero, of the kind that <see cref="BriefInput"/> says.</param>
-    /// <returns>A new one.</returns>
+    /// <param name="value">Its value, greater than zero, of the quantity that <see cref="BriefInput"/> states.</param>
+    /// <returns>A new brief.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="value"/> is null.</exception>
-    /// <exception cref="ArgumentException">It is a quantity of another kind.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">It is not greater than zero, or beyond what a part can be.</exception>
+    /// <exception cref="ArgumentException"><paramref name="value"/> is another kind of quantity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="value"/> is not greater than zero, or outside the range of a part.
+    /// </exception>
     public SystemBrief WithKnown(BriefInput input, IQuantity value)
     {
         _ = InputEstimate.Number(input, value, nameof(value));
@@ -162,7 +168,7 @@ public sealed class SystemBrief
     /// <inheritdoc />
     public override string ToString() => Name;
 
-    /// <summary>The system and its points with one estimate at another value; at its own where there is none.</summary>
+    /// <summary>The system and its points with one estimate at another value.</summary>
     internal (FuelSystem System, ImmutableArray<OperatingPoint> Points) With(BriefInput? input, IQuantity? value)
     {
         double Number(BriefInput of) =>

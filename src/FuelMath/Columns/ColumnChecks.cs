@@ -2,10 +2,10 @@ using System.Globalization;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Checks that run before a column is computed, so that a refusal leaves the results as they were.</summary>
+/// <summary>Checks before a column is computed, so that a refusal leaves the results unchanged.</summary>
 internal static class ColumnChecks
 {
-    /// <summary>Equal lengths, and no overlap but that of the whole column.</summary>
+    /// <summary>Checks equal lengths, and no overlap except of the whole column.</summary>
     internal static void Shape(ReadOnlySpan<double> column, string name, Span<double> results, string resultsName)
     {
         if (column.Length != results.Length)

@@ -2,12 +2,12 @@ using FuelMath.Bench;
 
 namespace FuelMath;
 
-/// <summary>What a bench held while it took a reading.</summary>
+/// <summary>The conditions of a bench reading.</summary>
 internal static class BenchConditionsShape
 {
     private static readonly ObjectShape<BenchConditions> Shape = new(o =>
     {
-        o.Is("bench-conditions", "What a bench held while it took a reading.");
+        o.Is("bench-conditions", "The conditions of a bench reading.");
         var difference = o.Required("differentialPressure", RawShapes.PressureDifference, c => c.DifferentialPressure)
             .Says("Inlet less discharge pressure.");
         var fluid = o.Required("fluid", FuelShape.Reference, c => c.Fluid).Says("The fluid.");

@@ -3,8 +3,8 @@ using FuelMath.Bench;
 namespace FuelMath;
 
 /// <summary>
-/// Raw readings of injectors as a JSON document, as strict as <see cref="SystemDocument"/>. Unlike there, a quantity is
-/// written in the unit that it was read in, because it is what an instrument showed.
+/// Raw readings of injectors as a JSON document, as strict as <see cref="SystemDocument"/>. A quantity is written in
+/// the unit in which the instrument showed it.
 /// </summary>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="BenchDocument" />
@@ -36,7 +36,7 @@ public static class BenchDocument
     }
 
     /// <summary>Reads a record from a file.</summary>
-    /// <param name="path">Where the file is.</param>
+    /// <param name="path">The path of the file.</param>
     /// <returns>The record.</returns>
     /// <exception cref="DocumentException">The file is not a bench record; the message says where and why.</exception>
     /// <exception cref="IOException">The file can't be read.</exception>
@@ -46,7 +46,9 @@ public static class BenchDocument
     /// <param name="record">The record.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="record"/> is null.</exception>
-    /// <exception cref="ArgumentException">Two different fluids share a name, or one can't be held by a document.</exception>
+    /// <exception cref="ArgumentException">
+    /// Two different fluids share a name, or a document can't represent one.
+    /// </exception>
     public static string Write(BenchRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);

@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>Fuels mixed from others: by volume, by mass, and premix.</summary>
 internal static class BlendShapes
 {
-    /// <summary>A part is a fuel like any other, blends included.</summary>
+    /// <summary>A component is any fuel, also a blend.</summary>
     private static readonly DeferredShape<Fuel> AnyFuel = new("a fuel by name or in full", () => FuelShape.Part);
 
     private static readonly ListShape<FuelPart> Parts = new ObjectShape<FuelPart>(o =>

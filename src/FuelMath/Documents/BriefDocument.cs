@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The least that must be known of a system as a JSON document, as strict as <see cref="SystemDocument"/>.</summary>
+/// <summary>A system brief as a JSON document, as strict as <see cref="SystemDocument"/>.</summary>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>
@@ -31,7 +31,7 @@ public static class BriefDocument
     }
 
     /// <summary>Reads a brief from a file.</summary>
-    /// <param name="path">Where the file is.</param>
+    /// <param name="path">The path of the file.</param>
     /// <returns>The brief.</returns>
     /// <exception cref="DocumentException">The file is not a brief; the message says where and why.</exception>
     /// <exception cref="IOException">The file can't be read.</exception>
@@ -41,7 +41,9 @@ public static class BriefDocument
     /// <param name="brief">The brief.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="brief"/> is null.</exception>
-    /// <exception cref="ArgumentException">Two different fuels share a name, or a fuel has properties that no document can hold.</exception>
+    /// <exception cref="ArgumentException">
+    /// Two different fuels share a name, or a fuel has properties that documents can't represent.
+    /// </exception>
     public static string Write(SystemBrief brief)
     {
         ArgumentNullException.ThrowIfNull(brief);

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The least that a person must know of a system, and what else is known of it.</summary>
+/// <summary>A system brief: the required inputs and those that may be left out.</summary>
 internal static class BriefShape
 {
     private static readonly ObjectShape<PumpFlowPoint> PumpPoint = new(o =>

@@ -2,7 +2,10 @@ using FuelMath.Bench;
 
 namespace FuelMath;
 
-/// <summary>What a bench collected: a volume in a glass, or a mass on a scale, each with the step of the instrument.</summary>
+/// <summary>
+/// The fuel collected on a bench: a volume in a measuring glass or a mass on a scale, each with the resolution of the
+/// instrument.
+/// </summary>
 internal static class CollectedShape
 {
     internal static Shape<CollectedFuel> Shape { get; } =

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What the injectors are told to do.</summary>
+/// <summary>The command to the injectors.</summary>
 internal static class CommandShape
 {
     internal static Shape<FuelCommand> Shape { get; } =
@@ -33,7 +33,7 @@ internal static class CommandShape
 
     private static void Begin(ObjectBuilder<FuelCommand> o, string word, FuelCommandKind kind)
     {
-        o.Is(word.Replace(' ', '-'), "What the injectors are told to do.");
+        o.Is(word.Replace(' ', '-'), "The command to the injectors.");
         o.Kind(word, "Which kind of command it is.", c => c.Kind == kind);
     }
 }

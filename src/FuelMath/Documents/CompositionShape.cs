@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a fuel is made of, by mass.</summary>
+/// <summary>The composition of a fuel by mass.</summary>
 internal static class CompositionShape
 {
     internal static ObjectShape<ElementalComposition> Shape { get; } =

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a network is solved at.</summary>
+/// <summary>The conditions at which a network is solved.</summary>
 internal static class ConditionsShape
 {
     private static readonly ObjectShape<KeyValuePair<string, VolumeFlow>> Command = new(o =>

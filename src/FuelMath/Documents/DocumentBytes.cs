@@ -2,14 +2,14 @@ using System.Text;
 
 namespace FuelMath;
 
-/// <summary>The bytes of a document, not more of them than are allowed.</summary>
+/// <summary>Reads the bytes of a document up to the allowed number.</summary>
 internal static class DocumentBytes
 {
     internal static ReadOnlyMemory<byte> Of(string json)
     {
         ArgumentNullException.ThrowIfNull(json);
 
-        // A character takes a byte or more, so that this much can be said before any is made.
+        // A character has at least one byte, so that this limit can be checked before encoding.
         if (json.Length > DocumentLimits.Bytes)
         {
             throw JsonTree.TooLong(json.Length);
@@ -36,7 +36,7 @@ internal static class DocumentBytes
             throw JsonTree.TooLong(file.Length);
         }
 
-        // A file without a length, such as a pipe, is read up to the limit and one byte more.
+        // A file without a length, such as a pipe, is read up to one byte beyond the limit.
         byte[] bytes = new byte[DocumentLimits.Bytes + 1];
         return bytes.AsMemory(0, file.ReadAtLeast(bytes, bytes.Length, false));
     }

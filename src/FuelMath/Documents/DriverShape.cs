@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What drives a coil.</summary>
+/// <summary>The driver of a coil.</summary>
 internal static class DriverShape
 {
     internal static Shape<InjectorDriver> Shape { get; } =

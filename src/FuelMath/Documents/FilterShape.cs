@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A filter by the points of its loss.</summary>
+/// <summary>A filter by points of flow and pressure loss.</summary>
 internal static class FilterShape
 {
     private static readonly ObjectShape<FilterPoint> Point = new(o =>

@@ -16,7 +16,7 @@ internal static class FuelShape
             OwnFuelShape.Shape
         );
 
-    /// <summary>A fuel as a part of another.</summary>
+    /// <summary>A fuel as a component of another.</summary>
     internal static Shape<Fuel> Part { get; } = new WordOrShape<Fuel>(StandardFuelShapes.Words, Full);
 
     /// <summary>The fuels at the root.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A lambda, as a pure number.</summary>
+/// <summary>A lambda as a pure number.</summary>
 internal sealed class LambdaShape : Shape<Lambda>
 {
     internal static LambdaShape Instance { get; } = new();

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The limits of an assessment, or that common practice gives them.</summary>
+/// <summary>The limits of an assessment, or those of common practice.</summary>
 internal static class LimitsShape
 {
     private const string Own = "own";

@@ -2,8 +2,8 @@ namespace FuelMath;
 
 /// <summary>A line plan as a JSON document, as strict as <see cref="SystemDocument"/>.</summary>
 /// <remarks>
-/// A plan whose joints leak is read and written like any other: ask it with <see cref="LinePlan.Check"/>, and for what to buy
-/// with <see cref="LinePlan.Bill"/>.
+/// A plan with mismatched joints is read and written like any other: check it with <see cref="LinePlan.Check"/>;
+/// <see cref="LinePlan.Bill"/> lists the parts to buy.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="LinePlanDocument" />

@@ -13,7 +13,7 @@ internal static class LineShape
             var from = o.Required("from", TextShape.Name, l => l.From).Says("The node that it starts from.");
             var to = o.Required("to", TextShape.Name, l => l.To).Says("The node that it leads to.");
 
-            // All parts that a document can hold: a new one is one more here.
+            // All parts that a document can represent.
             List<(Property<Line> Property, Func<Fields<Line>, FlowPart> Read)> parts = [];
             var hose = Part("hose", HoseShape.Shape, p => p as Hose ?? (p as FittedHose)?.Hose);
             var fittings = o.Optional("fittings", FittingShape.Shape.List(1, 100), FittingsOf)

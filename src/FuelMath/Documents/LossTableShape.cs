@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A part of which only what it takes from some flows is known.</summary>
+/// <summary>A part known by readings of its pressure loss only.</summary>
 internal static class LossTableShape
 {
     private static readonly ObjectShape<MeasuredLoss> Reading = new(o =>
@@ -17,7 +17,7 @@ internal static class LossTableShape
     internal static ObjectShape<LossTable> Shape { get; } =
         new(o =>
         {
-            o.Is("loss-table", "A part of which only what it takes from some flows is known.");
+            o.Is("loss-table", "A part known by readings of its pressure loss only.");
             var name = o.Named(t => t.Name);
             var readings = o.Required("readings", Reading.List(1, 1000), t => t.Readings)
                 .Says("One or more readings, flow and loss rising.");

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The power of pressure that a static flow was measured to follow.</summary>
+/// <summary>The measured exponent of pressure of a static flow.</summary>
 internal static class MeasuredExponentShape
 {
     internal static ObjectShape<MeasuredExponent> Shape { get; } =

@@ -1,7 +1,10 @@
 namespace FuelMath;
 
-/// <summary>A network as a JSON document, with the same words for its parts as a system, as strict as <see cref="SystemDocument"/>.</summary>
-/// <remarks>It needs no engine and no injectors: any pipe problem can be put to it.</remarks>
+/// <summary>
+/// A network as a JSON document, with the same names for its parts as a system, as strict as
+/// <see cref="SystemDocument"/>.
+/// </summary>
+/// <remarks>It needs no engine and no injectors and can represent any pipe network.</remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="NetworkDocument" />
 /// </example>
@@ -14,20 +17,20 @@ public static class NetworkDocument
 
     /// <summary>Reads a network.</summary>
     /// <param name="json">The document.</param>
-    /// <returns>The network, ready to be solved.</returns>
+    /// <returns>The network.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is null.</exception>
     /// <exception cref="DocumentException">The document is not a network; the message says where and why.</exception>
     public static Network Read(string json) => Read(DocumentBytes.Of(json));
 
     /// <summary>Reads a network from UTF-8 bytes.</summary>
     /// <param name="utf8">The document.</param>
-    /// <returns>The network, ready to be solved.</returns>
+    /// <returns>The network.</returns>
     /// <exception cref="DocumentException">The document is not a network; the message says where and why.</exception>
     public static Network Read(ReadOnlyMemory<byte> utf8) => NetworkShape.Read(JsonTree.Read(utf8));
 
     /// <summary>Reads a network from a file.</summary>
     /// <param name="path">Where the file is.</param>
-    /// <returns>The network, ready to be solved.</returns>
+    /// <returns>The network.</returns>
     /// <exception cref="DocumentException">The file is not a network; the message says where and why.</exception>
     /// <exception cref="IOException">The file can't be read.</exception>
     public static Network ReadFile(string path) => Read(DocumentBytes.OfFile(path));
@@ -36,7 +39,7 @@ public static class NetworkDocument
     /// <param name="network">The network.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="network"/> is null.</exception>
-    /// <exception cref="ArgumentException">A line holds a part of the caller's own; the message names it.</exception>
+    /// <exception cref="ArgumentException">A line has a part that the caller defined; the message names it.</exception>
     public static string Write(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);

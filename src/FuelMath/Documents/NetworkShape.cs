@@ -1,9 +1,11 @@
 namespace FuelMath;
 
-/// <summary>A network: its nodes and lines, and what it is solved at.</summary>
+/// <summary>A network: its nodes, lines and conditions.</summary>
 internal static class NetworkShape
 {
-    /// <summary>What fits into a list. Even a tangle of so many lines takes less than a tenth of a second to prepare.</summary>
+    /// <summary>
+    /// The greatest length of a list. A network of so many lines is prepared in less than a tenth of a second.
+    /// </summary>
     internal const int Most = 4000;
 
     internal static ObjectShape<Network> Shape { get; } =
@@ -23,7 +25,9 @@ internal static class NetworkShape
         });
 
     /// <summary>Reads a network.</summary>
-    /// <exception cref="DocumentException">It is none, or in the form of version 1; the message says what to change.</exception>
+    /// <exception cref="DocumentException">
+    /// It is no network, or has the format of version 1; the message says what to change.
+    /// </exception>
     internal static Network Read(JsonItem item) =>
         item.Member("version") is { Text: "1" } old
             ? throw old.Refuse(

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>The operating points of a document, each with a name of its own.</summary>
+/// <summary>The operating points of a document, with different names.</summary>
 internal sealed class OperatingList
 {
     internal OperatingList(IEnumerable<OperatingPoint> points)

@@ -2,12 +2,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The conditions at which a system is asked about, and a list of them.</summary>
+/// <summary>An operating point, and a list of them.</summary>
 internal static class OperatingPointShape
 {
     private const int Most = 1000;
 
-    /// <summary>The excess at which documents tell what a tank loses, K.</summary>
+    /// <summary>The excess temperature at which documents state the heat loss of a tank, K.</summary>
     private const double Excess = 10;
 
     private static readonly ObjectShape<Humidity> Humid = new(o =>

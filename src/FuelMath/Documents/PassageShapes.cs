@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Passages by their numbers alone.</summary>
+/// <summary>Passages without a name or source.</summary>
 internal static class PassageShapes
 {
     internal static ObjectShape<Pipe> Pipe { get; } =

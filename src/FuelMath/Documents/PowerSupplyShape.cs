@@ -1,6 +1,8 @@
 namespace FuelMath;
 
-/// <summary>What feeds pumps and injectors: two circuits, or a mesh with the names of a source and two loads in it.</summary>
+/// <summary>
+/// The supply of pumps and injectors: two circuits, or a mesh with the names of a source and two loads.
+/// </summary>
 internal static class PowerSupplyShape
 {
     internal static ObjectShape<PowerSupply> Shape { get; } =

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a pump delivers and draws at one voltage.</summary>
+/// <summary>Flow and current of a pump at one voltage.</summary>
 internal static class PumpCurveShape
 {
     private static readonly ObjectShape<PumpPoint> Point = new(o =>
@@ -18,7 +18,7 @@ internal static class PumpCurveShape
     internal static ObjectShape<PumpCurve> Shape { get; } =
         new(o =>
         {
-            o.Is("pump-curve", "What a pump delivers and draws at one voltage.");
+            o.Is("pump-curve", "Flow and current of a pump at one voltage.");
             var voltage = o.Required("voltage", QuantityShapes.Voltage, c => c.Voltage)
                 .Says("Voltage at the pump's terminals.");
             var points = o.Required("points", Point.Knots(), c => c.Points)

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What feeds a pump that has a controller.</summary>
+/// <summary>The controller of a pump.</summary>
 internal static class PumpDriveShape
 {
     internal static UnionShape<PumpDrive> Shape { get; } =

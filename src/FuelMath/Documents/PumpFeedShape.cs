@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What feeds one pump by itself.</summary>
+/// <summary>The feed of one pump.</summary>
 internal static class PumpFeedShape
 {
     internal static ObjectShape<PumpFeed> Shape { get; } =

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What lets a pump join and leave.</summary>
+/// <summary>The switch of a pump.</summary>
 internal static class PumpSwitchShape
 {
     private const string Rising = "Above";
@@ -52,7 +52,7 @@ internal static class PumpSwitchShape
 
     private static void Begin(ObjectBuilder<PumpSwitch> o, string word, PumpSwitchKind kind)
     {
-        o.Is($"switch-by-{word.Replace(' ', '-')}", "What lets a pump join and leave.");
+        o.Is($"switch-by-{word.Replace(' ', '-')}", "The switch of a pump.");
         o.Kind(word, "What it waits for.", s => s.Kind == kind);
     }
 

@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace FuelMath;
 
-/// <summary>Quantities of raw readings: each keeps the unit that it was read in.</summary>
+/// <summary>Quantities of raw readings, which keep the unit of the reading.</summary>
 internal static class RawShapes
 {
     internal static Shape<Pressure> PressureDifference { get; } =

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A reducing regulator by two readings and its measures.</summary>
+/// <summary>A reducing regulator by two readings and its dimensions.</summary>
 internal static class ReducingRegulatorShape
 {
     private static readonly ObjectShape<ReducingReading> Reading = new(o =>

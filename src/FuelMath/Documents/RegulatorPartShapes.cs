@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What both types of regulator are described with.</summary>
+/// <summary>Shapes common to both types of regulator.</summary>
 internal static class RegulatorPartShapes
 {
     internal static ObjectShape<RegulatorRestriction> Restriction { get; } =

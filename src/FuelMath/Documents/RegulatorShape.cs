@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A bypass regulator by two readings and its measures.</summary>
+/// <summary>A bypass regulator by two readings and its dimensions.</summary>
 internal static class RegulatorShape
 {
     private static readonly ObjectShape<RegulatorReading> Reading = new(o =>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The correction of an injector below its linear range, or that there is none.</summary>
+/// <summary>The correction of an injector below its linear range, or none.</summary>
 internal static class ShortPulseShape
 {
     internal static Shape<ShortPulseCorrection> Shape { get; } =

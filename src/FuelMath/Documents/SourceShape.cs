@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Where numbers come from: a key of the list of sources, and a place in the work.</summary>
+/// <summary>The source of numbers: a key of the list of sources, and a place in the work.</summary>
 internal static class SourceShape
 {
     private static readonly ObjectShape<DataSource> Shape = new(o =>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A stage of injectors: where they sit and what the controller believes of them.</summary>
+/// <summary>An injector stage: its seats and the controller's belief.</summary>
 internal static class StageShape
 {
     private static readonly ObjectShape<ControllerBelief> Belief = new(o =>

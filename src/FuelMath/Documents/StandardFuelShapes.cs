@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Fuels that the library knows: by name, or by the figures of a data sheet.</summary>
+/// <summary>Fuels that the library provides: by name, or by the figures of a data sheet.</summary>
 internal static class StandardFuelShapes
 {
-    /// <summary>The fuels that a name is enough for.</summary>
+    /// <summary>The fuels that a document refers to by name alone.</summary>
     internal static ChoiceShape<Fuel> Words { get; } =
         new(
             ("pump gasoline", StandardFuels.PumpGasoline),

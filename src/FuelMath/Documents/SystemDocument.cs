@@ -4,9 +4,9 @@ namespace FuelMath;
 /// <remarks>
 /// <para>
 /// Reading is strict: unknown, repeated and missing properties are errors, and each error names the place, what is
-/// allowed and what was found. Documents are limited in size, depth and number of values, so that a hostile one costs
-/// little. Writing gives canonical text: what is read from it and written again is the same text. Two systems are equal
-/// when their canonical texts are.
+/// allowed and what was found. Documents are limited in size, depth and number of values, so that hostile input costs
+/// little. Writing gives canonical text: reading and writing it again gives the same text. Two systems are equal when
+/// their canonical texts are equal.
 /// </para>
 /// <para>A document of 1 MiB holds a system a hundred times larger than a real one.</para>
 /// </remarks>
@@ -53,7 +53,7 @@ public static class SystemDocument
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="system"/> is null.</exception>
     /// <exception cref="ArgumentException">
-    /// Two different fuels or injectors share a name, or a fuel has properties that no document can hold.
+    /// Two different fuels or injectors share a name, or a fuel has properties that documents can't represent.
     /// </exception>
     public static string Write(FuelSystem system)
     {

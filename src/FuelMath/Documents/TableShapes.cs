@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What tables share: rows, and what happens beyond the edges.</summary>
+/// <summary>Common to tables: rows, and the behavior outside the range.</summary>
 internal static class TableShapes
 {
     private const int MostKnots = 100;

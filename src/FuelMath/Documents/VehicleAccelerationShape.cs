@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>How a vehicle speeds up.</summary>
+/// <summary>The acceleration of a vehicle.</summary>
 internal static class VehicleAccelerationShape
 {
     private static readonly ObjectShape<VehicleAcceleration> Shape = new(o =>

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>The size of a wire as the trade says it: "12 AWG", "2/0 AWG" or "2.5 mm2".</summary>
+/// <summary>The size of a wire in trade notation: "12 AWG", "2/0 AWG" or "2.5 mm2".</summary>
 internal sealed class WireSizeShape : Shape<WireSize>
 {
     private const string Suffix = " AWG";

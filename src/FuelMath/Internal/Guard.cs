@@ -5,18 +5,18 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// Argument checks of the public surface. Each check returns the SI number it passed, so a kernel is only ever handed a
-/// checked one. A message says what was allowed and what came, in the caller's own unit, in invariant culture.
+/// Argument checks of the public surface. Each check returns the SI number that passed, so kernels only get checked
+/// numbers. A message says what is allowed and what was given, in the caller's own unit, in invariant culture.
 /// </summary>
 internal static partial class Guard
 {
     /// <summary>
-    /// How far past an edge, relative to the span, a value still counts as the edge. A pressure that went to another
-    /// unit and back comes home 2e-12 off.
+    /// The relative distance beyond an edge at which a value still counts as the edge. Conversion of a pressure to
+    /// another unit and back may change it by 2e-12.
     /// </summary>
     internal const double EdgeTolerance = 1e-9;
 
-    /// <summary>The greatest number of a table or a reading: squares of it, and differences, are still finite.</summary>
+    /// <summary>The greatest number of a table or a reading: its square, and differences, are still finite.</summary>
     internal const double Largest = 1e150;
 
     internal static double Finite<T>(
@@ -50,7 +50,7 @@ internal static partial class Guard
             ? si
             : throw Refused(value, si, "finite and greater than zero", 0, true, paramName, part);
 
-    /// <summary>A closed range, whose edges have a tolerance; the number that comes back lies inside.</summary>
+    /// <summary>A closed range with a tolerance at its edges; the returned number lies inside.</summary>
     internal static double InRange<T>(
         T value,
         double si,
@@ -82,8 +82,8 @@ internal static partial class Guard
     }
 
     /// <summary>
-    /// A value on the axis of a table, whose edges have a tolerance; the number that comes back lies inside. The message
-    /// speaks in the caller's unit.
+    /// A value on the axis of a table with a tolerance at its edges; the returned number lies inside. The message uses
+    /// the caller's unit.
     /// </summary>
     internal static double InTable<T>(
         string table,
@@ -166,7 +166,7 @@ internal static partial class Guard
             ? throw new ArgumentException("Must be a name, not blank.", paramName)
             : OneLine(value, paramName);
 
-    /// <summary>A text that stays in its place in a report: a name with a line feed would forge a line of it.</summary>
+    /// <summary>A text without line breaks: a name with a line feed could forge a line of a report.</summary>
     internal static string OneLine(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         Echo.ControlAt(value) is >= 0 and int at
             ? throw new ArgumentException(
@@ -178,7 +178,7 @@ internal static partial class Guard
             )
             : value;
 
-    /// <summary>The exception for a quantity that is not what is allowed.</summary>
+    /// <summary>The exception for a quantity outside its range.</summary>
     internal static RefusedValueException OutOfRange(
         IQuantity value,
         string allowed,
@@ -186,14 +186,14 @@ internal static partial class Guard
         string? part = null
     ) => Refused(value, double.NaN, allowed, null, false, paramName, part);
 
-    /// <summary>The exception for a pure number that is not what is allowed.</summary>
+    /// <summary>The exception for a pure number outside its range.</summary>
     internal static RefusedValueException OutOfRange(
         double value,
         string allowed,
         [CallerArgumentExpression(nameof(value))] string paramName = ""
     ) => Refused(value, allowed, null, false, paramName);
 
-    /// <summary>The exception for a pressure that is not what is allowed, in a sentence of its own; numbers in bar.</summary>
+    /// <summary>The exception for a pressure outside its range, with its own sentence; numbers in bar.</summary>
     internal static RefusedValueException OutOfRange(
         object value,
         double pascals,
@@ -209,7 +209,7 @@ internal static partial class Guard
         return new(paramName, value, range, "bar", part);
     }
 
-    /// <summary>The exception for data that have no answer, where no residual says by how much.</summary>
+    /// <summary>The exception for data without a solution, where there is no residual to report.</summary>
     internal static NoSolutionException NoSolution(string sought, string reason) =>
         new(sought, reason, "", double.NaN, 0);
 

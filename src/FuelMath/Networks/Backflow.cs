@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>What an opening does when the pressure behind it is the higher one.</summary>
+/// <summary>The behavior of an opening when the downstream pressure is higher.</summary>
 public enum Backflow
 {
-    /// <summary>It shuts: nothing flows backwards.</summary>
+    /// <summary>It closes: nothing flows backwards.</summary>
     Prevented,
 
     /// <summary>It flows backwards by the same law.</summary>

@@ -4,8 +4,8 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// What a link says at a flow: Up x upstream pressure - Down x downstream pressure = Loss(flow). A weight is zero where
-/// a regulator does not feel that side.
+/// The equation of a link at a flow: Up x upstream pressure - Down x downstream pressure = Loss(flow). The weight of a
+/// side without influence on a regulator is zero.
 /// </summary>
 internal readonly struct Balance<T>
     where T : struct, IScalar<T>

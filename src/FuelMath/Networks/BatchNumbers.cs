@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>The results of many points, in SI numbers: one row a quantity, one column a point.</summary>
+/// <summary>The results of many points, in SI numbers: one row per quantity, one column per point.</summary>
 internal sealed class BatchNumbers
 {
-    // From row to row an odd number of cache lines, so that the rows of one point do not crowd one place of the cache.
+    // The stride is an odd number of cache lines, so that the rows of one point do not map to the same cache set.
     private readonly int stride;
     private readonly double[] pressure;
     private readonly double[] flow;
@@ -16,7 +16,7 @@ internal sealed class BatchNumbers
         (Iterations, Refusal) = (new double[count], new Exception?[count]);
     }
 
-    /// <summary>The most points of a network whose pressures and flows fit an array each.</summary>
+    /// <summary>The largest number of points of a network whose pressures and flows fit into one array each.</summary>
     internal static int MostPoints(NetworkPlan plan) =>
         (Array.MaxLength / Math.Max(Math.Max(plan.Unknown, plan.Links.Length), 1)) - 16;
 
@@ -27,9 +27,9 @@ internal sealed class BatchNumbers
     /// <summary>Why a point has no state.</summary>
     internal Exception?[] Refusal { get; }
 
-    /// <summary>Pressures of a junction, Pa gauge; not a number where one is not determined.</summary>
+    /// <summary>Pressures of a junction, Pa gauge; NaN where one is not determined.</summary>
     internal Span<double> PressureRow(int node) => pressure.AsSpan(checked(node * stride), Count);
 
-    /// <summary>Flows in a link, m³/s; none through what is shut.</summary>
+    /// <summary>Flows in a link, m³/s; zero through closed links.</summary>
     internal Span<double> FlowRow(int link) => flow.AsSpan(checked(link * stride), Count);
 }

@@ -5,12 +5,12 @@ namespace FuelMath;
 
 /// <summary>Solves the points of a batch in the widest vectors of the machine, on all cores.</summary>
 /// <remarks>
-/// Each number of a vector ends as if it stood alone, so that a point's result depends neither on its place nor on its
-/// neighbors. A number that does not end in the usual state is looked at by itself, from the same numbers.
+/// Each lane of a vector is solved independently, so a point's result depends neither on its place nor on its
+/// neighbors. A lane that does not end in the usual state is judged separately, from the same numbers.
 /// </remarks>
 internal sealed class BatchRunner
 {
-    /// <summary>Vectors between two looks at the cancellation, and two reports.</summary>
+    /// <summary>Vectors between two checks for cancellation, and two reports.</summary>
     private const int AtOnce = 64;
 
     private readonly NetworkPlan plan;
@@ -30,7 +30,7 @@ internal sealed class BatchRunner
             ? RunIn<WideLane>(count, progress, cancellation)
             : RunIn<Lane>(count, progress, cancellation);
 
-    /// <summary>One point by itself.</summary>
+    /// <summary>One point separately.</summary>
     internal NetworkState StateAt(int point) =>
         Vector512.IsHardwareAccelerated ? StateIn<WideLane>(point) : StateIn<Lane>(point);
 
@@ -68,7 +68,7 @@ internal sealed class BatchRunner
         return numbers;
     }
 
-    /// <summary>All points on one core, to time it.</summary>
+    /// <summary>All points on one core, for timing.</summary>
     internal BatchNumbers RunOnOneCore(int count) =>
         Vector512.IsHardwareAccelerated ? OnOneCore<WideLane>(count) : OnOneCore<Lane>(count);
 
@@ -147,7 +147,7 @@ internal sealed class BatchRunner
         return work.Solve(warm);
     }
 
-    /// <summary>Where nothing is cut off, no pump stalls, and every pump runs inside its data.</summary>
+    /// <summary>The usual state: nothing is cut off, no pump is stalled, and every pump is within its data.</summary>
     private Mask<T> IsUsual<T>(NetworkWork<T> work, T noFlow)
         where T : struct, ILane<T>
     {
@@ -161,7 +161,7 @@ internal sealed class BatchRunner
         return usual;
     }
 
-    /// <summary>A link's flow as a state shows it.</summary>
+    /// <summary>A link's flow as shown by a state.</summary>
     private T Shown<T>(NetworkWork<T> work, int link, T noFlow)
         where T : struct, ILane<T>
     {
@@ -206,7 +206,9 @@ internal sealed class BatchRunner
         numbers.Iterations[point] = state.Iterations;
     }
 
-    /// <summary>The verdict on one number; a point that a warm start did not solve is tried from a cold one.</summary>
+    /// <summary>
+    /// The verdict on one lane; a point that a warm start did not solve is solved again from a cold one.
+    /// </summary>
     private void Judge<T>(NetworkWork<Real> one, NetworkWork<T> work, int number, int point, bool solved)
         where T : struct, ILane<T>
     {
@@ -225,7 +227,7 @@ internal sealed class BatchRunner
             }
             catch (NoSolutionException) when (start is not null)
             {
-                // A cold start says whether there is a state.
+                // The cold start decides whether there is a state.
             }
         }
 

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>
 /// A bypass regulator, one way: upstream = max(held + slope q - influence x downstream, downstream + open q|q|).
 /// </summary>
-/// <remarks>The three states come out of one rising law: seated below no flow, regulating, and fully open.</remarks>
+/// <remarks>One rising law covers the three states: seated (below zero flow), regulating, and fully open.</remarks>
 internal struct BypassLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {

@@ -5,7 +5,7 @@ namespace FuelMath;
 
 /// <summary>
 /// q = min(commanded, C sqrt(dp)), nothing backwards, as a rising law: (q/C)^2, very steep above the commanded flow and
-/// below zero. Commanded zero is shut.
+/// below zero. A command of zero is closed.
 /// </summary>
 internal struct CappedLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
@@ -32,7 +32,7 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     {
         Set(settings[0], settings[1]);
 
-        // A warm start begins at the new command: below it the law is so flat that Newton would first overshoot.
+        // A warm start begins at the new command: below it the law is so flat that Newton's method would overshoot.
         return T.Select(T.Less(first, commanded), flow, first);
     }
 
@@ -69,7 +69,7 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
     {
-        // At the commanded flow itself the law is already steep, so that a shut injector starts shut.
+        // At the commanded flow itself the law is already steep, so that a closed injector starts closed.
         Dual<T> none = Dual<T>.Of(0);
         Dual<T> outside = Dual<T>.Select(
             Dual<T>.Less(flow, commanded),

@@ -5,12 +5,10 @@ namespace FuelMath;
 /// <summary>A check valve: it opens at a pressure difference, and nothing flows backwards.</summary>
 /// <remarks>
 /// <para>
-/// With a spring it is a relief valve: a higher pressure behind it raises the one at which it opens. Keep its way back
-/// clear. One with its source, whose opening a system warns of, is a ReliefValve.
+/// With a spring it is a relief valve: a higher pressure downstream raises its opening pressure. Keep its return clear.
+/// For a valve with a source and a finding when it opens use ReliefValve.
 /// </para>
-/// <para>
-/// Source: [Common-practice] loss in a short passage with the square of flow.
-/// </para>
+/// <para>Source: [Common-practice] loss in a short passage with the square of flow.</para>
 /// </remarks>
 public sealed class CheckValve : FlowPart
 {
@@ -18,10 +16,10 @@ public sealed class CheckValve : FlowPart
 
     /// <summary>Describes a check valve.</summary>
     /// <param name="openingDifferentialPressure">The difference at which it opens; not negative.</param>
-    /// <param name="openLoss">What it loses beyond that; greater than zero.</param>
+    /// <param name="openLoss">The additional pressure loss at a flow; greater than zero.</param>
     /// <param name="openFlow">The flow of that loss, which grows with its square; greater than zero.</param>
     /// <param name="density">Density of the fluid of that loss; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public CheckValve(Pressure openingDifferentialPressure, Pressure openLoss, VolumeFlow openFlow, Density density)
     {
         double q = Guard.Positive(openFlow, openFlow.InSi());
@@ -39,7 +37,7 @@ public sealed class CheckValve : FlowPart
     /// <summary>The difference at which it opens.</summary>
     public Pressure OpeningDifferentialPressure { get; }
 
-    /// <summary>What it loses beyond that at <see cref="OpenFlow"/>.</summary>
+    /// <summary>The additional pressure loss at <see cref="OpenFlow"/>.</summary>
     public Pressure OpenLoss { get; }
 
     /// <summary>The flow of that loss.</summary>

@@ -1,11 +1,11 @@
 namespace FuelMath;
 
-/// <summary>From which side a pump whose curve has a hump comes to a steady flow, where it could stay at several.</summary>
+/// <summary>The side from which a pump with a humped curve approaches a steady flow, if there are several.</summary>
 public enum ComingFrom
 {
-    /// <summary>Its flow grew from nothing: it stays at the least flow at which it meets the network.</summary>
+    /// <summary>Its flow increased from zero: it stays at the least stable flow.</summary>
     NoFlow,
 
-    /// <summary>Its flow shrank from free delivery: it stays at the greatest.</summary>
+    /// <summary>Its flow decreased from free delivery: it stays at the greatest.</summary>
     FreeFlow,
 }

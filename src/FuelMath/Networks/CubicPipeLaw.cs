@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A straight passage with minor losses as general water-network engines compute it.</summary>
+/// <summary>A straight passage with minor losses as computed by general water-network engines.</summary>
 internal struct CubicPipeLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {

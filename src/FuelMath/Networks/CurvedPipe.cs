@@ -2,10 +2,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A passage bent all along its length, by its measures alone, such as a coil of tube: it costs more than a straight one.</summary>
+/// <summary>
+/// A passage curved along its whole length, such as a coil of tube, by its dimensions alone: it loses more than a
+/// straight one.
+/// </summary>
 /// <remarks>
 /// <para>
-/// Its friction is that of <see cref="Formulas.CurvedFriction.Factor"/>; a flow above what the law was measured for is
+/// Its friction is that of <see cref="Formulas.CurvedFriction.Factor"/>; a flow beyond the measured range of the law is
 /// refused after the solution. Source: [White-1929]; [Ito-1959].
 /// </para>
 /// </remarks>
@@ -19,7 +22,7 @@ public sealed class CurvedPipe : FlowPart
     /// <param name="roughness">Roughness of the wall; 0 to a twentieth of the bore.</param>
     /// <param name="lossCoefficient">Sum of loss coefficients of its ends, for this bore; not negative.</param>
     /// <param name="coilDiameter">Diameter of the curve of its center line, 16.4 to 300 bores.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public CurvedPipe(Length length, Length bore, Length roughness, Ratio lossCoefficient, Length coilDiameter)
     {
         law = PartMath.CurvedPipe(length, bore, roughness, lossCoefficient, coilDiameter);

@@ -3,7 +3,9 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A passage that is bent all along its length, with minor losses: see <see cref="CurvedFriction.Factor"/>.</summary>
+/// <summary>
+/// A passage that is curved along its whole length, with minor losses: see <see cref="CurvedFriction.Factor"/>.
+/// </summary>
 /// <remarks>The root of the implicit law is kept as in <see cref="PipeLaw{T}"/>.</remarks>
 internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
@@ -64,6 +66,6 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     /// <summary>The Reynolds number of a flow.</summary>
     internal readonly T ReynoldsAt(T flow) => passage.ReynoldsPerFlow * T.Abs(flow);
 
-    /// <summary>By how much a flow lies beyond what the law was measured for.</summary>
+    /// <summary>The flow in excess of the measured range of the law.</summary>
     public readonly T Trespass(T flow) => T.Max(T.Abs(flow) - most, T.Of(0));
 }

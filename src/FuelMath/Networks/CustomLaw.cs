@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A caller's law as the solver sees it.</summary>
+/// <summary>A caller's law in the form of the solver.</summary>
 internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
     where T : struct, IScalar<T>
     where TLaw : struct, IFlowLaw
@@ -50,7 +50,7 @@ internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
         return new(loss);
     }
 
-    /// <summary>The flow, where the loss falls; the state there need not be the only one.</summary>
+    /// <summary>The flow where the loss falls: the state there may not be the only one.</summary>
     public T Trespass(T flow)
     {
         T rate = law.Loss(new FlowPoint<Dual<T>>(Dual<T>.Variable(flow), density, viscosity)).Rate;

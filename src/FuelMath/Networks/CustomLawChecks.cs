@@ -3,21 +3,23 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a caller's law is held to before the solver trusts it.</summary>
+/// <summary>The checks of a caller's law.</summary>
 internal static class CustomLawChecks
 {
     private const int Samples = 20;
 
-    /// <summary>How far lanes may differ from plain numbers: their logarithm and power round otherwise.</summary>
+    /// <summary>
+    /// Relative tolerance between lanes and plain numbers: their logarithm and power round differently.
+    /// </summary>
     private const double SameInLanes = 1e-12;
 
-    // Around what a fuel path carries, hot and thin to cold and thick: kg/m³, Pa s.
+    // The range of fluids in a fuel path, from hot to cold: kg/m³, Pa s.
     private const double LeastDensity = 600;
     private const double GreatestDensity = 1000;
     private const double LeastViscosity = 2e-4;
     private const double GreatestViscosity = 5e-3;
 
-    /// <summary>Refuses a law that can't be solved with.</summary>
+    /// <summary>Refuses a law that can't be solved.</summary>
     /// <exception cref="ArgumentException">It can't.</exception>
     internal static void All<TLaw>(string name, TLaw law, double usualFlow)
         where TLaw : struct, IFlowLaw
@@ -68,7 +70,7 @@ internal static class CustomLawChecks
         }
     }
 
-    /// <summary>A law that branches on a value says something else where several numbers go at once.</summary>
+    /// <summary>Refuses a law that branches on a value: it gives other results for several numbers at once.</summary>
     private static void IsSameIn<TLaw, T>(string name, TLaw law, double usualFlow, double density, double viscosity)
         where TLaw : struct, IFlowLaw
         where T : struct, ILane<T>
@@ -103,7 +105,7 @@ internal static class CustomLawChecks
         }
     }
 
-    /// <summary>From none to a hundred times the usual flow, either way.</summary>
+    /// <summary>From zero to a hundred times the usual flow, in either direction.</summary>
     private static double FlowAt(double usual, int sample) =>
         sample == 0 ? 0 : Math.Sign(sample) * usual * Math.Pow(10, (4.0 * Math.Abs(sample) / Samples) - 2);
 

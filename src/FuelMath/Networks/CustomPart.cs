@@ -2,13 +2,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A part whose law the caller wrote.</summary>
+/// <summary>A part with a caller's own law.</summary>
 /// <typeparam name="TLaw">The law: a readonly struct.</typeparam>
 /// <remarks>
 /// <para>
-/// It lets flow through both ways; where nothing may flow back, put a check valve behind it. When it is made, the law
-/// is tried at flows from a hundredth to a hundred times the usual one, both ways, in thin and in thick fluids. Where
-/// it falls at a flow that a solution finds, the solution is refused with the name of the line.
+/// Flow is possible in both directions; add a check valve where nothing may flow back. The constructor checks the law
+/// at flows from a hundredth to a hundred times the usual one, in both directions, with fluids of low and high
+/// viscosity. If the law falls at the flow of a solution, the solution is refused with the name of the line.
 /// </para>
 /// </remarks>
 /// <example>
@@ -19,13 +19,15 @@ public sealed class CustomPart<TLaw> : FlowPart
 {
     private readonly CustomSettings<TLaw> law;
 
-    /// <summary>Makes a part of a law.</summary>
+    /// <summary>Creates a part from a law.</summary>
     /// <param name="name">Its name in messages; not blank.</param>
     /// <param name="law">The law.</param>
-    /// <param name="usualFlow">A flow as it usually is; greater than zero. Solving starts there; the answer does not depend on it.</param>
+    /// <param name="usualFlow">
+    /// A typical flow; greater than zero. The solution starts there and does not depend on it.
+    /// </param>
     /// <exception cref="ArgumentException">
-    /// The name is blank, or the law is not zero at no flow, does not rise with flow, is not finite, or says something else
-    /// where several numbers are read at once.
+    /// The name is blank, or the law is not zero at no flow, does not rise with flow, is not finite, or gives other
+    /// results for several numbers at once.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The usual flow is not greater than zero.</exception>
     public CustomPart(string name, TLaw law, VolumeFlow usualFlow)
@@ -39,7 +41,7 @@ public sealed class CustomPart<TLaw> : FlowPart
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>A flow as it usually is.</summary>
+    /// <summary>A typical flow.</summary>
     public VolumeFlow UsualFlow { get; }
 
     /// <inheritdoc />

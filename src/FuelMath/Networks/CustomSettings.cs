@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A caller's law, and where solving starts with it.</summary>
+/// <summary>A caller's law, and its starting flow.</summary>
 internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LawSettings
     where TLaw : struct, IFlowLaw
 {
@@ -16,7 +16,7 @@ internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LawSettings
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, CustomLaw<T, TLaw>>(ends, parts);
 
-    /// <summary>Where the law falls, there may be other states.</summary>
+    /// <summary>Where the law falls there may be other states.</summary>
     /// <inheritdoc />
     internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance)
     {

@@ -5,13 +5,12 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// Sparse elimination of the nodes of a network: order and fill are found once from its shape, then the program is played
-/// back on any scalar.
+/// Sparse elimination of the nodes of a network: order and fill-in are found once from its structure, then reused in
+/// any scalar.
 /// </summary>
 /// <remarks>
-/// The node with the fewest neighbors goes first, which keeps the fill small on anything that looks like a pipe
-/// network. Immutable; safe to share between threads.
-/// Source: [Tinney-Walker-1967] the second ordering scheme; [Grassmann-1985] elimination without subtraction.
+/// The node with the fewest neighbors goes first, which keeps the fill-in small for pipe networks. Source:
+/// [Tinney-Walker-1967] the second ordering scheme; [Grassmann-1985] elimination without subtraction.
 /// </remarks>
 internal sealed class Elimination
 {
@@ -33,22 +32,23 @@ internal sealed class Elimination
         Slots = restBegin + (rest.Length * rest.Length);
     }
 
-    /// <summary>How many numbers the matrix holds: one a node, then one for each ordered pair of neighbors.</summary>
+    /// <summary>Number of elements of the matrix: one per node, then one for each ordered pair of neighbors.</summary>
     internal int Slots { get; }
 
-    /// <summary>How many nodes are treated as if all were neighbors of all.</summary>
+    /// <summary>Number of nodes treated as a full matrix.</summary>
     internal int Rest => rest.Length;
 
-    /// <summary>Where the matrix holds what a node gives away to given pressures.</summary>
+    /// <summary>The slot of a node's conductance to given pressures.</summary>
     internal static int Slot(int node) => node;
 
-    /// <summary>Where the matrix holds by how much a pressure moves another node's balance.</summary>
+    /// <summary>The slot of the derivative of one node's balance by another's pressure.</summary>
     internal int Slot(int row, int column) => slots[(row, column)];
 
-    /// <summary>Solves in place: the matrix is used up, the right side becomes the answer.</summary>
+    /// <summary>Solves in place: the matrix is overwritten, the right side becomes the solution.</summary>
     /// <remarks>
-    /// What leaves a node arrives somewhere, so that the diagonal is the sum of its column and need not be stored. It is
-    /// never found by subtraction, and a region that hangs on shut parts alone comes out as exactly as any other.
+    /// Flow that leaves one node enters another, so each diagonal element is the sum of its column and is not stored.
+    /// Without subtraction there is no cancellation: a region connected only by closed parts is solved as accurately as
+    /// any other.
     /// </remarks>
     internal void Solve<T>(T[] matrix, T[] right)
         where T : struct, IScalar<T>
@@ -154,7 +154,9 @@ internal sealed class Elimination
         }
     }
 
-    /// <summary>Adds a multiple of one row to another. Plain numbers go several at once, with the same bits.</summary>
+    /// <summary>
+    /// Adds a multiple of one row to another. Plain numbers are processed several at once, with the same bits.
+    /// </summary>
     private static void AddMultiple<T>(Span<T> to, T factor, ReadOnlySpan<T> row)
         where T : struct, IScalar<T>
     {

@@ -2,18 +2,20 @@ using System.Runtime.InteropServices;
 
 namespace FuelMath;
 
-/// <summary>Finds in which order the nodes of a network are eliminated, and writes down every step of it.</summary>
+/// <summary>Finds the elimination order of the nodes of a network, and records every step.</summary>
 /// <remarks>
-/// The node with the fewest neighbors goes first; of several, the one that was named first. What is left when all
-/// nodes have nearly all others as neighbors is a tangle, which is treated as full: finding its places one by one would
-/// cost more than the zeros in it. Used once, by one thread.
+/// The node with the fewest neighbors goes first; of several, the first one given. When the remaining nodes are nearly
+/// all neighbors, they are treated as a full matrix, which costs less than sparse bookkeeping. Used once, by one
+/// thread.
 /// </remarks>
 internal sealed class EliminationOrder
 {
-    /// <summary>A smaller rest is never treated as full.</summary>
+    /// <summary>The least number of remaining nodes treated as full.</summary>
     private const int LeastRest = 24;
 
-    /// <summary>A rest is treated as full when each of its nodes has at least this part of the others as neighbors.</summary>
+    /// <summary>
+    /// The remaining nodes are treated as full when each has at least this fraction of the others as neighbors.
+    /// </summary>
     private const double Full = 0.4;
 
     private readonly List<int>[] near;
@@ -51,7 +53,7 @@ internal sealed class EliminationOrder
     /// <summary>The slots of the edges that were given, by row and column.</summary>
     internal Dictionary<(int Row, int Column), int> Given { get; } = [];
 
-    /// <summary>How many slots there are, without those of the rest.</summary>
+    /// <summary>Number of slots, without those of the rest.</summary>
     internal int Slots { get; }
 
     /// <summary>
@@ -66,7 +68,7 @@ internal sealed class EliminationOrder
     /// <summary>The nodes that are left to be treated as full.</summary>
     internal int[] Rest { get; private set; } = [];
 
-    /// <summary>What is known of the rest: row and column among its nodes, and the slot.</summary>
+    /// <summary>The known elements of the rest: row and column among its nodes, and the slot.</summary>
     internal (int Row, int Column, int Slot)[] InRest { get; private set; } = [];
 
     private void Run()
@@ -78,7 +80,7 @@ internal sealed class EliminationOrder
         int left = near.Length;
         while (waiting.TryDequeue(out int pivot, out (int Degree, int Node) at))
         {
-            // An entry whose node has gone, or has other neighbors by now, is an old one.
+            // An entry is outdated if its node is eliminated or its number of neighbors has changed.
             if (gone[pivot] || at.Degree != near[pivot].Count)
             {
                 continue;
@@ -119,7 +121,7 @@ internal sealed class EliminationOrder
         }
     }
 
-    /// <summary>Takes a node out of another's neighbors and gives the slot that they had.</summary>
+    /// <summary>Removes a node from another's neighbors and returns their slot.</summary>
     private int Forget(int node, int neighbor)
     {
         List<int> list = near[node];
@@ -131,10 +133,10 @@ internal sealed class EliminationOrder
         return slot;
     }
 
-    /// <summary>Makes a node a neighbor of all the others around a pivot, and writes down where.</summary>
+    /// <summary>Makes a node a neighbor of all others around a pivot, and records the slots.</summary>
     private void Join(int node, List<int> around)
     {
-        // Places count from one, so that zero says that there is none.
+        // Places count from one, so that zero means none.
         List<int> list = near[node];
         int before = list.Count;
         for (int k = 0; k < before; k++)

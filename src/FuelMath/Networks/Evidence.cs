@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What a solution knows of its own quality, in SI; node -1 where all balances are exact.</summary>
+/// <summary>The residuals of a solution, in SI units; node -1 where all balances are exact.</summary>
 internal readonly struct Evidence(int iterations, double imbalance, int imbalanceNode, double error, int errorLink)
 {
     internal readonly int Iterations = iterations;

@@ -4,8 +4,8 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// Regulators without slope that hold the pressure of one node: where they hold the same, no equation says how much flows
-/// through which.
+/// Regulators without slope that hold the pressure of one node: if they hold the same pressure, the equations do not
+/// determine the flow through each.
 /// </summary>
 internal sealed class FlatHolders
 {
@@ -21,7 +21,7 @@ internal sealed class FlatHolders
                 .Select(g => g.Select(l => l.Index).ToArray()),
         ];
 
-    /// <summary>What a state leaves open, in sentences; empty where nothing.</summary>
+    /// <summary>Sentences on flows that a state does not determine; empty where all are determined.</summary>
     internal ImmutableArray<string> Remarks(NetworkWork<Real> work)
     {
         if (groups.IsEmpty)
@@ -50,7 +50,9 @@ internal sealed class FlatHolders
     private static int HeldNode(NetworkPlan plan, int link) =>
         plan.Links[link].Law is RegulatorSettings { Bypass: true } ? plan.From[link] : plan.To[link];
 
-    /// <summary>Whether it just opens, at the flow that it has and at none: it would pass more or less at this pressure.</summary>
+    /// <summary>
+    /// Whether its law is met both at its flow and at zero flow, so that its flow at this pressure is not determined.
+    /// </summary>
     private static bool IsHolding(NetworkWork<Real> work, int link)
     {
         double held = Math.Abs(work.Pressure[HeldNode(work.Plan, link)].Value);

@@ -2,46 +2,45 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Anything that fuel passes between two places: a hose, a filter, a pump, a regulator.</summary>
+/// <summary>Any part through which fuel flows between two nodes: a hose, a filter, a pump, a regulator.</summary>
 /// <remarks>
-/// Only the library derives from it: a part names the law by which it takes or gives pressure, and answers what findings,
-/// leak tests and estimates ask, so that nothing outside looks at which part it is. Parts are immutable and safe to share between threads; equality is by
-/// reference.
+/// Only the library derives from it: a part names its pressure law, and provides its findings, leak places and
+/// estimates, so that no code outside depends on the type of part.
 /// </remarks>
 public abstract class FlowPart
 {
     private protected FlowPart() { }
 
-    /// <summary>Its law with its settings. Asked once for each network.</summary>
+    /// <summary>Its law with its settings. Called once for each network.</summary>
     internal abstract LawSettings Law { get; }
 
-    /// <summary>What has to be said of a point, beside its fluid, before it can be read there.</summary>
+    /// <summary>The inputs that the part needs at an operating point, besides the fluid.</summary>
     internal virtual PartNeeds Needs => PartNeeds.None;
 
-    /// <summary>What is read of it in one solve, for a part that changes from point to point; else null.</summary>
+    /// <summary>Its reading in one solve, for a part that changes from point to point; else null.</summary>
     internal virtual PartReading? Reading() => null;
 
-    /// <summary>Whether it does nothing but take pressure from what flows in it: no pump, and nothing with a spring.</summary>
+    /// <summary>Whether it only causes a pressure loss: no pump, and nothing with a spring.</summary>
     internal virtual bool IsPassage => true;
 
-    /// <summary>Whether pressure that is shut in on one side of it stays there, the pumps standing still.</summary>
+    /// <summary>Whether it traps pressure on one side when the pumps are stopped.</summary>
     internal virtual bool ShutsIn => false;
 
-    /// <summary>Where inside it a pressure that is shut in may get lost.</summary>
+    /// <summary>Where trapped pressure may leak inside it.</summary>
     internal virtual LeakPlaces LeakPlaces => LeakPlaces.None;
 
-    /// <summary>The fuel in it, m³; null where nobody knows.</summary>
+    /// <summary>The fuel in it, m³; null where not known.</summary>
     internal virtual double? VolumeSi => null;
 
-    /// <summary>The names of those of its fittings whose losses are estimates.</summary>
+    /// <summary>The names of its fittings with estimated losses.</summary>
     internal virtual ImmutableArray<string> Estimated => [];
 
-    /// <summary>Why it can't be in a line by itself, a sentence; null where it can.</summary>
+    /// <summary>Why it can't be a line by itself, a sentence; null if it can.</summary>
     internal virtual string? WhyNoLine => null;
 
     /// <summary>Why a fuel system can't hold it, a clause; null where it can.</summary>
     internal virtual string? WhyNoSystem => null;
 
-    /// <summary>What is to be said of it in a solved state.</summary>
+    /// <summary>Its findings in a solved state.</summary>
     internal virtual IEnumerable<Finding> FindingsAt(PartState at) => [];
 }

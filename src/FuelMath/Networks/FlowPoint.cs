@@ -3,24 +3,26 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a law of one's own is asked at: a flow, and the fluid that flows. SI.</summary>
+/// <summary>The argument of a caller's law: the flow and the fluid, in SI units.</summary>
 /// <typeparam name="T">The scalar type.</typeparam>
-/// <remarks>Lives on the stack for one call. The default value is not a valid point.</remarks>
+/// <remarks>Exists on the stack for one call. The default value is not a valid point.</remarks>
 public readonly ref struct FlowPoint<T>
     where T : struct, IScalar<T>
 {
-    /// <summary>Below this Reynolds number a friction factor stays: its loss at no flow is then zero, not undefined.</summary>
+    /// <summary>
+    /// Below this Reynolds number the friction factor is constant, so that the loss at no flow is zero, not undefined.
+    /// </summary>
     private const double LeastReynolds = 1e-6;
 
     private readonly ref KeptRoot<T> kept;
 
-    /// <summary>A point by itself, to try a law out.</summary>
+    /// <summary>A single point, for trying a law.</summary>
     /// <param name="flow">Volume flow, m³/s, of either sign.</param>
     /// <param name="density">Density of the fluid, kg/m³; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fluid, Pa·s; greater than zero.</param>
     public FlowPoint(T flow, T density, T viscosity) => (Flow, Density, Viscosity) = (flow, density, viscosity);
 
-    /// <summary>A point in a solve, where the root of friction is kept between iterations.</summary>
+    /// <summary>A point in a solve, with the friction root kept between iterations.</summary>
     internal FlowPoint(T flow, T density, T viscosity, ref KeptRoot<T> kept)
         : this(flow, density, viscosity) => this.kept = ref kept;
 
@@ -34,22 +36,22 @@ public readonly ref struct FlowPoint<T>
     public T Viscosity { get; }
 
     /// <summary>
-    /// The Darcy friction factor in any regime: <see cref="Friction.Factor"/>, at the cost of a formula without a root where
-    /// the solver asks again and again.
+    /// The Darcy friction factor in any regime: <see cref="Friction.Factor"/>, without solving the implicit law anew in
+    /// each iteration of a solver.
     /// </summary>
-    /// <param name="reynolds">Reynolds number; not negative. Below 1e-6 the factor stays what it is there.</param>
+    /// <param name="reynolds">Reynolds number; not negative. Below 1e-6 the factor is constant.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
     /// <returns>The factor.</returns>
     /// <remarks>
-    /// The solver keeps one root for a part: the first factor that a law asks for at a point uses it, further ones are solved
-    /// in full. Source: [White-2003] section 6.4; [Colebrook-1939]; [Common-practice] the straight passage.
+    /// The solver keeps one root per part: the first factor of a law at a point uses it, further ones are solved in
+    /// full. Source: [White-2003] section 6.4; [Colebrook-1939]; [Common-practice] the straight passage.
     /// </remarks>
     public T FrictionFactor(T reynolds, T relativeRoughness) =>
         Unsafe.IsNullRef(ref kept) || kept.IsUsed
             ? Solved(reynolds, relativeRoughness)
             : Kept(ref kept, reynolds, relativeRoughness);
 
-    /// <remarks>Neither way is inlined: both in one method crowd each other, and the law, out of the registers.</remarks>
+    /// <remarks>Neither branch is inlined: both in one method would need too many registers.</remarks>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Kept(ref KeptRoot<T> kept, T reynolds, T relativeRoughness)
     {

@@ -2,14 +2,15 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>How much a network that can't meet its draws could give, for the words of its refusal.</summary>
+/// <summary>The greatest supply of a network that can't meet its draws, for the text of its refusal.</summary>
 internal static class GreatestDraws
 {
     private const int Halvings = 40;
 
     /// <summary>
-    /// The end of a sentence: what the pumps give at most when the draws shrink together until no drawing node is below
-    /// ambient pressure. A full stop where that can't be said: no pumps, nothing drawn, a hump, or outside a pump's data.
+    /// The end of a sentence: the greatest flow of the pumps when all draws are reduced together until no drawing node
+    /// is below ambient pressure. Only a full stop where that is not known: no pumps, no draws, a humped curve, or
+    /// outside a pump's data.
     /// </summary>
     internal static string Words(NetworkWork<Real> work)
     {
@@ -20,7 +21,10 @@ internal static class GreatestDraws
             : ".";
     }
 
-    /// <summary>Solves the workspace with less and less drawn; its state is given up, its settings stay. Zero where none is found.</summary>
+    /// <summary>
+    /// Solves the workspace with decreasing draws; its state is overwritten, its settings are kept. Zero where none is
+    /// found.
+    /// </summary>
     private static double Most(NetworkWork<Real> work)
     {
         double[] asked = [.. work.Draw.Select(d => d.Value)];

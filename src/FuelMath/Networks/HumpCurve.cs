@@ -1,8 +1,6 @@
 namespace FuelMath;
 
-/// <summary>
-/// A pump's curve of rise (Pa) over flow (m³/s) by its pieces, each of which rises or falls throughout.
-/// </summary>
+/// <summary>A pump's curve of rise (Pa) over flow (m³/s) by its pieces, each of which is monotonic.</summary>
 internal sealed class HumpCurve(Piece[] pieces)
 {
     private readonly Piece[] pieces = pieces;
@@ -22,7 +20,9 @@ internal sealed class HumpCurve(Piece[] pieces)
         return pieces[i].At(flow);
     }
 
-    /// <summary>What the curve does between two flows: its least and greatest rise, and whether it falls throughout.</summary>
+    /// <summary>
+    /// The range of the curve between two flows: its least and greatest rise, and whether it falls throughout.
+    /// </summary>
     internal (double Least, double Greatest, bool Falls) Between(double from, double to)
     {
         double last = At(from);

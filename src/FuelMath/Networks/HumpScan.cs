@@ -1,22 +1,22 @@
 namespace FuelMath;
 
-/// <summary>Walks along a pump's curve from no flow to the last, and brackets all places where it meets the network.</summary>
+/// <summary>Scans a pump's curve from zero flow to its end, and brackets all operating points.</summary>
 /// <remarks>
 /// <para>
-/// As the shutoff of the line grows, flow and asked rise never fall. So between two samples the asked rise lies between
-/// theirs, and the given rise between the extremes of the curve there. Where those ranges lie apart there is no meeting
-/// point. Where the curve falls there is one at most, and the surplus at both ends says whether. All else is halved, down
-/// to <see cref="Width"/>. What is left then is a chain of narrow intervals: if the surplus changes its sign there, it
-/// crosses; if not, the curves touch, or pass each other closer than can be told.
+/// As the shutoff of the line rises, flow and required rise never fall. So between two samples the required rise lies
+/// between theirs, and the given rise between the extremes of the curve there. If these ranges are disjoint there is no
+/// operating point. Where the curve falls there is at most one, decided by the surplus at both ends. All other
+/// intervals are halved, down to <see cref="Width"/>. In a remaining chain of narrow intervals a change of sign of the
+/// surplus marks a crossing; without one the curves touch, or are too close to tell.
 /// </para>
-/// <para>Nothing is left out in silence: two meeting points are only missed where both lie within one width.</para>
+/// <para>Two operating points are missed only where both lie within one width.</para>
 /// </remarks>
 internal sealed class HumpScan(HumpCurve curve, Func<double, HumpSample> sample)
 {
-    /// <summary>The narrowest interval, as a part of the range of shutoff pressures.</summary>
+    /// <summary>The narrowest interval, as a fraction of the range of shutoff pressures.</summary>
     internal const double Width = 1e-6;
 
-    /// <summary>Solves after which curves that run along each other are given up.</summary>
+    /// <summary>The largest number of solves, after which the curves count as coinciding.</summary>
     private const int MostSamples = 20_000;
 
     private readonly List<HumpBracket> brackets = [];
@@ -28,22 +28,22 @@ internal sealed class HumpScan(HumpCurve curve, Func<double, HumpSample> sample)
     private HumpSample? open;
     private HumpSample nearest;
 
-    /// <summary>The places where the curve crosses what the network asks for, flow rising.</summary>
+    /// <summary>The crossings of the curve and the required rise, in the order of flow.</summary>
     internal IReadOnlyList<HumpBracket> Crossings => brackets;
 
-    /// <summary>Where it touches without crossing, or comes too close to tell; null where it does not.</summary>
+    /// <summary>Where they touch without crossing, or are too close to tell; null where they don't.</summary>
     internal HumpSample? Touching { get; private set; }
 
-    /// <summary>Whether it runs along what the network asks for, so that there is no end of meeting points.</summary>
+    /// <summary>Whether they coincide, so that there are infinitely many operating points.</summary>
     internal bool RunsAlong => samples > MostSamples;
 
-    /// <summary>Whether the asked rise never fell as the flow rose, which all of this rests on.</summary>
+    /// <summary>Whether the required rise never fell as the flow rose, which the scan assumes.</summary>
     internal bool IsRising { get; private set; } = true;
 
-    /// <summary>Walks from a sample where the pump gives more than asked to one where it gives less.</summary>
+    /// <summary>Scans from a sample with positive surplus to one with negative surplus.</summary>
     /// <param name="from">The first sample.</param>
     /// <param name="to">The last sample.</param>
-    /// <param name="noise">How far a pressure of the solver may be off, Pa.</param>
+    /// <param name="noise">The error bound of the solver's pressures, Pa.</param>
     internal void Walk(in HumpSample from, in HumpSample to, double noise)
     {
         slack = 4 * noise;
@@ -82,7 +82,9 @@ internal sealed class HumpScan(HumpCurve curve, Func<double, HumpSample> sample)
 
     private bool IsClear(in HumpSample s) => Math.Abs(s.Surplus) > slack;
 
-    /// <summary>A sample whose surplus has a sure sign: where it differs from the last such sign, there is a crossing.</summary>
+    /// <summary>
+    /// A sample whose surplus has a certain sign: where it differs from the last such sign, there is a crossing.
+    /// </summary>
     private void Mark(in HumpSample s)
     {
         if (!IsClear(s))
@@ -98,7 +100,7 @@ internal sealed class HumpScan(HumpCurve curve, Func<double, HumpSample> sample)
         last = s;
     }
 
-    /// <summary>A sample in a chain of intervals that can't be told apart.</summary>
+    /// <summary>A sample in a chain of undecided intervals.</summary>
     private void Open(in HumpSample s)
     {
         if (open is null)

@@ -5,10 +5,10 @@ namespace FuelMath;
 
 /// <summary>Finds all states of a network with one pump whose curve has a hump.</summary>
 /// <remarks>
-/// The pump's curve is replaced by a falling straight line, so that the network is one whose laws all rise and has one
-/// state. Raising the line sweeps the pump's flow and the rise that the rest asks for, which both never fall; where
-/// that rise is the one of the curve, the state is one of the network: see <see cref="HumpScan"/>. A shut check valve
-/// needs no case of its own: a line below what the rest asks for has no flow.
+/// The pump's curve is replaced by a falling straight line, so that all laws of the network rise and it has one state.
+/// Raising the line sweeps the pump's flow and the required rise of the rest, neither of which falls; where the
+/// required rise equals that of the curve, the state is one of the network: see <see cref="HumpScan"/>. A closed check
+/// valve is no special case: a line below the required rise gives zero flow.
 /// </remarks>
 internal sealed class HumpSearch
 {
@@ -24,7 +24,9 @@ internal sealed class HumpSearch
     private bool warm;
 
     /// <summary>Begins a search.</summary>
-    /// <param name="work">A workspace with the settings to solve at; its pump's curve is changed meanwhile.</param>
+    /// <param name="work">
+    /// A workspace with the settings of the solve; its pump's curve is changed during the search.
+    /// </param>
     internal HumpSearch(NetworkWork<Real> work)
     {
         this.work = work;
@@ -36,8 +38,10 @@ internal sealed class HumpSearch
         steepness = range / curve.End;
     }
 
-    /// <summary>The places where pump and network meet, flow rising; every other one is stable, the first and last too.</summary>
-    /// <exception cref="NoSolutionException">They can't be told.</exception>
+    /// <summary>
+    /// The operating points in the order of flow; every other one is stable, including the first and last.
+    /// </summary>
+    /// <exception cref="NoSolutionException">They can't be determined.</exception>
     internal IReadOnlyList<HumpBracket> Meetings()
     {
         (double least, double greatest, _) = curve.Between(0, curve.End);
@@ -46,7 +50,7 @@ internal sealed class HumpSearch
         double top = greatest + (steepness * curve.End);
         HumpSample to = At(top + more);
 
-        // Beyond the last point the curve goes on falling, or level, so that it ends below what is asked.
+        // Beyond the last point the curve falls or is level, so it ends below the required rise.
         for (int i = 0; i < MostRaises && !(to.Surplus < -Noise(to.Shutoff)); i++)
         {
             more *= 2;
@@ -78,7 +82,7 @@ internal sealed class HumpSearch
         };
     }
 
-    /// <summary>The state at one of the places.</summary>
+    /// <summary>The state at one of the operating points.</summary>
     /// <exception cref="NoSolutionException">It is not a state that the network can be in.</exception>
     /// <exception cref="OutsideTableException">The pump runs outside its data there.</exception>
     internal NetworkState State(in HumpBracket place)
@@ -88,7 +92,7 @@ internal sealed class HumpSearch
         Put(pieces);
         work.TakeOver(Real.Of(iterations), work.StartScale);
 
-        // The same flows and pressures, now judged by the pump's own curve.
+        // The same flows and pressures, judged by the pump's own curve.
         Real error = work.Linearize(Real.Less(Real.Of(0), Real.Of(1)));
         double greatest = 0;
         for (int i = 0; i < work.Plan.Unknown; i++)
@@ -99,7 +103,7 @@ internal sealed class HumpSearch
         return NetworkVerdict.State(work, error.Value <= Noise(greatest));
     }
 
-    /// <summary>The network with a line in the place of the curve.</summary>
+    /// <summary>The network with a line in place of the curve.</summary>
     private HumpSample At(double shutoff)
     {
         double end = shutoff - (steepness * curve.End);
@@ -122,11 +126,11 @@ internal sealed class HumpSearch
         return new HumpSample(shutoff, flow, shutoff - (steepness * flow), curve.At(flow));
     }
 
-    /// <summary>How far a pressure of an accepted answer may be off, Pa.</summary>
+    /// <summary>The error bound of a pressure of an accepted solution, Pa.</summary>
     private static double Noise(double pressure) =>
         NetworkWork<Real>.PressureTolerance + (NetworkWork<Real>.RelativeTolerance * Math.Abs(pressure));
 
-    /// <summary>Straight lines between the two ends, held back from creeping by halving the weight of an end that stays.</summary>
+    /// <summary>Regula falsi with the Illinois modification, which halves the weight of an end that stays.</summary>
     private HumpSample Refine(HumpSample left, HumpSample right)
     {
         (double atLeft, double atRight) = (left.Surplus, right.Surplus);

@@ -2,16 +2,17 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A caller's own law of a part: the pressure that it takes from a flow, written once over any scalar.</summary>
+/// <summary>A caller's own law of a part: its pressure loss over flow, written once over any scalar.</summary>
 /// <remarks>
 /// <para>
-/// Implement it by a readonly struct that holds the measures of the part, and hand it to a <see cref="CustomPart{TLaw}"/>.
-/// The solver reads it with its exact slope and in vectors, so that it costs what a built-in law costs.
+/// Implement it as a readonly struct that holds the dimensions of the part, and pass it to a
+/// <see cref="CustomPart{TLaw}"/>. The solver evaluates it with its exact slope and in vectors, so it is as fast as a
+/// built-in law.
 /// </para>
 /// <para>
-/// The loss is zero at no flow and rises with flow, below zero too: a fall would allow several states. It depends on what
-/// <see cref="FlowPoint{T}"/> gives, and on nothing that changes; no branch looks at a value: both sides are worked out, and
-/// <see cref="IScalar{T}.Select"/> takes one.
+/// The loss is zero at zero flow and rises with flow, also for negative flow: a fall would allow several states. It
+/// depends only on <see cref="FlowPoint{T}"/> and constants, and never branches on a value: compute both sides and
+/// choose with <see cref="IScalar{T}.Select"/>.
 /// </para>
 /// </remarks>
 public interface IFlowLaw

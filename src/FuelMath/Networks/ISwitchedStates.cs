@@ -2,19 +2,19 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What some set of running pumps leads to: a network's states, a system's, or a point of many.</summary>
-/// <typeparam name="T">What stands for a state.</typeparam>
+/// <summary>The states for a set of running pumps: of a network, of a system, or of one of many points.</summary>
+/// <typeparam name="T">The type of a state.</typeparam>
 internal interface ISwitchedStates<T>
 {
-    /// <summary>What is sought, for a refusal.</summary>
+    /// <summary>What is searched for, for a refusal.</summary>
     string Sought { get; }
 
-    /// <summary>The states with some pumps running, a bit for each.</summary>
+    /// <summary>The states for a set of running pumps, a bit for each.</summary>
     /// <exception cref="NoSolutionException">There is none.</exception>
     /// <exception cref="OutsideTableException">A part has no data there.</exception>
     ImmutableArray<T> Solve(int running);
 
-    /// <summary>What a pump's switch sees in a state, SI.</summary>
+    /// <summary>The value watched by a pump's switch in a state, SI.</summary>
     /// <exception cref="NoSolutionException">That is not determined.</exception>
     double ValueIn(T state, SwitchedPump pump);
 

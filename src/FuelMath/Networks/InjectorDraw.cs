@@ -3,18 +3,18 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// Pulsed injectors that hold a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)), and
+/// Pulsed injectors with a commanded mean flow as long as the pressure suffices: q = min(commanded, C sqrt(dp)), and
 /// nothing backwards.
 /// </summary>
 /// <remarks>
-/// Its line leads to a node of fixed pressure, whose height does not matter. A system makes the draws of its injectors
-/// itself. Source: [White-2003] section 6.12.
+/// Its line leads to a node of fixed pressure, whose height does not matter. A fuel system creates the draws of its
+/// injectors itself. Source: [White-2003] section 6.12.
 /// </remarks>
 public sealed class InjectorDraw : FlowPart
 {
     private readonly CappedSettings law;
 
-    /// <summary>Describes a draw; what it is commanded to is a condition of each solve.</summary>
+    /// <summary>Describes a draw; its command is a condition of each solve.</summary>
     /// <param name="flow">The flow of all of them held open; greater than zero.</param>
     /// <param name="differentialPressure">The difference at that flow; greater than zero.</param>
     /// <param name="density">Density of the fluid of that flow; greater than zero.</param>
@@ -41,11 +41,11 @@ public sealed class InjectorDraw : FlowPart
     /// <summary>Density of the fluid of that flow.</summary>
     public Density Density { get; }
 
-    /// <summary>What it is always commanded to; null where the conditions say it.</summary>
+    /// <summary>Its fixed command; null where the conditions give it.</summary>
     public VolumeFlow? CommandedFlow { get; }
 
     /// <summary>The same draw with a command of its own.</summary>
-    /// <param name="commanded">The commanded mean flow; zero shuts it.</param>
+    /// <param name="commanded">The commanded mean flow; zero closes it.</param>
     /// <returns>The draw.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The flow is negative or not finite.</exception>
     public InjectorDraw WithCommandedFlow(VolumeFlow commanded) => new(Flow, DifferentialPressure, Density, commanded);

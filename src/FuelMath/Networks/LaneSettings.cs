@@ -2,10 +2,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Settings that differ from number to number within a lane.</summary>
+/// <summary>Settings that differ within a lane.</summary>
 internal static class LaneSettings
 {
-    /// <summary>Sets a link for each number of a lane.</summary>
+    /// <summary>Sets a link for each element of a lane.</summary>
     /// <param name="work">The workspace.</param>
     /// <param name="link">The link.</param>
     /// <param name="numbers">Its settings, one after the other, each with a number for each of the lane.</param>
@@ -21,7 +21,7 @@ internal static class LaneSettings
         work.Set(link, settings);
     }
 
-    /// <summary>Takes over one number of a lane with all that a verdict looks at.</summary>
+    /// <summary>Copies one element of a lane with all that a verdict needs.</summary>
     internal static void Take<T>(this NetworkWork<Real> one, NetworkWork<T> work, int number)
         where T : struct, ILane<T>
     {
@@ -38,7 +38,7 @@ internal static class LaneSettings
         one.TakeOver(new Real(iterations), new Real(numbers[number]));
     }
 
-    /// <summary>Puts one number of a lane in the place of another, so that a warm start begins there as it does at the first.</summary>
+    /// <summary>Copies one element of a lane over another, so that its warm start begins there too.</summary>
     internal static void Repeat<T>(this NetworkWork<T> work, int number, int inPlaceOf)
         where T : struct, ILane<T>
     {

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Where in a part pressure may get lost inside, beside its joints.</summary>
+/// <summary>Where pressure may leak inside a part, besides its joints.</summary>
 [Flags]
 internal enum LeakPlaces
 {

@@ -7,8 +7,10 @@ public sealed class Line
     /// <param name="name">Its name; not blank.</param>
     /// <param name="from">The node that it starts from.</param>
     /// <param name="to">The node that it leads to.</param>
-    /// <param name="part">What fuel passes in it.</param>
-    /// <exception cref="ArgumentException">A name is blank, both nodes are one, or the part is a fitting that loses nothing.</exception>
+    /// <param name="part">The part in it.</param>
+    /// <exception cref="ArgumentException">
+    /// A name is blank, both nodes are the same, or the part is a fitting without loss.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="part"/> is null.</exception>
     public Line(string name, string from, string to, FlowPart part)
     {
@@ -35,17 +37,17 @@ public sealed class Line
     /// <summary>The node that it leads to.</summary>
     public string To { get; }
 
-    /// <summary>What fuel passes in it.</summary>
+    /// <summary>The part in it.</summary>
     public FlowPart Part { get; }
 
-    /// <summary>The law of its part, asked for once.</summary>
+    /// <summary>The law of its part, created once.</summary>
     internal LawSettings Law => field ??= Part.Law;
 
-    /// <summary>What lets its pump join and leave; null where it always runs.</summary>
+    /// <summary>The switch of its pump; null where it always runs.</summary>
     public PumpSwitch? Switch { get; }
 
-    /// <summary>The same line, whose pump joins and leaves; while it stands still, its check valve shuts the line.</summary>
-    /// <param name="pumpSwitch">What it waits for.</param>
+    /// <summary>The same line with a switched pump; while it is stopped, its check valve closes the line.</summary>
+    /// <param name="pumpSwitch">The switch.</param>
     /// <returns>The line.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="pumpSwitch"/> is null.</exception>
     /// <exception cref="ArgumentException">The line holds no pump.</exception>
@@ -60,17 +62,17 @@ public sealed class Line
             );
     }
 
-    /// <summary>The same place with another part in it, and the same switch.</summary>
+    /// <summary>The same line with another part and the same switch.</summary>
     internal Line With(FlowPart part) => new(this, part, Switch);
 
-    /// <summary>The same part, and its switch, leading to another node.</summary>
+    /// <summary>The same part and switch with another end node.</summary>
     internal Line Ending(string to)
     {
         var line = new Line(Name, From, to, Part);
         return Switch is null ? line : line.SwitchedBy(Switch);
     }
 
-    /// <summary>The same place with another part in it that no switch acts on.</summary>
+    /// <summary>The same line with another part and without a switch.</summary>
     internal Line Unswitched(FlowPart part) => new(this, part, null);
 
     /// <summary>Gives its name.</summary>

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Puts the parts of a network's lines to the conditions that it is solved at.</summary>
+/// <summary>Sets the parts of a network's lines for the conditions of a solve.</summary>
 internal sealed class LinesAtPoint
 {
     private readonly ImmutableArray<Line> lines;
@@ -29,7 +29,9 @@ internal sealed class LinesAtPoint
     }
 
     /// <summary>The settings of the parts that change from point to point.</summary>
-    /// <exception cref="ArgumentException">A part needs what is not given; the message names the line.</exception>
+    /// <exception cref="ArgumentException">
+    /// A part needs an input that is not given; the message names the line.
+    /// </exception>
     /// <exception cref="OutsideTableException">A part has no data there.</exception>
     internal (int Link, double[] Settings)[] SettingsAt(NetworkConditions at)
     {
@@ -53,7 +55,7 @@ internal sealed class LinesAtPoint
         return [.. found];
     }
 
-    /// <summary>What a line's part is told; not a number where nothing was said, which <see cref="Check"/> has refused.</summary>
+    /// <summary>The inputs of a line's part; NaN where not given, which <see cref="Check"/> has refused.</summary>
     private PointInputs InputsOf(int line, NetworkConditions at) =>
         new()
         {
@@ -65,7 +67,7 @@ internal sealed class LinesAtPoint
             DrawCommanded = at.Commands.TryGetValue(lines[line].Name, out VolumeFlow asked) ? asked.InSi() : double.NaN,
         };
 
-    /// <summary>A command that nothing follows is a mistake.</summary>
+    /// <summary>Refuses commands to lines that do not use them.</summary>
     private void CommandsArrive(NetworkConditions at)
     {
         string? lost = at.Commands.Keys.FirstOrDefault(name =>
@@ -98,7 +100,7 @@ internal sealed class LinesAtPoint
         }
     }
 
-    /// <summary>A regulator sits in the tank that it returns to, or else in the one it is fed from.</summary>
+    /// <summary>The tank of a regulator is the one it returns to, or else the one it is fed from.</summary>
     private static double? TankOf(Line line, Dictionary<string, double> known) =>
         known.TryGetValue(line.To, out double behind) ? behind
         : known.TryGetValue(line.From, out double ahead) ? ahead

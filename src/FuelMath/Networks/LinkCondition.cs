@@ -1,31 +1,33 @@
 namespace FuelMath;
 
-/// <summary>What a link is doing in a solved network.</summary>
+/// <summary>The condition of a link in a solved network.</summary>
 public enum LinkCondition
 {
     /// <summary>Pipe, fitting, filter, check valve, relief valve, orifice: it lets flow through.</summary>
     Open,
 
-    /// <summary>Check valve, relief valve, one-way pipe or orifice, injectors commanded shut: nothing flows.</summary>
+    /// <summary>
+    /// Check valve, relief valve, one-way pipe or orifice, injectors commanded to zero: nothing flows.
+    /// </summary>
     Shut,
 
     /// <summary>Pump: it delivers.</summary>
     Running,
 
     /// <summary>
-    /// Pump: it runs against a closed line. Nothing flows, and behind it stands the pressure that it gives at no flow.
+    /// Pump: it runs against a closed line. Nothing flows, and its outlet has the pressure of zero flow.
     /// </summary>
     DeadHeaded,
 
-    /// <summary>Pump: the pressure against it is above what it can give, and its check valve is shut.</summary>
+    /// <summary>Pump: the pressure at its outlet is above what it can deliver, and its check valve is closed.</summary>
     Stalled,
 
-    /// <summary>Pump: its switch lets it stand still.</summary>
+    /// <summary>Pump: stopped by its switch.</summary>
     Stopped,
 
     /// <summary>
-    /// Regulator: shut. A bypass regulator because the pressure ahead of it is below its set point; a reducing one because
-    /// the pressure behind it is above.
+    /// Regulator: closed. A bypass regulator because the pressure upstream is below its set point; a reducing one
+    /// because the pressure downstream is above.
     /// </summary>
     Seated,
 
@@ -33,14 +35,14 @@ public enum LinkCondition
     Regulating,
 
     /// <summary>
-    /// Regulator: open to its stop. The pressure ahead of a bypass regulator is above its set point; the one behind a
-    /// reducing regulator is below.
+    /// Regulator: open to its stop. The pressure upstream of a bypass regulator is above its set point; that downstream
+    /// of a reducing regulator is below.
     /// </summary>
     FullyOpen,
 
     /// <summary>Capped orifice: it delivers the commanded flow.</summary>
     Commanded,
 
-    /// <summary>Capped orifice: held open all the time, it delivers less than commanded.</summary>
+    /// <summary>Capped orifice: held open, it delivers less than commanded.</summary>
     HeldOpen,
 }

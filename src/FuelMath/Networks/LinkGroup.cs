@@ -3,32 +3,34 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>The links of one law: one virtual call covers them all.</summary>
+/// <summary>The links of one law, covered by one virtual call.</summary>
 internal abstract class LinkGroup<T>
     where T : struct, IScalar<T>
 {
-    /// <summary>Takes the settings of the descriptions.</summary>
+    /// <summary>Loads the settings of the descriptions.</summary>
     internal abstract void Load();
 
-    /// <summary>Takes over a fluid.</summary>
+    /// <summary>Sets the fluid.</summary>
     internal abstract void Carry(NetworkWork<T> work);
 
     /// <summary>Sets one link.</summary>
     internal abstract void Set(NetworkWork<T> work, int index, ReadOnlySpan<T> settings);
 
-    /// <summary>Sets each flow to its law's own scale, unless warm, and gives the greatest scale so far.</summary>
+    /// <summary>Sets each flow to its law's own scale, unless warm, and returns the greatest scale so far.</summary>
     internal abstract T Start(NetworkWork<T> work, bool warm, T greatest);
 
     /// <summary>The greatest usual flow over usual pressure so far, m³/s per Pa.</summary>
     internal abstract T GreatestYield(T greatest);
 
-    /// <summary>Writes the linearized links into the equations and gives the worst error of pressure so far, Pa.</summary>
+    /// <summary>
+    /// Writes the linearized links into the equations and returns the largest pressure residual so far, Pa.
+    /// </summary>
     internal abstract T Linearize(NetworkWork<T> work, Mask<T> done, T worst);
 
-    /// <summary>What the law of one link says at a flow and two pressures; leaves the workspace as it is.</summary>
+    /// <summary>The equation of one link at a flow and two pressures; the workspace is unchanged.</summary>
     internal abstract Balance<T> At(NetworkWork<T> work, int index, T flow, T up, T down);
 
-    /// <summary>The greatest flow so far through a part that does not let it through, m³/s.</summary>
+    /// <summary>The greatest flow so far outside the range of a part, m³/s.</summary>
     internal abstract T Trespass(NetworkWork<T> work, T worst);
 }
 
@@ -41,7 +43,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     private readonly LawSettings[] parts;
     private readonly TLaw[] laws;
 
-    // What costly laws say at a state that many points start from.
+    // Cached values of costly laws at a state from which many points start.
     private readonly (Dual<T> Loss, T Memory)[] known;
     private object? knownAt;
 
@@ -53,10 +55,10 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         known = IsCostly ? new (Dual<T>, T)[ends.Length] : [];
     }
 
-    /// <summary>Whether a law costs more to find than to look up, and has no settings but the fluid.</summary>
+    /// <summary>Whether caching a law pays, and it has no settings except the fluid.</summary>
     private static bool IsCostly => typeof(TLaw) == typeof(PipeLaw<T>);
 
-    /// <summary>The law of one link, to set it.</summary>
+    /// <summary>The law of one link, for setting.</summary>
     internal ref TLaw Law(int index) => ref laws[index];
 
     /// <inheritdoc />
@@ -86,7 +88,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         Carry(work, index);
     }
 
-    /// <summary>Takes over the fluid for one link, after a setting of it changed.</summary>
+    /// <summary>Sets the fluid for one link, after one of its settings has changed.</summary>
     internal void Carry(NetworkWork<T> work, int index) => laws[index].Carry(parts[index], work.Around(ends[index]));
 
     /// <inheritdoc />
@@ -119,8 +121,8 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     }
 
     /// <remarks>
-    /// Not inlined: with several laws in one method the compiler gives up on registers, and a batch takes twice as long,
-    /// in one run of five by chance.
+    /// Not inlined: with several laws in one method the compiler runs out of registers, and a batch takes up to twice
+    /// as long.
     /// </remarks>
     [MethodImpl(MethodImplOptions.NoInlining)]
     internal override T Linearize(NetworkWork<T> work, Mask<T> done, T worst)
@@ -152,7 +154,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         return worst;
     }
 
-    /// <summary>The same at the state that the workspace starts from, with what the laws are known to say there.</summary>
+    /// <summary>The same at the starting state of the workspace, with the cached values of the laws.</summary>
     private T LinearizeKnown(NetworkWork<T> work, T worst)
     {
         T plain = work.WorstPlain;
@@ -178,7 +180,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         return worst;
     }
 
-    /// <summary>Finds what the laws say at the state that the workspace starts from, unless that is known.</summary>
+    /// <summary>Computes the values of the laws at the starting state of the workspace, unless cached.</summary>
     private void Know(NetworkWork<T> work, object origin)
     {
         if (ReferenceEquals(origin, knownAt))

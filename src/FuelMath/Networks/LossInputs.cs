@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a working of a part's loss starts from.</summary>
+/// <summary>The inputs of the working of a part's loss.</summary>
 internal readonly struct LossInputs
 {
     /// <summary>Volume flow, m³/s.</summary>
@@ -14,6 +14,6 @@ internal readonly struct LossInputs
     /// <summary>Dynamic viscosity, Pa s.</summary>
     internal required Traced Viscosity { get; init; }
 
-    /// <summary>The settings of the law where they differ from the description; empty where they don't.</summary>
+    /// <summary>The settings of the law if they differ from the description; otherwise empty.</summary>
     internal required double[] Settings { get; init; }
 }

@@ -4,15 +4,15 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A part of which nothing is known but what it takes from some flows, as a bench has measured it.</summary>
+/// <summary>A part known only by its measured pressure losses at some flows.</summary>
 /// <remarks>
 /// <para>
-/// Between the readings runs a monotone curve that begins at nothing; backwards it takes as much. A flow beyond the last
-/// reading is refused after the solution, never extended.
+/// A monotone curve through zero and the readings; the same backwards. A flow beyond the last reading is refused after
+/// the solution, not extrapolated.
 /// </para>
 /// <para>
-/// To another fluid it is carried by similarity: at the same Reynolds number the loss goes with ρv². That holds for any
-/// rigid passage, and not for one that a spring or a rubber lip opens.
+/// It is converted to another fluid by similarity: at the same Reynolds number the loss is proportional to ρv². That
+/// holds for any rigid passage, but not for one opened by a spring or a rubber lip.
 /// </para>
 /// <para>Source: [White-2003] chapter 5 (similarity of pressure loss and Reynolds number).</para>
 /// </remarks>
@@ -23,10 +23,12 @@ public sealed class LossTable : FlowPart
 {
     private readonly LossTableSettings settings;
 
-    /// <summary>Makes a part of readings.</summary>
+    /// <summary>Creates a part from readings.</summary>
     /// <param name="name">Its name in messages; not blank.</param>
-    /// <param name="readings">The readings, at least one; flow and loss both rise from each to the next. No loss at no flow goes without saying.</param>
-    /// <param name="density">Density of the fluid that was measured with; greater than zero.</param>
+    /// <param name="readings">
+    /// The readings, at least one; flow and loss both rise from each to the next. Zero loss at zero flow is implied.
+    /// </param>
+    /// <param name="density">Density of the fluid of the readings; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of that fluid; greater than zero.</param>
     /// <param name="source">Where the readings come from.</param>
     /// <exception cref="ArgumentException">The name is blank, there are no readings, or they do not rise.</exception>
@@ -66,7 +68,7 @@ public sealed class LossTable : FlowPart
     /// <summary>The readings.</summary>
     public ImmutableArray<MeasuredLoss> Readings { get; }
 
-    /// <summary>Density of the fluid that was measured with.</summary>
+    /// <summary>Density of the fluid of the readings.</summary>
     public Density Density { get; }
 
     /// <summary>Dynamic viscosity of that fluid.</summary>
@@ -78,7 +80,7 @@ public sealed class LossTable : FlowPart
     /// <inheritdoc />
     internal override LawSettings Law => settings;
 
-    /// <summary>The pressure lost at a flow.</summary>
+    /// <summary>The pressure loss at a flow.</summary>
     /// <param name="flow">Volume flow, of either sign.</param>
     /// <param name="density">Density of the fluid; greater than zero.</param>
     /// <param name="viscosity">Dynamic viscosity of the fluid; greater than zero.</param>

@@ -3,7 +3,9 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A measured loss, mirrored at no flow and carried to another fluid: see <see cref="LossTable"/>.</summary>
+/// <summary>
+/// A measured loss, mirrored at zero flow and converted to another fluid: see <see cref="LossTable"/>.
+/// </summary>
 internal struct LossTableLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {
@@ -37,7 +39,8 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
     {
         var measured = (LossTableSettings)part;
 
-        // At the same Reynolds number flows are as the kinematic viscosities, and losses as density times flow squared.
+        // At the same Reynolds number flows are proportional to kinematic viscosity, and losses to density times flow
+        // squared.
         stretch = measured.KinematicViscosity * around.Density / around.Viscosity;
         lift = around.Density / (measured.Density * (stretch * stretch));
         greatest = table.End / stretch;
@@ -53,6 +56,6 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
         return new(Dual<T>.Select(Dual<T>.Less(flow, Dual<T>.Of(0)), -loss, loss));
     }
 
-    /// <summary>By how much a flow lies beyond the table.</summary>
+    /// <summary>The flow in excess of the table.</summary>
     public readonly T Trespass(T flow) => T.Max(T.Abs(flow) - greatest, T.Of(0));
 }

@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A measured loss over flow, and the fluid that it was measured with.</summary>
+/// <summary>A measured loss over flow, and the fluid of the readings.</summary>
 internal sealed class LossTableSettings(string name, Piece[] pieces, double density, double kinematicViscosity)
     : LawSettings
 {
@@ -23,7 +23,7 @@ internal sealed class LossTableSettings(string name, Piece[] pieces, double dens
     internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance) =>
         CheckFlow(work.Flow[link].Value, work.Law<LossTableLaw<Real>>(link).GreatestFlow.Value, tolerance);
 
-    /// <summary>Refuses a flow beyond the last reading, carried to the fluid.</summary>
+    /// <summary>Refuses a flow beyond the last reading, converted to the fluid.</summary>
     /// <exception cref="OutsideTableException">It lies beyond.</exception>
     internal void CheckFlow(double flow, double greatest, double tolerance)
     {

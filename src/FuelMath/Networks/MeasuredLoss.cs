@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One reading of what a part takes from a flow.</summary>
-/// <remarks>The default value is not a valid reading and is refused where one is asked for.</remarks>
+/// <summary>One reading of a part's pressure loss at a flow.</summary>
+/// <remarks>The default value is not a valid reading and is refused.</remarks>
 public readonly struct MeasuredLoss
 {
     /// <summary>Creates a reading.</summary>

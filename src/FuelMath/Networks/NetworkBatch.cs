@@ -4,12 +4,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One network at many points: what differs from its description is given point by point.</summary>
+/// <summary>One network at many points: settings that differ from its description are given point by point.</summary>
 /// <remarks>
 /// <para>
-/// Several points are solved at once, one in each element of the machine's vectors, on all cores. A point's result has
-/// the same bits whatever its place and its neighbors: those of <see cref="StateAt(int)"/>. From
-/// <see cref="Network.Solve()"/> it may differ in the last digits, because the logarithm of vectors does.
+/// Several points are solved at once, one in each element of the machine's vectors, on all cores. A point's result does
+/// not depend on its place or its neighbors: it is bit-identical to <see cref="StateAt(int)"/>. It may differ from
+/// <see cref="Network.Solve()"/> in the last digits, because the logarithm of vectors does.
 /// </para>
 /// </remarks>
 public sealed class NetworkBatch
@@ -18,14 +18,14 @@ public sealed class NetworkBatch
 
     private readonly ImmutableArray<BatchColumn> columns;
 
-    /// <summary>A batch whose points are all as the network is described.</summary>
+    /// <summary>A batch whose points are all equal to the description of the network.</summary>
     /// <param name="network">The network.</param>
     /// <param name="count">
-    /// The number of points, 1 to 100 million, and so many that no more than two thousand million pressures or flows come out.
+    /// The number of points, 1 to 100 million, with at most two thousand million pressures or flows.
     /// </param>
     /// <exception cref="ArgumentException">The network may have several states.</exception>
     /// <exception cref="InvalidOperationException">The network has no conditions: see <see cref="Network.At"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The number of points is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of points is outside its range.</exception>
     public NetworkBatch(Network network, int count)
         : this(network, Counted(network, count), []) { }
 
@@ -49,9 +49,9 @@ public sealed class NetworkBatch
 
     private NetworkPlan Plan => Network.Plan;
 
-    /// <summary>The same batch, filled with another fluid at each point.</summary>
-    /// <param name="densities">One a point; greater than zero.</param>
-    /// <param name="viscosities">One a point; greater than zero.</param>
+    /// <summary>The same batch with another fluid at each point.</summary>
+    /// <param name="densities">One for each point; greater than zero.</param>
+    /// <param name="viscosities">One for each point; greater than zero.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There are more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -65,7 +65,7 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with another pressure at a node of fixed pressure.</summary>
     /// <param name="node">Its name.</param>
-    /// <param name="pressures">One a point; not below vacuum.</param>
+    /// <param name="pressures">One for each point; not below vacuum.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such node, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is below vacuum.</exception>
@@ -79,7 +79,7 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with another draw at a junction.</summary>
     /// <param name="node">Its name.</param>
-    /// <param name="draws">One a point; negative feeds the network.</param>
+    /// <param name="draws">One for each point; negative feeds the network.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such node, or more or fewer values than points.</exception>
     public NetworkBatch WithDraw(string node, IEnumerable<VolumeFlow> draws) =>
@@ -92,7 +92,7 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with another command to a link of injectors.</summary>
     /// <param name="line">Its name.</param>
-    /// <param name="commanded">The commanded mean flow, one a point; zero shuts them.</param>
+    /// <param name="commanded">The commanded mean flow, one for each point; zero closes them.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -106,9 +106,9 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with other injectors, and another command to them.</summary>
     /// <param name="line">The name of the link.</param>
-    /// <param name="flows">The flow of all of them held open, one a point; greater than zero.</param>
+    /// <param name="flows">The flow of all of them held open, one for each point; greater than zero.</param>
     /// <param name="differentialPressure">The difference at those flows; greater than zero.</param>
-    /// <param name="commanded">The commanded mean flow, one a point; zero shuts them.</param>
+    /// <param name="commanded">The commanded mean flow, one for each point; zero closes them.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
@@ -130,7 +130,7 @@ public sealed class NetworkBatch
 
     /// <summary>The same batch with another reference pressure of a regulator.</summary>
     /// <param name="line">Its name.</param>
-    /// <param name="references">The pressure on its spring side, one a point; not below vacuum.</param>
+    /// <param name="references">The pressure on its spring side, one for each point; not below vacuum.</param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">There is no such link, or more or fewer values than points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is below vacuum.</exception>
@@ -142,10 +142,11 @@ public sealed class NetworkBatch
             )
         );
 
-    /// <summary>The same batch with another pump in the place of one.</summary>
+    /// <summary>The same batch with another pump in place of one.</summary>
     /// <param name="line">The name of the link.</param>
     /// <param name="pumps">
-    /// One a point: at other speeds, or with other curves of the same kind, with no more points than the network's own.
+    /// One for each point: at other speeds, or with other curves of the same kind, with no more points than the
+    /// network's own.
     /// </param>
     /// <returns>The batch.</returns>
     /// <exception cref="ArgumentException">
@@ -164,34 +165,38 @@ public sealed class NetworkBatch
     }
 
     /// <summary>Solves all points, each from a cold start.</summary>
-    /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
-    /// <param name="cancellation">Stops the batch between some points.</param>
-    /// <returns>A state or a refusal of each point.</returns>
+    /// <param name="progress">
+    /// Receives the number of finished points from time to time, one call at a time; may be null.
+    /// </param>
+    /// <param name="cancellation">Stops the batch between points.</param>
+    /// <returns>A state or a refusal for each point.</returns>
     /// <exception cref="OperationCanceledException">The batch was stopped.</exception>
     public NetworkBatchResult Solve(IProgress<int>? progress, CancellationToken cancellation) =>
         new(this, null, Runner(null).Run(Count, progress, cancellation));
 
-    /// <summary>Solves all points, each from one state, which is sooner where they are near it.</summary>
-    /// <param name="start">Where each point starts: a state of this network, or of one with the same names.</param>
-    /// <param name="progress">Told how many points are done, again and again, never twice at once; may be null.</param>
-    /// <param name="cancellation">Stops the batch between some points.</param>
-    /// <returns>A state or a refusal of each point.</returns>
+    /// <summary>Solves all points, each by a warm start from one state, which is faster near it.</summary>
+    /// <param name="start">The start of each point: a state of this network, or of one with the same names.</param>
+    /// <param name="progress">
+    /// Receives the number of finished points from time to time, one call at a time; may be null.
+    /// </param>
+    /// <param name="cancellation">Stops the batch between points.</param>
+    /// <returns>A state or a refusal for each point.</returns>
     /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
     /// <exception cref="OperationCanceledException">The batch was stopped.</exception>
     public NetworkBatchResult Solve(NetworkState start, IProgress<int>? progress, CancellationToken cancellation) =>
         new(this, start, Runner(Plan.Like(start)).Run(Count, progress, cancellation));
 
     /// <summary>The state of one point, from a cold start.</summary>
-    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="point">The index of the point, 0 to less than <see cref="Count"/>.</param>
     /// <returns>The state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     public NetworkState StateAt(int point) => Runner(null).StateAt(Guard.InRange(point, 0, Count - 1));
 
-    /// <summary>The state of one point, from one that is near it.</summary>
-    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
-    /// <param name="start">Where to start.</param>
+    /// <summary>The state of one point, by a warm start from a near state.</summary>
+    /// <param name="point">The index of the point, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="start">The start.</param>
     /// <returns>The state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
     /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What the points of a batch came to: of each the numbers of its state, or a refusal; never both.</summary>
+/// <summary>The results of a batch: for each point its state or a refusal.</summary>
 public sealed class NetworkBatchResult
 {
     private readonly NetworkState? start;
@@ -20,7 +20,7 @@ public sealed class NetworkBatchResult
     /// <summary>The number of points.</summary>
     public int Count => numbers.Count;
 
-    /// <summary>How many of them have a state.</summary>
+    /// <summary>Number of points with a state.</summary>
     public int SolvedCount { get; }
 
     /// <summary>Why a point has no state, with its numbers; null when it has one.</summary>
@@ -32,7 +32,7 @@ public sealed class NetworkBatchResult
     /// <summary>The pressure of a node at a point.</summary>
     /// <param name="node">Its name; a junction.</param>
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
-    /// <returns>The pressure, as <see cref="NetworkState.PressureAt"/> gives it.</returns>
+    /// <returns>The pressure, as in <see cref="NetworkState.PressureAt"/>.</returns>
     /// <exception cref="ArgumentException">There is no such junction or point.</exception>
     /// <exception cref="InvalidOperationException">The point was refused, or the node is cut off there.</exception>
     public GaugePressure PressureAt(string node, int point)
@@ -53,13 +53,14 @@ public sealed class NetworkBatchResult
 
     /// <summary>Iterations of the solver at a point.</summary>
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
-    /// <returns>How many.</returns>
+    /// <returns>The number of iterations.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such point.</exception>
     /// <exception cref="InvalidOperationException">The point was refused.</exception>
     public int IterationsAt(int point) => (int)numbers.Iterations[Solved(point)];
 
     /// <summary>
-    /// The whole state of a point, with what each part does and how exact it is. Solved once more, with the same bits.
+    /// The whole state of a point, with the conditions of links and the residuals. Solved once more, with the same
+    /// bits.
     /// </summary>
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
     /// <returns>The state.</returns>

@@ -4,14 +4,13 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// Room for one state of a network, to be filled again and again by <see cref="Network.Solve(NetworkBuffer)"/>, and the
-/// settings it is solved at.
+/// A reusable buffer for one state of a network, filled by <see cref="Network.Solve(NetworkBuffer)"/>, with the
+/// settings of the solve.
 /// </summary>
 /// <remarks>
 /// <para>
-/// For loops that must not allocate: a solve writes into the buffer and starts from what it held. What is set stays
-/// until it is set again or <see cref="Reset"/>. Nothing allocates except a new pump, a refusal and
-/// <see cref="ToState"/>.
+/// For loops without allocation: a solve writes into the buffer by a warm start from its last state. Settings are kept
+/// until set again or <see cref="Reset"/>. Only a new pump, a refusal and <see cref="ToState"/> allocate.
 /// </para>
 /// <para>Mutable: one thread at a time.</para>
 /// </remarks>
@@ -20,7 +19,7 @@ public sealed class NetworkBuffer
     private readonly NetworkWork<Real> work;
     private bool hasState;
 
-    /// <summary>Makes a buffer, without a state.</summary>
+    /// <summary>Creates a buffer without a state.</summary>
     /// <param name="network">The network that it belongs to.</param>
     /// <exception cref="ArgumentException">The network may have several states.</exception>
     /// <exception cref="InvalidOperationException">The network has no conditions: see <see cref="Network.At"/>.</exception>
@@ -34,7 +33,7 @@ public sealed class NetworkBuffer
     /// <summary>The network.</summary>
     public Network Network { get; }
 
-    /// <summary>Whether it holds a state: it was filled, and nothing was set since.</summary>
+    /// <summary>Whether it holds a state: it was solved, and nothing was set since.</summary>
     public bool HasState { get; private set; }
 
     /// <summary>Iterations of the solver.</summary>
@@ -45,7 +44,7 @@ public sealed class NetworkBuffer
     /// <exception cref="InvalidOperationException">There is no state.</exception>
     public VolumeFlow WorstMassImbalance => SiUnits.VolumeFlow(Filled.Notes.Evidence.Imbalance);
 
-    /// <summary>The greatest difference between the pressures at a link and what its own law says, in Pa.</summary>
+    /// <summary>The largest pressure residual of a link, in Pa.</summary>
     /// <exception cref="InvalidOperationException">There is no state.</exception>
     public Pressure WorstPressureDifference => SiUnits.Pressure(Filled.Notes.Evidence.Error);
 
@@ -65,7 +64,7 @@ public sealed class NetworkBuffer
 
     /// <summary>The pressure of a node.</summary>
     /// <param name="node">Its name.</param>
-    /// <returns>The pressure, as <see cref="NetworkState.PressureAt"/> gives it.</returns>
+    /// <returns>The pressure, as in <see cref="NetworkState.PressureAt"/>.</returns>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
     /// <exception cref="InvalidOperationException">There is no state, or the node is cut off in it.</exception>
     public GaugePressure PressureAt(string node)
@@ -85,15 +84,15 @@ public sealed class NetworkBuffer
         return SiUnits.VolumeFlow(NetworkState.Shown(Filled.Notes.Conditions[e], work.Flow[e].Value));
     }
 
-    /// <summary>What a link is doing.</summary>
+    /// <summary>The condition of a link.</summary>
     /// <param name="link">Its name.</param>
     /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     /// <exception cref="InvalidOperationException">There is no state.</exception>
     public LinkCondition ConditionOf(string link) => Filled.Notes.Conditions[Plan.Link(link)];
 
-    /// <summary>Copies the state out.</summary>
-    /// <returns>The state, which later solves leave alone.</returns>
+    /// <summary>Copies the state.</summary>
+    /// <returns>The state, which later solves do not change.</returns>
     /// <exception cref="InvalidOperationException">There is no state.</exception>
     public NetworkState ToState() => new(Filled);
 
@@ -125,10 +124,10 @@ public sealed class NetworkBuffer
     public void SetDraw(string node, VolumeFlow draw) =>
         Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi())));
 
-    /// <summary>Sets what a link of injectors is commanded to deliver.</summary>
+    /// <summary>Sets the command of a link of injectors.</summary>
     /// <param name="line">Its name.</param>
-    /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
-    /// <exception cref="ArgumentException">There is no such link, or the flow is outside what is allowed.</exception>
+    /// <param name="commanded">The commanded mean flow; zero closes them.</param>
+    /// <exception cref="ArgumentException">There is no such link, or the flow is negative or not finite.</exception>
     public void SetCommandedFlow(string line, VolumeFlow commanded)
     {
         int i = NetworkSettings.Line(Plan, line, SettingKind.Command);
@@ -150,7 +149,7 @@ public sealed class NetworkBuffer
         Settings.SetLane(NetworkSettings.Line(Plan, line, SettingKind.Reference), [si]);
     }
 
-    /// <summary>Puts a pump in the place of another. Allocates.</summary>
+    /// <summary>Replaces a pump. Allocates.</summary>
     /// <param name="line">The name of the link.</param>
     /// <param name="pump">At another speed, or with a curve of the same kind and no more points.</param>
     /// <exception cref="ArgumentException">There is no such link, or the pump does not fit.</exception>
@@ -161,7 +160,7 @@ public sealed class NetworkBuffer
         Settings.SetLane(i, curve);
     }
 
-    /// <summary>Takes back all settings and forgets the state, so that the next solve is that of the description, cold.</summary>
+    /// <summary>Resets all settings and the state, so that the next solve is a cold start of the description.</summary>
     public void Reset()
     {
         hasState = false;
@@ -171,7 +170,7 @@ public sealed class NetworkBuffer
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{(HasState ? "filled" : "empty")}");
 
-    /// <summary>Solves from what it held, or else from a cold start.</summary>
+    /// <summary>Solves by a warm start from its state, or else by a cold start.</summary>
     internal void Solve()
     {
         bool warm = hasState;

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath;
 
-/// <summary>What can be wrong with a network before anything is solved.</summary>
+/// <summary>The checks of a network before solving.</summary>
 internal static class NetworkChecks
 {
     internal static void All(NetworkNode[] nodes, Line[] lines)
@@ -17,7 +17,7 @@ internal static class NetworkChecks
         SwitchedPump.Check([.. lines.Select(l => (l.Name, l.Switch))], nodes.Select(n => n.Name), nameof(lines));
     }
 
-    /// <summary>A pressure that is given, Pa gauge.</summary>
+    /// <summary>Checks a given pressure, Pa gauge.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It lies below vacuum.</exception>
     internal static double NotBelowVacuum(
         GaugePressure pressure,
@@ -30,7 +30,7 @@ internal static class NetworkChecks
                 $"Must be at least {NetworkVerdict.Kilopascals(NetworkVerdict.Vacuum)} gauge, which is vacuum; it was {NetworkVerdict.Kilopascals(pressure.Si)} gauge."
             );
 
-    /// <summary>Refuses a network that one solve is not enough for.</summary>
+    /// <summary>Refuses a network for which one solve is not enough.</summary>
     /// <exception cref="ArgumentException">It may have several states.</exception>
     internal static void OneState(Network network)
     {
@@ -50,10 +50,10 @@ internal static class NetworkChecks
     }
 
     /// <summary>
-    /// One hump at most, and around it only parts by which the rest never asks for less at a greater flow. With no weight of
-    /// a link negative, the nodes' conductances make a matrix whose columns add up to nothing or more and which is positive
-    /// on its diagonal only. By the maximum principle flow pushed in at a node then moves no pressure more than the one
-    /// there. A regulator that return pressure opens has a negative weight.
+    /// Checks for one hump at most, and that the required rise of the rest of the network never falls with flow. If no
+    /// weight of a link is negative, the matrix of conductances has positive diagonal and nonpositive other elements,
+    /// with column sums not below zero. By the maximum principle an inflow at a node then changes no pressure more than
+    /// the one there. A regulator that is opened by return-line pressure has a negative weight.
     /// </summary>
     private static void HumpsCanBeSearched(NetworkNode[] nodes, Line[] lines)
     {

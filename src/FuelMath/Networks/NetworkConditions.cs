@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a network is solved at: its fluid, and what its parts need beside it.</summary>
+/// <summary>The conditions of a network's solve: its fluid, and the further inputs of its parts.</summary>
 /// <remarks>
-/// A part states what it needs: a pump the voltage at its terminals, a regulator the pressure on its reference port.
-/// What is missing is refused with the name of the line; nothing is read at a default.
+/// A part states its inputs: a pump the voltage at its terminals, a regulator the pressure on its reference port. A
+/// missing input is refused with the name of the line; there are no defaults.
 /// </remarks>
 public sealed class NetworkConditions
 {
@@ -51,12 +51,12 @@ public sealed class NetworkConditions
     public GaugePressure? Manifold { get; private init; }
 
     /// <summary>
-    /// The pressure in the tank, for regulators that sit in one and return to no node of fixed pressure; null where none was
+    /// The pressure in the tank, for regulators in a tank that return to no node of fixed pressure; null where none was
     /// given.
     /// </summary>
     public GaugePressure? Tank { get; private init; }
 
-    /// <summary>What injector draws are commanded to, by the name of the line.</summary>
+    /// <summary>The commands of injector draws, by the name of the line.</summary>
     public ImmutableSortedDictionary<string, VolumeFlow> Commands { get; private init; } =
         ImmutableSortedDictionary.Create<string, VolumeFlow>(StringComparer.Ordinal);
 
@@ -74,19 +74,19 @@ public sealed class NetworkConditions
         return new(this) { PumpVoltage = voltage };
     }
 
-    /// <summary>The same conditions with a pressure in the manifold, for regulators that refer to it.</summary>
+    /// <summary>The same conditions with a pressure in the manifold, for regulators referenced to it.</summary>
     /// <param name="manifold">The pressure.</param>
     /// <returns>The conditions.</returns>
     public NetworkConditions WithManifold(GaugePressure manifold) => new(this) { Manifold = manifold };
 
-    /// <summary>The same conditions with a pressure in the tank, for regulators that refer to it.</summary>
+    /// <summary>The same conditions with a pressure in the tank, for regulators referenced to it.</summary>
     /// <param name="tank">The pressure.</param>
     /// <returns>The conditions.</returns>
     public NetworkConditions WithTank(GaugePressure tank) => new(this) { Tank = tank };
 
     /// <summary>The same conditions with a command to the injectors of a line.</summary>
     /// <param name="line">The name of the line; its part is an <see cref="InjectorDraw"/> without a command of its own.</param>
-    /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
+    /// <param name="commanded">The commanded mean flow; zero closes them.</param>
     /// <returns>The conditions.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The flow is negative or not finite.</exception>

@@ -2,19 +2,21 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Puts regions that nothing flows into at the level to which the network fills them by itself.</summary>
+/// <summary>Sets regions without inflow to the pressure level to which the network fills them by itself.</summary>
 /// <remarks>
-/// Behind a one-way part without flow any pressure above the one at which it just opens satisfies the equations. Filling
-/// ends at the least level at which none of the parts that lead there opens, so the part with the greatest lift decides.
-/// The region moves as a whole, for what flows in circles in it keeps its differences of pressure. A region that nothing
-/// can fill keeps what it had, which a steady state does not know: it is cut off. Allocates nothing.
+/// Behind a one-way part without flow any pressure above its opening pressure satisfies the equations. Filling ends at
+/// the least level at which none of the parts that lead there opens, so the part with the greatest pressure decides.
+/// The region is shifted as a whole, because circulating flow keeps its pressure differences. A region that nothing can
+/// fill keeps its previous pressure, which a steady state can't determine: it is cut off. Allocates nothing.
 /// </remarks>
 internal sealed class NetworkFilling(NetworkPlan plan)
 {
-    /// <summary>Looks at a region, as a multiple of the regions: more means levels that lift each other.</summary>
+    /// <summary>
+    /// Largest number of passes, as a multiple of the regions: more means levels that raise each other.
+    /// </summary>
     private const int MostLooks = 50;
 
-    /// <summary>A change of level that is none, Pa, and as a part of the pressure.</summary>
+    /// <summary>A negligible change of level, Pa, and as a fraction of the pressure.</summary>
     private const double NoChange = 1e-7;
     private const double NoChangeOfPressure = 1e-13;
 
@@ -24,11 +26,13 @@ internal sealed class NetworkFilling(NetworkPlan plan)
     private readonly int[] queue = new int[plan.Nodes.Length + 1];
     private readonly bool[] waits = new bool[plan.Nodes.Length + 1];
 
-    /// <summary>The regions of the state that was looked at last.</summary>
+    /// <summary>The regions of the last state.</summary>
     internal NetworkReach Reach => reach;
 
-    /// <summary>Finds the nodes whose pressure is determined, and fills what the network fills by itself.</summary>
-    /// <returns>Whether every link that was touched keeps its law afterwards.</returns>
+    /// <summary>
+    /// Finds the nodes whose pressure is determined, and fills regions that the network fills by itself.
+    /// </summary>
+    /// <returns>Whether every affected link satisfies its law afterwards.</returns>
     internal bool Fill(NetworkWork<Real> work, double noFlow)
     {
         reach.Find(work, noFlow);
@@ -59,7 +63,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
         return JudgeAgain(work, noFlow) && settled;
     }
 
-    /// <summary>How far each region has to move: minus infinity where nothing fills it.</summary>
+    /// <summary>The shift of each region; minus infinity where nothing fills it.</summary>
     private bool FindShifts(NetworkWork<Real> work, double noFlow)
     {
         int regions = reach.Count;
@@ -90,7 +94,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
                 continue;
             }
 
-            // What was filled from here can't fill it further: something would flow in a circle.
+            // A region filled from here can't fill it further: fuel would circulate.
             if (double.IsFinite(before) && IsFilledFrom(from, region))
             {
                 return false;
@@ -128,7 +132,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
         return region == source;
     }
 
-    /// <summary>How far the parts that lead to a region move it, and the region that it is filled from.</summary>
+    /// <summary>The shift of a region by the parts that lead to it, and the region from which it is filled.</summary>
     private (double Shift, int From) ShiftOf(NetworkWork<Real> work, int region, double noFlow)
     {
         (double greatest, int source) = (double.NegativeInfinity, NetworkReach.Joined);
@@ -155,8 +159,8 @@ internal sealed class NetworkFilling(NetworkPlan plan)
     }
 
     /// <summary>
-    /// Lifts what is cut off to where no pressure is below vacuum. Gives the first part that would open then and pull it
-    /// down again; -1 where none does.
+    /// Raises cut-off regions so that no pressure is below vacuum. Returns the first part that would then open and
+    /// lower it again; -1 if none does.
     /// </summary>
     internal int LiftCutOff(NetworkWork<Real> work)
     {
@@ -206,7 +210,9 @@ internal sealed class NetworkFilling(NetworkPlan plan)
         return -1;
     }
 
-    /// <summary>Takes the errors of pressure of the links at nodes that moved; whether they are small enough.</summary>
+    /// <summary>
+    /// Recomputes the pressure residuals of links at shifted nodes; returns whether they are small enough.
+    /// </summary>
     private bool JudgeAgain(NetworkWork<Real> work, double noFlow)
     {
         double greatest = 0;

@@ -5,12 +5,12 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// A network prepared for solving: nodes, links, the order of elimination and the links grouped by law. Immutable and
-/// safe to share between threads; what changes from solve to solve lives in a <see cref="NetworkWork{T}"/>.
+/// A network prepared for solving: nodes, links, the order of elimination and the links grouped by law. The changing
+/// state of a solve is in a <see cref="NetworkWork{T}"/>.
 /// </summary>
 /// <remarks>
-/// The door for whoever solves the same network many times: rent a workspace, set it, solve it, read it. It has a fluid
-/// where it was given one; else set it first.
+/// For repeated solves of the same network: rent a workspace, set it, solve it, read it. If the plan has no fluid, set
+/// it first.
 /// </remarks>
 internal sealed class NetworkPlan
 {
@@ -24,7 +24,7 @@ internal sealed class NetworkPlan
     {
         (Density, Viscosity) = (double.NaN, double.NaN);
 
-        // Unknown pressures first, so that the matrix is theirs alone.
+        // Unknown pressures first, so that the matrix holds only these.
         Nodes = [.. nodes.Where(n => !n.IsFixed), .. nodes.Where(n => n.IsFixed)];
         Links = [.. links];
         MostSettings = Links.Max(l => l.Law.SettingCount);
@@ -65,7 +65,7 @@ internal sealed class NetworkPlan
         Flat = new FlatHolders(this);
     }
 
-    /// <summary>The same network with another fluid, and with settings of some links in the place of their own.</summary>
+    /// <summary>The same network with another fluid, and other settings of some links.</summary>
     private NetworkPlan(NetworkPlan other, double density, double viscosity, (int Link, double[] Settings)[] given)
     {
         (Density, Viscosity, Given) = (density, viscosity, given);
@@ -76,7 +76,7 @@ internal sealed class NetworkPlan
         (Order, Groups, Place, Flat) = (other.Order, other.Groups, other.Place, other.Flat);
     }
 
-    /// <summary>Density of its fluid, kg/m³; not a number where none was given.</summary>
+    /// <summary>Density of its fluid, kg/m³; NaN where none was given.</summary>
     internal double Density { get; }
 
     /// <summary>Dynamic viscosity of its fluid, Pa s.</summary>
@@ -95,13 +95,13 @@ internal sealed class NetworkPlan
 
     internal ImmutableArray<string> LinkNames { get; }
 
-    /// <summary>How many pressures are unknown: nodes 0 to Unknown - 1.</summary>
+    /// <summary>Number of unknown pressures: nodes 0 to Unknown - 1.</summary>
     internal int Unknown { get; }
 
     /// <summary>The pump whose curve has a hump; -1 where none has.</summary>
     internal int Hump { get; }
 
-    /// <summary>Regulators that may leave open how much flows through which.</summary>
+    /// <summary>Regulators whose flows may not be determined.</summary>
     internal FlatHolders Flat { get; }
 
     /// <summary>The upstream node of each link.</summary>
@@ -113,7 +113,7 @@ internal sealed class NetworkPlan
     /// <summary>The links that have an end at a node.</summary>
     internal ReadOnlySpan<int> LinksAt(int node) => linksAt[node];
 
-    /// <summary>The most settings that a link has.</summary>
+    /// <summary>The largest number of settings of a link.</summary>
     internal int MostSettings { get; }
 
     internal Elimination Order { get; }
@@ -121,16 +121,16 @@ internal sealed class NetworkPlan
     /// <summary>The links of each law.</summary>
     internal int[][] Groups { get; }
 
-    /// <summary>Where each link is found among the groups.</summary>
+    /// <summary>The place of each link among the groups.</summary>
     internal (int Group, int Index)[] Place { get; }
 
     /// <summary>The index of a node.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    /// <exception cref="ArgumentException">There is none of this name.</exception>
     internal int Node(string name) =>
         nodeIndex.TryGetValue(name, out int i) ? i : throw Missing("node", name, nodeIndex.Keys);
 
     /// <summary>The index of a link.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
+    /// <exception cref="ArgumentException">There is none of this name.</exception>
     internal int Link(string name) =>
         linkIndex.TryGetValue(name, out int i) ? i : throw Missing("link", name, linkIndex.Keys);
 
@@ -138,7 +138,7 @@ internal sealed class NetworkPlan
     internal NetworkPlan At(double density, double viscosity, (int Link, double[] Settings)[] given) =>
         new(this, density, viscosity, given);
 
-    /// <summary>A workspace with the description's own settings; give it back by disposing of it.</summary>
+    /// <summary>A workspace with the description's own settings; dispose of it to return it.</summary>
     internal NetworkWork<T> Rent<T>()
         where T : struct, IScalar<T> => PoolOf<T>().Rent();
 
@@ -174,7 +174,7 @@ internal sealed class NetworkPlan
         return new(link, f, t, Slot(t, f), Slot(f, t));
     }
 
-    /// <summary>The slot of an element; what leaves to a given pressure is kept with the node that gives.</summary>
+    /// <summary>The slot of an element; the conductance to a given pressure is kept with its node.</summary>
     private int Slot(int row, int column) =>
         column >= Unknown ? Order.Slots
         : row >= Unknown ? Elimination.Slot(column)

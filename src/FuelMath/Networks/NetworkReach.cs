@@ -3,23 +3,23 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// Finds which nodes hang on a given pressure by open ways, and which region each of the others belongs to: one that
-/// nothing flows into or out of, so that its own links leave its level open.
+/// Finds the nodes that are connected to a given pressure by open links, and the region of each of the others: a region
+/// without inflow or outflow, whose level its own links do not determine.
 /// </summary>
 /// <remarks>
-/// Something may flow in circles inside such a region: it then has no one pressure, but still one level. Its level is
-/// found by <see cref="NetworkFilling"/>.
+/// Fuel may circulate inside such a region: it then has several pressures but one level, which
+/// <see cref="NetworkFilling"/> finds.
 /// </remarks>
 internal sealed class NetworkReach(NetworkPlan plan)
 {
-    /// <summary>The region that hangs on given pressures.</summary>
+    /// <summary>The region connected to given pressures.</summary>
     internal const int Joined = 0;
 
     private readonly int[] regions = new int[plan.Nodes.Length];
     private readonly int[] members = new int[plan.Nodes.Length];
     private readonly int[] begins = new int[plan.Nodes.Length + 2];
 
-    /// <summary>How many regions there are, the joined one included.</summary>
+    /// <summary>Number of regions, including the joined one.</summary>
     internal int Count { get; private set; }
 
     /// <summary>The region of a node.</summary>
@@ -56,7 +56,7 @@ internal sealed class NetworkReach(NetworkPlan plan)
         begins[Count] = end;
     }
 
-    /// <summary>Follows the open ways from the members that were put down last; gives where the region ends.</summary>
+    /// <summary>Follows the open links from the last members; returns the end of the region.</summary>
     private int Spread(NetworkWork<Real> work, double noFlow, int next, int end)
     {
         for (; next < end; next++)

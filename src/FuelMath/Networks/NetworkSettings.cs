@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>Finds what a setting is for, and says when it can't be set.</summary>
+/// <summary>Finds the node or link of a setting, and refuses one that can't be set.</summary>
 internal static class NetworkSettings
 {
     /// <summary>The index of a node of fixed pressure.</summary>
@@ -61,7 +61,7 @@ internal static class NetworkSettings
             );
     }
 
-    /// <summary>The settings that a line's own description gives.</summary>
+    /// <summary>The settings of a line's own description.</summary>
     internal static double[] Own(NetworkPlan plan, int line)
     {
         LawSettings law = plan.Links[line].Law;
@@ -70,8 +70,8 @@ internal static class NetworkSettings
         return settings;
     }
 
-    /// <summary>The settings that put a pump in the place of another.</summary>
-    /// <exception cref="ArgumentException">It does not fit there.</exception>
+    /// <summary>The settings of a replacement pump.</summary>
+    /// <exception cref="ArgumentException">It does not fit.</exception>
     internal static double[] Replacement(NetworkPlan plan, int line, PlainPump pump)
     {
         ArgumentNullException.ThrowIfNull(pump);

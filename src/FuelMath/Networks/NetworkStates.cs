@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>Solves a network that may have several states, and chooses among them.</summary>
 internal static class NetworkStates
 {
-    /// <summary>All states, the flow of the pump with the hump rising.</summary>
+    /// <summary>All states, in the order of the flow of the pump with the hump.</summary>
     internal static ImmutableArray<NetworkSolution> All(NetworkPlan plan)
     {
         using NetworkWork<Real> work = plan.Rent<Real>();
@@ -24,7 +24,7 @@ internal static class NetworkStates
         return [.. all.Select(s => new NetworkSolution(s.State.With(remark), s.IsStable))];
     }
 
-    /// <summary>The only stable state, or the one that a side leads to.</summary>
+    /// <summary>The only stable state, or the one reached from a side.</summary>
     internal static NetworkState One(NetworkPlan plan, ComingFrom? side)
     {
         ImmutableArray<NetworkSolution> all = All(plan);

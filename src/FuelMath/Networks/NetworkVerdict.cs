@@ -3,15 +3,17 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Looks at an answer of the solver, names what each link does, and refuses what can't be.</summary>
+/// <summary>
+/// Judges a solution of the solver: finds the condition of each link, and refuses a solution that is not physical.
+/// </summary>
 internal static class NetworkVerdict
 {
-    /// <summary>No gauge pressure lies below this at sea level, Pa. Source: [ISO-2533] sea-level pressure.</summary>
+    /// <summary>The lowest possible gauge pressure at sea level, Pa. Source: [ISO-2533] sea-level pressure.</summary>
     internal const double Vacuum = -101325;
 
     internal const string Sought = "the steady state of the network";
 
-    /// <summary>The state that a solved workspace holds.</summary>
+    /// <summary>The state of a solved workspace.</summary>
     /// <inheritdoc cref="Judge" />
     internal static NetworkState State(NetworkWork<Real> work, bool solved)
     {
@@ -20,8 +22,8 @@ internal static class NetworkVerdict
     }
 
     /// <summary>
-    /// Solves from what a workspace holds and looks at it; from a cold start where that gives no state, so that a start never
-    /// decides whether there is one.
+    /// Solves by a warm start from a workspace and judges it; by a cold start where that gives no state, so that the
+    /// start never decides whether there is one.
     /// </summary>
     /// <inheritdoc cref="Judge" />
     internal static void SolveWarm(NetworkWork<Real> work)
@@ -35,15 +37,17 @@ internal static class NetworkVerdict
             }
             catch (NoSolutionException)
             {
-                // The cold start says whether that holds.
+                // The cold start decides whether that holds.
             }
         }
 
         Judge(work, Real.All(work.Solve(warm: false)));
     }
 
-    /// <summary>Looks at what a workspace holds, and writes its notes. Allocates nothing unless it refuses.</summary>
-    /// <exception cref="NoSolutionException">It is not a state that the network can be in.</exception>
+    /// <summary>
+    /// Judges the solution of a workspace, and writes its notes. Allocates nothing unless it refuses.
+    /// </summary>
+    /// <exception cref="NoSolutionException">It is not a physical state.</exception>
     /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>
     internal static void Judge(NetworkWork<Real> work, bool solved)
     {
@@ -53,7 +57,8 @@ internal static class NetworkVerdict
         bool drained = !solved && plan.Hump < 0;
         if (drained)
         {
-            // Where nothing flows the last digits of pressures may keep it from settling; what drains through has a sense.
+            // Without flow the last digits of pressures may prevent convergence; a small drain gives the flows a
+            // direction.
             solved = Real.All(work.SolveDraining(warm: false));
             iterations += (int)work.Iterations.Value;
         }
@@ -103,7 +108,9 @@ internal static class NetworkVerdict
         work.Notes.Evidence = new Evidence(iterations, imbalance, imbalanceNode, error, errorLink);
     }
 
-    /// <summary>Fills a network whose regions can't be moved as a whole; gives what counts as no flow in it.</summary>
+    /// <summary>
+    /// Fills a network whose regions can't be shifted as a whole; returns the flow that counts as zero in it.
+    /// </summary>
     private static double FillDraining(NetworkWork<Real> work, ref int iterations)
     {
         for (bool warm = true; ; warm = false)

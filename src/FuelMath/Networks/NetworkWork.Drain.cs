@@ -10,21 +10,21 @@ namespace FuelMath;
 /// </content>
 internal sealed partial class NetworkWork<T>
 {
-    /// <summary>What a junction loses at a bar above nothing, as a part of what counts as balanced.</summary>
+    /// <summary>The drain of a junction at a pressure of one bar, as a fraction of the balance tolerance.</summary>
     private const double DrainAtOneBar = 0.05;
 
-    /// <summary>Meanwhile shut parts are so much tighter than usual.</summary>
+    /// <summary>Factor on the tightness of closed parts while draining.</summary>
     private const double Tighter = 1e3;
 
     private bool draining;
 
-    /// <summary>How steep shut parts are, Pa s/m³.</summary>
+    /// <summary>The slope of closed parts, Pa s/m³.</summary>
     internal T Reverse { get; private set; } = T.Of(Stiff.Reverse);
 
     private T DrainPerPressure => DrainAtOneBar / 1e5 * startScale;
 
-    /// <summary>Solves the network while it drains.</summary>
-    /// <param name="warm">Start from the state that the workspace holds.</param>
+    /// <summary>Solves the network with the drains.</summary>
+    /// <param name="warm">Whether to start from the state of the workspace.</param>
     internal Mask<T> SolveDraining(bool warm)
     {
         (draining, Reverse) = (true, T.Of(Tighter * Stiff.Reverse));
@@ -33,7 +33,7 @@ internal sealed partial class NetworkWork<T>
         return solved;
     }
 
-    /// <summary>What all junctions lose in the state that <see cref="SolveDraining"/> found, m³/s.</summary>
+    /// <summary>The total drain of all junctions in the state found by <see cref="SolveDraining"/>, m³/s.</summary>
     internal T Drained()
     {
         T sum = T.Of(0);
@@ -47,7 +47,7 @@ internal sealed partial class NetworkWork<T>
 
     private T DrainAt(int node) => DrainPerPressure * (PressureAt(node) - NetworkVerdict.Vacuum);
 
-    /// <summary>Adds the ways out to the linearized balances.</summary>
+    /// <summary>Adds the drains to the linearized balances.</summary>
     private void Drain()
     {
         for (int i = 0; i < Plan.Unknown; i++)

@@ -10,7 +10,7 @@ namespace FuelMath;
 /// </content>
 internal sealed partial class NetworkWork<T>
 {
-    /// <summary>Iterations before a number is guided.</summary>
+    /// <summary>Iterations before damping by slopes begins.</summary>
     private const int FullSteps = 8;
 
     private const double LeastDrag = 1e-3;
@@ -21,7 +21,7 @@ internal sealed partial class NetworkWork<T>
 
     private T errorBefore;
 
-    /// <summary>What is added to each slope, as a part of the law's usual one.</summary>
+    /// <summary>The addition to each slope, as a fraction of the law's usual one.</summary>
     internal T Drag { get; private set; }
 
     /// <summary>Sets the drag of the next iteration.</summary>

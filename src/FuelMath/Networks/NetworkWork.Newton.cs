@@ -12,13 +12,16 @@ internal sealed partial class NetworkWork<T>
 {
     internal const int MostIterations = 1000;
 
-    /// <summary>Flows have settled when none changes by more than this part of the greatest.</summary>
+    /// <summary>Flows have converged when none changes by more than this fraction of the greatest.</summary>
     private const double Settled = 1e-7;
 
-    /// <summary>Nor, where nothing flows, by this part of the greatest flow that a cold start begins with.</summary>
+    /// <summary>Without flow: this fraction of the greatest flow of a cold start.</summary>
     private const double SettledOfStart = 1e-9;
 
-    /// <summary>... times this where it takes long: near zero flow a quadratic law converges slowly, though its loss is already accurate.</summary>
+    /// <summary>
+    /// Factor on the tolerance after many iterations: near zero flow a quadratic law converges slowly, though its loss
+    /// is already accurate.
+    /// </summary>
     private const double Patience = 10;
 
     /// <summary>
@@ -27,38 +30,38 @@ internal sealed partial class NetworkWork<T>
     private const double Heave = 1e5;
     private const double HeaveOfStart = 1e11;
 
-    /// <summary>How far beyond its law's scale, or beyond what it was, a flow may go in one step.</summary>
+    /// <summary>The largest step of a flow, as a multiple of its law's scale or of the previous flow.</summary>
     private const double Reach = 5;
     private const double ReachOfLast = 4;
 
     /// <summary>
-    /// Flows that balance and keep their laws are an answer when a further step would change none by this part of the
-    /// greatest: that step is not taken, and so need not be looked at.
+    /// Flows that balance and satisfy their laws are accepted when the next step would change none by more than this
+    /// fraction of the greatest; that step is computed but not applied.
     /// </summary>
     private const double NextChange = 0.5 * MassTolerance;
 
-    /// <summary>A link's pressure is right within this, Pa, ...</summary>
+    /// <summary>Tolerance of a link's pressure residual: this, Pa, ...</summary>
     internal const double PressureTolerance = 1e-3;
 
-    /// <summary>... and this part of the greatest pressure, ...</summary>
+    /// <summary>... plus this fraction of the greatest pressure, ...</summary>
     internal const double RelativeTolerance = 1e-9;
 
-    /// <summary>... of which no more than this counts, Pa: behind a shut part a pressure may be anything.</summary>
+    /// <summary>... limited to this, Pa, because behind a closed part the pressure is arbitrary.</summary>
     private const double GreatestPressure = 1e7;
 
-    /// <summary>How far a link's pressure may be off, Pa, where the greatest pressure is so much.</summary>
+    /// <summary>Tolerance of a link's pressure residual, Pa, for a greatest pressure.</summary>
     internal static T PressureLimit(T greatest) =>
         PressureTolerance + (RelativeTolerance * T.Min(greatest, T.Of(GreatestPressure)));
 
-    /// <summary>Mass balances within this part of the greatest flow.</summary>
+    /// <summary>Tolerance of the mass balance, as a fraction of the greatest flow.</summary>
     internal const double MassTolerance = 1e-9;
 
     /// <summary>x = 1/sqrt(f) of a friction factor of 0.024.</summary>
     private const double UsualRoot = 6.5;
 
     /// <summary>Solves the network.</summary>
-    /// <param name="warm">Start from the pressures and flows that the workspace holds.</param>
-    /// <returns>Where a solution was found. <see cref="Iterations"/> and <see cref="WorstError"/> say how.</returns>
+    /// <param name="warm">Whether to start from the pressures and flows of the workspace.</param>
+    /// <returns>Where a solution was found; see <see cref="Iterations"/> and <see cref="WorstError"/>.</returns>
     internal Mask<T> Solve(bool warm)
     {
         Start(warm);
@@ -150,7 +153,10 @@ internal sealed partial class NetworkWork<T>
         return done;
     }
 
-    /// <summary>Writes all links into the equations, as they are at the present flows; the worst error of pressure, Pa.</summary>
+    /// <summary>
+    /// Writes all links, linearized at the present flows, into the equations; returns the largest pressure residual,
+    /// Pa.
+    /// </summary>
     internal T Linearize(Mask<T> done)
     {
         Array.Clear(Matrix);
@@ -169,7 +175,7 @@ internal sealed partial class NetworkWork<T>
         return error;
     }
 
-    /// <summary>Sets flows, roots and pressures to where a solve begins.</summary>
+    /// <summary>Sets flows, roots and pressures to the start of a solve.</summary>
     internal void Start(bool warm)
     {
         T greatest = T.Of(0);
@@ -187,10 +193,10 @@ internal sealed partial class NetworkWork<T>
         }
     }
 
-    /// <summary>The flows that a full step would give, into Free.</summary>
+    /// <summary>Computes the flows of a full step into Free.</summary>
     /// <returns>
-    /// The greatest change, the greatest flow, and the greatest numbers that a flow was the difference of: what a link would
-    /// do on its own, and what a change of pressure does to it.
+    /// The greatest change, the greatest flow, and the greatest magnitudes of the two terms of a flow: that of the link
+    /// alone, and that of the pressure change.
     /// </returns>
     private (T Change, T Scale, T Heave, T Sway) NextFlows()
     {
@@ -215,8 +221,8 @@ internal sealed partial class NetworkWork<T>
     }
 
     /// <summary>
-    /// A settled step takes the new flows themselves, so that mass balances to the last digit. Before that no flow goes
-    /// far beyond its law's scale at once: it is only where the law is looked at next.
+    /// A converged step takes the new flows themselves, so that mass balances to the last digit. Before that the change
+    /// of each flow is limited by its law's scale: it is only the next point of linearization.
     /// </summary>
     /// <returns>Where every flow is the new one.</returns>
     private Mask<T> Step(Mask<T> done, Mask<T> settled)
@@ -233,7 +239,7 @@ internal sealed partial class NetworkWork<T>
         return T.Less(missed, T.Of(double.Epsilon));
     }
 
-    /// <summary>A flow no further than a step may go.</summary>
+    /// <summary>A flow limited to the largest step.</summary>
     private T Kept(int link, T next)
     {
         T reach = T.Max(Reach * First[link], ReachOfLast * T.Abs(Flow[link])) + startScale;

@@ -10,42 +10,46 @@ namespace FuelMath;
 /// what is accepted as balanced, so that the equations it satisfies are those without compliance.
 /// </content>
 /// <remarks>
-/// Where laws rise and no return line pushes on a seat, what leaves a node rises with its own pressure and falls with its
-/// neighbors', and nothing is lost on the way: of such a system each step in time has one answer, and two histories never
-/// draw apart, whatever the steps.
-/// Source: [Crandall-Liggett-1971] for the steps; [Kelley-Keyes-1998] for their growth.
+/// If all laws rise and no return-line pressure acts on a seat, the outflow of a node rises with its own pressure and
+/// falls with its neighbors', and mass is conserved: then each implicit time step has exactly one solution, and two
+/// solutions never move apart, whatever the steps. Source: [Crandall-Liggett-1971] for the steps; [Kelley-Keyes-1998]
+/// for their growth.
 /// </remarks>
 internal sealed partial class NetworkWork<T>
 {
-    /// <summary>The last iteration before a number is started up.</summary>
+    /// <summary>The last iteration before the transient start-up begins.</summary>
     private const int GuidedSteps = 24;
 
-    /// <summary>The first compliance over the length of the step, as a part of the greatest usual flow over pressure.</summary>
+    /// <summary>
+    /// The first compliance over the length of the step, as a fraction of the greatest usual flow over pressure.
+    /// </summary>
     private const double FirstYield = 1e-4;
 
-    /// <summary>It falls by one of these, the second where a step was found at once, and rises by the third.</summary>
+    /// <summary>Factors on it: after a solved step, after a quickly solved one, and after a failed one.</summary>
     private const double Longer = 0.1;
     private const double MuchLonger = 0.01;
     private const double Shorter = 10;
 
-    /// <summary>Iterations for a step, and for one that was found at once.</summary>
+    /// <summary>The largest number of iterations of a step, and that of a quickly solved one.</summary>
     private const double MostInStep = 20;
     private const double AtOnce = 3;
 
-    /// <summary>A step is found when no flow changes by more than this part of the greatest, or of where it began, ...</summary>
+    /// <summary>
+    /// A step is solved when no flow changes by more than this fraction of the greatest, or of its start, ...
+    /// </summary>
     private const double FoundChange = 1e-3;
     private const double FoundOfStart = 1e-4;
 
-    /// <summary>... and no error of pressure is greater than this many times what is accepted.</summary>
+    /// <summary>... and no pressure residual exceeds this multiple of its tolerance.</summary>
     private const double FoundError = 1e4;
 
-    /// <summary>Compliance has faded when it takes less than this part of what counts as balanced, ...</summary>
+    /// <summary>Compliance is negligible when its flow is below this fraction of the balance tolerance, ...</summary>
     private const double Faded = 0.1;
 
-    /// <summary>... and less than shut parts leak, m³/s per Pa, unless no such step was found.</summary>
+    /// <summary>... and below the leak of closed parts, m³/s per Pa, unless no such step was solved.</summary>
     private const double LessThanLeaks = 1 / Stiff.Reverse;
 
-    /// <summary>A flow that turns back goes no further than this part of its last change.</summary>
+    /// <summary>A flow whose change reverses is limited to this fraction of its last change.</summary>
     private const double TurnedBack = 0.6;
 
     private readonly T[] pressureBefore;
@@ -57,7 +61,7 @@ internal sealed partial class NetworkWork<T>
     private T fadedBefore;
     private T longest;
 
-    /// <summary>Lays every number that is not done to rest.</summary>
+    /// <summary>Sets every unfinished lane to rest.</summary>
     private void Rest(Mask<T> done)
     {
         T most = T.Of(0);
@@ -74,7 +78,10 @@ internal sealed partial class NetworkWork<T>
         GoBack(ButNot(T.Less(T.Of(0), T.Of(1)), done));
     }
 
-    /// <summary>Adds compliance to the linearized balances: it takes up what raises a pressure above the one before.</summary>
+    /// <summary>
+    /// Adds compliance to the linearized balances: it stores flow as pressure rises above its value of the previous
+    /// step.
+    /// </summary>
     private void Yield()
     {
         for (int i = 0; i < Plan.Unknown; i++)
@@ -84,7 +91,7 @@ internal sealed partial class NetworkWork<T>
         }
     }
 
-    /// <summary>As <see cref="Step"/>, but a flow that swings to and fro over its law's bends is calmed.</summary>
+    /// <summary>As <see cref="Step"/>, but with damping of flows that oscillate about a bend of their law.</summary>
     private void CalmStep(Mask<T> done, Mask<T> settled)
     {
         T none = T.Of(0);
@@ -100,7 +107,7 @@ internal sealed partial class NetworkWork<T>
         }
     }
 
-    /// <summary>Ends a step that was found or not, and says which numbers have an answer without compliance.</summary>
+    /// <summary>Ends a solved or failed step, and returns the lanes that have a solution without compliance.</summary>
     private Mask<T> EndStep(Mask<T> done, Mask<T> settled, T change, T scale, Mask<T> right)
     {
         T none = T.Of(0);

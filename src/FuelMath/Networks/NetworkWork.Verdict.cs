@@ -5,8 +5,8 @@ namespace FuelMath;
 /// <content>What an answer is worth, read in any scalar.</content>
 internal sealed partial class NetworkWork<T>
 {
-    /// <summary>Whether an answer keeps what was asked: mass, one-way parts, and no pressure below vacuum.</summary>
-    /// <remarks>Why it does not, a solve of that point in <see cref="Real"/> says.</remarks>
+    /// <summary>Whether a solution satisfies mass balance and one-way parts, with no pressure below vacuum.</summary>
+    /// <remarks>The reason of a refusal is found by solving that point in <see cref="Real"/>.</remarks>
     internal Mask<T> Sound()
     {
         T lowest = T.Of(0);
@@ -21,7 +21,7 @@ internal sealed partial class NetworkWork<T>
             & T.Less(T.Of(NetworkVerdict.Vacuum), lowest);
     }
 
-    /// <summary>Below this a flow is none, m³/s.</summary>
+    /// <summary>Below this a flow counts as zero, m³/s.</summary>
     internal T NoFlow()
     {
         T greatest = T.Of(0);
@@ -33,10 +33,12 @@ internal sealed partial class NetworkWork<T>
         return FlowTolerance(greatest);
     }
 
-    /// <summary>How far a flow may be off, m³/s: a billionth of the greatest, or of what a cold start begins with.</summary>
+    /// <summary>
+    /// Tolerance of flow, m³/s: 1e-9 of the greatest flow, plus a term from the scale of a cold start.
+    /// </summary>
     internal T FlowTolerance(T greatest) => (MassTolerance * greatest) + startScale;
 
-    /// <summary>Writes what each junction gains into Right and gives the greatest, m³/s.</summary>
+    /// <summary>Writes the imbalance of each junction into Right and returns the greatest, m³/s.</summary>
     internal T Imbalances()
     {
         for (int i = 0; i < Right.Length; i++)
@@ -59,8 +61,8 @@ internal sealed partial class NetworkWork<T>
         return worst;
     }
 
-    /// <summary>By how much a tabulated pump that refuses to go beyond its data runs outside them, m³/s.</summary>
-    /// <remarks>Zero inside, for a pump that extends, and for one that its check valve holds shut.</remarks>
+    /// <summary>The flow of a tabulated pump beyond data that it refuses to extrapolate, m³/s.</summary>
+    /// <remarks>Zero inside, for a pump that extrapolates, and for one held closed by its check valve.</remarks>
     internal T OutsideData(int link)
     {
         T none = T.Of(0);
@@ -76,7 +78,7 @@ internal sealed partial class NetworkWork<T>
         return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
     }
 
-    /// <summary>The greatest flow through a part that does not let it through, m³/s.</summary>
+    /// <summary>The greatest flow outside the range of a part, m³/s.</summary>
     internal T Trespass()
     {
         T worst = T.Of(0);

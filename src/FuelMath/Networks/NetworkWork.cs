@@ -3,14 +3,14 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>
-/// Everything that changes while a prepared network is solved, for one scalar: settings, pressures, flows. One thread at
-/// a time; rented from <see cref="NetworkPlan.Rent{T}"/> and given back by disposing of it.
+/// Everything that changes while a prepared network is solved, for one scalar: settings, pressures, flows. One thread
+/// at a time; rented from <see cref="NetworkPlan.Rent{T}"/> and returned by disposing of it.
 /// </summary>
 /// <remarks>
-/// All numbers are SI, pressures gauge. Set what differs from the description, <see cref="Solve"/>, ask <see cref="Sound"/>
-/// and <see cref="OutsideData"/>, read. A second <see cref="Solve"/> on the same workspace may start from the first one's
-/// answer. Nothing is allocated. For a number that is not sound, a solve of it in <see cref="Real"/> and
-/// <see cref="NetworkVerdict.State"/> say why.
+/// All numbers are SI, pressures gauge. Set what differs from the description, call <see cref="Solve"/>, check
+/// <see cref="Sound"/> and <see cref="OutsideData"/>, then read. A second <see cref="Solve"/> on the same workspace may
+/// be a warm start from the first. Nothing is allocated. For a lane that is not sound, a solve in <see cref="Real"/>
+/// and <see cref="NetworkVerdict.State"/> give the reason.
 /// </remarks>
 internal sealed partial class NetworkWork<T> : IDisposable
     where T : struct, IScalar<T>
@@ -55,10 +55,10 @@ internal sealed partial class NetworkWork<T> : IDisposable
     // Pressures at elevation zero.
     internal readonly T[] Pressure;
 
-    /// <summary>Volume flow of each link, m³/s, as the equations have it.</summary>
+    /// <summary>Volume flow of each link in the equations, m³/s.</summary>
     internal readonly T[] Flow;
 
-    /// <summary>The roots of implicit laws, one a link.</summary>
+    /// <summary>The roots of implicit laws, one for each link.</summary>
     internal readonly T[] Memory;
     internal readonly T[] Right;
     internal readonly T[] Matrix;
@@ -73,37 +73,37 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>Each law's own scale of flow.</summary>
     internal readonly T[] First;
 
-    /// <summary>What each link counts for in <see cref="WorstError"/>.</summary>
+    /// <summary>The contribution of each link to <see cref="WorstError"/>.</summary>
     internal readonly T[] Error;
 
-    /// <summary>The worst error of pressure of the present linearization, however little a shut part lets through, Pa.</summary>
+    /// <summary>The largest pressure residual of the present linearization, closed parts included, Pa.</summary>
     internal T WorstPlain;
 
     /// <summary>
-    /// The state that all flows and roots were just taken from, until something is done with them; else null. What a law
-    /// says there need not be found again for the next points that start there.
+    /// The state from which all flows and roots were just copied, until they change; else null. It allows values of
+    /// laws to be reused for the next points that start there.
     /// </summary>
     internal object? Origin => origin;
 
-    /// <summary>Says that all flows and roots were just taken from a state.</summary>
+    /// <summary>Marks all flows and roots as just copied from a state.</summary>
     internal void StartsAt(object state) => origin = state;
 
-    /// <summary>What the last verdict found.</summary>
+    /// <summary>The notes of the last verdict.</summary>
     internal StateNotes Notes { get; }
 
     /// <summary>Iterations of the last solve.</summary>
     internal T Iterations { get; private set; }
 
-    /// <summary>What counts as no flow, where nothing flows.</summary>
+    /// <summary>The flow that counts as zero where nothing flows.</summary>
     internal T StartScale => startScale;
 
-    /// <summary>Takes over what another workspace found.</summary>
+    /// <summary>Copies the results of another workspace.</summary>
     internal void TakeOver(T iterations, T scale) => (Iterations, startScale) = (iterations, scale);
 
-    /// <summary>The worst error of pressure of the last solve, Pa: see <see cref="Stiff.JudgedByFlow"/>.</summary>
+    /// <summary>The largest pressure residual of the last solve, Pa: see <see cref="Stiff.JudgedByFlow"/>.</summary>
     internal T WorstError { get; private set; }
 
-    /// <summary>Sets the height of a node, m, that counts from the next <see cref="SetFluid"/> on.</summary>
+    /// <summary>Sets the height of a node, m, which takes effect with the next <see cref="SetFluid"/>.</summary>
     internal void SetHeight(int node, T meters)
     {
         set = true;
@@ -140,7 +140,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         Pressure[node] = gauge + head[node];
     }
 
-    /// <summary>Sets where a warm start finds the pressure of a junction, Pa gauge.</summary>
+    /// <summary>Sets the pressure of a junction for a warm start, Pa gauge.</summary>
     internal void SetUnknown(int node, T gauge) => Pressure[node] = gauge + head[node];
 
     /// <summary>Sets what is drawn at a junction, m³/s.</summary>
@@ -150,7 +150,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         Draw[node] = flow;
     }
 
-    /// <summary>Sets a link: as many numbers as its law has settings, in the law's order.</summary>
+    /// <summary>Sets a link: the settings of its law, in the law's order.</summary>
     internal void Set(int link, ReadOnlySpan<T> settings)
     {
         set = true;
@@ -158,7 +158,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         groups[group].Set(this, index, settings);
     }
 
-    /// <summary>The same for all numbers of the scalar alike.</summary>
+    /// <summary>The same settings for all lanes.</summary>
     internal void Set(int link, double[] settings)
     {
         Span<T> alike = Settings.AsSpan(0, settings.Length);
@@ -173,7 +173,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>The gauge pressure of a node, Pa.</summary>
     internal T PressureAt(int node) => Pressure[node] - head[node];
 
-    /// <summary>The law of a link, to look at or to set.</summary>
+    /// <summary>The law of a link, for reading or setting.</summary>
     internal ref TLaw Law<TLaw>(int link)
         where TLaw : struct, ILinkLaw<T>
     {
@@ -181,14 +181,14 @@ internal sealed partial class NetworkWork<T> : IDisposable
         return ref ((LinkGroup<T, TLaw>)groups[group]).Law(index);
     }
 
-    /// <summary>What a link says at a flow and two pressures, Pa at elevation zero.</summary>
+    /// <summary>The equation of a link at a flow and two pressures, Pa at elevation zero.</summary>
     internal Balance<T> BalanceAt(int link, T flow, T up, T down)
     {
         (int group, int index) = Plan.Place[link];
         return groups[group].At(this, index, flow, up, down);
     }
 
-    /// <summary>By how much the pressures at a link push on beyond a flow, Pa, and the slope of its law there, Pa s/m³.</summary>
+    /// <summary>The pressure residual of a link at a flow, Pa, and the slope of its law there, Pa s/m³.</summary>
     internal (T Pressure, T Slope) SurplusAt(int link, T flow)
     {
         T up = Pressure[Plan.From[link]];
@@ -197,10 +197,10 @@ internal sealed partial class NetworkWork<T> : IDisposable
         return ((law.Up * up) - (law.Down * down) - law.Loss.Number, law.Loss.Rate);
     }
 
-    /// <summary>What surrounds a link.</summary>
+    /// <summary>The surroundings of a link.</summary>
     internal Surroundings<T> Around(in Ends ends) => new(density, viscosity, head[ends.From], head[ends.To]);
 
-    /// <summary>Takes back all settings that differ from the description.</summary>
+    /// <summary>Resets all settings that differ from the description.</summary>
     internal void Reset()
     {
         if (!set)

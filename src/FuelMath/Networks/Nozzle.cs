@@ -4,18 +4,18 @@ namespace FuelMath;
 
 /// <summary>A steady opening into a space of fixed pressure, such as an injector held open: q = C sqrt(dp).</summary>
 /// <remarks>
-/// Its line leads to a node of fixed pressure, whose height does not matter: a gas has no column. An opening between two
-/// lines is a Jet. Source: [White-2003] section 6.12.
+/// Its line leads to a node of fixed pressure, whose height does not matter, because the weight of a gas column is
+/// negligible. An opening between two lines is a Jet. Source: [White-2003] section 6.12.
 /// </remarks>
 public sealed class Nozzle : FlowPart
 {
     private readonly SquareSettings law;
 
     /// <summary>Describes a nozzle by one reading.</summary>
-    /// <param name="flow">A flow of it; greater than zero.</param>
+    /// <param name="flow">The flow of the reading; greater than zero.</param>
     /// <param name="differentialPressure">The difference at that flow; greater than zero.</param>
     /// <param name="density">Density of the fluid of that reading; greater than zero.</param>
-    /// <param name="backflow">What it does when the space has the higher pressure.</param>
+    /// <param name="backflow">The behavior when the space has the higher pressure.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Nozzle(VolumeFlow flow, Pressure differentialPressure, Density density, Backflow backflow)
     {
@@ -32,7 +32,7 @@ public sealed class Nozzle : FlowPart
         (Flow, DifferentialPressure, Density) = (flow, differentialPressure, density);
     }
 
-    /// <summary>A flow of it.</summary>
+    /// <summary>The flow of the reading.</summary>
     public VolumeFlow Flow { get; }
 
     /// <summary>The difference at that flow.</summary>
@@ -41,7 +41,7 @@ public sealed class Nozzle : FlowPart
     /// <summary>Density of the fluid of that reading.</summary>
     public Density Density { get; }
 
-    /// <summary>What it does when the space has the higher pressure.</summary>
+    /// <summary>The behavior when the space has the higher pressure.</summary>
     public Backflow Backflow { get; }
 
     /// <inheritdoc />

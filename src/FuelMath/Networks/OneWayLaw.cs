@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Another law with a check valve in it.</summary>
+/// <summary>Another law with a check valve.</summary>
 internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     where T : struct, IScalar<T>
     where TLaw : struct, ILinkLaw<T>

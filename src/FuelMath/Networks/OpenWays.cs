@@ -1,12 +1,12 @@
 namespace FuelMath;
 
 /// <summary>
-/// Which links have to carry flow so that every junction surely hangs on a given pressure: where they do, nothing is cut
+/// The links that must carry flow so that every junction is connected to a given pressure: if they do, nothing is cut
 /// off and nothing needs filling.
 /// </summary>
 /// <remarks>
-/// Pipes and the like always join their ends; one-way parts do while something flows. Regulators and capped injectors are
-/// not counted on: what they do depends on more.
+/// Pipes and similar parts always connect their ends; one-way parts do while something flows. Regulators and capped
+/// injectors are not counted, because their condition depends on more.
 /// </remarks>
 internal sealed class OpenWays
 {
@@ -68,9 +68,9 @@ internal sealed class OpenWays
         Suffice = !Array.Exists(reached, r => !r);
     }
 
-    /// <summary>Whether there are enough such ways.</summary>
+    /// <summary>Whether such links suffice.</summary>
     internal bool Suffice { get; }
 
-    /// <summary>The one-way links that have to carry flow, every pump among them.</summary>
+    /// <summary>The one-way links that must carry flow, including every pump.</summary>
     internal int[] Needed { get; }
 }

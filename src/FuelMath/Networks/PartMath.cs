@@ -3,13 +3,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What the descriptions of links have in common.</summary>
+/// <summary>Common calculations of link descriptions.</summary>
 internal static class PartMath
 {
     /// <summary>The greatest roughness over bore. Source: [Colebrook-1939] range of the transition law.</summary>
     internal const double RoughestPart = 0.05;
 
-    /// <summary>The difference that sets an injector's scale of flow, Pa.</summary>
+    /// <summary>The pressure difference of an injector's scale of flow, Pa.</summary>
     internal const double UsualInjectorPressure = 3e5;
 
     /// <summary>C of q = C sqrt(dp).</summary>
@@ -24,7 +24,7 @@ internal static class PartMath
         return MinorLoss.PressureLoss(new Real(lossCoefficient), new Real(1), velocity).Value;
     }
 
-    /// <summary>What a round passage holds, m³.</summary>
+    /// <summary>The volume of a round passage, m³.</summary>
     internal static double Volume(RoundSettings part) => Math.PI / 4 * part.Bore * part.Bore * part.Length;
 
     /// <summary>A checked passage.</summary>
@@ -51,7 +51,7 @@ internal static class PartMath
             : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
     }
 
-    /// <summary>A checked passage that is bent all along its length.</summary>
+    /// <summary>A checked passage that is curved along its whole length.</summary>
     internal static CurvedSettings CurvedPipe(
         Length length,
         Length bore,

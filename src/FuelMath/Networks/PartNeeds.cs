@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What has to be said of a point before a part can be read there, beside the fluid.</summary>
+/// <summary>The inputs that a part needs at a point, besides the fluid.</summary>
 [Flags]
 internal enum PartNeeds
 {
@@ -13,9 +13,9 @@ internal enum PartNeeds
     /// <summary>The pressure in the manifold.</summary>
     ManifoldPressure = 2,
 
-    /// <summary>The pressure in the tank that the part sits in.</summary>
+    /// <summary>The pressure in the tank of the part.</summary>
     TankPressure = 4,
 
-    /// <summary>The flow that injectors are commanded to.</summary>
+    /// <summary>The commanded flow of injectors.</summary>
     CommandedFlow = 8,
 }

@@ -1,15 +1,15 @@
 namespace FuelMath;
 
-/// <summary>What a part is asked about when findings are sought: where it is, and what it does in a solved state. SI; pressures are gauge.</summary>
+/// <summary>A part in a solved state, for its findings. SI units; pressures are gauge.</summary>
 internal readonly struct PartState
 {
-    /// <summary>The source of a limit that follows from what a part is for.</summary>
+    /// <summary>The source of a limit that follows from the purpose of a part.</summary>
     internal static readonly DataSource ByDefinition = new("Definition", "what the part is for");
 
     /// <summary>The line that holds it.</summary>
     internal required string Line { get; init; }
 
-    /// <summary>What it does.</summary>
+    /// <summary>Its condition.</summary>
     internal required LinkCondition Condition { get; init; }
 
     /// <summary>Volume flow, m³/s; negative where it runs backwards.</summary>
@@ -33,7 +33,7 @@ internal readonly struct PartState
     /// <summary>Whether a pump draws through it.</summary>
     internal required bool IsSuction { get; init; }
 
-    /// <summary>The greatest mean velocity that is good practice here, m/s.</summary>
+    /// <summary>The greatest recommended mean velocity, m/s.</summary>
     internal required double GreatestVelocity { get; init; }
 
     /// <summary>Where that comes from.</summary>

@@ -2,13 +2,13 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Cubic pieces as plain numbers, one after the other.</summary>
+/// <summary>Cubic pieces as consecutive numbers.</summary>
 internal static class PieceTable
 {
-    /// <summary>The numbers of a piece: where it begins, and its four coefficients.</summary>
+    /// <summary>The numbers of a piece: its start, and its four coefficients.</summary>
     internal const int NumbersOfAPiece = 5;
 
-    /// <summary>Writes a curve's pieces; the last one stands in for those that a shorter curve does not have.</summary>
+    /// <summary>Writes a curve's pieces; a shorter curve is padded with its last one.</summary>
     internal static void Write(ReadOnlySpan<Piece> pieces, Span<double> settings)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThan(NumbersOfAPiece * pieces.Length, settings.Length);
@@ -34,8 +34,8 @@ internal static class PieceTable
     }
 }
 
-/// <summary>Cubic pieces over flow, read in any scalar; beyond the ends it goes on straight.</summary>
-/// <remarks>Each number holds its own pieces, so that lanes may read different tables.</remarks>
+/// <summary>Cubic pieces over flow in any scalar, extrapolated linearly beyond the ends.</summary>
+/// <remarks>Each lane has its own pieces, so that lanes may have different tables.</remarks>
 internal struct PieceTable<T>
     where T : struct, IScalar<T>
 {
@@ -43,19 +43,19 @@ internal struct PieceTable<T>
 
     private T[] numbers;
 
-    /// <summary>Where the first piece begins: at the first point.</summary>
+    /// <summary>The start of the first piece: the first point.</summary>
     internal readonly T Begin => numbers[0];
 
     /// <summary>The value at the first point.</summary>
     internal readonly T AtBegin => numbers[1];
 
-    /// <summary>Where the last piece begins: at the last point.</summary>
+    /// <summary>The start of the last piece: the last point.</summary>
     internal readonly T End => numbers[^NumbersOfAPiece];
 
     /// <summary>The value at the last point.</summary>
     internal readonly T AtEnd => numbers[^(NumbersOfAPiece - 1)];
 
-    /// <summary>Takes the pieces of a description.</summary>
+    /// <summary>Loads the pieces of a description.</summary>
     internal void Load(ReadOnlySpan<Piece> pieces)
     {
         numbers ??= new T[NumbersOfAPiece * pieces.Length];
@@ -67,10 +67,10 @@ internal struct PieceTable<T>
         }
     }
 
-    /// <summary>Takes other pieces, as many.</summary>
+    /// <summary>Sets the same number of other pieces.</summary>
     internal readonly void Set(ReadOnlySpan<T> settings) => settings.CopyTo(numbers);
 
-    /// <summary>The value at a place.</summary>
+    /// <summary>The value at a flow.</summary>
     internal readonly Dual<T> At(Dual<T> place)
     {
         T x = place.Number;

@@ -2,20 +2,22 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A straight round passage by its measures alone: tube, rail, any pipe. A hose with its source is a Hose.</summary>
+/// <summary>
+/// A straight round passage by its dimensions alone: tube, rail, any pipe. For a hose with a source use Hose.
+/// </summary>
 /// <remarks>
-/// <para>Source: [Colebrook-1939]; [Rossman-2020] section 3.1 for the other law of friction.</para>
+/// <para>Source: [Colebrook-1939]; [Rossman-2020] section 3.1 for the alternative friction law.</para>
 /// </remarks>
 public sealed class Pipe : FlowPart
 {
     private readonly PipeSettings law;
 
-    /// <summary>Describes a pipe that lets flow through both ways.</summary>
+    /// <summary>Describes a pipe with flow in both directions.</summary>
     /// <param name="length">Its length; greater than zero.</param>
     /// <param name="bore">Its inner diameter; greater than zero.</param>
     /// <param name="roughness">Roughness of the wall; 0 to a twentieth of the bore.</param>
     /// <param name="lossCoefficient">Sum of loss coefficients of ends and bends, for this bore; not negative.</param>
-    /// <param name="friction">How its friction factor is found.</param>
+    /// <param name="friction">The law of its friction factor.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Pipe(Length length, Length bore, Length roughness, Ratio lossCoefficient, FrictionLaw friction)
         : this(length, bore, roughness, lossCoefficient, friction, false) { }
@@ -46,13 +48,13 @@ public sealed class Pipe : FlowPart
     /// <summary>Sum of loss coefficients of ends and bends, for this bore.</summary>
     public Ratio LossCoefficient { get; }
 
-    /// <summary>How its friction factor is found.</summary>
+    /// <summary>The law of its friction factor.</summary>
     public FrictionLaw Friction { get; }
 
-    /// <summary>Whether a check valve in it, which costs nothing open, lets nothing flow backwards.</summary>
+    /// <summary>Whether a check valve in it, without loss when open, prevents backward flow.</summary>
     public bool HasCheckValve { get; }
 
-    /// <summary>The same pipe with a check valve in it that costs nothing open: nothing flows backwards.</summary>
+    /// <summary>The same pipe with a check valve, without loss when open, that prevents backward flow.</summary>
     /// <returns>The pipe.</returns>
     public Pipe WithCheckValve() => new(Length, Bore, Roughness, LossCoefficient, Friction, true);
 

@@ -3,10 +3,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A straight passage with minor losses: laminar, straight passage, Colebrook and White.</summary>
+/// <summary>A straight passage with minor losses: laminar, linear transition, Colebrook and White.</summary>
 /// <remarks>
-/// The root of the implicit law is remembered and takes one Newton step an iteration, in <see cref="Dual{T}"/>, so that
-/// it converges along with the flows and its slope is exact. The formulas are those of <see cref="Friction"/>.
+/// The root of the implicit law is kept and improved by one Newton step per iteration, in <see cref="Dual{T}"/>, so it
+/// converges together with the flows and its slope is exact. The formulas are those of <see cref="Friction"/>.
 /// </remarks>
 internal struct PipeLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>

@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A filter by two losses alone: one grows with flow, the other with its square.</summary>
+/// <summary>A filter by two losses alone: one proportional to flow, the other to its square.</summary>
 /// <remarks>
 /// <para>
-/// The first is carried to another fluid by viscosity, the second by density. Source: [Forchheimer-1901].
+/// The first is converted to another fluid by viscosity, the second by density. Source: [Forchheimer-1901].
 /// </para>
 /// </remarks>
 public sealed class PlainFilter : FlowPart
@@ -14,10 +14,10 @@ public sealed class PlainFilter : FlowPart
 
     /// <summary>Describes a filter.</summary>
     /// <param name="flow">The flow at which both losses are given; greater than zero.</param>
-    /// <param name="linearLoss">The loss that grows with flow; not negative.</param>
-    /// <param name="quadraticLoss">The loss that grows with its square; not negative, and not both zero.</param>
+    /// <param name="linearLoss">The loss proportional to flow; not negative.</param>
+    /// <param name="quadraticLoss">The loss proportional to its square; not negative, and not both zero.</param>
     /// <param name="density">Density of the fluid of these losses; greater than zero.</param>
-    /// <param name="viscosity">Dynamic viscosity of it; greater than zero.</param>
+    /// <param name="viscosity">Its dynamic viscosity; greater than zero.</param>
     /// <exception cref="ArgumentException">Both losses are zero.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public PlainFilter(
@@ -44,16 +44,16 @@ public sealed class PlainFilter : FlowPart
     /// <summary>The flow at which both losses are given.</summary>
     public VolumeFlow Flow { get; }
 
-    /// <summary>The loss that grows with flow.</summary>
+    /// <summary>The loss proportional to flow.</summary>
     public Pressure LinearLoss { get; }
 
-    /// <summary>The loss that grows with its square.</summary>
+    /// <summary>The loss proportional to its square.</summary>
     public Pressure QuadraticLoss { get; }
 
     /// <summary>Density of the fluid of these losses.</summary>
     public Density Density { get; }
 
-    /// <summary>Dynamic viscosity of it.</summary>
+    /// <summary>Its dynamic viscosity.</summary>
     public DynamicViscosity Viscosity { get; }
 
     /// <inheritdoc />

@@ -9,7 +9,7 @@ public sealed class PlainFitting : FlowPart
     private readonly SquareSettings law;
 
     /// <summary>Describes a fitting.</summary>
-    /// <param name="bore">The inner diameter that the loss coefficient belongs to; greater than zero.</param>
+    /// <param name="bore">The inner diameter that the loss coefficient refers to; greater than zero.</param>
     /// <param name="lossCoefficient">The loss coefficient; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public PlainFitting(Length bore, Ratio lossCoefficient)
@@ -20,7 +20,7 @@ public sealed class PlainFitting : FlowPart
         (Bore, LossCoefficient) = (bore, lossCoefficient);
     }
 
-    /// <summary>The inner diameter that the loss coefficient belongs to.</summary>
+    /// <summary>The inner diameter that the loss coefficient refers to.</summary>
     public Length Bore { get; }
 
     /// <summary>The loss coefficient.</summary>

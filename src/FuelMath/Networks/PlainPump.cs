@@ -3,9 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>How a pump's pressure rise depends on its flow. Every pump has a check valve: nothing flows backwards.</summary>
+/// <summary>
+/// A pump by its pressure rise over flow alone. Every pump has a check valve: nothing flows backwards.
+/// </summary>
 /// <remarks>
-/// A curve may have a hump, where the rise does not fall as flow rises. Then it can meet a system at several flows: see
+/// A curve may have a hump, where the rise does not fall as flow rises. It may then have several operating points: see
 /// <see cref="Network.SolveAll"/>.
 /// </remarks>
 public sealed class PlainPump : FlowPart
@@ -29,13 +31,13 @@ public sealed class PlainPump : FlowPart
     /// <summary>Its speed over that of the curve.</summary>
     public Ratio Speed { get; private init; }
 
-    /// <summary>How many equal pumps work side by side, each with its check valve.</summary>
+    /// <summary>Number of equal pumps side by side, each with its check valve.</summary>
     public int CountInParallel { get; private init; }
 
-    /// <summary>How many equal pumps each of those is a chain of.</summary>
+    /// <summary>Number of equal pumps in a row in each of those.</summary>
     public int CountInSeries { get; private init; }
 
-    /// <summary>Whether its rise does not fall everywhere as flow rises.</summary>
+    /// <summary>Whether its curve has a hump: the rise does not fall everywhere as flow rises.</summary>
     public bool HasHump => Given.HasHump;
 
     /// <inheritdoc />
@@ -50,25 +52,27 @@ public sealed class PlainPump : FlowPart
     /// <inheritdoc />
     internal override string WhyNoSystem => "a system needs a pump with its source";
 
-    /// <summary>What the curve was made from.</summary>
+    /// <summary>The data of the curve.</summary>
     internal PumpCurveGiven Given { get; }
 
-    /// <summary>A table, straight between its points.</summary>
+    /// <summary>A table, linear between its points.</summary>
     /// <param name="points">
-    /// Two or more points; flow rises from point to point, and pressure rise falls at last. Where it does not fall from the
-    /// first point on, that one is at no flow, or the ends go on straight.
+    /// Two or more points; flow rises from point to point, and pressure rise falls at last. If it does not fall from
+    /// the first point on, that point must be at zero flow, or the ends be extended.
     /// </param>
-    /// <param name="outside">Beyond the ends, refuse or go on straight; ends can't be held.</param>
+    /// <param name="outside">The behavior beyond the ends: refuse or extend; ends can't be held.</param>
     /// <returns>The pump at the curve's own speed.</returns>
-    /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
+    /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
     public static PlainPump Straight(IEnumerable<PlainPumpPoint> points, OutsideRange outside) =>
         Tabulated(points, outside, false, StraightPieces);
 
-    /// <summary>A table with a smooth curve through its points, without bumps of its own: see <see cref="Curve"/>.</summary>
+    /// <summary>A table with a smooth curve through its points, without overshoot: see <see cref="Curve"/>.</summary>
     /// <param name="points">Two or more points, as for <see cref="Straight"/>.</param>
-    /// <param name="outside">Beyond the ends, refuse or go on straight with the end slope; ends can't be held.</param>
+    /// <param name="outside">
+    /// The behavior beyond the ends: refuse or extend with the end slope; ends can't be held.
+    /// </param>
     /// <returns>The pump at the curve's own speed.</returns>
-    /// <exception cref="ArgumentException">The points do not make a falling curve.</exception>
+    /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
     public static PlainPump Smooth(IEnumerable<PlainPumpPoint> points, OutsideRange outside) =>
         Tabulated(
             points,
@@ -81,7 +85,7 @@ public sealed class PlainPump : FlowPart
     /// <param name="shutoffPressureRise">The rise at no flow; greater than zero.</param>
     /// <param name="point">Another point; its flow is greater than zero and its rise below the shutoff.</param>
     /// <param name="exponent">The exponent, 0.2 to 20.</param>
-    /// <returns>The pump at the curve's own speed. A power law has no end: it is never outside its data.</returns>
+    /// <returns>The pump at the curve's own speed. A power law has no ends: it is never outside its data.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static PlainPump Power(Pressure shutoffPressureRise, PlainPumpPoint point, Ratio exponent)
     {
@@ -123,7 +127,7 @@ public sealed class PlainPump : FlowPart
     /// <summary>The same pump at another speed, by the affinity laws: rise = n² f(flow/n).</summary>
     /// <param name="speed">Its speed over that of the curve, 0.01 to 100.</param>
     /// <returns>The pump.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="speed"/> is not from 0.01 to 100.</exception>
     /// <remarks>Source: [White-2003] section 11.3 (similarity rules).</remarks>
     public PlainPump AtSpeed(Ratio speed)
     {
@@ -131,11 +135,13 @@ public sealed class PlainPump : FlowPart
         return new(this) { Speed = speed };
     }
 
-    /// <summary>A bank of equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
-    /// <param name="pumps">How many, 1 to 16. One that stands still is held shut by its check valve: count those that run.</param>
-    /// <returns>The bank. For pumps that differ see <see cref="PumpBank.Parallel"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
-    /// <exception cref="ArgumentException">The curve has a hump: side by side such pumps need not share alike.</exception>
+    /// <summary>Equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
+    /// <param name="pumps">Number of running pumps, 1 to 16. A stopped one is held closed by its check valve.</param>
+    /// <returns>The set of pumps. For pumps that differ see <see cref="PumpBank.Parallel"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pumps"/> is not from 1 to 16.</exception>
+    /// <exception cref="ArgumentException">
+    /// The curve has a hump: such pumps side by side may not share the flow equally.
+    /// </exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
     public PlainPump InParallel(int pumps) =>
         Guard.InRange(pumps, 1, MostPumps) > 1 && HasHump
@@ -145,10 +151,10 @@ public sealed class PlainPump : FlowPart
             )
             : new(this) { CountInParallel = pumps };
 
-    /// <summary>A chain of equal pumps, one feeding the next: at an equal flow rises add up.</summary>
-    /// <param name="pumps">How many, 1 to 16; all of them run.</param>
-    /// <returns>The chain. For pumps that differ see <see cref="PumpBank.Series"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
+    /// <summary>Equal pumps in a row, one feeding the next: at an equal flow rises add up.</summary>
+    /// <param name="pumps">Number of pumps, 1 to 16; all of them run.</param>
+    /// <returns>The set of pumps. For pumps that differ see <see cref="PumpBank.Series"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pumps"/> is not from 1 to 16.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
     public PlainPump InSeries(int pumps) => new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps) };
 
@@ -156,7 +162,7 @@ public sealed class PlainPump : FlowPart
     public override string ToString() =>
         LogText.Of($"{CountInParallel} in parallel, {CountInSeries} in series, speed {Speed}");
 
-    /// <summary>The curve of the whole bank: stretching both axes, each law keeps its form.</summary>
+    /// <summary>The curve of the whole set: each law keeps its form when both axes are scaled.</summary>
     internal override PumpSettings Law =>
         part(Speed.InSi()) switch
         {

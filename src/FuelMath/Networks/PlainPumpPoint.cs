@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>One point of a pump's curve.</summary>
-/// <remarks>The default value is no flow at no rise.</remarks>
+/// <remarks>The default value is zero flow at zero rise.</remarks>
 public readonly struct PlainPumpPoint
 {
     /// <summary>Creates a point.</summary>

@@ -5,8 +5,8 @@ namespace FuelMath;
 /// <summary>A pressure regulator by its settings alone, of either type.</summary>
 /// <remarks>
 /// <para>
-/// A bypass regulator holds the pressure ahead of it; a reducing one holds that behind it. Open to its stop either is a
-/// fixed restriction. Source: [Definition] balance of forces on the diaphragm.
+/// A bypass regulator holds the pressure upstream; a reducing one that downstream. Open to its stop either is a fixed
+/// restriction. Source: [Definition] balance of forces on the diaphragm.
 /// </para>
 /// </remarks>
 public sealed class PlainRegulator : FlowPart
@@ -54,16 +54,16 @@ public sealed class PlainRegulator : FlowPart
         (slope, this.influence) = (slopePressureDifference.InSi() / slopeFlow.InSi(), influence.InSi());
     }
 
-    /// <summary>Whether it holds the pressure ahead of it, rather than that behind it.</summary>
+    /// <summary>Whether it holds the pressure upstream, rather than downstream.</summary>
     public bool IsBypass { get; }
 
-    /// <summary>Held pressure less reference, where it just opens or shuts.</summary>
+    /// <summary>Held pressure less reference, where it just opens or closes.</summary>
     public Pressure SetDifferentialPressure { get; }
 
     /// <summary>The pressure on its spring side.</summary>
     public GaugePressure Reference { get; }
 
-    /// <summary>What it loses open to its stop.</summary>
+    /// <summary>Its pressure loss open to its stop.</summary>
     public Pressure FullyOpenLoss { get; }
 
     /// <summary>The flow of that loss.</summary>
@@ -72,19 +72,21 @@ public sealed class PlainRegulator : FlowPart
     /// <summary>Density of the fluid of that loss.</summary>
     public Density Density { get; }
 
-    /// <summary>How much the held pressure changes over <see cref="SlopeFlow"/>; nothing without a slope.</summary>
+    /// <summary>The change of the held pressure over <see cref="SlopeFlow"/>; zero without a slope.</summary>
     public Pressure SlopePressureDifference { get; }
 
-    /// <summary>Over which flow it does.</summary>
+    /// <summary>The flow of that change.</summary>
     public VolumeFlow SlopeFlow { get; }
 
-    /// <summary>Seat area over diaphragm area less seat area: how far return pressure lowers what it holds.</summary>
+    /// <summary>
+    /// Seat area over diaphragm area less seat area: the influence of return-line pressure on the held pressure.
+    /// </summary>
     public Ratio SeatOverNetDiaphragm { get; }
 
-    /// <summary>A regulator that holds the pressure ahead of it by bypassing what is not used.</summary>
+    /// <summary>A regulator that holds the pressure upstream by bypassing.</summary>
     /// <param name="setDifferentialPressure">Held pressure less reference, where it just opens; greater than zero.</param>
     /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
-    /// <param name="fullyOpenLoss">What it loses open to its stop; greater than zero.</param>
+    /// <param name="fullyOpenLoss">Its pressure loss open to its stop; greater than zero.</param>
     /// <param name="fullyOpenFlow">The flow of that loss; greater than zero.</param>
     /// <param name="density">Density of the fluid of that loss; greater than zero.</param>
     /// <returns>The regulator, without slope or influence of the return line.</returns>
@@ -97,10 +99,12 @@ public sealed class PlainRegulator : FlowPart
         Density density
     ) => new(true, setDifferentialPressure, reference, fullyOpenLoss, fullyOpenFlow, density);
 
-    /// <summary>A regulator that holds the pressure behind it by throttling.</summary>
-    /// <param name="setDifferentialPressure">Held pressure less reference, where it just shuts; greater than zero.</param>
+    /// <summary>A regulator that holds the pressure downstream by throttling.</summary>
+    /// <param name="setDifferentialPressure">
+    /// Held pressure less reference, where it just closes; greater than zero.
+    /// </param>
     /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
-    /// <param name="fullyOpenLoss">What it loses open to its stop; greater than zero.</param>
+    /// <param name="fullyOpenLoss">Its pressure loss open to its stop; greater than zero.</param>
     /// <param name="fullyOpenFlow">The flow of that loss; greater than zero.</param>
     /// <param name="density">Density of the fluid of that loss; greater than zero.</param>
     /// <returns>The regulator, without slope.</returns>
@@ -113,8 +117,10 @@ public sealed class PlainRegulator : FlowPart
         Density density
     ) => new(false, setDifferentialPressure, reference, fullyOpenLoss, fullyOpenFlow, density);
 
-    /// <summary>The same regulator with a held pressure that moves with flow: up ahead of a bypass type, down behind a
-    /// reducing type.</summary>
+    /// <summary>
+    /// The same regulator with a held pressure that depends on flow: rising for a bypass regulator, falling for a
+    /// reducing one.
+    /// </summary>
     /// <param name="pressureDifference">The change of the held pressure; not negative.</param>
     /// <param name="flow">The flow over which it changes by that; greater than zero.</param>
     /// <returns>The regulator.</returns>
@@ -126,11 +132,14 @@ public sealed class PlainRegulator : FlowPart
         return new(this, pressureDifference, flow, SeatOverNetDiaphragm);
     }
 
-    /// <summary>The same regulator, bypass type, with the return line's pressure pushing on the seat.</summary>
+    /// <summary>The same bypass regulator with return-line pressure acting on the seat.</summary>
     /// <param name="seatOverNetDiaphragm">Seat area over diaphragm area less seat area, 0 to 1.</param>
     /// <returns>The regulator.</returns>
-    /// <remarks>Return pressure lowers the held pressure by this part of it; the reference raises it by one and this part.</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside what is allowed.</exception>
+    /// <remarks>
+    /// Return-line pressure lowers the held pressure by this fraction of it; the reference raises it by one plus this
+    /// fraction.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 0 to 1.</exception>
     /// <exception cref="InvalidOperationException">A reducing regulator has no return line.</exception>
     public PlainRegulator WithReturnInfluence(Ratio seatOverNetDiaphragm)
     {

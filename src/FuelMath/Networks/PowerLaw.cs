@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>An opening whose flow goes with a power of pressure.</summary>
+/// <summary>An opening whose flow follows a power of pressure.</summary>
 internal struct PowerLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {
@@ -14,7 +14,7 @@ internal struct PowerLaw<T> : ILinkLaw<T>
     private T density;
     private T usual;
 
-    /// <summary>The law has a slope at no flow, and a flat one: with a steeper one Newton would creep.</summary>
+    /// <summary>The law has a small slope at no flow: a steeper least slope would slow Newton's method down.</summary>
     public static double LeastSlope => 1e-7;
 
     /// <inheritdoc />

@@ -3,11 +3,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Pumps that differ, side by side or one behind the other: the lines and nodes that they are in a network.</summary>
+/// <summary>Pumps that differ, side by side or in a row, as lines and nodes of a network.</summary>
 /// <remarks>
-/// Each has its check valve, so that a weak one is held shut by its neighbors. Each finds its own share: nothing about
-/// the bank's curve is assumed. Equal pumps are simpler as <see cref="PlainPump.InParallel"/> and
-/// <see cref="PlainPump.InSeries"/>.
+/// Each has its check valve, so a weak one is held closed by its neighbors. The flow of each is solved; no common curve
+/// is assumed. For equal pumps use <see cref="PlainPump.InParallel"/> and <see cref="PlainPump.InSeries"/>.
 /// </remarks>
 public sealed class PumpBank
 {
@@ -28,22 +27,22 @@ public sealed class PumpBank
         (Nodes, Lines) = (nodes, lines);
     }
 
-    /// <summary>Its name; its pumps are called by it and their number, "lift 1", "lift 2".</summary>
+    /// <summary>Its name; its pumps are named by it and a number, "lift 1", "lift 2".</summary>
     public string Name { get; }
 
-    /// <summary>The junctions between pumps in series, "lift 1-2"; none side by side.</summary>
+    /// <summary>The junctions between pumps in series, "lift 1-2"; empty side by side.</summary>
     public ImmutableArray<NetworkNode> Nodes { get; }
 
     /// <summary>The pumps.</summary>
     public ImmutableArray<Line> Lines { get; }
 
     /// <summary>Pumps side by side: at an equal rise flows add up.</summary>
-    /// <param name="name">What its pumps are called by; not blank.</param>
-    /// <param name="from">The node that all draw from.</param>
-    /// <param name="to">The node that all deliver to.</param>
+    /// <param name="name">The name for its pumps; not blank.</param>
+    /// <param name="from">The node from which all draw.</param>
+    /// <param name="to">The node to which all deliver.</param>
     /// <param name="pumps">The pumps, 1 to 16.</param>
     /// <returns>The bank.</returns>
-    /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are one node.</exception>
+    /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are the same node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
     public static PumpBank Parallel(string name, string from, string to, IEnumerable<PlainPump> pumps)
@@ -52,14 +51,14 @@ public sealed class PumpBank
         return new(name, from, to, false, [], [.. all.Select((p, i) => new Line($"{name} {i + 1}", from, to, p))]);
     }
 
-    /// <summary>Pumps in a chain, one feeding the next: at an equal flow rises add up.</summary>
-    /// <param name="name">What its pumps are called by; not blank.</param>
-    /// <param name="from">The node that the first draws from.</param>
-    /// <param name="to">The node that the last delivers to.</param>
-    /// <param name="elevation">The height of the places between them.</param>
+    /// <summary>Pumps in a row, one feeding the next: at an equal flow rises add up.</summary>
+    /// <param name="name">The name for its pumps; not blank.</param>
+    /// <param name="from">The node from which the first draws.</param>
+    /// <param name="to">The node to which the last delivers.</param>
+    /// <param name="elevation">The height of the nodes between them.</param>
     /// <param name="pumps">The pumps in their order, 1 to 16.</param>
     /// <returns>The bank.</returns>
-    /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are one node.</exception>
+    /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are the same node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps, or the height is not finite.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
     public static PumpBank Series(string name, string from, string to, Length elevation, IEnumerable<PlainPump> pumps)
@@ -76,10 +75,10 @@ public sealed class PumpBank
         );
     }
 
-    /// <summary>What the bank delivers in a state.</summary>
-    /// <param name="state">A state of a network that holds the bank.</param>
+    /// <summary>The flow of the pumps in a state.</summary>
+    /// <param name="state">A state of a network with these pumps.</param>
     /// <returns>The volume flow, in m³/s.</returns>
-    /// <exception cref="ArgumentException">The network does not hold the bank.</exception>
+    /// <exception cref="ArgumentException">The network does not contain these pumps.</exception>
     public VolumeFlow FlowIn(NetworkState state)
     {
         ArgumentNullException.ThrowIfNull(state);
@@ -87,10 +86,12 @@ public sealed class PumpBank
         return SiUnits.VolumeFlow(isSeries ? flows[0] : flows.Sum());
     }
 
-    /// <summary>Pressure behind the bank less that ahead of it, as gauges there show it: height counts.</summary>
-    /// <param name="state">A state of a network that holds the bank.</param>
+    /// <summary>
+    /// Pressure downstream less that upstream of the pumps, as gauges there read it, height included.
+    /// </summary>
+    /// <param name="state">A state of a network with these pumps.</param>
     /// <returns>The rise, in Pa.</returns>
-    /// <exception cref="ArgumentException">The network does not hold the bank.</exception>
+    /// <exception cref="ArgumentException">The network does not contain these pumps.</exception>
     /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
     public Pressure RiseIn(NetworkState state)
     {

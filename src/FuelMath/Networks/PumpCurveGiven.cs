@@ -16,7 +16,7 @@ internal sealed class PumpCurveGiven(
 
     internal bool IsSmooth { get; } = isSmooth;
 
-    /// <summary>Whether the rise does not fall from each point to the next.</summary>
+    /// <summary>Whether the rise fails to fall from some point to the next.</summary>
     internal bool HasHump { get; } =
         points.Skip(1).Zip(points, (next, last) => next.RiseSi >= last.RiseSi).Contains(true);
 

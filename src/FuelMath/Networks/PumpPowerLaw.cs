@@ -48,7 +48,7 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
         first = half;
         usual = newShutoff / half;
 
-        // A power has no slope by its logarithm at zero, and less than a billionth of the scale moves nothing.
+        // A power by its logarithm has no slope at zero; a flow below 1e-9 of the scale is negligible.
         smallest = 1e-9 * half;
     }
 

@@ -4,11 +4,12 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// A switch that lets a pump join at one value of what it watches and leave at another. Between the two it stays as it was.
+/// A switch that starts a pump at one value of a watched quantity and stops it at another. Between the two the pump
+/// stays as it was.
 /// </summary>
 /// <remarks>
-/// It acts at the steady state only: how fast it acts is not looked at. A switch of a fuel pump is no safety device: a
-/// pump must stop when the engine stalls or crashes, whatever else it waits for.
+/// It acts on the steady state only: its timing is not modeled. A switch of a fuel pump is no safety device: a pump
+/// must stop when the engine stalls or in a crash, whatever its switch.
 /// </remarks>
 public sealed class PumpSwitch
 {
@@ -25,8 +26,8 @@ public sealed class PumpSwitch
         }
     }
 
-    /// <summary>Joins when a pressure is too low, as that of a rail that sags.</summary>
-    /// <param name="node">The node whose pressure it watches.</param>
+    /// <summary>Joins when a pressure is low, as that of a rail.</summary>
+    /// <param name="node">The node of the watched pressure.</param>
     /// <param name="joinBelow">Below this a stopped pump joins.</param>
     /// <param name="leaveAbove">Above this a running pump leaves; not below the other.</param>
     /// <param name="wasRunning">Whether it was running.</param>
@@ -39,8 +40,8 @@ public sealed class PumpSwitch
         bool wasRunning
     ) => new(PumpSwitchKind.PressureBelow, Guard.Name(node), joinBelow.Si, leaveAbove.Si, wasRunning);
 
-    /// <summary>Joins when a pressure is high, as that of a manifold under boost.</summary>
-    /// <param name="node">The node whose pressure it watches.</param>
+    /// <summary>Joins when a pressure is high, as in a manifold under boost.</summary>
+    /// <param name="node">The node of the watched pressure.</param>
     /// <param name="joinAbove">Above this a stopped pump joins.</param>
     /// <param name="leaveBelow">Below this a running pump leaves; not above the other.</param>
     /// <param name="wasRunning">Whether it was running.</param>
@@ -62,8 +63,8 @@ public sealed class PumpSwitch
     public static PumpSwitch ManifoldAbove(GaugePressure joinAbove, GaugePressure leaveBelow, bool wasRunning) =>
         new(PumpSwitchKind.ManifoldAbove, "", joinAbove.Si, leaveBelow.Si, wasRunning);
 
-    /// <summary>Joins when much flows through a link.</summary>
-    /// <param name="link">The link whose flow it watches, positive in its direction.</param>
+    /// <summary>Joins when the flow through a link is high.</summary>
+    /// <param name="link">The link of the watched flow, positive in its direction.</param>
     /// <param name="joinAbove">Above this a stopped pump joins; finite.</param>
     /// <param name="leaveBelow">Below this a running pump leaves; finite, not above the other.</param>
     /// <param name="wasRunning">Whether it was running.</param>
@@ -80,7 +81,7 @@ public sealed class PumpSwitch
             wasRunning
         );
 
-    /// <summary>Joins when much is drawn: at all junctions and through all openings together.</summary>
+    /// <summary>Joins when the total draw is high: at all junctions and through all openings together.</summary>
     /// <param name="joinAbove">Above this a stopped pump joins; finite.</param>
     /// <param name="leaveBelow">Below this a running pump leaves; finite, not above the other.</param>
     /// <param name="wasRunning">Whether it was running.</param>
@@ -95,10 +96,10 @@ public sealed class PumpSwitch
             wasRunning
         );
 
-    /// <summary>The name of the node or link that it watches; empty for the total draw and for the manifold.</summary>
+    /// <summary>The name of the watched node or link; empty for the total draw and for the manifold.</summary>
     public string Watched { get; }
 
-    /// <summary>Whether the pump was running: it decides where running and stopped would both last.</summary>
+    /// <summary>Whether the pump was running: it decides where running and stopped are both consistent.</summary>
     public bool WasRunning { get; }
 
     internal PumpSwitchKind Kind { get; }
@@ -115,12 +116,12 @@ public sealed class PumpSwitch
     /// <summary>Whether it watches a flow.</summary>
     private bool WatchesFlow => Kind is PumpSwitchKind.FlowAbove or PumpSwitchKind.TotalDrawAbove;
 
-    /// <summary>Whether what it watches has a name.</summary>
+    /// <summary>Whether the watched quantity has a name.</summary>
     internal bool WatchesName => Watched.Length > 0;
 
     private bool JoinsBelow => Kind == PumpSwitchKind.PressureBelow;
 
-    /// <summary>The same switch of a pump that was running, or not.</summary>
+    /// <summary>The same switch for a pump that was running, or not.</summary>
     /// <param name="wasRunning">Whether it was running.</param>
     /// <returns>The switch.</returns>
     public PumpSwitch After(bool wasRunning) => new(Kind, Watched, JoinSi, LeaveSi, wasRunning);
@@ -128,7 +129,7 @@ public sealed class PumpSwitch
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Watched}: {(WasRunning ? "was running" : "was not running")}");
 
-    /// <summary>Whether a pump that runs, or stands still, goes on doing so at a value of what is watched.</summary>
+    /// <summary>Whether a running or stopped pump stays so at a value of the watched quantity.</summary>
     internal bool Agrees(bool running, double value) =>
         (running, JoinsBelow) switch
         {
@@ -138,7 +139,7 @@ public sealed class PumpSwitch
             (false, false) => value <= JoinSi,
         };
 
-    /// <summary>What it watches, as a noun.</summary>
+    /// <summary>The watched quantity, as a noun.</summary>
     internal string Subject =>
         Kind switch
         {
@@ -154,7 +155,7 @@ public sealed class PumpSwitch
             ? $"it joins below {Show(JoinSi)} and leaves above {Show(LeaveSi)}"
             : $"it joins above {Show(JoinSi)} and leaves below {Show(LeaveSi)}";
 
-    /// <summary>A value of what it watches, with its unit.</summary>
+    /// <summary>A value of the watched quantity, with its unit.</summary>
     internal string Show(double value) =>
         WatchesPressure
             ? string.Create(CultureInfo.InvariantCulture, $"{value / 1000:0.###} kPa gauge")

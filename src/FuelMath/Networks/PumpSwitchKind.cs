@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What a pump's switch watches.</summary>
+/// <summary>The quantity watched by a pump's switch.</summary>
 internal enum PumpSwitchKind
 {
     PressureBelow,

@@ -2,7 +2,9 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A pump with a check valve whose rise is given by pieces over flow; beyond the ends it goes on straight.</summary>
+/// <summary>
+/// A pump with a check valve whose rise is given by pieces over flow; extrapolated linearly beyond the ends.
+/// </summary>
 internal struct PumpTableLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {
@@ -55,7 +57,7 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     /// <inheritdoc />
     public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
 
-    /// <summary>Takes the scales from the new pieces.</summary>
+    /// <summary>Computes the scales from the new pieces.</summary>
     private void Finish()
     {
         first = 0.5 * table.End;

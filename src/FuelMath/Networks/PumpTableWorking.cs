@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a pump's pieces say at a flow, step by step.</summary>
+/// <summary>The working of a pump's curve at a flow.</summary>
 internal static class PumpTableWorking
 {
     private static readonly DataSource Cubic = new("Fritsch-Carlson-1980", "the cubic between two points of the curve");

@@ -2,23 +2,23 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What the laws of both types of regulator work out alike from their settings and the fluid.</summary>
+/// <summary>The common calculations of both types of regulator from their settings and the fluid.</summary>
 /// <remarks>
-/// The held side lies at held - influence x other side, and slope q further: up for a bypass regulator, down for a
-/// reducing one.
+/// The pressure of the held side is held - influence x other side, plus slope q for a bypass regulator, minus slope q
+/// for a reducing one.
 /// </remarks>
 internal struct RegulatorBalance<T>
     where T : struct, IScalar<T>
 {
-    /// <summary>The loss of the open passage where a cold start begins, Pa.</summary>
+    /// <summary>The loss of the open passage at a cold start, Pa.</summary>
     private const double UsualLoss = 1e3;
 
-    /// <summary>While it regulates, a regulator without slope has no scale of pressure of its own, Pa.</summary>
+    /// <summary>The scale of pressure of a regulator without slope while it regulates, Pa.</summary>
     private const double UsualPressure = 1e5;
 
     private T reference;
 
-    /// <summary>Pressure that it holds at no flow, with no pressure on its other side, Pa at elevation zero.</summary>
+    /// <summary>Pressure held at zero flow, with zero pressure on its other side, Pa at elevation zero.</summary>
     internal T Held;
 
     /// <summary>Pa s/m³.</summary>
@@ -36,7 +36,7 @@ internal struct RegulatorBalance<T>
     /// <summary>See <see cref="ILinkLaw{T}.UsualSlope"/>.</summary>
     internal T Usual;
 
-    /// <summary>Takes the settings.</summary>
+    /// <summary>Loads the settings.</summary>
     internal void Load(LawSettings part)
     {
         var regulator = (RegulatorSettings)part;
@@ -48,13 +48,13 @@ internal struct RegulatorBalance<T>
     /// <param name="pressure">The reference pressure, Pa gauge. <see cref="Carry"/> follows.</param>
     internal void SetReference(T pressure) => reference = pressure;
 
-    /// <summary>Works out all that depends on the fluid and on the elevation of both sides.</summary>
+    /// <summary>Computes all that depends on the fluid and on the elevation of both sides.</summary>
     internal void Carry(LawSettings part, T headHeld, T headOther, in Surroundings<T> around)
     {
         var regulator = (RegulatorSettings)part;
 
-        // Areas in units of the diaphragm less the seat, so that the force is a pressure. The pressure on the other side
-        // is left to the law, which weighs it with the influence.
+        // Areas are relative to the diaphragm less the seat, so that the force is a pressure. The law adds the pressure
+        // on the other side, weighted with the influence.
         T none = T.Of(0);
         T net = BypassValve.HeldPressure(
             T.Of(regulator.Setting),

@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a round passage loses to friction and to its loss coefficients, in any reading.</summary>
+/// <summary>The loss of a round passage by friction and loss coefficients, in any scalar.</summary>
 internal static class RoundLoss
 {
     private static readonly DataSource Sum = new("White-2003", "section 6.9 (friction and minor losses in series)");

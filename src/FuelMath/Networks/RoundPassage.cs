@@ -2,11 +2,11 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What the laws of all round passages work out alike from the passage and its fluid.</summary>
+/// <summary>The common calculations of round passages from the passage and its fluid.</summary>
 internal struct RoundPassage<T>
     where T : struct, IScalar<T>
 {
-    /// <summary>The usual velocity where a cold start begins, m/s.</summary>
+    /// <summary>The velocity of a cold start, m/s.</summary>
     private const double UsualVelocity = 0.6;
 
     private const double UsualFactor = 0.03;
@@ -32,10 +32,10 @@ internal struct RoundPassage<T>
     /// <summary>Sum of the loss coefficients.</summary>
     internal double Minor;
 
-    /// <summary>Takes the measures of the passage.</summary>
+    /// <summary>Loads the dimensions of the passage.</summary>
     internal void Load(RoundSettings part) => (Slender, Minor) = (part.Length / part.Bore, part.LossCoefficient);
 
-    /// <summary>Works out all that depends on the fluid.</summary>
+    /// <summary>Computes all that depends on the fluid.</summary>
     internal void Carry(RoundSettings part, in Surroundings<T> around)
     {
         T bore = T.Of(part.Bore);

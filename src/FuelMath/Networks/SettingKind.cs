@@ -1,12 +1,12 @@
 namespace FuelMath;
 
-/// <summary>What the settings of a law are for: what a batch or a buffer may change of it.</summary>
+/// <summary>The kind of a law's settings: what a batch or a buffer may change.</summary>
 internal enum SettingKind
 {
-    /// <summary>Nothing that a caller sets.</summary>
+    /// <summary>No settings for callers.</summary>
     None,
 
-    /// <summary>The flow that injectors are commanded to, behind their coefficient.</summary>
+    /// <summary>The coefficient and the commanded flow of injectors.</summary>
     Command,
 
     /// <summary>The pressure on the spring side of a regulator.</summary>

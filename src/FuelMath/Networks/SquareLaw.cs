@@ -33,7 +33,7 @@ internal struct SquareLaw<T> : ILinkLaw<T>
     {
         var made = (SquareSettings)part;
 
-        // The two halves of the law at a flow of one, so that both are written in one place only.
+        // The two terms of the law at unit flow, so that each is written once.
         T none = T.Of(0);
         T one = T.Of(1);
         linear = PorousMedium.PressureLoss(T.Of(made.LinearPerViscosity), none, around.Viscosity, around.Density, one);

@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>What a solved state says beside its numbers; one for each workspace, written anew by each verdict.</summary>
+/// <summary>The notes on a solved state; one for each workspace, rewritten by each verdict.</summary>
 internal sealed class StateNotes(NetworkPlan plan)
 {
-    /// <summary>What each link does.</summary>
+    /// <summary>The condition of each link.</summary>
     internal readonly LinkCondition[] Conditions = new LinkCondition[plan.Links.Length];
 
     /// <summary>Whether the pressure of each node is determined.</summary>
@@ -11,9 +11,9 @@ internal sealed class StateNotes(NetworkPlan plan)
 
     private NetworkFilling? filling;
 
-    /// <summary>Finds what fills by itself.</summary>
+    /// <summary>The filling of regions.</summary>
     internal NetworkFilling Filling => filling ??= new NetworkFilling(plan);
 
-    /// <summary>How exact the numbers are.</summary>
+    /// <summary>The residuals.</summary>
     internal Evidence Evidence { get; set; }
 }

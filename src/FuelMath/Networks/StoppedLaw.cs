@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A pump that stands still: nothing flows either way.</summary>
+/// <summary>A stopped pump: no flow in either direction.</summary>
 internal struct StoppedLaw<T> : ILinkLaw<T>
     where T : struct, IScalar<T>
 {

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A pump that its switch lets stand still: its check valve shuts, and its motor draws nothing.</summary>
+/// <summary>A pump stopped by its switch: its check valve is closed, and its motor draws no current.</summary>
 internal sealed class StoppedPump(FlowPart pump) : FlowPart
 {
     /// <inheritdoc />

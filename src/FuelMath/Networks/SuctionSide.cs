@@ -2,10 +2,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What pulls a pressure below vacuum where nothing is drawn, for the words of a refusal.</summary>
+/// <summary>The cause of a pressure below vacuum where nothing is drawn, for the text of a refusal.</summary>
 internal static class SuctionSide
 {
-    /// <summary>A sentence that names the pumps that draw from where a node hangs by open ways.</summary>
+    /// <summary>A sentence that names the pumps that draw from the region of a node.</summary>
     internal static string Words(NetworkWork<Real> work, int node)
     {
         NetworkPlan plan = work.Plan;

@@ -2,12 +2,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A surge tank: it is filled by a lift pump and drawn from by another, and overflows what is too much.</summary>
+/// <summary>A surge tank: filled by a lift pump, drawn from by another, with the excess overflowing.</summary>
 /// <remarks>
 /// <para>
-/// In the network it is a node of fixed pressure, so that what fills it and what it feeds are joined only by its
-/// volume: the volume grows by inflow less outflow. It overflows to the main tank when more comes than goes, and drains
-/// when less comes, for example while the lift pump sucks air. Source: [Definition] conservation of volume.
+/// In the network it is a node of fixed pressure: filling and draining affect each other only through its volume, which
+/// changes by inflow less outflow. It overflows to the main tank when inflow exceeds outflow, and drains otherwise, for
+/// example while the lift pump draws air. Source: [Definition] conservation of volume.
 /// </para>
 /// </remarks>
 public sealed class SurgeTank
@@ -15,38 +15,42 @@ public sealed class SurgeTank
     private readonly double volume;
 
     /// <summary>Creates a surge tank.</summary>
-    /// <param name="node">The node of fixed pressure that it is.</param>
-    /// <param name="usableVolume">What can be drawn from it when full before its pump sucks air; greater than zero.</param>
+    /// <param name="node">Its node of fixed pressure.</param>
+    /// <param name="usableVolume">
+    /// The volume that can be drawn from the full tank before its pump draws air; greater than zero.
+    /// </param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is outside what is allowed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is not greater than zero.</exception>
     public SurgeTank(string node, Volume usableVolume)
     {
         Node = Guard.Name(node);
         volume = Guard.Positive(usableVolume, usableVolume.InSi());
     }
 
-    /// <summary>The node that it is.</summary>
+    /// <summary>Its node.</summary>
     public string Node { get; }
 
-    /// <summary>What can be drawn from it when full, in m³.</summary>
+    /// <summary>The volume that can be drawn from the full tank, in m³.</summary>
     public Volume UsableVolume => SiUnits.Volume(volume);
 
-    /// <summary>What a solved network does to the tank.</summary>
+    /// <summary>The balance of the tank in a solved network.</summary>
     /// <param name="state">The network in steady state, with the lift pump running.</param>
-    /// <param name="liftPump">The link that lifts fuel towards the tank.</param>
-    /// <returns>The balance, with the lift pump and without it.</returns>
+    /// <param name="liftPump">The link of the lift pump.</param>
+    /// <returns>The balance, with and without the lift pump.</returns>
     /// <exception cref="ArgumentException">
-    /// There is no such node or link, the node has no fixed pressure, the pump does not feed it, or what the pump feeds also
-    /// draws from the tank, so that one does not stand still without the other.
+    /// There is no such node or link, the node has no fixed pressure, the pump does not feed it, or the lift circuit
+    /// also draws from the tank, so that neither stops without the other.
     /// </exception>
     public SurgeTankBalance BalanceIn(NetworkState state, string liftPump) =>
         Balance(state, [liftPump], nameof(liftPump), mayReturn: false);
 
-    /// <summary>What a solved network does to the tank that several pumps lift into.</summary>
+    /// <summary>The balance of a tank with several lift pumps in a solved network.</summary>
     /// <param name="state">The network in steady state, with the lift pumps running.</param>
-    /// <param name="liftPumps">The links that lift fuel towards the tank, at least one.</param>
-    /// <returns>The balance, with the lift pumps and without them.</returns>
-    /// <exception cref="ArgumentException">None is given, or one is not as the other overload asks.</exception>
+    /// <param name="liftPumps">The links of the lift pumps, at least one.</param>
+    /// <returns>The balance, with and without the lift pumps.</returns>
+    /// <exception cref="ArgumentException">
+    /// None is given, or one does not meet the conditions of the other overload.
+    /// </exception>
     public SurgeTankBalance BalanceIn(NetworkState state, IEnumerable<string> liftPumps)
     {
         ArgumentNullException.ThrowIfNull(liftPumps);
@@ -56,7 +60,7 @@ public sealed class SurgeTank
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Node}: {UsableVolume}");
 
-    /// <summary>The same for lift pumps that may stand still: what then runs back through them counts as drawn.</summary>
+    /// <summary>The same for lift pumps that may be stopped: backward flow through them counts as drawn.</summary>
     internal SurgeTankBalance BalanceOf(NetworkState state, IEnumerable<string> liftPumps) =>
         Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: true);
 
@@ -95,7 +99,7 @@ public sealed class SurgeTank
             : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
     }
 
-    /// <summary>The links that share junctions with some, directly or through others.</summary>
+    /// <summary>The links connected to some links through junctions, directly or indirectly.</summary>
     private static bool[] JoinedTo(NetworkPlan plan, IEnumerable<int> first)
     {
         var joined = new bool[plan.Links.Length];

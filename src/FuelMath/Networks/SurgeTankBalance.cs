@@ -3,15 +3,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What comes into a surge tank and what goes, and how long it lasts.</summary>
-/// <remarks>
-/// Steady flows are taken: while a tank drains its pumps go on as they did.
-/// </remarks>
+/// <summary>The inflow and outflow of a surge tank, and how long it lasts.</summary>
+/// <remarks>Flows are assumed steady while the tank drains.</remarks>
 public sealed class SurgeTankBalance
 {
     private const double NoDifference = 1e-9;
 
-    /// <summary>The share of a full tank that may be used up. Source: [Common-practice] a quarter is left.</summary>
+    /// <summary>The fraction of a full tank that may be used. Source: [Common-practice] a quarter is left.</summary>
     private const double MostShare = 0.75;
 
     private static readonly DataSource Balance = new("Definition", "conservation of volume");
@@ -28,28 +26,28 @@ public sealed class SurgeTankBalance
         (this.returned, this.drawn) = (returned, drawn);
     }
 
-    /// <summary>The node that the tank is.</summary>
+    /// <summary>The node of the tank.</summary>
     public string Node => node;
 
-    /// <summary>What the lift pump brings, in m³/s.</summary>
+    /// <summary>The flow of the lift pump, in m³/s.</summary>
     public VolumeFlow LiftFlow => SiUnits.VolumeFlow(lift);
 
-    /// <summary>What comes back from what the tank feeds, in m³/s.</summary>
+    /// <summary>The return flow from the circuit that the tank feeds, in m³/s.</summary>
     public VolumeFlow ReturnFlow => SiUnits.VolumeFlow(returned);
 
-    /// <summary>What is drawn from the tank, in m³/s.</summary>
+    /// <summary>The flow drawn from the tank, in m³/s.</summary>
     public VolumeFlow DrawnFlow => SiUnits.VolumeFlow(drawn);
 
     /// <summary>Whether a full tank overflows.</summary>
     public bool Overflows => Net(lift) > 0;
 
-    /// <summary>What overflows when it is full, in m³/s; none when nothing does.</summary>
+    /// <summary>The overflow of the full tank, in m³/s; zero when none.</summary>
     public VolumeFlow OverflowFlow => SiUnits.VolumeFlow(Math.Max(0, Net(lift)));
 
     /// <summary>Whether it drains while the lift pump works.</summary>
     public bool DrainsWithLift => Net(lift) < 0;
 
-    /// <summary>Whether it drains while the lift pump sucks air.</summary>
+    /// <summary>Whether it drains while the lift pump draws air.</summary>
     public bool DrainsWithoutLift => Net(0) < 0;
 
     /// <summary>How long a full tank lasts while the lift pump works.</summary>
@@ -57,20 +55,20 @@ public sealed class SurgeTankBalance
     /// <exception cref="InvalidOperationException">It does not drain.</exception>
     public Duration LastsWithLift() => Lasts(Net(lift));
 
-    /// <summary>How long a full tank lasts while the lift pump sucks air.</summary>
+    /// <summary>How long a full tank lasts while the lift pump draws air.</summary>
     /// <returns>The time, in s.</returns>
     /// <exception cref="InvalidOperationException">It does not drain.</exception>
     public Duration LastsWithoutLift() => Lasts(Net(0));
 
-    /// <summary>What to act on when this state goes on without end: a danger where the tank drains.</summary>
-    /// <returns>None where it does not drain while the lift pump works.</returns>
+    /// <summary>The findings if this state lasts indefinitely: a danger where the tank drains.</summary>
+    /// <returns>Empty where it does not drain while the lift pump works.</returns>
     public ImmutableArray<Finding> Check() => DrainsWithLift ? [Drains(Severity.Danger, null)] : [];
 
-    /// <summary>What to act on when this state lasts no longer than a time.</summary>
-    /// <param name="longest">The longest time at this state between two in which the tank fills again; greater than zero.</param>
+    /// <summary>The findings if this state lasts no longer than a time.</summary>
+    /// <param name="longest">The longest time in this state before the tank fills again; greater than zero.</param>
     /// <returns>
-    /// A danger where the tank is empty before that, a warning where less than a quarter is left, a note where it drains
-    /// slower; none where it does not drain.
+    /// A danger where the tank is empty before that, a warning where less than a quarter is left, a note where it
+    /// drains more slowly; empty where it does not drain.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The time is not greater than zero.</exception>
     public ImmutableArray<Finding> Check(Duration longest)
@@ -114,7 +112,7 @@ public sealed class SurgeTankBalance
         );
     }
 
-    /// <summary>What the tank gains, m³/s; less than a solver leaves is none.</summary>
+    /// <summary>The net inflow of the tank, m³/s; zero within the solver's tolerance.</summary>
     private double Net(double lifted)
     {
         double net = lifted + returned - drawn;

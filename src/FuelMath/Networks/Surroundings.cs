@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What a link's law depends on beside its own make: the fluid, and the weight of it at both ends, SI.</summary>
+/// <summary>The surroundings of a link's law: the fluid, and its hydrostatic pressure at both ends, SI.</summary>
 internal readonly struct Surroundings<T>
     where T : struct, IScalar<T>
 {
@@ -18,7 +18,7 @@ internal readonly struct Surroundings<T>
     /// <summary>Density x gravity x elevation of the downstream end, Pa.</summary>
     internal readonly T HeadTo;
 
-    /// <summary>A part by itself.</summary>
+    /// <summary>The surroundings of a part alone, without elevation.</summary>
     internal Surroundings(T density, T viscosity)
         : this(density, viscosity, T.Of(0), T.Of(0)) { }
 

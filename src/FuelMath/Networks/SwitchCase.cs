@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Some of the switched pumps running, and what comes of it.</summary>
+/// <summary>A set of running switched pumps, and its states.</summary>
 internal sealed class SwitchCase<T>
 {
     private readonly ImmutableArray<SwitchedPump> pumps;
@@ -12,7 +12,7 @@ internal sealed class SwitchCase<T>
     /// <summary>Solves the case.</summary>
     /// <param name="pumps">The switched pumps.</param>
     /// <param name="running">A bit for each that runs.</param>
-    /// <param name="states">Gives the states with those running.</param>
+    /// <param name="states">Gives the states for this set.</param>
     /// <exception cref="OutsideTableException">A pump would run outside its data.</exception>
     internal SwitchCase(ImmutableArray<SwitchedPump> pumps, int running, ISwitchedStates<T> states)
     {
@@ -33,16 +33,16 @@ internal sealed class SwitchCase<T>
         Reason = string.Join("; or ", all.Select(Against).Where(a => a.Length > 0));
     }
 
-    /// <summary>The states whose switches leave everything as it is.</summary>
+    /// <summary>The consistent states: no switch would change.</summary>
     internal ImmutableArray<T> Lasting { get; } = [];
 
-    /// <summary>Why there are none, as a clause that follows <see cref="Label"/>.</summary>
+    /// <summary>Why there are none, as a clause after <see cref="Label"/>.</summary>
     internal string Reason { get; }
 
-    /// <summary>The set of running pumps that a switch makes of this one; null where none acts or several at once do.</summary>
+    /// <summary>The set of running pumps after a switch acts; null where none or several act at once.</summary>
     internal int? Next { get; }
 
-    /// <summary>What runs and what does not: "'second' running".</summary>
+    /// <summary>The running and stopped pumps in words: "'second' running".</summary>
     internal string Label =>
         string.Join(" and ", pumps.Select((p, i) => $"'{p.Name}' {(Runs(i) ? "running" : "stopped")}"));
 

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>
-/// Pumps that join and leave: each set of them running is solved, and a state lasts if no switch changes it.
+/// The choice of running switched pumps: each set is solved, and a state is consistent if no switch would change.
 /// </summary>
 /// <typeparam name="T">What stands for a state.</typeparam>
 internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitchedStates<T> states)
@@ -12,7 +12,7 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
     private readonly int before = SwitchedPump.Before(pumps);
     private readonly SwitchCase<T>?[] known = new SwitchCase<T>?[1 << pumps.Length];
 
-    /// <summary>All states that last.</summary>
+    /// <summary>All consistent states.</summary>
     internal ImmutableArray<T> All()
     {
         SwitchCase<T>[] cases = [.. Enumerable.Range(0, sets).Select(Case)];
@@ -20,10 +20,10 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
         return all.IsEmpty ? throw Refused(cases) : all;
     }
 
-    /// <summary>The state that lasts; where several do, that of the pumps that were running.</summary>
+    /// <summary>The consistent state; of several, that of the pumps that were running.</summary>
     /// <remarks>
-    /// From what was running, the one switch that does not agree acts, and so on until none does. Where several act at once,
-    /// or a set of pumps has no state, the only set that lasts is taken.
+    /// Starting from the pumps that were running, the switch that disagrees acts, one at a time, until all agree. If
+    /// several act at once, or a set of pumps has no state, the only consistent set is taken.
     /// </remarks>
     internal T One()
     {
@@ -63,7 +63,7 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
 
     private SwitchCase<T> Case(int running) => known[running] ??= new(pumps, running, states);
 
-    /// <summary>What is to be said of the sets of running pumps that did not come about.</summary>
+    /// <summary>Remarks on the other sets of running pumps.</summary>
     private IEnumerable<string> Others()
     {
         foreach (int running in Enumerable.Range(0, sets).Where(r => r != before))

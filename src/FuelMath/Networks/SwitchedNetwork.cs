@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A network with pumps that join and leave, prepared for each set of them running.</summary>
+/// <summary>A network with switched pumps, prepared for each set of running pumps.</summary>
 internal sealed class SwitchedNetwork
 {
     private readonly ImmutableArray<SwitchedPump> pumps;
@@ -65,11 +65,11 @@ internal sealed class SwitchedNetwork
     internal static Line After(Line line, NetworkState last) =>
         line.Switch is { } by ? line.SwitchedBy(After(by, line.Name, last)) : line;
 
-    /// <summary>All states that last.</summary>
+    /// <summary>All consistent states.</summary>
     internal ImmutableArray<NetworkSolution> All() =>
         new SwitchChoice<NetworkSolution>(pumps, new States(this, NetworkStates.All)).All();
 
-    /// <summary>The state that lasts; where several do, that of the pumps that were running.</summary>
+    /// <summary>The consistent state; of several, that of the pumps that were running.</summary>
     internal NetworkState One(ComingFrom? side) =>
         new SwitchChoice<NetworkSolution>(pumps, new States(this, plan => [new(NetworkStates.One(plan, side), true)]))
             .One()

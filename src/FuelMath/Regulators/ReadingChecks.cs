@@ -4,10 +4,10 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What the bench readings of a regulator must satisfy together, with the reason in the message.</summary>
+/// <summary>Checks of the bench readings of a regulator, with the reason in the message.</summary>
 internal static class ReadingChecks
 {
-    /// <summary>The areas in m²: a seat that is smaller than the diaphragm.</summary>
+    /// <summary>The areas in m², with a seat smaller than the diaphragm.</summary>
     internal static (double Diaphragm, double Seat) Areas(Area diaphragm, Area seat)
     {
         double whole = Guard.Positive(diaphragm, diaphragm.InSi());
@@ -75,7 +75,9 @@ internal static class ReadingChecks
             );
     }
 
-    /// <summary>A reading that its open passage alone would exceed was not taken while regulating.</summary>
+    /// <summary>
+    /// Refuses a reading below the loss of the open passage, which can't have been taken while regulating.
+    /// </summary>
     internal static void NotFullyOpen(
         RegulatorReading reading,
         double openLoss,

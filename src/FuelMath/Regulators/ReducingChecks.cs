@@ -3,10 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What the bench readings of a reducing regulator must satisfy together, with the reason in the message.</summary>
+/// <summary>Checks of the bench readings of a reducing regulator, with the reason in the message.</summary>
 internal static class ReducingChecks
 {
-    /// <summary>The fall of the held pressure with flow, Pa/(m³/s), from two readings, each taken to one supply.</summary>
+    /// <summary>
+    /// The fall of the held pressure with flow, Pa/(m³/s), from two readings, converted to one supply pressure.
+    /// </summary>
     internal static double Droop(ReducingReading first, ReducingReading second, double influence, string paramName)
     {
         (double firstFlow, double secondFlow) = (first.Flow.InSi(), second.Flow.InSi());
@@ -30,7 +32,9 @@ internal static class ReducingChecks
             );
     }
 
-    /// <summary>A reading below which the supply had already fallen was not taken while regulating.</summary>
+    /// <summary>
+    /// Refuses a reading that the supply could not reach, which can't have been taken while regulating.
+    /// </summary>
     internal static void NotStarved(
         ReducingReading reading,
         double openLoss,

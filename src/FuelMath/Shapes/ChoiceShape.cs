@@ -5,12 +5,12 @@ namespace FuelMath;
 /// <summary>Makes shapes of words.</summary>
 internal static class ChoiceShape
 {
-    /// <summary>One of a few words, each standing for a value.</summary>
+    /// <summary>One of a few words, each representing a value.</summary>
     internal static ChoiceShape<T> Of<T>(params ImmutableArray<(string Word, T Value)> choices)
         where T : notnull => new(choices);
 }
 
-/// <summary>One of a few words, each standing for a value.</summary>
+/// <summary>One of a few words, each representing a value.</summary>
 internal sealed class ChoiceShape<T> : Shape<T>
     where T : notnull
 {
@@ -30,7 +30,7 @@ internal sealed class ChoiceShape<T> : Shape<T>
     /// <summary>Whether there is a word for the value.</summary>
     internal bool Has(T value) => choices.Any(c => EqualityComparer<T>.Default.Equals(c.Value, value));
 
-    /// <summary>The value of a word; the default when it is none of them.</summary>
+    /// <summary>The value of a word; the default for any other word.</summary>
     internal T? Find(string word) => choices.FirstOrDefault(c => c.Word == word).Value;
 
     internal override T Read(JsonItem item) =>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A shape that is looked up when it is used, so that an object can hold others of its own kind.</summary>
+/// <summary>A shape that is looked up on use, so that an object can contain others of its own kind.</summary>
 internal sealed class DeferredShape<T> : Shape<T>
 {
     private readonly Func<Shape<T>> shape;

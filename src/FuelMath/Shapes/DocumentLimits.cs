@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What a document may cost to read. A real system needs a hundredth of each.</summary>
+/// <summary>Limits on the cost of reading a document. A real system needs a hundredth of each.</summary>
 internal static class DocumentLimits
 {
     internal const int Bytes = 1024 * 1024;

@@ -43,7 +43,7 @@ internal sealed class JsonItem
         : name is null ? $"{parent.Path}[{index}]"
         : parent.PathOf(name);
 
-    /// <summary>What it is, as a noun for a message.</summary>
+    /// <summary>A description for a message, as a noun.</summary>
     internal string Shown =>
         Kind switch
         {
@@ -60,7 +60,7 @@ internal sealed class JsonItem
     /// <summary>Whether another value refers to it.</summary>
     internal bool IsUsed { get; private set; }
 
-    /// <summary>A name that is longer is cut in paths.</summary>
+    /// <summary>Longer names are cut in paths.</summary>
     private const int LongestPlainName = 60;
 
     internal string PathOf(string property) =>
@@ -83,7 +83,7 @@ internal sealed class JsonItem
         return true;
     }
 
-    /// <summary>What was made of it, once for all who refer to it.</summary>
+    /// <summary>The object read from it, created once for all references.</summary>
     internal T Once<T>(Func<JsonItem, T> read)
         where T : class
     {
@@ -97,11 +97,11 @@ internal sealed class JsonItem
     /// <summary>The exception for a value that is not what is allowed there.</summary>
     internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown);
 
-    /// <summary>The exception for a value of which something else says what is allowed.</summary>
+    /// <summary>The exception for a value that another exception refuses.</summary>
     internal DocumentException Refuse(string allowed, Exception cause) =>
         source.Refuse(Path, offset, allowed, Shown, cause);
 
-    /// <summary>The exception for a property that must not be there: points at its name.</summary>
+    /// <summary>The exception for a property that must not be present; its place is that of the name.</summary>
     internal DocumentException RefuseName(string allowed) => source.Refuse(Path, nameOffset, allowed, Quote(Name));
 
     internal static string Quoted(IEnumerable<string> texts) => string.Join(", ", texts.Select(Quote));

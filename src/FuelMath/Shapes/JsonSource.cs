@@ -2,7 +2,7 @@ using System.Text;
 
 namespace FuelMath;
 
-/// <summary>The bytes of a document, kept so that an offset can be told as line and column.</summary>
+/// <summary>The bytes of a document, kept to convert an offset to line and column.</summary>
 internal sealed class JsonSource
 {
     private readonly ReadOnlyMemory<byte> utf8;

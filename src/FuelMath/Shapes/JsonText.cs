@@ -5,7 +5,9 @@ using System.Text.Encodings.Web;
 
 namespace FuelMath;
 
-/// <summary>A value to be written. What fits on a line is written on one, so that a table stays a table.</summary>
+/// <summary>
+/// A value to be written. A value that fits on a line is written on one line, so that tables remain readable.
+/// </summary>
 internal sealed class JsonText
 {
     private const int LineLength = 100;
@@ -33,7 +35,7 @@ internal sealed class JsonText
         new(null, true, [.. members]);
 
     /// <summary>The whole text: two spaces a level, one line feed at the end.</summary>
-    /// <exception cref="ArgumentException">It is longer than what is read.</exception>
+    /// <exception cref="ArgumentException">The text is longer than a document may be.</exception>
     internal string Render()
     {
         StringBuilder built = new();
@@ -77,7 +79,7 @@ internal sealed class JsonText
         text.Append('\n').Append(' ', 2 * level).Append(isObject ? '}' : ']');
     }
 
-    /// <summary>A long list of plain values, as many to a line as fit.</summary>
+    /// <summary>A long list of plain values, with as many on each line as fit.</summary>
     private void Fill(StringBuilder text, string indent)
     {
         text.Append('[');

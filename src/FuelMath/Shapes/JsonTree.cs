@@ -4,7 +4,7 @@ using System.Text.Json;
 
 namespace FuelMath;
 
-/// <summary>Reads the bytes of a document in one pass into values that know their place, within limits.</summary>
+/// <summary>Reads the bytes of a document in one pass into values with their places, within limits.</summary>
 internal ref struct JsonTree
 {
     private readonly JsonSource source;
@@ -22,7 +22,7 @@ internal ref struct JsonTree
         this.source = source;
         start = source.Bytes.StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
 
-        // As a block that is not the last, so that a truncated text ends the reading instead of looking malformed.
+        // Not marked as the last block, so that a truncated text ends the reading and is not reported as malformed.
         reader = new(source.Bytes[start..], false, new(new JsonReaderOptions { MaxDepth = 2 * DocumentLimits.Depth }));
     }
 

@@ -30,7 +30,7 @@ internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
             );
     }
 
-    /// <summary>Writes nothing that would not be read again.</summary>
+    /// <summary>Refuses to write what could not be read again.</summary>
     internal override JsonText Write(ImmutableArray<T> value) =>
         value.Length >= least && value.Length <= most
             ? JsonText.List(value.Select(item.Write))

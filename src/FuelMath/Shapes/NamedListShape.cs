@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>A list at the root of a document whose values are referred to by name; each is made once.</summary>
+/// <summary>A list at the root of a document whose values are referred to by name; each is created once.</summary>
 internal sealed class NamedListShape<T> : Shape<ImmutableArray<T>>
     where T : class
 {
@@ -40,7 +40,7 @@ internal sealed class NamedListShape<T> : Shape<ImmutableArray<T>>
 
     internal override JsonText Schema(SchemaDefinitions definitions) => list.Schema(definitions);
 
-    /// <summary>Finds a value by its name and makes it; null when there is none.</summary>
+    /// <summary>Finds a value by its name and reads it; null when there is none.</summary>
     internal T? Find(JsonItem root, string name)
     {
         JsonItem? found = Items(root).FirstOrDefault(i => NameOf(i) == name);
@@ -50,7 +50,7 @@ internal sealed class NamedListShape<T> : Shape<ImmutableArray<T>>
 
     internal IEnumerable<string> Names(JsonItem root) => Items(root).Select(NameOf);
 
-    /// <summary>Refuses values that nothing refers to: they would be lost without a word.</summary>
+    /// <summary>Refuses values that nothing refers to: they would be lost silently.</summary>
     internal void RefuseUnused(JsonItem root)
     {
         foreach (JsonItem one in Items(root))

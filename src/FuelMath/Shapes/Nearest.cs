@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>Finds the name that a misspelled one was meant to be.</summary>
+/// <summary>Finds the closest known name of a misspelled one.</summary>
 internal static class Nearest
 {
-    /// <summary>More slips than this, and it is another name.</summary>
+    /// <summary>The greatest edit distance of a misspelled name.</summary>
     private const int Slips = 3;
 
     internal static string? Of(string name, IEnumerable<string> known) =>
@@ -15,7 +15,7 @@ internal static class Nearest
             .Select(k => k.Name)
             .FirstOrDefault();
 
-    /// <summary>Letters to put in, take out or exchange to get from one name to the other.</summary>
+    /// <summary>Edit distance: insertions, deletions and substitutions.</summary>
     private static int Distance(string left, string right)
     {
         int[] row = [.. Enumerable.Range(0, right.Length + 1)];

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>An object with named properties that makes a value. Unknown, repeated and missing properties are refused.</summary>
+/// <summary>
+/// An object whose named properties give a value. Unknown, repeated and missing properties are refused.
+/// </summary>
 internal sealed class ObjectShape<T> : Shape<T>
 {
     /// <summary>The property that tells the objects of a union apart.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A property of an object that stands for a <typeparamref name="TOwner"/>.</summary>
+/// <summary>A property of an object that represents a <typeparamref name="TOwner"/>.</summary>
 internal abstract class Property<TOwner>
 {
     private protected Property(string name, string description, bool isRequired)
@@ -13,7 +13,9 @@ internal abstract class Property<TOwner>
 
     internal string Name { get; }
 
-    /// <summary>The constructor's parameter that it goes to, so that a refusal points at it.</summary>
+    /// <summary>
+    /// The constructor's parameter that it is passed to, so that a refusal can be assigned to this property.
+    /// </summary>
     internal string Parameter { get; init; }
 
     internal string Description { get; }
@@ -27,7 +29,7 @@ internal abstract class Property<TOwner>
 
     internal abstract JsonText Write(TOwner owner);
 
-    /// <summary>Refuses a value that only has to be checked, not kept.</summary>
+    /// <summary>Checks a value that is not kept.</summary>
     internal virtual void Check(JsonItem item) { }
 
     internal abstract JsonText Schema(SchemaDefinitions definitions);

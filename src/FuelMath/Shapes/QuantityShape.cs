@@ -44,7 +44,7 @@ internal sealed class QuantityShape<T> : Shape<T>
         {
             IEnumerable<string> spellings = kind.Kind.Units.SelectMany(u => u.Spellings).Select(Regex.Escape);
 
-            // Regex.Escape guards spaces for a mode that schemas do not have, and they read its guard as an error.
+            // Regex.Escape escapes spaces, which is an error in the patterns of schemas.
             string units = string.Join('|', spellings).Replace(@"\ ", " ", StringComparison.Ordinal);
             return $@"^\s*[+-]?([0-9]+\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+)?\s*({units})\s*$";
         }

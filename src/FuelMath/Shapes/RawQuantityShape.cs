@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>A quantity as it was read: number and unit come back as they went in, and are written as they are.</summary>
+/// <summary>A quantity of a reading: number and unit are kept and written as they were read.</summary>
 internal sealed class RawQuantityShape<T> : Shape<T>
     where T : struct, IQuantity
 {
@@ -12,7 +12,9 @@ internal sealed class RawQuantityShape<T> : Shape<T>
     private readonly QuantityShape<T> plain;
     private readonly ImmutableArray<(string Symbol, Enum Unit)> units;
 
-    /// <summary>The kind, the unit for values in any other, and the units that are kept.</summary>
+    /// <summary>
+    /// Creates a shape from the kind, the units that are kept, and the unit for values in any other unit.
+    /// </summary>
     internal RawQuantityShape(QuantityKind<T> kind, string otherwise, params ImmutableArray<(string, Enum)> units)
     {
         (this.kind, this.units) = (kind, units);

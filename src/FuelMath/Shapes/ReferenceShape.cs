@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>The name of a value that stands in a list at the root, or one of a few known words.</summary>
+/// <summary>The name of a value in a list at the root, or one of a few known words.</summary>
 internal sealed class ReferenceShape<T> : Shape<T>
     where T : class
 {

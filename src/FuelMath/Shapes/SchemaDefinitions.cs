@@ -7,7 +7,7 @@ internal sealed class SchemaDefinitions
 {
     private readonly SortedDictionary<string, JsonText?> definitions = new(StringComparer.Ordinal);
 
-    /// <summary>A reference to a named definition, which is made at its first mention.</summary>
+    /// <summary>A reference to a named definition, which is created at its first mention.</summary>
     internal JsonText Refer(string name, Func<JsonText> make)
     {
         if (definitions.TryAdd(name, null))

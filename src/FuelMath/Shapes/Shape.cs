@@ -1,11 +1,11 @@
 namespace FuelMath;
 
 /// <summary>
-/// How a value stands in a document. Reading, writing and the published schema all follow from the one description.
+/// The representation of a value in a document, from which reading, writing and the published schema follow.
 /// </summary>
 internal abstract class Shape<T>
 {
-    /// <summary>What must stand there, as a noun: <c>a length, for example "1 mm"</c>.</summary>
+    /// <summary>The expected value as a noun: <c>a length, for example "1 mm"</c>.</summary>
     internal abstract string Wanted { get; }
 
     internal abstract T Read(JsonItem item);

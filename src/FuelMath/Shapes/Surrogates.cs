@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>Half a surrogate pair is no character: bytes can't hold it, and an encoder would exchange it in silence.</summary>
+/// <summary>Finds unpaired surrogates, which UTF-8 can't represent and an encoder would replace silently.</summary>
 internal static class Surrogates
 {
-    /// <summary>Where half a surrogate pair stands, which no bytes can hold; -1 when nowhere.</summary>
+    /// <summary>The index of an unpaired surrogate; -1 when there is none.</summary>
     internal static int BrokenAt(string text)
     {
         int i = text.AsSpan().IndexOfAnyInRange('\ud800', '\udfff');

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A text that is not blank and not longer than it needs to be.</summary>
+/// <summary>A text that is not blank and of limited length.</summary>
 internal sealed class TextShape : Shape<string>
 {
     private readonly int characters;
@@ -25,7 +25,7 @@ internal sealed class TextShape : Shape<string>
         return Fits(text) ? text : throw item.Refuse($"Must be {Wanted}, not blank, without control characters.");
     }
 
-    /// <summary>Writes nothing that would not be read again.</summary>
+    /// <summary>Refuses to write what could not be read again.</summary>
     internal override JsonText Write(string value) =>
         Fits(value) && Surrogates.BrokenAt(value) < 0
             ? JsonText.Of(value)

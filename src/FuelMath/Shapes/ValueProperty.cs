@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A property that holds a value of a shape. One that may be left out says what its absence means.</summary>
+/// <summary>A property with a value of a shape. One that may be left out has a default.</summary>
 internal sealed class ValueProperty<TOwner, TValue> : Property<TOwner>
 {
     private readonly Shape<TValue> shape;

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A word for a well-known value, or the value in full.</summary>
+/// <summary>A word for a known value, or the value in full.</summary>
 internal sealed class WordOrShape<T> : Shape<T>
     where T : class
 {

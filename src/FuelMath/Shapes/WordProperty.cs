@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>A property that always holds the same word: it says which kind of object this is.</summary>
+/// <summary>A property with a fixed word that states the kind of object.</summary>
 internal sealed class WordProperty<TOwner> : Property<TOwner>
 {
     private readonly ChoiceShape<string> shape;

@@ -2,10 +2,10 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>Says of a value that was refused what is allowed, in the unit that a document is written in.</summary>
+/// <summary>States the allowed range of a refused value in the unit of the document.</summary>
 internal static class WrittenRefusal
 {
-    /// <summary>The sentence; null where the text is not this value.</summary>
+    /// <summary>The sentence; null where the text is another value.</summary>
     internal static string? Sentence(RefusedRange refused, string written)
     {
         string text = written.Trim();

@@ -3,31 +3,31 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// The fuel trim of one injector that serves a list of points best, from its flow and its dead time together, and the largest
-/// departure that remains at one of them.
+/// The fuel trim of one injector with the smallest greatest deviation over a list of points, from its flow and dead
+/// time together, and that deviation.
 /// </summary>
 /// <remarks>
-/// A trim multiplies the fuel asked of that injector. What a dead time of its own asks for changes with the width, so one
-/// number can't serve all points: it stands in the middle of what they ask for.
+/// A trim multiplies the fuel requested of that injector. The correction for its own dead time changes with pulse
+/// width, so that one number can't be exact at all points: it is the middle of the needed range.
 /// </remarks>
 internal sealed class InjectorTrim
 {
     private InjectorTrim(double trim, double before, double remains) =>
         (Trim, Before, Remains) = (trim, before, remains);
 
-    /// <summary>The share of fuel to add.</summary>
+    /// <summary>The fraction of fuel to add.</summary>
     internal double Trim { get; }
 
-    /// <summary>Without it: the departure of largest size from the fuel asked for.</summary>
+    /// <summary>The largest deviation from the requested fuel without trim.</summary>
     internal double Before { get; }
 
-    /// <summary>With it: the departure of largest size that is left.</summary>
+    /// <summary>The largest deviation from the requested fuel with the trim.</summary>
     internal double Remains { get; }
 
     /// <summary>The trim of an injector; null when none of the points can be metered.</summary>
-    /// <param name="entered">What the controller is to be told of all.</param>
+    /// <param name="entered">The data to enter in the controller for all injectors.</param>
     /// <param name="fitted">The injector.</param>
-    /// <param name="uses">Pulses that are asked of it, each at its conditions.</param>
+    /// <param name="uses">The requested pulses, each at its conditions.</param>
     internal static InjectorTrim? Of(Injector entered, Injector fitted, IEnumerable<InjectorUse> uses)
     {
         InjectorUse[] metered = [.. uses.Where(u => Needed(entered, fitted, u) is not null)];
@@ -49,7 +49,7 @@ internal sealed class InjectorTrim
         return all.Contains(null) ? null : all.MaxBy(d => Math.Abs(d!.Value));
     }
 
-    /// <summary>By how much more the controller must ask so that the injector gives what is wanted.</summary>
+    /// <summary>The trim with which the injector gives the wanted fuel.</summary>
     private static double? Needed(Injector entered, Injector fitted, InjectorUse use)
     {
         try

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>One pulse that is asked of an injector: how much fuel, how often, against what.</summary>
+/// <summary>One requested pulse of an injector: fuel mass, period and conditions.</summary>
 internal sealed class InjectorUse
 {
     private readonly Duration period;
@@ -28,7 +28,7 @@ internal sealed class InjectorUse
     /// <summary>The fuel of one pulse.</summary>
     internal Mass Wanted { get; }
 
-    /// <summary>What a state asks of the injectors of a stage on average, under the conditions of one of them.</summary>
+    /// <summary>The mean request of a state to the injectors of a stage, at the conditions of one of them.</summary>
     internal static InjectorUse? Of(FuelSystem system, SystemState state, string stage, int seat)
     {
         InjectorResult[] all = [.. state.Injectors.Where(i => i.Stage == stage)];
@@ -45,17 +45,19 @@ internal sealed class InjectorUse
             );
     }
 
-    /// <summary>The width at which an injector gives what is wanted, with a trim.</summary>
+    /// <summary>The width at which an injector gives the wanted fuel, with a trim.</summary>
     internal Duration Width(Injector injector, double trim) =>
         injector
             .WidthFor(SiUnits.Mass(Wanted.InSi() * (1 + trim)), period, differentialPressure, density, voltage)
             .PulseWidth;
 
-    /// <summary>What an injector gives for a width, kg.</summary>
+    /// <summary>The mass that an injector gives for a width, kg.</summary>
     internal double Mass(Injector injector, Duration width) =>
         injector.Deliver(width, period, differentialPressure, density, voltage).Mass.InSi();
 
-    /// <summary>The share by which the fitted injector departs when the controller reckons with the entered one and a trim.</summary>
+    /// <summary>
+    /// The relative deviation of the fitted injector when the controller uses the entered one and a trim.
+    /// </summary>
     internal double? Departure(Injector entered, Injector fitted, double trim)
     {
         try

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The table that says which uncertain inputs make the scatter of rail pressure and lambda.</summary>
+/// <summary>The table of contributions of uncertain inputs to the scatter of rail pressure and lambda.</summary>
 internal static class ScatterTable
 {
     private const double Bar = 1e5;

@@ -2,9 +2,9 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A cell of a table on a sheet: a number as it is printed, words, or nothing.</summary>
+/// <summary>A cell of a table on a sheet: a number as printed, words, or empty.</summary>
 /// <remarks>
-/// The number is rounded to the digits of its column once, so that print, CSV and JSON hold the same one.
+/// The number is rounded once to the digits of its column, so that print, CSV and JSON have the same number.
 /// </remarks>
 public sealed class SheetCell
 {
@@ -12,13 +12,13 @@ public sealed class SheetCell
 
     internal static SheetCell Empty { get; } = new(null, "");
 
-    /// <summary>The number, in the unit of its column; null for words and for nothing.</summary>
+    /// <summary>The number, in the unit of its column; null for words and empty cells.</summary>
     public decimal? Number { get; }
 
-    /// <summary>What is printed; empty for nothing.</summary>
+    /// <summary>The printed text; empty for an empty cell.</summary>
     public string Text { get; }
 
-    /// <summary>Whether there is nothing in it: not known, or not asked for.</summary>
+    /// <summary>Whether it is empty: not known or not applicable.</summary>
     public bool IsEmpty => Text.Length == 0;
 
     /// <inheritdoc />
@@ -26,7 +26,10 @@ public sealed class SheetCell
 
     internal static SheetCell Of(string text) => text.Length == 0 ? Empty : new(null, text);
 
-    /// <summary>A number, rounded to the digits of its column; what is not finite or does not exist is nothing.</summary>
+    /// <summary>
+    /// Creates a cell with a number, rounded to the digits of its column; empty for null or a number that is not
+    /// finite.
+    /// </summary>
     internal static SheetCell Of(double? value, SheetColumn column)
     {
         if (value is not { } number || !double.IsFinite(number) || Math.Abs(number) > 1e15)
@@ -36,10 +39,10 @@ public sealed class SheetCell
 
         decimal rounded = Math.Round((decimal)number, column.Decimals, MidpointRounding.AwayFromZero);
         string text = column.Show(rounded == 0 ? 0m : rounded);
-        // Read from its print, it keeps the zeros behind the point.
+        // Parsed from its printed text, so that it keeps trailing zeros.
         return Read(decimal.Parse(text, CultureInfo.InvariantCulture));
     }
 
-    /// <summary>A number as a file gives it, digits and all.</summary>
+    /// <summary>Creates a cell with a number as in a file, with all its digits.</summary>
     internal static SheetCell Read(decimal number) => new(number, number.ToString(CultureInfo.InvariantCulture));
 }

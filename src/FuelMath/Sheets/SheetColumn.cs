@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>A column of a table on a sheet: what it holds, and for numbers in which unit.</summary>
+/// <summary>A column of a table on a sheet: its name, and for numbers its unit.</summary>
 public sealed class SheetColumn
 {
     internal SheetColumn(string name, string? unit, int decimals)
@@ -16,7 +16,7 @@ public sealed class SheetColumn
         IsNumber = unit is not null;
     }
 
-    /// <summary>What it holds; unique in its table.</summary>
+    /// <summary>The name; unique in its table.</summary>
     public string Name { get; }
 
     /// <summary>The unit of its numbers, "-" for pure numbers; empty for words.</summary>
@@ -28,17 +28,17 @@ public sealed class SheetColumn
     /// <inheritdoc />
     public override string ToString() => Name;
 
-    /// <summary>Digits behind the point.</summary>
+    /// <summary>Number of decimals.</summary>
     internal int Decimals { get; }
 
-    /// <summary>The head of the column in a file: the name, and for numbers the unit in brackets.</summary>
+    /// <summary>The header of the column in a file: the name, and for numbers the unit in brackets.</summary>
     internal string Head => IsNumber ? $"{Name} [{Unit}]" : Name;
 
     internal static SheetColumn Words(string name) => new(name, null, 0);
 
     internal static SheetColumn Numbers(string name, string unit, int decimals) => new(name, unit, decimals);
 
-    /// <summary>Reads a head; the digits are those of the cells.</summary>
+    /// <summary>Parses a header; the digits are those of the cells.</summary>
     internal static SheetColumn FromHead(string head)
     {
         int open = head.LastIndexOf(" [", StringComparison.Ordinal);

@@ -6,7 +6,7 @@ using System.Text.Json;
 
 namespace FuelMath;
 
-/// <summary>Tables as files, and back.</summary>
+/// <summary>Converts tables to files and back.</summary>
 internal static class SheetFiles
 {
     private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>A table of a sheet, to print, to read by a program and to read back.</summary>
+/// <summary>A table of a sheet, for print, CSV and JSON.</summary>
 /// <remarks>
 /// <para>
-/// Print, CSV and JSON hold the same numbers: each is rounded once, to the digits of its column. Reading a file back gives the
-/// same names, units, words and numbers.
+/// Print, CSV and JSON have the same numbers: each is rounded once, to the digits of its column. Reading a file back
+/// gives the same names, units, words and numbers.
 /// </para>
 /// </remarks>
 /// <example>
@@ -35,13 +35,13 @@ public sealed class SheetTable
         }
     }
 
-    /// <summary>What it is called in a file name: letters, digits and hyphens.</summary>
+    /// <summary>Its name in a file name: letters, digits and hyphens.</summary>
     public string Name { get; }
 
-    /// <summary>What it shows.</summary>
+    /// <summary>The title.</summary>
     public string Title { get; }
 
-    /// <summary>What its numbers hold for, and what they do not; empty where nothing needs saying.</summary>
+    /// <summary>The scope of its numbers; empty where none is needed.</summary>
     public string Note { get; }
 
     /// <summary>The columns.</summary>
@@ -50,7 +50,7 @@ public sealed class SheetTable
     /// <summary>The rows, a cell for each column.</summary>
     public ImmutableArray<ImmutableArray<SheetCell>> Rows { get; }
 
-    /// <summary>Writes the table as comma-separated text: a head with units in brackets, then the rows.</summary>
+    /// <summary>Writes the table as comma-separated text: a header with units in brackets, then the rows.</summary>
     /// <returns>The text, with lines that end in a line feed.</returns>
     public string ToCsv() => SheetFiles.Csv(this);
 
@@ -58,7 +58,7 @@ public sealed class SheetTable
     /// <returns>The text.</returns>
     public string ToJson() => SheetFiles.Json(this);
 
-    /// <summary>Prints the table in columns, in as many blocks as the width asks for; no line is cut.</summary>
+    /// <summary>Prints the table in columns, in as many blocks as the width requires; no line is cut.</summary>
     /// <param name="width">The longest line, in characters; 60 or more.</param>
     /// <returns>The lines.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>
@@ -66,7 +66,7 @@ public sealed class SheetTable
         [.. SheetText.Table(this, Guard.InRange(width, SheetText.Narrowest, 1000))];
 
     /// <summary>Reads what <see cref="ToCsv"/> wrote.</summary>
-    /// <param name="name">What the table is called; not blank.</param>
+    /// <param name="name">The name of the table; not blank.</param>
     /// <param name="csv">The text.</param>
     /// <returns>The table; its title is its name.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="csv"/> is null.</exception>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Tables and paragraphs as lines of at most so many characters.</summary>
+/// <summary>Formats tables and paragraphs as lines of limited length.</summary>
 internal static class SheetText
 {
     internal const int Narrowest = 60;
@@ -118,7 +118,7 @@ internal static class SheetText
             )
         ).TrimEnd();
 
-    /// <summary>As wide as the longest of its cells, words at most four tenths of a line.</summary>
+    /// <summary>The width of the longest cell; for words at most four tenths of a line.</summary>
     private static int WidthOf(SheetTable table, int column, int width)
     {
         SheetColumn one = table.Columns[column];

@@ -3,14 +3,14 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>The dead times of one stage: as told, and the mean of what was measured.</summary>
+/// <summary>The dead times of one stage: the controller's belief, and the mean of the measured ones.</summary>
 internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
 {
     private const double Bar = 1e5;
     private readonly DeadTimeTable told = stage.Belief.Injector.DeadTime;
     private readonly Pressure pressure = stage.Belief.DifferentialPressure;
 
-    /// <summary>Over voltage and pressure, as the controller is told.</summary>
+    /// <summary>Dead time over voltage and pressure by the controller's belief.</summary>
     internal SheetTable AsTold(string name)
     {
         DeadTimeTable table = told;
@@ -52,7 +52,9 @@ internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
         table.Outside != OutsideRange.Refuse
         || (p.InSi() >= table.DifferentialPressures[0].InSi() && p.InSi() <= table.DifferentialPressures[^1].InSi());
 
-    /// <summary>Mean and half spread at each voltage, where all injectors were read at the same voltages and pressures.</summary>
+    /// <summary>
+    /// Mean and half spread at each voltage, where all injectors were measured at the same voltages and pressures.
+    /// </summary>
     internal SheetTable? Measured(string name) =>
         Mean() is not { } mean
             ? null
@@ -86,7 +88,9 @@ internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
                 )
             );
 
-    /// <summary>The mean of the injectors' own tables; null where they were not measured alike.</summary>
+    /// <summary>
+    /// The mean of the injectors' tables; null where they were not measured at the same voltages and pressures.
+    /// </summary>
     internal DeadTimeTable? Mean()
     {
         if (fitted is null)

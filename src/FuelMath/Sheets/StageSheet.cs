@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>What to tell the controller of one stage of injectors, or that it must not be told yet.</summary>
-/// <remarks>Made by a <see cref="TuningSheet"/>.</remarks>
+/// <summary>
+/// The numbers to enter in the controller for one injector stage, or the instruction not to enter them yet.
+/// </summary>
+/// <remarks>Created by a <see cref="TuningSheet"/>.</remarks>
 public sealed class StageSheet
 {
     internal StageSheet(SystemAssessment assessment, InjectorStage stage)
@@ -21,10 +23,10 @@ public sealed class StageSheet
     /// <summary>The stage's name.</summary>
     public string Stage { get; }
 
-    /// <summary>What the set and the whole come to, the worse of both.</summary>
+    /// <summary>The worse verdict of the set and the whole.</summary>
     public VerdictKind Kind { get; }
 
-    /// <summary>What to do with the numbers: enter them, or what comes first, or that nothing is to be entered.</summary>
+    /// <summary>The instruction for the numbers: enter them, act first, or do not enter them.</summary>
     public string Instruction { get; }
 
     /// <summary>Its tables.</summary>

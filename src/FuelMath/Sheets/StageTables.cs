@@ -37,7 +37,7 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
         }
     }
 
-    /// <summary>Counted from 1, so that names differ whatever the stages are called.</summary>
+    /// <summary>Counted from 1, so that names differ for any names of stages.</summary>
     private string Number => (1 + assessment.System.Stages.IndexOf(stage)).ToString(CultureInfo.InvariantCulture);
 
     private string Named(string table) =>

@@ -3,14 +3,15 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>What the person who tunes an engine types into its controller, under the verdict that it stands on.</summary>
+/// <summary>The numbers that a tuner enters in an engine's controller, with the verdict that they depend on.</summary>
 /// <remarks>
 /// <para>
-/// The head is the verdict and the date of the data, and stands on every print. A system or set that must not run says so in
-/// place of "enter". Each number stands with its conditions, its unit and what its uncertainty means.
+/// Every print begins with the verdict and the date of the data. For a system or set that must not run the instruction
+/// says so in place of "enter". Each number has its conditions, its unit and the meaning of its uncertainty.
 /// </para>
 /// <para>
-/// Caution: a lean cylinder destroys an engine. The sheet is no clearance to load it: verify with a sensor at light load first.
+/// Caution: a lean cylinder destroys an engine. The sheet is no clearance to load it: verify with a sensor at light
+/// load first.
 /// </para>
 /// </remarks>
 /// <example>
@@ -18,10 +19,10 @@ namespace FuelMath;
 /// </example>
 public sealed class TuningSheet
 {
-    /// <summary>The width that fits a page of A4 or letter, portrait, in type of fixed width at 9 points.</summary>
+    /// <summary>The line width that fits A4 or letter paper, portrait, in a 9 point monospaced font.</summary>
     public const int PageWidth = 92;
 
-    /// <summary>Makes the sheet of an assessment whose data carry no date.</summary>
+    /// <summary>Creates the sheet of an assessment whose data have no date.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
     /// <exception cref="ArgumentException">It has no operating points.</exception>
@@ -43,25 +44,25 @@ public sealed class TuningSheet
         Tables = [.. Stages.SelectMany(s => s.Tables), .. Common];
     }
 
-    /// <summary>What it stands on.</summary>
+    /// <summary>The assessment.</summary>
     public SystemAssessment Assessment { get; }
 
-    /// <summary>When the data were taken; null where nobody said.</summary>
+    /// <summary>The date of the data; null where not given.</summary>
     public DateOnly? Dated { get; }
 
-    /// <summary>What to do with the numbers.</summary>
+    /// <summary>The instruction for the numbers.</summary>
     public string Instruction { get; }
 
-    /// <summary>What belongs to each stage of injectors.</summary>
+    /// <summary>The part for each injector stage.</summary>
     public ImmutableArray<StageSheet> Stages { get; }
 
-    /// <summary>What belongs to all: fuel, regulator, settings, operating points.</summary>
+    /// <summary>The common tables: fuel, regulator, settings, operating points.</summary>
     public ImmutableArray<SheetTable> Common { get; }
 
-    /// <summary>Every table, those of the stages first; their names differ.</summary>
+    /// <summary>All tables, those of the stages first; their names differ.</summary>
     public ImmutableArray<SheetTable> Tables { get; }
 
-    /// <summary>The sheet of an assessment whose data were taken at a date.</summary>
+    /// <summary>Creates the sheet of an assessment whose data have a date.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="dated">The date of the newest of its data.</param>
     /// <returns>The sheet.</returns>
@@ -69,7 +70,7 @@ public sealed class TuningSheet
     /// <exception cref="ArgumentException">It has no operating points.</exception>
     public static TuningSheet FromDated(SystemAssessment assessment, DateOnly dated) => new(assessment, dated);
 
-    /// <summary>The head: system, verdict, what to do, source and date of the data.</summary>
+    /// <summary>The head: system, verdict, instruction, source and date of the data.</summary>
     /// <param name="width">The longest line, in characters; 60 or more.</param>
     /// <returns>The lines.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="width"/> is below 60.</exception>

@@ -1,14 +1,14 @@
 namespace FuelMath;
 
-/// <summary>What stands behind the number beside a value: three things that must not be taken for one another.</summary>
+/// <summary>The meaning of the uncertainty beside a value.</summary>
 public enum UncertaintyMeaning
 {
-    /// <summary>Nobody stated or measured one.</summary>
+    /// <summary>No uncertainty was stated or measured.</summary>
     NotStated,
 
-    /// <summary>Half of a confidence interval, from repeats.</summary>
+    /// <summary>Half of a confidence interval, from repeated readings.</summary>
     Interval,
 
-    /// <summary>Half of the difference between the largest and the smallest of a set, one reading each.</summary>
+    /// <summary>Half of the range of a set, with one reading each.</summary>
     HalfSpread,
 }

@@ -5,12 +5,13 @@ using UnitsNet.Units;
 
 namespace FuelMath;
 
-/// <summary>A tank and what it holds: a balance of masses, whatever the temperature at which each volume was measured.</summary>
+/// <summary>
+/// A tank and its contents, as a balance of masses: volumes may be measured at different temperatures.
+/// </summary>
 /// <remarks>
 /// <para>
-/// Volumes are taken as additive at the tank's temperature. Ethanol in gasoline swells by a few tenths of a percent
-/// (from memory): leave that much room, and room for warming besides. Filling gives a new tank; the old one stays as it
-/// is.
+/// Volumes are assumed additive at the tank's temperature. Ethanol in gasoline swells by a few tenths of a percent
+/// (from memory): leave room for that and for warming. Filling gives a new tank; the old one is unchanged.
 /// </para>
 /// </remarks>
 public sealed class Tank
@@ -26,28 +27,28 @@ public sealed class Tank
         this.parts = parts;
     }
 
-    /// <summary>What it can hold.</summary>
+    /// <summary>Its capacity.</summary>
     public Volume Capacity => SiUnits.Volume(capacity);
 
-    /// <summary>The temperature of what it holds.</summary>
+    /// <summary>The temperature of its contents.</summary>
     public Temperature Temperature => SiUnits.Temperature(kelvins);
 
-    /// <summary>What it holds, at its temperature.</summary>
+    /// <summary>The volume of its contents, at its temperature.</summary>
     public Volume Held => SiUnits.Volume(HeldSi);
 
-    /// <summary>What still goes in.</summary>
+    /// <summary>The free volume.</summary>
     public Volume Room => SiUnits.Volume(capacity - HeldSi);
 
-    /// <summary>The mass of what it holds.</summary>
+    /// <summary>The mass of its contents.</summary>
     public Mass Mass => SiUnits.Mass(parts.Sum(p => p.Mass));
 
-    /// <summary>Volume of ethanol in a volume of what it holds, at 15 °C; none in an empty tank.</summary>
+    /// <summary>Volume fraction of ethanol in its contents, at 15 °C; zero for an empty tank.</summary>
     public Ratio EthanolContent => SiUnits.Ratio(ContentSi(l => l.Ethanol));
 
-    /// <summary>Volume of water in a volume of what it holds, at 15 °C; none in an empty tank.</summary>
+    /// <summary>Volume fraction of water in its contents, at 15 °C; zero for an empty tank.</summary>
     public Ratio WaterContent => SiUnits.Ratio(ContentSi(l => l.Water));
 
-    /// <summary>Whether it holds nothing.</summary>
+    /// <summary>Whether it is empty.</summary>
     public bool IsEmpty => parts.IsEmpty;
 
     internal double HeldSi => VolumeAt(kelvins);
@@ -59,20 +60,20 @@ public sealed class Tank
     internal double Kelvins => kelvins;
 
     /// <summary>An empty tank.</summary>
-    /// <param name="capacity">What it can hold; greater than zero.</param>
-    /// <param name="temperature">The temperature of what it will hold.</param>
+    /// <param name="capacity">Its capacity; greater than zero.</param>
+    /// <param name="temperature">The temperature of its future contents.</param>
     /// <returns>The tank.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is not greater than zero.</exception>
     public static Tank Empty(Volume capacity, Temperature temperature) =>
         new(Guard.Positive(capacity, capacity.InSi()), Guard.Positive(temperature, temperature.InSi()), []);
 
-    /// <summary>The tank after a volume was put in.</summary>
-    /// <param name="liquid">What.</param>
-    /// <param name="volume">How much; not negative and not above the room.</param>
+    /// <summary>The tank after a volume was added.</summary>
+    /// <param name="liquid">The liquid.</param>
+    /// <param name="volume">The volume; not negative and not above the free volume.</param>
     /// <param name="measuredAt">The temperature at which the volume was measured.</param>
     /// <returns>The tank afterwards.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="liquid"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is negative or does not go in.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is negative or above the free volume.</exception>
     /// <exception cref="OutsideTableException">A density is not known at a temperature.</exception>
     public Tank Add(TankLiquid liquid, Volume volume, Temperature measuredAt)
     {
@@ -91,8 +92,8 @@ public sealed class Tank
         return mass > 0 ? new(capacity, kelvins, parts.Add((liquid, mass))) : this;
     }
 
-    /// <summary>The tank after some of what it holds, well mixed, was let out.</summary>
-    /// <param name="volume">How much, at the tank's temperature; not above what it holds.</param>
+    /// <summary>The tank after some of its well-mixed contents was drained.</summary>
+    /// <param name="volume">The volume, at the tank's temperature; not above that of its contents.</param>
     /// <returns>The tank afterwards.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or more than it holds.</exception>
     public Tank Drain(Volume volume)
@@ -104,31 +105,35 @@ public sealed class Tank
     }
 
     /// <summary>The volume of one liquid that brings the tank to an ethanol content.</summary>
-    /// <param name="target">The content wanted.</param>
-    /// <param name="liquid">What is at hand.</param>
+    /// <param name="target">The target content.</param>
+    /// <param name="liquid">The liquid to add.</param>
     /// <param name="measuredAt">The temperature at which its volume will be measured.</param>
-    /// <returns>What to add, and the tank afterwards.</returns>
+    /// <returns>The addition, and the tank afterwards.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="liquid"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">It can't be reached; the message says what can.</exception>
-    /// <exception cref="InvalidOperationException">The tank is empty, so that nothing is to be brought anywhere.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The target can't be reached; the message gives the range that can.
+    /// </exception>
+    /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     /// <exception cref="OutsideTableException">A density is not known at a temperature.</exception>
     public TankFill Reach(Ratio target, TankLiquid liquid, Temperature measuredAt) =>
         TankSolver.Reach(this, target, liquid, measuredAt);
 
     /// <summary>The volumes of two liquids that fill the tank to a volume and bring it to an ethanol content.</summary>
-    /// <param name="target">The content wanted.</param>
-    /// <param name="finalVolume">The volume wanted in the tank, at its temperature.</param>
-    /// <param name="first">What goes in first.</param>
-    /// <param name="second">What goes in second.</param>
+    /// <param name="target">The target content.</param>
+    /// <param name="finalVolume">The final volume in the tank, at its temperature.</param>
+    /// <param name="first">The liquid added first.</param>
+    /// <param name="second">The liquid added second.</param>
     /// <param name="measuredAt">The temperature at which their volumes will be measured.</param>
-    /// <returns>What to add, step by step in that order, and the tank afterwards.</returns>
+    /// <returns>The additions in that order, and the tank afterwards.</returns>
     /// <remarks>
-    /// The order does not change the volumes; it changes what the tank holds between the steps, and when the second can is
-    /// short. Put in first what mixes less readily, the denser ethanol last so that it sinks through.
+    /// The order does not change the volumes, but the contents between the steps, and if the second liquid runs short.
+    /// Add the denser ethanol last, so that it mixes while sinking.
     /// </remarks>
     /// <exception cref="ArgumentNullException">A liquid is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">It can't be reached; the message says what can.</exception>
-    /// <exception cref="ArgumentException">Both liquids have one ethanol content.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The target can't be reached; the message gives the range that can.
+    /// </exception>
+    /// <exception cref="ArgumentException">Both liquids have the same ethanol content.</exception>
     /// <exception cref="OutsideTableException">A density is not known at a temperature.</exception>
     public TankFill FillTo(
         Ratio target,
@@ -138,9 +143,9 @@ public sealed class Tank
         Temperature measuredAt
     ) => TankSolver.FillTo(this, target, finalVolume, first, second, measuredAt);
 
-    /// <summary>What the tank holds as a fuel.</summary>
+    /// <summary>The contents of the tank as a fuel.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <returns>The blend of all that was put in, by mass.</returns>
+    /// <returns>The blend of all additions, by mass.</returns>
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank or has control characters.</exception>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     public Fuel ToFuel(string name)
@@ -157,16 +162,16 @@ public sealed class Tank
         );
     }
 
-    /// <summary>What the tank holds as one liquid.</summary>
+    /// <summary>The contents of the tank as one liquid.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <returns>The liquid.</returns>
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank or has control characters.</exception>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     public TankLiquid ToLiquid(string name) => new(ToFuel(name), EthanolContent, WaterContent);
 
-    /// <summary>Whether water in what the tank holds may fall out of it in the cold.</summary>
-    /// <param name="coldest">The lowest temperature it will see.</param>
-    /// <returns>A finding, or nothing when there is nothing to act on.</returns>
+    /// <summary>Whether water in the contents may separate in the cold.</summary>
+    /// <param name="coldest">The lowest expected temperature.</param>
+    /// <returns>A finding, or null when there is none.</returns>
     public Finding? PhaseSeparation(Temperature coldest) =>
         WaterTolerance.Assess(EthanolContent, WaterContent, coldest);
 
