@@ -9,8 +9,8 @@ namespace FuelMath;
 /// any scalar.
 /// </summary>
 /// <remarks>
-/// The node with the fewest neighbors goes first, which keeps the fill-in small for pipe networks. Source:
-/// [Tinney-Walker-1967] the second ordering scheme; [Grassmann-1985] elimination without subtraction.
+/// The node with the fewest neighbors goes first, which keeps the fill-in small for pipe networks.
+/// Source: [Tinney-Walker-1967] the second ordering scheme; [Grassmann-1985] elimination without subtraction.
 /// </remarks>
 internal sealed class Elimination
 {

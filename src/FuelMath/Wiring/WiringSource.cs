@@ -5,8 +5,8 @@ namespace FuelMath;
 /// <summary>A source of a mesh: a battery, an alternator, or a fixed voltage.</summary>
 /// <remarks>
 /// During charging the voltage of a battery is above its open-circuit voltage at rest: give the charging voltage. A
-/// charged lead-acid battery rests at 12.6 V to 12.7 V; a running system regulates to 13.5 V to 14.5 V. Source:
-/// [Common-practice] from memory.
+/// charged lead-acid battery rests at 12.6 V to 12.7 V; a running system regulates to 13.5 V to 14.5 V.
+/// Source: [Common-practice] from memory.
 /// </remarks>
 public sealed class WiringSource
 {
