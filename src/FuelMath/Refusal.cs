@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FuelMath;
 
 /// <summary>
@@ -22,6 +24,16 @@ public sealed class Refusal
 
     /// <summary>The name of the part that refuses; null where there is none or its name is not known.</summary>
     public string? Part { get; internal init; }
+
+    /// <summary>All parts that it is about, by their names; empty where it names none.</summary>
+    public ImmutableArray<string> Parts
+    {
+        get =>
+            !field.IsDefault ? field
+            : Part is null ? []
+            : [Part];
+        internal init;
+    }
 
     /// <summary>The node or line where a solution fails; null elsewhere.</summary>
     public string? Node { get; internal init; }

@@ -15,6 +15,9 @@ public enum RefusalKind
     /// <summary>No state satisfies the equations: a <see cref="NoSolutionException"/>.</summary>
     Solution,
 
+    /// <summary>The states of a network can't all be searched for: a <c>HumpedCurvesException</c>.</summary>
+    Network,
+
     /// <summary>A document is invalid: a <see cref="DocumentException"/>.</summary>
     Document,
 

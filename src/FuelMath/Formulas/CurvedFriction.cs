@@ -218,9 +218,8 @@ public static class CurvedFriction
         where T : struct, IScalar<T>
     {
         T reynolds = Friction.Reynolds(velocity, bore, density, dynamicViscosity);
-        T factor = Factor(T.Max(reynolds, T.Of(1)), roughness / bore, bore / coilDiameter);
-        T creeping = 32 * dynamicViscosity * length * velocity / (bore * bore);
-        T flowing = factor * (length / bore) * (density * velocity * T.Abs(velocity) / 2);
-        return T.Step(T.Select(T.Less(reynolds, T.Of(1)), creeping, flowing), Symbols.PressureLoss, PressureLossSource);
+        T factor = Factor(T.Max(reynolds, T.Of(Friction.CreepingBelow)), roughness / bore, bore / coilDiameter);
+        T loss = Friction.PressureLossWith(factor, reynolds, velocity, bore, length, density, dynamicViscosity);
+        return T.Step(loss, Symbols.PressureLoss, PressureLossSource);
     }
 }

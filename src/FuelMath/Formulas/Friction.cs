@@ -6,7 +6,7 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// All factors are Darcy's, four times Fanning's. No formula branches on a value, so each reads in any scalar.
 /// </remarks>
-public static class Friction
+public static partial class Friction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
 
@@ -56,7 +56,7 @@ public static class Friction
     public const double TurbulentFrom = 4000;
 
     /// <summary>Below this Reynolds number the loss is computed without the friction factor, which is infinite at no flow.</summary>
-    private const double CreepingBelow = 1;
+    internal const double CreepingBelow = 1;
 
     /// <summary>The mean velocity of a flow through a round bore: v = 4 Q / (pi D^2).</summary>
     /// <typeparam name="T">The scalar type.</typeparam>
@@ -191,12 +191,7 @@ public static class Friction
         where T : struct, IScalar<T>
     {
         T turbulent = ColebrookFactor(T.Max(reynolds, T.Of(TurbulentFrom)), relativeRoughness);
-        T factor = T.Select(
-            T.Less(reynolds, T.Of(LaminarUpTo)),
-            LaminarFactor(reynolds),
-            FactorAboveLaminar(reynolds, turbulent)
-        );
-        return T.Step(factor, Symbols.FrictionFactor, FactorSource);
+        return FactorWith(reynolds, FactorAboveLaminar(reynolds, turbulent));
     }
 
     /// <summary>
@@ -254,30 +249,31 @@ public static class Friction
     {
         T reynolds = Reynolds(velocity, bore, density, dynamicViscosity);
         T factor = Factor(reynolds, roughness / bore);
-        T creeping = 32 * dynamicViscosity * length * velocity / (bore * bore);
-        T flowing = factor * (length / bore) * (density * velocity * T.Abs(velocity) / 2);
-        T creeps = T.Select(T.Less(reynolds, T.Of(CreepingBelow)), creeping, flowing);
-        return T.Step(creeps, Symbols.PressureLoss, PressureLossSource);
+        T loss = PressureLossWith(factor, reynolds, velocity, bore, length, density, dynamicViscosity);
+        return T.Step(loss, Symbols.PressureLoss, PressureLossSource);
     }
 
-    /// <summary>1/sqrt(f) by Colebrook and White from a Reynolds number of 4000 up; below it the value at 4000.</summary>
-    /// <param name="reynolds">Reynolds number; not negative.</param>
-    /// <param name="rough">Roughness over 3.7 bores.</param>
+    /// <summary>The loss after Darcy and Weisbach by a factor that is right where flow does not creep.</summary>
     [MethodImpl(Inline)]
-    internal static T TurbulentRoot<T>(T reynolds, T rough)
-        where T : struct, IScalar<T> => T.Implicit<Colebrook>(2.51 / T.Max(reynolds, T.Of(TurbulentFrom)), rough);
-
-    /// <summary>
-    /// The same by one Newton step from a previous root: in a solver that keeps the root, root and flows converge
-    /// together.
-    /// </summary>
-    [MethodImpl(Inline)]
-    internal static T TurbulentRootFrom<T>(T near, T reynolds, T rough)
-        where T : struct, IScalar<T> => Colebrook.Polish(near, 2.51 / T.Max(reynolds, T.Of(TurbulentFrom)), rough);
+    internal static T PressureLossWith<T>(
+        T factor,
+        T reynolds,
+        T velocity,
+        T bore,
+        T length,
+        T density,
+        T dynamicViscosity
+    )
+        where T : struct, IScalar<T>
+    {
+        T creeping = 32 * dynamicViscosity * length * velocity / (bore * bore);
+        T flowing = factor * (length / bore) * (density * velocity * T.Abs(velocity) / 2);
+        return T.Select(T.Less(reynolds, T.Of(CreepingBelow)), creeping, flowing);
+    }
 
     /// <summary>The factor above laminar flow from the turbulent one: a linear transition, then turbulent.</summary>
     [MethodImpl(Inline)]
-    internal static T FactorAboveLaminar<T>(T reynolds, T turbulent)
+    private static T FactorAboveLaminar<T>(T reynolds, T turbulent)
         where T : struct, IScalar<T>
     {
         const double atLaminarEnd = 64 / LaminarUpTo;

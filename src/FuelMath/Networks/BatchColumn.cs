@@ -12,6 +12,9 @@ internal abstract class BatchColumn(int place)
     internal abstract void Apply<T>(NetworkWork<T> work, int first, int count)
         where T : struct, ILane<T>;
 
+    /// <summary>What it gives a node of fixed pressure, Pa gauge; null where it gives it nothing.</summary>
+    internal virtual double[]? PressuresOf(int node) => null;
+
     /// <summary>The numbers of some points, the last one repeated.</summary>
     protected static T Load<T>(double[] values, int first, int count)
         where T : struct, ILane<T>
@@ -42,6 +45,9 @@ internal sealed class PressureColumn(int node, double[] pressure) : BatchColumn(
     /// <inheritdoc />
     internal override void Apply<T>(NetworkWork<T> work, int first, int count) =>
         work.SetPressure(Place, Load<T>(pressure, first, count));
+
+    /// <inheritdoc />
+    internal override double[]? PressuresOf(int node) => node == Place ? pressure : null;
 }
 
 /// <summary>What is drawn at a junction, m³/s.</summary>

@@ -7,12 +7,14 @@ internal sealed class BatchNumbers
     private readonly int stride;
     private readonly double[] pressure;
     private readonly double[] flow;
+    private readonly byte[] condition;
 
     internal BatchNumbers(NetworkPlan plan, int count)
     {
         Count = count;
         stride = 8 * (((count + 7) / 8) | 1);
         (pressure, flow) = (new double[plan.Unknown * (long)stride], new double[plan.Links.Length * (long)stride]);
+        condition = new byte[flow.Length];
         (Iterations, Refusal) = (new double[count], new Exception?[count]);
     }
 
@@ -32,4 +34,7 @@ internal sealed class BatchNumbers
 
     /// <summary>Flows in a link, m³/s; zero through closed links.</summary>
     internal Span<double> FlowRow(int link) => flow.AsSpan(checked(link * stride), Count);
+
+    /// <summary>What a link does, as the number of a <see cref="LinkCondition"/>.</summary>
+    internal Span<byte> ConditionRow(int link) => condition.AsSpan(checked(link * stride), Count);
 }

@@ -109,7 +109,20 @@ internal sealed class BatchRunner
 
         for (int e = 0; e < plan.Links.Length; e++)
         {
-            Put(Shown(work, e, noFlow), numbers.FlowRow(e).Slice(first, count), lane);
+            T flow = work.Flow[e];
+            if (plan.Links[e].Law.IsOneWay)
+            {
+                T condition = work.Condition(e, noFlow);
+                flow = LinkConditions.Shown(condition, flow);
+                T.Store(condition, lane);
+                Span<byte> conditions = numbers.ConditionRow(e).Slice(first, count);
+                for (int n = 0; n < conditions.Length; n++)
+                {
+                    conditions[n] = (byte)lane[n];
+                }
+            }
+
+            Put(flow, numbers.FlowRow(e).Slice(first, count), lane);
         }
 
         Put(work.Iterations, numbers.Iterations.AsSpan(first, count), lane);
@@ -161,22 +174,6 @@ internal sealed class BatchRunner
         return usual;
     }
 
-    /// <summary>A link's flow as shown by a state.</summary>
-    private T Shown<T>(NetworkWork<T> work, int link, T noFlow)
-        where T : struct, ILane<T>
-    {
-        T flow = work.Flow[link];
-        T none = T.Of(0);
-        if (plan.Links[link].Law is CappedSettings)
-        {
-            T commanded = work.Law<CappedLaw<T>>(link).Commanded;
-            T delivered = T.Select(T.Less(flow, commanded), T.Select(T.Less(noFlow, flow), flow, none), flow);
-            return T.Select(T.Less(none, commanded), delivered, none);
-        }
-
-        return plan.Links[link].Law.IsOneWay ? T.Select(T.Less(noFlow, flow), flow, none) : flow;
-    }
-
     /// <summary>A point that did not end in the usual state.</summary>
     private void LookAt<T>(NetworkWork<T> work, int number, BatchNumbers numbers, int point, bool solved)
         where T : struct, ILane<T>
@@ -201,6 +198,7 @@ internal sealed class BatchRunner
         for (int e = 0; e < plan.Links.Length; e++)
         {
             numbers.FlowRow(e)[point] = state.FlowSi(e);
+            numbers.ConditionRow(e)[point] = (byte)state.ConditionAt(e);
         }
 
         numbers.Iterations[point] = state.Iterations;

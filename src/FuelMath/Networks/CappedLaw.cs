@@ -7,7 +7,7 @@ namespace FuelMath;
 /// q = min(commanded, C sqrt(dp)), nothing backwards, as a rising law: (q/C)^2, very steep above the commanded flow and
 /// below zero. A command of zero is closed.
 /// </summary>
-internal struct CappedLaw<T> : ILinkLaw<T>
+internal struct CappedLaw<T> : ILinkLaw<CappedLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private T given;
@@ -19,36 +19,33 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
-
-    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public T Set(ReadOnlySpan<T> settings, T flow)
+    public static T Set(ref CappedLaw<T> law, ReadOnlySpan<T> settings, T flow)
     {
-        Set(settings[0], settings[1]);
+        law.Set(settings[0], settings[1]);
 
         // A warm start begins at the new command: below it the law is so flat that Newton's method would overshoot.
-        return T.Select(T.Less(first, commanded), flow, first);
+        return T.Select(T.Less(law.first, law.commanded), flow, law.first);
     }
 
     /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        var draw = (CappedSettings)part;
+        var draw = (CappedSettings)settings;
         densityRatio = T.Of(1);
         Set(T.Of(draw.Coefficient), T.Of(draw.Commanded));
     }
 
     /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around)
+    public void Carry(LawSettings settings, in Surroundings<T> around)
     {
         offset = around.HeadFrom - around.HeadTo;
-        var draw = (CappedSettings)part;
+        var draw = (CappedSettings)settings;
         densityRatio = draw.MeasuredDensity > 0 ? around.Density / draw.MeasuredDensity : T.Of(1);
         Set(given, commanded);
     }
@@ -80,7 +77,16 @@ internal struct CappedLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Max(T.Max(-flow, flow - commanded), T.Of(0));
+    public static T Trespass(ref CappedLaw<T> law, T flow) => T.Max(T.Max(-flow, flow - law.commanded), T.Of(0));
+
+    /// <inheritdoc />
+    public static T Condition(ref CappedLaw<T> law, T flow, T up, T down, T noFlow)
+    {
+        T shut = T.Of((int)LinkCondition.Shut);
+        T open = T.Select(T.Less(noFlow, flow), T.Of((int)LinkCondition.HeldOpen), shut);
+        T delivers = T.Select(T.Less(flow, law.commanded), open, T.Of((int)LinkCondition.Commanded));
+        return T.Select(T.Less(T.Of(0), law.commanded), delivers, shut);
+    }
 
     internal readonly T Commanded => commanded;
 }

@@ -30,24 +30,9 @@ internal sealed class CappedSettings(double coefficient, double commanded) : Law
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, CappedLaw<T>>(ends, parts);
 
-    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow)
-    {
-        (double flow, double asked) = (work.Flow[link].Value, work.Law<CappedLaw<Real>>(link).Commanded.Value);
-        return asked == 0 ? LinkCondition.Shut
-            : flow >= asked ? LinkCondition.Commanded
-            : flow <= noFlow ? LinkCondition.Shut
-            : LinkCondition.HeldOpen;
-    }
-
-    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) =>
-        work.Flow[link].Value > noFlow && work.Flow[link].Value < work.Law<CappedLaw<Real>>(link).Commanded.Value;
-
     /// <summary>Shut by command it takes any pressure; a commanded flow needs what passes it, or more.</summary>
     internal override double ErrorIn(NetworkWork<Real> work, int link, double noFlow) =>
         work.Law<CappedLaw<Real>>(link).Commanded.Value == 0 ? 0
-        : !(work.Flow[link].Value > noFlow) || IsOpenIn(work, link, noFlow) ? base.ErrorIn(work, link, noFlow)
+        : work.ConditionOf(link, noFlow) != LinkCondition.Commanded ? base.ErrorIn(work, link, noFlow)
         : Math.Max(0, -work.SurplusAt(link, work.Flow[link]).Pressure.Value);
-
-    internal override double ExcessIn(NetworkWork<Real> work, int link) =>
-        Math.Max(-work.Flow[link].Value, work.Flow[link].Value - work.Law<CappedLaw<Real>>(link).Commanded.Value);
 }

@@ -6,8 +6,8 @@ namespace FuelMath;
 /// <summary>
 /// A passage that is curved along its whole length, with minor losses: see <see cref="CurvedFriction.Factor"/>.
 /// </summary>
-/// <remarks>The root of the implicit law is kept as in <see cref="PipeLaw{T}"/>.</remarks>
-internal struct CurvedPipeLaw<T> : ILinkLaw<T>
+/// <remarks>The root of the implicit law is kept as in <see cref="PipeLaw{T, TFriction}"/>.</remarks>
+internal struct CurvedPipeLaw<T> : ILinkLaw<CurvedPipeLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private RoundPassage<T> passage;
@@ -17,21 +17,15 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     private T most;
 
     /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
-
-    /// <inheritdoc />
     public readonly T FirstFlow => passage.First;
 
     /// <inheritdoc />
     public readonly T UsualSlope => passage.Usual;
 
     /// <inheritdoc />
-    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
-
-    /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        var pipe = (CurvedSettings)part;
+        var pipe = (CurvedSettings)settings;
         passage.Load(pipe);
         rough = T.Of(pipe.Roughness / pipe.Bore / 3.7);
         curvature = T.Of(pipe.Curvature);
@@ -39,9 +33,9 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around)
+    public void Carry(LawSettings settings, in Surroundings<T> around)
     {
-        var pipe = (CurvedSettings)part;
+        var pipe = (CurvedSettings)settings;
         passage.Carry(pipe, around);
         most = pipe.GreatestReynolds / passage.ReynoldsPerFlow;
     }
@@ -53,10 +47,14 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
         Dual<T> size = Dual<T>.Abs(flow);
         Dual<T> square = passage.Dynamic * (flow * size);
         Dual<T> reynolds = passage.ReynoldsPerFlow * size;
-        Dual<T> viscous = 2.51 / Dual<T>.Max(reynolds, Dual<T>.Of(CurvedFriction.TurbulentLawFrom));
-        Dual<T> x = Colebrook.Polish<Dual<T>>(memory, viscous, rough);
-        memory = x.Number;
-        Dual<T> turbulent = passage.Slender * (((1 / (x * x)) + addition) * square);
+        Dual<T> root = memory;
+        Dual<T> straight = Friction.KeptColebrookFactor<Dual<T>>(
+            Dual<T>.Max(reynolds, Dual<T>.Of(CurvedFriction.TurbulentLawFrom)),
+            rough,
+            ref root
+        );
+        memory = root.Number;
+        Dual<T> turbulent = passage.Slender * ((straight + addition) * square);
         Dual<T> bent = CurvedFriction.WhiteLaminarRatio(CurvedFriction.DeanNumber<Dual<T>>(reynolds, curvature));
         Dual<T> slow = bent * (passage.Laminar * flow);
         Mask<Dual<T>> isTurbulent = Dual<T>.Less(Dual<T>.Abs(slow), Dual<T>.Abs(turbulent));
@@ -67,5 +65,5 @@ internal struct CurvedPipeLaw<T> : ILinkLaw<T>
     internal readonly T ReynoldsAt(T flow) => passage.ReynoldsPerFlow * T.Abs(flow);
 
     /// <summary>The flow in excess of the measured range of the law.</summary>
-    public readonly T Trespass(T flow) => T.Max(T.Abs(flow) - most, T.Of(0));
+    public static T Trespass(ref CurvedPipeLaw<T> law, T flow) => T.Max(T.Abs(flow) - law.most, T.Of(0));
 }

@@ -28,7 +28,7 @@ internal sealed class CurvedSettings(
     internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance)
     {
         ref CurvedPipeLaw<Real> law = ref work.Law<CurvedPipeLaw<Real>>(link);
-        if (law.Trespass(work.Flow[link]).Value > tolerance)
+        if (work.Trespass(link).Value > tolerance)
         {
             string pipe = $"friction of curved pipe '{work.Plan.Links[link].Name}'";
             double reynolds = law.ReynoldsAt(work.Flow[link]).Value;

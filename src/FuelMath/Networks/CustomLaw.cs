@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A caller's law in the form of the solver.</summary>
-internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
+internal struct CustomLaw<T, TLaw> : ILinkLaw<CustomLaw<T, TLaw>, T>
     where T : struct, IScalar<T>
     where TLaw : struct, IFlowLaw
 {
@@ -15,26 +15,20 @@ internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
-
-    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        var settings = (CustomSettings<TLaw>)part;
-        (law, first) = (settings.Caller, T.Of(settings.Usual));
+        var given = (CustomSettings<TLaw>)settings;
+        (law, first) = (given.Caller, T.Of(given.Usual));
     }
 
     /// <inheritdoc />
-    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
-
-    /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around)
+    public void Carry(LawSettings settings, in Surroundings<T> around)
     {
         (density, viscosity) = (around.Density, around.Viscosity);
         usual = law.Loss(new FlowPoint<T>(first, density, viscosity)) / first;
@@ -51,9 +45,9 @@ internal struct CustomLaw<T, TLaw> : ILinkLaw<T>
     }
 
     /// <summary>The flow where the loss falls: the state there may not be the only one.</summary>
-    public T Trespass(T flow)
+    public static T Trespass(ref CustomLaw<T, TLaw> law, T flow)
     {
-        T rate = law.Loss(new FlowPoint<Dual<T>>(Dual<T>.Variable(flow), density, viscosity)).Rate;
+        T rate = law.law.Loss(new FlowPoint<Dual<T>>(Dual<T>.Variable(flow), law.density, law.viscosity)).Rate;
         return T.Select(T.Less(rate, T.Of(0)), T.Abs(flow), T.Of(0));
     }
 }

@@ -20,7 +20,7 @@ internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LawSettings
     /// <inheritdoc />
     internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance)
     {
-        if (!(work.Law<CustomLaw<Real, TLaw>>(link).Trespass(work.Flow[link]).Value > tolerance))
+        if (!(work.Trespass(link).Value > tolerance))
         {
             return;
         }

@@ -15,7 +15,7 @@ internal sealed class FlatHolders
         groups = [
             .. plan
                 .Links.Index()
-                .Where(l => l.Item.Law is RegulatorSettings { Slope: 0, Influence: 0 })
+                .Where(l => HeldNode(plan, l.Index) >= 0)
                 .GroupBy(l => HeldNode(plan, l.Index))
                 .Where(g => g.Skip(1).Any())
                 .Select(g => g.Select(l => l.Index).ToArray()),
@@ -48,7 +48,7 @@ internal sealed class FlatHolders
     }
 
     private static int HeldNode(NetworkPlan plan, int link) =>
-        plan.Links[link].Law is RegulatorSettings { Bypass: true } ? plan.From[link] : plan.To[link];
+        plan.Links[link].Law.FlatlyHeld(plan.From[link], plan.To[link]);
 
     /// <summary>
     /// Whether its law is met both at its flow and at zero flow, so that its flow at this pressure is not determined.

@@ -36,8 +36,8 @@ public readonly ref struct FlowPoint<T>
     public T Viscosity { get; }
 
     /// <summary>
-    /// The Darcy friction factor in any regime: <see cref="Friction.Factor"/>, without solving the implicit law anew in
-    /// each iteration of a solver.
+    /// The Darcy friction factor in any regime: <see cref="Friction.Factor{T}(T, T)"/>, without solving the implicit law anew
+    /// in each iteration of a solver.
     /// </summary>
     /// <param name="reynolds">Reynolds number; not negative. Below 1e-6 the factor is constant.</param>
     /// <param name="relativeRoughness">Roughness over bore, 0 to 0.05.</param>
@@ -55,20 +55,11 @@ public readonly ref struct FlowPoint<T>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Kept(ref KeptRoot<T> kept, T reynolds, T relativeRoughness)
     {
-        T root = Friction.TurbulentRootFrom(kept.Root, reynolds, relativeRoughness / 3.7);
-        (kept.Root, kept.IsUsed) = (root, true);
-        return Factor(reynolds, root);
+        kept.IsUsed = true;
+        return Friction.Factor(T.Max(reynolds, T.Of(LeastReynolds)), relativeRoughness, ref kept.Root);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Solved(T reynolds, T relativeRoughness) =>
-        Factor(reynolds, Friction.TurbulentRoot(reynolds, relativeRoughness / 3.7));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static T Factor(T reynolds, T root) =>
-        T.Select(
-            T.Less(reynolds, T.Of(Friction.LaminarUpTo)),
-            Friction.LaminarFactor(T.Max(reynolds, T.Of(LeastReynolds))),
-            Friction.FactorAboveLaminar(reynolds, 1 / (root * root))
-        );
+        Friction.Factor(T.Max(reynolds, T.Of(LeastReynolds)), relativeRoughness);
 }

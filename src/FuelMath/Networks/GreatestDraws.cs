@@ -15,7 +15,7 @@ internal static class GreatestDraws
     internal static string Words(NetworkWork<Real> work)
     {
         string[] pumps = [.. work.Plan.Links.Where(l => l.Law.IsPump).Select(l => $"'{l.Name}'")];
-        double most = pumps.Length == 0 || work.Plan.Hump >= 0 ? 0 : Most(work);
+        double most = pumps.Length == 0 || work.Plan.Humps is not [] ? 0 : Most(work);
         return most > 0
             ? $"; {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "gives" : "give")} at most {NetworkVerdict.LitersPerHour(most)} at zero pressure."
             : ".";

@@ -3,12 +3,18 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>Finds all states of a network with one pump whose curve has a hump.</summary>
+/// <summary>Finds where a pump whose curve has a hump meets its network.</summary>
 /// <remarks>
+/// <para>
 /// The pump's curve is replaced by a falling straight line, so that all laws of the network rise and it has one state.
 /// Raising the line sweeps the pump's flow and the required rise of the rest, neither of which falls; where the
 /// required rise equals that of the curve, the state is one of the network: see <see cref="HumpScan"/>. A closed check
 /// valve is no special case: a line below the required rise gives zero flow.
+/// </para>
+/// <para>
+/// Another such pump, which a node of fixed pressure parts from this one, has some falling line meanwhile: nothing that it
+/// does changes anything here.
+/// </para>
 /// </remarks>
 internal sealed class HumpSearch
 {
@@ -20,29 +26,34 @@ internal sealed class HumpSearch
     private readonly HumpCurve curve;
     private readonly double steepness;
     private readonly double range;
-    private int iterations;
+    private readonly List<HumpSample?> found = [];
     private bool warm;
 
-    /// <summary>Begins a search.</summary>
-    /// <param name="work">
-    /// A workspace with the settings of the solve; its pump's curve is changed during the search.
-    /// </param>
-    internal HumpSearch(NetworkWork<Real> work)
+    /// <summary>Begins a search, with a falling line in the place of the curve.</summary>
+    /// <param name="work">A workspace with the settings of the solve.</param>
+    /// <param name="link">The pump.</param>
+    internal HumpSearch(NetworkWork<Real> work, int link)
     {
-        this.work = work;
-        link = work.Plan.Hump;
-        pieces = ((PumpTableSettings)work.Plan.Links[link].Law).Pieces;
+        (this.work, this.link) = (work, link);
+        pieces = work.Plan.Links[link].Law.HumpedCurve;
         curve = new HumpCurve(pieces);
         (double least, double greatest, _) = curve.Between(0, curve.End);
         range = Math.Max(greatest - least, Math.Max(Math.Abs(greatest), Math.Abs(least)));
         steepness = range / curve.End;
+        PutLine(greatest);
     }
+
+    /// <summary>The iterations spent.</summary>
+    internal int Iterations { get; private set; }
 
     /// <summary>
     /// The operating points in the order of flow; every other one is stable, including the first and last.
     /// </summary>
+    internal IReadOnlyList<HumpBracket> Meetings { get; private set; } = [];
+
+    /// <summary>Finds <see cref="Meetings"/>.</summary>
     /// <exception cref="NoSolutionException">They can't be determined.</exception>
-    internal IReadOnlyList<HumpBracket> Meetings()
+    internal void Find()
     {
         (double least, double greatest, _) = curve.Between(0, curve.End);
         HumpSample from = At(least - (0.01 * range));
@@ -63,7 +74,7 @@ internal sealed class HumpSearch
             scan.Walk(from, to, Noise(to.Shutoff));
         }
 
-        return scan switch
+        Meetings = scan switch
         {
             { IsRising: false } => throw Refused(
                 "asks less of the pump at a greater flow, so that its meeting points can't be searched for"
@@ -80,40 +91,25 @@ internal sealed class HumpSearch
             { Crossings.Count: 0 } => throw Refused("asks at any flow for less than the curve gives"),
             _ => scan.Crossings,
         };
+        found.AddRange(Enumerable.Repeat<HumpSample?>(null, Meetings.Count));
     }
 
-    /// <summary>The state at one of the operating points.</summary>
-    /// <exception cref="NoSolutionException">It is not a state that the network can be in.</exception>
-    /// <exception cref="OutsideTableException">The pump runs outside its data there.</exception>
-    internal NetworkState State(in HumpBracket place)
+    /// <summary>Puts the line through an operating point in place of the curve.</summary>
+    internal void Take(int meeting)
     {
-        HumpSample found = Refine(place.Left, place.Right);
-        _ = At(found.Shutoff);
-        Put(pieces);
-        work.TakeOver(Real.Of(iterations), work.StartScale);
-
-        // The same flows and pressures, judged by the pump's own curve.
-        Real error = work.Linearize(Real.Less(Real.Of(0), Real.Of(1)));
-        double greatest = 0;
-        for (int i = 0; i < work.Plan.Unknown; i++)
-        {
-            greatest = Math.Max(greatest, Math.Abs(work.Pressure[i].Value));
-        }
-
-        return NetworkVerdict.State(work, error.Value <= Noise(greatest));
+        found[meeting] ??= Refine(Meetings[meeting].Left, Meetings[meeting].Right);
+        PutLine(found[meeting]!.Value.Shutoff);
     }
 
-    /// <summary>The network with a line in place of the curve.</summary>
-    private HumpSample At(double shutoff)
+    /// <summary>Solves the network with the lines that were put.</summary>
+    internal void Solve()
     {
-        double end = shutoff - (steepness * curve.End);
-        Put([new(0, shutoff, -steepness, 0, 0), new(curve.End, end, -steepness, 0, 0)]);
         bool solved = warm && Real.All(work.Solve(warm: true));
-        iterations += warm ? (int)work.Iterations.Value : 0;
+        Iterations += warm ? (int)work.Iterations.Value : 0;
         if (!solved)
         {
             solved = Real.All(work.Solve(warm: false));
-            iterations += (int)work.Iterations.Value;
+            Iterations += (int)work.Iterations.Value;
         }
 
         if (!solved)
@@ -122,12 +118,25 @@ internal sealed class HumpSearch
         }
 
         warm = true;
+    }
+
+    /// <summary>Puts the pump's own curve back.</summary>
+    internal void PutCurve() => Put(pieces);
+
+    /// <summary>The network with a line in place of the curve.</summary>
+    private HumpSample At(double shutoff)
+    {
+        PutLine(shutoff);
+        Solve();
         double flow = Math.Max(0, work.Flow[link].Value);
         return new HumpSample(shutoff, flow, shutoff - (steepness * flow), curve.At(flow));
     }
 
+    private void PutLine(double shutoff) =>
+        Put([new(0, shutoff, -steepness, 0, 0), new(curve.End, shutoff - (steepness * curve.End), -steepness, 0, 0)]);
+
     /// <summary>The error bound of a pressure of an accepted solution, Pa.</summary>
-    private static double Noise(double pressure) =>
+    internal static double Noise(double pressure) =>
         NetworkWork<Real>.PressureTolerance + (NetworkWork<Real>.RelativeTolerance * Math.Abs(pressure));
 
     /// <summary>Regula falsi with the Illinois modification, which halves the weight of an end that stays.</summary>
@@ -171,7 +180,7 @@ internal sealed class HumpSearch
             $"The curve of '{name}' has a hump, and the network {what}.",
             name,
             double.NaN,
-            iterations
+            Iterations
         );
     }
 

@@ -10,14 +10,20 @@ namespace FuelMath;
 /// </remarks>
 internal abstract class LawSettings
 {
-    /// <summary>Which law: parts of one law share a group.</summary>
-    internal virtual Type Law => GetType();
+    /// <summary>What two parts must have alike to be of one law: those of one law share a group.</summary>
+    internal virtual object Law => GetType();
 
     /// <summary>A group of this law, for any scalar. Asked once for each group of a workspace, never in a solve.</summary>
     internal abstract LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts)
         where T : struct, IScalar<T>;
 
-    /// <summary>How many numbers of it may be set from point to point: what <see cref="ILinkLaw{T}.Set"/> takes.</summary>
+    /// <summary>A group of a law, with a check valve in each part or without.</summary>
+    private protected static LinkGroup<T> GroupOf<T, TLaw>(Ends[] ends, LawSettings[] parts, bool oneWay)
+        where T : struct, IScalar<T>
+        where TLaw : struct, ILinkLaw<TLaw, T> =>
+        oneWay ? new LinkGroup<T, OneWayLaw<T, TLaw>>(ends, parts) : new LinkGroup<T, TLaw>(ends, parts);
+
+    /// <summary>How many numbers of it may be set from point to point: what <see cref="ILinkLaw{TLaw, T}.Set"/> takes.</summary>
     internal virtual int SettingCount => 0;
 
     /// <summary>What these numbers are for.</summary>
@@ -41,22 +47,13 @@ internal abstract class LawSettings
     /// <summary>Whether a higher pressure behind it opens it further.</summary>
     internal virtual bool IsOpenedFromBehind => false;
 
-    /// <summary>Whether its curve may meet a network in several points.</summary>
-    internal virtual bool HasHump => false;
+    /// <summary>The curve of a pump whose rise does not fall throughout, so that it may meet a network in several points; else empty.</summary>
+    internal virtual Piece[] HumpedCurve => [];
 
-    /// <summary>What it does in a solved workspace.</summary>
-    /// <param name="work">The workspace.</param>
-    /// <param name="link">Its place.</param>
-    /// <param name="noFlow">A flow that counts as none, m³/s.</param>
-    internal virtual LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
-        IsOneWay && work.Flow[link].Value <= noFlow ? LinkCondition.Shut : LinkCondition.Open;
-
-    /// <summary>Whether the pressures of its ends follow from each other.</summary>
-    /// <param name="work">The workspace.</param>
-    /// <param name="link">Its place.</param>
-    /// <param name="noFlow">A flow that counts as none, m³/s.</param>
-    internal virtual bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) =>
-        !IsOneWay || work.Flow[link].Value > noFlow;
+    /// <summary>The node whose pressure it holds whatever flows; -1 where there is none.</summary>
+    /// <param name="from">Its upstream node.</param>
+    /// <param name="to">Its downstream node.</param>
+    internal virtual int FlatlyHeld(int from, int to) => -1;
 
     /// <summary>To what it fills a place behind it while nothing flows, Pa; minus infinity where it fills nothing.</summary>
     /// <param name="work">The workspace.</param>
@@ -77,7 +74,7 @@ internal abstract class LawSettings
     /// <param name="noFlow">A flow that counts as none, m³/s.</param>
     internal virtual double ErrorIn(NetworkWork<Real> work, int link, double noFlow)
     {
-        if (!IsOpenIn(work, link, noFlow))
+        if (!work.IsOpen(link, noFlow))
         {
             return Math.Max(0, work.SurplusAt(link, default).Pressure.Value);
         }
@@ -85,9 +82,6 @@ internal abstract class LawSettings
         (Real pressure, Real slope) = work.SurplusAt(link, work.Flow[link]);
         return Math.Abs(pressure.Value) * Math.Min(1, Stiff.JudgedByFlow / Math.Max(slope.Value, double.Epsilon));
     }
-
-    /// <summary>What flows that it does not let through, m³/s; not positive where it lets everything through.</summary>
-    internal virtual double ExcessIn(NetworkWork<Real> work, int link) => IsOneWay ? -work.Flow[link].Value : 0;
 
     /// <summary>The pressure that it takes from what flows in it, step by step; null where its law has no steps to show.</summary>
     internal virtual Traced? LossWorking(in LossInputs at) => null;

@@ -6,13 +6,28 @@ public enum LinkCondition
     /// <summary>Pipe, fitting, filter, check valve, relief valve, orifice: it lets flow through.</summary>
     Open,
 
+    /// <summary>Pump: it delivers.</summary>
+    Running,
+
+    /// <summary>Regulator: it holds its set point.</summary>
+    Regulating,
+
+    /// <summary>
+    /// Regulator: open to its stop. The pressure upstream of a bypass regulator is above its set point; that downstream
+    /// of a reducing regulator is below.
+    /// </summary>
+    FullyOpen,
+
+    /// <summary>Injectors: held open, they deliver less than commanded.</summary>
+    HeldOpen,
+
+    /// <summary>Injectors: they deliver the commanded flow.</summary>
+    Commanded,
+
     /// <summary>
     /// Check valve, relief valve, one-way pipe or orifice, injectors commanded to zero: nothing flows.
     /// </summary>
     Shut,
-
-    /// <summary>Pump: it delivers.</summary>
-    Running,
 
     /// <summary>
     /// Pump: it runs against a closed line. Nothing flows, and its outlet has the pressure of zero flow.
@@ -30,19 +45,4 @@ public enum LinkCondition
     /// because the pressure downstream is above.
     /// </summary>
     Seated,
-
-    /// <summary>Regulator: it holds its set point.</summary>
-    Regulating,
-
-    /// <summary>
-    /// Regulator: open to its stop. The pressure upstream of a bypass regulator is above its set point; that downstream
-    /// of a reducing regulator is below.
-    /// </summary>
-    FullyOpen,
-
-    /// <summary>Capped orifice: it delivers the commanded flow.</summary>
-    Commanded,
-
-    /// <summary>Capped orifice: held open, it delivers less than commanded.</summary>
-    HeldOpen,
 }

@@ -32,12 +32,21 @@ internal abstract class LinkGroup<T>
 
     /// <summary>The greatest flow so far outside the range of a part, m³/s.</summary>
     internal abstract T Trespass(NetworkWork<T> work, T worst);
+
+    /// <summary>The same of one link.</summary>
+    internal abstract T TrespassOf(NetworkWork<T> work, int index);
+
+    /// <inheritdoc cref="ILinkLaw{TLaw, T}.OutsideData" />
+    internal abstract T OutsideData(NetworkWork<T> work, int index);
+
+    /// <inheritdoc cref="ILinkLaw{TLaw, T}.Condition" />
+    internal abstract T Condition(NetworkWork<T> work, int index, T noFlow);
 }
 
 /// <inheritdoc />
 internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     where T : struct, IScalar<T>
-    where TLaw : struct, ILinkLaw<T>
+    where TLaw : struct, ILinkLaw<TLaw, T>
 {
     private readonly Ends[] ends;
     private readonly LawSettings[] parts;
@@ -52,11 +61,8 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         this.ends = ends;
         this.parts = parts;
         laws = new TLaw[ends.Length];
-        known = IsCostly ? new (Dual<T>, T)[ends.Length] : [];
+        known = TLaw.IsCostly ? new (Dual<T>, T)[ends.Length] : [];
     }
-
-    /// <summary>Whether caching a law pays, and it has no settings except the fluid.</summary>
-    private static bool IsCostly => typeof(TLaw) == typeof(PipeLaw<T>);
 
     /// <summary>The law of one link, for setting.</summary>
     internal ref TLaw Law(int index) => ref laws[index];
@@ -84,7 +90,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     internal override void Set(NetworkWork<T> work, int index, ReadOnlySpan<T> settings)
     {
         ref T flow = ref work.Flow[ends[index].Link];
-        flow = laws[index].Set(settings, flow);
+        flow = TLaw.Set(ref laws[index], settings, flow);
         Carry(work, index);
     }
 
@@ -127,7 +133,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     [MethodImpl(MethodImplOptions.NoInlining)]
     internal override T Linearize(NetworkWork<T> work, Mask<T> done, T worst)
     {
-        if (IsCostly && work.Origin is { } origin)
+        if (TLaw.IsCostly && work.Origin is { } origin)
         {
             Know(work, origin);
             return LinearizeKnown(work, worst);
@@ -249,9 +255,24 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     {
         for (int i = 0; i < laws.Length; i++)
         {
-            worst = T.Max(worst, laws[i].Trespass(work.Flow[ends[i].Link]));
+            worst = T.Max(worst, TrespassOf(work, i));
         }
 
         return worst;
+    }
+
+    /// <inheritdoc />
+    internal override T TrespassOf(NetworkWork<T> work, int index) =>
+        TLaw.Trespass(ref laws[index], work.Flow[ends[index].Link]);
+
+    /// <inheritdoc />
+    internal override T OutsideData(NetworkWork<T> work, int index) =>
+        TLaw.OutsideData(ref laws[index], work.Flow[ends[index].Link]);
+
+    /// <inheritdoc />
+    internal override T Condition(NetworkWork<T> work, int index, T noFlow)
+    {
+        ref readonly Ends e = ref ends[index];
+        return TLaw.Condition(ref laws[index], work.Flow[e.Link], work.Pressure[e.From], work.Pressure[e.To], noFlow);
     }
 }

@@ -59,7 +59,7 @@ public sealed class LossTable : FlowPart
         double mu = Guard.Positive(viscosity, viscosity.InSi());
         (Density, Viscosity, Source) = (density, viscosity, source);
         Curve curve = new($"loss of '{name}'", "flow (m3/s)", flows, losses, OutsideRange.Extend);
-        settings = new LossTableSettings(name, curve.Pieces.ToArray(), rho, mu / rho);
+        settings = new LossTableSettings(name, curve.Pieces.ToArray(), Readings[^1].Flow, rho, mu / rho);
     }
 
     /// <summary>Its name.</summary>

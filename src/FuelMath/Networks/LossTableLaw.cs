@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>
 /// A measured loss, mirrored at zero flow and converted to another fluid: see <see cref="LossTable"/>.
 /// </summary>
-internal struct LossTableLaw<T> : ILinkLaw<T>
+internal struct LossTableLaw<T> : ILinkLaw<LossTableLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private PieceTable<T> table;
@@ -15,9 +15,6 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
     private T first;
     private T usual;
     private T greatest;
-
-    /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
@@ -29,15 +26,12 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
     internal readonly T GreatestFlow => greatest;
 
     /// <inheritdoc />
-    public void Load(LawSettings part) => table.Load(((LossTableSettings)part).Pieces);
+    public void Load(LawSettings settings) => table.Load(((LossTableSettings)settings).Pieces);
 
     /// <inheritdoc />
-    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
-
-    /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around)
+    public void Carry(LawSettings settings, in Surroundings<T> around)
     {
-        var measured = (LossTableSettings)part;
+        var measured = (LossTableSettings)settings;
 
         // At the same Reynolds number flows are proportional to kinematic viscosity, and losses to density times flow
         // squared.
@@ -57,5 +51,5 @@ internal struct LossTableLaw<T> : ILinkLaw<T>
     }
 
     /// <summary>The flow in excess of the table.</summary>
-    public readonly T Trespass(T flow) => T.Max(T.Abs(flow) - greatest, T.Of(0));
+    public static T Trespass(ref LossTableLaw<T> law, T flow) => T.Max(T.Abs(flow) - law.greatest, T.Of(0));
 }

@@ -1,10 +1,16 @@
 using FuelMath.Formulas;
+using UnitsNet;
 
 namespace FuelMath;
 
 /// <summary>A measured loss over flow, and the fluid of the readings.</summary>
-internal sealed class LossTableSettings(string name, Piece[] pieces, double density, double kinematicViscosity)
-    : LawSettings
+internal sealed class LossTableSettings(
+    string name,
+    Piece[] pieces,
+    VolumeFlow like,
+    double density,
+    double kinematicViscosity
+) : LawSettings
 {
     /// <summary>One straight piece before the first point, one for each interval, one straight piece after the last.</summary>
     internal readonly Piece[] Pieces = pieces;
@@ -29,7 +35,7 @@ internal sealed class LossTableSettings(string name, Piece[] pieces, double dens
     {
         if (!(Math.Abs(flow) <= (greatest * (1 + Guard.EdgeTolerance)) + tolerance))
         {
-            throw new OutsideTableException($"loss of '{name}'", "flow (m3/s)", Math.Abs(flow), 0, greatest);
+            throw PartMath.Outside($"loss of '{name}'", like, Math.Abs(flow), 0, greatest);
         }
     }
 }

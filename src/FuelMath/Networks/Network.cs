@@ -17,9 +17,14 @@ public sealed class Network
     /// <param name="lines">The lines between them, at least one; each name once.</param>
     /// <exception cref="ArgumentException">The network can't be: the message names the node or line.</exception>
     public Network(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines)
-        : this(nodes, lines, default) { }
+        : this(nodes, lines, default, null) { }
 
-    private Network(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines, VehicleAcceleration acceleration)
+    private Network(
+        IEnumerable<NetworkNode> nodes,
+        IEnumerable<Line> lines,
+        VehicleAcceleration acceleration,
+        NetworkNames? names
+    )
     {
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(lines);
@@ -28,8 +33,8 @@ public sealed class Network
         NetworkChecks.All(allNodes, allLines);
         (Nodes, Lines, Acceleration) = ([.. allNodes], [.. allLines], acceleration);
         NetworkNode[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
-        plan = new NetworkPlan(placed, allLines);
-        switched = SwitchedNetwork.Of(allLines, some => new NetworkPlan(placed, some));
+        plan = new NetworkPlan(placed, allLines, names);
+        switched = SwitchedNetwork.Of(allLines, some => new NetworkPlan(placed, some, plan.Names));
         parts = new LinesAtPoint(Lines, Nodes);
     }
 
@@ -58,7 +63,7 @@ public sealed class Network
     /// <param name="acceleration">How it speeds up.</param>
     /// <returns>The network; each node counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
     public Network Under(VehicleAcceleration acceleration) =>
-        acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration));
+        acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration, plan.Names));
 
     /// <summary>The same network later: each pump with a switch was running if it ran in a state.</summary>
     /// <param name="last">The state: of this network, or of one with the same names.</param>
@@ -69,7 +74,7 @@ public sealed class Network
         _ = plan.Like(last);
         return switched is null
             ? this
-            : Moved(new Network(Nodes, Lines.Select(l => SwitchedNetwork.After(l, last)), Acceleration));
+            : Moved(new Network(Nodes, Lines.Select(l => SwitchedNetwork.After(l, last)), Acceleration, plan.Names));
     }
 
     /// <summary>The same network at conditions: all that can be asked of a network can then be asked of it.</summary>
@@ -113,6 +118,26 @@ public sealed class Network
         );
     }
 
+    /// <summary>Finds a node, so that results and settings of it need no search for its name.</summary>
+    /// <param name="name">Its name.</param>
+    /// <returns>Its handle, for this network at all conditions.</returns>
+    /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    public NodeHandle FindNode(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return new(plan.Names, plan.Node(name));
+    }
+
+    /// <summary>Finds a line, so that results and settings of it need no search for its name.</summary>
+    /// <param name="name">Its name.</param>
+    /// <returns>Its handle, for this network at all conditions.</returns>
+    /// <exception cref="ArgumentException">There is no line of that name.</exception>
+    public LineHandle FindLine(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return new(plan.Names, plan.Link(name));
+    }
+
     /// <summary>What can be solved as it is.</summary>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     internal NetworkPlan Plan =>
@@ -123,7 +148,7 @@ public sealed class Network
             );
 
     /// <summary>Whether one solve is not enough.</summary>
-    private bool HasCases => switched is not null || plan.Hump >= 0;
+    private bool HasCases => switched is not null || plan.Humps is not [];
 
     private NetworkState Chosen(ComingFrom? side) => switched?.One(side) ?? NetworkStates.One(Plan, side);
 
@@ -167,7 +192,7 @@ public sealed class Network
         return NetworkVerdict.State(work, Real.All(work.Solve(warm: false)));
     }
 
-    /// <summary>Finds the steady state that a pump whose curve has a hump comes to from a side.</summary>
+    /// <summary>Finds the steady state that pumps whose curves have humps come to from a side, all from the same.</summary>
     /// <param name="side">From where its flow changes, slowly.</param>
     /// <returns>The state; without a hump there is no choice. A side leads to a stable one.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="side"/> is none of the choices.</exception>
@@ -184,7 +209,8 @@ public sealed class Network
     /// </summary>
     /// <returns>
     /// The states for each set of running pumps that their switches leave alone. For each set the flow of the pump with the
-    /// hump rises; every other one is stable, the first and the last among them.
+    /// hump rises; every other one is stable, the first and the last among them. Where nodes of fixed pressure part several
+    /// such pumps, each meeting point of one comes with each of the others: the flow of the last one rises first.
     /// </returns>
     /// <remarks>
     /// Two states are told apart where the pump's flows or pressures differ by more than a millionth of the range of its curve.

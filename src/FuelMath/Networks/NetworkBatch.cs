@@ -72,7 +72,7 @@ public sealed class NetworkBatch
     public NetworkBatch WithPressure(string node, IEnumerable<GaugePressure> pressures) =>
         With(
             new PressureColumn(
-                NetworkSettings.FixedNode(Plan, node),
+                NetworkSettings.FixedNode(Plan, Plan.Node(node)),
                 Numbers(pressures, p => NetworkChecks.NotBelowVacuum(p, nameof(pressures)), nameof(pressures))
             )
         );
@@ -85,7 +85,7 @@ public sealed class NetworkBatch
     public NetworkBatch WithDraw(string node, IEnumerable<VolumeFlow> draws) =>
         With(
             new DrawColumn(
-                NetworkSettings.Junction(Plan, node),
+                NetworkSettings.Junction(Plan, Plan.Node(node)),
                 Numbers(draws, d => Guard.Finite(d, d.InSi(), nameof(draws)), nameof(draws))
             )
         );
@@ -98,7 +98,7 @@ public sealed class NetworkBatch
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public NetworkBatch WithCommandedFlow(string line, IEnumerable<VolumeFlow> commanded)
     {
-        int i = NetworkSettings.Line(Plan, line, SettingKind.Command);
+        int i = NetworkSettings.Line(Plan, Plan.Link(line), SettingKind.Command);
         double[] coefficient = new double[Count];
         Array.Fill(coefficient, NetworkSettings.Own(Plan, i)[0]);
         return With(new SettingColumn(i, [coefficient, Commanded(commanded)]));
@@ -120,7 +120,7 @@ public sealed class NetworkBatch
     ) =>
         With(
             new SettingColumn(
-                NetworkSettings.Line(Plan, line, SettingKind.Command),
+                NetworkSettings.Line(Plan, Plan.Link(line), SettingKind.Command),
                 [
                     Numbers(flows, f => PartMath.Coefficient(f, differentialPressure), nameof(flows)),
                     Commanded(commanded),
@@ -137,7 +137,7 @@ public sealed class NetworkBatch
     public NetworkBatch WithReference(string line, IEnumerable<GaugePressure> references) =>
         With(
             new SettingColumn(
-                NetworkSettings.Line(Plan, line, SettingKind.Reference),
+                NetworkSettings.Line(Plan, Plan.Link(line), SettingKind.Reference),
                 [Numbers(references, p => NetworkChecks.NotBelowVacuum(p, nameof(references)), nameof(references))]
             )
         );
@@ -154,7 +154,7 @@ public sealed class NetworkBatch
     /// </exception>
     public NetworkBatch WithPump(string line, IEnumerable<PlainPump> pumps)
     {
-        int i = NetworkSettings.Line(Plan, line, SettingKind.Curve);
+        int i = NetworkSettings.Line(Plan, Plan.Link(line), SettingKind.Curve);
         double[][] points = Values(pumps, p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
         return With(
             new SettingColumn(
@@ -207,6 +207,10 @@ public sealed class NetworkBatch
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Count} points");
+
+    /// <summary>Pressures that a node of fixed pressure is given point by point; null where it keeps its own.</summary>
+    internal double[]? PressuresOf(int node) =>
+        columns.Select(c => c.PressuresOf(node)).FirstOrDefault(p => p is not null);
 
     internal BatchRunner Runner(NetworkState? start) => new(Plan, [.. columns], start);
 

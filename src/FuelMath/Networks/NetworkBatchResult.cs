@@ -8,9 +8,13 @@ public sealed class NetworkBatchResult
     private readonly NetworkState? start;
     private readonly BatchNumbers numbers;
 
+    // What nodes of fixed pressure are given point by point.
+    private readonly double[]?[] given;
+
     internal NetworkBatchResult(NetworkBatch batch, NetworkState? start, BatchNumbers numbers)
     {
         (Batch, this.start, this.numbers) = (batch, start, numbers);
+        given = [.. Enumerable.Range(0, Plan.Nodes.Length).Select(batch.PressuresOf)];
         SolvedCount = numbers.Refusal.Count(r => r is null);
     }
 
@@ -30,17 +34,38 @@ public sealed class NetworkBatchResult
     public Exception? RefusalAt(int point) => numbers.Refusal[Guard.InRange(point, 0, Count - 1)];
 
     /// <summary>The pressure of a node at a point.</summary>
-    /// <param name="node">Its name; a junction.</param>
+    /// <param name="node">Its name.</param>
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
-    /// <returns>The pressure, as in <see cref="NetworkState.PressureAt"/>.</returns>
-    /// <exception cref="ArgumentException">There is no such junction or point.</exception>
+    /// <returns>
+    /// The pressure: of a junction as <see cref="NetworkState.PressureAt(string)"/> gives it, of a node of fixed pressure the
+    /// one given.
+    /// </returns>
+    /// <exception cref="ArgumentException">There is no such node or point.</exception>
     /// <exception cref="InvalidOperationException">The point was refused, or the node is cut off there.</exception>
-    public GaugePressure PressureAt(string node, int point)
-    {
-        int i = NetworkSettings.Sought(Batch.Network.Plan, node);
-        double pressure = numbers.PressureRow(i)[Solved(point)];
-        return double.IsNaN(pressure) ? throw NetworkState.CutOff(node) : new GaugePressure(pressure);
-    }
+    public GaugePressure PressureAt(string node, int point) => PressureOf(Plan.Node(node), Solved(point));
+
+    /// <inheritdoc cref="PressureAt(string, int)" />
+    /// <param name="node">Its handle.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
+    public GaugePressure PressureAt(NodeHandle node, int point) => PressureOf(Plan.Names.Node(node), Solved(point));
+
+    /// <summary>The pressure of a node at a point, where there is one.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="pressure">The pressure; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where the point was refused, or the node is cut off there.</returns>
+    /// <exception cref="ArgumentException">There is no such node or point.</exception>
+    public bool TryPressureAt(string node, int point, out GaugePressure pressure) =>
+        TryPressureOf(Plan.Node(node), point, out pressure);
+
+    /// <inheritdoc cref="TryPressureAt(string, int, out GaugePressure)" />
+    /// <param name="node">Its handle.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="pressure">The pressure; without meaning where there is none.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
+    public bool TryPressureAt(NodeHandle node, int point, out GaugePressure pressure) =>
+        TryPressureOf(Plan.Names.Node(node), point, out pressure);
 
     /// <summary>The volume flow in a link at a point, positive in the link's direction.</summary>
     /// <param name="link">Its name.</param>
@@ -48,8 +73,43 @@ public sealed class NetworkBatchResult
     /// <returns>The flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no such link or point.</exception>
     /// <exception cref="InvalidOperationException">The point was refused.</exception>
-    public VolumeFlow FlowIn(string link, int point) =>
-        SiUnits.VolumeFlow(numbers.FlowRow(Batch.Network.Plan.Link(link))[Solved(point)]);
+    public VolumeFlow FlowIn(string link, int point) => FlowOf(Plan.Link(link), Solved(point));
+
+    /// <inheritdoc cref="FlowIn(string, int)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
+    public VolumeFlow FlowIn(LineHandle line, int point) => FlowOf(Plan.Names.Line(line), Solved(point));
+
+    /// <summary>The volume flow in a link at a point, where there is a state.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="flow">The flow, in m³/s; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where the point was refused.</returns>
+    /// <exception cref="ArgumentException">There is no such link or point.</exception>
+    public bool TryFlowIn(string link, int point, out VolumeFlow flow) => TryFlowOf(Plan.Link(link), point, out flow);
+
+    /// <inheritdoc cref="TryFlowIn(string, int, out VolumeFlow)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <param name="flow">The flow, in m³/s; without meaning where there is none.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
+    public bool TryFlowIn(LineHandle line, int point, out VolumeFlow flow) =>
+        TryFlowOf(Plan.Names.Line(line), point, out flow);
+
+    /// <summary>What a link is doing at a point.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <returns>Its condition, as <see cref="NetworkState.ConditionOf(string)"/> gives it.</returns>
+    /// <exception cref="ArgumentException">There is no such link or point.</exception>
+    /// <exception cref="InvalidOperationException">The point was refused.</exception>
+    public LinkCondition ConditionOf(string link, int point) => ConditionIn(Plan.Link(link), Solved(point));
+
+    /// <inheritdoc cref="ConditionOf(string, int)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
+    public LinkCondition ConditionOf(LineHandle line, int point) => ConditionIn(Plan.Names.Line(line), Solved(point));
 
     /// <summary>Iterations of the solver at a point.</summary>
     /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
@@ -71,6 +131,32 @@ public sealed class NetworkBatchResult
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{SolvedCount} of {Count} points solved");
+
+    private NetworkPlan Plan => Batch.Network.Plan;
+
+    private bool TryPressureOf(int node, int point, out GaugePressure pressure)
+    {
+        double found = RefusalAt(point) is null ? PressureSi(node, point) : double.NaN;
+        pressure = double.IsNaN(found) ? default : new GaugePressure(found);
+        return !double.IsNaN(found);
+    }
+
+    private GaugePressure PressureOf(int node, int point) =>
+        TryPressureOf(node, point, out GaugePressure found) ? found : throw NetworkState.CutOff(Plan.Nodes[node].Name);
+
+    private double PressureSi(int node, int point) =>
+        node < Plan.Unknown ? numbers.PressureRow(node)[point] : given[node]?[point] ?? Plan.Nodes[node].PressureSi;
+
+    private bool TryFlowOf(int line, int point, out VolumeFlow flow)
+    {
+        bool isSolved = RefusalAt(point) is null;
+        flow = isSolved ? FlowOf(line, point) : default;
+        return isSolved;
+    }
+
+    private VolumeFlow FlowOf(int line, int point) => SiUnits.VolumeFlow(numbers.FlowRow(line)[point]);
+
+    private LinkCondition ConditionIn(int line, int point) => (LinkCondition)numbers.ConditionRow(line)[point];
 
     private int Solved(int point) =>
         RefusalAt(point) is { } refusal

@@ -64,25 +64,42 @@ public sealed class NetworkBuffer
 
     /// <summary>The pressure of a node.</summary>
     /// <param name="node">Its name.</param>
-    /// <returns>The pressure, as in <see cref="NetworkState.PressureAt"/>.</returns>
+    /// <returns>The pressure, as <see cref="NetworkState.PressureAt(string)"/> gives it.</returns>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
     /// <exception cref="InvalidOperationException">There is no state, or the node is cut off in it.</exception>
-    public GaugePressure PressureAt(string node)
-    {
-        int i = Plan.Node(node);
-        return Filled.Notes.Known[i] ? new GaugePressure(work.PressureAt(i).Value) : throw NetworkState.CutOff(node);
-    }
+    public GaugePressure PressureAt(string node) => PressureOf(Plan.Node(node));
+
+    /// <inheritdoc cref="PressureAt(string)" />
+    /// <param name="node">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public GaugePressure PressureAt(NodeHandle node) => PressureOf(Plan.Names.Node(node));
+
+    /// <summary>The pressure of a node, where it is determined.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="pressure">The pressure; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where the node is cut off.</returns>
+    /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
+    public bool TryPressureAt(string node, out GaugePressure pressure) => TryPressureOf(Plan.Node(node), out pressure);
+
+    /// <inheritdoc cref="TryPressureAt(string, out GaugePressure)" />
+    /// <param name="node">Its handle.</param>
+    /// <param name="pressure">The pressure; without meaning where there is none.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public bool TryPressureAt(NodeHandle node, out GaugePressure pressure) =>
+        TryPressureOf(Plan.Names.Node(node), out pressure);
 
     /// <summary>The volume flow in a link, positive in its direction.</summary>
     /// <param name="link">Its name.</param>
     /// <returns>The flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     /// <exception cref="InvalidOperationException">There is no state.</exception>
-    public VolumeFlow FlowIn(string link)
-    {
-        int e = Plan.Link(link);
-        return SiUnits.VolumeFlow(NetworkState.Shown(Filled.Notes.Conditions[e], work.Flow[e].Value));
-    }
+    public VolumeFlow FlowIn(string link) => FlowOf(Plan.Link(link));
+
+    /// <inheritdoc cref="FlowIn(string)" />
+    /// <param name="line">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public VolumeFlow FlowIn(LineHandle line) => FlowOf(Plan.Names.Line(line));
 
     /// <summary>The condition of a link.</summary>
     /// <param name="link">Its name.</param>
@@ -90,6 +107,11 @@ public sealed class NetworkBuffer
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     /// <exception cref="InvalidOperationException">There is no state.</exception>
     public LinkCondition ConditionOf(string link) => Filled.Notes.Conditions[Plan.Link(link)];
+
+    /// <inheritdoc cref="ConditionOf(string)" />
+    /// <param name="line">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public LinkCondition ConditionOf(LineHandle line) => Filled.Notes.Conditions[Plan.Names.Line(line)];
 
     /// <summary>Copies the state.</summary>
     /// <returns>The state, which later solves do not change.</returns>
@@ -111,54 +133,64 @@ public sealed class NetworkBuffer
     /// <param name="pressure">The pressure; not below vacuum.</param>
     /// <exception cref="ArgumentException">There is no such node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
-    public void SetPressure(string node, GaugePressure pressure)
-    {
-        double si = NetworkChecks.NotBelowVacuum(pressure);
-        Settings.SetPressure(NetworkSettings.FixedNode(Plan, node), new Real(si));
-    }
+    public void SetPressure(string node, GaugePressure pressure) => SetPressureOf(Plan.Node(node), pressure);
+
+    /// <inheritdoc cref="SetPressure(string, GaugePressure)" />
+    /// <param name="node">Its handle.</param>
+    /// <param name="pressure">The pressure; not below vacuum.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or of a junction.</exception>
+    public void SetPressure(NodeHandle node, GaugePressure pressure) => SetPressureOf(Plan.Names.Node(node), pressure);
 
     /// <summary>Sets what is drawn at a junction.</summary>
     /// <param name="node">Its name.</param>
     /// <param name="draw">The volume flow; negative feeds the network.</param>
     /// <exception cref="ArgumentException">There is no such node, or the draw is not finite.</exception>
-    public void SetDraw(string node, VolumeFlow draw) =>
-        Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi())));
+    public void SetDraw(string node, VolumeFlow draw) => SetDrawOf(Plan.Node(node), draw);
+
+    /// <inheritdoc cref="SetDraw(string, VolumeFlow)" />
+    /// <param name="node">Its handle.</param>
+    /// <param name="draw">The volume flow; negative feeds the network.</param>
+    /// <exception cref="ArgumentException">The handle is of another network, or of a node of fixed pressure.</exception>
+    public void SetDraw(NodeHandle node, VolumeFlow draw) => SetDrawOf(Plan.Names.Node(node), draw);
 
     /// <summary>Sets the command of a link of injectors.</summary>
     /// <param name="line">Its name.</param>
     /// <param name="commanded">The commanded mean flow; zero closes them.</param>
     /// <exception cref="ArgumentException">There is no such link, or the flow is negative or not finite.</exception>
-    public void SetCommandedFlow(string line, VolumeFlow commanded)
-    {
-        int i = NetworkSettings.Line(Plan, line, SettingKind.Command);
-        double asked = Guard.NotNegative(commanded, commanded.InSi());
-        Span<double> settings = stackalloc double[2];
-        Plan.Links[i].Law.Write(settings);
-        settings[1] = asked;
-        Settings.SetLane(i, settings);
-    }
+    public void SetCommandedFlow(string line, VolumeFlow commanded) => SetCommandOf(Plan.Link(line), commanded);
+
+    /// <inheritdoc cref="SetCommandedFlow(string, VolumeFlow)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
+    /// <exception cref="ArgumentException">The handle is of another network or part, or the flow is outside what is allowed.</exception>
+    public void SetCommandedFlow(LineHandle line, VolumeFlow commanded) =>
+        SetCommandOf(Plan.Names.Line(line), commanded);
 
     /// <summary>Sets the reference pressure of a regulator.</summary>
     /// <param name="line">Its name.</param>
     /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
     /// <exception cref="ArgumentException">There is no such link.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
-    public void SetReference(string line, GaugePressure reference)
-    {
-        double si = NetworkChecks.NotBelowVacuum(reference);
-        Settings.SetLane(NetworkSettings.Line(Plan, line, SettingKind.Reference), [si]);
-    }
+    public void SetReference(string line, GaugePressure reference) => SetReferenceOf(Plan.Link(line), reference);
+
+    /// <inheritdoc cref="SetReference(string, GaugePressure)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
+    /// <exception cref="ArgumentException">The handle is of another network or part.</exception>
+    public void SetReference(LineHandle line, GaugePressure reference) =>
+        SetReferenceOf(Plan.Names.Line(line), reference);
 
     /// <summary>Replaces a pump. Allocates.</summary>
     /// <param name="line">The name of the link.</param>
     /// <param name="pump">At another speed, or with a curve of the same kind and no more points.</param>
     /// <exception cref="ArgumentException">There is no such link, or the pump does not fit.</exception>
-    public void SetPump(string line, PlainPump pump)
-    {
-        int i = NetworkSettings.Line(Plan, line, SettingKind.Curve);
-        double[] curve = NetworkSettings.Replacement(Plan, i, pump);
-        Settings.SetLane(i, curve);
-    }
+    public void SetPump(string line, PlainPump pump) => SetPumpOf(Plan.Link(line), pump);
+
+    /// <inheritdoc cref="SetPump(string, PlainPump)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="pump">At another speed, or with a curve of the same kind and no more points.</param>
+    /// <exception cref="ArgumentException">The handle is of another network or part, or the pump does not fit.</exception>
+    public void SetPump(LineHandle line, PlainPump pump) => SetPumpOf(Plan.Names.Line(line), pump);
 
     /// <summary>Resets all settings and the state, so that the next solve is a cold start of the description.</summary>
     public void Reset()
@@ -185,5 +217,52 @@ public sealed class NetworkBuffer
         }
 
         (hasState, HasState) = (true, true);
+    }
+
+    private GaugePressure PressureOf(int node) =>
+        TryPressureOf(node, out GaugePressure found) ? found : throw NetworkState.CutOff(Plan.Nodes[node].Name);
+
+    private bool TryPressureOf(int node, out GaugePressure found)
+    {
+        bool known = Filled.Notes.Known[node];
+        found = known ? new GaugePressure(work.PressureAt(node).Value) : default;
+        return known;
+    }
+
+    private VolumeFlow FlowOf(int link)
+    {
+        Real condition = new((int)Filled.Notes.Conditions[link]);
+        return SiUnits.VolumeFlow(LinkConditions.Shown(condition, work.Flow[link]).Value);
+    }
+
+    private void SetPressureOf(int node, GaugePressure pressure)
+    {
+        double si = NetworkChecks.NotBelowVacuum(pressure);
+        Settings.SetPressure(NetworkSettings.FixedNode(Plan, node), new Real(si));
+    }
+
+    private void SetDrawOf(int node, VolumeFlow draw) =>
+        Settings.SetDraw(NetworkSettings.Junction(Plan, node), new Real(Guard.Finite(draw, draw.InSi())));
+
+    private void SetCommandOf(int line, VolumeFlow commanded)
+    {
+        _ = NetworkSettings.Line(Plan, line, SettingKind.Command);
+        double asked = Guard.NotNegative(commanded, commanded.InSi());
+        Span<double> settings = stackalloc double[2];
+        Plan.Links[line].Law.Write(settings);
+        settings[1] = asked;
+        Settings.SetLane(line, settings);
+    }
+
+    private void SetReferenceOf(int line, GaugePressure reference)
+    {
+        double si = NetworkChecks.NotBelowVacuum(reference);
+        Settings.SetLane(NetworkSettings.Line(Plan, line, SettingKind.Reference), [si]);
+    }
+
+    private void SetPumpOf(int line, PlainPump pump)
+    {
+        _ = NetworkSettings.Line(Plan, line, SettingKind.Curve);
+        Settings.SetLane(line, NetworkSettings.Replacement(Plan, line, pump));
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 
 namespace FuelMath;
@@ -36,7 +37,7 @@ internal static class NetworkChecks
     {
         ArgumentNullException.ThrowIfNull(network);
         string? why =
-            network.Plan.Hump >= 0 ? $"the curve of '{network.Plan.Links[network.Plan.Hump].Name}' has a hump"
+            network.Plan.Humps is [int hump, ..] ? $"the curve of '{network.Plan.Links[hump].Name}' has a hump"
             : Array.Find(network.Plan.Links, l => l.Switch is not null) is { } switched
                 ? $"'{switched.Name}' joins and leaves"
             : null;
@@ -50,31 +51,43 @@ internal static class NetworkChecks
     }
 
     /// <summary>
-    /// Checks for one hump at most, and that the required rise of the rest of the network never falls with flow. If no
-    /// weight of a link is negative, the matrix of conductances has positive diagonal and nonpositive other elements,
+    /// Checks for one hump a region at most, and that the required rise of the rest of the network never falls with flow.
+    /// If no weight of a link is negative, the matrix of conductances has positive diagonal and nonpositive other elements,
     /// with column sums not below zero. By the maximum principle an inflow at a node then changes no pressure more than
     /// the one there. A regulator that is opened by return-line pressure has a negative weight.
     /// </summary>
     private static void HumpsCanBeSearched(NetworkNode[] nodes, Line[] lines)
     {
-        string[] humps = [.. lines.Where(l => l.Law.HasHump).Select(l => l.Name)];
-        if (humps.Length > 1)
+        if (!Array.Exists(lines, HasHump))
         {
-            throw new ArgumentException(
-                $"At most one pump may have a curve with a hump; {string.Join(" and ", humps.Select(h => $"'{h}'"))} have. Where nodes of fixed pressure part them, make a network of each.",
-                nameof(lines)
-            );
+            return;
         }
 
         HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
-        Line? pushed = Array.Find(lines, l => l.Law.IsOpenedFromBehind && !given.Contains(l.To));
-        if (humps.Length == 1 && pushed is not null)
+        foreach (Line[] region in NetworkRegions.Of(nodes, lines))
         {
-            throw new ArgumentException(
-                $"The curve of '{humps[0]}' has a hump, and return pressure at '{pushed.To}' lowers what '{pushed.Name}' holds: the network may ask less of the pump at a greater flow, so that its states can't be searched for.",
-                nameof(lines)
-            );
+            ImmutableArray<string> humps = [.. region.Where(HasHump).Select(l => l.Name)];
+            if (humps.Length > 1)
+            {
+                throw new HumpedCurvesException(
+                    $"Where no node of fixed pressure parts them, at most one pump may have a curve with a hump; {string.Join(" and ", humps.Select(h => $"'{h}'"))} have.",
+                    nameof(lines),
+                    humps
+                );
+            }
+
+            Line? pushed = Array.Find(region, l => l.Law.IsOpenedFromBehind && !given.Contains(l.To));
+            if (humps.Length == 1 && pushed is not null)
+            {
+                throw new HumpedCurvesException(
+                    $"The curve of '{humps[0]}' has a hump, and return pressure at '{pushed.To}' lowers what '{pushed.Name}' holds: the network may ask less of the pump at a greater flow, so that its states can't be searched for.",
+                    nameof(lines),
+                    humps
+                );
+            }
         }
+
+        static bool HasHump(Line line) => line.Law.HumpedCurve.Length > 0;
     }
 
     private static void NotEmpty(NetworkNode[] nodes, Line[] lines)

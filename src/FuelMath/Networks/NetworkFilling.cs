@@ -145,7 +145,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
                     plan.To[e] == node
                     && double.IsFinite(shifts[reach.Of(from)])
                     && reach.Of(from) != region
-                    && !plan.Links[e].Law.IsOpenIn(work, e, noFlow)
+                    && !work.IsOpen(e, noFlow)
                 )
                 {
                     double ahead = work.Pressure[from].Value + shifts[reach.Of(from)];

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -14,13 +13,14 @@ namespace FuelMath;
 /// </remarks>
 internal sealed class NetworkPlan
 {
-    private readonly Dictionary<string, int> nodeIndex = [];
-    private readonly Dictionary<string, int> linkIndex = [];
     private readonly int[][] linksAt;
     private readonly ConcurrentDictionary<Type, object> pools = [];
 
     /// <summary>Prepares a network. The caller has checked names, ends and reach.</summary>
-    internal NetworkPlan(IReadOnlyList<NetworkNode> nodes, IReadOnlyList<Line> links)
+    /// <param name="nodes">The nodes.</param>
+    /// <param name="links">The links.</param>
+    /// <param name="names">Their names, where another plan has them already.</param>
+    internal NetworkPlan(IReadOnlyList<NetworkNode> nodes, IReadOnlyList<Line> links, NetworkNames? names = null)
     {
         (Density, Viscosity) = (double.NaN, double.NaN);
 
@@ -29,21 +29,10 @@ internal sealed class NetworkPlan
         Links = [.. links];
         MostSettings = Links.Max(l => l.Law.SettingCount);
         Unknown = nodes.Count(n => !n.IsFixed);
-        JunctionNames = [.. Nodes.Take(Unknown).Select(n => n.Name)];
-        LinkNames = [.. Links.Select(l => l.Name)];
-        Hump = Array.FindIndex(Links, l => l.Law.HasHump);
-        foreach ((int i, NetworkNode node) in Nodes.Index())
-        {
-            nodeIndex.Add(node.Name, i);
-        }
-
-        foreach ((int i, Line link) in Links.Index())
-        {
-            linkIndex.Add(link.Name, i);
-        }
-
-        From = [.. Links.Select(l => nodeIndex[l.From])];
-        To = [.. Links.Select(l => nodeIndex[l.To])];
+        Names = names ?? new NetworkNames(Nodes, Links);
+        Humps = [.. Links.Index().Where(l => l.Item.Law.HumpedCurve.Length > 0).Select(l => l.Index)];
+        From = [.. Links.Select(l => Names.Node(l.From))];
+        To = [.. Links.Select(l => Names.Node(l.To))];
         ILookup<int, int> around = From.Index().Concat(To.Index()).ToLookup(end => end.Item, end => end.Index);
         linksAt = [.. Enumerable.Range(0, Nodes.Length).Select(i => around[i].ToArray())];
         Order = new Elimination(
@@ -69,9 +58,8 @@ internal sealed class NetworkPlan
     private NetworkPlan(NetworkPlan other, double density, double viscosity, (int Link, double[] Settings)[] given)
     {
         (Density, Viscosity, Given) = (density, viscosity, given);
-        (nodeIndex, linkIndex, linksAt) = (other.nodeIndex, other.linkIndex, other.linksAt);
-        (Nodes, Links, Unknown, Hump) = (other.Nodes, other.Links, other.Unknown, other.Hump);
-        (JunctionNames, LinkNames) = (other.JunctionNames, other.LinkNames);
+        (Names, linksAt) = (other.Names, other.linksAt);
+        (Nodes, Links, Unknown, Humps) = (other.Nodes, other.Links, other.Unknown, other.Humps);
         (From, To, MostSettings) = (other.From, other.To, other.MostSettings);
         (Order, Groups, Place, Flat) = (other.Order, other.Groups, other.Place, other.Flat);
     }
@@ -91,15 +79,13 @@ internal sealed class NetworkPlan
     /// <summary>Settings of links that differ from those of their parts.</summary>
     internal (int Link, double[] Settings)[] Given { get; } = [];
 
-    internal ImmutableArray<string> JunctionNames { get; }
-
-    internal ImmutableArray<string> LinkNames { get; }
+    internal NetworkNames Names { get; }
 
     /// <summary>Number of unknown pressures: nodes 0 to Unknown - 1.</summary>
     internal int Unknown { get; }
 
-    /// <summary>The pump whose curve has a hump; -1 where none has.</summary>
-    internal int Hump { get; }
+    /// <summary>The pumps whose curves have humps, no two in one region.</summary>
+    internal int[] Humps { get; }
 
     /// <summary>Regulators whose flows may not be determined.</summary>
     internal FlatHolders Flat { get; }
@@ -124,15 +110,11 @@ internal sealed class NetworkPlan
     /// <summary>The place of each link among the groups.</summary>
     internal (int Group, int Index)[] Place { get; }
 
-    /// <summary>The index of a node.</summary>
-    /// <exception cref="ArgumentException">There is none of this name.</exception>
-    internal int Node(string name) =>
-        nodeIndex.TryGetValue(name, out int i) ? i : throw Missing("node", name, nodeIndex.Keys);
+    /// <inheritdoc cref="NetworkNames.Node(string)" />
+    internal int Node(string name) => Names.Node(name);
 
-    /// <summary>The index of a link.</summary>
-    /// <exception cref="ArgumentException">There is none of this name.</exception>
-    internal int Link(string name) =>
-        linkIndex.TryGetValue(name, out int i) ? i : throw Missing("link", name, linkIndex.Keys);
+    /// <inheritdoc cref="NetworkNames.Line(string)" />
+    internal int Link(string name) => Names.Line(name);
 
     /// <inheritdoc cref="NetworkPlan(NetworkPlan, double, double, ValueTuple{int, double[]}[])" />
     internal NetworkPlan At(double density, double viscosity, (int Link, double[] Settings)[] given) =>
@@ -148,21 +130,12 @@ internal sealed class NetworkPlan
             ? (WorkPool<T>)found
             : (WorkPool<T>)pools.GetOrAdd(typeof(T), static (_, plan) => new WorkPool<T>(plan), this);
 
-    /// <summary>Whether another plan has the same nodes and links in the same order.</summary>
-    private bool IsLike(NetworkPlan other) =>
-        ReferenceEquals(this, other)
-        || (
-            Unknown == other.Unknown
-            && Nodes.Select(n => n.Name).SequenceEqual(other.Nodes.Select(n => n.Name), StringComparer.Ordinal)
-            && Links.Select(l => l.Name).SequenceEqual(other.Links.Select(l => l.Name), StringComparer.Ordinal)
-        );
-
     /// <summary>A state that has the same nodes and links.</summary>
     /// <exception cref="ArgumentException">It has others.</exception>
     internal NetworkState Like(NetworkState start)
     {
         ArgumentNullException.ThrowIfNull(start);
-        return IsLike(start.Plan)
+        return Names.IsLike(start.Plan.Names)
             ? start
             : throw new ArgumentException("Must be a state of a network with the same nodes and links.", nameof(start));
     }
@@ -179,10 +152,4 @@ internal sealed class NetworkPlan
         column >= Unknown ? Order.Slots
         : row >= Unknown ? Elimination.Slot(column)
         : Order.Slot(row, column);
-
-    private static ArgumentException Missing(string what, string name, IEnumerable<string> known) =>
-        new(
-            $"There is no {what} '{name}'. Known: {string.Join(", ", known.Order(StringComparer.Ordinal))}.",
-            nameof(name)
-        );
 }

@@ -65,7 +65,7 @@ internal sealed class NetworkReach(NetworkPlan plan)
             foreach (int e in plan.LinksAt(node))
             {
                 int other = plan.From[e] == node ? plan.To[e] : plan.From[e];
-                if (regions[other] < 0 && IsOpen(work, e, noFlow))
+                if (regions[other] < 0 && work.IsOpen(e, noFlow))
                 {
                     (regions[other], members[end]) = (regions[node], other);
                     end++;
@@ -75,7 +75,4 @@ internal sealed class NetworkReach(NetworkPlan plan)
 
         return end;
     }
-
-    private static bool IsOpen(NetworkWork<Real> work, int e, double noFlow) =>
-        work.Plan.Links[e].Law.IsOpenIn(work, e, noFlow);
 }

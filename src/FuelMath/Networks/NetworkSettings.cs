@@ -3,60 +3,40 @@ namespace FuelMath;
 /// <summary>Finds the node or link of a setting, and refuses one that can't be set.</summary>
 internal static class NetworkSettings
 {
-    /// <summary>The index of a node of fixed pressure.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int FixedNode(NetworkPlan plan, string node)
-    {
-        int i = plan.Node(node);
-        return i >= plan.Unknown
-            ? i
+    /// <summary>A node of fixed pressure.</summary>
+    /// <exception cref="ArgumentException">It is another.</exception>
+    internal static int FixedNode(NetworkPlan plan, int node) =>
+        node >= plan.Unknown
+            ? node
             : throw new ArgumentException(
-                $"Must be a node of fixed pressure; the pressure of '{node}' is sought.",
+                $"Must be a node of fixed pressure; the pressure of '{plan.Nodes[node].Name}' is sought.",
                 nameof(node)
             );
-    }
 
-    /// <summary>The index of a junction.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Junction(NetworkPlan plan, string node)
-    {
-        int i = plan.Node(node);
-        return i < plan.Unknown
-            ? i
+    /// <summary>A junction.</summary>
+    /// <exception cref="ArgumentException">It is another node.</exception>
+    internal static int Junction(NetworkPlan plan, int node) =>
+        node < plan.Unknown
+            ? node
             : throw new ArgumentException(
-                $"Must be a junction; the pressure of '{node}' is fixed, so that any draw there changes nothing.",
+                $"Must be a junction; the pressure of '{plan.Nodes[node].Name}' is fixed, so that any draw there changes nothing.",
                 nameof(node)
             );
-    }
 
-    /// <summary>The index of a node whose pressure is a result.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Sought(NetworkPlan plan, string node)
+    /// <summary>A line whose settings are of a kind.</summary>
+    /// <exception cref="ArgumentException">It holds another part.</exception>
+    internal static int Line(NetworkPlan plan, int line, SettingKind kind)
     {
-        int i = plan.Node(node);
-        return i < plan.Unknown
-            ? i
-            : throw new ArgumentException(
-                $"Must be a junction; the pressure of '{node}' is given, not found.",
-                nameof(node)
-            );
-    }
-
-    /// <summary>The index of a line whose settings are of a kind.</summary>
-    /// <exception cref="ArgumentException">There is none of that name.</exception>
-    internal static int Line(NetworkPlan plan, string line, SettingKind kind)
-    {
-        int i = plan.Link(line);
         string wanted = kind switch
         {
             SettingKind.Command => "injectors",
             SettingKind.Reference => "a regulator",
             _ => "a pump",
         };
-        return plan.Links[i].Law.Settable == kind
-            ? i
+        return plan.Links[line].Law.Settable == kind
+            ? line
             : throw new ArgumentException(
-                $"Must hold {wanted}; '{line}' holds a {plan.Links[i].Part.GetType().Name.Split('`')[0]}.",
+                $"Must hold {wanted}; '{plan.Links[line].Name}' holds a {plan.Links[line].Part.GetType().Name.Split('`')[0]}.",
                 nameof(line)
             );
     }

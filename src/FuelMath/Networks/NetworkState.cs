@@ -53,10 +53,10 @@ public sealed class NetworkState
     public ImmutableArray<string> Remarks { get; }
 
     /// <summary>The names of the nodes whose pressure is sought.</summary>
-    public ImmutableArray<string> Junctions => plan.JunctionNames;
+    public ImmutableArray<string> Junctions => plan.Names.Junctions;
 
     /// <summary>The names of the links, in the order they were given.</summary>
-    public ImmutableArray<string> Links => plan.LinkNames;
+    public ImmutableArray<string> Links => plan.Names.Lines;
 
     /// <summary>
     /// Junctions that no open way joins to a given pressure, and that nothing can fill. Theirs is what it was when the last
@@ -93,11 +93,26 @@ public sealed class NetworkState
     /// </returns>
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
     /// <exception cref="InvalidOperationException">The node is cut off, so that its pressure is not determined.</exception>
-    public GaugePressure PressureAt(string node)
-    {
-        int i = plan.Node(node);
-        return IsCutOff(i) ? throw CutOff(node) : new GaugePressure(pressure[i]);
-    }
+    public GaugePressure PressureAt(string node) => PressureOf(plan.Node(node));
+
+    /// <inheritdoc cref="PressureAt(string)" />
+    /// <param name="node">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public GaugePressure PressureAt(NodeHandle node) => PressureOf(plan.Names.Node(node));
+
+    /// <summary>The pressure of a node, where it is determined.</summary>
+    /// <param name="node">Its name.</param>
+    /// <param name="pressure">The pressure, as <see cref="PressureAt(string)"/> gives it; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where the node is cut off.</returns>
+    /// <exception cref="ArgumentException">There is no node of that name.</exception>
+    public bool TryPressureAt(string node, out GaugePressure pressure) => TryPressureOf(plan.Node(node), out pressure);
+
+    /// <inheritdoc cref="TryPressureAt(string, out GaugePressure)" />
+    /// <param name="node">Its handle.</param>
+    /// <param name="pressure">The pressure; without meaning where there is none.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public bool TryPressureAt(NodeHandle node, out GaugePressure pressure) =>
+        TryPressureOf(plan.Names.Node(node), out pressure);
 
     /// <summary>The volume flow in a link, positive in its direction.</summary>
     /// <param name="link">Its name.</param>
@@ -105,21 +120,65 @@ public sealed class NetworkState
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     public VolumeFlow FlowIn(string link) => SiUnits.VolumeFlow(FlowSi(plan.Link(link)));
 
+    /// <inheritdoc cref="FlowIn(string)" />
+    /// <param name="line">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public VolumeFlow FlowIn(LineHandle line) => SiUnits.VolumeFlow(FlowSi(plan.Names.Line(line)));
+
     /// <summary>What a link is doing.</summary>
     /// <param name="link">Its name.</param>
     /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     public LinkCondition ConditionOf(string link) => conditions[plan.Link(link)];
 
+    /// <inheritdoc cref="ConditionOf(string)" />
+    /// <param name="line">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public LinkCondition ConditionOf(LineHandle line) => conditions[plan.Names.Line(line)];
+
     /// <summary>The pressure from a link's upstream node to its downstream node, as gauges there would show it.</summary>
     /// <param name="link">Its name.</param>
     /// <returns>Upstream less downstream pressure, in Pa: height counts.</returns>
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
-    public Pressure PressureDifferenceOver(string link)
+    public Pressure PressureDifferenceOver(string link) => DifferenceOver(plan.Link(link));
+
+    /// <inheritdoc cref="PressureDifferenceOver(string)" />
+    /// <param name="line">Its handle.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public Pressure PressureDifferenceOver(LineHandle line) => DifferenceOver(plan.Names.Line(line));
+
+    /// <summary>The pressure from a link's upstream node to its downstream node, where both are determined.</summary>
+    /// <param name="link">Its name.</param>
+    /// <param name="difference">Upstream less downstream pressure, in Pa; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where an end is cut off.</returns>
+    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    public bool TryPressureDifferenceOver(string link, out Pressure difference) =>
+        TryDifferenceOver(plan.Link(link), out difference);
+
+    /// <inheritdoc cref="TryPressureDifferenceOver(string, out Pressure)" />
+    /// <param name="line">Its handle.</param>
+    /// <param name="difference">Upstream less downstream pressure, in Pa; without meaning where there is none.</param>
+    /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    public bool TryPressureDifferenceOver(LineHandle line, out Pressure difference) =>
+        TryDifferenceOver(plan.Names.Line(line), out difference);
+
+    private GaugePressure PressureOf(int node) =>
+        TryPressureOf(node, out GaugePressure found) ? found : throw CutOff(plan.Nodes[node].Name);
+
+    private bool TryPressureOf(int node, out GaugePressure found)
     {
-        Line found = plan.Links[plan.Link(link)];
-        return PressureAt(found.From) - PressureAt(found.To);
+        found = known[node] ? new GaugePressure(pressure[node]) : default;
+        return known[node];
+    }
+
+    private Pressure DifferenceOver(int link) => PressureOf(plan.From[link]) - PressureOf(plan.To[link]);
+
+    private bool TryDifferenceOver(int link, out Pressure difference)
+    {
+        bool determined = known[plan.From[link]] && known[plan.To[link]];
+        difference = determined ? DifferenceOver(link) : default;
+        return determined;
     }
 
     /// <inheritdoc />
@@ -131,25 +190,8 @@ public sealed class NetworkState
     /// <summary>The same state with one more remark.</summary>
     internal NetworkState With(string remark) => new(this, Remarks.Add(remark));
 
-    internal LinkCondition ConditionAt(int link) => conditions[link];
-
-    internal double FlowSi(int link) => Shown(conditions[link], flow[link]);
-
-    /// <summary>
-    /// A shut part's flow, which the equations have as some 1e-16 m³/s, is none; nor does a part that passes one way
-    /// only flow backwards by what rounding leaves. Both lie within the flow tolerance that an answer was accepted by.
-    /// </summary>
-    internal static double Shown(LinkCondition condition, double flow) =>
-        condition switch
-        {
-            LinkCondition.Shut
-            or LinkCondition.Stalled
-            or LinkCondition.DeadHeaded
-            or LinkCondition.Stopped
-            or LinkCondition.Seated => 0,
-            LinkCondition.Open => flow,
-            _ => Math.Max(flow, 0),
-        };
+    internal double FlowSi(int link) =>
+        LinkConditions.Shown(new Real((int)conditions[link]), new Real(flow[link])).Value;
 
     internal static InvalidOperationException CutOff(string node) =>
         new($"The pressure at '{node}' is not determined: every way to it is shut, so that it keeps what it had.");
@@ -173,4 +215,6 @@ public sealed class NetworkState
     }
 
     internal bool IsCutOff(int node) => !known[node];
+
+    internal LinkCondition ConditionAt(int link) => conditions[link];
 }

@@ -54,7 +54,7 @@ internal static class NetworkVerdict
         NetworkPlan plan = work.Plan;
         int iterations = (int)work.Iterations.Value;
         int errorLink = WorstLink(work, out double error);
-        bool drained = !solved && plan.Hump < 0;
+        bool drained = !solved && plan.Humps is [];
         if (drained)
         {
             // Without flow the last digits of pressures may prevent convergence; a small drain gives the flows a
@@ -102,7 +102,7 @@ internal static class NetworkVerdict
         LinkCondition[] conditions = work.Notes.Conditions;
         for (int e = 0; e < conditions.Length; e++)
         {
-            conditions[e] = plan.Links[e].Law.ConditionIn(work, e, flowTolerance);
+            conditions[e] = work.ConditionOf(e, flowTolerance);
         }
 
         work.Notes.Evidence = new Evidence(iterations, imbalance, imbalanceNode, error, errorLink);
@@ -123,7 +123,7 @@ internal static class NetworkVerdict
                 return noFlow;
             }
 
-            if (!warm || work.Plan.Hump >= 0)
+            if (!warm || work.Plan.Humps is not [])
             {
                 int link = WorstLink(work, out double error);
                 string name = work.Plan.Links[link].Name;
@@ -143,7 +143,7 @@ internal static class NetworkVerdict
         {
             LawSettings part = work.Plan.Links[i].Law;
             part.CheckTrespass(work, i, tolerance);
-            double excess = part.ExcessIn(work, i);
+            double excess = part.IsOneWay ? work.Trespass(i).Value : 0;
             if (excess > tolerance)
             {
                 Refuse(

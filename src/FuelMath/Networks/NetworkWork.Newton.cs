@@ -18,6 +18,9 @@ internal sealed partial class NetworkWork<T>
     /// <summary>Without flow: this fraction of the greatest flow of a cold start.</summary>
     private const double SettledOfStart = 1e-9;
 
+    /// <summary>What a cold start would begin with where every part is shut, m³/s: 36 L/h.</summary>
+    private const double ScaleWhereShut = 1e-5;
+
     /// <summary>
     /// Factor on the tolerance after many iterations: near zero flow a quadratic law converges slowly, though its loss
     /// is already accurate.
@@ -184,7 +187,7 @@ internal sealed partial class NetworkWork<T>
             greatest = group.Start(this, warm, greatest);
         }
 
-        startScale = SettledOfStart * greatest;
+        startScale = SettledOfStart * T.Select(T.Less(T.Of(0), greatest), greatest, T.Of(ScaleWhereShut));
         Drag = T.Of(0);
         if (!warm)
         {

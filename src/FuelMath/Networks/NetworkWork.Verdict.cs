@@ -61,21 +61,25 @@ internal sealed partial class NetworkWork<T>
         return worst;
     }
 
-    /// <summary>The flow of a tabulated pump beyond data that it refuses to extrapolate, m³/s.</summary>
-    /// <remarks>Zero inside, for a pump that extrapolates, and for one held closed by its check valve.</remarks>
+    /// <inheritdoc cref="ILinkLaw{TLaw, T}.OutsideData" />
     internal T OutsideData(int link)
     {
-        T none = T.Of(0);
-        if (Plan.Links[link].Law is not PumpTableSettings { Extend: false })
-        {
-            return none;
-        }
+        (int group, int index) = Plan.Place[link];
+        return groups[group].OutsideData(this, index);
+    }
 
-        ref PumpTableLaw<T> law = ref Law<PumpTableLaw<T>>(link);
-        T slack = Guard.EdgeTolerance * (law.End - law.Begin);
-        T flow = Flow[link];
-        T outside = T.Max(flow - law.End, law.Begin - flow);
-        return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
+    /// <summary>What a link does, as the number of a <see cref="LinkCondition"/>.</summary>
+    internal T Condition(int link, T noFlow)
+    {
+        (int group, int index) = Plan.Place[link];
+        return groups[group].Condition(this, index, noFlow);
+    }
+
+    /// <summary>What flows in a link that it does not let through, m³/s; zero where it lets everything through.</summary>
+    internal T Trespass(int link)
+    {
+        (int group, int index) = Plan.Place[link];
+        return groups[group].TrespassOf(this, index);
     }
 
     /// <summary>The greatest flow outside the range of a part, m³/s.</summary>

@@ -175,7 +175,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
 
     /// <summary>The law of a link, for reading or setting.</summary>
     internal ref TLaw Law<TLaw>(int link)
-        where TLaw : struct, ILinkLaw<T>
+        where TLaw : struct, ILinkLaw<TLaw, T>
     {
         (int group, int index) = Plan.Place[link];
         return ref ((LinkGroup<T, TLaw>)groups[group]).Law(index);

@@ -4,9 +4,9 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>Another law with a check valve.</summary>
-internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
+internal struct OneWayLaw<T, TLaw> : ILinkLaw<OneWayLaw<T, TLaw>, T>
     where T : struct, IScalar<T>
-    where TLaw : struct, ILinkLaw<T>
+    where TLaw : struct, ILinkLaw<TLaw, T>
 {
     private TLaw law;
 
@@ -20,17 +20,14 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     public readonly T UsualSlope => law.UsualSlope;
 
     /// <inheritdoc />
-    public T Set(ReadOnlySpan<T> settings, T flow) => law.Set(settings, flow);
-
-    /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
         law = default;
-        law.Load(part);
+        law.Load(settings);
     }
 
     /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around) => law.Carry(part, around);
+    public void Carry(LawSettings settings, in Surroundings<T> around) => law.Carry(settings, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -41,5 +38,9 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
+    public static T Trespass(ref OneWayLaw<T, TLaw> law, T flow) => T.Max(-flow, T.Of(0));
+
+    /// <inheritdoc />
+    public static T Condition(ref OneWayLaw<T, TLaw> law, T flow, T up, T down, T noFlow) =>
+        T.Select(T.Less(noFlow, flow), T.Of((int)LinkCondition.Open), T.Of((int)LinkCondition.Shut));
 }

@@ -6,6 +6,25 @@ namespace FuelMath;
 /// <summary>Common calculations of link descriptions.</summary>
 internal static class PartMath
 {
+    /// <summary>Refuses a flow outside a part's data, in the unit in which these were given.</summary>
+    /// <param name="table">Whose data.</param>
+    /// <param name="like">A flow of the data.</param>
+    /// <param name="flow">The flow, m³/s.</param>
+    /// <param name="least">The least flow of the data, m³/s.</param>
+    /// <param name="greatest">The greatest, m³/s.</param>
+    internal static OutsideTableException Outside(
+        string table,
+        VolumeFlow like,
+        double flow,
+        double least,
+        double greatest
+    )
+    {
+        return new(table, $"flow ({Echo.Symbol(like)})", Given(flow), Given(least), Given(greatest));
+
+        double Given(double si) => SiUnits.VolumeFlow(si).NumberIn(like.Unit);
+    }
+
     /// <summary>The greatest roughness over bore. Source: [Colebrook-1939] range of the transition law.</summary>
     internal const double RoughestPart = 0.05;
 

@@ -3,19 +3,20 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>A straight passage with minor losses: laminar, linear transition, Colebrook and White.</summary>
+/// <summary>A straight passage with minor losses, by a choice of friction factor.</summary>
 /// <remarks>
-/// The root of the implicit law is kept and improved by one Newton step per iteration, in <see cref="Dual{T}"/>, so it
+/// The root of an implicit factor is kept and improved by one Newton step per iteration, in <see cref="Dual{T}"/>, so it
 /// converges together with the flows and its slope is exact. The formulas are those of <see cref="Friction"/>.
 /// </remarks>
-internal struct PipeLaw<T> : ILinkLaw<T>
+internal struct PipeLaw<T, TFriction> : ILinkLaw<PipeLaw<T, TFriction>, T>
     where T : struct, IScalar<T>
+    where TFriction : struct, IPipeFriction
 {
     private RoundPassage<T> passage;
     private T rough;
 
     /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
+    public static bool IsCostly => TFriction.IsCostly;
 
     /// <inheritdoc />
     public readonly T FirstFlow => passage.First;
@@ -24,18 +25,15 @@ internal struct PipeLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => passage.Usual;
 
     /// <inheritdoc />
-    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
-
-    /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        var pipe = (PipeSettings)part;
+        var pipe = (PipeSettings)settings;
         passage.Load(pipe);
-        rough = T.Of(pipe.Roughness / pipe.Bore / 3.7);
+        rough = T.Of(TFriction.Rough(pipe.Roughness / pipe.Bore));
     }
 
     /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around) => passage.Carry((PipeSettings)part, around);
+    public void Carry(LawSettings settings, in Surroundings<T> around) => passage.Carry((PipeSettings)settings, around);
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -44,9 +42,9 @@ internal struct PipeLaw<T> : ILinkLaw<T>
         Dual<T> size = Dual<T>.Abs(flow);
         Dual<T> square = passage.Dynamic * (flow * size);
         Dual<T> reynolds = passage.ReynoldsPerFlow * size;
-        Dual<T> root = Friction.TurbulentRootFrom<Dual<T>>(memory, reynolds, rough);
+        Dual<T> root = memory;
+        Dual<T> factor = TFriction.Factor<Dual<T>>(reynolds, rough, ref root);
         memory = root.Number;
-        Dual<T> factor = Friction.FactorAboveLaminar(reynolds, 1 / (root * root));
         Dual<T> friction = Dual<T>.Select(
             Dual<T>.Less(reynolds, Dual<T>.Of(Friction.LaminarUpTo)),
             passage.Laminar * flow,
@@ -54,7 +52,4 @@ internal struct PipeLaw<T> : ILinkLaw<T>
         );
         return new(friction + (passage.Minor * square));
     }
-
-    /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Of(0);
 }

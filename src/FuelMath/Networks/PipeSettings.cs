@@ -21,21 +21,10 @@ internal sealed class PipeSettings(
     internal override Traced? LossWorking(in LossInputs at) =>
         Friction == FrictionLaw.ColebrookStraightPassage ? LossWorking(at, null) : null;
 
-    internal override Type Law =>
-        (Friction, OneWay) switch
-        {
-            (FrictionLaw.ColebrookStraightPassage, false) => typeof(PipeLaw<>),
-            (FrictionLaw.ColebrookStraightPassage, true) => typeof(OneWayLaw<Real, PipeLaw<Real>>),
-            (_, false) => typeof(CubicPipeLaw<>),
-            _ => typeof(OneWayLaw<Real, CubicPipeLaw<Real>>),
-        };
+    internal override object Law => (GetType(), Friction, OneWay);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
-        (Friction, OneWay) switch
-        {
-            (FrictionLaw.ColebrookStraightPassage, false) => new LinkGroup<T, PipeLaw<T>>(ends, parts),
-            (FrictionLaw.ColebrookStraightPassage, true) => new LinkGroup<T, OneWayLaw<T, PipeLaw<T>>>(ends, parts),
-            (_, false) => new LinkGroup<T, CubicPipeLaw<T>>(ends, parts),
-            _ => new LinkGroup<T, OneWayLaw<T, CubicPipeLaw<T>>>(ends, parts),
-        };
+        Friction == FrictionLaw.ColebrookStraightPassage
+            ? GroupOf<T, PipeLaw<T, ColebrookFriction>>(ends, parts, OneWay)
+            : GroupOf<T, PipeLaw<T, SwameeJainFriction>>(ends, parts, OneWay);
 }

@@ -162,25 +162,8 @@ public sealed class PlainPump : FlowPart
     public override string ToString() =>
         LogText.Of($"{CountInParallel} in parallel, {CountInSeries} in series, speed {Speed}");
 
-    /// <summary>The curve of the whole set: each law keeps its form when both axes are scaled.</summary>
-    internal override PumpSettings Law =>
-        part(Speed.InSi()) switch
-        {
-            PumpTableSettings table when CountInParallel > 1 || CountInSeries > 1 => new PumpTableSettings(
-                Array.ConvertAll(table.Pieces, p => Stretched(p, CountInParallel, CountInSeries)),
-                table.Extend
-            ),
-            PumpPowerSettings power => new PumpPowerSettings(
-                CountInSeries * power.Shutoff,
-                CountInSeries * power.Factor / Math.Pow(CountInParallel, power.Exponent),
-                power.Exponent
-            ),
-            PumpSettings single => single,
-        };
-
-    /// <summary>A piece with its flow times m and its rise times n.</summary>
-    private static Piece Stretched(in Piece p, double m, double n) =>
-        new(m * p.X0, n * p.C0, n * p.C1 / m, n * p.C2 / (m * m), n * p.C3 / (m * m * m));
+    /// <summary>The curve of the whole set.</summary>
+    internal override PumpSettings Law => part(Speed.InSi()).Bank(CountInParallel, CountInSeries);
 
     private static PlainPump Tabulated(
         IEnumerable<PlainPumpPoint> points,
@@ -220,7 +203,8 @@ public sealed class PlainPump : FlowPart
             new(isSmooth, [.. all], outside, default, default),
             n => new PumpTableSettings(
                 draw([.. flow.Select(q => n * q)], [.. rise.Select(p => n * n * p)]),
-                outside == OutsideRange.Extend
+                outside == OutsideRange.Extend,
+                all[^1].Flow
             )
         );
     }

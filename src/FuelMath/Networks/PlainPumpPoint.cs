@@ -14,13 +14,14 @@ public readonly struct PlainPumpPoint
     {
         FlowSi = Guard.NotNegative(flow, flow.InSi());
         RiseSi = Guard.Finite(pressureRise, pressureRise.InSi());
+        (Flow, PressureRise) = (flow, pressureRise);
     }
 
-    /// <summary>Volume flow, in m³/s.</summary>
-    public VolumeFlow Flow => SiUnits.VolumeFlow(FlowSi);
+    /// <summary>Volume flow.</summary>
+    public VolumeFlow Flow { get; }
 
-    /// <summary>Outlet less inlet pressure, in Pa.</summary>
-    public Pressure PressureRise => SiUnits.Pressure(RiseSi);
+    /// <summary>Outlet less inlet pressure.</summary>
+    public Pressure PressureRise { get; }
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Flow:L/h} at {PressureRise}");

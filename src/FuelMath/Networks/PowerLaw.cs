@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>An opening whose flow follows a power of pressure.</summary>
-internal struct PowerLaw<T> : ILinkLaw<T>
+internal struct PowerLaw<T> : ILinkLaw<PowerLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private double exponent;
@@ -24,25 +24,19 @@ internal struct PowerLaw<T> : ILinkLaw<T>
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        var opening = (PowerSettings)part;
+        var opening = (PowerSettings)settings;
         exponent = opening.Exponent;
         (reference, loss, measuredWith) = (T.Of(opening.Flow), T.Of(opening.Loss), T.Of(opening.Density));
         usual = loss / reference;
     }
 
     /// <inheritdoc />
-    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
-
-    /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around) => density = around.Density;
+    public void Carry(LawSettings settings, in Surroundings<T> around) => density = around.Density;
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory) =>
         new(Orifice.PowerLawPressureLoss<Dual<T>>(flow, reference, loss, measuredWith, density, exponent));
-
-    /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Of(0);
 }

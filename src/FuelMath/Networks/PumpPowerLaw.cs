@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>A pump with a check valve whose rise is shutoff - factor q^exponent.</summary>
-internal struct PumpPowerLaw<T> : ILinkLaw<T>
+internal struct PumpPowerLaw<T> : ILinkLaw<PumpPowerLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private double exponent;
@@ -15,25 +15,22 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     private T smallest;
 
     /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
-
-    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public T Set(ReadOnlySpan<T> settings, T flow)
+    public static T Set(ref PumpPowerLaw<T> law, ReadOnlySpan<T> settings, T flow)
     {
-        Set(settings[0], settings[1], settings[2]);
+        law.Set(settings[0], settings[1], settings[2]);
         return flow;
     }
 
     /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        var pump = (PumpPowerSettings)part;
+        var pump = (PumpPowerSettings)settings;
         exponent = pump.Exponent;
         Set(T.Of(pump.Shutoff), T.Of(pump.Factor), T.Of(pump.Half));
     }
@@ -52,11 +49,8 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
         smallest = 1e-9 * half;
     }
 
-    /// <summary>The rise at no flow, Pa.</summary>
-    internal readonly T Shutoff => shutoff;
-
     /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around) { }
+    public void Carry(LawSettings settings, in Surroundings<T> around) { }
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -67,5 +61,9 @@ internal struct PumpPowerLaw<T> : ILinkLaw<T>
     }
 
     /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
+    public static T Trespass(ref PumpPowerLaw<T> law, T flow) => T.Max(-flow, T.Of(0));
+
+    /// <inheritdoc />
+    public static T Condition(ref PumpPowerLaw<T> law, T flow, T up, T down, T noFlow) =>
+        PumpSettings.Condition(ref law, flow, up, down, noFlow);
 }

@@ -23,6 +23,10 @@ internal sealed class PumpPowerSettings(double shutoff, double factor, double ex
         : !Exponent.Equals(old.Exponent) ? "have the exponent"
         : null;
 
+    /// <inheritdoc />
+    internal override PumpSettings Bank(int inParallel, int inSeries) =>
+        new PumpPowerSettings(inSeries * Shutoff, inSeries * Factor / Math.Pow(inParallel, Exponent), Exponent);
+
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, PumpPowerLaw<T>>(ends, parts);
 }

@@ -11,20 +11,34 @@ internal abstract class PumpSettings : LawSettings
 
     internal override SettingKind Settable => SettingKind.Curve;
 
+    /// <summary>The curve of a bank of such pumps: stretching both axes, each law keeps its form.</summary>
+    internal abstract PumpSettings Bank(int inParallel, int inSeries);
+
     /// <summary>What keeps it from standing in the place of a network's own pump, said of it; null where it fits.</summary>
     internal abstract string? WhyUnlike(LawSettings network);
 
-    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
-        work.Flow[link].Value > noFlow ? LinkCondition.Running
-        : ShowsItsPressure(work, link) ? LinkCondition.DeadHeaded
-        : LinkCondition.Stalled;
-
-    /// <summary>Whether without flow it would deliver at any lower pressure behind it.</summary>
-    private static bool ShowsItsPressure(NetworkWork<Real> work, int link)
+    /// <summary>What a pump does; without flow it is dead-headed if it would deliver at any lower pressure behind it.</summary>
+    /// <inheritdoc cref="ILinkLaw{TLaw, T}.Condition" />
+    internal static T Condition<TLaw, T>(ref TLaw law, T flow, T up, T down, T noFlow)
+        where TLaw : struct, ILinkLaw<TLaw, T>
+        where T : struct, IScalar<T>
     {
-        double ahead = Math.Abs(work.Pressure[work.Plan.From[link]].Value);
-        double behind = Math.Abs(work.Pressure[work.Plan.To[link]].Value);
-        Real limit = NetworkWork<Real>.PressureLimit(new Real(Math.Max(ahead, behind)));
-        return work.SurplusAt(link, default).Pressure.Value >= -limit.Value;
+        T running = T.Of((int)LinkCondition.Running);
+        Mask<T> delivers = T.Less(noFlow, flow);
+        if (T.All(delivers))
+        {
+            return running;
+        }
+
+        T memory = default;
+        Balance<T> still = law.At(Dual<T>.Variable(T.Of(0)), up, down, T.Of(Stiff.Reverse), ref memory);
+        T surplus = (still.Up * up) - (still.Down * down) - still.Loss.Number;
+        T limit = NetworkWork<T>.PressureLimit(T.Max(T.Abs(up), T.Abs(down)));
+        T stands = T.Select(
+            T.Less(surplus, -limit),
+            T.Of((int)LinkCondition.Stalled),
+            T.Of((int)LinkCondition.DeadHeaded)
+        );
+        return T.Select(delivers, running, stands);
     }
 }

@@ -5,15 +5,13 @@ namespace FuelMath;
 /// <summary>
 /// A pump with a check valve whose rise is given by pieces over flow; extrapolated linearly beyond the ends.
 /// </summary>
-internal struct PumpTableLaw<T> : ILinkLaw<T>
+internal struct PumpTableLaw<T> : ILinkLaw<PumpTableLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private PieceTable<T> table;
     private T first;
     private T usual;
-
-    /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
+    private bool extend;
 
     /// <inheritdoc />
     public readonly T FirstFlow => first;
@@ -28,22 +26,24 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     internal readonly T End => table.End;
 
     /// <inheritdoc />
-    public void Load(LawSettings part)
+    public void Load(LawSettings settings)
     {
-        table.Load(((PumpTableSettings)part).Pieces);
+        var pump = (PumpTableSettings)settings;
+        extend = pump.Extend;
+        table.Load(pump.Pieces);
         Finish();
     }
 
     /// <inheritdoc />
-    public T Set(ReadOnlySpan<T> settings, T flow)
+    public static T Set(ref PumpTableLaw<T> law, ReadOnlySpan<T> settings, T flow)
     {
-        table.Set(settings);
-        Finish();
+        law.table.Set(settings);
+        law.Finish();
         return flow;
     }
 
     /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around) { }
+    public void Carry(LawSettings settings, in Surroundings<T> around) { }
 
     /// <inheritdoc />
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory)
@@ -55,7 +55,26 @@ internal struct PumpTableLaw<T> : ILinkLaw<T>
     internal readonly Dual<T> RiseAt(Dual<T> forward) => table.At(forward);
 
     /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Max(-flow, T.Of(0));
+    public static T Trespass(ref PumpTableLaw<T> law, T flow) => T.Max(-flow, T.Of(0));
+
+    /// <inheritdoc />
+    public static T Condition(ref PumpTableLaw<T> law, T flow, T up, T down, T noFlow) =>
+        PumpSettings.Condition(ref law, flow, up, down, noFlow);
+
+    /// <summary>Zero also for a pump that extrapolates, and for one held closed by its check valve.</summary>
+    /// <inheritdoc />
+    public static T OutsideData(ref PumpTableLaw<T> law, T flow)
+    {
+        T none = T.Of(0);
+        if (law.extend)
+        {
+            return none;
+        }
+
+        T slack = Guard.EdgeTolerance * (law.End - law.Begin);
+        T outside = T.Max(flow - law.End, law.Begin - flow);
+        return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
+    }
 
     /// <summary>Computes the scales from the new pieces.</summary>
     private void Finish()

@@ -1,5 +1,3 @@
-using FuelMath.Formulas;
-
 namespace FuelMath;
 
 /// <summary>
@@ -38,21 +36,15 @@ internal sealed class RegulatorSettings : LawSettings
 
     internal override void Write(Span<double> settings) => settings[0] = Reference;
 
-    internal override Type Law => Bypass ? typeof(BypassLaw<>) : typeof(ReducingLaw<>);
+    internal override int FlatlyHeld(int from, int to) =>
+        Slope != 0 || Influence != 0 ? -1
+        : Bypass ? from
+        : to;
+
+    internal override object Law => (GetType(), Bypass);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
-        Bypass ? new LinkGroup<T, BypassLaw<T>>(ends, parts) : new LinkGroup<T, ReducingLaw<T>>(ends, parts);
-
-    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow)
-    {
-        Real flow = work.Flow[link];
-        return flow.Value <= noFlow ? LinkCondition.Seated
-            : Real.All(
-                Bypass
-                    ? work.Law<BypassLaw<Real>>(link).Holds(flow, work.Pressure[work.Plan.To[link]])
-                    : work.Law<ReducingLaw<Real>>(link).Holds(flow, work.Pressure[work.Plan.From[link]])
-            )
-                ? LinkCondition.Regulating
-            : LinkCondition.FullyOpen;
-    }
+        Bypass
+            ? new LinkGroup<T, RegulatorLaw<T, UpstreamSide>>(ends, parts)
+            : new LinkGroup<T, RegulatorLaw<T, DownstreamSide>>(ends, parts);
 }

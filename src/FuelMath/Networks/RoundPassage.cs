@@ -20,10 +20,10 @@ internal struct RoundPassage<T>
     /// <summary>Reynolds number over flow, s/m³.</summary>
     internal T ReynoldsPerFlow;
 
-    /// <summary>See <see cref="ILinkLaw{T}.FirstFlow"/>.</summary>
+    /// <summary>See <see cref="ILinkLaw{TLaw, T}.FirstFlow"/>.</summary>
     internal T First;
 
-    /// <summary>See <see cref="ILinkLaw{T}.UsualSlope"/>: the resistance at the usual velocity.</summary>
+    /// <summary>See <see cref="ILinkLaw{TLaw, T}.UsualSlope"/>: the resistance at the usual velocity.</summary>
     internal T Usual;
 
     /// <summary>Length over bore.</summary>

@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath;
 
 /// <summary>opening + a q + b q|q|: filter, fitting, orifice as the inverse of q = C sqrt(dp), check valve.</summary>
-internal struct SquareLaw<T> : ILinkLaw<T>
+internal struct SquareLaw<T> : ILinkLaw<SquareLaw<T>, T>
     where T : struct, IScalar<T>
 {
     private T offset;
@@ -14,24 +14,18 @@ internal struct SquareLaw<T> : ILinkLaw<T>
     private T usual;
 
     /// <inheritdoc />
-    public static double LeastSlope => Stiff.Least;
-
-    /// <inheritdoc />
     public readonly T FirstFlow => first;
 
     /// <inheritdoc />
     public readonly T UsualSlope => usual;
 
     /// <inheritdoc />
-    public readonly T Set(ReadOnlySpan<T> settings, T flow) => flow;
+    public void Load(LawSettings settings) { }
 
     /// <inheritdoc />
-    public void Load(LawSettings part) { }
-
-    /// <inheritdoc />
-    public void Carry(LawSettings part, in Surroundings<T> around)
+    public void Carry(LawSettings settings, in Surroundings<T> around)
     {
-        var made = (SquareSettings)part;
+        var made = (SquareSettings)settings;
 
         // The two terms of the law at unit flow, so that each is written once.
         T none = T.Of(0);
@@ -48,7 +42,4 @@ internal struct SquareLaw<T> : ILinkLaw<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Balance<T> At(Dual<T> flow, T up, T down, T reverse, ref T memory) =>
         new(offset + ((linear * flow) + (square * (flow * Dual<T>.Abs(flow)))));
-
-    /// <inheritdoc />
-    public readonly T Trespass(T flow) => T.Of(0);
 }

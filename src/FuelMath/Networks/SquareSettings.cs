@@ -61,10 +61,8 @@ internal sealed class SquareSettings : LawSettings
 
     internal override bool NeedsSpace => IntoSpace;
 
-    internal override Type Law => OneWay ? typeof(OneWayLaw<Real, SquareLaw<Real>>) : typeof(SquareLaw<>);
+    internal override object Law => (GetType(), OneWay);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
-        OneWay
-            ? new LinkGroup<T, OneWayLaw<T, SquareLaw<T>>>(ends, parts)
-            : new LinkGroup<T, SquareLaw<T>>(ends, parts);
+        GroupOf<T, SquareLaw<T>>(ends, parts, OneWay);
 }

@@ -10,14 +10,7 @@ internal sealed class StoppedSettings : LawSettings
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
         new LinkGroup<T, StoppedLaw<T>>(ends, parts);
 
-    internal override LinkCondition ConditionIn(NetworkWork<Real> work, int link, double noFlow) =>
-        LinkCondition.Stopped;
-
-    internal override bool IsOpenIn(NetworkWork<Real> work, int link, double noFlow) => false;
-
     internal override double FilledTo(NetworkWork<Real> work, int link, double ahead) => double.NegativeInfinity;
 
     internal override double ErrorIn(NetworkWork<Real> work, int link, double noFlow) => 0;
-
-    internal override double ExcessIn(NetworkWork<Real> work, int link) => Math.Abs(work.Flow[link].Value);
 }

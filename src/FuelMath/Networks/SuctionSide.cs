@@ -17,7 +17,7 @@ internal static class SuctionSide
             foreach (int e in plan.LinksAt(at))
             {
                 int other = plan.From[e] == at ? plan.To[e] : plan.From[e];
-                bool follows = !plan.Links[e].Law.IsPump && plan.Links[e].Law.IsOpenIn(work, e, noFlow);
+                bool follows = !plan.Links[e].Law.IsPump && work.IsOpen(e, noFlow);
                 if (follows && other < plan.Unknown && reached.Add(other))
                 {
                     waiting.Push(other);

@@ -99,7 +99,7 @@ public sealed class Pump : FlowPart
     public ElectricPotential GreatestVoltage => Drive.Greatest(Curves[^1].Voltage);
 
     /// <inheritdoc />
-    internal override LawSettings Law => new PumpTableSettings(Longest(), false);
+    internal override LawSettings Law => new PumpTableSettings(Longest(), false, Curves[0].GreatestFlow);
 
     /// <inheritdoc />
     internal override PartNeeds Needs => PartNeeds.PumpVoltage;

@@ -103,7 +103,7 @@ public sealed class LeakSuspects
             yield return new(
                 LeakSuspectKind.CheckValve,
                 line.Name,
-                $"Shut a valve or clamp right after pump '{line.Name}' once pressure is up: what lies between the two is shut off with it.",
+                $"Shut a valve or clamp right after {(line.Law.IsPump ? "pump" : "check valve")} '{line.Name}' once pressure is up: what lies between the two is shut off with it.",
                 side
             );
         }

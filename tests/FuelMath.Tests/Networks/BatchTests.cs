@@ -179,6 +179,43 @@ public sealed class BatchTests
     }
 
     [Fact]
+    public void PressureAt_NodeOfFixedPressure_IsTheOneGiven()
+    {
+        GaugePressure[] manifold = [Make.Gauge(-40), Make.Gauge(120)];
+        NetworkBatchResult result = new NetworkBatch(TwoRails.Network, 2)
+            .WithPressure("manifold", manifold)
+            .Solve(null, CancellationToken.None);
+
+        Assert.Equal(manifold[0], result.PressureAt("manifold", 0));
+        Assert.Equal(manifold[1], result.PressureAt("manifold", 1));
+        Assert.Equal(0, result.PressureAt("tank", 1).AboveAmbient.Kilopascals);
+        Assert.True(result.TryPressureAt("tank", 1, out _));
+    }
+
+    /// <summary>In every state of parts that a batch can come to: each as its state says, refused points apart.</summary>
+    [Fact]
+    public void ConditionOf_ManyPoints_MeetsEachCondition()
+    {
+        NetworkBatchResult result = Batch.Solve(null, CancellationToken.None);
+        LinkCondition[] injectors =
+        [
+            .. Enumerable
+                .Range(0, Count)
+                .Where(i => result.RefusalAt(i) is null)
+                .SelectMany(i => TwoRails.Injectors.Select(l => result.ConditionOf(l, i))),
+        ];
+
+        Assert.Equal(
+            [LinkCondition.HeldOpen, LinkCondition.Commanded, LinkCondition.Shut],
+            injectors.Distinct().Order()
+        );
+        Assert.Throws<InvalidOperationException>(() => result.ConditionOf("pump", 49));
+        Assert.False(result.TryFlowIn("pump", 49, out _));
+        Assert.False(result.TryPressureAt("join", 49, out _));
+        Assert.False(result.TryPressureAt("tank", 49, out _));
+    }
+
+    [Fact]
     public void RefusalAt_PointThatAsksTooMuch_SaysWhy()
     {
         NetworkBatchResult result = Batch.Solve(null, CancellationToken.None);
@@ -281,10 +318,6 @@ public sealed class BatchTests
             () => batch.Solve(Make.Fuel([.. SomeNetwork]).Solve(), null, CancellationToken.None),
             "Must be a state of a network with the same nodes and links."
         );
-        Words(
-            () => batch.Solve(null, CancellationToken.None).PressureAt("tank", 0),
-            "Must be a junction; the pressure of 'tank' is given, not found."
-        );
     }
 
     private static object[] SomeNetwork => [Make.Fixed("a", 1), Make.Fixed("b", 0), Make.Linear("link", "a", "b", 1)];
@@ -305,6 +338,11 @@ public sealed class BatchTests
             NetworkState state = alone(i);
             Assert.Equal(state.Iterations, result.IterationsAt(i));
             Assert.All(state.Links, l => Assert.Equal(state.LitersPerHourIn(l), result.FlowIn(l, i).LitersPerHour));
+            Assert.All(state.Links, l => Assert.Equal(state.ConditionOf(l), result.ConditionOf(l, i)));
+            Assert.All(
+                state.Junctions,
+                n => Assert.Equal(!state.CutOffNodes.Contains(n), result.TryPressureAt(n, i, out _))
+            );
             Assert.All(
                 state.Junctions.Except(state.CutOffNodes),
                 n => Assert.Equal(state.KilopascalsAt(n), result.PressureAt(n, i).AboveAmbient.Kilopascals)

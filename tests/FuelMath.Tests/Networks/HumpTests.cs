@@ -219,7 +219,7 @@ public sealed class HumpTests
     public void SolveAll_BeyondTheData_IsRefusedUnlessExtended()
     {
         Words.OutsideTable(
-            "pump 'pump': flow (m3/s) must be from 0 to 5.555556e-05; it was",
+            "pump 'pump': flow (L/h) must be from 0 to 200; it was",
             () => Lifted(Peaked, 0, 40, 0).SolveAll()
         );
         PlainPump extended = Straight(OutsideRange.Extend, (0, 300), (100, 500), (200, 100));
@@ -227,20 +227,30 @@ public sealed class HumpTests
     }
 
     [Fact]
-    public void Constructor_TwoHumps_AreRefusedByName() =>
-        Words.Refused<ArgumentException>(
+    public void Constructor_TwoHumpsInOneRegion_AreRefusedByName()
+    {
+        HumpedCurvesException error = Words.Refused<HumpedCurvesException>(
             "lines",
-            "At most one pump may have a curve with a hump; 'a' and 'b' have. Where nodes of fixed pressure part them, make "
-                + "a network of each.",
+            "Where no node of fixed pressure parts them, at most one pump may have a curve with a hump; 'a' and 'b' have.",
             () =>
                 Fuel(
                     Fixed("tank", 0),
                     Junction("out"),
+                    Junction("further"),
+                    Junction("alone"),
                     OwnLine.Pump("a", "tank", "out", Peaked),
-                    OwnLine.Pump("b", "tank", "out", Stepped),
-                    Linear("line", "out", "tank", 100)
+                    OwnLine.Pump("third", "tank", "alone", Peaked),
+                    Linear("line", "out", "further", 100),
+                    OwnLine.Pump("b", "tank", "further", Stepped),
+                    Linear("back", "further", "tank", 100),
+                    Linear("alone back", "alone", "tank", 100)
                 )
         );
+        Assert.Equal("a, b", string.Join(", ", error.Pumps));
+        Refusal refusal = Refusal.Of(error)!;
+        Assert.Equal((RefusalKind.Network, "a"), (refusal.Kind, refusal.Part));
+        Assert.Equal("a, b", string.Join(", ", refusal.Parts));
+    }
 
     [Fact]
     public void Constructor_HumpBeforeARegulatorThatItsReturnOpens_IsRefused()
@@ -257,7 +267,7 @@ public sealed class HumpTests
                 Linear("hose", "return", "tank", 10)
             );
 
-        Words.Refused<ArgumentException>(
+        Words.Refused<HumpedCurvesException>(
             "lines",
             "The curve of 'pump' has a hump, and return pressure at 'return' lowers what 'regulator' holds: the network may "
                 + "ask less of the pump at a greater flow, so that its states can't be searched for.",

@@ -90,7 +90,8 @@ public sealed class LossTableTests
         );
 
         Assert.Contains("cooler", refusal.Message, StringComparison.Ordinal);
-        Close.Within(1e-9, 240 / 3.6e6, refusal.Maximum);
+        Close.Within(1e-9, 240, refusal.Maximum);
+        Assert.Equal("flow (L/h)", refusal.Axis);
         Assert.Throws<OutsideTableException>(() => Cooler.LossAt(Make.LitersPerHour(-250), Light, Thin));
     }
 

@@ -227,7 +227,7 @@ public sealed class NetworkRefusalTests
             );
 
         Words.OutsideTable(
-            "pump 'pump': flow (m3/s) must be from 1.388889e-05 to 2.777778e-05; it was 4.444444e-05.",
+            "pump 'pump': flow (L/h) must be from 50 to 100; it was 160.",
             () => At(OutsideRange.Refuse).Solve()
         );
         Close.Within(1e-8, 160, At(OutsideRange.Extend).Solve().LitersPerHourIn("pump"));
@@ -237,7 +237,7 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Solve_PumpBelowItsData_IsRefused() =>
         Words.OutsideTable(
-            "pump 'pump': flow (m3/s) must be from",
+            "pump 'pump': flow (L/h) must be from",
             () =>
                 Fuel(
                         Fixed("tank", 0),

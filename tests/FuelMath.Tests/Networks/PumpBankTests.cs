@@ -80,7 +80,7 @@ public sealed class PumpBankTests
     [Fact]
     public void Solve_BankBeyondItsData_IsRefusedWithTheBanksRange() =>
         Words.OutsideTable(
-            "pump 'bank': flow (m3/s) must be from 0 to 5.555556e-05; it was",
+            "pump 'bank': flow (L/h) must be from 0 to 200; it was",
             () =>
                 Fuel(
                         Fixed("tank", 0),

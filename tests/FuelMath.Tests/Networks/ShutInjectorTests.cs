@@ -23,4 +23,22 @@ public sealed class ShutInjectorTests
             Assert.Equal(first.KilopascalsAt(node), again.KilopascalsAt(node), 1e-4);
         }
     }
+
+    /// <summary>No junction, and nothing that could flow: all scales of flow are zero, and so is the answer.</summary>
+    [Fact]
+    public void Solve_NothingButShutInjectors_IsAtRest()
+    {
+        Network network = Make.Fuel(
+            Make.Fixed("rail", 300),
+            Make.Fixed("manifold", 0),
+            Make.Injector("injectors", "rail", "manifold", 200, 0)
+        );
+
+        NetworkState state = network.Solve();
+        NetworkBatchResult batch = new NetworkBatch(network, 3).Solve(null, CancellationToken.None);
+
+        Assert.Equal((0, LinkCondition.Shut), (state.LitersPerHourIn("injectors"), state.ConditionOf("injectors")));
+        Assert.Equal(3, batch.SolvedCount);
+        Assert.Equal(LinkCondition.Shut, batch.ConditionOf("injectors", 2));
+    }
 }

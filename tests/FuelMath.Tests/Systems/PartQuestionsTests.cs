@@ -1,4 +1,5 @@
 using System.Reflection;
+using UnitsNet;
 
 namespace FuelMath.Tests.Systems;
 
@@ -137,6 +138,81 @@ public sealed class PartQuestionsTests
 
         Assert.Equal(name, part.GetType().Name);
         Assert.Equal(answers, string.Join(" | ", Questions.Values.Select(ask => ask(part))));
+    }
+
+    public static TheoryData<string, string> NamesTimesNeeds
+    {
+        get
+        {
+            TheoryData<string, string> all = [];
+            foreach (string part in Parts.Keys.Where(p => p != nameof(SeatDraw)))
+            {
+                foreach (PartNeeds need in Enum.GetValues<PartNeeds>().Where(n => n != PartNeeds.None))
+                {
+                    all.Add(part, need.ToString());
+                }
+            }
+
+            return all;
+        }
+    }
+
+    /// <summary>
+    /// A part between two junctions, everything given but one condition: refused with the line and that condition where it is
+    /// needed, and not asked for where it is not.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(NamesTimesNeeds))]
+    public void Part_WithoutACondition_IsRefusedByLineWhereItIsNeeded(string name, string without)
+    {
+        FlowPart part = Parts[name].Part();
+        PartNeeds missing = Enum.Parse<PartNeeds>(without);
+        if (part.WhyNoLine is not null)
+        {
+            return;
+        }
+
+        NetworkConditions at = new(
+            Density.FromKilogramsPerCubicMeter(745),
+            DynamicViscosity.FromMillipascalSeconds(0.5)
+        );
+        at = missing == PartNeeds.PumpVoltage ? at : at.WithPumpVoltage(ElectricPotential.FromVolts(12));
+        at = missing == PartNeeds.ManifoldPressure ? at : at.WithManifold(default);
+        at = missing == PartNeeds.TankPressure ? at : at.WithTank(default);
+        at =
+            missing == PartNeeds.CommandedFlow || !part.Needs.HasFlag(PartNeeds.CommandedFlow)
+                ? at
+                : at.WithCommandedFlow("asked", VolumeFlow.FromLitersPerHour(10));
+        string end = part.Law.NeedsSpace ? "end" : "behind";
+        Network network = new(
+            [
+                NetworkNode.FixedPressure("begin", new(Pressure.FromBars(3)), Length.Zero),
+                NetworkNode.Junction("ahead", Length.Zero),
+                NetworkNode.Junction("behind", Length.Zero),
+                NetworkNode.FixedPressure("end", default, Length.Zero),
+            ],
+            [
+                new Line("in", "begin", "ahead", PlainParts.Fitting),
+                new Line("asked", "ahead", end, part),
+                new Line("out", "behind", "end", PlainParts.Fitting),
+            ]
+        );
+
+        Exception? refusal = Record.Exception(() => network.At(at));
+
+        string words = missing switch
+        {
+            PartNeeds.PumpVoltage => "the voltage at its terminals",
+            PartNeeds.ManifoldPressure => "the pressure in the manifold",
+            PartNeeds.TankPressure => "the pressure in its tank",
+            _ => "the commanded flow",
+        };
+        Assert.Equal(
+            part.Needs.HasFlag(missing),
+            refusal is ArgumentException { Message: { } text }
+                && text.StartsWith($"Must give {words}, which the part of line 'asked' needs", StringComparison.Ordinal)
+        );
+        Assert.True(refusal is null || part.Needs.HasFlag(missing), refusal?.Message);
     }
 
     private static string Word(bool yes) => yes ? "yes" : "no";

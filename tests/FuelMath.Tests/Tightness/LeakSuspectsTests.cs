@@ -31,6 +31,26 @@ public sealed class LeakSuspectsTests
         Assert.False(All.IsOneKind);
     }
 
+    /// <summary>A check valve in a line is called one; what its clamp shuts off is the same.</summary>
+    [Fact]
+    public void Of_ASystemWithACheckValve_CallsItThat()
+    {
+        LeakSuspects all = LeakSuspects.Of(
+            PlumbingRig.With([
+                .. PlumbingRig
+                    .Usual()
+                    .Select(l => l.Name == "feed" ? new Line("feed", "past", "rail start", l.Part) : l),
+                new("valve", "filter outlet", "past", PlainParts.CheckValve),
+            ])
+        );
+
+        Assert.Equal(
+            ["right after pump 'pump'", "right after check valve 'valve'"],
+            all.All.Where(s => s.Kind == LeakSuspectKind.CheckValve)
+                .Select(s => s.IsolatingStep.Split(" clamp ")[1].Split(" once ")[0])
+        );
+    }
+
     /// <summary>Only a regulator with a hose has one to pull.</summary>
     [Theory]
     [InlineData(RegulatorReference.Manifold, true)]

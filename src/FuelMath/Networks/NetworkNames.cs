@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+
+namespace FuelMath;
+
+/// <summary>The names of a network's nodes and lines, and the place of each. Shared by all plans of one network. Immutable.</summary>
+internal sealed class NetworkNames
+{
+    private readonly Dictionary<string, int> nodes;
+    private readonly Dictionary<string, int> lines;
+
+    /// <param name="nodes">The nodes, those of sought pressure first.</param>
+    /// <param name="lines">The lines.</param>
+    internal NetworkNames(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines)
+    {
+        (Nodes, Lines) = ([.. nodes.Select(n => n.Name)], [.. lines.Select(l => l.Name)]);
+        Junctions = [.. nodes.Where(n => !n.IsFixed).Select(n => n.Name)];
+        (this.nodes, this.lines) = (Places(Nodes), Places(Lines));
+    }
+
+    internal ImmutableArray<string> Nodes { get; }
+
+    /// <summary>Those nodes whose pressure is sought.</summary>
+    internal ImmutableArray<string> Junctions { get; }
+
+    internal ImmutableArray<string> Lines { get; }
+
+    /// <summary>The index of a node.</summary>
+    /// <exception cref="ArgumentException">There is none of this name.</exception>
+    internal int Node(string name) => nodes.TryGetValue(name, out int i) ? i : throw Missing("node", name, nodes.Keys);
+
+    /// <summary>The index of a line.</summary>
+    /// <exception cref="ArgumentException">There is none of this name.</exception>
+    internal int Line(string name) => lines.TryGetValue(name, out int i) ? i : throw Missing("link", name, lines.Keys);
+
+    /// <inheritdoc cref="Node(string)" />
+    /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
+    internal int Node(NodeHandle node) =>
+        ReferenceEquals(node.Names, this) ? node.Index : throw Foreign(node.ToString(), nameof(node));
+
+    /// <inheritdoc cref="Line(string)" />
+    /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
+    internal int Line(LineHandle line) =>
+        ReferenceEquals(line.Names, this) ? line.Index : throw Foreign(line.ToString(), nameof(line));
+
+    /// <summary>Whether another network has the same names in the same order.</summary>
+    internal bool IsLike(NetworkNames other) =>
+        ReferenceEquals(this, other)
+        || (
+            Junctions.Length == other.Junctions.Length
+            && Nodes.SequenceEqual(other.Nodes, StringComparer.Ordinal)
+            && Lines.SequenceEqual(other.Lines, StringComparer.Ordinal)
+        );
+
+    private static Dictionary<string, int> Places(ImmutableArray<string> names) =>
+        names.Index().ToDictionary(n => n.Item, n => n.Index, StringComparer.Ordinal);
+
+    private static ArgumentException Missing(string what, string name, IEnumerable<string> known) =>
+        new(
+            $"There is no {what} '{name}'. Known: {string.Join(", ", known.Order(StringComparer.Ordinal))}.",
+            nameof(name)
+        );
+
+    private static ArgumentException Foreign(string name, string paramName) =>
+        new(
+            name.Length == 0
+                ? "Must be a handle that a network found; it is an empty one."
+                : $"Must be a handle of this network; that of '{name}' is of another.",
+            paramName
+        );
+}
