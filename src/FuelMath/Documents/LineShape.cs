@@ -20,6 +20,7 @@ internal static class LineShape
                 .Says("The fittings on the hose, whose losses its own coefficient does not hold; none when left out.");
             Part("fitting", FittingShape.Shape);
             Part("filter", FilterShape.Shape);
+            Part("strainer", StrainerShape.Shape);
             Part("pump", PumpShape.Shape);
             Part("regulator", RegulatorShape.Shape);
             Part("reducingRegulator", ReducingRegulatorShape.Shape);

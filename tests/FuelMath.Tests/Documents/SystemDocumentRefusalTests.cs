@@ -96,7 +96,7 @@ public sealed class SystemDocumentRefusalTests
         "\"regulator\": {",
         "\"valve\": {",
         "$.plan.lines[4].valve",
-        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\", "
+        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"strainer\", \"pump\", \"regulator\", "
             + "\"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", \"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", \"nozzle\", \"injectorDraw\", \"switch\".",
         "\"valve\""
     )]

@@ -25,6 +25,7 @@ public static class Characteristics
         OfFitting(),
         OfLine(),
         OfFilter(),
+        OfStrainer(),
         OfRegulator(),
         OfRelief(),
         OfJet(),
@@ -171,6 +172,25 @@ public static class Characteristics
 
         static FilterPoint Point(double litersPerHour, double kilopascals) =>
             new(Pressure.FromKilopascals(kilopascals), VolumeFlow.FromLitersPerHour(litersPerHour));
+    }
+
+    private static Characteristic OfStrainer()
+    {
+        var strainer = new Strainer(
+            "strainer",
+            Length.FromMillimeters(0.1),
+            Length.FromMillimeters(0.065),
+            Area.FromSquareMillimeters(600),
+            Source
+        );
+        var law = (SquareSettings)((FlowPart)strainer).Law;
+
+        return OverFlow(
+            "strainer",
+            VolumeFlow.FromLitersPerHour(400).CubicMetersPerSecond,
+            q => strainer.LossAt(q, Density, Viscosity),
+            q => PorousMedium.PressureLoss(Of(law.LinearPerViscosity), Of(law.SquarePerDensity), Of(Mu), Of(Rho), q)
+        );
     }
 
     private static Characteristic OfRegulator()

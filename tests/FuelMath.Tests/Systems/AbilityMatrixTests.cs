@@ -22,6 +22,7 @@ public sealed class AbilityMatrixTests
         ["fitting"] = () => Between("elbow", PlumbingParts.Elbow()),
         ["hose with fittings"] = () => Between("fitted", PlumbingParts.Fitted()),
         ["filter"] = () => PlumbingRig.With(PlumbingRig.Usual(filter: Workshop.Filter())),
+        ["strainer"] = () => Between("strainer", PlumbingParts.Strainer(1200)),
         ["pump"] = () => PlumbingRig.With(PlumbingRig.Usual(pump: Workshop.Pump(1.2))),
         ["pumps side by side"] = () => Beside("second", Workshop.Pump(0.8)),
         ["bypass regulator"] = () =>

@@ -43,6 +43,10 @@ public sealed class PartQuestionsTests
             () => Workshop.Filter().WithCollapseLimit(UnitsNet.Pressure.FromBars(1)),
             "SquareSettings | None | - | yes | no | None | no | 0 | no | no | FilterBeyondTest FilterCollapse"
         ),
+        ["Strainer"] = (
+            () => PlumbingParts.Strainer(),
+            "SquareSettings | None | - | yes | no | None | no | 0 | no | no | FilterBeyondTest"
+        ),
         ["Jet"] = (() => PlumbingParts.Jet(), "SquareSettings | None | - | yes | no | None | no | 0 | no | no | "),
         ["LossTable"] = (
             PlumbingParts.LossTable,

@@ -30,6 +30,16 @@ internal static class PlumbingParts
             Workshop.Invented
         );
 
+    /// <summary>Far too small for the pump: Reynolds numbers beyond the law at 1000 L/h.</summary>
+    internal static Strainer Strainer(double squareMillimeters = 20) =>
+        new(
+            "strainer",
+            Length.FromMillimeters(0.25),
+            Length.FromMillimeters(0.16),
+            Area.FromSquareMillimeters(squareMillimeters),
+            Workshop.Invented
+        );
+
     internal static Fitting Elbow(LossBasis basis = LossBasis.Supplied) =>
         new("elbow", Length.FromMillimeters(7), Ratio.FromDecimalFractions(1.2), basis, Workshop.Invented);
 
