@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace FuelMath.Exercises;
 
@@ -29,14 +30,20 @@ public sealed class GivenGrid
         {
             throw new ArgumentOutOfRangeException(
                 nameof(high),
-                $"Must give 2 to {MostNumbers} numbers; {low} to {high} by {step} gives {decimal.Truncate(steps) + 1}."
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must give 2 to {MostNumbers} numbers; {low} to {high} by {step} gives {decimal.Truncate(steps) + 1}."
+                )
             );
         }
 
         return steps == decimal.Truncate(steps)
             ? new([.. Enumerable.Range(0, (int)steps + 1).Select(i => low + (step * i))])
             : throw new ArgumentException(
-                $"Must be a whole number of steps of {step} above {low}; it was {high}.",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must be a whole number of steps of {step} above {low}; it was {high}."
+                ),
                 nameof(high)
             );
     }

@@ -17,7 +17,11 @@ internal sealed class CellNumber(string name, FormulaQuantity quantity)
     {
         if (AsNumber(cell) is { } number)
         {
-            return double.IsFinite(number) ? number : CellError.Number($"{name}: must be finite; it was {number}.");
+            return double.IsFinite(number)
+                ? number
+                : CellError.Number(
+                    string.Create(CultureInfo.InvariantCulture, $"{name}: must be finite; it was {number}.")
+                );
         }
 
         switch (cell)

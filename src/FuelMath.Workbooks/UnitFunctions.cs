@@ -70,7 +70,9 @@ internal static class UnitFunctions
 
         if (!double.IsFinite(value))
         {
-            return CellError.Number($"number: must be finite; it was {value}.");
+            return CellError.Number(
+                string.Create(CultureInfo.InvariantCulture, $"number: must be finite; it was {value}.")
+            );
         }
 
         foreach (FormulaQuantity kind in Kinds)

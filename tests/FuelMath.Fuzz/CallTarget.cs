@@ -32,6 +32,8 @@ internal sealed class CallTarget : IFuzzTarget
 
             caller.Keep(new SystemAssessment(system, points));
         }
+
+        Samples.KeepIn(caller);
     }
 
     public string Name => "calls";

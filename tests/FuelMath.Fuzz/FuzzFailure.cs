@@ -6,18 +6,21 @@ internal sealed class FuzzFailure : Exception
     internal FuzzFailure(string kind, string input, string what)
         : base($"{what}\n      input: {Shown(input)}") => Kind = kind;
 
-    private const int Frames = 6;
-
     /// <summary>Failures of one kind are printed once.</summary>
     internal string Kind { get; }
 
     internal static FuzzFailure Undocumented(string member, string input, Exception thrown)
     {
-        string[] frames = [.. (thrown.StackTrace ?? "").Split('\n').Take(Frames).Select(f => f.Trim())];
+        string at =
+            (thrown.StackTrace ?? "")
+                .Split('\n')
+                .Select(f => f.Trim())
+                .FirstOrDefault(f => f.StartsWith("at FuelMath.", StringComparison.Ordinal))
+            ?? $"in {member}";
         return new(
-            $"{thrown.GetType().Name} {frames.FirstOrDefault(f => f.StartsWith("at FuelMath.", StringComparison.Ordinal)) ?? member}",
+            $"{thrown.GetType().Name} {at}",
             input,
-            $"{member} threw {thrown.GetType().Name}, which it does not document: {Shown(thrown.Message)}\n      {string.Join("\n      ", frames)}"
+            $"{member} threw {thrown.GetType().Name}, which it does not document: {Shown(thrown.Message)}\n      {at}"
         );
     }
 

@@ -79,6 +79,7 @@ public sealed class SystemAssessment
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(sets);
+        OperatingPoint[] all = Lists.NoNulls(points);
         (System, Measured, Sets) = (system, measured, [.. Lists.NoNulls(sets)]);
         CheckSets();
         if (
@@ -92,7 +93,7 @@ public sealed class SystemAssessment
             );
         }
 
-        Points = [.. points.Select(p => PointAssessment.Of(system, p, measured))];
+        Points = [.. all.Select(p => PointAssessment.Of(system, p, measured))];
         ImmutableArray<Finding> notMeasured = [.. NotMeasured()];
         Verdict[] own =
         [

@@ -46,6 +46,7 @@ public sealed class SystemBrief
     /// <exception cref="ArgumentException">The name is blank, or points do not have the stated shape.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is out of its range.</exception>
     /// <exception cref="OutsideTableException">20 °C is outside the fuel's data.</exception>
+    /// <exception cref="UnknownPropertyException">The density or the viscosity of the fuel is not known.</exception>
     public SystemBrief(
         string name,
         int cylinders,
@@ -72,7 +73,7 @@ public sealed class SystemBrief
         PumpPoints = [.. pumpPoints];
         SetDifferentialPressure = setDifferentialPressure;
         Reference = Guard.Known(reference);
-        Points = [.. points];
+        Points = [.. Lists.NoNulls(points)];
         Guard.AtLeast(2, PumpPoints.Length, "points of a pump", nameof(pumpPoints));
         Guard.StrictlyRising(
             [.. PumpPoints.Select(p => p.PressureRise.InSi())],

@@ -29,8 +29,11 @@ public sealed class BenchSeries
         ArgumentNullException.ThrowIfNull(deadTimes);
         ArgumentNullException.ThrowIfNull(leakage);
         ArgumentNullException.ThrowIfNull(coil);
-        (StaticFlow, Pulses, DeadTimes) = ([.. staticFlow], [.. pulses], [.. deadTimes]);
-        (Leakage, Coil) = ([.. leakage], [.. coil]);
+        StaticFlow = [.. Lists.NoNulls(staticFlow)];
+        Pulses = [.. Lists.NoNulls(pulses)];
+        DeadTimes = [.. Lists.NoNulls(deadTimes)];
+        Leakage = [.. Lists.NoNulls(leakage)];
+        Coil = [.. Lists.NoNulls(coil)];
         Guard.AtLeast(
             1,
             StaticFlow.Length + Pulses.Length + DeadTimes.Length + Leakage.Length + Coil.Length,
@@ -59,7 +62,8 @@ public sealed class BenchSeries
     /// <returns>The series.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
-    public static BenchSeries FromStaticFlow(IEnumerable<StaticFlowReading> readings) => new(readings, [], [], [], []);
+    public static BenchSeries FromStaticFlow(IEnumerable<StaticFlowReading> readings) =>
+        new(Lists.NoNulls(readings), [], [], [], []);
 
     /// <inheritdoc />
     public override string ToString() =>

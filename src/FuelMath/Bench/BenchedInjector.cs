@@ -82,7 +82,7 @@ public sealed class BenchedInjector
     )
     {
         ArgumentNullException.ThrowIfNull(readings, paramName);
-        StaticFlowReading[] all = [.. readings];
+        StaticFlowReading[] all = Lists.NoNulls(readings, paramName);
         Guard.AtLeast(1, all.Length, "A benched injector", paramName);
         return BenchSeries.FromStaticFlow(all);
     }

@@ -35,7 +35,7 @@ public sealed class LeakageVerdict
         ArgumentNullException.ThrowIfNull(limit);
         ArgumentNullException.ThrowIfNull(drop);
         _ = Student.Checked(confidence);
-        (Readings, Limit, Drop, Confidence) = ([.. readings], limit, drop, confidence);
+        (Readings, Limit, Drop, Confidence) = ([.. Lists.NoNulls(readings)], limit, drop, confidence);
         Guard.AtLeast(1, Readings.Length, "A verdict on leakage", nameof(readings));
         var conditions = new List<List<LeakageReading>>();
         foreach (LeakageReading reading in Readings)

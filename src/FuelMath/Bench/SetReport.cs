@@ -45,7 +45,7 @@ public sealed class SetReport
         ArgumentNullException.ThrowIfNull(limits);
         _ = Student.TwoSided(1, confidence);
         (Rating, Limits) = (rating, limits);
-        ImmutableArray<BenchedInjector> all = [.. injectors];
+        ImmutableArray<BenchedInjector> all = [.. Lists.NoNulls(injectors)];
         Guard.AtLeast(2, all.Length, "A set", nameof(injectors));
         Guard.DifferentNames(all.Select(i => i.Name), nameof(injectors));
         flows = new(all, rating, limits, confidence);

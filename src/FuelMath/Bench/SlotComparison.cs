@@ -42,7 +42,7 @@ public sealed class SlotComparison
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(rating);
         _ = Student.TwoSided(1, confidence);
-        (Readings, Rating, Confidence) = ([.. readings], rating, confidence);
+        (Readings, Rating, Confidence) = ([.. Lists.NoNulls(readings)], rating, confidence);
         layout = new AdditiveLayout(
             Readings.Select(r => r.Injector),
             Readings.Select(r => r.Slot),

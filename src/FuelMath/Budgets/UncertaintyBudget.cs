@@ -28,9 +28,8 @@ public sealed partial class UncertaintyBudget
         IEnumerable<BudgetCorrelation> correlations
     )
     {
-        ArgumentNullException.ThrowIfNull(correlations);
         Guard.DifferentNames(inputs.Select(i => i.Name), nameof(inputs));
-        (Model, Unit, Correlations) = (model, Guard.Name(unit), [.. correlations]);
+        (Model, Unit, Correlations) = (model, Guard.Name(unit), [.. Lists.NoNulls(correlations)]);
         matrix = CorrelationMatrix.Of(inputs, Correlations, nameof(correlations));
         Groups = InputGroup.Of(inputs, matrix);
         Value = Known(model.Value(inputs), "The result");
@@ -113,8 +112,7 @@ public sealed partial class UncertaintyBudget
     )
     {
         ArgumentNullException.ThrowIfNull(formula);
-        ArgumentNullException.ThrowIfNull(inputs);
-        BudgetInput[] given = [.. inputs];
+        BudgetInput[] given = Lists.NoNulls(inputs);
         string[] wanted = [.. formula.Arguments.Select(a => a.Name)];
         if (!given.Select(i => i.Name).Order().SequenceEqual(wanted.Order()))
         {
@@ -162,8 +160,7 @@ public sealed partial class UncertaintyBudget
     )
         where TFunction : struct, IFormula
     {
-        ArgumentNullException.ThrowIfNull(inputs);
-        ImmutableArray<BudgetInput> given = [.. inputs];
+        ImmutableArray<BudgetInput> given = [.. Lists.NoNulls(inputs)];
         if (given.IsEmpty)
         {
             throw new ArgumentException("Must be one or more inputs; none given.", nameof(inputs));

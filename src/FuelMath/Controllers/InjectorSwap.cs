@@ -30,7 +30,7 @@ public sealed class InjectorSwap
             throw new ArgumentException("Must have the same banks as the set before.", nameof(after));
         }
 
-        Points = [.. points.Select(p => SwapPoint.Of(before, after, p))];
+        Points = [.. Lists.NoNulls(points).Select(p => SwapPoint.Of(before, after, p))];
         Guard.AtLeast(1, Points.Length, "A swap", nameof(points));
     }
 

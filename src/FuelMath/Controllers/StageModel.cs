@@ -164,6 +164,11 @@ internal sealed class StageModel
     {
         (double low, double high) = (SmallestWidth, LargestWidth);
         (double least, double most) = (MassAt(low), MassAt(high));
+        if (!(mass <= Guard.Largest && most <= Guard.Largest && high <= Guard.Largest))
+        {
+            throw Guard.NoSolution("a pulse width", "the fuel and the longest pulse must be at most 1E+150 kg and s.");
+        }
+
         if (mass <= least)
         {
             return low;

@@ -43,10 +43,11 @@ public sealed class Verdict
     /// <param name="findings">The findings; may be empty. Copied.</param>
     /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="findings"/> is null.</exception>
+    /// <exception cref="ArgumentException">One of them is null.</exception>
     public static Verdict Of(IEnumerable<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
-        return new([.. findings.OrderByDescending(KindOf).ThenByDescending(f => f.Severity)]);
+        return new([.. Lists.NoNulls(findings).OrderByDescending(KindOf).ThenByDescending(f => f.Severity)]);
     }
 
     /// <summary>The combined verdict: the worst of several, with equal findings listed once.</summary>

@@ -25,8 +25,8 @@ public sealed class FormulaBound
         IsAbove = isAbove;
         IsStrict = isStrict;
         Factor = Guard.Positive(factor);
-        Times = times;
-        DividedBy = dividedBy;
+        Times = Named(times, nameof(times));
+        DividedBy = Named(dividedBy, nameof(dividedBy));
         var text = new StringBuilder();
         text.Append(factor == 1 && times.Length > 0 ? "" : factor.ToString("G6", CultureInfo.InvariantCulture));
         text.AppendJoin(
@@ -40,6 +40,9 @@ public sealed class FormulaBound
         text.AppendJoin("", dividedBy.Select(d => $" / {d}"));
         Expression = text.ToString();
     }
+
+    private static ImmutableArray<string> Named(ImmutableArray<string> arguments, string paramName) =>
+        arguments.IsDefault ? throw new ArgumentNullException(paramName) : [.. Lists.NoNulls(arguments, paramName)];
 
     /// <summary>The argument that is bounded.</summary>
     public string Argument { get; }

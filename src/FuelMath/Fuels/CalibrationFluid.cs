@@ -90,6 +90,7 @@ public sealed class CalibrationFluid
     /// <exception cref="OutsideTableException">
     /// The viscosity is not known at <see cref="ViscosityTemperature"/>.
     /// </exception>
+    /// <exception cref="UnknownPropertyException">The viscosity is not known at all.</exception>
     public Fuel ToFuel(Density at15Celsius, LiquidViscosity viscosity, DataSource certificate)
     {
         ArgumentNullException.ThrowIfNull(viscosity);

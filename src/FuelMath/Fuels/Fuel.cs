@@ -78,7 +78,7 @@ public sealed class Fuel
         }
 
         OwnSources = [.. sources.Distinct()];
-        OwnEstimates = [.. estimates.Distinct()];
+        OwnEstimates = [.. Lists.NoNulls(estimates).Distinct()];
         Sources =
         [
             .. OwnSources.Concat(density.Sources).Concat(viscosity.Sources).Concat(vaporPressure.Sources).Distinct(),
@@ -91,7 +91,7 @@ public sealed class Fuel
                 .Concat(vaporPressure.Estimates)
                 .Distinct(),
         ];
-        Cautions = [.. cautions.Distinct()];
+        Cautions = [.. Lists.NoNulls(cautions).Distinct()];
     }
 
     /// <summary>The fuel's name.</summary>

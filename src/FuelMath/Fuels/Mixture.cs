@@ -9,8 +9,9 @@ public sealed class Mixture
     private readonly double stoichiometric;
     private readonly double ratio;
 
-    private Mixture(Fuel fuel, AirModel air, double stoichiometric, double ratio)
+    private Mixture(Fuel fuel, AirModel air, double stoichiometric, double ratio, string paramName)
     {
+        Guard.InRange(ratio, 1 / Guard.Largest, Guard.Largest, paramName);
         Fuel = fuel;
         Air = air;
         this.stoichiometric = stoichiometric;
@@ -43,11 +44,11 @@ public sealed class Mixture
     /// <param name="lambda">Lambda.</param>
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentNullException">The fuel or the air model is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="lambda"/> is the default value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="lambda"/> is the default value, or the air-fuel ratio is not from 1e-150 to 1e150.</exception>
     public static Mixture FromLambda(Fuel fuel, AirModel air, Lambda lambda)
     {
         double needed = Needed(fuel, air);
-        return new(fuel, air, needed, Guard.Positive(lambda.Si, nameof(lambda)) * needed);
+        return new(fuel, air, needed, Guard.Positive(lambda.Si, nameof(lambda)) * needed, nameof(lambda));
     }
 
     /// <summary>A mixture by its air-fuel ratio.</summary>
@@ -56,9 +57,9 @@ public sealed class Mixture
     /// <param name="ratio">Mass of air over mass of fuel.</param>
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentNullException">The fuel or the air model is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratio"/> is the default value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratio"/> is not from 1e-150 to 1e150.</exception>
     public static Mixture FromAirFuelRatio(Fuel fuel, AirModel air, AirFuelRatio ratio) =>
-        new(fuel, air, Needed(fuel, air), Guard.Positive(ratio.Si, nameof(ratio)));
+        new(fuel, air, Needed(fuel, air), Guard.Positive(ratio.Si, nameof(ratio)), nameof(ratio));
 
     /// <summary>A mixture by its equivalence ratio.</summary>
     /// <param name="fuel">The fuel.</param>
@@ -66,12 +67,12 @@ public sealed class Mixture
     /// <param name="equivalenceRatio">Fuel over the fuel that the air could burn; greater than zero.</param>
     /// <returns>The mixture.</returns>
     /// <exception cref="ArgumentNullException">The fuel or the air model is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The equivalence ratio is not greater than zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The equivalence ratio is not greater than zero, or the air-fuel ratio is not from 1e-150 to 1e150.</exception>
     public static Mixture FromEquivalenceRatio(Fuel fuel, AirModel air, Ratio equivalenceRatio)
     {
         double needed = Needed(fuel, air);
         double given = Guard.Positive(equivalenceRatio, equivalenceRatio.InSi());
-        return new(fuel, air, needed, needed / given);
+        return new(fuel, air, needed, needed / given, nameof(equivalenceRatio));
     }
 
     /// <summary>A mixture by its fuel fraction.</summary>
@@ -85,7 +86,13 @@ public sealed class Mixture
     {
         double needed = Needed(fuel, air);
         double given = Guard.InRange(fuelFraction, fuelFraction.InSi(), 0.001, 0.999, SiUnits.Ratio);
-        return new(fuel, air, needed, Combustion.AirFuelRatioFromFuelFraction(new Real(given)).Value);
+        return new(
+            fuel,
+            air,
+            needed,
+            Combustion.AirFuelRatioFromFuelFraction(new Real(given)).Value,
+            nameof(fuelFraction)
+        );
     }
 
     /// <summary>The mixture from the reading of an instrument with a fixed scale.</summary>
@@ -99,7 +106,7 @@ public sealed class Mixture
     /// not corrected here.
     /// </remarks>
     /// <exception cref="ArgumentNullException">The fuel, the air model or the display is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is the default value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is the default value, or the air-fuel ratio is not from 1e-150 to 1e150.</exception>
     public static Mixture FromDisplay(Fuel fuel, AirModel air, AirFuelDisplay display, AirFuelRatio reading)
     {
         ArgumentNullException.ThrowIfNull(display);
@@ -109,7 +116,7 @@ public sealed class Mixture
             new Real(display.ReadingAtStoichiometric.Si),
             new Real(needed)
         );
-        return new(fuel, air, needed, ratio.Value);
+        return new(fuel, air, needed, ratio.Value, nameof(reading));
     }
 
     /// <summary>What an instrument shows for this mixture.</summary>

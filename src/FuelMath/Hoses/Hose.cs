@@ -117,6 +117,7 @@ public sealed partial class Hose : FlowPart
     /// <returns>The hose.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentNullException">Standard or source is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is blank or has control characters.</exception>
     public static Hose FromDash(
         string name,
         HoseStandard standard,

@@ -29,6 +29,9 @@ internal static partial class Guard
         }
     }
 
+    /// <summary>What a number beyond <see cref="Largest"/> must be.</summary>
+    internal static string Allowed(double beyond) => double.IsFinite(beyond) ? "at most 1E+150 in size" : "finite";
+
     internal static void AllFinite(
         ReadOnlySpan<double> values,
         string what,
@@ -39,9 +42,11 @@ internal static partial class Guard
         {
             if (!(Math.Abs(values[i]) <= Largest))
             {
-                string allowed = double.IsFinite(values[i]) ? "at most 1E+150 in size" : "finite";
                 string text = values[i].ToString(CultureInfo.InvariantCulture);
-                throw new ArgumentException($"{what} must be {allowed}; at index {i} it was {text}.", paramName);
+                throw new ArgumentException(
+                    $"{what} must be {Allowed(values[i])}; at index {i} it was {text}.",
+                    paramName
+                );
             }
         }
     }

@@ -13,6 +13,7 @@ internal static class Lists
     )
         where T : class
     {
+        ArgumentNullException.ThrowIfNull(items, paramName);
         T[] all = [.. items];
         int at = Array.FindIndex(all, i => i is null);
         return at < 0

@@ -28,8 +28,8 @@ public sealed class Network
     {
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(lines);
-        NetworkNode[] allNodes = [.. nodes];
-        Line[] allLines = [.. lines];
+        NetworkNode[] allNodes = Lists.NoNulls(nodes);
+        Line[] allLines = Lists.NoNulls(lines);
         NetworkChecks.All(allNodes, allLines);
         (Nodes, Lines, Acceleration) = ([.. allNodes], [.. allLines], acceleration);
         NetworkNode[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
@@ -161,6 +161,7 @@ public sealed class Network
     /// </returns>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     public NetworkState Solve()
     {
         if (HasCases)
@@ -198,6 +199,7 @@ public sealed class Network
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="side"/> is none of the choices.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     public NetworkState Solve(ComingFrom side) =>
         !Enum.IsDefined(side)
             ? throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}.")
@@ -220,6 +222,7 @@ public sealed class Network
     /// There is none, or one is not a state that can be, or they can't be told apart; the message says which and why.
     /// </exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data in one and was not allowed to.</exception>
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     public ImmutableArray<NetworkSolution> SolveAll() => switched?.All() ?? NetworkStates.All(Plan);
 
     /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
@@ -232,6 +235,7 @@ public sealed class Network
     /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
+    /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     public NetworkState Solve(NetworkState start)
     {
         _ = plan.Like(start);

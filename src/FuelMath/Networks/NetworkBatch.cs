@@ -155,7 +155,7 @@ public sealed class NetworkBatch
     public NetworkBatch WithPump(string line, IEnumerable<PlainPump> pumps)
     {
         int i = NetworkSettings.Line(Plan, Plan.Link(line), SettingKind.Curve);
-        double[][] points = Values(pumps, p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
+        double[][] points = Values(Lists.NoNulls(pumps), p => NetworkSettings.Replacement(Plan, i, p), nameof(pumps));
         return With(
             new SettingColumn(
                 i,

@@ -106,13 +106,8 @@ public sealed class PumpBank
     {
         Guard.Name(name);
         ArgumentNullException.ThrowIfNull(pumps);
-        PlainPump[] all = [.. pumps];
+        PlainPump[] all = Lists.NoNulls(pumps);
         Guard.InRange(all.Length, 1, PlainPump.MostPumps, nameof(pumps));
-        foreach (PlainPump pump in all)
-        {
-            ArgumentNullException.ThrowIfNull(pump, nameof(pumps));
-        }
-
         return all;
     }
 }

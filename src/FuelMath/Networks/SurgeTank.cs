@@ -54,7 +54,7 @@ public sealed class SurgeTank
     public SurgeTankBalance BalanceIn(NetworkState state, IEnumerable<string> liftPumps)
     {
         ArgumentNullException.ThrowIfNull(liftPumps);
-        return Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: false);
+        return Balance(state, Lists.NoNulls(liftPumps), nameof(liftPumps), mayReturn: false);
     }
 
     /// <inheritdoc />

@@ -48,15 +48,10 @@ public sealed class Pump : FlowPart
         ArgumentNullException.ThrowIfNull(curves);
         ArgumentNullException.ThrowIfNull(fluid);
         ArgumentNullException.ThrowIfNull(source);
-        (Curves, Fluid, Source, Drive) = ([.. curves], fluid, source, PumpDrive.Direct);
+        (Curves, Fluid, Source, Drive) = ([.. Lists.NoNulls(curves)], fluid, source, PumpDrive.Direct);
         if (Curves.IsEmpty)
         {
             throw new ArgumentException("A pump needs one or more curves; none given.", nameof(curves));
-        }
-
-        foreach (PumpCurve curve in Curves)
-        {
-            ArgumentNullException.ThrowIfNull(curve, nameof(curves));
         }
 
         voltages = new(Name, Curves, source, nameof(curves));

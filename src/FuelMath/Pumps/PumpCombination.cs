@@ -84,7 +84,7 @@ public static class PumpCombination
     {
         ArgumentNullException.ThrowIfNull(curves);
         ArgumentNullException.ThrowIfNull(source);
-        PumpCurve[] all = [.. curves];
+        PumpCurve[] all = Lists.NoNulls(curves);
         if (all.Length < 2)
         {
             throw new ArgumentException($"A bank needs two or more pumps; {all.Length} given.", nameof(curves));
@@ -92,7 +92,6 @@ public static class PumpCombination
 
         foreach (PumpCurve curve in all)
         {
-            ArgumentNullException.ThrowIfNull(curve, nameof(curves));
             double volts = all[0].Voltage.InSi();
             if (!(Math.Abs(curve.Voltage.InSi() - volts) <= Guard.EdgeTolerance * volts))
             {

@@ -55,6 +55,7 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
     /// It is longer than <see cref="MostCharacters"/> or nested deeper than a cell allows: <see cref="ToCells"/> has no
     /// such limit.
     /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number in it is not finite: a sheet has no such number.</exception>
     public string ToFormula() =>
         new SpreadsheetWriter(
             _ => throw new InvalidOperationException("A formula in one cell has no other cells."),

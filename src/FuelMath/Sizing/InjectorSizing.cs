@@ -113,7 +113,7 @@ public sealed class InjectorSizing
     {
         ArgumentNullException.ThrowIfNull(candidates);
         ArgumentNullException.ThrowIfNull(idle);
-        SizedInjector[] all = [.. candidates.Select(c => Size(c, idle))];
+        SizedInjector[] all = [.. Lists.NoNulls(candidates).Select(c => Size(c, idle))];
         Guard.AtLeast(1, all.Length, "A choice (its candidates)", nameof(candidates));
         return
         [

@@ -55,7 +55,7 @@ public sealed class FuelSystem
         Fuel = fuel;
         Engine = engine;
         (Network, Layout) = (network, new SystemLayout(network));
-        Stages = [.. stages];
+        Stages = [.. Lists.NoNulls(stages)];
         Staging = staging;
         Power = power;
         Limits = limits;
@@ -218,6 +218,7 @@ public sealed class FuelSystem
     /// <param name="power">The other wiring.</param>
     /// <returns>A new system.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">It feeds a pump that the system does not have.</exception>
     public FuelSystem WithPower(PowerSupply power) =>
         new(Name, Fuel, Engine, Network, Stages, Staging, power, Limits, Source);
 
@@ -243,6 +244,14 @@ public sealed class FuelSystem
             throw new ArgumentException(
                 $"Must be one stage, or primaries and secondaries; {Stages.Length} stages given.",
                 "stages"
+            );
+        }
+
+        if (Stages.Length == 1 && Staging is not null)
+        {
+            throw new ArgumentException(
+                "A rule by which stages share the fuel needs two stages; one given.",
+                "staging"
             );
         }
 

@@ -28,7 +28,7 @@ public sealed class InjectorStage
         Discharge = discharge;
         PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
         Belief = belief;
-        Seats = [.. seats];
+        Seats = [.. Lists.NoNulls(seats)];
         if (Seats.IsEmpty)
         {
             throw new ArgumentException($"Stage '{name}' needs at least one injector; none given.", nameof(seats));
@@ -83,7 +83,7 @@ public sealed class InjectorStage
     public InjectorStage WithInjectors(IEnumerable<Injector> injectors)
     {
         ArgumentNullException.ThrowIfNull(injectors);
-        Injector[] fitted = [.. injectors];
+        Injector[] fitted = Lists.NoNulls(injectors);
         return fitted.Length == Seats.Length
             ? new(
                 Name,

@@ -141,6 +141,7 @@ public sealed class Limits
     /// <summary>The value of a limit.</summary>
     /// <param name="kind">Which limit.</param>
     /// <returns>The value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of the choices.</exception>
     public IQuantity ValueOf(LimitKind kind) =>
         kind switch
         {

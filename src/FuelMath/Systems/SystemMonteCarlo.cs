@@ -55,7 +55,7 @@ public sealed class SystemMonteCarlo
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(inputs);
-        Inputs = [.. inputs];
+        Inputs = [.. Lists.NoNulls(inputs)];
         if (Inputs.IsEmpty)
         {
             throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));

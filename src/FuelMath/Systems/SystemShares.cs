@@ -49,7 +49,7 @@ public sealed class SystemShares
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(inputs);
-        Inputs = [.. inputs];
+        Inputs = [.. Lists.NoNulls(inputs)];
         if (Inputs.IsEmpty)
         {
             throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));

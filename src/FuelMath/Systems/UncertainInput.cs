@@ -65,6 +65,7 @@ public sealed class UncertainInput
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation is out of range.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput EachInjectorFlow(Ratio standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Share(standardDeviation);
@@ -97,6 +98,7 @@ public sealed class UncertainInput
     /// <param name="source">Where it comes from.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The deviation is out of range.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static UncertainInput PumpFlow(Ratio standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Share(standardDeviation);

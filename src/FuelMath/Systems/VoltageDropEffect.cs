@@ -73,6 +73,7 @@ public sealed class VoltageDropEffect
     /// <exception cref="NoSolutionException">One of them has no state; the message says why.</exception>
     /// <exception cref="OutsideTableException">A part's data do not reach this operating point.</exception>
     /// <exception cref="UnknownPropertyException">A property of the fuel is not known; the message says which.</exception>
+    /// <exception cref="ArgumentException">The point commands widths for another number of stages.</exception>
     public static VoltageDropEffect Of(FuelSystem system, OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(system);

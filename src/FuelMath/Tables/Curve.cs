@@ -89,11 +89,11 @@ public sealed class Curve
     /// <param name="x">The abscissa.</param>
     /// <returns>The value there.</returns>
     /// <exception cref="OutsideTableException"><paramref name="x"/> lies beyond the ends and the curve refuses.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite, or so far out that the value is not.</exception>
     public double At(double x)
     {
         double at = TableChecks.Place(this.x, x, Outside, Name, Axis, nameof(x));
-        return pieces[MonotoneCubic.PieceAt(this.x, at)].At(at);
+        return TableChecks.Number(pieces[MonotoneCubic.PieceAt(this.x, at)].At(at), x, Name, nameof(x));
     }
 
     /// <summary>The slope of the curve.</summary>
@@ -133,9 +133,10 @@ public sealed class Curve
         double target = y >= low - slack && y <= high + slack ? Math.Clamp(y, low, high) : y;
         int piece = MonotoneCubic.PieceOfValue(this.y, target, rising);
         bool outside = piece == 0 || piece == x.Length;
-        return outside && (Outside != OutsideRange.Extend || pieces[piece].C1 == 0)
+        double at = MonotoneCubic.Solve(pieces[piece], target, outside ? double.NaN : x[piece] - x[piece - 1]);
+        return (outside && Outside != OutsideRange.Extend) || !double.IsFinite(at)
             ? throw new OutsideTableException(Name, $"value over {Axis}", y, low, high)
-            : MonotoneCubic.Solve(pieces[piece], target, outside ? double.NaN : x[piece] - x[piece - 1]);
+            : at;
     }
 
     /// <summary>Evaluates the curve in any scalar, without branching, for solvers.</summary>

@@ -133,13 +133,14 @@ public sealed partial class Grid
     /// <param name="second">Where on the second axis.</param>
     /// <returns>The value there.</returns>
     /// <exception cref="OutsideTableException">A place lies beyond the edges and the table refuses.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A place is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A place is not finite, or so far out that the value is not.</exception>
     public double At(double first, double second)
     {
         (int row, double alongFirst) = Find(this.first, first, FirstAxis, nameof(first));
         (int column, double alongSecond) = Find(this.second, second, SecondAxis, nameof(second));
         double here = Along(row, column, alongSecond);
-        return this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
+        double value = this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
+        return TableChecks.Number(value, first, Name, nameof(first));
     }
 
     /// <inheritdoc />
@@ -174,12 +175,12 @@ public sealed partial class Grid
         {
             for (int j = 0; j < columns; j++)
             {
-                if (!double.IsFinite(values[i, j]))
+                if (!(Math.Abs(values[i, j]) <= Guard.Largest))
                 {
                     throw new ArgumentException(
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"{name}: the values must be finite; at row {i}, column {j} it was {values[i, j]}."
+                            $"{name}: the values must be {Guard.Allowed(values[i, j])}; at row {i}, column {j} it was {values[i, j]}."
                         ),
                         nameof(values)
                     );

@@ -5,6 +5,8 @@ namespace FuelMath;
 /// <summary>One piece of a curve: a cubic in the distance from its start.</summary>
 internal readonly struct Piece
 {
+    private const double Most = 1e300;
+
     internal readonly double X0;
     internal readonly double C0;
     internal readonly double C1;
@@ -20,7 +22,9 @@ internal readonly struct Piece
         C3 = c3;
     }
 
-    internal bool IsFinite => double.IsFinite(C0) && double.IsFinite(C1) && double.IsFinite(C2) && double.IsFinite(C3);
+    /// <summary>Whether what follows from it, and the slope of that, are numbers.</summary>
+    internal bool IsFinite =>
+        Math.Abs(C0) <= Most && Math.Abs(C1) <= Most && Math.Abs(C2) <= Most && Math.Abs(C3) <= Most;
 
     /// <summary>The same piece with its axis multiplied: the value at x is then at factor times x.</summary>
     internal Piece Stretched(double factor) =>

@@ -23,14 +23,26 @@ internal static class TableChecks
     /// <summary>Whether points pass all checks of a curve, so that no message is needed.</summary>
     internal static bool MakeACurve(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
-        bool fine = x.Length >= 2 && x.Length == y.Length && double.IsFinite(x[0]) && double.IsFinite(x[^1]);
+        bool fine = x.Length >= 2 && x.Length == y.Length && IsSmall(x[0]) && IsSmall(x[^1]);
         for (int i = 0; fine && i < x.Length; i++)
         {
-            fine = double.IsFinite(y[i]) && (i == 0 || x[i] > x[i - 1]);
+            fine = IsSmall(y[i]) && (i == 0 || x[i] > x[i - 1]);
         }
 
         return fine;
     }
+
+    /// <summary>What a table says at a place; far out on a straight end it would not be a number.</summary>
+    internal static double Number(double result, double place, string table, string paramName) =>
+        double.IsFinite(result)
+            ? result
+            : throw Guard.OutOfRange(
+                place,
+                $"so near to the data of '{table}' that it has a finite value there",
+                paramName
+            );
+
+    private static bool IsSmall(double number) => Math.Abs(number) <= Guard.Largest;
 
     internal static void Axis(double[] values, int minimum, string what, string paramName)
     {

@@ -40,6 +40,7 @@ public sealed class EverydayDecayTest
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Bulk modulus or density is not known at the temperature.</exception>
+    /// <exception cref="NoSolutionException">The numbers are so far apart that the rate or its uncertainty is not finite.</exception>
     public EverydayDecayTest(
         Fuel fuel,
         Volume fuelVolume,

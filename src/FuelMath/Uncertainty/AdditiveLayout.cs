@@ -36,8 +36,8 @@ public sealed class AdditiveLayout
         ArgumentNullException.ThrowIfNull(rows);
         ArgumentNullException.ThrowIfNull(columns);
         ArgumentNullException.ThrowIfNull(values);
-        ImmutableArray<string> rowOf = [.. rows];
-        ImmutableArray<string> columnOf = [.. columns];
+        ImmutableArray<string> rowOf = [.. Lists.NoNulls(rows)];
+        ImmutableArray<string> columnOf = [.. Lists.NoNulls(columns)];
         double[] all = [.. values];
         LayoutChecks.Check(rowOf, columnOf, all);
         (Rows, Columns) = ([.. rowOf.Distinct()], [.. columnOf.Distinct()]);

@@ -42,6 +42,7 @@ public sealed class FittedLine
         (X, Y, Weights, IsThroughOrigin) = ([.. x], [.. y], [.. weights], origin);
         LineChecks.Check(X.AsSpan(), Y.AsSpan(), Weights.AsSpan(), origin);
         fit = LineFit.Of(X.AsSpan(), Y.AsSpan(), Weights.AsSpan(), origin);
+        LineChecks.Sound(fit, nameof(x));
     }
 
     private FittedLine(FittedLine line, double least)
@@ -119,26 +120,26 @@ public sealed class FittedLine
     /// The same line with a known lower limit of the scatter, for example from the resolution of the instrument, which
     /// equal readings do not show. Standard errors, intervals and tests use it where the readings scatter less.
     /// </summary>
-    /// <param name="deviation">The least standard deviation of a reading of weight one; zero or more.</param>
+    /// <param name="deviation">The least standard deviation of a reading of weight one; from zero to 1e100.</param>
     /// <returns>The line.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="deviation"/> is negative or not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="deviation"/> is outside its range.</exception>
     public FittedLine WithLeastDeviation(double deviation) =>
-        new(this, Guard.InRange(Guard.Finite(deviation), 0, double.MaxValue, nameof(deviation)));
+        new(this, Guard.InRange(Guard.Finite(deviation), 0, LineChecks.Most, nameof(deviation)));
 
     /// <summary>The line at an abscissa.</summary>
     /// <param name="x">The abscissa; finite.</param>
     /// <returns>The value.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
-    public double At(double x) => fit.CenterY + (fit.Slope * (Guard.Finite(x) - fit.CenterX));
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite, or too far from the readings.</exception>
+    public double At(double x) => LineChecks.Near(fit.CenterY + (fit.Slope * (Guard.Finite(x) - fit.CenterX)), x);
 
     /// <summary>The standard error of the line at an abscissa; not that of a single reading there.</summary>
     /// <param name="x">The abscissa; finite.</param>
     /// <returns>The standard error.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite, or too far from the readings.</exception>
     public double StandardErrorAt(double x)
     {
         double u = Guard.Finite(x) - fit.CenterX;
-        return ResidualStandardDeviation * Math.Sqrt(fit.CenterVariance + (u * u / fit.Sxx));
+        return LineChecks.Near(ResidualStandardDeviation * Math.Sqrt(fit.CenterVariance + (u * u / fit.Sxx)), x);
     }
 
     /// <summary>The range that holds the true line at an abscissa: a point of the confidence band.</summary>
@@ -162,15 +163,12 @@ public sealed class FittedLine
     /// <returns>The abscissa.</returns>
     /// <exception cref="NoSolutionException">The line is level, or was fitted through the origin.</exception>
     public double ZeroCrossing() =>
-        IsThroughOrigin || fit.Slope == 0
-            ? throw new NoSolutionException(
+        !IsThroughOrigin && LineChecks.IsNear(fit.CenterX - (fit.CenterY / fit.Slope))
+            ? fit.CenterX - (fit.CenterY / fit.Slope)
+            : throw Guard.NoSolution(
                 "where a line crosses zero",
-                "It is level, or it was made to pass through the origin.",
-                "",
-                double.NaN,
-                0
-            )
-            : fit.CenterX - (fit.CenterY / fit.Slope);
+                "It is level, or it was made to pass through the origin."
+            );
 
     /// <summary>
     /// The standard error of the crossing by the law of propagation: valid only where the slope is well known.
@@ -181,7 +179,16 @@ public sealed class FittedLine
     /// <see cref="ZeroInterval"/>.
     /// </remarks>
     /// <exception cref="NoSolutionException">There is no crossing.</exception>
-    public double ZeroStandardError() => Math.Abs(StandardErrorAt(ZeroCrossing()) / fit.Slope);
+    public double ZeroStandardError()
+    {
+        double error = Math.Abs(StandardErrorAt(ZeroCrossing()) / fit.Slope);
+        return LineChecks.IsNear(error)
+            ? error
+            : throw Guard.NoSolution(
+                "where a line crosses zero",
+                "It is so nearly level that the error is not finite."
+            );
+    }
 
     /// <summary>The range that holds the true crossing, by Fieller's theorem: exact for normal scatter.</summary>
     /// <param name="confidence">Confidence level; 50 % to 99.99 %.</param>
@@ -198,12 +205,9 @@ public sealed class FittedLine
         double rest = 1 - (reach * reach / fit.Sxx);
         if (!(rest > 0))
         {
-            throw new NoSolutionException(
+            throw Guard.NoSolution(
                 "a finite interval for where a line crosses zero",
-                "Its slope does not differ from zero at this confidence: take more readings, farther apart.",
-                "",
-                double.NaN,
-                0
+                "Its slope does not differ from zero at this confidence: take more readings, farther apart."
             );
         }
 

@@ -25,6 +25,39 @@ internal static class LineChecks
         NotAllTheSame(x, origin, nameof(x));
     }
 
+    /// <summary>The greatest number of a line: its squares are still numbers.</summary>
+    internal const double Most = 1e100;
+
+    /// <summary>A line by whose numbers one can divide, and whose squares are numbers.</summary>
+    internal static void Sound(LineFit fit, string paramName)
+    {
+        bool isSound =
+            IsNear(fit.CenterX)
+            && IsNear(fit.CenterY)
+            && IsNear(fit.Slope)
+            && IsNear(fit.Sxx)
+            && fit.Sxx >= 1 / Most / Most
+            && IsNear(fit.TotalWeight)
+            && IsNear(fit.CenterVariance)
+            && IsNear(fit.Deviation)
+            && double.IsFinite(fit.RSquared);
+        if (!isSound)
+        {
+            throw new ArgumentException(
+                "Readings and weights must be of such sizes that the line, its scatter and their squares are numbers.",
+                paramName
+            );
+        }
+    }
+
+    internal static bool IsNear(double number) => Math.Abs(number) <= Most;
+
+    /// <summary>What a line says at an abscissa; far from its readings it would not be a number.</summary>
+    internal static double Near(double result, double x) =>
+        Math.Abs(result) <= Most * Most
+            ? result
+            : throw Guard.OutOfRange(x, "so near to the readings that the line is a number there", nameof(x));
+
     internal static void SameCount(int expected, int count, string paramName)
     {
         if (count != expected)

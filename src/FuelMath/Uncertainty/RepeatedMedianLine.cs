@@ -40,6 +40,10 @@ public sealed class RepeatedMedianLine
         Intercept = Averages.Median([.. xs.Select((at, i) => ys[i] - (Slope * at))]);
         Residuals = [.. xs.Select((at, i) => ys[i] - (Intercept + (Slope * at)))];
         StandardDeviation = DeviationOfMedian * Averages.Median([.. Residuals.Select(Math.Abs)]);
+        if (!(double.IsFinite(Slope) && double.IsFinite(Intercept) && Residuals.All(double.IsFinite)))
+        {
+            throw new ArgumentException("Abscissas must be so far apart that the slopes are finite.", nameof(x));
+        }
     }
 
     /// <summary>The slope.</summary>

@@ -7,11 +7,6 @@ namespace FuelMath.Tests.Calls;
 /// <summary>Which members are called, and what may come of a call.</summary>
 internal static class CallRules
 {
-    /// <summary>
-    /// Types that are not looked at: tables and fitted lines, whose plain numbers may overflow at the ends of a double.
-    /// </summary>
-    private static readonly string[] Apart = ["Curve", "Grid", "FittedLine", "RepeatedMedianLine"];
-
     private const int Looked = 50;
 
     /// <summary>All but members that write files.</summary>
@@ -19,8 +14,7 @@ internal static class CallRules
         !method.DeclaringType!.ContainsGenericParameters
         && !method.DeclaringType.IsSubclassOf(typeof(Exception))
         && !method.Name.Contains("File", StringComparison.Ordinal)
-        && method.DeclaringType != typeof(object)
-        && !Apart.Contains(method.DeclaringType.Name);
+        && method.DeclaringType != typeof(object);
 
     /// <summary>Whether what was thrown is documented, or comes from the unit library, which refuses an infinite SI number.</summary>
     internal static bool MayThrow(MethodBase method, Exception thrown) =>

@@ -15,6 +15,8 @@ internal sealed class Caller(int seed)
 {
     private const int MostOfAType = 24;
     private const int MostAttempts = 3;
+    private const int MostNames = 100;
+    private const int LongestName = 20;
 
     private static readonly double[] Extreme =
     [
@@ -52,6 +54,7 @@ internal sealed class Caller(int seed)
 
     private readonly Random random = new(seed);
     private readonly Dictionary<Type, List<object>> pool = [];
+    private readonly List<string> names = [];
     private double extremes;
 
     /// <summary>Adds an object and all that its public properties lead to.</summary>
@@ -76,7 +79,9 @@ internal sealed class Caller(int seed)
                 {
                     try
                     {
-                        Keep(property.GetValue(value), depth - 1);
+                        object? held = property.GetValue(value);
+                        Keep(held, depth - 1);
+                        KeepName(held as string);
                     }
                     catch (TargetInvocationException)
                     {
@@ -99,6 +104,14 @@ internal sealed class Caller(int seed)
         }
     }
 
+    private void KeepName(string? name)
+    {
+        if (name is { Length: > 0 and <= LongestName } && names.Count < MostNames && !names.Contains(name))
+        {
+            names.Add(name);
+        }
+    }
+
     /// <summary>Calls a method some times, with ordinary arguments first.</summary>
     internal IEnumerable<CallOutcome> Call(MethodBase method, int times)
     {
@@ -118,7 +131,20 @@ internal sealed class Caller(int seed)
         }
     }
 
-    private CallOutcome? Try(MethodBase method, MethodBase closed)
+    /// <summary>Calls a method with ordinary arguments, and a null among the elements of one list.</summary>
+    internal IEnumerable<CallOutcome> CallWithNullIn(MethodBase method, int parameter, int times)
+    {
+        extremes = 0;
+        for (int i = 0; i < times; i++)
+        {
+            if (Try(method, method, parameter) is { } outcome)
+            {
+                yield return outcome;
+            }
+        }
+    }
+
+    private CallOutcome? Try(MethodBase method, MethodBase closed, int withNull = -1)
     {
         object? target = null;
         if (
@@ -138,7 +164,11 @@ internal sealed class Caller(int seed)
         object?[] arguments = new object?[parameters.Length];
         for (int i = 0; i < parameters.Length; i++)
         {
-            if (!Make(parameters[i].ParameterType, 0, out arguments[i]))
+            if (i == withNull)
+            {
+                arguments[i] = WithNull(parameters[i].ParameterType);
+            }
+            else if (!Make(parameters[i].ParameterType, 0, out arguments[i]))
             {
                 return null;
             }
@@ -160,6 +190,17 @@ internal sealed class Caller(int seed)
         {
             return new(method, arguments, null, thrown);
         }
+    }
+
+    /// <summary>A list of an object, where one can be made, and a null.</summary>
+    private object WithNull(Type list)
+    {
+        Type element = Element(list)!;
+        Array items = Make(element, 1, out object? one)
+            ? Array.CreateInstance(element, 2)
+            : Array.CreateInstance(element, 1);
+        items.SetValue(one, 0);
+        return InList(list, element, items);
     }
 
     private static MethodBase? Closed(MethodBase method)
@@ -253,7 +294,7 @@ internal sealed class Caller(int seed)
             : plain == typeof(ulong) ? (ulong)random.Next(9)
             : plain == typeof(bool) ? random.Next(2) == 0
             : plain == typeof(char) ? One(new[] { 'a', ',', '\n' })
-            : plain == typeof(string) ? One(Texts)
+            : plain == typeof(string) ? Text()
             : plain == typeof(DateOnly) ? new DateOnly(2026, 11, 20)
             : plain == typeof(CancellationToken) ? default(CancellationToken)
             : plain == typeof(Real) ? new Real(Number())
@@ -306,6 +347,8 @@ internal sealed class Caller(int seed)
         return Build(plain, depth, out value) || (known is not null && Make(plain, 2, out value));
     }
 
+    private string Text() => names.Count > 0 && random.Next(2) == 0 ? names[random.Next(names.Count)] : One(Texts);
+
     private object Choice(Type type)
     {
         Array all = Enum.GetValues(type);
@@ -335,7 +378,8 @@ internal sealed class Caller(int seed)
         return true;
     }
 
-    private static Type? Element(Type type) =>
+    /// <summary>What the elements of a list are; null for what is no list.</summary>
+    internal static Type? Element(Type type) =>
         type.IsArray ? type.GetElementType()
         : type.IsGenericType
         && type.GetGenericTypeDefinition() is var whole
@@ -374,16 +418,18 @@ internal sealed class Caller(int seed)
             Array.Sort((double[])items);
         }
 
-        value =
-            type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>)
-                ? typeof(ImmutableArray)
-                    .GetMethods()
-                    .Single(m => m.Name == "Create" && m.GetParameters() is [{ ParameterType.IsArray: true }])
-                    .MakeGenericMethod(element)
-                    .Invoke(null, [items])
-                : items;
+        value = InList(type, element, items);
         return true;
     }
+
+    private static object InList(Type type, Type element, Array items) =>
+        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>)
+            ? typeof(ImmutableArray)
+                .GetMethods()
+                .Single(m => m.Name == "Create" && m.GetParameters() is [{ ParameterType.IsArray: true }])
+                .MakeGenericMethod(element)
+                .Invoke(null, [items])!
+            : items;
 
     /// <summary>By one of the public ways to make it.</summary>
     private bool Build(Type type, int depth, out object? value)

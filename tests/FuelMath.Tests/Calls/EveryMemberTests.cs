@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Reflection;
-using FuelMath.Tests.Documents;
 using FuelMath.Tests.House;
 using Xunit.Abstractions;
 
@@ -32,21 +31,7 @@ public sealed class EveryMemberTests(ITestOutputHelper output)
     public void Members_WithAnyArguments_ThrowWhatTheyDocumentAndReturnNumbers()
     {
         int seed = Seed;
-        var caller = new Caller(seed);
-        foreach (string name in new[] { "time-trial-car", "training-stand", "circuit-car" })
-        {
-            FuelSystem system = SystemDocument.Read(TestFiles.System(name));
-            OperatingPoint[] points = [.. OperatingListDocument.Read(TestFiles.Points(name))];
-            caller.Keep(system);
-            foreach (OperatingPoint point in points.Take(3))
-            {
-                caller.Keep(point);
-                caller.Keep(system.Solve(point));
-            }
-
-            caller.Keep(new SystemAssessment(system, points));
-        }
-
+        var caller = Bundled.Caller(seed);
         int calls = 0;
         int refused = 0;
         HashSet<MethodBase> reached = [];

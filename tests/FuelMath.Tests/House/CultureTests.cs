@@ -5,7 +5,7 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace FuelMath.Tests.House;
 
 /// <summary>
-/// No text of the library hangs on the machine's culture. The analyzers see calls without a culture, but neither numbers in
+/// No text of the library, of the packages beside it or of the sample hangs on the machine's culture. The analyzers see calls without a culture, but neither numbers in
 /// interpolated strings nor numbers that are added to a string.
 /// </summary>
 public sealed class CultureTests
@@ -13,7 +13,7 @@ public sealed class CultureTests
     [Fact]
     public void NoInterpolatedText_FormatsANumberByTheMachinesCulture() =>
         Offenders.None(
-            from found in SourceCode.Nodes<InterpolatedStringExpressionSyntax>()
+            from found in Nodes<InterpolatedStringExpressionSyntax>()
             where found.Model.GetTypeInfo(found.Node).ConvertedType?.SpecialType == SpecialType.System_String
             from hole in found.Node.Contents.OfType<InterpolationSyntax>()
             let type = found.Model.GetTypeInfo(hole.Expression).Type
@@ -24,7 +24,7 @@ public sealed class CultureTests
     [Fact]
     public void NoText_GainsANumberByAddition() =>
         Offenders.None(
-            from found in SourceCode.Nodes<BinaryExpressionSyntax>()
+            from found in Nodes<BinaryExpressionSyntax>()
             where found.Node.IsKind(SyntaxKind.AddExpression)
             where found.Model.GetTypeInfo(found.Node).Type?.SpecialType == SpecialType.System_String
             from side in new[] { found.Node.Left, found.Node.Right }
@@ -32,6 +32,18 @@ public sealed class CultureTests
             where HangsOnCulture(type)
             select $"{SourceCode.Place(side)}: {side} is a {type}"
         );
+
+    [Fact]
+    public void WhatTextsAreMadeOf_IsKnownByItsType() =>
+        Offenders.None(
+            from found in Nodes<InterpolationSyntax>()
+            let type = found.Model.GetTypeInfo(found.Node.Expression).Type
+            where type is null or IErrorTypeSymbol
+            select $"{SourceCode.Place(found.Node)}: {found.Node.Expression}"
+        );
+
+    private static IEnumerable<(T Node, SemanticModel Model)> Nodes<T>()
+        where T : SyntaxNode => SourceCode.Nodes<T>().Concat(SourceBesideTheLibrary.Nodes<T>());
 
     /// <summary>
     /// Numbers and quantities of the unit library. An unsigned number is written alike everywhere, and so is a count; whole

@@ -8,7 +8,7 @@ namespace FuelMath.Tests.House;
 /// <summary>The library's source, parsed and bound once for all house tests.</summary>
 internal static class SourceCode
 {
-    private const string ImplicitUsings = """
+    internal const string ImplicitUsings = """
         global using System;
         global using System.Collections.Generic;
         global using System.IO;

@@ -177,7 +177,7 @@ public sealed class PumpTests
             "curves",
             () => new Pump("p", null!, StandardFuels.NHeptane, PumpKnots.Source)
         );
-        Assert.Throws<ArgumentNullException>(
+        Assert.Throws<ArgumentException>(
             "curves",
             () => new Pump("p", [null!], StandardFuels.NHeptane, PumpKnots.Source)
         );

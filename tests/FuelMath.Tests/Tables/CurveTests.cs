@@ -252,8 +252,9 @@ public sealed class CurveTests
             [0, 1],
             [double.PositiveInfinity, 1]
         );
+        Refuses("y", "pump: the values must be at most 1E+150 in size; at index 1 it was 2E+150.", [0, 1], [0, 2e150]);
         Refuses("y", "pump: must have as many values as places, 3; it has 2.", [0, 1, 2], [0, 1]);
-        Refuses("y", "pump: the slopes must be finite; near index 0 they are not.", [0, 1e-300], [0, 1e300]);
+        Refuses("y", "pump: the slopes must be finite; near index 0 they are not.", [0, 1e-300], [0, 1e100]);
         Assert.StartsWith(
             "Must be Refuse, HoldEnds or Extend; it was 7.",
             Assert.Throws<ArgumentOutOfRangeException>(() => Of([0, 1], [0, 1], (OutsideRange)7)).Message,

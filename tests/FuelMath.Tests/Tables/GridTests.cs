@@ -113,6 +113,14 @@ public sealed class GridTests
         double[,] bad = new double[3, 4];
         bad[1, 2] = double.NaN;
         Refuses("values", "dead time: the values must be finite; at row 1, column 2 it was NaN.", First, Second, bad);
+        bad[1, 2] = -2e150;
+        Refuses(
+            "values",
+            "dead time: the values must be at most 1E+150 in size; at row 1, column 2 it was -2E+150.",
+            First,
+            Second,
+            bad
+        );
     }
 
     [Fact]

@@ -1,0 +1,51 @@
+using UnitsNet;
+
+namespace FuelMath.Tests.Calls;
+
+/// <summary>Objects that neither a bundled system leads to nor the caller makes by itself; the numbers are invented.</summary>
+internal static class Samples
+{
+    internal static void KeepIn(Caller caller)
+    {
+        caller.Keep(Formulas.FormulaCatalogue.All);
+        caller.Keep(
+            new MixtureObservation(
+                "cruise",
+                Duration.FromMilliseconds(40),
+                Lambda.Stoichiometric,
+                new AbsolutePressure(Pressure.FromBars(0.5)),
+                new AbsolutePressure(Pressure.FromBars(1)),
+                [Pressure.FromBars(3)],
+                Temperature.FromDegreesCelsius(40),
+                ElectricPotential.FromVolts(14),
+                [
+                    BankReading.FromCorrection(
+                        1,
+                        [Duration.FromMilliseconds(4)],
+                        Ratio.FromDecimalFractions(1.05),
+                        Ratio.FromPercent(1)
+                    ),
+                ]
+            )
+        );
+        PlainPump pump = PlainPump.Straight(
+            [
+                new PlainPumpPoint(VolumeFlow.FromLitersPerHour(0), Pressure.FromBars(6)),
+                new PlainPumpPoint(VolumeFlow.FromLitersPerHour(200), Pressure.FromBars(2)),
+            ],
+            OutsideRange.Extend
+        );
+        Network network = new Network(
+            [
+                NetworkNode.FixedPressure("tank", default, default),
+                NetworkNode.FixedPressure("rail", new GaugePressure(Pressure.FromBars(3)), default),
+            ],
+            [new Line("pump", "tank", "rail", pump)]
+        ).At(
+            new NetworkConditions(Density.FromKilogramsPerCubicMeter(740), DynamicViscosity.FromMillipascalSeconds(0.5))
+        );
+        caller.Keep(pump);
+        caller.Keep(network);
+        caller.Keep(new NetworkBatch(network, 2));
+    }
+}
