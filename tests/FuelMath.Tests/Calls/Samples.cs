@@ -1,3 +1,4 @@
+using FuelMath.Formulas;
 using UnitsNet;
 
 namespace FuelMath.Tests.Calls;
@@ -7,7 +8,7 @@ internal static class Samples
 {
     internal static void KeepIn(Caller caller)
     {
-        caller.Keep(Formulas.FormulaCatalogue.All);
+        caller.Keep(FormulaCatalogue.All);
         caller.Keep(
             new MixtureObservation(
                 "cruise",
