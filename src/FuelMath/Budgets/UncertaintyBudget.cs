@@ -113,6 +113,7 @@ public sealed partial class UncertaintyBudget
     {
         ArgumentNullException.ThrowIfNull(formula);
         BudgetInput[] given = Lists.NoNulls(inputs);
+        correlations = Lists.NoNulls(correlations);
         string[] wanted = [.. formula.Arguments.Select(a => a.Name)];
         if (!given.Select(i => i.Name).Order().SequenceEqual(wanted.Order()))
         {

@@ -140,6 +140,9 @@ public sealed class Strainer : FlowPart
         );
     }
 
+    /// <inheritdoc />
+    public override string ToString() => Name;
+
     private double GreatestFlowSi(double density, double viscosity) =>
         GreatestReynolds * flowPerReynolds * viscosity / density;
 }

@@ -26,7 +26,10 @@ public static partial class Friction
         where T : struct, IScalar<T> =>
         FactorAboveLaminar(reynolds, KeptColebrookFactor(T.Max(reynolds, T.Of(TurbulentFrom)), rough, ref root));
 
-    /// <summary>The factor in any regime with a root that a solver keeps.</summary>
+    /// <summary>
+    /// The factor in any regime with a root that a solver keeps. Source: [White-2003] section 6.4; [Colebrook-1939];
+    /// [Common-practice] the straight passage.
+    /// </summary>
     /// <inheritdoc cref="KeptColebrookFactor" />
     [MethodImpl(Inline)]
     internal static T Factor<T>(T reynolds, T relativeRoughness, ref T root)

@@ -16,7 +16,6 @@ public readonly struct LineHandle
 
     internal int Index { get; }
 
-    /// <summary>Gives the name.</summary>
-    /// <returns>The name.</returns>
-    public override string ToString() => Name;
+    /// <inheritdoc />
+    public override string ToString() => Names is null ? "no line" : Name;
 }

@@ -72,6 +72,7 @@ public sealed class NetworkBuffer
     /// <inheritdoc cref="PressureAt(string)" />
     /// <param name="node">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
     public GaugePressure PressureAt(NodeHandle node) => PressureOf(Plan.Names.Node(node));
 
     /// <summary>The pressure of a node, where it is determined.</summary>
@@ -86,6 +87,7 @@ public sealed class NetworkBuffer
     /// <param name="node">Its handle.</param>
     /// <param name="pressure">The pressure; without meaning where there is none.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
     public bool TryPressureAt(NodeHandle node, out GaugePressure pressure) =>
         TryPressureOf(Plan.Names.Node(node), out pressure);
 
@@ -99,6 +101,7 @@ public sealed class NetworkBuffer
     /// <inheritdoc cref="FlowIn(string)" />
     /// <param name="line">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
     public VolumeFlow FlowIn(LineHandle line) => FlowOf(Plan.Names.Line(line));
 
     /// <summary>The condition of a link.</summary>
@@ -111,6 +114,7 @@ public sealed class NetworkBuffer
     /// <inheritdoc cref="ConditionOf(string)" />
     /// <param name="line">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
+    /// <exception cref="InvalidOperationException">There is no state.</exception>
     public LinkCondition ConditionOf(LineHandle line) => Filled.Notes.Conditions[Plan.Names.Line(line)];
 
     /// <summary>Copies the state.</summary>

@@ -35,12 +35,12 @@ internal sealed class NetworkNames
     /// <inheritdoc cref="Node(string)" />
     /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
     internal int Node(NodeHandle node) =>
-        ReferenceEquals(node.Names, this) ? node.Index : throw Foreign(node.ToString(), nameof(node));
+        ReferenceEquals(node.Names, this) ? node.Index : throw Foreign(node.Name, nameof(node));
 
     /// <inheritdoc cref="Line(string)" />
     /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
     internal int Line(LineHandle line) =>
-        ReferenceEquals(line.Names, this) ? line.Index : throw Foreign(line.ToString(), nameof(line));
+        ReferenceEquals(line.Names, this) ? line.Index : throw Foreign(line.Name, nameof(line));
 
     /// <summary>Whether another network has the same names in the same order.</summary>
     internal bool IsLike(NetworkNames other) =>

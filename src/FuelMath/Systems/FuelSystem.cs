@@ -247,17 +247,12 @@ public sealed class FuelSystem
             );
         }
 
-        if (Stages.Length == 1 && Staging is not null)
+        if (Stages.Length == 2 != Staging is not null)
         {
             throw new ArgumentException(
-                "A rule by which stages share the fuel needs two stages; one given.",
+                $"Two stages need a rule by which they share the fuel, and one has none; {Stages.Length} given, {(Staging is null ? "without" : "with")} one.",
                 "staging"
             );
-        }
-
-        if (Stages.Length == 2 && Staging is null)
-        {
-            throw new ArgumentException("Two stages need a rule by which they share the fuel; none given.", "staging");
         }
 
         if (Stages.Length == 2 && Stages[0].Name == Stages[1].Name)

@@ -56,7 +56,7 @@ internal static class LineChecks
     internal static double Near(double result, double x) =>
         Math.Abs(result) <= Most * Most
             ? result
-            : throw Guard.OutOfRange(x, "so near to the readings that the line is a number there", nameof(x));
+            : throw Guard.OutOfRange(x, "so near to the readings that the line is a number there");
 
     internal static void SameCount(int expected, int count, string paramName)
     {

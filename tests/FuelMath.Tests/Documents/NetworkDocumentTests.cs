@@ -222,7 +222,7 @@ public sealed class NetworkDocumentTests
         "\"pipe\": {",
         "\"tube\": {",
         "$.lines[0].tube",
-        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"pump\", \"regulator\", "
+        "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"strainer\", \"pump\", \"regulator\", "
             + "\"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", "
             + "\"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", "
             + "\"nozzle\", \"injectorDraw\", \"switch\"."

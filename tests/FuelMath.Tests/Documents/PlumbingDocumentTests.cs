@@ -121,7 +121,7 @@ public sealed class PlumbingDocumentTests
     public void Write_AnOwnPart_IsRefusedByLine() =>
         Words.Refused<ArgumentException>(
             null!,
-            "A document can't hold the part of line 'by the way', a CustomPart: it holds \"hose\", \"fitting\", \"filter\", \"pump\", "
+            "A document can't hold the part of line 'by the way', a CustomPart: it holds \"hose\", \"fitting\", \"filter\", \"strainer\", \"pump\", "
                 + "\"regulator\", \"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", \"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", \"nozzle\", \"injectorDraw\".",
             () => _ = SystemDocument.Write(With(PlumbingParts.Own()))
         );

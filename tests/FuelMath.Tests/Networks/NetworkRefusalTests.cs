@@ -114,7 +114,7 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Constructor_NullNode_IsRefused() =>
         Assert.StartsWith(
-            "A node or line is null.",
+            "Must not contain null; it does at index 1.",
             Assert
                 .Throws<ArgumentException>(() =>
                     OwnLine.Network(
