@@ -5,7 +5,7 @@ namespace FuelMath.Examples;
 
 public sealed class CustomPartExamples
 {
-    private static readonly NetworkConditions Petrol = new(
+    private static readonly NetworkConditions Warm = new(
         Density.FromKilogramsPerCubicMeter(740),
         DynamicViscosity.FromMillipascalSeconds(0.45)
     );
@@ -34,7 +34,7 @@ public sealed class CustomPartExamples
             ],
             [new Line("damper", "supply", "rail", Plate)]
         );
-        GaugePressure rail = network.Solve(Petrol).PressureAt("rail");
+        GaugePressure rail = network.Solve(Warm).PressureAt("rail");
         #endregion
 
         // 4e11 x 4.5e-4 x 2.5e-5 + 3e9 x 740 x 2.5e-5^2 = 4500 + 1387.5 Pa.
@@ -57,7 +57,7 @@ public sealed class CustomPartExamples
             new DataSource("Workshop-class", "cooler of the circuit car")
         );
 
-        Pressure inPetrol = cooler.LossAt(VolumeFlow.FromLitersPerHour(100), Petrol.Density, Petrol.Viscosity);
+        Pressure inGasoline = cooler.LossAt(VolumeFlow.FromLitersPerHour(100), Warm.Density, Warm.Viscosity);
         #endregion
 
         // As much as 100 x (1.0/760) / (0.45/740) = 216.4 L/h in the bench fluid, by 740 (100/216.4)^2 / 760.
@@ -68,6 +68,6 @@ public sealed class CustomPartExamples
                 DynamicViscosity.FromMillipascalSeconds(1.0)
             )
             .Kilopascals;
-        Assert.Equal(there * 740 / 760 * Math.Pow(0.45 / 740 * 760, 2), inPetrol.Kilopascals, 1e-9);
+        Assert.Equal(there * 740 / 760 * Math.Pow(0.45 / 740 * 760, 2), inGasoline.Kilopascals, 1e-9);
     }
 }

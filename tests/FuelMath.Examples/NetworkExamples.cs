@@ -30,11 +30,11 @@ public sealed class NetworkExamples
                 VolumeFlow.FromLitersPerHour(100),
                 linearLoss: Pressure.FromKilopascals(kilopascals),
                 quadraticLoss: Pressure.Zero,
-                Petrol.Density,
-                Petrol.Viscosity
+                Warm.Density,
+                Warm.Viscosity
             );
             Line[] lines = [new("first", "tank", "rail", pump), second, new("load", "rail", "tank", load)];
-            return new FuelMath.Network(nodes, lines).At(Petrol);
+            return new FuelMath.Network(nodes, lines).At(Warm);
         }
 
         NetworkState heavy = Loaded(100).Solve(); // 250 kPa with one pump: the second joins, 333 kPa
@@ -53,7 +53,7 @@ public sealed class NetworkExamples
         );
     }
 
-    private static readonly NetworkConditions Petrol = new(
+    private static readonly NetworkConditions Warm = new(
         Density.FromKilogramsPerCubicMeter(740),
         DynamicViscosity.FromMillipascalSeconds(0.5)
     );
@@ -69,8 +69,8 @@ public sealed class NetworkExamples
             VolumeFlow.FromLitersPerHour(100),
             linearLoss: Pressure.Zero,
             quadraticLoss: Pressure.FromKilopascals(100),
-            Petrol.Density,
-            Petrol.Viscosity
+            Warm.Density,
+            Warm.Viscosity
         );
         FuelMath.Network network = new FuelMath.Network(
             [
@@ -79,7 +79,7 @@ public sealed class NetworkExamples
                 NetworkNode.FixedPressure("high tank", new GaugePressure(Pressure.FromKilopascals(320)), Length.Zero),
             ],
             [new Line("pump", "tank", "outlet", humped), new Line("line", "outlet", "high tank", rising)]
-        ).At(Petrol);
+        ).At(Warm);
 
         #region Hump
         foreach (NetworkSolution solution in network.SolveAll())
@@ -180,11 +180,11 @@ public sealed class NetworkExamples
                 Pipe("link between the rails", "left rail", "right rail", Length.FromMeters(0.3)),
             ]
         );
-        var petrol = new NetworkConditions(
+        var gasoline = new NetworkConditions(
             Density.FromKilogramsPerCubicMeter(740),
             DynamicViscosity.FromMillipascalSeconds(0.5)
         );
-        NetworkState state = network.Solve(petrol);
+        NetworkState state = network.Solve(gasoline);
 
         VolumeFlow left = state.FlowIn("left branch"); // the shorter way takes the larger part of 120 L/h
         VolumeFlow across = state.FlowIn("link between the rails");

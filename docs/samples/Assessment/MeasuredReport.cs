@@ -52,7 +52,7 @@ internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWri
             }
         }
 
-        to.Heading("Lambda of each cylinder with the measured injectors, if the controller keeps assuming the rating");
+        to.Heading("Lambda of each chamber with the measured injectors, if the controller keeps assuming the rating");
         var lambdas = new Table([
             "point",
             "asked for",
@@ -90,7 +90,7 @@ internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWri
             "  Uncorrected at every point, also where a sensor would hold the mean: the sensor takes away what it sees,"
         );
         to.WriteLine(
-            "  within its limits, but not what one cylinder differs from the others. A sensor that fails leaves all of it."
+            "  within its limits, but not the difference of one chamber from the others. A sensor that fails leaves all of it."
         );
         to.WriteLine(
             "  A predicted lambda is never clearance to load an engine: verify with a sensor at light load first."

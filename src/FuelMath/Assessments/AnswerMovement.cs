@@ -45,7 +45,7 @@ public sealed class AnswerMovement
     public Ratio? Movement { get; }
 
     /// <summary>
-    /// Whether the estimate alone can reverse the judgement: the limit lies between the answer and that at an end, or
+    /// Whether the estimate alone can reverse the judgment: the limit lies between the answer and that at an end, or
     /// an end has no answer.
     /// </summary>
     public bool TurnsJudgement => Weight >= 1;

@@ -30,7 +30,7 @@ public sealed class BriefAssessment
     /// <summary>How much each estimate changes the answer; the most influential comes first.</summary>
     /// <remarks>
     /// Ordered by the movement of an end towards or past a limit, as a fraction of the distance to it: from one on, the
-    /// estimate alone can reverse a judgement. An end without an answer comes first.
+    /// estimate alone can reverse a judgment. An end without an answer comes first.
     /// </remarks>
     public ImmutableArray<EstimateInfluence> Influences { get; }
 

@@ -14,7 +14,7 @@ internal static class CircuitShape
             var size = o.Required("size", WireSizeShape.Instance, c => c.Size)
                 .Says("Size of the wire: a gauge such as \"12 AWG\" or \"1/0 AWG\", or an area such as \"2.5 mm2\".");
             var wires = o.Optional("wires", new CountShape(1, MostWires), c => c.Wires == 1 ? null : c.Wires)
-                .Says("Equal wires side by side; one when left out.");
+                .Says("Equal wires in parallel; one when left out.");
             var length = o.Required("length", QuantityShapes.Length, c => c.Length).Says("Its length, one way.");
             var temperature = o.Required("temperature", QuantityShapes.Temperature, c => c.Temperature)
                 .Says("Temperature of the copper.");

@@ -57,7 +57,7 @@ internal static class PlainPumpShape
         o.With("speed", QuantityShapes.Ratio, p => p.Speed.InSi() == 1 ? null : p.Speed, (p, v) => p.AtSpeed(v))
             .Says("Speed over that of the curve; the same when left out.");
         o.With("inParallel", Count, p => NotOne(p.CountInParallel), (p, v) => p.InParallel(v), "pumps")
-            .Says("How many equal pumps work side by side; one when left out.");
+            .Says("How many equal pumps work in parallel; one when left out.");
         o.With("inSeries", Count, p => NotOne(p.CountInSeries), (p, v) => p.InSeries(v), "pumps")
             .Says("How many equal pumps each of those is a chain of; one when left out.");
     }

@@ -38,7 +38,7 @@ internal static class StageShape
     {
         o.Is("injector-seat", "An injector in its place.");
         var chamber = o.Required("chamber", new CountShape(1, 64), s => s.Chamber)
-            .Says("The cylinder or rotor that it feeds, counted from 1.");
+            .Says("The chamber that it feeds, counted from 1.");
         var node = o.Required("node", TextShape.Name, s => s.Node).Says("The node that supplies it.");
         var fitted = o.Required("injector", InjectorShape.Reference, s => s.Injector)
             .Says("The injector that is fitted, by its name.");

@@ -162,13 +162,13 @@ internal static class EngineAirEntries
         FormulaInfo.Of(
             default(HarmonicMeanLambdaFormula),
             "EngineAir.HarmonicMeanLambda",
-            "The lambda that one sensor sees behind four cylinders with equal air",
+            "The lambda that one sensor sees behind four chambers with equal air",
             FormulaTopic.Engines,
             [
-                K.Number.Within(0.01, 100).Given("firstLambda", "lambda1", "lambda of the first cylinder", 0.5, 1.5),
-                K.Number.Within(0.01, 100).Given("secondLambda", "lambda2", "lambda of the second cylinder", 0.5, 1.5),
-                K.Number.Within(0.01, 100).Given("thirdLambda", "lambda3", "lambda of the third cylinder", 0.5, 1.5),
-                K.Number.Within(0.01, 100).Given("fourthLambda", "lambda4", "lambda of the fourth cylinder", 0.5, 1.5),
+                K.Number.Within(0.01, 100).Given("firstLambda", "lambda1", "lambda of the first chamber", 0.5, 1.5),
+                K.Number.Within(0.01, 100).Given("secondLambda", "lambda2", "lambda of the second chamber", 0.5, 1.5),
+                K.Number.Within(0.01, 100).Given("thirdLambda", "lambda3", "lambda of the third chamber", 0.5, 1.5),
+                K.Number.Within(0.01, 100).Given("fourthLambda", "lambda4", "lambda of the fourth chamber", 0.5, 1.5),
             ],
             [],
             [],

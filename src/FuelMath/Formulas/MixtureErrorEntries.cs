@@ -53,13 +53,13 @@ internal static class MixtureErrorEntries
         FormulaInfo.Of(
             default(MeanLambdaFormula),
             "MixtureError.MeanLambda",
-            "The lambda that one sensor sees behind two unequal cylinders",
+            "The lambda that one sensor sees behind two unequal chambers",
             FormulaTopic.Engines,
             [
-                K.Mass.Given("firstAirMass", "ma1", "air of the first cylinder", 0.0001, 0.001),
-                K.Mass.Given("secondAirMass", "ma2", "air of the second cylinder", 0.0001, 0.001),
-                K.Mass.Within(1e-12, 1000).Given("firstFuelMass", "mf1", "fuel of the first cylinder", 1e-5, 0.0001),
-                K.Mass.Within(1e-12, 1000).Given("secondFuelMass", "mf2", "fuel of the second cylinder", 1e-5, 0.0001),
+                K.Mass.Given("firstAirMass", "ma1", "air of the first chamber", 0.0001, 0.001),
+                K.Mass.Given("secondAirMass", "ma2", "air of the second chamber", 0.0001, 0.001),
+                K.Mass.Within(1e-12, 1000).Given("firstFuelMass", "mf1", "fuel of the first chamber", 1e-5, 0.0001),
+                K.Mass.Within(1e-12, 1000).Given("secondFuelMass", "mf2", "fuel of the second chamber", 1e-5, 0.0001),
                 K.Number.Within(0.1, 100).Given("stoichiometricRatio", Symbols.StoichiometricRatio, 6, 16),
             ],
             [],

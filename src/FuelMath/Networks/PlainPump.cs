@@ -146,7 +146,7 @@ public sealed class PlainPump : FlowPart
     public PlainPump InParallel(int pumps) =>
         Guard.InRange(pumps, 1, MostPumps) > 1 && HasHump
             ? throw new ArgumentException(
-                $"Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was {pumps}.",
+                $"Must be 1 for a curve with a hump: equal pumps in parallel need not share the flow alike; it was {pumps}.",
                 nameof(pumps)
             )
             : new(this) { CountInParallel = pumps };

@@ -30,7 +30,7 @@ public sealed class PumpBank
     /// <summary>Its name; its pumps are named by it and a number, "lift 1", "lift 2".</summary>
     public string Name { get; }
 
-    /// <summary>The junctions between pumps in series, "lift 1-2"; empty side by side.</summary>
+    /// <summary>The junctions between pumps in series, "lift 1-2"; empty in parallel.</summary>
     public ImmutableArray<NetworkNode> Nodes { get; }
 
     /// <summary>The pumps.</summary>

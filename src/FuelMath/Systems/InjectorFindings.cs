@@ -36,7 +36,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     $"Duty cycle of the {stage.Name} injectors is high",
                     Shown.Percent(duty),
                     Shown.Percent(limit),
-                    "Keep a reserve for heat, low voltage and ageing: larger injectors, or more of the secondaries."
+                    "Keep a reserve for heat, low voltage and aging: larger injectors, or more of the secondaries."
                 );
             }
 

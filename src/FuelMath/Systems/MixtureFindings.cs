@@ -11,14 +11,14 @@ internal sealed class MixtureFindings(SolvedSystem solved)
             return;
         }
 
-        var judgement = new MixtureJudgement(
+        var judgment = new MixtureJudgement(
             solved.System.Fuel,
             solved.Parts.Target,
             solved.System.Limits.MixtureDeviation.InSi(),
             solved.System.Limits.SourceOf(LimitKind.MixtureDeviation),
             ""
         );
-        foreach (FuelMath.Finding finding in judgement.Of(solved.Parts.Chambers, solved.Parts.Lambda))
+        foreach (FuelMath.Finding finding in judgment.Of(solved.Parts.Chambers, solved.Parts.Lambda))
         {
             solved.Add(finding);
         }

@@ -59,7 +59,7 @@ internal sealed class PathFindings(SolvedSystem solved)
                         FindingCode.PumpReserveNotKnown,
                         Severity.Note,
                         "pumps",
-                        "What the pumps could still give is not known: some stand in series, others side by side, or fuel circulates between them",
+                        "What the pumps could still give is not known: some are in series, others in parallel, or fuel circulates between them",
                         Shown.LitersPerHour(drawn).As($"{Show.LitersPerHour(drawn)} drawn"),
                         Shown
                             .LitersPerHour(limit * drawn)

@@ -99,7 +99,7 @@ public sealed class PremixTests
         double plain = Workshop.Four().Solve(Widths).Lambda!.Value.ToRatio();
         SystemState mixed = Workshop.Four().WithFuel(VerdictCases.Premix(parts)).Solve(Widths);
         return FormattableString.Invariant(
-            $"| {parts}:1 | {VerdictCases.Premix(parts).OilFraction.Percent:0.0} % | {100 * ((mixed.Lambda!.Value.ToRatio() / plain) - 1):+0.0;-0.0} % | {100 * ((mixed.LambdaIfOilUnburned!.Value.ToRatio() / plain) - 1):+0.0;-0.0} % |"
+            $"| {parts}:1 | {VerdictCases.Premix(parts).OilFraction.Percent:0.0} % | {100 * ((mixed.Lambda!.Value.ToRatio() / plain) - 1):+0.0;−0.0} % | {100 * ((mixed.LambdaIfOilUnburned!.Value.ToRatio() / plain) - 1):+0.0;−0.0} % |"
         );
     }
 

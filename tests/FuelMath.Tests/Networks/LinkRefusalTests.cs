@@ -187,7 +187,7 @@ public sealed class LinkRefusalTests
     public void Pump_BankOfHumps_IsRefused() =>
         Words.Refused<ArgumentException>(
             "pumps",
-            "Must be 1 for a curve with a hump: equal pumps side by side need not share the flow alike; it was 2.",
+            "Must be 1 for a curve with a hump: equal pumps in parallel need not share the flow alike; it was 2.",
             () => Straight(OutsideRange.Refuse, (0, 500), (50, 520), (100, 400)).InParallel(2)
         );
 
