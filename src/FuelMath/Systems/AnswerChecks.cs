@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>Judges what the rounds of a <see cref="SystemSolver{T}"/> ended at; what they went through on the way is not looked at.</summary>
+/// <summary>Checks the state at which the rounds of a <see cref="SystemSolver{T}"/> ended; intermediate rounds are not checked.</summary>
 internal static class AnswerChecks
 {
-    /// <summary>Refuses an answer whose voltage the data of a pump do not reach, before its path is looked at.</summary>
+    /// <summary>Refuses a voltage outside the data of a pump, before its path is checked.</summary>
     /// <exception cref="OutsideTableException">They do not reach there.</exception>
     internal static void BeforeThePath(SolverState state)
     {
@@ -13,11 +13,11 @@ internal static class AnswerChecks
         }
     }
 
-    /// <summary>Refuses what is no state, after its path was found to be one.</summary>
+    /// <summary>Refuses a result that is not a state, once its path is solved.</summary>
     /// <param name="state">The last round.</param>
-    /// <param name="settled">The change of a round that counts as none.</param>
-    /// <exception cref="NoSolutionException">No fuel can pass an injector, or the rounds have not settled.</exception>
-    /// <exception cref="OutsideTableException">The data of a part do not reach there.</exception>
+    /// <param name="settled">The change between two rounds at which they have converged.</param>
+    /// <exception cref="NoSolutionException">No fuel can pass an injector, or the rounds have not converged.</exception>
+    /// <exception cref="OutsideTableException">It is outside the data of a part.</exception>
     internal static void AfterThePath(SolverState state, double settled)
     {
         string sought = $"'{state.Path.System.Name}' at '{state.Point.Name}'";

@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>How many coils of a stage carry current while one of them opens.</summary>
 internal static class CoilOverlap
 {
-    /// <summary>The least window, as a share of the period: a dead time of zero asks for the moment of opening.</summary>
+    /// <summary>The least window, as a share of the period: for a dead time of zero, the moment of opening.</summary>
     private const double LeastWindow = 1e-9;
 
     /// <summary>The mean number of coils that are switched on during the first part of a pulse, its own one included.</summary>
@@ -14,7 +14,7 @@ internal static class CoilOverlap
     /// <param name="window">How long from the start of a pulse, s: the dead time.</param>
     /// <returns>From the coils of one group to all of them; zero for a stage that is shut.</returns>
     /// <remarks>
-    /// The time average changes without a jump where pulses begin to overlap, so that the rounds of the solver settle.
+    /// The time average is continuous where pulses begin to overlap, so that the rounds of the solver converge.
     /// </remarks>
     internal static double Mean(int coils, int groups, double width, double period, double window)
     {

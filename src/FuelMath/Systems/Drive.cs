@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// How long an engine is driven at an operating point, and what the tank and the rail come to meet: heat that a state
-/// knows nothing of.
+/// A drive at an operating point: its time, and the conditions of tank and rail by which they warm, which a steady state
+/// doesn't include.
 /// </summary>
 public sealed class Drive
 {
@@ -40,11 +40,11 @@ public sealed class Drive
     /// <summary>Excess of the tank over the air.</summary>
     public TemperatureDelta Excess { get; }
 
-    /// <summary>What the fuel in the rail comes to after switch-off; null where that is not asked.</summary>
+    /// <summary>Temperature of the fuel in the rail after switch-off; null where no hot soak is wanted.</summary>
     public Temperature? SoakTemperature { get; private init; }
 
-    /// <summary>The same drive, and then a hot soak.</summary>
-    /// <param name="temperature">What the fuel in the rail comes to after switch-off; greater than zero.</param>
+    /// <summary>The same drive, followed by a hot soak.</summary>
+    /// <param name="temperature">Temperature of the fuel in the rail after switch-off; greater than zero.</param>
     /// <returns>A new drive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is not greater than zero.</exception>
     public Drive WithSoak(Temperature temperature)

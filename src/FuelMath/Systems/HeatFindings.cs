@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What a drive and the hot soak after it do to fuel that a state knows as cool: boiling, and an empty tank.</summary>
+/// <summary>Findings of a drive and the hot soak after it: boiling, and an empty tank.</summary>
 /// <remarks>
 /// The tank is taken with all of the pumps' heat (<see cref="TankWarmingBounds.Most"/>), and the pressures of the state. Where the
-/// vapor pressure is an estimate of known size, its upper end is held. A hot soak is judged under the pressure of the state, as a
-/// tight check valve keeps it, and told, too, for when that has leaked away. How warm a rail gets is yours to measure.
+/// vapor pressure is an estimate of known error, its upper bound is used. A hot soak is judged at the pressure of the state, which a
+/// tight check valve holds, and also reported for when that has leaked away. Measure how warm a rail gets.
 /// </remarks>
 public static class HeatFindings
 {
@@ -17,11 +17,11 @@ public static class HeatFindings
         "fuel boils where its vapor pressure is that around it"
     );
 
-    /// <summary>Looks at a state and the drive that it stands for.</summary>
+    /// <summary>Checks a state and the drive at it.</summary>
     /// <param name="system">The system.</param>
     /// <param name="state">A state of it.</param>
     /// <param name="drive">How long, and with what in the tank.</param>
-    /// <returns>The findings, the gravest first; none where nothing is to be said.</returns>
+    /// <returns>The findings, the gravest first; may be empty.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The state is not one of this system.</exception>
     public static ImmutableArray<Finding> Of(FuelSystem system, SystemState state, Drive drive)

@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>At which temperature the fuel at a node would boil under the pressure there: the margin of a hot soak.</summary>
+/// <summary>The temperature at which the fuel at a node would boil at the pressure there: the margin of a hot soak.</summary>
 /// <remarks>
-/// After switch-off the engine warms what stands in the rail while its pressure leaks away: both the pressure of the
-/// state and ambient pressure are told. Above 37.8 °C a gasoline's vapor pressure is an estimate, which reads low:
-/// <see cref="MarginError"/> has its size. Gasoline gives off bubbles before it boils: keep a margin.
+/// After switch-off the engine warms the fuel in the rail while its pressure decays: the boiling temperature is given for the
+/// pressure of the state and for ambient pressure. Above 37.8 °C a gasoline's vapor pressure is an estimate, which is low:
+/// <see cref="MarginError"/> has the size of the error. Gasoline releases bubbles before it boils: keep a margin.
 /// </remarks>
 public sealed class HotSoak
 {
@@ -44,15 +44,15 @@ public sealed class HotSoak
     public TemperatureDelta? Margin { get; }
 
     /// <summary>
-    /// By how much the margin may be told too great, where the vapor pressure there is an estimate of known size; zero where it
+    /// By how much the margin may be too great, where the vapor pressure there is an estimate of known error; zero where it
     /// is published or measured; null where the margin is.
     /// </summary>
     public TemperatureDelta? MarginError { get; }
 
-    /// <summary>Looks at every node of a solved system.</summary>
+    /// <summary>Checks every node of a solved system.</summary>
     /// <param name="system">The system.</param>
     /// <param name="state">A state of it.</param>
-    /// <returns>One for each node of the network, in its order; none for one that is cut off, whose pressure nobody knows.</returns>
+    /// <returns>One for each node of the network, in its order; none for one that is cut off, whose pressure is not known.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The vapor pressure is not known at the fuel's temperature.</exception>
@@ -86,7 +86,7 @@ public sealed class HotSoak
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Node}: {Pressure}, boils at {BoilingTemperature}");
 
-    /// <summary>A vapor pressure that is higher by its error boils where the one that is told is lower by it.</summary>
+    /// <summary>A vapor pressure that is higher by its error equals the pressure where the estimate is lower by that error.</summary>
     private static TemperatureDelta ErrorOf(Fuel fuel, Temperature now, AbsolutePressure pressure, Temperature told)
     {
         double error = fuel.VaporPressure.ErrorAt(told).InSi();

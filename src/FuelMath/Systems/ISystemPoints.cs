@@ -1,12 +1,12 @@
 namespace FuelMath;
 
-/// <summary>The points that <see cref="SystemSolver{T}"/> works on, and where it puts what comes out.</summary>
+/// <summary>The points that <see cref="SystemSolver{T}"/> works on, and where it puts the results.</summary>
 internal interface ISystemPoints
 {
-    /// <summary>What a point begins with.</summary>
+    /// <summary>The start of a point.</summary>
     SolverState Begin(int point);
 
-    /// <summary>A point has settled.</summary>
+    /// <summary>A point has converged.</summary>
     void Solved(int point, SettledSolve solve);
 
     /// <summary>A point has no state.</summary>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What one injector does at an operating point.</summary>
+/// <summary>One injector at an operating point.</summary>
 public sealed class InjectorResult
 {
     internal InjectorResult(
@@ -31,11 +31,11 @@ public sealed class InjectorResult
     /// <summary>Its place.</summary>
     public InjectorSeat Seat { get; }
 
-    /// <summary>Pressure at its node minus the pressure that it sprays against.</summary>
+    /// <summary>Pressure at its node minus the pressure that it discharges to.</summary>
     public Pressure DifferentialPressure { get; }
 
     /// <summary>
-    /// Mean voltage at its terminals while it opens, which its dead time belongs to: with its own coil's current in the
+    /// Mean voltage at its terminals while it opens, which determines its dead time: with its own coil's current in the
     /// wires, and that of others whose pulses overlap. The supply's voltage where nothing is pulsed.
     /// </summary>
     public ElectricPotential Voltage { get; }
@@ -46,14 +46,14 @@ public sealed class InjectorResult
     /// <summary>Mean volume flow.</summary>
     public VolumeFlow MeanFlow { get; }
 
-    /// <summary>Whether it is told to stay shut.</summary>
+    /// <summary>Whether it is commanded shut.</summary>
     public bool IsShut { get; }
 
     /// <inheritdoc />
     public override string ToString() =>
         LogText.Of($"{Stage}, chamber {Seat.Chamber}: {MeanFlow} at {DifferentialPressure}");
 
-    /// <summary>What a pulse delivers, from a pressure that was worked out.</summary>
+    /// <summary>Working of the mass of a pulse, from a pressure that was computed.</summary>
     /// <param name="rail">Gauge pressure at its node, Pa.</param>
     /// <param name="density">kg/m³.</param>
     /// <param name="railInState">The same pressure as the solved state has it, Pa.</param>

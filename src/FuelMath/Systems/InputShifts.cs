@@ -11,22 +11,22 @@ internal sealed class InputShifts
         Array.Fill(InjectorFlow, 1);
     }
 
-    /// <summary>What the static flow of each injector is multiplied by.</summary>
+    /// <summary>Factor on the static flow of each injector.</summary>
     internal double[] InjectorFlow { get; }
 
-    /// <summary>What is added to all dead times, s.</summary>
+    /// <summary>Difference added to all dead times, s.</summary>
     internal double DeadTime { get; set; }
 
-    /// <summary>What the flow of all pumps is multiplied by.</summary>
+    /// <summary>Factor on the flow of all pumps.</summary>
     internal double PumpFlow { get; set; } = 1;
 
-    /// <summary>What is added to what all regulators hold, Pa.</summary>
+    /// <summary>Difference added to the pressures held by all regulators, Pa.</summary>
     internal double SetPoint { get; set; }
 
-    /// <summary>What the fuel's density is multiplied by.</summary>
+    /// <summary>Factor on the fuel's density.</summary>
     internal double Density { get; set; } = 1;
 
-    /// <summary>Refuses what cannot be.</summary>
+    /// <summary>Refuses impossible shifts.</summary>
     /// <exception cref="NoSolutionException">A factor is not greater than zero.</exception>
     internal InputShifts Checked()
     {

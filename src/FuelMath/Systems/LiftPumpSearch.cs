@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Finds the pumps that fill surge tanks: their outlets lead there, and none of what they draw comes from there.</summary>
+/// <summary>Finds the pumps that fill surge tanks: their outlets lead to the tank, and they draw nothing from it.</summary>
 internal static class LiftPumpSearch
 {
     /// <summary>Each surge tank with the lines of its lift pumps.</summary>
@@ -32,7 +32,7 @@ internal static class LiftPumpSearch
         ];
     }
 
-    /// <summary>All places that fuel of a tank comes to on its way through pumps.</summary>
+    /// <summary>All nodes that fuel of a tank reaches through pumps.</summary>
     private static HashSet<string> DrawnFrom(string tank, Line[] pumps, Line[] passages, HashSet<string> tanks)
     {
         HashSet<string> reached = NextTo(tank, passages, tanks);
@@ -49,7 +49,7 @@ internal static class LiftPumpSearch
         return reached;
     }
 
-    /// <summary>A tank, and what its own passages lead to without passing a pump or another tank.</summary>
+    /// <summary>A tank, and the nodes connected to it without a pump or another tank between.</summary>
     private static HashSet<string> NextTo(string tank, Line[] passages, HashSet<string> tanks)
     {
         HashSet<string> found = [tank];
@@ -61,7 +61,7 @@ internal static class LiftPumpSearch
         return found;
     }
 
-    /// <summary>A place and all that passages join it to, up to the tanks and with them.</summary>
+    /// <summary>A node and all nodes connected to it by passages, up to and including tanks.</summary>
     private static HashSet<string> Around(string place, Line[] passages, HashSet<string> tanks)
     {
         HashSet<string> found = [place];

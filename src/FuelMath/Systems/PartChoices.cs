@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Which of a list of pumps, hoses or filters carry a demand, with margins; for a wire see <see cref="FuelMath.WireChoice"/>.</summary>
+/// <summary>Which of a list of pumps, hoses or filters are sufficient for a demand, with margins; for a wire see <see cref="FuelMath.WireChoice"/>.</summary>
 /// <remarks>
-/// A choice ahead of a description: each part is held against the demand by itself. Those that do come first, the one with the
-/// least margin ahead (no larger than needed), then the others with their reasons, the nearest first. A whole
-/// <see cref="FuelSystem"/> then says what the parts do together. Makers' data come first.
+/// A first choice: each part is compared with the demand by itself. Sufficient ones come first, ordered by
+/// rising margin (no larger than needed), then the others with their reasons, the nearest first. A whole
+/// <see cref="FuelSystem"/> then solves the parts together. Makers' data come first.
 /// </remarks>
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="ChooseParts" />
@@ -16,9 +16,9 @@ public static class PartChoices
 {
     private const double Far = 1e4;
 
-    /// <summary>Holds pumps against a flow at a pressure rise and a voltage.</summary>
+    /// <summary>Compares pumps with a flow at a pressure rise and a voltage.</summary>
     /// <param name="pumps">The list; one or more.</param>
-    /// <param name="demand">What is drawn, returns that must flow included; greater than zero.</param>
+    /// <param name="demand">The flow, required return flow included; greater than zero.</param>
     /// <param name="pressureRise">From the pump's inlet to its outlet: rail pressure and the losses on the way; greater than zero.</param>
     /// <param name="atTerminals">Voltage at the pump; greater than zero.</param>
     /// <param name="leastMargin">What must be to spare, as a share of the demand; not negative. Common practice: 15 %.</param>
@@ -56,7 +56,7 @@ public static class PartChoices
         );
     }
 
-    /// <summary>Holds hoses against a flow by the velocity in them.</summary>
+    /// <summary>Compares hoses with a flow by the velocity in them.</summary>
     /// <param name="hoses">The list; one or more.</param>
     /// <param name="demand">What flows; greater than zero.</param>
     /// <param name="greatestVelocity">
@@ -84,7 +84,7 @@ public static class PartChoices
         );
     }
 
-    /// <summary>Holds filters against a flow by the greatest flow of their test and the pressure that they take.</summary>
+    /// <summary>Compares filters with a flow by the greatest flow of their test and their pressure loss.</summary>
     /// <param name="filters">The list; one or more.</param>
     /// <param name="demand">What flows; greater than zero.</param>
     /// <param name="fuel">The fuel; its viscosity must be known.</param>

@@ -11,7 +11,7 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
     );
     private static readonly DataSource ByTheLaw = new("Definition", "difference of two pressures");
 
-    /// <summary>The fuel, alike in all steps.</summary>
+    /// <summary>The fuel, the same in all steps.</summary>
     internal Traced Density { get; } = Traced.Input(Symbols.Density, inputs.Density);
 
     private Traced Viscosity { get; } = ReaderUnits.Input(Symbols.DynamicViscosity, inputs.Viscosity, "mPa s");
@@ -39,11 +39,11 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
         return pressure;
     }
 
-    /// <summary>By how much the steps miss what the state says of a node, Pa.</summary>
+    /// <summary>Difference of the steps from the state's pressure at a node, Pa.</summary>
     internal Traced ResidualAt(int node) =>
         Traced.Step(PressureAt(node) - InState(node), new Symbol("r", "Pa", "residual"), ByTheLaw);
 
-    /// <summary>By how much a line's part gives more than the pressures at its ends ask, Pa.</summary>
+    /// <summary>Pressure residual of a line: its part's law less the pressures at its ends, Pa.</summary>
     /// <exception cref="InvalidOperationException">An end is cut off.</exception>
     internal Traced MissOf(int line)
     {
@@ -93,7 +93,7 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
         );
     }
 
-    /// <summary>What a line's part takes between its first and its second node, weight aside.</summary>
+    /// <summary>Pressure loss of a line's part from its first to its second node, without the column.</summary>
     private Traced LossOf(int index)
     {
         Line line = network.Lines[index];
@@ -113,7 +113,7 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
             );
     }
 
-    /// <summary>What the law of a part without steps of its own says, between the pressures of the state.</summary>
+    /// <summary>Pressure loss by the law of a part without steps of its own, at the pressures of the state.</summary>
     private double LossByLaw(Line line, double[] settings, double flow)
     {
         int from = network.PlaceOf(line.From);
@@ -137,7 +137,7 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
         Balance<Real> law = work.BalanceAt(0, new Real(flow), work.Pressure[0], work.Pressure[1]);
         double loss = law.Loss.Number.Value;
 
-        // The side that the law is asked about is the one that it feels.
+        // The law uses the pressure of its own side.
         return law.Down.Value > 0
             ? up - (((law.Up.Value * up) - loss) / law.Down.Value)
             : ((loss + (law.Down.Value * down)) / law.Up.Value) - down;
@@ -182,7 +182,7 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
             int from = network.PlaceOf(network.Lines[i].From);
             int to = network.PlaceOf(network.Lines[i].To);
 
-            // What shuts passes on a pressure only while fuel flows in it; a passage does so at rest, too.
+            // A part that shuts transmits pressure only while fuel flows in it; a passage does so at rest, too.
             bool rests = flows[i] == 0 && network.Lines[i].Part is { IsPassage: true, Law.IsOneWay: false };
             if (node == from && (rests || (along ? flows[i] > 0 : flows[i] < 0)))
             {

@@ -1,9 +1,9 @@
 namespace FuelMath;
 
-/// <summary>Whether the pressure across the injectors is what the controller was told, and if not, why.</summary>
+/// <summary>Compares the pressure across the injectors with the controller's belief, and finds why it differs.</summary>
 internal sealed class PressureFindings(SolvedSystem solved)
 {
-    /// <summary>By how much less is a danger. Source: [Common-practice] no single work.</summary>
+    /// <summary>The deficit that is a danger. Source: [Common-practice] no single work.</summary>
     private const double MuchLess = -0.15;
 
     private readonly double limit = solved.System.Limits.PressureDeviation.InSi();
@@ -13,7 +13,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
         double discharge = stage.DischargeGaugeSi(solved.Point);
         if (stage.Belief.ToldSi(discharge) is not { } told)
         {
-            // It is measured: nothing was told that could be wrong.
+            // It is measured, so that no belief can be wrong.
             return;
         }
 
@@ -94,7 +94,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
 
     private bool IsNear(InjectorResult worst, double told) => told > 0 && Math.Abs(Off(worst, told)) <= limit;
 
-    /// <summary>The pressure over the one told, less one; that again where the controller reckons with none.</summary>
+    /// <summary>Relative deviation of the pressure from the believed one; the pressure itself where the controller believes none.</summary>
     private static double Off(InjectorResult worst, double told) =>
         told > 0 ? (worst.DifferentialPressure.InSi() / told) - 1 : 1;
 }

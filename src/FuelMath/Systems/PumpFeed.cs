@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What feeds one pump by itself: a circuit of its own, or a load of its own in a mesh.</summary>
+/// <summary>The separate supply of one pump: a circuit, or a load in a mesh.</summary>
 public sealed class PumpFeed
 {
     /// <summary>A pump with a circuit of its own, beside a supply of two circuits.</summary>
@@ -16,7 +16,7 @@ public sealed class PumpFeed
 
     /// <summary>A pump that is a load of its own in a supply by a mesh.</summary>
     /// <param name="line">The line that holds the pump.</param>
-    /// <param name="load">The load of the mesh that stands for it: solved as the current that it draws.</param>
+    /// <param name="load">The load of the mesh that represents it, solved with the current that it draws.</param>
     /// <exception cref="ArgumentException">A name is blank.</exception>
     public PumpFeed(string line, string load) => (Line, Load) = (Guard.Name(line), Guard.Name(load));
 

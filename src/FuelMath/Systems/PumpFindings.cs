@@ -2,10 +2,10 @@ using System.Globalization;
 
 namespace FuelMath;
 
-/// <summary>What there is to say of pumps whose curve was measured in a fluid of another density.</summary>
+/// <summary>Findings of pumps whose curve was measured in a fluid of another density.</summary>
 internal sealed class PumpFindings(SolvedSystem solved)
 {
-    /// <summary>Below this share the flow by the other principle is not worth a word; it stands in the results.</summary>
+    /// <summary>Below this share a different flow by the other principle is no finding; the results contain it.</summary>
     private const double WorthAWord = 0.01;
 
     private static readonly DataSource Similarity = new("White-2003", "sections 11.1 and 11.3");
@@ -47,7 +47,7 @@ internal sealed class PumpFindings(SolvedSystem solved)
 
     private const string Slinging = "a rotodynamic one";
 
-    /// <summary>What a result rests on where a pump runs in another fluid than that of its test; null where it does not.</summary>
+    /// <summary>The estimate in a result where a pump runs in another fluid than that of its test; null where there is none.</summary>
     internal static string? Words(Pump pump, double density)
     {
         double ratio = pump.DensityRatio(density);

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Where one pump meets the system.</summary>
+/// <summary>The operating point of one pump.</summary>
 public sealed class PumpMatch
 {
     internal PumpMatch(
@@ -37,12 +37,12 @@ public sealed class PumpMatch
     public VolumeFlow Flow { get; }
 
     /// <summary>
-    /// What it would give at this pressure rise by the principle that gives more in this fuel; null where its
-    /// principle is known, or where its curve does not reach.
+    /// Flow at this pressure rise by the principle with the higher flow in this fuel; null where its
+    /// principle is known, or outside its curve.
     /// </summary>
     /// <remarks>
-    /// <see cref="Flow"/> is by the principle that gives less, displacement or rotodynamic. Where the flow rises the pressure
-    /// does, too, so that the whole system would take a little less than this.
+    /// <see cref="Flow"/> is by the principle with the lower flow, displacement or rotodynamic. Pressure rises with flow, so that the flow in
+    /// the whole system would be a little less than this.
     /// </remarks>
     public VolumeFlow? GreatestFlow { get; }
 

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What one regulator does at an operating point.</summary>
+/// <summary>One regulator at an operating point.</summary>
 public sealed class RegulatorResult
 {
     internal RegulatorResult(
@@ -36,10 +36,10 @@ public sealed class RegulatorResult
     /// <summary>Whether it holds the pressure at its outlet by throttling, instead of that at its inlet by bypassing.</summary>
     public bool IsReducing { get; }
 
-    /// <summary>The pressure at its inlet: what a bypass regulator holds, or what supplies a reducing one.</summary>
+    /// <summary>The pressure at its inlet: held by a bypass regulator, the supply of a reducing one.</summary>
     public GaugePressure Inlet { get; }
 
-    /// <summary>The pressure at its outlet: that of the return line, or what a reducing regulator holds.</summary>
+    /// <summary>The pressure at its outlet: that of the return line, or held by a reducing regulator.</summary>
     public GaugePressure Outlet { get; }
 
     /// <summary>The pressure on its reference port.</summary>
@@ -48,7 +48,7 @@ public sealed class RegulatorResult
     /// <summary>The flow through it.</summary>
     public VolumeFlow Flow { get; }
 
-    /// <summary>The flow that it sends back: none from a reducing one.</summary>
+    /// <summary>The flow that it returns: zero for a reducing one.</summary>
     public VolumeFlow BypassedFlow => IsReducing ? SiUnits.VolumeFlow(0) : Flow;
 
     /// <inheritdoc />

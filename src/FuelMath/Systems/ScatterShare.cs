@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>What one uncertain input adds to the scatter of an output.</summary>
-/// <typeparam name="TDeviation">What a difference of two outputs is.</typeparam>
+/// <summary>The contribution of one uncertain input to the scatter of an output.</summary>
+/// <typeparam name="TDeviation">The type of a difference of two outputs.</typeparam>
 public sealed class ScatterShare<TDeviation>
 {
     internal ScatterShare(UncertainInput input, TDeviation standardDeviation, Ratio share, bool isBent)
@@ -17,12 +17,12 @@ public sealed class ScatterShare<TDeviation>
     /// <summary>The standard deviation of the output if all other inputs were exact; not negative.</summary>
     public TDeviation StandardDeviation { get; }
 
-    /// <summary>Its part of the square of the standard deviation of all together, 0 to 100 %; zero where nothing scatters.</summary>
+    /// <summary>Its share of the total variance, 0 to 100 %; zero where nothing scatters.</summary>
     public Ratio Share { get; }
 
     /// <summary>
-    /// Whether the output bends over the input's scatter by so much that a tenth or more of its part is not that of a straight
-    /// line: then take <see cref="SystemMonteCarlo"/>.
+    /// Whether the output is so curved over the input's scatter that a tenth or more of the contribution is not
+    /// linear: then use <see cref="SystemMonteCarlo"/>.
     /// </summary>
     public bool IsBent { get; }
 

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Which of a system's uncertain inputs makes the scatter of one output.</summary>
-/// <typeparam name="TValue">What the output is.</typeparam>
-/// <typeparam name="TDeviation">What a difference of two outputs is.</typeparam>
+/// <summary>The shares of a system's uncertain inputs in the scatter of one output.</summary>
+/// <typeparam name="TValue">The type of the output.</typeparam>
+/// <typeparam name="TDeviation">The type of a difference of two outputs.</typeparam>
 public sealed class ScatterShares<TValue, TDeviation>
 {
     internal ScatterShares(
@@ -40,7 +40,7 @@ public sealed class ScatterShares<TValue, TDeviation>
     /// <summary>The output with every input at its best estimate.</summary>
     public TValue BestEstimate { get; }
 
-    /// <summary>What each input adds, the one that adds most first.</summary>
+    /// <summary>The contribution of each input, the largest first.</summary>
     public ImmutableArray<ScatterShare<TDeviation>> Lines { get; }
 
     /// <summary>The standard deviation of the output, all inputs together.</summary>

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What the injector of a seat draws as a mean over time; how much is commanded, each round says.</summary>
+/// <summary>The time-mean draw of the injector of a seat; each round sets the commanded flow.</summary>
 internal sealed class SeatDraw(InjectorSeat seat) : FlowPart
 {
     /// <inheritdoc />

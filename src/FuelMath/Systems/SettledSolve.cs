@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What a solve settled on, in SI numbers: its last round and the path that was found, in the order of the system's network.</summary>
+/// <summary>The converged solution in SI numbers: the last round and the solved path, in the order of the system's network.</summary>
 internal sealed class SettledSolve
 {
     internal SettledSolve(SolverState state, NetworkState network)
@@ -38,6 +38,6 @@ internal sealed class SettledSolve
     /// <summary>Mean volume flow of each injector, m³/s.</summary>
     internal double[] InjectorFlows { get; }
 
-    /// <summary>What the part of a line does.</summary>
+    /// <summary>The condition of the part of a line.</summary>
     internal LinkCondition ConditionOf(int line) => Network.ConditionAt(line);
 }

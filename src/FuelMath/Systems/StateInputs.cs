@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What the parts of a solved state were told: kept so that the state can show how it was made.</summary>
+/// <summary>Inputs of the parts of a solved state, kept for its workings.</summary>
 internal sealed class StateInputs(SolverState state)
 {
     private readonly SystemPath path = state.Path;
@@ -14,7 +14,7 @@ internal sealed class StateInputs(SolverState state)
     /// <summary>Pa s.</summary>
     internal double Viscosity { get; } = state.Viscosity;
 
-    /// <summary>The height that a node of the network counts with, m.</summary>
+    /// <summary>The effective elevation of a node of the network, m.</summary>
     internal double HeightOf(int node) => path.HeightOf(node, point);
 
     /// <summary>The settings of a line's law at this point; empty where it has none.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FuelMath;
 
-/// <summary>Holds a solved state against the limits of its system, and says what to act on.</summary>
+/// <summary>Compares a solved state with the limits of its system and gives the findings.</summary>
 internal static class SystemFindings
 {
     /// <summary>All findings, the gravest first.</summary>
@@ -23,7 +23,7 @@ internal static class SystemFindings
         return [.. solved.Found.OrderByDescending(f => f.Severity)];
     }
 
-    /// <summary>A limit of the owner's is told wherever it was held against, also where nothing passes it.</summary>
+    /// <summary>An owner's limit is noted wherever it was applied, also where it is not exceeded.</summary>
     private static Finding OfOwner(OwnLimit own, UnitsNet.IQuantity standing) =>
         new Finding(
             FindingCode.LimitOfOwner,
