@@ -161,6 +161,8 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     }
 
     /// <summary>The same at the starting state of the workspace, with the cached values of the laws.</summary>
+    /// <remarks>Not inlined: it would take the place of the laws above, whose operators then become calls.</remarks>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private T LinearizeKnown(NetworkWork<T> work, T worst)
     {
         T plain = work.WorstPlain;
@@ -187,6 +189,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     }
 
     /// <summary>Computes the values of the laws at the starting state of the workspace, unless cached.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private void Know(NetworkWork<T> work, object origin)
     {
         if (ReferenceEquals(origin, knownAt))

@@ -207,20 +207,33 @@ public readonly struct Lane : ILane<Lane>
     [MethodImpl(Inline)]
     public static Lane Log(Lane x)
     {
-        var shifted = Vector.AsVectorUInt64(x.Numbers) + new Vector<ulong>(Logarithm.Shift);
-        Vector<ulong> exponent = Vector.ShiftRightLogical(shifted, 52) | new Vector<ulong>(Logarithm.TwoTo52Bits);
-        Vector<ulong> mantissa =
-            (shifted & new Vector<ulong>(Logarithm.MantissaBits)) + new Vector<ulong>(Logarithm.RootOfHalf);
-        Lane usual = Logarithm.Join(
-            new Lane(Vector.AsVectorDouble(exponent)) - Logarithm.ExponentBias,
-            new Lane(Vector.AsVectorDouble(mantissa))
-        );
+        Lane usual = Usual(x);
         Vector<long> ordinary =
             Vector.GreaterThanOrEqual(x.Numbers, new Vector<double>(Logarithm.Smallest))
             & Vector.LessThan(x.Numbers, new Vector<double>(double.PositiveInfinity));
         return Vector.EqualsAll(ordinary, Vector<long>.AllBitsSet)
             ? usual
-            : new Lane(Vector.ConditionalSelect(ordinary, usual.Numbers, Vector.Log(x.Numbers)));
+            : new Lane(
+                Vector.ConditionalSelect(
+                    ordinary,
+                    usual.Numbers,
+                    Logarithm.Rare(x, Usual(x * Logarithm.Scaling)).Numbers
+                )
+            );
+    }
+
+    /// <summary>The logarithm of ordinary numbers.</summary>
+    [MethodImpl(Inline)]
+    private static Lane Usual(Lane x)
+    {
+        var shifted = Vector.AsVectorUInt64(x.Numbers) + new Vector<ulong>(Logarithm.Shift);
+        Vector<ulong> exponent = Vector.ShiftRightLogical(shifted, 52) | new Vector<ulong>(Logarithm.TwoTo52Bits);
+        Vector<ulong> mantissa =
+            (shifted & new Vector<ulong>(Logarithm.MantissaBits)) + new Vector<ulong>(Logarithm.RootOfHalf);
+        return Logarithm.Join(
+            new Lane(Vector.AsVectorDouble(exponent)) - Logarithm.ExponentBias,
+            new Lane(Vector.AsVectorDouble(mantissa))
+        );
     }
 
     /// <inheritdoc />

@@ -31,6 +31,11 @@ internal static class Logarithm
     /// <summary>The smallest number that is not subnormal.</summary>
     internal const double Smallest = 2.2250738585072014e-308;
 
+    /// <summary>A power of two that makes every subnormal number an ordinary one.</summary>
+    internal const double Scaling = 18014398509481984.0;
+
+    private const int ScalingExponent = 54;
+
     // ln 2 in two parts: the first has so few bits that its product with an exponent is exact.
     private const double Ln2High = 0.6931471803691238;
     private const double Ln2Low = 1.9082149292705877e-10;
@@ -53,5 +58,21 @@ internal static class Logarithm
         T series = T.MultiplyAdd(z, T.MultiplyAdd(z, odd, even), halfSquare);
         T rest = T.MultiplyAdd(s, series, exponent * Ln2Low);
         return (exponent * Ln2High) - (halfSquare - rest - f);
+    }
+
+    /// <summary>
+    /// The logarithm of what is not ordinary: subnormal numbers from their logarithm times 2^54, and what zero, negative
+    /// numbers, infinity and what is no number give.
+    /// </summary>
+    /// <remarks>Without a call: one on this rare side would make the usual side keep its registers in memory.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Rare<T>(T x, T ofScaled)
+        where T : struct, ILane<T>
+    {
+        T zero = T.Of(0);
+        T rare = ofScaled - (ScalingExponent * 0.6931471805599453);
+        rare = T.Select(T.Less(zero, x), rare, T.Of(double.NegativeInfinity));
+        rare = T.Select(T.Less(x, zero), T.Of(double.NaN), rare);
+        return T.Select(T.Less(x, T.Of(Smallest)), rare, x);
     }
 }

@@ -190,20 +190,33 @@ internal readonly struct WideLane : ILane<WideLane>
     [MethodImpl(Inline)]
     public static WideLane Log(WideLane x)
     {
-        Vector512<ulong> shifted = x.Numbers.AsUInt64() + Vector512.Create(Logarithm.Shift);
-        Vector512<ulong> exponent = Vector512.ShiftRightLogical(shifted, 52) | Vector512.Create(Logarithm.TwoTo52Bits);
-        Vector512<ulong> mantissa =
-            (shifted & Vector512.Create(Logarithm.MantissaBits)) + Vector512.Create(Logarithm.RootOfHalf);
-        WideLane usual = Logarithm.Join(
-            new WideLane(exponent.AsDouble()) - Logarithm.ExponentBias,
-            new WideLane(mantissa.AsDouble())
-        );
+        WideLane usual = Usual(x);
         Vector512<double> ordinary =
             Vector512.GreaterThanOrEqual(x.Numbers, Vector512.Create(Logarithm.Smallest))
             & Vector512.LessThan(x.Numbers, Vector512.Create(double.PositiveInfinity));
         return ordinary.ExtractMostSignificantBits() == 0xFF
             ? usual
-            : new WideLane(Vector512.ConditionalSelect(ordinary, usual.Numbers, Vector512.Log(x.Numbers)));
+            : new WideLane(
+                Vector512.ConditionalSelect(
+                    ordinary,
+                    usual.Numbers,
+                    Logarithm.Rare(x, Usual(x * Logarithm.Scaling)).Numbers
+                )
+            );
+    }
+
+    /// <summary>The logarithm of ordinary numbers.</summary>
+    [MethodImpl(Inline)]
+    private static WideLane Usual(WideLane x)
+    {
+        Vector512<ulong> shifted = x.Numbers.AsUInt64() + Vector512.Create(Logarithm.Shift);
+        Vector512<ulong> exponent = Vector512.ShiftRightLogical(shifted, 52) | Vector512.Create(Logarithm.TwoTo52Bits);
+        Vector512<ulong> mantissa =
+            (shifted & Vector512.Create(Logarithm.MantissaBits)) + Vector512.Create(Logarithm.RootOfHalf);
+        return Logarithm.Join(
+            new WideLane(exponent.AsDouble()) - Logarithm.ExponentBias,
+            new WideLane(mantissa.AsDouble())
+        );
     }
 
     /// <inheritdoc />
