@@ -95,6 +95,26 @@ internal static class States
                 json.WriteNumber("flow", i.MeanFlow.CubicMetersPerSecond);
             }
         );
+        Each(
+            json,
+            "surgeTanks",
+            state.SurgeTanks,
+            t =>
+            {
+                json.WriteNumber("lift", t.LiftFlow.CubicMetersPerSecond);
+                json.WriteNumber("returned", t.ReturnFlow.CubicMetersPerSecond);
+                json.WriteNumber("drawn", t.DrawnFlow.CubicMetersPerSecond);
+                json.WriteNumber("overflow", t.OverflowFlow.CubicMetersPerSecond);
+                if (t.DrainsWithoutLift)
+                {
+                    json.WriteNumber("lasts", t.LastsWithoutLift().Seconds);
+                }
+                else
+                {
+                    json.WriteNull("lasts");
+                }
+            }
+        );
         Each(json, "chambers", state.Chambers, c => Write(json, "lambda", c.Lambda));
         Write(json, "lambda", state.Lambda);
     }

@@ -1,10 +1,10 @@
 """An independent model of whole fuel systems, held beside the library's states. Python 3, standard library only.
 
-    python3 tests/oracle/systems.py write FOLDER        20 random systems, and two of the bundled ones, with their points
+    python3 tests/oracle/systems.py write FOLDER        28 random systems, and the bundled ones, with their points
     dotnet run -c Release --project benchmarks/FuelMath.Benchmarks -- states FOLDER
     python3 tests/oracle/systems.py compare FOLDER > tests/oracle/systems.md
 
-The random ones come from seeds, so that the same files come out each time (`write FOLDER 100` writes 100). All are invented.
+The random ones come from seeds, so that the same files come out each time (`write FOLDER 100` writes 100); from the twenty-first on each has a surge tank, and most a second pump on a switch. All are invented.
 fluid.py holds fuels and tables, systems_model.py the parts, systems_solve.py the state. Each formula is written from the work
 that docs/sources.md cites, and solved another way: pressures are the only unknowns of the path. Fluids' constants, and the
 library's reading of the chart of gasoline viscosities, are taken as data. It ends with 1 when anything is off by more than TOLERANCE.
@@ -23,13 +23,13 @@ from systems_solve import NoState, System
 # Here the rounds end when nothing moves by more than 1e-9 (V, bar, ms); the library settles to less.
 TOLERANCE = 1e-7
 KINDS = ("density", "viscosity", "stoichiometric ratio", "pressures", "flows", "pump voltage", "pump current", "widths",
-         "difference at injectors", "voltage at injectors", "dead time", "mass of a pulse", "lambda by chamber", "lambda")
+         "difference at injectors", "voltage at injectors", "dead time", "mass of a pulse", "lambda by chamber", "lambda", "surge tank", "surge tank lasts")
 
 
 def write(folder, count):
     os.makedirs(folder, exist_ok=True)
     data = os.path.join(os.path.dirname(__file__), "../../docs/samples/Assessment/data")
-    for name in ("time-trial-car", "training-stand"):  # the circuit car has a surge tank and a switched pump
+    for name in ("time-trial-car", "training-stand", "circuit-car"):
         for end in (".json", "-points.json"):
             shutil.copy(os.path.join(data, name + end), folder)
     for seed in range(1, count + 1):
@@ -63,6 +63,10 @@ def pairs(theirs, mine):
     for a, b in zip(theirs["chambers"], mine["chambers"], strict=True):
         yield "lambda by chamber", a["lambda"], b["lambda"], b["lambda"]
     yield "lambda", theirs["lambda"], mine["lambda"], mine["lambda"]
+    for a, b in zip(theirs["surgeTanks"], mine["surgeTanks"], strict=True):
+        for key in ("lift", "returned", "drawn", "overflow"):
+            yield "surge tank", a[key], b[key], flow
+        yield "surge tank lasts", a["lasts"], b["lasts"], b["lasts"]
 
 
 def off(theirs, mine, scale):
@@ -127,6 +131,6 @@ if __name__ == "__main__":
     if len(sys.argv) < 3 or sys.argv[1] not in ("write", "compare"):
         sys.exit(__doc__)
     if sys.argv[1] == "write":
-        write(sys.argv[2], int(sys.argv[3]) if len(sys.argv) > 3 else 20)
+        write(sys.argv[2], int(sys.argv[3]) if len(sys.argv) > 3 else 28)
     else:
         sys.exit(compare(sys.argv[2]))

@@ -117,10 +117,11 @@ def regulator(part, rho, reducing):
     stop = si(open_["pressureLoss"]) / si(open_["density"]) / si(open_["flow"]) ** 2 * rho
 
     def flow(inlet, outlet, at):
+        # The diaphragm feels the pressures at its ports; what passes an open valve feels the column between them too.
         held, other = (outlet, inlet) if reducing else (inlet, outlet)
         reference = at["manifold"] if part["reference"] == "manifold" else 0.0
         wants = (held - (still + reference * (1 + share) - other * share)) / slope
-        stops = math.sqrt(max(inlet - outlet, 0) / stop)
+        stops = math.sqrt(max(inlet - outlet + at["column"], 0) / stop)
         return max(0.0, min(wants, stops))
 
     return flow

@@ -170,6 +170,44 @@ def path(draw, free, dead_head, two_rails, principle):
     return {"nodes": nodes, "lines": lines}
 
 
+def with_surge_tank(draw, plan, demand):
+    """The same path fed from a surge tank that a lift pump fills; most have a second pump that joins by a switch."""
+    plan["nodes"][0]["name"] = "main tank"
+    places = lambda: {k: text(draw.between(-0.4, 0.4), "m", 3) for k in ("forward", "left")}
+    for node in plan["nodes"]:
+        node |= places()
+    plan["nodes"].insert(1, {"kind": "surge tank", "name": "tank", "pressure": text(draw.between(0, 2), "kPa gauge", 3),
+                             "elevation": text(draw.between(1.6, 2), "m", 3), "usableVolume": text(draw.between(500, 3000), "cm3"), **places()})
+    plan["nodes"].insert(2, {"kind": "junction", "name": "lifted", "elevation": text(draw.between(0.1, 0.9), "m", 3), **places()})
+    wide = 5 + 0.3 * demand**0.5
+    plan["lines"][:0] = [
+        {"name": "lift pump", "from": "main tank", "to": "lifted", "pump": pump(draw, "lift pump", demand * draw.between(0.9, 1.8), None)},
+        {"name": "lift hose", "from": "lifted", "to": "tank", "hose": hose(draw, "lift", wide + 2, 2)},
+    ]
+    home = draw.next() < 0.3
+    for line in plan["lines"]:
+        if home and line["name"] in ("return hose", "bleed"):
+            line["to"] = "main tank"
+    # The two sides of a regulator at one place, so that nothing is carried between them while it is shut.
+    at = {n["name"]: n for n in plan["nodes"]}
+    for line in plan["lines"]:
+        for key in ("forward", "left"):
+            if "regulator" in line or "reducingRegulator" in line:
+                at[line["to"]][key] = at[line["from"]][key]
+    first = next(l for l in plan["lines"] if l["name"] == "pump 1")
+    if draw.next() < 0.75:
+        kind = draw.one_of("manifold above", "pressure below", "total draw above", "flow above")
+        seen = {"manifold above": {"joinAbove": text(draw.between(-20, -5), "kPa gauge"), "leaveBelow": text(draw.between(-45, -25), "kPa gauge")},
+                "pressure below": {"node": "pump outlet", "joinBelow": text(draw.between(250, 330), "kPa gauge"),
+                                   "leaveAbove": text(draw.between(380, 450), "kPa gauge")},
+                "total draw above": {"joinAbove": text(demand * draw.between(0.35, 0.6), "L/h"), "leaveBelow": text(demand * draw.between(0.1, 0.3), "L/h")},
+                "flow above": {"link": "branch", "joinAbove": text(demand * draw.between(0.35, 0.6), "L/h"),
+                               "leaveBelow": text(demand * draw.between(0.1, 0.3), "L/h")}}[kind]
+        plan["lines"].append({"name": "switched pump", "from": "pump inlet", "to": "pump outlet",
+                              "pump": {**first["pump"], "name": "switched pump"},
+                              "switch": {"kind": kind, **seen, "was": draw.one_of("running", "stopped")}})
+
+
 def random_system(seed):
     draw = Draw(seed)
     motor, chambers, each, boost, kind = engine(draw)
@@ -209,13 +247,25 @@ def random_system(seed):
         "plan": path(draw, demand * draw.between(1.6, 3.5), dead_head, two_rails, draw.one_of(None, "displacement", "rotodynamic")),
         "stages": stages,
     }
+    lifted = seed > 20
+    if lifted:
+        with_surge_tank(draw, document["plan"], demand)
     for stage in stages:
         if draw.next() < 0.6:
             stage["firingGroups"] = draw.one_of(*(g for g in range(1, chambers + 1) if chambers % g == 0))
     if two_stages:
         document["staging"] = {"transitionDutyCycle": text(draw.between(40, 75), "%")}
     document |= {"power": {"pumps": circuit(draw, "pumps"), "injectors": circuit(draw, "injectors")}, "limits": "common practice"}
-    return document, {"document": "operating list", "version": "1", "points": points(draw, top_speed, top_pressure, len(stages))}
+    found = points(draw, top_speed, top_pressure, len(stages))
+    if lifted:
+        names = [l["name"] for l in document["plan"]["lines"] if "pump" in l]
+        document["power"]["feeds"] = [{"line": n, "circuit": circuit(draw, n + " circuit")} for n in names if draw.next() < 0.6]
+        if not document["power"]["feeds"]:
+            del document["power"]["feeds"]
+        for point in found:
+            if draw.next() < 0.5:
+                point["acceleration"] = {k: text(draw.between(-5, 5), "m/s2", 3) for k in ("forward", "left", "up")}
+    return document, {"document": "operating list", "version": "1", "points": found}
 
 
 def points(draw, top_speed, top_pressure, stages):

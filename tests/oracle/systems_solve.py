@@ -26,19 +26,81 @@ class System:
         self.turns = 2 if engine["kind"] == "four-stroke" else 1
         self.efficiency = breathing(engine)
         plan = document["plan"]
-        self.height = {n["name"]: si(n["elevation"]) for n in plan["nodes"]}
-        self.tanks = {n["name"]: si(n["pressure"]) for n in plan["nodes"] if n["kind"] == "tank"}
+        self.places = {n["name"]: [si(n.get(k, "0 m")) for k in ("forward", "left", "elevation")] for n in plan["nodes"]}
+        self.tanks = {n["name"]: si(n["pressure"]) for n in plan["nodes"] if "tank" in n["kind"]}
+        self.surge = {n["name"]: si(n["usableVolume"]) for n in plan["nodes"] if n["kind"] == "surge tank"}
         self.free = [n["name"] for n in plan["nodes"] if n["kind"] == "junction"]
         self.stages = document["stages"]
-        self.wires = [wire_resistance(document["power"][k]) for k in ("pumps", "injectors")]
+        power = document["power"]
+        own = power.get("feeds", [])
+        self.wires = [wire_resistance(c) for c in (power["pumps"], *(f["circuit"] for f in own))]
+        self.feed = {f["line"]: k + 1 for k, f in enumerate(own)}
+        self.injector_wires = wire_resistance(power["injectors"])
+        self.switches = {l["name"]: l["switch"] for l in plan["lines"] if "switch" in l}
 
     def solve(self, point):
-        return Solve(self, point).run()
+        """Of the sets of pumps that may run, the one that its own state leaves alone: first the one that was, then those
+        that one switch after another makes of it, then the only one that is left."""
+        names = list(self.switches)
+        if not names:
+            return Solve(self, point, set()).run()
+        found = {}
+
+        def disagree(running):
+            """The switches that a set's state would throw; all of them where it has none."""
+            key = frozenset(running)
+            if key not in found:
+                one = Solve(self, point, running)
+                try:
+                    state = one.run()
+                    found[key] = (state, [n for n in names if one.throws(self.switches[n], n in running)])
+                except NoState:
+                    found[key] = (None, names + [""])
+            return found[key]
+
+        was = {n for n in names if self.switches[n]["was"] == "running"}
+        now = set(was)
+        for _ in range(2 ** len(names)):
+            state, thrown = disagree(now)
+            if not thrown:
+                return state
+            if len(thrown) > 1:
+                break
+            now ^= set(thrown)
+        every = [{n for k, n in enumerate(names) if mask >> k & 1} for mask in range(2 ** len(names))]
+        last = [state for state, thrown in map(disagree, every) if not thrown]
+        if len(last) != 1:
+            raise NoState(f"{len(last)} sets of running pumps last")
+        return last[0]
+
+    def lift_lines(self):
+        """Lines that come from elsewhere: joined, tanks apart, to a pump that does not draw from the surge tank."""
+        lines = self.document["plan"]["lines"]
+
+        def joined(names, by):
+            """All places that some lines join to places, tanks not passed through."""
+            found = set(names)
+            for _ in lines:
+                for line in by:
+                    ends = {line["from"], line["to"]}
+                    if ends & found and (ends & found - set(self.tanks) or ends & set(names)):
+                        found |= ends
+            return found
+
+        pipes = [l for l in lines if "pump" not in l]
+        near = joined(self.surge, pipes)
+        lifts = [l for l in lines if "pump" in l and l["from"] not in near]
+        past = joined({l["to"] for l in lifts}, pipes) - set(self.tanks)
+        return {l["name"] for l in lines if {l["from"], l["to"]} & past}
 
 
 class Solve:
-    def __init__(self, system, point):
+    def __init__(self, system, point, running):
         self.s, self.point = system, point
+        a = point.get("acceleration", {})
+        pull = [si(a.get(k, "0 m/s2")) for k in ("forward", "left", "up")]
+        pull[2] += G
+        self.head = {n: sum(x * y for x, y in zip(place, pull)) for n, place in system.places.items()}  # m2/s2
         at = si(point["fuel"])
         self.rho, self.mu = system.fuel.density(at), system.fuel.viscosity(at)
         self.speed, manifold = si(point["speed"]), si(point["manifold"])
@@ -49,9 +111,11 @@ class Solve:
         self.command = point["command"] if isinstance(point["command"], dict) else {"kind": point["command"]}
         self.lines = []
         for line in system.document["plan"]["lines"]:
-            kind = next(k for k in line if k not in ("name", "from", "to"))
+            kind = next(k for k in line if k not in ("name", "from", "to", "switch"))
             part = line[kind]
-            if kind == "pump":
+            if "switch" in line and line["name"] not in running:
+                self.lines.append((line, lambda inlet, outlet, at: 0.0, None))  # its check valve is shut
+            elif kind == "pump":
                 tested = system.known[part["fluid"]].density(si(part.get("fluidTemperature", "20 degC")))
                 pump = Pump(part, self.rho, tested)
                 self.lines.append((line, pump.flow, pump))
@@ -63,7 +127,8 @@ class Solve:
         self.cycle = system.turns / self.speed
         self.period = [self.cycle / stage["pulsesPerCycle"] for stage in system.stages]
         self.against = [self.gauge if stage["discharge"] == "manifold" else 0.0 for stage in system.stages]
-        self.volts = [self.supply, self.supply]
+        self.volts = [self.supply for _ in system.wires]
+        self.injector_volts = self.supply
         self.pressure = dict(system.tanks)
         for n in system.free:
             self.pressure[n] = 200e3 + self.gauge
@@ -84,7 +149,7 @@ class Solve:
         static = injector.static(difference, self.rho)
         if self.command["kind"] == "all open":
             return static * self.period[s]
-        return injector.pulse(width, self.period[s], static, injector.dead_time(self.volts[1], difference))
+        return injector.pulse(width, self.period[s], static, injector.dead_time(self.injector_volts, difference))
 
     def shared(self, models, mass):
         """Widths of one or two stages for a mass; a model is the mean mass by width, least, most and period."""
@@ -142,7 +207,7 @@ class Solve:
             mine = [(self.s.injectors[p["injector"]], max(self.pressure[p["node"]] - self.against[s], 1.0))
                     for t, p in self.seats if t == s]
             models.append(self.model(s, [i for i, _ in mine], [i.static(d, self.rho) for i, d in mine],
-                                     [i.dead_time(self.volts[1], d) for i, d in mine]))
+                                     [i.dead_time(self.injector_volts, d) for i, d in mine]))
         return self.shared(models, self.air / (self.s.fuel.stoichiometric * self.command["lambda"]))
 
     def set_widths(self, first):
@@ -160,17 +225,11 @@ class Solve:
 
     def through(self, k, pressure):
         line, flow, _ = self.lines[k]
-        z = self.s.height
-        head = lambda n: pressure[n] + self.rho * G * z[n]
-        return flow(head(line["from"]) , head(line["to"]), self.at()) if not self.plain(k) else flow(
-            pressure[line["from"]], pressure[line["to"]], self.at())
-
-    def plain(self, k):
-        """A regulator feels the pressures as they are; its ports stand at one height."""
-        return "regulator" in self.lines[k][0] or "reducingRegulator" in self.lines[k][0]
-
-    def at(self):
-        return {"manifold": self.gauge}
+        inlet, outlet = pressure[line["from"]], pressure[line["to"]]
+        column = self.rho * (self.head[line["from"]] - self.head[line["to"]])
+        if "regulator" in line or "reducingRegulator" in line:
+            return flow(inlet, outlet, {"manifold": self.gauge, "column": column})
+        return flow(inlet + column, outlet, None)
 
     def balance(self, pressure):
         miss = {n: 0.0 for n in self.s.free}
@@ -243,25 +302,45 @@ class Solve:
 
     def run(self):
         for round_ in range(200):
-            before = list(self.volts) + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for w in self.widths]
-            for _, _, pump in self.lines:
+            before = self.volts + [self.injector_volts] + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for w in self.widths]
+            for line, _, pump in self.lines:
                 if pump:
-                    pump.set(self.volts[0])
+                    pump.set(self.volts_at(line))
             self.set_widths(round_ == 0)
             self.path()
             self.wire()
-            after = list(self.volts) + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for w in self.widths]
+            after = self.volts + [self.injector_volts] + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for w in self.widths]
             if round_ and max(abs(x - y) for x, y in zip(before, after)) < 1e-9:
                 return self.report()
         raise NoState("rounds do not settle")
 
     def rise(self, line):
         """What a pump adds, the column between its ends included."""
-        z = self.s.height
-        return self.pressure[line["to"]] - self.pressure[line["from"]] + self.rho * G * (z[line["to"]] - z[line["from"]])
+        return self.pressure[line["to"]] - self.pressure[line["from"]] + self.rho * (self.head[line["to"]] - self.head[line["from"]])
+
+    def volts_at(self, line):
+        return self.volts[self.s.feed.get(line["name"], 0)]
+
+    def throws(self, switch, runs):
+        """Whether a switch acts on a pump that runs, or stands still, in this state."""
+        kind = switch["kind"]
+        if kind == "manifold above":
+            seen = self.gauge
+        elif kind.startswith("pressure"):
+            seen = self.pressure[switch["node"]]
+        elif kind == "flow above":
+            seen = next(self.through(k, self.pressure) for k, (l, _, _) in enumerate(self.lines) if l["name"] == switch["link"])
+        else:
+            seen = sum(self.flow_of(seat, self.pressure[p["node"]]) for seat, (_, p) in enumerate(self.seats))
+        join, leave = (si(v) for k, v in sorted(switch.items()) if k.startswith(("join", "leave")))
+        sign = -1 if kind == "pressure below" else 1
+        return sign * seen < sign * leave if runs else sign * seen > sign * join
 
     def wire(self):
-        amperes = sum(pump.amperes(self.rise(line)) for line, _, pump in self.lines if pump)
+        amperes = [0.0 for _ in self.volts]
+        for line, _, pump in self.lines:
+            if pump:
+                amperes[self.s.feed.get(line["name"], 0)] += pump.amperes(self.rise(line))
         pulsed = self.command["kind"] not in ("cut", "all open")
         opening, longest = 0.0, 0.0
         for (s, place), dead in zip(self.seats, self.dead_times()):
@@ -271,11 +350,12 @@ class Solve:
             mine = [self.s.injectors[p["injector"]] for t, p in self.seats if t == s]
             on = coils_on(len(mine), stage.get("firingGroups", len(mine)), self.widths[s], self.period[s], longest)
             opening += on / len(mine) * sum(1 / i.coil for i in mine)
-        to_pumps = self.supply - self.s.wires[0] * amperes
-        self.volts = [(self.volts[0] + to_pumps) / 2, self.supply / (1 + self.s.wires[1] * opening)]
+        follows = [self.supply - r * i for r, i in zip(self.s.wires, amperes)]
+        self.volts = [0.1 * v + 0.9 * f for v, f in zip(self.volts, follows)]
+        self.injector_volts = self.supply / (1 + self.s.injector_wires * opening)
 
     def dead_times(self):
-        return [self.s.injectors[p["injector"]].dead_time(self.volts[1], self.pressure[p["node"]] - self.against[s])
+        return [self.s.injectors[p["injector"]].dead_time(self.injector_volts, self.pressure[p["node"]] - self.against[s])
                 for s, p in self.seats]
 
     def report(self):
@@ -285,23 +365,24 @@ class Solve:
             injector = self.s.injectors[place["injector"]]
             difference = self.pressure[place["node"]] - self.against[s]
             if pulsed and difference > 0:
-                injector.dead_time(self.volts[1], difference, held=False)
+                injector.dead_time(self.injector_volts, difference, held=False)
             if self.widths[s] > 0 and difference <= 0:
                 raise NoState("no fuel can pass an injector")
             mass = self.mass_of(s, injector, self.widths[s], difference) if self.command["kind"] != "cut" else 0.0
             chambers[place["chamber"] - 1] += mass * self.s.stages[s]["pulsesPerCycle"]
             injectors.append({
                 "difference": difference,
-                "voltage": self.volts[1],
-                "deadTime": injector.dead_time(self.volts[1], difference) if pulsed else 0.0,
+                "voltage": self.injector_volts,
+                "deadTime": injector.dead_time(self.injector_volts, difference) if pulsed else 0.0,
                 "mass": mass,
                 "flow": mass / self.period[s] / self.rho,
             })
         pumps = []
         for line, _, pump in self.lines:
             if pump:
-                pump.judge(self.volts[0], self.rise(line))
-                pumps.append({"voltage": self.volts[0], "current": pump.amperes(self.rise(line)), "rise": self.rise(line)})
+                pump.judge(self.volts_at(line), self.rise(line))
+                pumps.append({"voltage": self.volts_at(line), "current": pump.amperes(self.rise(line)), "rise": self.rise(line)})
+        flows = {line["name"]: self.through(k, self.pressure) for k, (line, _, _) in enumerate(self.lines)}
         ratio = self.s.fuel.stoichiometric
         total = sum(chambers)
         return {
@@ -309,13 +390,29 @@ class Solve:
             "viscosity": self.mu,
             "stoichiometricRatio": ratio,
             "pressures": {n: self.pressure[n] for n in self.pressure},
-            "flows": {line["name"]: self.through(k, self.pressure) for k, (line, _, _) in enumerate(self.lines)},
+            "flows": flows,
+            "surgeTanks": [self.balance_of(tank, flows) for tank in self.s.surge],
             "pumps": pumps,
             "stages": [{"width": w} for w in self.widths],
             "injectors": injectors,
             "chambers": [{"lambda": self.air / (ratio * m) if m > 0 else None} for m in chambers],
             "lambda": self.air * self.s.chambers / (ratio * total) if total > 0 else None,
         }
+
+    def balance_of(self, tank, flows):
+        """What comes by lift, what returns, what is drawn; and how long a full tank lasts when no lift comes."""
+        lifts, lift, back, drawn = self.s.lift_lines(), 0.0, 0.0, 0.0
+        for line in self.s.document["plan"]["lines"]:
+            if tank in (line["from"], line["to"]):
+                into = flows[line["name"]] if line["to"] == tank else -flows[line["name"]]
+                drawn -= min(into, 0)
+                if line["name"] in lifts:
+                    lift += max(into, 0)
+                else:
+                    back += max(into, 0)
+        net = drawn - back
+        lasts = self.s.surge[tank] / net if net > 1e-9 * (lift + back + drawn) else None
+        return {"lift": lift, "returned": back, "drawn": drawn, "overflow": max(0.0, lift - net), "lasts": lasts}
 
 
 def eliminate(a, b):
