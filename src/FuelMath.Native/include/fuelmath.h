@@ -152,7 +152,7 @@ enum fuelmath_formula {
     FUELMATH_ENGINE_AIR_EVENTS_PER_SECOND = 48,
     /* The fuel flow that a power asks for: power (W), brakeSpecificFuelConsumption (kg/J); gives (kg/s). */
     FUELMATH_ENGINE_AIR_FUEL_FLOW_FROM_POWER = 49,
-    /* The lambda that one sensor sees behind four cylinders with equal air: firstLambda (1), secondLambda (1), thirdLambda (1), fourthLambda (1); gives (1). */
+    /* The lambda that one sensor sees behind four chambers with equal air: firstLambda (1), secondLambda (1), thirdLambda (1), fourthLambda (1); gives (1). */
     FUELMATH_ENGINE_AIR_HARMONIC_MEAN_LAMBDA = 50,
     /* The efficiency of a filter from its beta ratio: betaRatio (1); gives (1). */
     FUELMATH_FILTRATION_EFFICIENCY = 51,
@@ -222,7 +222,7 @@ enum fuelmath_formula {
     FUELMATH_MINOR_LOSS_STRAIGHT_LENGTH = 83,
     /* Lambda over the lambda intended, when the controller believes another injector: airRatio (1), flowRatio (1), pressureRatio (1), effectiveWidth (s), deadTimeError (s); gives (1). */
     FUELMATH_MIXTURE_ERROR_LAMBDA_FACTOR = 84,
-    /* The lambda that one sensor sees behind two unequal cylinders: firstAirMass (kg), secondAirMass (kg), firstFuelMass (kg), secondFuelMass (kg), stoichiometricRatio (1); gives (1). */
+    /* The lambda that one sensor sees behind two unequal chambers: firstAirMass (kg), secondAirMass (kg), firstFuelMass (kg), secondFuelMass (kg), stoichiometricRatio (1); gives (1). */
     FUELMATH_MIXTURE_ERROR_MEAN_LAMBDA = 85,
     /* The mass flow through a small opening: dischargeCoefficient (1), area (m2), density (kg/m3), differentialPressure (Pa); gives (kg/s). */
     FUELMATH_ORIFICE_MASS_FLOW = 86,
