@@ -39,6 +39,7 @@ public static class LinePlanDocument
     /// <param name="plan">The plan.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is null.</exception>
+    /// <exception cref="ArgumentException">A name is longer than the 200 characters that a document takes.</exception>
     public static string Write(LinePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

@@ -39,7 +39,9 @@ public static class NetworkDocument
     /// <param name="network">The network.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="network"/> is null.</exception>
-    /// <exception cref="ArgumentException">A line has a part that the caller defined; the message names it.</exception>
+    /// <exception cref="ArgumentException">
+    /// A line has a part that the caller defined, or a name is longer than 200 characters; the message names it.
+    /// </exception>
     public static string Write(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);

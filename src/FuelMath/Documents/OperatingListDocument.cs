@@ -36,7 +36,7 @@ public static class OperatingListDocument
     /// <param name="points">The operating points; names differ.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="points"/> is null.</exception>
-    /// <exception cref="ArgumentException">Two points share a name.</exception>
+    /// <exception cref="ArgumentException">Two points share a name, or a name is longer than 200 characters.</exception>
     public static string Write(IEnumerable<OperatingPoint> points)
     {
         ArgumentNullException.ThrowIfNull(points);
