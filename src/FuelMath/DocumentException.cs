@@ -14,17 +14,26 @@ public sealed class DocumentException : Exception
     /// <param name="allowed">What is allowed there; a sentence.</param>
     /// <param name="found">What was found, as a noun.</param>
     public DocumentException(string path, int line, int column, string allowed, string found)
-        : this(path, line, column, allowed, found, null) { }
+        : this(path, line, column, allowed, found, null, null) { }
 
-    internal DocumentException(string path, int line, int column, string allowed, string found, Exception? cause)
+    internal DocumentException(
+        string path,
+        int line,
+        int column,
+        string allowed,
+        string found,
+        string? part,
+        Exception? cause
+    )
         : base(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{path}, line {line}, column {column}: {allowed} Found {found}."
+                $"{path}, line {line}, column {column}: {allowed} Found {found}.{Named(part, allowed)}"
             ),
             cause
         )
     {
+        Part = part;
         Path = path;
         Line = line;
         Column = column;
@@ -46,4 +55,10 @@ public sealed class DocumentException : Exception
 
     /// <summary>What was found.</summary>
     public string Found { get; }
+
+    /// <summary>The part that the place belongs to, by its name; null where none around it has one.</summary>
+    public string? Part { get; }
+
+    private static string Named(string? part, string allowed) =>
+        part is null || allowed.Contains("Part: '", StringComparison.Ordinal) ? "" : $" Part: '{part}'.";
 }

@@ -107,7 +107,7 @@ public sealed class Refusal
         return new(RefusalKind.Document, inner?.What ?? document.Path, document.Message)
         {
             DocumentPath = document.Path,
-            Part = inner?.Part,
+            Part = inner?.Part ?? document.Part,
             Node = inner?.Node,
             Value = inner?.Value,
             Minimum = inner?.Minimum,

@@ -5,13 +5,15 @@ using FuelMath.Samples.Assessment;
 // Usage: Assessment [system.json [points.json [bench.csv]]] [--out folder] [--force] [--dated 2026-11-20] [--all]
 // Without arguments it assesses the bundled time-trial car. Beside "name.json" it looks for "name-points.json" and
 // "name-bench.csv", and for raw pulses in "name-pulses.json"; a system without them is assessed without them.
+// Assessment --line plan.json says of a line plan, joint by joint, whether it seals, and what to buy and to cut.
 // Assessment --brief brief.json gives a first answer from the least that is known, and what to measure next.
 // It writes below "out/<name of the system's file>", or into the folder of --out, and overwrites nothing without --force.
-// It ends with 0 when everything holds, with 1 on "act first" or "do not run", with 2 on "not known" or a refusal.
+// It ends with 0 when everything holds or every joint seals, with 1 on a joint that does not, on "act first" or "do not run", with 2 on "not known" or a refusal.
 string? folder = null;
 DateOnly? dated = null;
 bool all = false;
 string? brief = null;
+string? plan = null;
 bool force = false;
 var files = new List<string>();
 try
@@ -25,6 +27,9 @@ try
                 break;
             case "--brief" when i + 1 < args.Length:
                 brief = args[++i];
+                break;
+            case "--line" when i + 1 < args.Length:
+                plan = args[++i];
                 break;
             case "--force":
                 force = true;
@@ -45,12 +50,23 @@ try
                 break;
             case ['-', '-', ..]:
                 throw new FormatException(
-                    $"An option must be one of --out, --force, --dated, --all, --brief; it was '{args[i]}'."
+                    $"An option must be one of --out, --force, --dated, --all, --brief, --line; it was '{args[i]}'."
                 );
             default:
                 files.Add(args[i]);
                 break;
         }
+    }
+
+    if (plan is not null)
+    {
+        LinePlan line = LinePlanDocument.ReadFile(plan);
+        foreach (string row in LineReport.Text(line))
+        {
+            Console.WriteLine(row);
+        }
+
+        return line.AllSeal ? 0 : 1;
     }
 
     if (brief is not null)

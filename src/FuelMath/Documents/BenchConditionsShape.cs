@@ -8,7 +8,11 @@ internal static class BenchConditionsShape
     private static readonly ObjectShape<BenchConditions> Shape = new(o =>
     {
         o.Is("bench-conditions", "The conditions of a bench reading.");
-        var difference = o.Required("differentialPressure", RawShapes.PressureDifference, c => c.DifferentialPressure)
+        var difference = o.Required(
+                "differentialPressure",
+                RawShapes.PressureDifference.Positive,
+                c => c.DifferentialPressure
+            )
             .Says("Inlet less discharge pressure.");
         var fluid = o.Required("fluid", FuelShape.Reference, c => c.Fluid).Says("The fluid.");
         var fluidTemperature = o.Required("fluidTemperature", RawShapes.Temperature, c => c.FluidTemperature)

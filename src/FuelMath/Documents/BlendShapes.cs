@@ -9,7 +9,7 @@ internal static class BlendShapes
     private static readonly ListShape<FuelPart> Parts = new ObjectShape<FuelPart>(o =>
     {
         o.Is("blend-part", "A fuel and its share in a blend.");
-        var fraction = o.Required("fraction", QuantityShapes.Ratio, p => p.Fraction).Says("Its share.");
+        var fraction = o.Required("fraction", QuantityShapes.Ratio.NotNegative, p => p.Fraction).Says("Its share.");
         var fuel = o.Required("fuel", AnyFuel, p => p.Fuel).Says("The fuel.");
         return f => new(f.Of(fuel), f.Of(fraction));
     }).List(1, 20);
@@ -44,7 +44,7 @@ internal static class BlendShapes
             o.Is("premix", "Fuel with oil in it, for a two-stroke.");
             o.Kind("premix", "That it is premix.", f => f.Recipe is PremixRecipe);
             var name = o.Named(f => f.Name);
-            var oilPerFuel = o.Optional("oilPerFuel", QuantityShapes.Ratio, f => Mix(f).Ratio.OilPerFuel)
+            var oilPerFuel = o.Optional("oilPerFuel", QuantityShapes.Ratio.NotNegative, f => Mix(f).Ratio.OilPerFuel)
                 .Says("Volume of oil for each volume of fuel: 2 % is 50:1.");
             var ratio = o.Optional("ratio", PremixRatioShape.Instance, _ => null)
                 .Says("Parts of fuel to one of oil, as on the bottle; written as oilPerFuel.");

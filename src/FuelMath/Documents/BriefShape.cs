@@ -9,9 +9,9 @@ internal static class BriefShape
     private static readonly ObjectShape<PumpFlowPoint> PumpPoint = new(o =>
     {
         o.Is("pump-flow-point", "Flow against a pressure rise.");
-        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference, p => p.PressureRise)
+        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference.NotNegative, p => p.PressureRise)
             .Says("Outlet less inlet pressure.");
-        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow.NotNegative, p => p.Flow).Says("Volume flow.");
         return f => new(f.Of(rise), f.Of(flow));
     });
 
@@ -19,8 +19,9 @@ internal static class BriefShape
     {
         o.Is("brief-point", "Where an engine is asked about.");
         var name = o.Required("name", TextShape.Name, p => p.Name).Says("What it is called.");
-        var speed = o.Required("speed", QuantityShapes.RotationalSpeed, p => p.Speed).Says("Crankshaft speed.");
-        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure, p => p.Manifold)
+        var speed = o.Required("speed", QuantityShapes.RotationalSpeed.Positive, p => p.Speed)
+            .Says("Crankshaft speed.");
+        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure.Positive, p => p.Manifold)
             .Says("Manifold absolute pressure.");
         var lambda = o.Required("lambda", LambdaShape.Instance, p => p.Lambda).Says("The lambda that is asked for.");
         return f => new(f.Of(name), f.Of(speed), f.Of(manifold), f.Of(lambda));
@@ -39,41 +40,44 @@ internal static class BriefShape
                 .Says("Fuels that the document refers to; those that the library knows by name need no entry.");
             var cylinders = o.Required("cylinders", new CountShape(1, 16), b => b.Cylinders)
                 .Says("How many cylinders, with one injector each; a four-stroke.");
-            var displacement = o.Required("displacement", QuantityShapes.Volume, b => b.Displacement)
+            var displacement = o.Required("displacement", QuantityShapes.Volume.Positive, b => b.Displacement)
                 .Says("Displacement of all cylinders.");
             var inTank = o.Required("fuel", FuelShape.Reference, b => b.Fuel)
                 .Says("The fuel in the tank, by its name.");
             var rating = o.Required("injectorRating", FlowRatingShape.Shape, b => b.Rating)
                 .Says("What an injector is rated at.");
-            var voltage = o.Required("pumpVoltage", QuantityShapes.Voltage, b => b.PumpVoltage)
+            var voltage = o.Required("pumpVoltage", QuantityShapes.Voltage.Positive, b => b.PumpVoltage)
                 .Says("The voltage at the pump for its points.");
             var pumpPoints = o.Required("pumpPoints", PumpPoint.Knots(), b => b.PumpPoints)
                 .Says("Two or more points of the pump, pressure rise rising and flow falling.");
             var set = o.Required(
                     "setDifferentialPressure",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.Positive,
                     b => b.SetDifferentialPressure
                 )
                 .Says("What the regulator holds above its reference.");
             var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, b => b.Reference)
                 .Says("What acts on the spring side of the regulator's diaphragm.");
             var points = o.Required("points", Point.List(1, 100), b => b.Points).Says("Where it is to run.");
-            Known(BriefInput.VolumetricEfficiency, QuantityShapes.Ratio)
+            Known(BriefInput.VolumetricEfficiency, QuantityShapes.Ratio.Positive)
                 .Says("Volumetric efficiency at manifold density.");
-            Known(BriefInput.InjectorFlow, QuantityShapes.Ratio)
+            Known(BriefInput.InjectorFlow, QuantityShapes.Ratio.Positive)
                 .Says("What the fitted injectors flow over what the controller was told.");
-            Known(BriefInput.DeadTime, QuantityShapes.Duration)
+            Known(BriefInput.DeadTime, QuantityShapes.Duration.Positive)
                 .Says("Dead time at 14 V, which the controller was told, too.");
-            Known(BriefInput.PumpCurrent, QuantityShapes.Current).Says("What the pump draws.");
-            Known(BriefInput.CircuitResistance, QuantityShapes.SmallResistance)
+            Known(BriefInput.PumpCurrent, QuantityShapes.Current.Positive).Says("What the pump draws.");
+            Known(BriefInput.CircuitResistance, QuantityShapes.SmallResistance.Positive)
                 .Says("Contacts and relay in each circuit, beside its wires.");
-            Known(BriefInput.SupplyVoltage, QuantityShapes.Voltage).Says("Voltage at the source, engine running.");
-            Known(BriefInput.FilterLoss, QuantityShapes.PressureDifference).Says("What the filter loses at 200 L/h.");
-            Known(BriefInput.FeedBore, QuantityShapes.SmallLength).Says("Bore of the hose to the rail.");
-            Known(BriefInput.HoseLength, QuantityShapes.Length)
+            Known(BriefInput.SupplyVoltage, QuantityShapes.Voltage.Positive)
+                .Says("Voltage at the source, engine running.");
+            Known(BriefInput.FilterLoss, QuantityShapes.PressureDifference.Positive)
+                .Says("What the filter loses at 200 L/h.");
+            Known(BriefInput.FeedBore, QuantityShapes.SmallLength.Positive).Says("Bore of the hose to the rail.");
+            Known(BriefInput.HoseLength, QuantityShapes.Length.Positive)
                 .Says("Length of the hose to the rail, and of that back.");
-            Known(BriefInput.ReturnBore, QuantityShapes.SmallLength).Says("Bore of the hose back to the tank.");
-            Known(BriefInput.RegulatorSlope, QuantityShapes.PressureDifference)
+            Known(BriefInput.ReturnBore, QuantityShapes.SmallLength.Positive)
+                .Says("Bore of the hose back to the tank.");
+            Known(BriefInput.RegulatorSlope, QuantityShapes.PressureDifference.Positive)
                 .Says("By how much the regulator's pressure rises for each 100 L/h that it passes.");
             Known(BriefInput.FuelTemperature, QuantityShapes.Temperature).Says("Temperature of the fuel.");
             Known(BriefInput.ChargeTemperature, QuantityShapes.Temperature).Says("Temperature of the charge.");

@@ -15,7 +15,8 @@ internal static class CircuitShape
                 .Says("Size of the wire: a gauge such as \"12 AWG\" or \"1/0 AWG\", or an area such as \"2.5 mm2\".");
             var wires = o.Optional("wires", new CountShape(1, MostWires), c => c.Wires == 1 ? null : c.Wires)
                 .Says("Equal wires in parallel; one when left out.");
-            var length = o.Required("length", QuantityShapes.Length, c => c.Length).Says("Its length, one way.");
+            var length = o.Required("length", QuantityShapes.Length.Positive, c => c.Length)
+                .Says("Its length, one way.");
             var temperature = o.Required("temperature", QuantityShapes.Temperature, c => c.Temperature)
                 .Says("Temperature of the copper.");
             return f => Conductor.FromParallel(f.Of(wires) ?? 1, f.Of(size), f.Of(length), f.Of(temperature));
@@ -30,7 +31,7 @@ internal static class CircuitShape
                 .Says("From the source to the load, in series.");
             var ground = o.Required("ground", Wire.List(0, MostWires), c => c.Ground)
                 .Says("From the load back to the source, in series.");
-            var contacts = o.Required("contacts", QuantityShapes.SmallResistance, c => c.Contacts)
+            var contacts = o.Required("contacts", QuantityShapes.SmallResistance.NotNegative, c => c.Contacts)
                 .Says("All terminals, switches, relays and fuses together.");
             return f => new(f.Of(name), f.Of(supply), f.Of(ground), f.Of(contacts));
         });

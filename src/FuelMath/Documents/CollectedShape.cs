@@ -14,9 +14,14 @@ internal static class CollectedShape
             {
                 o.Is("collected-volume", "A volume that was collected.");
                 o.Kind("volume", "That it is a volume.", b => b.IsByVolume);
-                var volume = o.Required("amount", RawShapes.Volume, b => b.Volume!.Value, parameter: "collected")
+                var volume = o.Required(
+                        "amount",
+                        RawShapes.Volume.Positive,
+                        b => b.Volume!.Value,
+                        parameter: "collected"
+                    )
                     .Says("The volume that was collected.");
-                var volumeStep = o.Required("resolution", RawShapes.Volume, b => b.VolumeResolution!.Value)
+                var volumeStep = o.Required("resolution", RawShapes.Volume.Positive, b => b.VolumeResolution!.Value)
                     .Says("The smallest step that the glass can be read in.");
                 return f => CollectedFuel.FromVolume(f.Of(volume), f.Of(volumeStep));
             }),
@@ -24,9 +29,9 @@ internal static class CollectedShape
             {
                 o.Is("collected-mass", "A mass that was collected.");
                 o.Kind("mass", "That it is a mass.", b => !b.IsByVolume);
-                var mass = o.Required("amount", RawShapes.Mass, b => b.Mass!.Value, parameter: "collected")
+                var mass = o.Required("amount", RawShapes.Mass.Positive, b => b.Mass!.Value, parameter: "collected")
                     .Says("The mass that was collected.");
-                var massStep = o.Required("resolution", RawShapes.Mass, b => b.MassResolution!.Value)
+                var massStep = o.Required("resolution", RawShapes.Mass.Positive, b => b.MassResolution!.Value)
                     .Says("The smallest step of the scale.");
                 return f => CollectedFuel.FromMass(f.Of(mass), f.Of(massStep));
             })

@@ -12,7 +12,11 @@ internal static class CommandShape
                 new(o =>
                 {
                     Begin(o, "pulse widths", FuelCommandKind.PulseWidths);
-                    var widths = o.Required("widths", QuantityShapes.Duration.List(1, 2), c => c.PulseWidths)
+                    var widths = o.Required(
+                            "widths",
+                            QuantityShapes.Duration.NotNegative.List(1, 2),
+                            c => c.PulseWidths
+                        )
                         .Says("A pulse width for each stage; zero keeps a stage shut.");
                     return f => FuelCommand.FromPulseWidths(f.Of(widths));
                 })

@@ -21,5 +21,5 @@ internal static class CompositionShape
         ObjectBuilder<ElementalComposition> o,
         string name,
         Func<ElementalComposition, Ratio> get
-    ) => o.Required(name, QuantityShapes.Ratio, get).Says($"Mass fraction of {name}.");
+    ) => o.Required(name, QuantityShapes.Ratio.NotNegative, get).Says($"Mass fraction of {name}.");
 }

@@ -9,7 +9,7 @@ internal static class ConditionsShape
     {
         o.Is("injector-command", "What the injectors of a line are commanded to.");
         var line = o.Required("line", TextShape.Name, c => c.Key).Says("The line of injectors.");
-        var commanded = o.Required("commanded", QuantityShapes.VolumeFlow, c => c.Value)
+        var commanded = o.Required("commanded", QuantityShapes.VolumeFlow.NotNegative, c => c.Value)
             .Says("The commanded mean flow; zero shuts them.");
         return f => new(f.Of(line), f.Of(commanded));
     });
@@ -18,12 +18,24 @@ internal static class ConditionsShape
         new(o =>
         {
             o.Is("network-conditions", "What a network is solved at: its fluid, and what its parts need beside it.");
-            var density = o.Required("density", QuantityShapes.Density, c => c.Density).Says("Density of the fluid.");
-            var viscosity = o.Optional("viscosity", QuantityShapes.DynamicViscosity, c => c.Viscosity)
+            var density = o.Required("density", QuantityShapes.Density.Positive, c => c.Density)
+                .Says("Density of the fluid.");
+            var viscosity = o.Optional("viscosity", QuantityShapes.DynamicViscosity.Positive, c => c.Viscosity)
                 .Says("Dynamic viscosity of the fluid.");
-            var kinematic = o.Optional("kinematicViscosity", QuantityShapes.KinematicViscosity, _ => null, "viscosity")
+            var kinematic = o.Optional(
+                    "kinematicViscosity",
+                    QuantityShapes.KinematicViscosity.Positive,
+                    _ => null,
+                    "viscosity"
+                )
                 .Says("Kinematic viscosity of the fluid, in place of the dynamic one; it is written as that.");
-            o.With("pumpVoltage", QuantityShapes.Voltage, c => c.PumpVoltage, (c, v) => c.WithPumpVoltage(v), "voltage")
+            o.With(
+                    "pumpVoltage",
+                    QuantityShapes.Voltage.Positive,
+                    c => c.PumpVoltage,
+                    (c, v) => c.WithPumpVoltage(v),
+                    "voltage"
+                )
                 .Says("The voltage at the terminals of measured pumps.");
             o.With("manifold", QuantityShapes.GaugePressure, c => c.Manifold, (c, v) => c.WithManifold(v))
                 .Says("The pressure in the manifold, for regulators that refer to it.");

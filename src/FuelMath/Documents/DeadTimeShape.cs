@@ -9,17 +9,17 @@ internal static class DeadTimeShape
         new(o =>
         {
             o.Is("dead-time", "Dead time of an injector.");
-            var voltages = o.Required("voltages", QuantityShapes.Voltage.Knots(), t => t.Voltages)
+            var voltages = o.Required("voltages", QuantityShapes.Voltage.Positive.Knots(), t => t.Voltages)
                 .Says("Voltages at the injector, rising.");
             var pressures = o.Required(
                     "differentialPressures",
-                    QuantityShapes.PressureDifference.Knots(),
+                    QuantityShapes.PressureDifference.NotNegative.Knots(),
                     t => t.DifferentialPressures
                 )
                 .Says("Differential pressures, rising; one when the dead time was taken at one and is used at all.");
             var values = o.Required(
                     "values",
-                    QuantityShapes.Duration.Rows(),
+                    QuantityShapes.Duration.NotNegative.Rows(),
                     t => TableShapes.ToRows(t.Voltages.Length, t.DifferentialPressures.Length, t.ValueAt)
                 )
                 .Says("Dead times: a row for each voltage, in it one for each differential pressure.");

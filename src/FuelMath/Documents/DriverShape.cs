@@ -11,7 +11,7 @@ internal static class DriverShape
                 {
                     o.Is("ballast-driver", "A saturated driver with a ballast resistor.");
                     o.Kind("saturated with ballast", "Which driver it is.", d => d.Kind == DriverKind.Saturated);
-                    var ballast = o.Required("ballast", QuantityShapes.Resistance, d => d.Ballast)
+                    var ballast = o.Required("ballast", QuantityShapes.Resistance.Positive, d => d.Ballast)
                         .Says("Resistance in series with the coil.");
                     return f => InjectorDriver.FromBallast(f.Of(ballast));
                 }),
@@ -19,9 +19,9 @@ internal static class DriverShape
                 {
                     o.Is("peak-and-hold-driver", "A driver that limits the current.");
                     o.Kind("peak and hold", "Which driver it is.", d => d.Kind == DriverKind.PeakAndHold);
-                    var peak = o.Required("peak", QuantityShapes.Current, d => d.Peak!.Value)
+                    var peak = o.Required("peak", QuantityShapes.Current.Positive, d => d.Peak!.Value)
                         .Says("The current that it drives to.");
-                    var hold = o.Required("hold", QuantityShapes.Current, d => d.Hold!.Value)
+                    var hold = o.Required("hold", QuantityShapes.Current.Positive, d => d.Hold!.Value)
                         .Says("The current that it holds then.");
                     return f => InjectorDriver.FromPeakAndHold(f.Of(peak), f.Of(hold));
                 })

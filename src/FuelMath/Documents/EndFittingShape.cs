@@ -11,7 +11,7 @@ internal static class EndFittingShape
                 .Says("The end that it offers to the next part.");
             var loss = o.Required("loss", FittingShape.Shape, e => e.Loss)
                 .Says("What it costs, with the name by which it is bought.");
-            var cutAllowance = o.Required("cutAllowance", QuantityShapes.SmallLength, e => e.CutAllowance)
+            var cutAllowance = o.Required("cutAllowance", QuantityShapes.SmallLength.NotNegative, e => e.CutAllowance)
                 .Says("By how much the hose is cut shorter for it.");
             return f => new(f.Of(end), f.Of(loss), f.Of(cutAllowance));
         });

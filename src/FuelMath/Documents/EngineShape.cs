@@ -20,7 +20,11 @@ internal static class EngineShape
                 var (cylinders, displacement) = Cylinders(o);
                 var delivery = o.Required("deliveryRatio", VolumetricEfficiencyShape.Shape, e => e.VolumetricEfficiency)
                     .Says("Air sent in over air that fills the displacement at manifold density.");
-                var trapping = o.Required("trappingEfficiency", QuantityShapes.Ratio, e => e.TrappingEfficiency)
+                var trapping = o.Required(
+                        "trappingEfficiency",
+                        QuantityShapes.Ratio.Positive,
+                        e => e.TrappingEfficiency
+                    )
                     .Says("Air kept over air sent in.");
                 return f =>
                     Engine.TwoStroke(f.Of(name), f.Of(cylinders), f.Of(displacement), f.Of(delivery), f.Of(trapping));
@@ -29,7 +33,11 @@ internal static class EngineShape
             {
                 var name = Begin(o, "rotary", "A rotary engine with three-sided rotors.", EngineCycle.Rotary);
                 var rotors = o.Required("rotors", new CountShape(1, 64), e => e.Chambers).Says("How many rotors.");
-                var chamber = o.Required("chamberDisplacement", QuantityShapes.Volume, e => e.ChamberDisplacement)
+                var chamber = o.Required(
+                        "chamberDisplacement",
+                        QuantityShapes.Volume.Positive,
+                        e => e.ChamberDisplacement
+                    )
                     .Says("Displacement of one of a rotor's three chambers.");
                 var efficiency = Efficiency(o);
                 return f => Engine.Rotary(f.Of(name), f.Of(rotors), f.Of(chamber), f.Of(efficiency));
@@ -51,7 +59,7 @@ internal static class EngineShape
     private static (ValueProperty<Engine, int>, ValueProperty<Engine, Volume>) Cylinders(ObjectBuilder<Engine> o) =>
         (
             o.Required("cylinders", new CountShape(1, 64), e => e.Chambers).Says("How many cylinders."),
-            o.Required("displacement", QuantityShapes.Volume, e => e.Displacement)
+            o.Required("displacement", QuantityShapes.Volume.Positive, e => e.Displacement)
                 .Says("Displacement of all cylinders.")
         );
 

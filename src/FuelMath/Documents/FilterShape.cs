@@ -8,8 +8,8 @@ internal static class FilterShape
     private static readonly ObjectShape<FilterPoint> Point = new(o =>
     {
         o.Is("filter-point", "Pressure lost at a flow.");
-        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
-        var loss = o.Required("pressureLoss", QuantityShapes.PressureDifference, p => p.PressureLoss)
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow.Positive, p => p.Flow).Says("Volume flow.");
+        var loss = o.Required("pressureLoss", QuantityShapes.PressureDifference.Positive, p => p.PressureLoss)
             .Says("Pressure lost.");
         return f => new(f.Of(loss), f.Of(flow));
     });
@@ -17,9 +17,9 @@ internal static class FilterShape
     private static readonly ObjectShape<FilterLoadingPoint> LoadingPoint = new(o =>
     {
         o.Is("filter-loading-point", "Pressure lost with a mass of dirt.");
-        var heldMass = o.Required("retained", QuantityShapes.Mass, p => p.Retained)
+        var heldMass = o.Required("retained", QuantityShapes.Mass.NotNegative, p => p.Retained)
             .Says("Mass of dirt in the element.");
-        var loadedLoss = o.Required("pressureLoss", QuantityShapes.PressureDifference, p => p.PressureLoss)
+        var loadedLoss = o.Required("pressureLoss", QuantityShapes.PressureDifference.Positive, p => p.PressureLoss)
             .Says("Pressure lost at the flow of the test.");
         return f => new(f.Of(heldMass), f.Of(loadedLoss));
     });
@@ -27,10 +27,11 @@ internal static class FilterShape
     private static readonly ObjectShape<FilterLoading> LoadingTest = new(o =>
     {
         o.Is("filter-loading", "A loading test of an element.");
-        var testFlow = o.Required("testFlow", QuantityShapes.VolumeFlow, l => l.TestFlow).Says("The flow of the test.");
+        var testFlow = o.Required("testFlow", QuantityShapes.VolumeFlow.Positive, l => l.TestFlow)
+            .Says("The flow of the test.");
         var loadingViscosity = o.Required(
                 "viscosity",
-                QuantityShapes.DynamicViscosity,
+                QuantityShapes.DynamicViscosity.Positive,
                 l => l.TestViscosity,
                 parameter: "testViscosity"
             )
@@ -48,17 +49,21 @@ internal static class FilterShape
             var name = o.Named(f => f.Name);
             var points = o.Required("points", Point.Knots(), f => f.Points)
                 .Says("Two or more points, flow and loss rising.");
-            var testDensity = o.Required("density", QuantityShapes.Density, f => f.TestDensity)
+            var testDensity = o.Required("density", QuantityShapes.Density.Positive, f => f.TestDensity)
                 .Says("Density of the test fluid.");
-            var testViscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity, f => f.TestViscosity)
+            var testViscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity.Positive, f => f.TestViscosity)
                 .Says("Dynamic viscosity of the test fluid.");
             var loading = o.Optional("loading", LoadingTest, f => f.Loading)
                 .Says("How its element ages; left out for a clean one.");
-            var retained = o.Optional("retained", QuantityShapes.Mass, f => f.Loading is null ? null : f.Retained)
+            var retained = o.Optional(
+                    "retained",
+                    QuantityShapes.Mass.NotNegative,
+                    f => f.Loading is null ? null : f.Retained
+                )
                 .Says("Mass of dirt that it holds; left out for a clean one.");
             o.With(
                     "collapse",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.Positive,
                     f => f.CollapseDifferentialPressure,
                     (f, v) => f.WithCollapseLimit(v),
                     "collapseDifferentialPressure"

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 
 namespace FuelMath;
@@ -5,11 +6,7 @@ namespace FuelMath;
 /// <summary>An end of a fitting, hose or port: by the size of its standard, by its diameter, or by its thread.</summary>
 internal static class FittingEndShape
 {
-    private const string DashSays = "Its dash size, a whole number without the dash.";
     private const string MetricSays = "Diameter of its thread in whole millimeters, as it is called: 14 for M14x1.5.";
-    private const string PipeSays = "Its pipe size, such as 1/4.";
-
-    private static readonly CountShape Whole = new(1, 100);
 
     private static readonly ChoiceShape<EndForm> Threaded = ChoiceShape.Of(
         ("37 degree flare", EndForm.Flare37),
@@ -27,19 +24,26 @@ internal static class FittingEndShape
 
     internal static UnionShape<FittingEnd> Shape { get; } =
         new(
-            Sized(EndForm.Flare37, "dash", DashSays, Whole, Number, FittingEnd.Flare37),
-            Sized(EndForm.ORingBoss, "dash", DashSays, Whole, Number, FittingEnd.ORingBoss),
-            Sized(EndForm.Flare45, "dash", DashSays, Whole, Number, FittingEnd.Flare45),
-            Sized(EndForm.MetricORingPort, "size", MetricSays, Whole, Number, FittingEnd.MetricORingPort),
-            Sized(EndForm.PipeTaper, "size", PipeSays, TextShape.Name, Text, FittingEnd.PipeTaper),
-            Sized(EndForm.PipeTaperDryseal, "size", PipeSays, TextShape.Name, Text, FittingEnd.PipeTaperDryseal),
-            Sized(EndForm.PipeParallelBonded, "size", PipeSays, TextShape.Name, Text, FittingEnd.PipeParallelBonded),
-            Sized(EndForm.PipeTaperWhitworth, "size", PipeSays, TextShape.Name, Text, FittingEnd.PipeTaperWhitworth),
+            Dash(EndForm.Flare37, EndTables.InchStraight, FittingEnd.Flare37),
+            Dash(EndForm.ORingBoss, EndTables.InchStraight, FittingEnd.ORingBoss),
+            Dash(EndForm.Flare45, EndTables.Flare45, FittingEnd.Flare45),
+            Sized(
+                EndForm.MetricORingPort,
+                "size",
+                MetricSays,
+                Whole(EndTables.MetricPort),
+                Number,
+                FittingEnd.MetricORingPort
+            ),
+            Pipe(EndForm.PipeTaper, EndTables.Npt, FittingEnd.PipeTaper),
+            Pipe(EndForm.PipeTaperDryseal, EndTables.Nptf, FittingEnd.PipeTaperDryseal),
+            Pipe(EndForm.PipeParallelBonded, EndTables.ParallelPipe, FittingEnd.PipeParallelBonded),
+            Pipe(EndForm.PipeTaperWhitworth, EndTables.TaperPipe, FittingEnd.PipeTaperWhitworth),
             new(o =>
             {
                 o.Is("quick-connect-end", "A quick connect.");
                 o.Kind("quick connect", e => e.Form == EndForm.QuickConnect);
-                var diameter = o.Required("tubeDiameter", QuantityShapes.SmallLength, e => e.Diameter)
+                var diameter = o.Required("tubeDiameter", QuantityShapes.SmallLength.Positive, e => e.Diameter)
                     .Says("Outside diameter of the tube end.");
                 var gender = Gender(o);
                 return f => FittingEnd.QuickConnect(f.Of(diameter), f.Of(gender));
@@ -48,7 +52,7 @@ internal static class FittingEndShape
             {
                 o.Is("hose-barb-end", "A barb for a hose, which goes on with a clamp.");
                 o.Kind("hose barb", e => e.Form == EndForm.HoseBarb && e.Gender == EndGender.Male);
-                var bore = o.Required("hoseBore", QuantityShapes.SmallLength, e => e.Diameter)
+                var bore = o.Required("hoseBore", QuantityShapes.SmallLength.Positive, e => e.Diameter)
                     .Says("Bore of the hose.");
                 return f => FittingEnd.HoseBarb(f.Of(bore));
             }),
@@ -56,7 +60,7 @@ internal static class FittingEndShape
             {
                 o.Is("open-hose-end", "The open end of a hose that goes on a barb.");
                 o.Kind("open hose", e => e.Form == EndForm.HoseBarb);
-                var bore = o.Required("hoseBore", QuantityShapes.SmallLength, e => e.Diameter)
+                var bore = o.Required("hoseBore", QuantityShapes.SmallLength.Positive, e => e.Diameter)
                     .Says("Bore of the hose.");
                 return f => FittingEnd.OpenHose(f.Of(bore));
             }),
@@ -71,6 +75,29 @@ internal static class FittingEndShape
                 return f => FittingEnd.FromThread(f.Of(form), f.Of(gender), f.Of(thread), f.Of(source));
             })
         );
+
+    private static ObjectShape<FittingEnd> Dash(
+        EndForm form,
+        ImmutableSortedDictionary<int, ScrewThread> table,
+        Func<int, EndGender, FittingEnd> make
+    ) => Sized(form, "dash", "Its dash size, a whole number without the dash.", Whole(table), Number, make);
+
+    private static ObjectShape<FittingEnd> Pipe(
+        EndForm form,
+        ImmutableSortedDictionary<string, ScrewThread> table,
+        Func<string, EndGender, FittingEnd> make
+    ) =>
+        Sized(
+            form,
+            "size",
+            "Its pipe size, such as 1/4.",
+            new TableKeyShape<string>(TextShape.Name, table.Keys),
+            e => e.TableSize!,
+            make
+        );
+
+    private static TableKeyShape<int> Whole(ImmutableSortedDictionary<int, ScrewThread> table) =>
+        new(new CountShape(1, 100), table.Keys);
 
     private static ObjectShape<FittingEnd> Sized<TSize>(
         EndForm form,
@@ -95,6 +122,4 @@ internal static class FittingEndShape
             .Says("A stud, cone, bolt, tube nut, tube end or barb is male; what it goes into is female.");
 
     private static int Number(FittingEnd end) => int.Parse(end.TableSize!, CultureInfo.InvariantCulture);
-
-    private static string Text(FittingEnd end) => end.TableSize!;
 }

@@ -8,9 +8,9 @@ internal static class FittingShape
         {
             o.Is("fitting", "A fitting: its loss coefficient, and the bore whose velocity it belongs to.");
             var name = o.Named(f => f.Name);
-            var bore = o.Required("bore", QuantityShapes.SmallLength, f => f.Bore)
+            var bore = o.Required("bore", QuantityShapes.SmallLength.Positive, f => f.Bore)
                 .Says("The inner diameter that the coefficient belongs to.");
-            var lossCoefficient = o.Required("lossCoefficient", PureRatioShape.Instance, f => f.LossCoefficient)
+            var lossCoefficient = o.Required("lossCoefficient", PureRatioShape.NotNegative, f => f.LossCoefficient)
                 .Says("Its loss coefficient, for that bore.");
             var basis = o.Required(
                     "basis",

@@ -11,21 +11,21 @@ internal static class FlowRatingShape
             o.Is("flow-rating", "Static flow of an injector with the conditions that give it a meaning.");
             var byVolume = o.Optional(
                     "volumeFlow",
-                    QuantityShapes.InjectorVolumeFlow,
+                    QuantityShapes.InjectorVolumeFlow.Positive,
                     r => r.IsByVolume ? r.StaticVolumeFlow : null,
                     "staticFlow"
                 )
                 .Says("Volume flow when held open; for a rating by volume.");
             var byMass = o.Optional(
                     "massFlow",
-                    QuantityShapes.MassFlow,
+                    QuantityShapes.MassFlow.Positive,
                     r => r.IsByVolume ? null : r.StaticMassFlow,
                     "staticFlow"
                 )
                 .Says("Mass flow when held open; for a rating by mass.");
             var difference = o.Required(
                     "differentialPressure",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.Positive,
                     r => r.DifferentialPressure
                 )
                 .Says("Inlet less discharge pressure.");

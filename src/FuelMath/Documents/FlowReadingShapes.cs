@@ -13,7 +13,8 @@ internal static class FlowReadingShapes
             o.Is("static-flow-reading", "What an injector held open gave in a time.");
             var staticCollected = o.Required("collected", CollectedShape.Shape, r => r.Collected)
                 .Says("What was collected.");
-            var time = o.Required("collectionTime", RawShapes.Duration, r => r.CollectionTime).Says("In which time.");
+            var time = o.Required("collectionTime", RawShapes.Duration.Positive, r => r.CollectionTime)
+                .Says("In which time.");
             var staticConditions = o.Conditions(r => r.Conditions);
             return f => new(f.Of(staticCollected), f.Of(time), f.Of(staticConditions));
         });
@@ -22,14 +23,15 @@ internal static class FlowReadingShapes
         new(o =>
         {
             o.Is("dynamic-flow-reading", "What a counted number of equal pulses gave.");
-            var width = o.Required("pulseWidth", RawShapes.Duration, r => r.PulseWidth).Says("Commanded width.");
-            var period = o.Required("period", RawShapes.Duration, r => r.Period)
+            var width = o.Required("pulseWidth", RawShapes.Duration.Positive, r => r.PulseWidth)
+                .Says("Commanded width.");
+            var period = o.Required("period", RawShapes.Duration.Positive, r => r.Period)
                 .Says("Time from one pulse to the next.");
             var pulses = o.Required("pulses", new CountShape(1, MostPulses), r => r.Pulses)
                 .Says("How many pulses were counted.");
             var pulsedCollected = o.Required("collected", CollectedShape.Shape, r => r.Collected)
                 .Says("What they delivered together.");
-            var voltage = o.Required("atInjector", RawShapes.Voltage, r => r.AtInjector)
+            var voltage = o.Required("atInjector", RawShapes.Voltage.Positive, r => r.AtInjector)
                 .Says("Voltage at the injector.");
             var pulsedConditions = o.Conditions(r => r.Conditions);
             return f =>

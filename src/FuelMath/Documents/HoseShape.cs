@@ -8,14 +8,14 @@ internal static class HoseShape
         {
             o.Is("hose", "A hose with its end fittings.");
             var name = o.Named(h => h.Name);
-            var length = o.Required("length", QuantityShapes.Length, h => h.Length).Says("Its length.");
-            var bore = o.Required("bore", QuantityShapes.SmallLength, h => h.Bore)
+            var length = o.Required("length", QuantityShapes.Length.Positive, h => h.Length).Says("Its length.");
+            var bore = o.Required("bore", QuantityShapes.SmallLength.Positive, h => h.Bore)
                 .Says("Its inner diameter; a dash size is not one.");
-            var roughness = o.Required("roughness", QuantityShapes.SmallLength, h => h.Roughness)
+            var roughness = o.Required("roughness", QuantityShapes.SmallLength.NotNegative, h => h.Roughness)
                 .Says("Roughness of the wall.");
-            var lossCoefficient = o.Required("lossCoefficient", PureRatioShape.Instance, h => h.LossCoefficient)
+            var lossCoefficient = o.Required("lossCoefficient", PureRatioShape.NotNegative, h => h.LossCoefficient)
                 .Says("Sum of the loss coefficients of ends and bends, for this bore.");
-            o.With("coilDiameter", QuantityShapes.SmallLength, h => h.CoilDiameter, (h, v) => h.WithCoil(v))
+            o.With("coilDiameter", QuantityShapes.SmallLength.Positive, h => h.CoilDiameter, (h, v) => h.WithCoil(v))
                 .Says(
                     "Diameter of the curve of its center line, where it is bent all along; left out for a straight one."
                 );

@@ -16,13 +16,14 @@ internal static class InjectorShape
                 .Says("Its correction at short pulses.");
             var smallest = o.Required(
                     "smallestRepeatableWidth",
-                    QuantityShapes.Duration,
+                    QuantityShapes.Duration.NotNegative,
                     i => i.SmallestRepeatableWidth
                 )
                 .Says("The least effective width that it repeats.");
-            var closing = o.Required("closingTime", QuantityShapes.Duration, i => i.ClosingTime)
+            var closing = o.Required("closingTime", QuantityShapes.Duration.NotNegative, i => i.ClosingTime)
                 .Says("The time it needs to close: with less time off it stays open.");
-            var coil = o.Required("coil", QuantityShapes.Resistance, i => i.Coil).Says("Resistance of its coil.");
+            var coil = o.Required("coil", QuantityShapes.Resistance.Positive, i => i.Coil)
+                .Says("Resistance of its coil.");
             return f =>
                 new(
                     f.Of(name),

@@ -10,18 +10,19 @@ internal static class JetShape
         {
             o.Is("jet", "A calibrated opening in a line, by one reading.");
             var name = o.Named(j => j.Name);
-            var flow = o.Required("flow", QuantityShapes.VolumeFlow, j => j.Flow).Says("The flow of the reading.");
+            var flow = o.Required("flow", QuantityShapes.VolumeFlow.Positive, j => j.Flow)
+                .Says("The flow of the reading.");
             var across = o.Required(
                     "differentialPressure",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.Positive,
                     j => j.DifferentialPressure
                 )
                 .Says("The pressure across it at that flow.");
-            var density = o.Required("density", QuantityShapes.Density, j => j.Density)
+            var density = o.Required("density", QuantityShapes.Density.Positive, j => j.Density)
                 .Says("Density of the fluid of the reading.");
             var exponent = o.Optional(
                     "exponent",
-                    PureRatioShape.Instance,
+                    PureRatioShape.Positive,
                     j => j.Exponent.InSi() == 0.5 ? null : j.Exponent
                 )
                 .Says("The power of pressure that flow goes with; the square root, 0.5, when left out.");

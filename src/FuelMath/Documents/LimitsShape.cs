@@ -12,14 +12,14 @@ internal static class LimitsShape
     {
         o.Is("own-limit", "One limit of the owner's, and why.");
         List<(Property<OwnLimit> Property, Func<Fields<OwnLimit>, string, OwnLimit> Make)> limits = [];
-        Limit(LimitKind.DutyCycle, QuantityShapes.Ratio);
-        Limit(LimitKind.PumpReserve, QuantityShapes.Ratio);
-        Limit(LimitKind.PressureDeviation, QuantityShapes.Ratio);
-        Limit(LimitKind.MixtureDeviation, QuantityShapes.Ratio);
-        Limit(LimitKind.VoltageDrop, QuantityShapes.Voltage);
-        Limit(LimitKind.FeedVelocity, QuantityShapes.Speed);
-        Limit(LimitKind.SuctionVelocity, QuantityShapes.Speed);
-        Limit(LimitKind.VaporMargin, QuantityShapes.PressureDifference);
+        Limit(LimitKind.DutyCycle, QuantityShapes.Ratio.Positive);
+        Limit(LimitKind.PumpReserve, QuantityShapes.Ratio.NotNegative);
+        Limit(LimitKind.PressureDeviation, QuantityShapes.Ratio.Positive);
+        Limit(LimitKind.MixtureDeviation, QuantityShapes.Ratio.Positive);
+        Limit(LimitKind.VoltageDrop, QuantityShapes.Voltage.Positive);
+        Limit(LimitKind.FeedVelocity, QuantityShapes.Speed.Positive);
+        Limit(LimitKind.SuctionVelocity, QuantityShapes.Speed.Positive);
+        Limit(LimitKind.VaporMargin, QuantityShapes.PressureDifference.NotNegative);
         var reason = o.Required("reason", TextShape.Note, l => l.Reason).Says("Why.");
         o.ExactlyOne([.. limits.Select(l => l.Property)]);
         return f => limits.First(l => f.Has(l.Property)).Make(f, f.Of(reason));
@@ -41,23 +41,31 @@ internal static class LimitsShape
     private static readonly ObjectShape<Limits> InFull = new(o =>
     {
         o.Is("limits", "What findings are held against.");
-        var dutyCycle = o.Required("dutyCycle", QuantityShapes.Ratio, l => Standing(l).DutyCycle)
+        var dutyCycle = o.Required("dutyCycle", QuantityShapes.Ratio.Positive, l => Standing(l).DutyCycle)
             .Says("Largest duty cycle of an injector.");
-        var pumpReserve = o.Required("pumpReserve", QuantityShapes.Ratio, l => Standing(l).PumpReserve)
+        var pumpReserve = o.Required("pumpReserve", QuantityShapes.Ratio.NotNegative, l => Standing(l).PumpReserve)
             .Says("Least bypassed flow as a share of the flow drawn.");
-        var pressure = o.Required("pressureDeviation", QuantityShapes.Ratio, l => Standing(l).PressureDeviation)
+        var pressure = o.Required(
+                "pressureDeviation",
+                QuantityShapes.Ratio.Positive,
+                l => Standing(l).PressureDeviation
+            )
             .Says("Largest deviation of injector differential pressure from the controller's belief.");
-        var mixture = o.Required("mixtureDeviation", QuantityShapes.Ratio, l => Standing(l).MixtureDeviation)
+        var mixture = o.Required("mixtureDeviation", QuantityShapes.Ratio.Positive, l => Standing(l).MixtureDeviation)
             .Says("Largest deviation of a chamber's lambda to the lean side.");
-        var voltageDrop = o.Required("voltageDrop", QuantityShapes.Voltage, l => Standing(l).VoltageDrop)
+        var voltageDrop = o.Required("voltageDrop", QuantityShapes.Voltage.Positive, l => Standing(l).VoltageDrop)
             .Says("Largest voltage drop between source and pump or injector.");
-        var feedVelocity = o.Required("feedVelocity", QuantityShapes.Speed, l => Standing(l).FeedVelocity)
+        var feedVelocity = o.Required("feedVelocity", QuantityShapes.Speed.Positive, l => Standing(l).FeedVelocity)
             .Says("Largest mean velocity on the pressure side.");
-        var suctionVelocity = o.Required("suctionVelocity", QuantityShapes.Speed, l => Standing(l).SuctionVelocity)
+        var suctionVelocity = o.Required(
+                "suctionVelocity",
+                QuantityShapes.Speed.Positive,
+                l => Standing(l).SuctionVelocity
+            )
             .Says("Largest mean velocity ahead of a pump.");
         var vaporMargin = o.Required(
                 "vaporMargin",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.NotNegative,
                 l => Standing(l).VaporMarginDifference
             )
             .Says("Least difference between absolute pressure and vapor pressure.");

@@ -40,11 +40,15 @@ internal static class LinePieceShape
                 var name = o.Named(p => p.Name);
                 var stock = o.Required("stock", TextShape.Name, p => p.Hose!.Stock)
                     .Says("What the hose is cut from, as it is bought.");
-                var length = o.Required("length", QuantityShapes.SmallLength, p => p.Hose!.Length)
+                var length = o.Required("length", QuantityShapes.SmallLength.Positive, p => p.Hose!.Length)
                     .Says("Length from seat to seat.");
-                var bore = o.Required("bore", QuantityShapes.SmallLength, p => p.Hose!.Hose.Bore)
+                var bore = o.Required("bore", QuantityShapes.SmallLength.Positive, p => p.Hose!.Hose.Bore)
                     .Says("Inside diameter of the hose; a dash size is not one.");
-                var roughness = o.Required("roughness", QuantityShapes.SmallLength, p => p.Hose!.Hose.Roughness)
+                var roughness = o.Required(
+                        "roughness",
+                        QuantityShapes.SmallLength.NotNegative,
+                        p => p.Hose!.Hose.Roughness
+                    )
                     .Says("Roughness of its wall.");
                 var first = o.Required("first", EndFittingShape.Shape, p => p.Hose!.First)
                     .Says("The fitting towards the start of the line.");

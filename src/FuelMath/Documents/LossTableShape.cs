@@ -8,8 +8,8 @@ internal static class LossTableShape
     private static readonly ObjectShape<MeasuredLoss> Reading = new(o =>
     {
         o.Is("measured-loss", "Pressure lost at a flow.");
-        var flow = o.Required("flow", QuantityShapes.VolumeFlow, r => r.Flow).Says("Volume flow.");
-        var loss = o.Required("pressureLoss", QuantityShapes.PressureDifference, r => r.PressureLoss)
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow.Positive, r => r.Flow).Says("Volume flow.");
+        var loss = o.Required("pressureLoss", QuantityShapes.PressureDifference.Positive, r => r.PressureLoss)
             .Says("Pressure lost.");
         return f => new(f.Of(flow), f.Of(loss));
     });
@@ -21,9 +21,9 @@ internal static class LossTableShape
             var name = o.Named(t => t.Name);
             var readings = o.Required("readings", Reading.List(1, 1000), t => t.Readings)
                 .Says("One or more readings, flow and loss rising.");
-            var density = o.Required("density", QuantityShapes.Density, t => t.Density)
+            var density = o.Required("density", QuantityShapes.Density.Positive, t => t.Density)
                 .Says("Density of the fluid that was measured with.");
-            var viscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity, t => t.Viscosity)
+            var viscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity.Positive, t => t.Viscosity)
                 .Says("Dynamic viscosity of that fluid.");
             var source = o.Source(t => t.Source);
             return f => new(f.Of(name), f.Of(readings), f.Of(density), f.Of(viscosity), f.Of(source));

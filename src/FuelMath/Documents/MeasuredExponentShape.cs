@@ -7,17 +7,17 @@ internal static class MeasuredExponentShape
         new(o =>
         {
             o.Is("measured-exponent", "A measured power of pressure in place of the square root.");
-            var power = o.Required("power", PureRatioShape.Instance, e => e.Exponent, parameter: "exponent")
+            var power = o.Required("power", PureRatioShape.Positive, e => e.Exponent, parameter: "exponent")
                 .Says("The power, where 0.5 is the square root.");
             var low = o.Required(
                     "lowestDifferentialPressure",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.Positive,
                     e => e.LowestDifferentialPressure
                 )
                 .Says("The lowest pressure of the readings.");
             var high = o.Required(
                     "highestDifferentialPressure",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.Positive,
                     e => e.HighestDifferentialPressure
                 )
                 .Says("The highest pressure of the readings.");

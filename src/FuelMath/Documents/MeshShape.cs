@@ -15,7 +15,7 @@ internal static class MeshShape
         var to = o.Required("to", TextShape.Name, b => b.To).Says("The node it leads to.");
         var wires = o.Optional("conductors", CircuitShape.Wire.List(0, CircuitShape.MostWires), b => b.Conductors)
             .Says("Its conductors in series; none when left out.");
-        var contacts = o.Required("contacts", QuantityShapes.SmallResistance, b => b.Contacts)
+        var contacts = o.Required("contacts", QuantityShapes.SmallResistance.NotNegative, b => b.Contacts)
             .Says("Terminals, switches, relays, fuses and sheet metal together.");
         return f => new(f.Of(name), f.Of(from), f.Of(to), f.Of(wires), f.Of(contacts));
     });
@@ -38,7 +38,11 @@ internal static class MeshShape
                 "battery",
                 "A voltage behind an internal resistance."
             );
-            var inside = o.Required("internalResistance", QuantityShapes.SmallResistance, s => s.InternalResistance)
+            var inside = o.Required(
+                    "internalResistance",
+                    QuantityShapes.SmallResistance.Positive,
+                    s => s.InternalResistance
+                )
                 .Says("Its internal resistance.");
             return f =>
             {
@@ -54,7 +58,7 @@ internal static class MeshShape
                 "alternator",
                 "A regulated voltage up to a greatest current."
             );
-            var limit = o.Required("currentLimit", QuantityShapes.Current, s => s.CurrentLimit!.Value)
+            var limit = o.Required("currentLimit", QuantityShapes.Current.Positive, s => s.CurrentLimit!.Value)
                 .Says("Its greatest current.");
             return f =>
             {
@@ -69,21 +73,23 @@ internal static class MeshShape
             WiringLoadKind.ConstantCurrent,
             "constant current",
             "The same current at any voltage.",
-            o => o.Required("current", QuantityShapes.Current, l => l.Current!.Value).Says("Its current."),
+            o => o.Required("current", QuantityShapes.Current.NotNegative, l => l.Current!.Value).Says("Its current."),
             WiringLoad.ConstantCurrent
         ),
         LoadOf(
             WiringLoadKind.Resistance,
             "resistance",
             "Current in proportion to voltage.",
-            o => o.Required("resistance", QuantityShapes.Resistance, l => l.Resistance!.Value).Says("Its resistance."),
+            o =>
+                o.Required("resistance", QuantityShapes.Resistance.Positive, l => l.Resistance!.Value)
+                    .Says("Its resistance."),
             WiringLoad.FromResistance
         ),
         LoadOf(
             WiringLoadKind.ConstantPower,
             "constant power",
             "The same power at any voltage.",
-            o => o.Required("power", QuantityShapes.Power, l => l.Power!.Value).Says("Its power."),
+            o => o.Required("power", QuantityShapes.Power.NotNegative, l => l.Power!.Value).Says("Its power."),
             WiringLoad.ConstantPower
         )
     );
@@ -114,7 +120,7 @@ internal static class MeshShape
         o.Kind(word, s => s.Kind == kind);
         var name = o.Named(s => s.Name);
         var (positive, negative) = Terminals(o, s => s.Positive, s => s.Negative);
-        var voltage = o.Required("voltage", QuantityShapes.Voltage, s => s.Voltage)
+        var voltage = o.Required("voltage", QuantityShapes.Voltage.Positive, s => s.Voltage)
             .Says(
                 "Open-circuit voltage of a battery, regulated voltage of an alternator, or the voltage that is held."
             );

@@ -14,7 +14,7 @@ internal static class NetworkNodeShape
         var pressure = Pressure(o);
         var elevation = Elevation(o);
         o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
-        var volume = o.Required("usableVolume", QuantityShapes.Volume, n => n.UsableVolume!.Value)
+        var volume = o.Required("usableVolume", QuantityShapes.Volume.Positive, n => n.UsableVolume!.Value)
             .Says("What can be drawn from it when full before its pump sucks air.");
         return f => NetworkNode.SurgeTank(f.Of(name), f.Of(pressure), f.Of(elevation), f.Of(volume));
     });

@@ -11,13 +11,13 @@ internal static class OpeningShapes
             o.Is("check-valve", "Nothing flows backwards; with a spring it is a relief valve.");
             var opening = o.Required(
                     "openingDifferentialPressure",
-                    QuantityShapes.PressureDifference,
+                    QuantityShapes.PressureDifference.NotNegative,
                     v => v.OpeningDifferentialPressure
                 )
                 .Says("The difference at which it opens.");
-            var loss = o.Required("openLoss", QuantityShapes.PressureDifference, v => v.OpenLoss)
+            var loss = o.Required("openLoss", QuantityShapes.PressureDifference.Positive, v => v.OpenLoss)
                 .Says("What it loses beyond that.");
-            var flow = o.Required("openFlow", QuantityShapes.VolumeFlow, v => v.OpenFlow)
+            var flow = o.Required("openFlow", QuantityShapes.VolumeFlow.Positive, v => v.OpenFlow)
                 .Says("The flow of that loss.");
             var density = FluidDensity(o, v => v.Density);
             return f => new(f.Of(opening), f.Of(loss), f.Of(flow), f.Of(density));
@@ -44,7 +44,12 @@ internal static class OpeningShapes
             o.Is("injector-draw", "Pulsed injectors that hold a commanded flow as long as the pressure suffices.");
             var (flow, across) = Reading(o, d => d.Flow, d => d.DifferentialPressure);
             var density = FluidDensity(o, d => d.Density);
-            o.With("commanded", QuantityShapes.VolumeFlow, d => d.CommandedFlow, (d, v) => d.WithCommandedFlow(v))
+            o.With(
+                    "commanded",
+                    QuantityShapes.VolumeFlow.NotNegative,
+                    d => d.CommandedFlow,
+                    (d, v) => d.WithCommandedFlow(v)
+                )
                 .Says("The commanded mean flow; zero shuts it. When left out, the conditions say it.");
             return f => new(f.Of(flow), f.Of(across), f.Of(density));
         });
@@ -55,11 +60,11 @@ internal static class OpeningShapes
         Func<T, Pressure> across
     ) =>
         (
-            o.Required("flow", QuantityShapes.VolumeFlow, flow).Says("A flow of it, held open."),
-            o.Required("differentialPressure", QuantityShapes.PressureDifference, across)
+            o.Required("flow", QuantityShapes.VolumeFlow.Positive, flow).Says("A flow of it, held open."),
+            o.Required("differentialPressure", QuantityShapes.PressureDifference.Positive, across)
                 .Says("The difference at that flow.")
         );
 
     private static ValueProperty<T, Density> FluidDensity<T>(ObjectBuilder<T> o, Func<T, Density> get) =>
-        o.Required("density", QuantityShapes.Density, get).Says("Density of the fluid of that reading.");
+        o.Required("density", QuantityShapes.Density.Positive, get).Says("Density of the fluid of that reading.");
 }

@@ -13,7 +13,8 @@ internal static class OperatingPointShape
     private static readonly ObjectShape<Humidity> Humid = new(o =>
     {
         o.Is("humidity", "Humidity of the ambient air.");
-        var relative = o.Required("relative", QuantityShapes.Ratio, h => h.Relative).Says("Relative humidity.");
+        var relative = o.Required("relative", QuantityShapes.Ratio.NotNegative, h => h.Relative)
+            .Says("Relative humidity.");
         var air = o.Required("airTemperature", QuantityShapes.Temperature, h => h.AirTemperature)
             .Says("Temperature of the ambient air that it was read at.");
         return f => new(f.Of(relative), f.Of(air));
@@ -22,12 +23,12 @@ internal static class OperatingPointShape
     private static readonly ObjectShape<Drive> Driven = new(o =>
     {
         o.Is("drive", "How long an engine is driven, and what tank and rail come to meet.");
-        var time = o.Required("time", QuantityShapes.Duration, d => d.Time).Says("How long.");
-        var fuelMass = o.Required("fuelMass", QuantityShapes.Mass, d => d.FuelMass)
+        var time = o.Required("time", QuantityShapes.Duration.Positive, d => d.Time).Says("How long.");
+        var fuelMass = o.Required("fuelMass", QuantityShapes.Mass.Positive, d => d.FuelMass)
             .Says("Fuel in the tank at the start.");
         var air = o.Required("air", QuantityShapes.Temperature, d => d.Air)
             .Says("Temperature of the air around the tank.");
-        var loss = o.Required("tankLossAt10Kelvins", QuantityShapes.Power, LossAtExcess, "lossAtExcess")
+        var loss = o.Required("tankLossAt10Kelvins", QuantityShapes.Power.Positive, LossAtExcess, "lossAtExcess")
             .Says("Heat that the tank loses when it is 10 K warmer than the air.");
         o.With(
                 "soakTemperature",
@@ -44,16 +45,16 @@ internal static class OperatingPointShape
     {
         o.Is("operating-point", "Conditions at which a fuel system is asked about.");
         var name = o.Required("name", TextShape.Name, p => p.Name).Says("What it is called.");
-        var speed = o.Required("speed", QuantityShapes.RotationalSpeed, p => p.Speed)
+        var speed = o.Required("speed", QuantityShapes.RotationalSpeed.NotNegative, p => p.Speed)
             .Says("Crankshaft or eccentric-shaft speed.");
-        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure, p => p.Manifold)
+        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure.Positive, p => p.Manifold)
             .Says("Manifold absolute pressure.");
-        var ambient = o.Required("ambient", QuantityShapes.AbsolutePressure, p => p.Ambient)
+        var ambient = o.Required("ambient", QuantityShapes.AbsolutePressure.Positive, p => p.Ambient)
             .Says("Ambient absolute pressure.");
-        var charge = o.Required("charge", QuantityShapes.Temperature, p => p.Charge)
+        var charge = o.Required("charge", QuantityShapes.Temperature, p => p.Charge, "humidity")
             .Says("Temperature of the charge in the manifold.");
         var fuel = o.Required("fuel", QuantityShapes.Temperature, p => p.Fuel).Says("Temperature of the fuel.");
-        var supply = o.Required("supply", QuantityShapes.Voltage, p => p.Supply)
+        var supply = o.Required("supply", QuantityShapes.Voltage.Positive, p => p.Supply)
             .Says("Voltage at the source that feeds pumps and injectors.");
         var command = o.Required("command", CommandShape.Shape, p => p.Command).Says("What the injectors are told.");
         o.With("humidity", Humid, p => p.Humidity, (p, v) => p.WithHumidity(v))

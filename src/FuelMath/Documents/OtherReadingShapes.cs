@@ -10,10 +10,10 @@ internal static class OtherReadingShapes
         new(o =>
         {
             o.Is("dead-time-reading", "A dead time at one voltage and pressure.");
-            var voltage = o.Required("atInjector", RawShapes.Voltage, r => r.AtInjector)
+            var voltage = o.Required("atInjector", RawShapes.Voltage.Positive, r => r.AtInjector)
                 .Says("Voltage at the injector.");
             var deadTime = o.Required("deadTime", RawShapes.Duration, r => r.DeadTime).Says("The dead time.");
-            var step = o.Required("resolution", RawShapes.Duration, r => r.Resolution)
+            var step = o.Required("resolution", RawShapes.Duration.Positive, r => r.Resolution)
                 .Says("The smallest step it is given in.");
             var conditions = o.Conditions(r => r.Conditions);
             return f => new(f.Of(voltage), f.Of(deadTime), f.Of(step), f.Of(conditions));
@@ -35,9 +35,9 @@ internal static class OtherReadingShapes
             {
                 o.Is("collected-leakage", "A volume that a shut injector let pass.");
                 o.Kind("volume", "That a volume was collected.", r => !r.Drops.HasValue);
-                var collected = o.Required("collected", RawShapes.Volume, r => r.Collected!.Value)
+                var collected = o.Required("collected", RawShapes.Volume.NotNegative, r => r.Collected!.Value)
                     .Says("What was collected.");
-                var step = o.Required("resolution", RawShapes.Volume, r => r.Resolution!.Value)
+                var step = o.Required("resolution", RawShapes.Volume.Positive, r => r.Resolution!.Value)
                     .Says("The smallest step that the glass can be read in.");
                 var over = Over(o);
                 var conditions = o.Conditions(r => r.Conditions);
@@ -49,15 +49,15 @@ internal static class OtherReadingShapes
         new(o =>
         {
             o.Is("coil-reading", "A resistance of a coil.");
-            var resistance = o.Required("resistance", RawShapes.Resistance, r => r.Coil.Measured, "measured")
+            var resistance = o.Required("resistance", RawShapes.Resistance.Positive, r => r.Coil.Measured, "measured")
                 .Says("The resistance, less that of the leads.");
             var temperature = o.Required("temperature", RawShapes.Temperature, r => r.Coil.MeasuredAt, "at")
                 .Says("Temperature of the coil.");
-            var step = o.Required("resolution", RawShapes.Resistance, r => r.Resolution)
+            var step = o.Required("resolution", RawShapes.Resistance.Positive, r => r.Resolution)
                 .Says("The smallest step of the meter.");
             return f => new(new(f.Of(resistance), f.Of(temperature)), f.Of(step));
         });
 
     private static ValueProperty<LeakageReading, Duration> Over(ObjectBuilder<LeakageReading> o) =>
-        o.Required("over", RawShapes.Duration, r => r.Over).Says("In which time.");
+        o.Required("over", RawShapes.Duration.Positive, r => r.Over).Says("In which time.");
 }

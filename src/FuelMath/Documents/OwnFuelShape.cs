@@ -11,7 +11,7 @@ internal static class OwnFuelShape
         PropertyPointsShape.Of<LiquidVaporPressure, AbsolutePressure>(
             "vapor pressure",
             "pressures",
-            QuantityShapes.AbsolutePressure,
+            QuantityShapes.AbsolutePressure.Positive,
             v => v.Points,
             LiquidVaporPressure.FromPoints,
             o => o.Kind("points", "That it is known at points.", v => v.IsKnown)
@@ -48,7 +48,7 @@ internal static class OwnFuelShape
                     PropertyPointsShape.Of<LiquidDensity, Density>(
                         "density curve",
                         "densities",
-                        QuantityShapes.Density,
+                        QuantityShapes.Density.Positive,
                         d => d.Points,
                         LiquidDensity.FromPoints
                     ),
@@ -60,7 +60,7 @@ internal static class OwnFuelShape
                     PropertyPointsShape.Of<LiquidViscosity, DynamicViscosity>(
                         "viscosity curve",
                         "viscosities",
-                        QuantityShapes.DynamicViscosity,
+                        QuantityShapes.DynamicViscosity.Positive,
                         v => v.Points,
                         LiquidViscosity.FromPoints
                     ),
@@ -71,7 +71,7 @@ internal static class OwnFuelShape
                 .Says("Vapor pressure against temperature, or why it is not known.");
             var heatingValue = o.Optional(
                     "lowerHeatingValue",
-                    QuantityShapes.SpecificEnergy,
+                    QuantityShapes.SpecificEnergy.Positive,
                     f => f.HasLowerHeatingValue ? f.LowerHeatingValue : null
                 )
                 .Says("Lower heating value; not known when left out.");

@@ -9,10 +9,10 @@ internal static class PassageShapes
         new(o =>
         {
             o.Is("pipe", "A straight round passage by its measures.");
-            var length = o.Required("length", QuantityShapes.Length, p => p.Length).Says("Its length.");
+            var length = o.Required("length", QuantityShapes.Length.Positive, p => p.Length).Says("Its length.");
             var bore = Bore(o, p => p.Bore);
             var roughness = Roughness(o, p => p.Roughness);
-            var loss = Loss(o, p => p.LossCoefficient);
+            var loss = Loss(o, PureRatioShape.NotNegative, p => p.LossCoefficient);
             var friction = o.Required(
                     "friction",
                     ChoiceShape.Of(
@@ -39,11 +39,11 @@ internal static class PassageShapes
         new(o =>
         {
             o.Is("curved-pipe", "A passage bent all along its length, by its measures.");
-            var length = o.Required("length", QuantityShapes.Length, p => p.Length).Says("Its length.");
+            var length = o.Required("length", QuantityShapes.Length.Positive, p => p.Length).Says("Its length.");
             var bore = Bore(o, p => p.Bore);
             var roughness = Roughness(o, p => p.Roughness);
-            var loss = Loss(o, p => p.LossCoefficient);
-            var coil = o.Required("coilDiameter", QuantityShapes.SmallLength, p => p.CoilDiameter)
+            var loss = Loss(o, PureRatioShape.NotNegative, p => p.LossCoefficient);
+            var coil = o.Required("coilDiameter", QuantityShapes.SmallLength.Positive, p => p.CoilDiameter)
                 .Says("Diameter of the curve of its center line.");
             return f => new(f.Of(length), f.Of(bore), f.Of(roughness), f.Of(loss), f.Of(coil));
         });
@@ -53,7 +53,7 @@ internal static class PassageShapes
         {
             o.Is("plain-fitting", "A short passage without length, by its loss coefficient.");
             var bore = Bore(o, p => p.Bore);
-            var loss = Loss(o, p => p.LossCoefficient);
+            var loss = Loss(o, PureRatioShape.Positive, p => p.LossCoefficient);
             return f => new(f.Of(bore), f.Of(loss));
         });
 
@@ -61,26 +61,29 @@ internal static class PassageShapes
         new(o =>
         {
             o.Is("plain-filter", "A filter by two losses.");
-            var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow)
+            var flow = o.Required("flow", QuantityShapes.VolumeFlow.Positive, p => p.Flow)
                 .Says("The flow at which both losses are given.");
-            var linear = o.Required("linearLoss", QuantityShapes.PressureDifference, p => p.LinearLoss)
+            var linear = o.Required("linearLoss", QuantityShapes.PressureDifference.NotNegative, p => p.LinearLoss)
                 .Says("The loss that grows with flow.");
-            var quadratic = o.Required("quadraticLoss", QuantityShapes.PressureDifference, p => p.QuadraticLoss)
+            var quadratic = o.Required(
+                    "quadraticLoss",
+                    QuantityShapes.PressureDifference.NotNegative,
+                    p => p.QuadraticLoss
+                )
                 .Says("The loss that grows with its square.");
-            var density = o.Required("density", QuantityShapes.Density, p => p.Density)
+            var density = o.Required("density", QuantityShapes.Density.Positive, p => p.Density)
                 .Says("Density of the fluid of these losses.");
-            var viscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity, p => p.Viscosity)
+            var viscosity = o.Required("viscosity", QuantityShapes.DynamicViscosity.Positive, p => p.Viscosity)
                 .Says("Dynamic viscosity of it.");
             return f => new(f.Of(flow), f.Of(linear), f.Of(quadratic), f.Of(density), f.Of(viscosity));
         });
 
     private static ValueProperty<T, Length> Bore<T>(ObjectBuilder<T> o, Func<T, Length> get) =>
-        o.Required("bore", QuantityShapes.SmallLength, get).Says("Its inner diameter.");
+        o.Required("bore", QuantityShapes.SmallLength.Positive, get).Says("Its inner diameter.");
 
     private static ValueProperty<T, Length> Roughness<T>(ObjectBuilder<T> o, Func<T, Length> get) =>
-        o.Required("roughness", QuantityShapes.SmallLength, get).Says("Roughness of the wall.");
+        o.Required("roughness", QuantityShapes.SmallLength.NotNegative, get).Says("Roughness of the wall.");
 
-    private static ValueProperty<T, Ratio> Loss<T>(ObjectBuilder<T> o, Func<T, Ratio> get) =>
-        o.Required("lossCoefficient", PureRatioShape.Instance, get)
-            .Says("Sum of its loss coefficients, for this bore.");
+    private static ValueProperty<T, Ratio> Loss<T>(ObjectBuilder<T> o, PureRatioShape shape, Func<T, Ratio> get) =>
+        o.Required("lossCoefficient", shape, get).Says("Sum of its loss coefficients, for this bore.");
 }

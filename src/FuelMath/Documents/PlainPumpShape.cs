@@ -6,7 +6,7 @@ internal static class PlainPumpShape
     private static readonly ObjectShape<PlainPumpPoint> Point = new(o =>
     {
         o.Is("plain-pump-point", "A point of a pump's curve.");
-        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow.NotNegative, p => p.Flow).Says("Volume flow.");
         var rise = o.Required("pressureRise", QuantityShapes.PressureDifference, p => p.PressureRise)
             .Says("Outlet less inlet pressure.");
         return f => new(f.Of(flow), f.Of(rise));
@@ -19,10 +19,14 @@ internal static class PlainPumpShape
             new(o =>
             {
                 Begin(o, "power law", p => p.Given.IsPower);
-                var shutoff = o.Required("shutoffPressureRise", QuantityShapes.PressureDifference, p => p.Given.Shutoff)
+                var shutoff = o.Required(
+                        "shutoffPressureRise",
+                        QuantityShapes.PressureDifference.Positive,
+                        p => p.Given.Shutoff
+                    )
                     .Says("Pressure rise at no flow.");
                 var point = o.Required("point", Point, p => p.Given.Points[0]).Says("Another point.");
-                var exponent = o.Required("exponent", PureRatioShape.Instance, p => p.Given.Exponent)
+                var exponent = o.Required("exponent", PureRatioShape.Positive, p => p.Given.Exponent)
                     .Says("The exponent of flow.");
                 End(o);
                 return f => PlainPump.Power(f.Of(shutoff), f.Of(point), f.Of(exponent));
@@ -54,7 +58,12 @@ internal static class PlainPumpShape
 
     private static void End(ObjectBuilder<PlainPump> o)
     {
-        o.With("speed", QuantityShapes.Ratio, p => p.Speed.InSi() == 1 ? null : p.Speed, (p, v) => p.AtSpeed(v))
+        o.With(
+                "speed",
+                QuantityShapes.Ratio.Positive,
+                p => p.Speed.InSi() == 1 ? null : p.Speed,
+                (p, v) => p.AtSpeed(v)
+            )
             .Says("Speed over that of the curve; the same when left out.");
         o.With("inParallel", Count, p => NotOne(p.CountInParallel), (p, v) => p.InParallel(v), "pumps")
             .Says("How many equal pumps work in parallel; one when left out.");

@@ -12,7 +12,7 @@ internal static class PlainRegulatorShape
             var plain = Plain(o, PlainRegulator.Bypass);
             o.With(
                     "seatOverNetDiaphragm",
-                    QuantityShapes.Ratio,
+                    QuantityShapes.Ratio.NotNegative,
                     r => r.SeatOverNetDiaphragm.InSi() == 0 ? null : r.SeatOverNetDiaphragm,
                     (r, v) => r.WithReturnInfluence(v)
                 )
@@ -34,28 +34,28 @@ internal static class PlainRegulatorShape
     {
         var setting = o.Required(
                 "setDifferentialPressure",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.Positive,
                 r => r.SetDifferentialPressure
             )
             .Says("Held pressure less reference, where it just opens or shuts.");
         var reference = o.Required("reference", QuantityShapes.GaugePressure, r => r.Reference)
             .Says("Pressure on its spring side.");
-        var openLoss = o.Required("fullyOpenLoss", QuantityShapes.PressureDifference, r => r.FullyOpenLoss)
+        var openLoss = o.Required("fullyOpenLoss", QuantityShapes.PressureDifference.Positive, r => r.FullyOpenLoss)
             .Says("What it loses open to its stop.");
-        var openFlow = o.Required("fullyOpenFlow", QuantityShapes.VolumeFlow, r => r.FullyOpenFlow)
+        var openFlow = o.Required("fullyOpenFlow", QuantityShapes.VolumeFlow.Positive, r => r.FullyOpenFlow)
             .Says("The flow of that loss.");
-        var density = o.Required("density", QuantityShapes.Density, r => r.Density)
+        var density = o.Required("density", QuantityShapes.Density.Positive, r => r.Density)
             .Says("Density of the fluid of that loss.");
         var slope = o.Optional(
                 "slopePressureDifference",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.NotNegative,
                 r => HasSlope(r) ? r.SlopePressureDifference : null,
                 "pressureDifference"
             )
             .Says("Change of the held pressure over a flow; none when left out.");
         var slopeFlow = o.Optional(
                 "slopeFlow",
-                QuantityShapes.VolumeFlow,
+                QuantityShapes.VolumeFlow.Positive,
                 r => HasSlope(r) ? r.SlopeFlow : null,
                 "flow"
             )

@@ -8,10 +8,10 @@ internal static class PumpCurveShape
     private static readonly ObjectShape<PumpPoint> Point = new(o =>
     {
         o.Is("pump-point", "Flow and current against a pressure rise.");
-        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference, p => p.PressureRise)
+        var rise = o.Required("pressureRise", QuantityShapes.PressureDifference.NotNegative, p => p.PressureRise)
             .Says("Outlet less inlet pressure.");
-        var flow = o.Required("flow", QuantityShapes.VolumeFlow, p => p.Flow).Says("Volume flow.");
-        var current = o.Required("current", QuantityShapes.Current, p => p.Current).Says("Mean current.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow.NotNegative, p => p.Flow).Says("Volume flow.");
+        var current = o.Required("current", QuantityShapes.Current.NotNegative, p => p.Current).Says("Mean current.");
         return f => new(f.Of(rise), f.Of(flow), f.Of(current));
     });
 
@@ -19,7 +19,7 @@ internal static class PumpCurveShape
         new(o =>
         {
             o.Is("pump-curve", "Flow and current of a pump at one voltage.");
-            var voltage = o.Required("voltage", QuantityShapes.Voltage, c => c.Voltage)
+            var voltage = o.Required("voltage", QuantityShapes.Voltage.Positive, c => c.Voltage)
                 .Says("Voltage at the pump's terminals.");
             var points = o.Required("points", Point.Knots(), c => c.Points)
                 .Says("Two or more points, pressure rise rising and flow falling.");

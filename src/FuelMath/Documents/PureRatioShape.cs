@@ -5,13 +5,21 @@ namespace FuelMath;
 /// <summary>A pure number by definition, such as a loss coefficient: written as a number, not as a percentage.</summary>
 internal sealed class PureRatioShape : Shape<Ratio>
 {
-    internal static PureRatioShape Instance { get; } = new();
+    private readonly NumberShape number;
 
-    internal override string Wanted => NumberShape.Instance.Wanted;
+    private PureRatioShape(NumberShape number) => this.number = number;
 
-    internal override Ratio Read(JsonItem item) => SiUnits.Ratio(NumberShape.Instance.Read(item));
+    internal static PureRatioShape Positive { get; } = new(NumberShape.Positive);
 
-    internal override JsonText Write(Ratio value) => NumberShape.Instance.Write(value.InSi());
+    internal static PureRatioShape NotNegative { get; } = new(NumberShape.NotNegative);
 
-    internal override JsonText Schema(SchemaDefinitions definitions) => NumberShape.Instance.Schema(definitions);
+    internal override string Wanted => number.Wanted;
+
+    internal override Ratio Read(JsonItem item) => SiUnits.Ratio(number.Read(item));
+
+    internal override DocumentException? RefuseSign(JsonItem item) => number.RefuseSign(item);
+
+    internal override JsonText Write(Ratio value) => number.Write(value.InSi());
+
+    internal override JsonText Schema(SchemaDefinitions definitions) => number.Schema(definitions);
 }

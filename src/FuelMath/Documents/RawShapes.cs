@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>Quantities of raw readings, which keep the unit of the reading.</summary>
 internal static class RawShapes
 {
-    internal static Shape<Pressure> PressureDifference { get; } =
+    internal static RawQuantityShape<Pressure> PressureDifference { get; } =
         new RawQuantityShape<Pressure>(
             QuantityKinds.PressureDifference,
             "kPa",
@@ -16,7 +16,7 @@ internal static class RawShapes
             ("Pa", PressureUnit.Pascal)
         );
 
-    internal static Shape<Temperature> Temperature { get; } =
+    internal static RawQuantityShape<Temperature> Temperature { get; } =
         new RawQuantityShape<Temperature>(
             QuantityKinds.Temperature,
             "degC",
@@ -25,7 +25,7 @@ internal static class RawShapes
             ("K", TemperatureUnit.Kelvin)
         );
 
-    internal static Shape<Volume> Volume { get; } =
+    internal static RawQuantityShape<Volume> Volume { get; } =
         new RawQuantityShape<Volume>(
             QuantityKinds.Volume,
             "cm3",
@@ -35,7 +35,7 @@ internal static class RawShapes
             ("mm3", VolumeUnit.CubicMillimeter)
         );
 
-    internal static Shape<Mass> Mass { get; } =
+    internal static RawQuantityShape<Mass> Mass { get; } =
         new RawQuantityShape<Mass>(
             QuantityKinds.Mass,
             "g",
@@ -44,7 +44,7 @@ internal static class RawShapes
             ("g", MassUnit.Gram)
         );
 
-    internal static Shape<Duration> Duration { get; } =
+    internal static RawQuantityShape<Duration> Duration { get; } =
         new RawQuantityShape<Duration>(
             QuantityKinds.Duration,
             "ms",
@@ -54,10 +54,10 @@ internal static class RawShapes
             ("min", DurationUnit.Minute)
         );
 
-    internal static Shape<ElectricPotential> Voltage { get; } =
+    internal static RawQuantityShape<ElectricPotential> Voltage { get; } =
         new RawQuantityShape<ElectricPotential>(QuantityKinds.Voltage, "V", ("V", ElectricPotentialUnit.Volt));
 
-    internal static Shape<ElectricResistance> Resistance { get; } =
+    internal static RawQuantityShape<ElectricResistance> Resistance { get; } =
         new RawQuantityShape<ElectricResistance>(
             QuantityKinds.Resistance,
             "ohm",

@@ -10,11 +10,12 @@ internal static class ReducingRegulatorShape
         o.Is("reducing-reading", "Pressure held at a flow from a supply.");
         var difference = o.Required(
                 "differentialPressure",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.Positive,
                 r => r.DifferentialPressure
             )
             .Says("Downstream less reference pressure.");
-        var flow = o.Required("flow", QuantityShapes.VolumeFlow, r => r.Flow).Says("Volume flow through it.");
+        var flow = o.Required("flow", QuantityShapes.VolumeFlow.NotNegative, r => r.Flow)
+            .Says("Volume flow through it.");
         var supply = o.Required("supply", QuantityShapes.GaugePressure, r => r.Supply).Says("Pressure ahead of it.");
         return f => new(f.Of(difference), f.Of(flow), f.Of(supply));
     });
@@ -27,9 +28,9 @@ internal static class ReducingRegulatorShape
             var setPoint = o.Required("setPoint", Reading, r => r.SetPoint).Says("The reading at which it was set.");
             var second = o.Required("secondReading", Reading, r => r.SecondReading, parameter: "second")
                 .Says("Another reading at another flow, which gives the droop.");
-            var diaphragm = o.Required("diaphragm", QuantityShapes.Area, r => r.Diaphragm)
+            var diaphragm = o.Required("diaphragm", QuantityShapes.Area.Positive, r => r.Diaphragm)
                 .Says("Effective area of the diaphragm.");
-            var seat = o.Required("seat", QuantityShapes.Area, r => r.Seat).Says("Area of the seat.");
+            var seat = o.Required("seat", QuantityShapes.Area.Positive, r => r.Seat).Says("Area of the seat.");
             var fullyOpen = o.Required("fullyOpen", RegulatorPartShapes.Restriction, r => r.FullyOpen)
                 .Says("What it loses when open to its stop.");
             var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, r => r.Reference)

@@ -10,11 +10,11 @@ internal static class RegulatorShape
         o.Is("regulator-reading", "Pressure held at a bypassed flow.");
         var difference = o.Required(
                 "differentialPressure",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.Positive,
                 r => r.DifferentialPressure
             )
             .Says("Upstream less reference pressure.");
-        var bypassed = o.Required("bypassedFlow", QuantityShapes.VolumeFlow, r => r.BypassedFlow)
+        var bypassed = o.Required("bypassedFlow", QuantityShapes.VolumeFlow.NotNegative, r => r.BypassedFlow)
             .Says("Volume flow through the return.");
         return f => new(f.Of(difference), f.Of(bypassed));
     });
@@ -27,16 +27,16 @@ internal static class RegulatorShape
             var setPoint = o.Required("setPoint", Reading, r => r.SetPoint).Says("The reading at which it was set.");
             var second = o.Required("secondReading", Reading, r => r.SecondReading, parameter: "second")
                 .Says("Another reading at another flow, which gives the slope.");
-            var diaphragm = o.Required("diaphragm", QuantityShapes.Area, r => r.Diaphragm)
+            var diaphragm = o.Required("diaphragm", QuantityShapes.Area.Positive, r => r.Diaphragm)
                 .Says("Effective area of the diaphragm.");
-            var seat = o.Required("seat", QuantityShapes.Area, r => r.Seat).Says("Area of the seat.");
+            var seat = o.Required("seat", QuantityShapes.Area.Positive, r => r.Seat).Says("Area of the seat.");
             var fullyOpen = o.Required("fullyOpen", RegulatorPartShapes.Restriction, r => r.FullyOpen)
                 .Says("What it loses when open to its stop.");
             var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, r => r.Reference)
                 .Says("What acts on the spring side of the diaphragm.");
             o.With(
                     "referenceRatio",
-                    PureRatioShape.Instance,
+                    PureRatioShape.NotNegative,
                     r => r.ReferenceRatio.InSi() == 1 ? null : r.ReferenceRatio,
                     (r, v) => r.WithReferenceRatio(r.Name, v),
                     "ratio"

@@ -22,9 +22,9 @@ internal static class ScrewThreadShape
                     parameter: "form"
                 )
                 .Says("Its profile.");
-            var majorDiameter = o.Required("majorDiameter", QuantityShapes.SmallLength, t => t.MajorDiameter)
+            var majorDiameter = o.Required("majorDiameter", QuantityShapes.SmallLength.Positive, t => t.MajorDiameter)
                 .Says("Its major diameter; of a taper thread that of its pipe or gauge plane.");
-            var pitch = o.Required("pitch", QuantityShapes.SmallLength, t => t.Pitch)
+            var pitch = o.Required("pitch", QuantityShapes.SmallLength.Positive, t => t.Pitch)
                 .Says("Distance from thread to thread.");
             return f => new(f.Of(designation), f.Of(profile), f.Of(majorDiameter), f.Of(pitch));
         });

@@ -9,7 +9,11 @@ internal static class ShortPulseShape
             new ObjectShape<ShortPulseCorrection>(o =>
             {
                 o.Is("short-pulse-correction", "How far an injector departs from its straight line at short pulses.");
-                var widths = o.Required("effectiveWidths", QuantityShapes.Duration.Knots(), c => c.EffectiveWidths)
+                var widths = o.Required(
+                        "effectiveWidths",
+                        QuantityShapes.Duration.Positive.Knots(),
+                        c => c.EffectiveWidths
+                    )
                     .Says("Effective widths, rising; the last is where the linear range begins.");
                 var corrections = o.Required("corrections", QuantityShapes.Duration.Knots(), c => c.Corrections)
                     .Says("Times to add to them; the last is zero.");

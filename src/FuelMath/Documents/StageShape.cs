@@ -10,7 +10,7 @@ internal static class StageShape
             .Says("The characterization that was entered, by its name.");
         var believedPressure = o.Required(
                 "differentialPressure",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.Positive,
                 b => b.DifferentialPressure
             )
             .Says("The injector differential pressure that was entered.");

@@ -25,13 +25,13 @@ internal static class StandardFuelShapes
             o.Word("name", "gasoline").Says("Its name.");
             var gasolineDensity = o.Required(
                     "at15Celsius",
-                    QuantityShapes.Density,
+                    QuantityShapes.Density.Positive,
                     f => ((GasolineRecipe)f.Recipe!).At15Celsius
                 )
                 .Says("Density at 15 degC, from 653 kg/m3 to 770 kg/m3.");
             var reid = o.Required(
                     "reidVaporPressure",
-                    QuantityShapes.AbsolutePressure,
+                    QuantityShapes.AbsolutePressure.Positive,
                     f => ((GasolineRecipe)f.Recipe!).ReidVaporPressure
                 )
                 .Says("Reid vapor pressure, from 6 psi to 15 psi.");
@@ -44,11 +44,15 @@ internal static class StandardFuelShapes
             o.Is("oil", "An oil for premix, from its data sheet.");
             o.Kind("oil", "That it is an oil for premix.", f => f.Recipe is OilRecipe);
             var oilName = o.Named(f => f.Name);
-            var oilDensity = o.Required("at15Celsius", QuantityShapes.Density, f => Oil(f).At15Celsius)
+            var oilDensity = o.Required("at15Celsius", QuantityShapes.Density.Positive, f => Oil(f).At15Celsius)
                 .Says("Density at 15 degC, from 800 kg/m3 to 1000 kg/m3.");
-            var oilAt40 = o.Required("at40Celsius", QuantityShapes.KinematicViscosity, f => Oil(f).At40Celsius)
+            var oilAt40 = o.Required("at40Celsius", QuantityShapes.KinematicViscosity.Positive, f => Oil(f).At40Celsius)
                 .Says("Kinematic viscosity at 40 degC.");
-            var oilAt100 = o.Required("at100Celsius", QuantityShapes.KinematicViscosity, f => Oil(f).At100Celsius)
+            var oilAt100 = o.Required(
+                    "at100Celsius",
+                    QuantityShapes.KinematicViscosity.Positive,
+                    f => Oil(f).At100Celsius
+                )
                 .Says("Kinematic viscosity at 100 degC.");
             var oilSource = o.Source(f => Oil(f).Source);
             return f =>

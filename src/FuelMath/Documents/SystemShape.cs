@@ -6,7 +6,7 @@ internal static class SystemShape
     private static readonly ObjectShape<StagingRule> Rule = new(o =>
     {
         o.Is("staging-rule", "How primaries and secondaries share the fuel.");
-        var transition = o.Required("transitionDutyCycle", QuantityShapes.Ratio, r => r.TransitionDutyCycle)
+        var transition = o.Required("transitionDutyCycle", QuantityShapes.Ratio.Positive, r => r.TransitionDutyCycle)
             .Says("The primaries' duty cycle at which the secondaries join.");
         return f => new(f.Of(transition));
     });

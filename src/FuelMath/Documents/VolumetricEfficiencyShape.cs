@@ -26,7 +26,7 @@ internal static class VolumetricEfficiencyShape
                     .Says("Absolute manifold pressures, rising.");
                 var values = o.Required(
                         "values",
-                        QuantityShapes.Ratio.Rows(),
+                        QuantityShapes.Ratio.Positive.Rows(),
                         v => TableShapes.ToRows(v.Speeds.Length, v.ManifoldPressures.Length, v.ValueAt)
                     )
                     .Says("A row for each speed, in it a value for each pressure.");
@@ -53,7 +53,7 @@ internal static class VolumetricEfficiencyShape
                     .Says("The manifold pressure at which the values were taken.");
                 var values = o.Required(
                         "values",
-                        QuantityShapes.Ratio.Knots(),
+                        QuantityShapes.Ratio.Positive.Knots(),
                         v => [.. Enumerable.Range(0, v.Speeds.Length).Select(i => v.ValueAt(i, 0))]
                     )
                     .Says("A value for each speed.");
@@ -72,7 +72,7 @@ internal static class VolumetricEfficiencyShape
             {
                 o.Is("constant-volumetric-efficiency", "One volumetric efficiency everywhere: a rough plan.");
                 o.Kind("constant", DependsOn, v => v.ManifoldPressures.IsEmpty);
-                var value = o.Required("value", QuantityShapes.Ratio, v => v.ValueAt(0, 0)).Says("The value.");
+                var value = o.Required("value", QuantityShapes.Ratio.Positive, v => v.ValueAt(0, 0)).Says("The value.");
                 var source = o.Source(v => v.Source);
                 return f => VolumetricEfficiency.Constant(f.Of(value), f.Of(source));
             })

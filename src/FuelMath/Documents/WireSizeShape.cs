@@ -38,7 +38,7 @@ internal sealed class WireSizeShape : Shape<WireSize>
                         ("type", JsonText.Of("string")),
                         ("pattern", JsonText.Of("^([1-4]/0|[1-9]|[1-3][0-9]|40) AWG$"))
                     ),
-                    QuantityShapes.Area.Schema(definitions),
+                    QuantityShapes.Area.Positive.Schema(definitions),
                 ])
             )
         );

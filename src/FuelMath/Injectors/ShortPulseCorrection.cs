@@ -137,13 +137,8 @@ public sealed class ShortPulseCorrection
 
         if (y[^1] != 0)
         {
-            throw new ArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"The last correction must be zero, because the linear range begins there; it was {y[^1]} s."
-                ),
-                paramName
-            );
+            const string allowed = "zero where the linear range begins, at the last width";
+            throw Guard.OutOfRange(SiUnits.Duration(y[^1]), allowed, paramName);
         }
     }
 }

@@ -60,6 +60,15 @@ internal sealed class JsonItem
     /// <summary>Whether another value refers to it.</summary>
     internal bool IsUsed { get; private set; }
 
+    /// <summary>The name of the nearest object around it that has one; that of the document itself does not count.</summary>
+    private string? PartName =>
+        parent is null ? null
+        : Kind == JsonItemKind.Object
+        && Member("name") is { Kind: JsonItemKind.Text } named
+        && named.Text.Trim().Length > 0
+            ? Echo.Escape(named.Text)
+        : parent.PartName;
+
     /// <summary>Longer names are cut in paths.</summary>
     private const int LongestPlainName = 60;
 
@@ -95,14 +104,15 @@ internal sealed class JsonItem
     internal void Use() => IsUsed = true;
 
     /// <summary>The exception for a value that is not what is allowed there.</summary>
-    internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown);
+    internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown, PartName);
 
     /// <summary>The exception for a value that another exception refuses.</summary>
     internal DocumentException Refuse(string allowed, Exception cause) =>
-        source.Refuse(Path, offset, allowed, Shown, cause);
+        source.Refuse(Path, offset, allowed, Shown, PartName, cause);
 
     /// <summary>The exception for a property that must not be present; its place is that of the name.</summary>
-    internal DocumentException RefuseName(string allowed) => source.Refuse(Path, nameOffset, allowed, Quote(Name));
+    internal DocumentException RefuseName(string allowed) =>
+        source.Refuse(Path, nameOffset, allowed, Quote(Name), parent?.PartName);
 
     internal static string Quoted(IEnumerable<string> texts) => string.Join(", ", texts.Select(Quote));
 

@@ -20,12 +20,28 @@ internal sealed class JsonSource
         return (before.Count((byte)'\n') + 1, Encoding.UTF8.GetCharCount(before[start..]) + 1);
     }
 
-    internal DocumentException Refuse(string path, int offset, string allowed, string found) =>
-        Refuse(path, offset, allowed, found, null);
+    /// <summary>The offset of a byte in a line, both counted from zero.</summary>
+    internal int OffsetOf(int line, int byteInLine, int start)
+    {
+        int offset = start;
+        for (int i = 0; i < line; i++)
+        {
+            offset += utf8.Span[offset..].IndexOf((byte)'\n') + 1;
+        }
 
-    internal DocumentException Refuse(string path, int offset, string allowed, string found, Exception? cause)
+        return Math.Min(offset + byteInLine, utf8.Length);
+    }
+
+    internal DocumentException Refuse(
+        string path,
+        int offset,
+        string allowed,
+        string found,
+        string? part = null,
+        Exception? cause = null
+    )
     {
         (int line, int column) = PlaceOf(offset);
-        return new(path, line, column, allowed, found, cause);
+        return new(path, line, column, allowed, found, part, cause);
     }
 }

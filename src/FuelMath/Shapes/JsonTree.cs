@@ -190,14 +190,18 @@ internal ref struct JsonTree
 
     private readonly DocumentException Malformed(JsonException problem)
     {
+        int offset = source.OffsetOf((int)(problem.LineNumber ?? 0), (int)(problem.BytePositionInLine ?? 0), start);
+        (int at, string allowed, string found) =
+            JsonSlips.Find(source.Bytes, offset) ?? (offset, NoJson, Reason(problem));
+        return source.Refuse(Place, at, allowed, found);
+    }
+
+    private const string NoJson = "The text must be JSON.";
+
+    private static string Reason(JsonException problem)
+    {
         int end = problem.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);
         string message = end < 0 ? problem.Message : problem.Message[..end];
-        return new(
-            Place,
-            (int)(problem.LineNumber ?? 0) + 1,
-            (int)(problem.BytePositionInLine ?? 0) + 1,
-            "The text must be JSON, without comments or trailing commas.",
-            $"something else ({Echo.Escape(message.TrimEnd('.'))})"
-        );
+        return $"something else ({Echo.Escape(message.TrimEnd('.'))})";
     }
 }

@@ -24,10 +24,17 @@ internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
     {
         int count = Expect(list, JsonItemKind.List).Items.Count;
         return count >= least && count <= most
-            ? [.. list.Items.Select(item.Read)]
+            ? [.. list.Items.Select(ReadItem)]
             : throw list.Refuse(
                 string.Create(CultureInfo.InvariantCulture, $"Must be a list of {least} to {most} values.")
             );
+    }
+
+    /// <summary>A part speaks of a list as a whole; a wrong sign has a place of its own.</summary>
+    private T ReadItem(JsonItem one)
+    {
+        T value = item.Read(one);
+        return item.RefuseSign(one) is { } problem ? throw problem : value;
     }
 
     /// <summary>Refuses to write what could not be read again.</summary>

@@ -12,6 +12,8 @@ internal sealed class NullableShape<T> : Shape<T?>
 
     internal override T? Read(JsonItem item) => shape.Read(item);
 
+    internal override DocumentException? RefuseSign(JsonItem item) => shape.RefuseSign(item);
+
     internal override JsonText Write(T? value) => shape.Write(value!.Value);
 
     internal override JsonText Schema(SchemaDefinitions definitions) => shape.Schema(definitions);

@@ -5,7 +5,15 @@ namespace FuelMath;
 /// <summary>A pure number, as a JSON number.</summary>
 internal sealed class NumberShape : Shape<double>
 {
-    internal static NumberShape Instance { get; } = new();
+    private readonly Sign sign;
+
+    private NumberShape(Sign sign) => this.sign = sign;
+
+    internal static NumberShape Instance { get; } = new(Sign.Any);
+
+    internal static NumberShape Positive { get; } = new(Sign.Positive);
+
+    internal static NumberShape NotNegative { get; } = new(Sign.NotNegative);
 
     internal override string Wanted => "a pure number, without quotes or unit";
 
@@ -19,8 +27,20 @@ internal sealed class NumberShape : Shape<double>
             : throw item.Refuse("Must be a finite number.");
     }
 
+    internal override DocumentException? RefuseSign(JsonItem item)
+    {
+        double value = Read(item);
+        if (sign.Allows(value))
+        {
+            return null;
+        }
+
+        RefusedValueException problem = sign.Refused(item.Name, value, value, value, "");
+        return item.Refuse(problem.Range.Sentence, problem);
+    }
+
     internal override JsonText Write(double value) => JsonText.Of(value + 0.0);
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
-        JsonText.Object(("type", JsonText.Of("number")));
+        JsonText.Object([("type", JsonText.Of("number")), .. sign.Limits()]);
 }

@@ -138,6 +138,8 @@ internal sealed class ObjectBuilder<T>
     /// <summary>The words at the head of a document.</summary>
     internal void Document(string kind, string version = "1")
     {
+        With("$schema", TextShape.Note, _ => null, (made, _) => made)
+            .Says("Where an editor finds the schema; read over, and not written.");
         Word("document", kind).Says("What the document is.");
         Word("version", version).Says("The version of its form.");
     }

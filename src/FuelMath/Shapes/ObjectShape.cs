@@ -59,27 +59,54 @@ internal sealed class ObjectShape<T> : Shape<T>
             throw item.Refuse($"Must have exactly one of {JsonItem.Quoted(alternatives)}.");
         }
 
+        T made;
         try
         {
-            return make(new(item));
+            made = make(new(item));
         }
         catch (ArgumentException problem)
         {
-            Property<T>? guilty = properties.FirstOrDefault(p =>
-                p.Parameter == problem.ParamName && item.Member(p.Name) is not null
-            );
-            JsonItem place = guilty is null ? item : item.Member(guilty.Name)!;
-            string? asWritten =
-                problem is RefusedValueException value && place.Kind == JsonItemKind.Text
-                    ? WrittenRefusal.Sentence(value.Range, place.Text)
-                    : null;
-            throw place.Refuse(asWritten ?? ExceptionText.Sentence(problem), problem);
+            throw Placed(item, problem);
         }
         catch (NoSolutionException problem)
         {
             throw item.Refuse(problem.Message, problem);
         }
+
+        return WrongSign(item) is { } wrong ? throw wrong : made;
     }
+
+    /// <summary>What a part refuses, told at the property that holds it and in the unit that it is written in.</summary>
+    private DocumentException Placed(JsonItem item, ArgumentException problem)
+    {
+        Property<T>? guilty = properties.FirstOrDefault(p =>
+            p.Parameter == problem.ParamName && item.Member(p.Name) is not null
+        );
+        JsonItem place = guilty is null ? item : item.Member(guilty.Name)!;
+        string? asWritten = null;
+        if (problem is RefusedValueException value && Written(place, value) is var (one, sentence))
+        {
+            (place, asWritten) = (one, sentence);
+        }
+
+        return asWritten is null && (guilty is null ? WrongSign(item) : guilty.RefuseSign(place)) is { } wrong
+            ? wrong
+            : place.Refuse(asWritten ?? ExceptionText.Sentence(problem), problem);
+    }
+
+    /// <summary>Where the value is written, which may be deep in a list, and what is said of it there.</summary>
+    private static (JsonItem Place, string Sentence)? Written(JsonItem place, RefusedValueException value) =>
+        place.Kind switch
+        {
+            JsonItemKind.Text => WrittenRefusal.Sentence(value, place.Text) is { } sentence ? (place, sentence) : null,
+            JsonItemKind.List => place.Items.Select(i => Written(i, value)).FirstOrDefault(w => w is not null),
+            _ => null,
+        };
+
+    private DocumentException? WrongSign(JsonItem item) =>
+        properties
+            .Select(p => item.Member(p.Name) is { } member ? p.RefuseSign(member) : null)
+            .FirstOrDefault(r => r is not null);
 
     internal override JsonText Write(T value)
     {

@@ -32,5 +32,8 @@ internal abstract class Property<TOwner>
     /// <summary>Checks a value that is not kept.</summary>
     internal virtual void Check(JsonItem item) { }
 
+    /// <summary>The refusal of a value whose sign is not allowed; null where it is.</summary>
+    internal virtual DocumentException? RefuseSign(JsonItem item) => null;
+
     internal abstract JsonText Schema(SchemaDefinitions definitions);
 }

@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace FuelMath;
 
 /// <summary>A quantity as text with its unit, written in one chosen unit.</summary>
@@ -8,13 +6,19 @@ internal sealed class QuantityShape<T> : Shape<T>
 {
     private readonly QuantityKind<T> kind;
     private readonly string unit;
+    private readonly Sign sign;
 
-    internal QuantityShape(QuantityKind<T> kind, string unit)
+    internal QuantityShape(QuantityKind<T> kind, string unit, Sign sign = Sign.Any)
     {
-        this.kind = kind;
-        this.unit = unit;
+        (this.kind, this.unit, this.sign) = (kind, unit, sign);
         Wanted = $"a {kind.Name} as text with its unit, for example \"1 {unit}\"";
     }
+
+    /// <summary>The same, greater than zero.</summary>
+    internal QuantityShape<T> Positive => new(kind, unit, Sign.Positive);
+
+    /// <summary>The same, zero or more.</summary>
+    internal QuantityShape<T> NotNegative => new(kind, unit, Sign.NotNegative);
 
     internal override string Wanted { get; }
 
@@ -24,29 +28,32 @@ internal sealed class QuantityShape<T> : Shape<T>
         return kind.Read(text, null, out T value) is { } problem ? throw item.Refuse(problem.Message) : value;
     }
 
+    internal override DocumentException? RefuseSign(JsonItem item)
+    {
+        T value = Read(item);
+        if (sign.Allows(kind.Si(value)) || WrittenQuantity.Of(item.Text, kind.Kind) is not var (number, found))
+        {
+            return null;
+        }
+
+        RefusedValueException problem = sign.Refused(item.Name, value, number, kind.Si(value), found.Symbol);
+        return item.Refuse(WrittenRefusal.Sentence(problem.Range, item.Text) ?? problem.Range.Sentence, problem);
+    }
+
     internal override JsonText Write(T value) => JsonText.Of(kind.Format(value, unit, null));
 
     internal override JsonText Schema(SchemaDefinitions definitions) =>
         definitions.Refer(
-            kind.Name.Replace(' ', '-'),
+            kind.Name.Replace(' ', '-') + sign.NameEnd(),
             () =>
                 JsonText.Object(
-                    ("description", JsonText.Of($"A {kind.Name}: a number and one of {kind.Kind.Allowed}.")),
+                    (
+                        "description",
+                        JsonText.Of($"A {kind.Name}{sign.Words()}: a number and one of {kind.Kind.Allowed}.")
+                    ),
                     ("type", JsonText.Of("string")),
                     ("maxLength", JsonText.Of(QuantityReading.MaximumLength)),
-                    ("pattern", JsonText.Of(Pattern))
+                    ("pattern", JsonText.Of(sign.Pattern(kind.Kind)))
                 )
         );
-
-    private string Pattern
-    {
-        get
-        {
-            IEnumerable<string> spellings = kind.Kind.Units.SelectMany(u => u.Spellings).Select(Regex.Escape);
-
-            // Regex.Escape escapes spaces, which is an error in the patterns of schemas.
-            string units = string.Join('|', spellings).Replace(@"\ ", " ", StringComparison.Ordinal);
-            return $@"^\s*[+-]?([0-9]+\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+)?\s*({units})\s*$";
-        }
-    }
 }

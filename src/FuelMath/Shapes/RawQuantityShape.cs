@@ -16,38 +16,30 @@ internal sealed class RawQuantityShape<T> : Shape<T>
     /// Creates a shape from the kind, the units that are kept, and the unit for values in any other unit.
     /// </summary>
     internal RawQuantityShape(QuantityKind<T> kind, string otherwise, params ImmutableArray<(string, Enum)> units)
-    {
-        (this.kind, this.units) = (kind, units);
-        plain = new(kind, otherwise);
-    }
+        : this(kind, new QuantityShape<T>(kind, otherwise), units) { }
+
+    private RawQuantityShape(QuantityKind<T> kind, QuantityShape<T> plain, ImmutableArray<(string, Enum)> units) =>
+        (this.kind, this.plain, this.units) = (kind, plain, units);
+
+    /// <summary>The same, greater than zero.</summary>
+    internal RawQuantityShape<T> Positive => new(kind, plain.Positive, units);
+
+    /// <summary>The same, zero or more.</summary>
+    internal RawQuantityShape<T> NotNegative => new(kind, plain.NotNegative, units);
 
     internal override string Wanted => plain.Wanted;
 
     internal override T Read(JsonItem item)
     {
         T value = plain.Read(item);
-        ReadOnlySpan<char> text = item.Text.AsSpan().Trim();
-        foreach ((string symbol, Enum unit) in units)
-        {
-            foreach (string spelling in kind.Kind.Find(symbol)!.Spellings)
-            {
-                if (
-                    text.EndsWith(spelling, StringComparison.Ordinal)
-                    && double.TryParse(
-                        text[..^spelling.Length],
-                        NumberStyles.Float,
-                        CultureInfo.InvariantCulture,
-                        out double number
-                    )
-                )
-                {
-                    return SiUnits.FromNumber<T>(number, unit);
-                }
-            }
-        }
-
-        return value;
+        return
+            WrittenQuantity.Of(item.Text, kind.Kind) is var (number, found)
+            && units.FirstOrDefault(u => u.Symbol == found.Symbol).Unit is { } unit
+            ? SiUnits.FromNumber<T>(number, unit)
+            : value;
     }
+
+    internal override DocumentException? RefuseSign(JsonItem item) => plain.RefuseSign(item);
 
     internal override JsonText Write(T value)
     {

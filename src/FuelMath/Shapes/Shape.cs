@@ -14,6 +14,12 @@ internal abstract class Shape<T>
 
     internal abstract JsonText Schema(SchemaDefinitions definitions);
 
+    /// <summary>
+    /// The refusal of a value whose sign is not allowed, which the schema refuses, too; null where it is. A part's own refusal,
+    /// which may know a narrower range, comes first.
+    /// </summary>
+    internal virtual DocumentException? RefuseSign(JsonItem item) => null;
+
     /// <summary>A list of such values.</summary>
     internal ListShape<T> List(int least, int most) => new(this, least, most);
 

@@ -33,6 +33,8 @@ internal sealed class ValueProperty<TOwner, TValue> : Property<TOwner>
 
     internal TValue Read(JsonItem owner) => owner.Member(Name) is { } item ? shape.Read(item) : whenAbsent;
 
+    internal override DocumentException? RefuseSign(JsonItem item) => shape.RefuseSign(item);
+
     internal override JsonText Write(TOwner owner) => shape.Write(get(owner));
 
     internal override JsonText Schema(SchemaDefinitions definitions) => shape.Schema(definitions);

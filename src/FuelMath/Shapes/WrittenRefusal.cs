@@ -1,33 +1,37 @@
-using System.Globalization;
-
 namespace FuelMath;
 
 /// <summary>States the allowed range of a refused value in the unit of the document.</summary>
 internal static class WrittenRefusal
 {
     /// <summary>The sentence; null where the text is another value.</summary>
-    internal static string? Sentence(RefusedRange refused, string written)
+    internal static string? Sentence(RefusedRange refused, string written) => Sentence(refused, refused.Si, written);
+
+    /// <summary>The same of a refusal whose number is known in its own unit alone.</summary>
+    internal static string? Sentence(RefusedValueException refused, string written) =>
+        Sentence(
+            refused.Range,
+            double.IsNaN(refused.Range.Si) && Kind(refused.Refusal.Unit) is { } unit
+                ? unit.ToSi(refused.Range.Value)
+                : refused.Range.Si,
+            written
+        );
+
+    private static string? Sentence(RefusedRange refused, double si, string written)
     {
-        string text = written.Trim();
-        foreach (Unit unit in UnitTable.All.SelectMany(k => k.Units))
+        foreach (UnitKind kind in UnitTable.All)
         {
-            foreach (string spelling in unit.Spellings.Where(s => text.EndsWith(s, StringComparison.Ordinal)))
+            if (
+                WrittenQuantity.Of(written, kind) is var (number, unit)
+                && Math.Abs(unit.ToSi(number) - si) <= Guard.EdgeTolerance * Math.Abs(si)
+            )
             {
-                if (
-                    double.TryParse(
-                        text.AsSpan()[..^spelling.Length],
-                        NumberStyles.Float,
-                        CultureInfo.InvariantCulture,
-                        out double number
-                    )
-                    && Math.Abs(unit.ToSi(number) - refused.Si) <= Guard.EdgeTolerance * Math.Abs(refused.Si)
-                )
-                {
-                    return refused.In(unit.FromSi, unit.Symbol, text).Sentence;
-                }
+                return refused.In(unit.FromSi, unit.Symbol, written.Trim()).Sentence;
             }
         }
 
         return null;
     }
+
+    private static Unit? Kind(string symbol) =>
+        UnitTable.All.Select(k => k.Find(symbol)).FirstOrDefault(u => u is not null);
 }

@@ -117,7 +117,7 @@ public sealed class QuantityKind<T>
         return problem;
     }
 
-    private double Si(T value)
+    internal double Si(T value)
     {
         double si = toSi(value);
         return double.IsFinite(si)

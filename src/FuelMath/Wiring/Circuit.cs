@@ -35,7 +35,8 @@ public sealed class Circuit
         Supply = Checked(supply);
         Ground = Checked(ground);
         Contacts = contacts;
-        resistance = Supply.Sum(c => c.Si) + Ground.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi());
+        resistance =
+            Supply.Sum(c => c.Si) + Ground.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi(), part: Name);
     }
 
     /// <summary>The circuit's name.</summary>
@@ -58,7 +59,7 @@ public sealed class Circuit
     /// <returns>The drop, in V.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public ElectricPotential DropAt(ElectricCurrent current) =>
-        SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi()));
+        SiUnits.ElectricPotential(resistance * Guard.NotNegative(current, current.InSi(), part: Name));
 
     /// <summary>The working of the voltage drop: each conductor's resistance, their sum, the drop.</summary>
     /// <param name="current">Current through the load; not negative.</param>
@@ -68,7 +69,7 @@ public sealed class Circuit
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public Working DropWorkingAt(ElectricCurrent current)
     {
-        double amperes = Guard.NotNegative(current, current.InSi());
+        double amperes = Guard.NotNegative(current, current.InSi(), part: Name);
         Traced whole = Sum(Supply) + Sum(Ground) + ReaderUnits.Input(ContactResistance, Contacts, Contacts.InSi());
         Traced there = Traced.Step(whole, ThereAndBack, InSeries);
         return Traced.Step(there * ReaderUnits.Input(Current, current, amperes), Drop, OhmsLaw).ToWorking();
@@ -98,8 +99,8 @@ public sealed class Circuit
     /// </exception>
     public ElectricPotential VoltageAtLoad(ElectricPotential source, ElectricCurrent current)
     {
-        double volts = Guard.Positive(source, source.InSi());
-        double amperes = Guard.NotNegative(current, current.InSi());
+        double volts = Guard.Positive(source, source.InSi(), part: Name);
+        double amperes = Guard.NotNegative(current, current.InSi(), part: Name);
         double left = volts - (resistance * amperes);
         return left > 0
             ? SiUnits.ElectricPotential(left)
@@ -115,7 +116,7 @@ public sealed class Circuit
     /// <exception cref="ArgumentOutOfRangeException">The current is negative or not finite.</exception>
     public Power HeatAt(ElectricCurrent current)
     {
-        double amperes = Guard.NotNegative(current, current.InSi());
+        double amperes = Guard.NotNegative(current, current.InSi(), part: Name);
         return SiUnits.Power(resistance * amperes * amperes);
     }
 

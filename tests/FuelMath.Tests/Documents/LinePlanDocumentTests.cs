@@ -103,7 +103,7 @@ public sealed class LinePlanDocumentTests
         "\"pitch\": \"1 mm\"",
         "\"pitch\": \"9 mm\"",
         "$.pieces[6].first.thread.pitch",
-        "Must be less than a third of the diameter; it was 0.009 m."
+        "Must be less than a third of the diameter; it was 9 mm."
     )]
     [InlineData(
         "\"cutAllowance\": \"12 mm\"",
@@ -115,7 +115,7 @@ public sealed class LinePlanDocumentTests
         "\"cutAllowance\": \"12 mm\"",
         "\"cutAllowance\": \"300 mm\"",
         "$.pieces[7].length",
-        "Must be finite and more than the allowances of both fittings, 0.6 m; it was 0.5 m."
+        "Must be finite and more than the allowances of both fittings, 0.6 m; it was 500 mm."
     )]
     [InlineData(
         "\"length\": \"500 mm\"",

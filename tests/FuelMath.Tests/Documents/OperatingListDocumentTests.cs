@@ -65,7 +65,7 @@ public sealed class OperatingListDocumentTests
         "\"200 rpm\"",
         "\"0 rpm\"",
         "$.points[0].speed",
-        "Must be greater than zero when fuel is metered; it was 0 rad/s."
+        "Must be greater than zero when fuel is metered; it was 0 rpm."
     )]
     [InlineData(
         "\"97 kPa absolute\"",

@@ -6,7 +6,7 @@ namespace FuelMath.Tests.Documents;
 
 /// <summary>
 /// The page that shows every property of every kind of document, with its comment. It is made from the published schemas;
-/// values come from the bundled documents where those hold the property.
+/// values come from the whole documents under docs/data.
 /// </summary>
 internal static class PropertyPage
 {
@@ -23,7 +23,7 @@ internal static class PropertyPage
     private const string Head = """
         # Every property of the documents
 
-        Each kind of document, object by object, with every property that it may hold and what it means. Values are from the bundled files where those hold the property; where they don't, the value only shows the form. A property without the remark *optional* is required. Of an object that shows several parts, such as a line, only one may be there: its text says which. Comments are for reading here; in a file they are refused.
+        Each kind of document, object by object, with every property that it may hold and what it means. Values are from [whole documents](whole-documents.md), in which every one of them stands; of an object or a list only the form is shown. A property without the remark *optional* is required. Of an object that shows several parts, such as a line, only one may be there: its text says which. Comments are for reading here; in a file they are refused.
 
         Made from the published schemas by `WRITE_SCHEMAS=1 dotnet test tests/FuelMath.Tests --filter SchemaTests`. What quantities look like: [Documents](documents.md#quantities-as-text). Sources of formulas stand on the pages of the parts.
 
@@ -88,13 +88,7 @@ internal static class PropertyPage
 
     private static Dictionary<string, string> ExampleValues(string schema)
     {
-        string[] documents = schema switch
-        {
-            "fuel-system" => [TestFiles.System("time-trial-car"), TestFiles.System("training-stand")],
-            "operating-list" => [TestFiles.Points("time-trial-car"), TestFiles.Points("training-stand")],
-            "bench-record" => [TestFiles.System("time-trial-car-pulses")],
-            _ => [],
-        };
+        IEnumerable<string> documents = WholeDocument.All.Where(d => d.SchemaName == schema).Select(d => d.Text);
         var walk = new SchemaWalk(Schema(schema));
         Dictionary<string, string> values = new(StringComparer.Ordinal);
         foreach (string text in documents)

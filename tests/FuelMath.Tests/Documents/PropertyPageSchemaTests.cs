@@ -6,6 +6,7 @@ namespace FuelMath.Tests.Documents;
 public sealed class PropertyPageSchemaTests
 {
     private const string Page = "docs/guide/every-property.md";
+    private const string WholePage = "docs/guide/whole-documents.md";
 
     [Fact]
     public void Page_IsThatOfTheSchemas()
@@ -17,6 +18,18 @@ public sealed class PropertyPageSchemaTests
         }
 
         Assert.Equal(page, Repository.Read(Page).ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
+    public void WholeDocuments_AreExplainedAsTheyAre()
+    {
+        string page = WholeDocumentPage.Text();
+        if (Environment.GetEnvironmentVariable("WRITE_SCHEMAS") is not null)
+        {
+            File.WriteAllText(Path.Combine(Repository.Root, WholePage), page);
+        }
+
+        Assert.Equal(page, Repository.Read(WholePage).ReplaceLineEndings("\n"));
     }
 
     /// <summary>Counted from the schema's own list of definitions, not by the walk that makes the page.</summary>

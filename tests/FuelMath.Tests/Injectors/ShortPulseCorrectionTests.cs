@@ -110,9 +110,9 @@ public sealed class ShortPulseCorrectionTests
 
     [Fact]
     public void Constructor_LastNotZero_SaysWhyNot() =>
-        Words.Refused<ArgumentException>(
+        Words.Refused<RefusedValueException>(
             "corrections",
-            "The last correction must be zero, because the linear range begins there; it was 0.001 s.",
+            "Must be zero where the linear range begins, at the last width; it was 0.001 s.",
             () => new Bumps([0.5, 1], [0.2, 1]).ToCorrection()
         );
 

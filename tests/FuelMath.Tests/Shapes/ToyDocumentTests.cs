@@ -149,7 +149,11 @@ public sealed class ToyDocumentTests
     {
         string text = Text.Replace(old, changed, StringComparison.Ordinal);
         Assert.NotEqual(Text, text);
-        Assert.Equal(message, Assert.Throws<DocumentException>(() => ToyDocument.Read(text)).Message);
+        Assert.StartsWith(
+            message,
+            Assert.Throws<DocumentException>(() => ToyDocument.Read(text)).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -196,5 +200,9 @@ public sealed class ToyDocumentTests
     private static UnitsNet.Length Mm(double value) => UnitsNet.Length.FromMillimeters(value);
 
     private static void Refused(string text, string message) =>
-        Assert.Equal(message, Assert.Throws<DocumentException>(() => ToyDocument.Read(text)).Message);
+        Assert.StartsWith(
+            message,
+            Assert.Throws<DocumentException>(() => ToyDocument.Read(text)).Message,
+            StringComparison.Ordinal
+        );
 }
