@@ -58,7 +58,7 @@ public sealed class AssessmentExamples
 
         #region Brief
         SystemBrief brief = BriefDocument.Read(json);
-        var first = new BriefAssessment(brief);
+        var first = new BriefAssessment(brief); // 12 inputs estimated
 
         Console.WriteLine(first.Assessment.Verdict);
         foreach (EstimateInfluence influence in first.Influences.Take(3))

@@ -72,12 +72,12 @@ public sealed class BeliefExamples
 
         // Nobody corrects: each chamber runs by believed flow over its own.
         PredictedMixture open = fitted.OpenLoop(cruise, Ratio.FromPercent(100));
-        double leanest = open.Chambers.Max(c => c.Lambda!.Value.ToRatio());
+        double leanest = open.Chambers.Max(c => c.Lambda!.Value.ToRatio()); // 1.167
 
         // One sensor holds the mean, and hides the second chamber.
         PredictedMixture held = fitted.ClosedLoop(cruise);
-        Ratio correction = held.Banks[0].Correction;
-        Ratio trim = held.TrimFor(2);
+        Ratio correction = held.Banks[0].Correction; // 1.058
+        Ratio trim = held.TrimFor(2); // 1.103
         #endregion
 
         Assert.Equal(980 / 840.0, leanest, 1e-9);
@@ -105,8 +105,8 @@ public sealed class BeliefExamples
         var swap = new InjectorSwap(weak, weak.WithInjectors("primary", [rated, rated, rated, rated]), [cruise]);
 
         // The map was tuned around the weak set: with its correction left in, a healthy set runs rich.
-        Ratio leftIn = swap.Points[0].LeftIn[0];
-        Lambda shown = swap.Points[0].SeenAfter[0]!.Value;
+        Ratio leftIn = swap.Points[0].LeftIn[0]; // 1.225
+        Lambda shown = swap.Points[0].SeenAfter[0]!.Value; // 0.816
         #endregion
 
         Assert.Equal(980 / 800.0, leftIn.DecimalFractions, 1e-9);

@@ -72,7 +72,7 @@ public sealed class DocumentExamples
         }
         catch (DocumentException problem)
         {
-            where = $"{problem.Path}, line {problem.Line}: {problem.Allowed}";
+            where = $"{problem.Path}, line {problem.Line}: {problem.Allowed}"; // $.points[0].manifold, line 8: ...
         }
         #endregion
 
@@ -147,7 +147,7 @@ public sealed class DocumentExamples
             """;
 
         BenchRecord record = BenchDocument.Read(json);
-        StaticFlowReading reading = record.Injector("L").Now.StaticFlow[0];
+        StaticFlowReading reading = record.Injector("L").Now.StaticFlow[0]; // 280.9 cm³/min
         string text = BenchDocument.Write(record);
         #endregion
 
@@ -185,7 +185,7 @@ public sealed class DocumentExamples
             }
             """
         );
-        ImmutableArray<BillRow> toBuy = plan.Bill;
+        ImmutableArray<BillRow> toBuy = plan.Bill; // 1 x boss to flare -6
         #endregion
 
         Assert.True(plan.AllSeal);

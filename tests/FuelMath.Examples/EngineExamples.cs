@@ -40,7 +40,7 @@ public sealed class EngineExamples
         MassFlow fuel = FuelDemand.FromCrankPower(
             Power.FromKilowatts(260),
             BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(350)
-        );
+        ); // 91 kg/h
         #endregion
 
         Assert.Equal(91, fuel.KilogramsPerHour, 1e-9);

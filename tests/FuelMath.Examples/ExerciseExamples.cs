@@ -97,8 +97,8 @@ public sealed class ExerciseExamples
     public void TextReadLeniently()
     {
         #region Lenient
-        UnitsNet.VolumeFlow flow = QuantityKinds.VolumeFlow.ParseLenient("550 cc/min", null);
-        UnitsNet.Pressure pressure = QuantityKinds.PressureDifference.ParseLenient("43,5 PSI", null);
+        UnitsNet.VolumeFlow flow = QuantityKinds.VolumeFlow.ParseLenient("550 cc/min", null); // 550 cm³/min
+        UnitsNet.Pressure pressure = QuantityKinds.PressureDifference.ParseLenient("43,5 PSI", null); // 43.5 psi
 
         bool read = QuantityKinds.VolumeFlow.TryParseLenient("67 gph", null, out _, out QuantityTextException? problem);
         #endregion

@@ -99,7 +99,7 @@ public sealed class FilterExamples
             ],
             workshop
         );
-        ImmutableArray<Finding> findings = rating.Check(Length.FromMicrometers(20), Ratio.FromPercent(99));
+        ImmutableArray<Finding> findings = rating.Check(Length.FromMicrometers(20), Ratio.FromPercent(99)); // 95.0 % at 10 µm
         #endregion
 
         // The dirt adds 4 kPa at 200 L/h to the term that goes with flow.

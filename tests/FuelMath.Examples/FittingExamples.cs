@@ -55,8 +55,8 @@ public sealed class FittingExamples
         );
         var half = Ratio.FromPercent(50);
 
-        Ratio intoBranch = tee.CoefficientAt(TeePath.DividingBranch, half);
-        Ratio straightOn = tee.CoefficientAt(TeePath.DividingRun, half);
+        Ratio intoBranch = tee.CoefficientAt(TeePath.DividingBranch, half); // 1.183
+        Ratio straightOn = tee.CoefficientAt(TeePath.DividingRun, half); // 0
         Fitting branch = tee.ToFitting(TeePath.DividingBranch, half);
         #endregion
 

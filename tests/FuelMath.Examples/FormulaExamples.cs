@@ -84,7 +84,7 @@ public sealed class FormulaExamples
             new FormulaExample([1], 5.0265e-5, 1e-4, new DataSource("Definition", "by hand"))
         );
 
-        double milliliters = formula.Calculate(FormulaUnits.Customary, 2.5);
+        double milliliters = formula.Calculate(FormulaUnits.Customary, 2.5); // 125.66
         #endregion
 
         Assert.Equal(125.66, milliliters, 0.01);

@@ -23,8 +23,8 @@ public sealed class HoseExamples
         Fuel fuel = StandardFuels.PumpGasoline;
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(260);
         Pressure loss = supply.LossAt(flow, fuel.DensityAt(warm), fuel.ViscosityAt(warm));
-        Speed speed = supply.VelocityAt(flow);
-        Volume toPrime = supply.EnclosedVolume;
+        Speed speed = supply.VelocityAt(flow); // 0.864 m/s
+        Volume toPrime = supply.EnclosedVolume; // 0.267 L
         #endregion
 
         Assert.InRange(loss.Kilopascals, 1, 5);
@@ -54,7 +54,7 @@ public sealed class HoseExamples
             workshop
         );
 
-        GaugePressure allowed = tube.WorkingPressure;
+        GaugePressure allowed = tube.WorkingPressure; // 87.8 bar gauge
         Volume swells = tube.VolumeGainAt(line.Length, new GaugePressure(Pressure.FromBars(5)));
         Length least = VelocityGuideline.CommonPractice.LeastBore(VolumeFlow.FromLitersPerHour(260), LineSide.Delivery);
         #endregion

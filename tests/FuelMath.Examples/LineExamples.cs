@@ -44,7 +44,7 @@ public sealed class LineExamples
         );
 
         ImmutableArray<Finding> findings = line.Check();
-        ImmutableArray<BillRow> bill = line.Bill;
+        ImmutableArray<BillRow> bill = line.Bill; // the hose is cut to 1340 mm
         Temperature warm = Temperature.FromDegreesCelsius(40);
         Pressure loss = line.LossAt(
             VolumeFlow.FromLitersPerHour(200),

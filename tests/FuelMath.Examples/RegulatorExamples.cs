@@ -26,7 +26,7 @@ public sealed class RegulatorExamples
         var boost = new GaugePressure(Pressure.FromBars(1.2));
         var returnLine = new GaugePressure(Pressure.FromBars(0.3));
         VolumeFlow bypassed = VolumeFlow.FromLitersPerHour(180);
-        GaugePressure rail = regulator.HeldPressure(boost, returnLine, bypassed);
+        GaugePressure rail = regulator.HeldPressure(boost, returnLine, bypassed); // 4.30 bar gauge
         RegulatorState state = regulator.StateAt(boost, returnLine, bypassed, Density.FromKilogramsPerCubicMeter(745));
         #endregion
 

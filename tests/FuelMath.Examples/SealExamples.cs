@@ -21,7 +21,7 @@ public sealed class SealExamples
             ]
         );
 
-        LengthBand play = stack.Gap;
+        LengthBand play = stack.Gap; // 0.8 mm nominal
         ImmutableArray<Finding> findings = stack.Check(
             Length.FromMillimeters(0.3),
             Length.FromMillimeters(1.1),

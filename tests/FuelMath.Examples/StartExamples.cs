@@ -181,7 +181,7 @@ public sealed class StartExamples
         string path = Path.Combine(AppContext.BaseDirectory, "data", "time-trial-car.json");
         FuelSystem car = SystemDocument.ReadFile(path);
         string text = SystemDocument.Write(car); // canonical: two systems are equal when their texts are
-        int lines = car.Network.Lines.Length;
+        int lines = car.Network.Lines.Length; // 10
         #endregion
 
         Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));
@@ -274,7 +274,7 @@ public sealed class StartExamples
                 Density.FromKilogramsPerCubicMeter(735),
                 DynamicViscosity.FromMillipascalSeconds(0.45)
             )
-            .In("kPa");
+            .In("kPa"); // about 5.46 kPa
         string text = working.WithFigures(4).ToText(CultureInfo.InvariantCulture);
         #endregion
 

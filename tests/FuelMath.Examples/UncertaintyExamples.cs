@@ -13,13 +13,13 @@ public sealed class UncertaintyExamples
         FittedLine line = FittedLine.FromPoints([3, 5, 8, 12], [7.3, 15.1, 27.2, 42.9]);
         Ratio confidence = Ratio.FromPercent(95);
 
-        double deadTime = line.ZeroCrossing();
+        double deadTime = line.ZeroCrossing(); // 1.165
         Interval between = line.ZeroInterval(confidence);
         Interval slope = line.SlopeInterval(confidence);
 
         // One of them misread: the median line shows which.
         var robust = new RepeatedMedianLine([3, 5, 8, 10, 12], [7.3, 15.1, 27.2, 53.0, 42.9]);
-        int off = robust.Residuals.IndexOf(robust.Residuals.Max());
+        int off = robust.Residuals.IndexOf(robust.Residuals.Max()); // 3
         #endregion
 
         // By hand: mean 7 and 23.125, Sxx 46, Sxy 182.3.

@@ -17,7 +17,7 @@ public sealed class WorkingExamples
         #region FlowRating
         FlowRating rating = Rating();
 
-        Working working = rating.VolumeFlowWorkingAt(Pressure.FromBars(4), Warm).In("cm3/min");
+        Working working = rating.VolumeFlowWorkingAt(Pressure.FromBars(4), Warm).In("cm3/min"); // about 891 cm3/min
 
         string text = working.WithFigures(4).ToText(CultureInfo.InvariantCulture);
         #endregion
@@ -56,7 +56,7 @@ public sealed class WorkingExamples
                 Warm,
                 ElectricPotential.FromVolts(12)
             )
-            .In("mg");
+            .In("mg"); // 35.9 mg
         #endregion
 
         // 800 cm3/min from 683.8 to 735 kg/m3 are 9.453 g/s; 3.8 ms of it are 35.9 mg. The first density is known to 0.3 %.
@@ -81,7 +81,7 @@ public sealed class WorkingExamples
                 Warm,
                 DynamicViscosity.FromMillipascalSeconds(0.45)
             )
-            .In("kPa");
+            .In("kPa"); // about 5.46 kPa
         #endregion
 
         // By hand: 1.105 m/s, Reynolds number 14 440, factor 0.0284 (chart): (0.0284 x 375 + 1.5) x 449 Pa.
@@ -103,7 +103,7 @@ public sealed class WorkingExamples
         );
 
         Working rise = curve.RiseWorkingAt(VolumeFlow.FromLitersPerHour(250)).In("bar");
-        Working efficiency = curve.EfficiencyWorkingAt(Pressure.FromBars(4)).In("%");
+        Working efficiency = curve.EfficiencyWorkingAt(Pressure.FromBars(4)).In("%"); // 22.7 %
         #endregion
 
         Assert.InRange(rise.Conversion!.ToValue, 4, 6);
@@ -123,7 +123,7 @@ public sealed class WorkingExamples
             [new(StandardFuels.Ethanol, Ratio.FromPercent(85)), new(StandardFuels.PumpGasoline, Ratio.FromPercent(15))],
             AirModel.StandardDry
         );
-        Working oil = PremixRatio.FromParts(32).OilWorkingFor(Volume.FromLiters(5)).In("cm3");
+        Working oil = PremixRatio.FromParts(32).OilWorkingFor(Volume.FromLiters(5)).In("cm3"); // 156.25 cm3
         #endregion
 
         Assert.Equal(9.8, ratio.Value, 0.1);
@@ -137,7 +137,7 @@ public sealed class WorkingExamples
         var hot = new Conductor(WireSize.FromAwg(10), Length.FromFeet(10), Temperature.FromDegreesCelsius(75));
         var circuit = new Circuit("pump", [hot], [hot], ElectricResistance.FromMilliohms(10));
 
-        Working drop = circuit.DropWorkingAt(ElectricCurrent.FromAmperes(20));
+        Working drop = circuit.DropWorkingAt(ElectricCurrent.FromAmperes(20)); // 0.684 V
         #endregion
 
         // The code's table: 1.21 ohm per 1000 ft, 20 ft of it and 10 mohm.

@@ -6,55 +6,10 @@ namespace FuelMath.Tests.House;
 /// <summary>Folders are the rooms of the house: what a room uses lies on a lower floor. Namespaces are for the reader.</summary>
 public sealed class LayeringTests
 {
-    /// <summary>
-    /// The map of the house. A folder may use those on a lower floor, and none on its own: parts do not know each
-    /// other, and networks, which lie below them, know a part only by its law.
-    /// </summary>
-    private static readonly Dictionary<string, int> Floors = new()
-    {
-        // The ground: knows nothing of fuel.
-        [""] = 0,
-        ["Internal"] = 1,
-        ["Sources"] = 2,
-        ["Text"] = 4,
-        ["Scalars"] = 3,
-        ["Findings"] = 3,
-        ["Shapes"] = 5,
-        // The first floor: quantities, tables and formulas, then what is built of them alone.
-        ["Quantities"] = 10,
-        ["Tables"] = 10,
-        ["Uncertainty"] = 10,
-        ["Formulas"] = 11,
-        ["Budgets"] = 12,
-        ["Fuels"] = 12,
-        ["Tanks"] = 13,
-        ["Air"] = 13,
-        // The solver and the laws; the parts above name theirs.
-        ["Networks"] = 14,
-        // Parts, and beside them the columns, which do not know the parts.
-        ["Injectors"] = 20,
-        ["Pumps"] = 20,
-        ["Filters"] = 20,
-        ["Hoses"] = 20,
-        ["Fittings"] = 20,
-        ["Seals"] = 20,
-        ["Regulators"] = 20,
-        ["Wiring"] = 20,
-        ["Engines"] = 20,
-        ["Columns"] = 20,
-        // What joins them, and what writes that down.
-        ["Bench"] = 24,
-        ["Controllers"] = 26,
-        ["Sizing"] = 27,
-        ["Diagnosis"] = 27,
-        ["Lines"] = 28,
-        ["Systems"] = 30,
-        ["Assessments"] = 31,
-        ["Sheets"] = 32,
-        ["Tightness"] = 31,
-        ["ShopTests"] = 32,
-        ["Documents"] = 40,
-    };
+    private const string Begin = "<!-- The map of floors, printed by LayeringTests with WRITE_MAP=1. -->\n\n";
+    private const string End = "\n<!-- The end of the map. -->";
+
+    private static readonly Dictionary<string, int> Floors = FloorMap.Floors;
 
     /// <summary>The few namespaces that a caller meets; a folder that is not named here lies in <c>FuelMath</c>.</summary>
     private static readonly Dictionary<string, string> Namespaces = new()
@@ -78,6 +33,24 @@ public sealed class LayeringTests
             where SourceCode.Namespace(tree) is { } declared && declared != allowed
             select $"{tree.FilePath} declares {SourceCode.Namespace(tree)}, not {allowed}"
         );
+
+    /// <summary>The map in DEVELOPERS.md is this one, printed.</summary>
+    [Fact]
+    public void Developers_SeeThisMap()
+    {
+        string page = Repository.Read("DEVELOPERS.md").ReplaceLineEndings("\n");
+        int start = page.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length;
+        int end = page.IndexOf(End, StringComparison.Ordinal);
+        Assert.True(start >= Begin.Length && end > start, "The marks of the map are missing.");
+        if (Environment.GetEnvironmentVariable("WRITE_MAP") is not null)
+        {
+            page = page[..start] + FloorMap.Printed + page[end..];
+            File.WriteAllText(Path.Combine(Repository.Root, "DEVELOPERS.md"), page);
+            end = page.IndexOf(End, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(FloorMap.Printed, page[start..end]);
+    }
 
     [Fact]
     public void NoMoreThanEightNamespaces_MeetACaller() =>
