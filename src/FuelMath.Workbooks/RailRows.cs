@@ -117,7 +117,7 @@ internal sealed class RailRows
         double slope =
             (part.SecondReading.DifferentialPressure.Si() - part.SetPoint.DifferentialPressure.Si())
             / (secondFlow - setFlow);
-        (double diaphragm, double seat) = (part.Diaphragm.Si(), part.Seat.Si());
+        (double diaphragm, double seat) = (part.Mechanics.Diaphragm.Si(), part.Mechanics.Seat.Si());
         SpreadsheetText force = rows.Live(
             "spring force",
             BypassValve.SpringForce(set, Number(setFlow), Number(slope), Number(diaphragm), Number(seat)),
@@ -156,7 +156,7 @@ internal sealed class RailRows
             SheetUnit.Difference,
             part.Source.ToString()
         );
-        (double diaphragm, double seat) = (part.Diaphragm.Si(), part.Seat.Si());
+        (double diaphragm, double seat) = (part.Mechanics.Diaphragm.Si(), part.Mechanics.Seat.Si());
 
         // Each reading corrected for the supply pressure, as the part computes its droop.
         double influence = seat / (diaphragm - seat);

@@ -6,6 +6,9 @@ public enum RefusalKind
     /// <summary>An argument is outside what is allowed: a <see cref="RefusedValueException"/>.</summary>
     Value,
 
+    /// <summary>A name, a list or a combination is not what is allowed: a <see cref="RefusedArgumentException"/>.</summary>
+    Argument,
+
     /// <summary>A value is outside the range of data: an <see cref="OutsideTableException"/>.</summary>
     Table,
 

@@ -98,12 +98,17 @@ public sealed class EverydayExamples
         var test = new EverydayDecayTest(
             StandardFuels.PumpGasoline,
             EverydayDecayTest.VolumeOf(Length.FromMeters(6), Length.FromMillimeters(8)),
-            before: new GaugePressure(Pressure.FromBars(4)),
-            after: new GaugePressure(Pressure.FromBars(3.8)),
-            time: Duration.FromMinutes(15),
-            gaugeStepDifference: Pressure.FromBars(0.05),
-            temperatureBefore: Temperature.FromDegreesCelsius(20),
-            temperatureAfter: Temperature.FromDegreesCelsius(20)
+            before: new DecayReading(
+                Duration.Zero,
+                new GaugePressure(Pressure.FromBars(4)),
+                Temperature.FromDegreesCelsius(20)
+            ),
+            after: new DecayReading(
+                Duration.FromMinutes(15),
+                new GaugePressure(Pressure.FromBars(3.8)),
+                Temperature.FromDegreesCelsius(20)
+            ),
+            gaugeStepDifference: Pressure.FromBars(0.05)
         );
 
         VolumeFlow rate = test.Test.Rate;

@@ -74,11 +74,8 @@ public sealed class FuelExamples
                 analysis
             ),
             LiquidVaporPressure.FromReid(new AbsolutePressure(Pressure.FromKilopascals(55))),
-            lowerHeatingValue: null,
-            analysis,
-            estimates: [],
-            cautions: ["Ignites easily."]
-        );
+            analysis
+        ).WithCautions(["Ignites easily."]);
         #endregion
 
         Assert.Equal(738, fuel.DensityAt(Temperature.FromDegreesCelsius(15)).KilogramsPerCubicMeter, 1e-9);

@@ -12,12 +12,14 @@ public sealed class RegulatorExamples
             "rail regulator",
             new RegulatorReading(Pressure.FromBars(3.0), VolumeFlow.FromLitersPerHour(80)),
             new RegulatorReading(Pressure.FromBars(3.1), VolumeFlow.FromLitersPerHour(280)),
-            Area.FromSquareCentimeters(8),
-            Area.FromSquareCentimeters(0.4),
-            new RegulatorRestriction(
-                Pressure.FromBars(0.6),
-                VolumeFlow.FromLitersPerHour(300),
-                Density.FromKilogramsPerCubicMeter(745)
+            new RegulatorMechanics(
+                Area.FromSquareCentimeters(8),
+                Area.FromSquareCentimeters(0.4),
+                new RegulatorRestriction(
+                    Pressure.FromBars(0.6),
+                    VolumeFlow.FromLitersPerHour(300),
+                    Density.FromKilogramsPerCubicMeter(745)
+                )
             ),
             RegulatorReference.Manifold,
             new DataSource("Workshop-class", "regulator of the time-trial car")
@@ -72,12 +74,14 @@ public sealed class RegulatorExamples
                 VolumeFlow.FromLitersPerHour(110),
                 new GaugePressure(Pressure.FromBars(6))
             ),
-            Area.FromSquareCentimeters(8),
-            Area.FromSquareCentimeters(0.3),
-            new RegulatorRestriction(
-                Pressure.FromBars(0.8),
-                VolumeFlow.FromLitersPerHour(250),
-                Density.FromKilogramsPerCubicMeter(745)
+            new RegulatorMechanics(
+                Area.FromSquareCentimeters(8),
+                Area.FromSquareCentimeters(0.3),
+                new RegulatorRestriction(
+                    Pressure.FromBars(0.8),
+                    VolumeFlow.FromLitersPerHour(250),
+                    Density.FromKilogramsPerCubicMeter(745)
+                )
             ),
             RegulatorReference.Manifold,
             new DataSource("Workshop-class", "dead-head regulator of the time-trial car")
@@ -98,5 +102,23 @@ public sealed class RegulatorExamples
         // 50 L/h more take 0.05 bar; a supply of 1 bar less gives 0.3/7.7 bar back.
         Assert.Equal(3.5 - 0.05 + (0.3 / 7.7), rail.AboveAmbient.Bars, 1e-9);
         Assert.InRange(starvedAbove.LitersPerHour, 300, 500);
+    }
+
+    [Fact]
+    public void FromASetPoint()
+    {
+        #region Estimated
+        var regulator = BypassRegulator.FromSetPoint(
+            "rail regulator",
+            new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(80)),
+            RegulatorReference.Manifold,
+            new DataSource("Workshop-class", "gauge at the rail of the time-trial car, idling")
+        );
+        GaugePressure held = regulator.HeldPressure(default, default, VolumeFlow.FromLitersPerHour(180));
+        string? estimated = regulator.EstimateBasis;
+        #endregion
+
+        Assert.Equal(3.05, held.AboveAmbient.Bars, 1e-9);
+        Assert.Contains("common practice, no source", estimated, StringComparison.Ordinal);
     }
 }

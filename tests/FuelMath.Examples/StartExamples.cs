@@ -58,12 +58,14 @@ public sealed class StartExamples
             "regulator",
             new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
             new RegulatorReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
-            Area.FromSquareMillimeters(700),
-            Area.FromSquareMillimeters(20),
-            new RegulatorRestriction(
-                Pressure.FromKilopascals(30),
-                VolumeFlow.FromLitersPerHour(250),
-                Density.FromKilogramsPerCubicMeter(745)
+            new RegulatorMechanics(
+                Area.FromSquareMillimeters(700),
+                Area.FromSquareMillimeters(20),
+                new RegulatorRestriction(
+                    Pressure.FromKilopascals(30),
+                    VolumeFlow.FromLitersPerHour(250),
+                    Density.FromKilogramsPerCubicMeter(745)
+                )
             ),
             RegulatorReference.Manifold,
             data
@@ -144,7 +146,6 @@ public sealed class StartExamples
             engine,
             network,
             [stage],
-            staging: null,
             new PowerSupply(wires, wires),
             Limits.CommonPractice,
             data

@@ -308,7 +308,6 @@ public sealed class SystemExamples
             MakeEngine(),
             network,
             [primaries],
-            staging: null,
             new PowerSupply(MakeCircuit("pump circuit"), MakeCircuit("injector circuit")),
             Limits.CommonPractice,
             Invented
@@ -357,12 +356,14 @@ public sealed class SystemExamples
             "regulator",
             new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
             new RegulatorReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
-            Area.FromSquareMillimeters(700),
-            Area.FromSquareMillimeters(20),
-            new RegulatorRestriction(
-                Pressure.FromKilopascals(30),
-                VolumeFlow.FromLitersPerHour(250),
-                Density.FromKilogramsPerCubicMeter(745)
+            new RegulatorMechanics(
+                Area.FromSquareMillimeters(700),
+                Area.FromSquareMillimeters(20),
+                new RegulatorRestriction(
+                    Pressure.FromKilopascals(30),
+                    VolumeFlow.FromLitersPerHour(250),
+                    Density.FromKilogramsPerCubicMeter(745)
+                )
             ),
             RegulatorReference.Manifold,
             Invented

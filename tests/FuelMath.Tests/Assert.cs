@@ -2,7 +2,7 @@ namespace FuelMath.Tests;
 
 /// <summary>
 /// The assertions of xunit, of which those on exceptions take a <see cref="RefusedValueException"/> where an argument out of
-/// range is expected, and hold it to its data: parameter, value, range and words must be there and agree.
+/// range is expected, and a <see cref="RefusedArgumentException"/> where an argument is, and hold it to its data: parameter, value, range and words must be there and agree.
 /// </summary>
 internal abstract class Assert : Xunit.Assert
 {
@@ -23,6 +23,14 @@ internal abstract class Assert : Xunit.Assert
     private static T Held<T>(Exception? thrown)
         where T : Exception
     {
+        if (thrown is RefusedArgumentException argument && typeof(T) == typeof(ArgumentException))
+        {
+            Equal(argument.ParamName ?? "arguments", argument.Refusal.What);
+            StartsWith(argument.Refusal.Message, argument.Message, StringComparison.Ordinal);
+            Same(argument.Refusal, Refusal.Of(argument));
+            return (T)(object)argument;
+        }
+
         if (thrown is not RefusedValueException refused || typeof(T) != typeof(ArgumentOutOfRangeException))
         {
             return IsType<T>(thrown ?? new Nothing());

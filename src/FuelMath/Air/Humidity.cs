@@ -82,9 +82,10 @@ public sealed class Humidity
     ) =>
         water < ambient.Si
             ? water / ambient.Si
-            : throw new ArgumentOutOfRangeException(
-                paramName,
-                $"Must be above that of the water in the air, {WaterPressure}; it was {ambient}."
+            : throw Guard.Outside(
+                ambient,
+                $"Must be above that of the water in the air, {WaterPressure}; it was {ambient}.",
+                paramName
             );
 
     /// <summary>Refuses a charge in which water freezes.</summary>

@@ -208,13 +208,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
                 SiUnits.Pressure(brief.SetDifferentialPressure.InSi() + number(BriefInput.RegulatorSlope)),
                 VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour + 100)
             ),
-            Area.FromSquareMillimeters(700),
-            Area.FromSquareMillimeters(20),
-            new RegulatorRestriction(
-                Pressure.FromKilopascals(30),
-                VolumeFlow.FromLitersPerHour(250),
-                Density.FromKilogramsPerCubicMeter(745)
-            ),
+            RegulatorMechanics.Usual,
             brief.Reference,
             Estimated
         );

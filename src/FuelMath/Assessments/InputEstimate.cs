@@ -115,7 +115,7 @@ public sealed class InputEstimate
         Type wanted = All[(int)Guard.Known(input)].Value.GetType();
         if (quantity.GetType() != wanted)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"The {Words(input)} must be of the kind {wanted.Name}; it was {quantity.GetType().Name}.",
                 paramName
             );
@@ -134,9 +134,10 @@ public sealed class InputEstimate
         };
         return number > 0 && double.IsFinite(number)
             ? number
-            : throw new ArgumentOutOfRangeException(
-                paramName,
-                $"The {Words(input)} must be greater than zero; it was {Shown(quantity)}."
+            : throw Guard.Outside(
+                quantity,
+                $"The {Words(input)} must be greater than zero; it was {Shown(quantity)}.",
+                paramName
             );
     }
 

@@ -60,7 +60,7 @@ public sealed class SystemAssessment
         FuelSystem judged = Measured ?? System;
         return all.Length > 0
             ? new(this, [.. Points.Select(p => PointShares.Of(judged, p.Point, all))])
-            : throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+            : throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
     }
 
     private SystemAssessment(SystemAssessment other, ImmutableArray<PointShares> shares)
@@ -87,7 +87,7 @@ public sealed class SystemAssessment
             && !measured.Stages.Select(s => s.Name).SequenceEqual(system.Stages.Select(s => s.Name))
         )
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have the stages of '{system.Name}' in their order: {string.Join(", ", system.Stages.Select(s => s.Name))}.",
                 nameof(measured)
             );
@@ -147,7 +147,10 @@ public sealed class SystemAssessment
         string? unknown = Sets.Select(s => s.Stage).FirstOrDefault(s => !stages.Contains(s));
         if (unknown is not null)
         {
-            throw new ArgumentException($"Must name one of: {string.Join(", ", stages)}; it was '{unknown}'.", "sets");
+            throw new RefusedArgumentException(
+                $"Must name one of: {string.Join(", ", stages)}; it was '{unknown}'.",
+                "sets"
+            );
         }
 
         Guard.DifferentNames(Sets.Select(s => s.Stage), "sets");

@@ -72,10 +72,7 @@ public sealed class BenchConditions
     public BenchConditions WithWidths(WidthCorrections widths) =>
         (widths & ~(WidthCorrections.Voltage | WidthCorrections.Pressure)) == 0
             ? new(this, Driver, widths)
-            : throw new ArgumentOutOfRangeException(
-                nameof(widths),
-                $"Must be None, Voltage, Pressure or both; it was {widths}."
-            );
+            : throw Guard.Outside(widths, $"Must be None, Voltage, Pressure or both; it was {widths}.");
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{DifferentialPressure}, {Fluid} at {FluidTemperature}");

@@ -14,7 +14,7 @@ internal sealed class DeadTimeGrid
         Guard.AtLeast(2, readings.Length, "A dead-time table", paramName);
         if (readings.FirstOrDefault(r => (r.Conditions.Widths & WidthCorrections.Voltage) != 0) is { } corrected)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Must come from widths that were not corrected for voltage, else it is what the correction leaves over; "
                     + $"one has {Guard.Show(corrected.AtInjector, corrected.AtInjector.Unit)}, {corrected.Conditions.Driven}.",
                 paramName
@@ -23,7 +23,7 @@ internal sealed class DeadTimeGrid
 
         if (readings.FirstOrDefault(r => !SameDriver(r, readings[0])) is { } other)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must share one driver; one has {other.Conditions.Driven}; another {readings[0].Conditions.Driven}.",
                 paramName
             );
@@ -47,7 +47,7 @@ internal sealed class DeadTimeGrid
                 int found = At(volts, pascals).Count();
                 if (found == 0 || (refuseRepeats && found > 1))
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         FormattableString.Invariant(
                             $"Must hold one for each voltage and pressure; {found} at {Voltage(volts)} and {Differential(pascals)}."
                         ),

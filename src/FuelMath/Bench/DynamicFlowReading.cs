@@ -30,7 +30,7 @@ public sealed class DynamicFlowReading
         ArgumentNullException.ThrowIfNull(conditions);
         if (collected.IsNothing)
         {
-            throw new ArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
+            throw new RefusedArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
         }
 
         WidthSi = Guard.Positive(pulseWidth, pulseWidth.InSi());

@@ -26,7 +26,7 @@ public sealed class FilledDeadTimes
         bool proportional = pattern == DeadTimePattern.Proportional;
         if (proportional && !grid.AllPositive)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Must be greater than zero, each of them, for a pattern that multiplies.",
                 paramName
             );
@@ -52,7 +52,7 @@ public sealed class FilledDeadTimes
 
         if (Estimates == 0)
         {
-            throw new ArgumentException("Must have a pair that was not read; all of them were.", paramName);
+            throw new RefusedArgumentException("Must have a pair that was not read; all of them were.", paramName);
         }
 
         Table = grid.ToTable(seconds, outside, source).WithEstimates(marks);

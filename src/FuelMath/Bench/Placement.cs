@@ -60,7 +60,7 @@ public sealed class Placement
         stages = Points[0].PulseWidths.Length;
         if (Points.Any(p => p.PulseWidths.Length != stages))
         {
-            throw new ArgumentException("All points must have the same number of stages.", nameof(points));
+            throw new RefusedArgumentException("All points must have the same number of stages.", nameof(points));
         }
 
         Chambers = airs.Length;
@@ -75,7 +75,7 @@ public sealed class Placement
                 .Any(k => Enumerable.Range(0, all.Length).Any(i => allowed[0, i] && mass[k, 0, i] == 0))
         )
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Every candidate must deliver in the first stage at every point.",
                 nameof(points)
             );
@@ -83,7 +83,7 @@ public sealed class Placement
 
         int[] start =
             PlacementStart.Find(allowed, Chambers)
-            ?? throw new ArgumentException(
+            ?? throw new RefusedArgumentException(
                 "Must hold enough that may go to each stage; there is no way to fill all seats.",
                 nameof(candidates)
             );

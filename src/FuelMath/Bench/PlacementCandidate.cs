@@ -22,7 +22,10 @@ public sealed class PlacementCandidate
         Guard.AtLeast(1, Stages.Length, "A candidate (its stages)", nameof(stages));
         if (Stages.Distinct().Count() < Stages.Length)
         {
-            throw new ArgumentException($"Stages must differ; they were {string.Join(", ", Stages)}.", nameof(stages));
+            throw new RefusedArgumentException(
+                $"Stages must differ; they were {string.Join(", ", Stages)}.",
+                nameof(stages)
+            );
         }
     }
 

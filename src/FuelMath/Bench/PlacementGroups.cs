@@ -19,7 +19,7 @@ internal sealed class PlacementGroups
         double count = Enumerable.Range(0, Stages).Aggregate(1.0, (n, s) => n * (Injectors - s));
         if (count > Most)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 FormattableString.Invariant(
                     $"Must be so few that at most {Most} groups can fill a chamber; {Injectors} injectors in {Stages} stages make {count}."
                 ),

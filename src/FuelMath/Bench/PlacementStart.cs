@@ -15,7 +15,7 @@ internal static class PlacementStart
             {
                 if (stage > stages)
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         FormattableString.Invariant(
                             $"A stage must be from 1 to {stages}; one of '{restricted![i].Injector.Name}' was {stage}."
                         ),

@@ -44,7 +44,7 @@ public sealed class PressureExponentFit
         int pressures = Readings.Select(r => r.Conditions.PressureSi).Distinct().Count();
         if (pressures < 3)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 FormattableString.Invariant(
                     $"A power of pressure needs readings at 3 or more different pressures; {Readings.Length} readings at {pressures} given."
                 ),
@@ -54,7 +54,7 @@ public sealed class PressureExponentFit
 
         if (Readings.FirstOrDefault(r => r.Conditions.Fluid.Name != Readings[0].Conditions.Fluid.Name) is { } other)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must share one fluid; one has {other.Conditions.Fluid.Name}, another {Readings[0].Conditions.Fluid.Name}.",
                 nameof(readings)
             );

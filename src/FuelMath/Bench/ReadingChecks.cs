@@ -16,7 +16,7 @@ internal static class ReadingChecks
         int widths = all.Select(r => r.WidthSi).Distinct().Count();
         if (widths < 3)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A line through pulses needs readings at 3 or more different pulse widths; {all.Length} readings at {widths} given."
@@ -31,7 +31,7 @@ internal static class ReadingChecks
         );
         return other is null
             ? all
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 "All readings of a line must share pressure, fluid, temperature, voltage, driver and width corrections; one has "
                     + $"{Show(other)}; another {Show(first)}.",
                 paramName

@@ -34,7 +34,7 @@ internal sealed class SetFlows
     {
         if (injectors.FirstOrDefault(i => i.Readings.IsEmpty) is { } silent)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have readings of static flow, each of them; '{silent.Name}' has none.",
                 nameof(injectors)
             );

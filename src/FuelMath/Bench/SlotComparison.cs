@@ -131,5 +131,8 @@ public sealed class SlotComparison
     private static string Checked(ImmutableArray<string> names, string name, string paramName) =>
         names.Contains(name)
             ? name
-            : throw new ArgumentException($"Must be one of {string.Join(", ", names)}; it was '{name}'.", paramName);
+            : throw new RefusedArgumentException(
+                $"Must be one of {string.Join(", ", names)}; it was '{name}'.",
+                paramName
+            );
 }

@@ -19,7 +19,7 @@ public sealed class StaticFlowReading
         ArgumentNullException.ThrowIfNull(conditions);
         if (collected.IsNothing)
         {
-            throw new ArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
+            throw new RefusedArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
         }
 
         Guard.Positive(collectionTime, collectionTime.InSi());

@@ -16,7 +16,7 @@ public sealed class BudgetCorrelation
         Other = Guard.Name(other);
         if (one == other)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must name another input than the first; it was '{other}' again.",
                 nameof(other)
             );
@@ -50,7 +50,7 @@ public sealed class BudgetCorrelation
         (double[] a, double[] b) = ([.. readings], [.. others]);
         if (a.Length != b.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be {a.Length} readings, as of '{one}'; there are {b.Length}.",
                 nameof(others)
             );
@@ -59,7 +59,7 @@ public sealed class BudgetCorrelation
         (var first, var second) = (new Sample(a), new Sample(b));
         if (first.StandardDeviation == 0 || second.StandardDeviation == 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Must be readings that are not all the same.",
                 first.StandardDeviation == 0 ? nameof(readings) : nameof(others)
             );

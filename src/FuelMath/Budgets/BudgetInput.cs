@@ -116,7 +116,7 @@ public sealed class BudgetInput
         double reach = SpreadShapes.HalfWidth(shape);
         if (double.IsInfinity(reach))
         {
-            throw new ArgumentException($"Must be a shape that has limits; it was {shape}.", nameof(shape));
+            throw new RefusedArgumentException($"Must be a shape that has limits; it was {shape}.", nameof(shape));
         }
 
         double u = Guard.NotNegative(halfWidth) / reach;

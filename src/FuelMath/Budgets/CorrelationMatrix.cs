@@ -26,7 +26,7 @@ internal static class CorrelationMatrix
             (int i, int j) = (Find(inputs, c.One, paramName), Find(inputs, c.Other, paramName));
             if (!seen.Add((Math.Min(i, j), Math.Max(i, j))))
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Must give each pair once; '{c.One}' and '{c.Other}' are there twice.",
                     paramName
                 );
@@ -38,7 +38,7 @@ internal static class CorrelationMatrix
         double least = matrix.Evd(Symmetricity.Symmetric).EigenValues.Min(v => v.Real);
         return least >= -Rounding * inputs.Length
             ? matrix
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must be coefficients that can hold together, a matrix without negative eigenvalues; the least was {least:G6}."
@@ -55,11 +55,14 @@ internal static class CorrelationMatrix
             {
                 return inputs[i].StandardUncertainty > 0
                     ? i
-                    : throw new ArgumentException($"Must be between uncertain inputs; '{name}' is exact.", paramName);
+                    : throw new RefusedArgumentException(
+                        $"Must be between uncertain inputs; '{name}' is exact.",
+                        paramName
+                    );
             }
         }
 
-        throw new ArgumentException(
+        throw new RefusedArgumentException(
             $"Must name inputs ({string.Join(", ", inputs.Select(i => i.Name))}); it was '{name}'.",
             paramName
         );

@@ -117,7 +117,7 @@ public sealed partial class UncertaintyBudget
         string[] wanted = [.. formula.Arguments.Select(a => a.Name)];
         if (!given.Select(i => i.Name).Order().SequenceEqual(wanted.Order()))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be one for each argument ({string.Join(", ", wanted)}); they were {string.Join(", ", given.Select(i => i.Name))}.",
                 nameof(inputs)
             );
@@ -164,7 +164,7 @@ public sealed partial class UncertaintyBudget
         ImmutableArray<BudgetInput> given = [.. Lists.NoNulls(inputs)];
         if (given.IsEmpty)
         {
-            throw new ArgumentException("Must be one or more inputs; none given.", nameof(inputs));
+            throw new RefusedArgumentException("Must be one or more inputs; none given.", nameof(inputs));
         }
 
         try
@@ -174,7 +174,7 @@ public sealed partial class UncertaintyBudget
         }
         catch (IndexOutOfRangeException inner)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be as many as the function reads; there are {given.Length}.",
                 nameof(inputs),
                 inner
@@ -227,7 +227,7 @@ public sealed partial class UncertaintyBudget
         ArgumentNullException.ThrowIfNull(other);
         if (!Lines.Select(l => l.Input).SequenceEqual(other.Lines.Select(l => l.Input)) || !matrix.Equals(other.matrix))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Must be of the same inputs, in the same order, with the same correlations.",
                 nameof(other)
             );

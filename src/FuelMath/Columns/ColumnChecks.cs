@@ -10,7 +10,7 @@ internal static class ColumnChecks
     {
         if (column.Length != results.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must have as many rows as {resultsName}, {results.Length}; it has {column.Length}."
@@ -21,7 +21,7 @@ internal static class ColumnChecks
 
         if (results.Overlaps(column, out int offset) && offset != 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be the same memory as {resultsName} or lie apart from it; it overlaps in part.",
                 name
             );

@@ -36,7 +36,7 @@ public static class FormulaColumns
         ArgumentNullException.ThrowIfNull(formula);
         if (inputs.Length != formula.Arguments.Length || inputs.Length > MostArguments)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must be {formula.Arguments.Length}, one for each argument of {formula.Name}, and at most {MostArguments}; there are {inputs.Length}."
@@ -72,12 +72,13 @@ public static class FormulaColumns
         ColumnReport report = Run(formula, inputs, results);
         if (report.FirstBadRow is { } row)
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(inputs),
+            throw Guard.Outside(
+                report.FirstBadRow ?? 0,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Every row must have a result of {formula.Name}; {report.BadRows} of {report.Rows} have none, the first in row {row}."
-                )
+                ),
+                nameof(inputs)
             );
         }
     }

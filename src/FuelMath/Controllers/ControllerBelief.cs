@@ -84,8 +84,8 @@ public sealed class ControllerBelief
     public ControllerBelief WithRailReference(RailReference reference) =>
         Enum.IsDefined(reference)
             ? new(this, reference)
-            : throw new ArgumentOutOfRangeException(
-                nameof(reference),
+            : throw Guard.Outside(
+                reference,
                 $"Must be one of: {string.Join(", ", Enum.GetNames<RailReference>())}; it was {(int)reference}."
             );
 

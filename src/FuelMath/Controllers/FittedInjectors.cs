@@ -58,7 +58,7 @@ public sealed class FittedInjectors
         Guard.AtLeast(1, Stages.Length, "A set (its stages)", nameof(stages));
         if (Stages.FirstOrDefault(s => s.Fitted.Length != ChamberCount) is { } odd)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"All stages must feed the same {ChamberCount} chambers; stage '{odd.Name}' feeds {odd.Fitted.Length}.",
                 nameof(stages)
             );
@@ -66,7 +66,7 @@ public sealed class FittedInjectors
 
         if (Banks.Length != ChamberCount)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must name a bank for each of {ChamberCount} chambers; {Banks.Length} given.",
                 nameof(banks)
             );
@@ -134,7 +134,7 @@ public sealed class FittedInjectors
         double[] widths = [.. pulseWidths.Select(w => Guard.NotNegative(w, w.InSi(), nameof(pulseWidths)))];
         return widths.Length == Stages.Length
             ? delivery.Report(false, _ => new(1, false, widths))
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be a width for each of {Stages.Length} stages; {widths.Length} given.",
                 nameof(pulseWidths)
             );
@@ -174,7 +174,7 @@ public sealed class FittedInjectors
         int[] chambers = [.. Enumerable.Range(0, ChamberCount).Where(c => Banks[c] == bank)];
         if (chambers.Length == 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be one of: {string.Join(", ", Banks.Distinct().Order())}; it was {bank}.",
                 nameof(bank)
             );

@@ -26,7 +26,7 @@ public sealed class FittedStage
         Fitted = [.. fitted];
         if (Fitted.IsEmpty || Fitted.Contains(null!))
         {
-            throw new ArgumentException($"Stage '{name}' needs an injector for each chamber.", nameof(fitted));
+            throw new RefusedArgumentException($"Stage '{name}' needs an injector for each chamber.", nameof(fitted));
         }
     }
 
@@ -51,7 +51,7 @@ public sealed class FittedStage
         var other = new FittedStage(Name, Belief, PulsesPerCycle, fitted);
         return other.Fitted.Length == Fitted.Length
             ? other
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Stage '{Name}' feeds {Fitted.Length} chambers; {other.Fitted.Length} injectors given.",
                 nameof(fitted)
             );

@@ -203,7 +203,7 @@ public sealed class MixturePoint
 
         return believed.Length == DifferentialPressures.Length
             ? new(this, ChamberAir, BelievedAirRatio, believed)
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be a pressure for each of {DifferentialPressures.Length} stages; {believed.Length} given.",
                 nameof(differentialPressures)
             );
@@ -235,7 +235,7 @@ public sealed class MixturePoint
 
         return belief.ToldSi(DischargeGaugeSi ?? double.NaN) is > 0 and var told
             ? SiUnits.Pressure(told)
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 DischargeGaugeSi is null
                     ? $"Must say what the injectors spray against, because the controller believes in a fixed rail: make '{Name}' with "
                         + $"{nameof(FromEngine)}, or give {nameof(WithBelievedPressures)}."

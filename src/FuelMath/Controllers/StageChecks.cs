@@ -11,7 +11,7 @@ internal static class StageChecks
     {
         if (transitions.Length != stages - 1)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{stages} stages need {stages - 1} transitions; {transitions.Length} given."
@@ -24,7 +24,7 @@ internal static class StageChecks
         {
             if (transitions[i].TransitionDutyCycle.InSi() < transitions[i - 1].TransitionDutyCycle.InSi())
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"Transitions must not fall from stage to stage; at index {i} they do."
@@ -42,7 +42,10 @@ internal static class StageChecks
         int at = Array.IndexOf(all, name);
         return at >= 0
             ? at
-            : throw new ArgumentException($"Must be one of: {string.Join(", ", all)}; it was '{name}'.", paramName);
+            : throw new RefusedArgumentException(
+                $"Must be one of: {string.Join(", ", all)}; it was '{name}'.",
+                paramName
+            );
     }
 
     /// <summary>Checks that the point gives a pressure for each stage, and air for all chambers or for each.</summary>
@@ -51,7 +54,7 @@ internal static class StageChecks
         ArgumentNullException.ThrowIfNull(point);
         if (point.DifferentialPressures.Length != stages)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"'{point.Name}' must give a differential pressure for each of {stages} stages; it gives {point.DifferentialPressures.Length}.",
                 nameof(point)
             );
@@ -59,7 +62,7 @@ internal static class StageChecks
 
         if (point.ChamberAir.Length != 1 && point.ChamberAir.Length != chambers)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"'{point.Name}' must give one air mass, or one for each of {chambers} chambers; it gives {point.ChamberAir.Length}.",
                 nameof(point)
             );

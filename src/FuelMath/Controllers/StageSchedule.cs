@@ -46,7 +46,10 @@ public sealed class StageSchedule
         Guard.AtLeast(1, Stages.Length, "A schedule (its stages)", nameof(stages));
         if (Stages.GroupBy(s => s.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
-            throw new ArgumentException($"Stage names must be unique; '{twice.Key}' is there twice.", nameof(stages));
+            throw new RefusedArgumentException(
+                $"Stage names must be unique; '{twice.Key}' is there twice.",
+                nameof(stages)
+            );
         }
 
         StageChecks.Transitions(Stages.Length, Transitions, nameof(transitions));
@@ -166,7 +169,7 @@ public sealed class StageSchedule
             double highest = StageSplit.HighestDuty(models.AsSpan(0, t + 1));
             if (duties[t] > highest)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Transition {t + 1} must be at most {Show.Percent(highest)}, so that the injectors before it still close; it was {Show.Percent(duties[t])}.",
                     paramName
                 );
@@ -193,7 +196,7 @@ public sealed class StageSchedule
             StageSplit.MassAt(group, highest) < needed
                 ? "no transition has room for it: fit smaller injectors in it"
                 : $"it has room from {Show.Percent(Rising.Root(d => StageSplit.MassAt(group, d), needed, 0, highest))} on";
-        throw new ArgumentException(
+        throw new RefusedArgumentException(
             $"Stage '{Stages[joining].Name}' cannot join at {Show.Percent(duties[joining - 1])}: its smallest pulses give {Text(Least(joining))}, "
                 + $"and the stages before give {Text(StageSplit.MassAt(before, duties[joining - 1]))} there, no less than {Text(Least(0))} at all; {way}.",
             paramName

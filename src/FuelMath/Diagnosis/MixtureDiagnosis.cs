@@ -95,7 +95,7 @@ public sealed class MixtureDiagnosis
         ArgumentNullException.ThrowIfNull(cause);
         return Causes.Contains(cause)
             ? ranking.WorkingFor(cause.Cause, cause.Chamber, Guard.InRange(reading, 0, Readings.Length - 1))
-            : throw new ArgumentException("Must be a cause of this diagnosis.", nameof(cause));
+            : throw new RefusedArgumentException("Must be a cause of this diagnosis.", nameof(cause));
     }
 
     /// <summary>A cause of all chambers by its name.</summary>
@@ -104,7 +104,7 @@ public sealed class MixtureDiagnosis
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to one chamber.</exception>
     public RankedCause Of(MixtureCause cause) =>
         CauseKinds.IsOfOneChamber(cause)
-            ? throw new ArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
+            ? throw new RefusedArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
             : Find(cause, null);
 
     /// <summary>A cause of one chamber.</summary>
@@ -115,12 +115,12 @@ public sealed class MixtureDiagnosis
     public RankedCause Of(MixtureCause cause, int chamber) =>
         CauseKinds.IsOfOneChamber(cause)
             ? Find(cause, chamber)
-            : throw new ArgumentException($"{cause} belongs to all chambers.", nameof(cause));
+            : throw new RefusedArgumentException($"{cause} belongs to all chambers.", nameof(cause));
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{(Causes.IsEmpty ? "no cause" : Causes[0].Name)}");
 
     private RankedCause Find(MixtureCause cause, int? chamber) =>
         Causes.FirstOrDefault(c => c.Cause == cause && c.Chamber == chamber)
-        ?? throw new ArgumentException($"Not tried: {string.Join("; ", NotTried)}.", nameof(cause));
+        ?? throw new RefusedArgumentException($"Not tried: {string.Join("; ", NotTried)}.", nameof(cause));
 }

@@ -123,7 +123,7 @@ public sealed class MixtureObservation
         ImmutableArray<Pressure> measured = Pressures(differentialPressures);
         return measured.Length == BelievedDifferentialPressures.Length
             ? new(this) { MeasuredDifferentialPressures = measured }
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be a pressure for each of {BelievedDifferentialPressures.Length} stages; {measured.Length} given.",
                 nameof(differentialPressures)
             );

@@ -81,7 +81,7 @@ internal static class FilterShape
                 );
                 if (f.Has(loading) != f.Has(retained))
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         $"A loading test and the mass retained belong together; filter '{f.Of(name)}' has one of them."
                     );
                 }

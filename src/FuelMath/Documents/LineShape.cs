@@ -56,7 +56,9 @@ internal static class LineShape
                 return !f.Has(fittings) ? new(f.Of(name), f.Of(from), f.Of(to), part)
                     : f.Of(hose) is { } bare
                         ? new(f.Of(name), f.Of(from), f.Of(to), new FittedHose(bare, f.Of(fittings)))
-                    : throw new ArgumentException($"Only a hose carries fittings; line '{f.Of(name)}' has no hose.");
+                    : throw new RefusedArgumentException(
+                        $"Only a hose carries fittings; line '{f.Of(name)}' has no hose."
+                    );
             };
 
             ValueProperty<Line, T?> Part<T>(string word, Shape<T> shape, Func<FlowPart, T?>? get = null)
@@ -75,7 +77,7 @@ internal static class LineShape
     {
         if (!words.Any(w => w.IsIn(line)))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A document can't hold the part of line '{line.Name}', a {line.Part.GetType().Name.Split('`')[0]}: it holds {JsonItem.Quoted(words.Select(w => w.Name))}."
             );
         }

@@ -100,7 +100,7 @@ internal static class OwnFuelShape
 
     private static string NameOf(Fuel fuel) =>
         fuel.HeatCapacity.IsKnown || fuel.BulkModulus.IsKnown
-            ? throw new ArgumentException(
+            ? throw new RefusedArgumentException(
                 $"The fuel '{fuel.Name}' can't be written, because documents do not hold heat capacity and bulk modulus.",
                 nameof(fuel)
             )

@@ -64,7 +64,10 @@ internal static class PlainRegulatorShape
         {
             if (f.Has(slope) != f.Has(slopeFlow))
             {
-                throw new ArgumentException("A slope needs both its pressure difference and its flow.", nameof(f));
+                throw new RefusedArgumentException(
+                    "A slope needs both its pressure difference and its flow.",
+                    nameof(f)
+                );
             }
 
             PlainRegulator plain = make(f.Of(setting), f.Of(reference), f.Of(openLoss), f.Of(openFlow), f.Of(density));

@@ -32,12 +32,12 @@ internal static class PowerSupplyShape
                     && f.Of(injectorLoad) is { } forInjectors
                     && !f.Has(injectors)
                         ? PowerSupply.FromMesh(whole, node, forPumps, forInjectors)
-                        : throw new ArgumentException(
+                        : throw new RefusedArgumentException(
                             "Beside \"mesh\" there must be \"source\", \"pumpLoad\" and \"injectorLoad\", and no \"injectors\"."
                         )
                     : f.Of(injectors) is { } circuit && !f.Has(source) && !f.Has(pumpLoad) && !f.Has(injectorLoad)
                         ? new(f.Of(pumps)!, circuit)
-                        : throw new ArgumentException(
+                        : throw new RefusedArgumentException(
                             "Beside \"pumps\" there must be \"injectors\", and nothing that belongs to a mesh."
                         );
                 return f.Has(feeds) ? plain.WithFeeds(f.Of(feeds)) : plain;

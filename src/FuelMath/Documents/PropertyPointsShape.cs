@@ -23,7 +23,7 @@ internal static class PropertyPointsShape
     {
         GivenPoints<TValue> Given(TProperty property) =>
             points(property)
-            ?? throw new ArgumentException(
+            ?? throw new RefusedArgumentException(
                 $"The {name} of a fuel can't be written, because it was not made from points.",
                 nameof(property)
             );

@@ -32,7 +32,7 @@ internal static class SystemLists
             paramName
         );
         return listed.FirstOrDefault(f => StandardFuelShapes.Words.Words.Contains(f.Name)) is { } taken
-            ? throw new ArgumentException(
+            ? throw new RefusedArgumentException(
                 $"A fuel must not be called '{taken.Name}', which is the name of one that the library knows.",
                 paramName
             )
@@ -64,7 +64,7 @@ internal static class SystemLists
                 && !string.Equals(shape.Write(same).Render(), shape.Write(value).Render(), StringComparison.Ordinal)
             )
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Two {what} are called '{nameOf(value)}' and differ, so that a document could not tell them apart.",
                     paramName
                 );

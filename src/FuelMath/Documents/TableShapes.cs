@@ -34,7 +34,7 @@ internal static class TableShapes
         {
             if (rows[i].Length != rows[0].Length)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Rows must have equal lengths; row 0 has {rows[0].Length} values, row {i} has {rows[i].Length}.",
                     paramName
                 );

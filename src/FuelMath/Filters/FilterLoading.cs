@@ -46,7 +46,7 @@ public sealed class FilterLoading
         double[] pascals = [.. Points.Select(p => p.PressureLoss.InSi())];
         if (masses[0] != 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"The first point must be the clean element; it holds {Guard.Show(Points[0].Retained, Points[0].Retained.Unit)}.",
                 nameof(points)
             );

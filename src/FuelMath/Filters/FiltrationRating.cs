@@ -35,7 +35,7 @@ public sealed class FiltrationRating
         {
             if (Points[i].BetaRatio.InSi() < Points[i - 1].BetaRatio.InSi())
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"A filter holds back coarse particles no worse than fine ones; at {Show(Points[i].Size)} its beta ratio falls.",
                     nameof(points)
                 );
@@ -106,7 +106,7 @@ public sealed class FiltrationRating
 
         return shared.Count > 0
             ? new(name, shared, source)
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Beta ratios multiply at one particle size only, and '{first.Name}' ({Sizes(first)}) shares none with '{second.Name}' ({Sizes(second)}).",
                 nameof(second)
             );

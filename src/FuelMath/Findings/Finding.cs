@@ -20,7 +20,7 @@ public sealed class Finding
     /// <param name="action">What to do, a sentence; not blank.</param>
     /// <exception cref="ArgumentException">A text is null or blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="limitSource"/> is null.</exception>
-    public Finding(
+    internal Finding(
         FindingCode code,
         Severity severity,
         string part,

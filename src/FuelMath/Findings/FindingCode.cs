@@ -243,4 +243,7 @@ public enum FindingCode
 
     /// <summary>Whether water in the tank separates is not known.</summary>
     WaterSeparationNotKnown,
+
+    /// <summary>What is known of a regulator is in part an estimate.</summary>
+    RegulatorEstimated,
 }

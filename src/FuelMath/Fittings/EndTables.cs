@@ -146,12 +146,13 @@ internal static class EndTables
         where TSize : notnull =>
         table.TryGetValue(size, out ScrewThread? thread)
             ? thread
-            : throw new ArgumentOutOfRangeException(
-                paramName,
+            : throw Guard.Outside(
+                size,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{what} must be one of {string.Join(", ", table.Keys)}; it was {size}. Describe others by their thread."
-                )
+                ),
+                paramName
             );
 
     private static ImmutableSortedDictionary<int, ScrewThread> Unified(

@@ -96,8 +96,8 @@ public sealed class Tee
         double legShare = branch ? share : 1 - share;
         if (legShare <= 0)
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(branchShare),
+            throw Guard.Outside(
+                branchShare,
                 $"Some flow must go the way {path}; at a branch share of {Guard.Show(branchShare, branchShare.Unit)} none does."
             );
         }
@@ -105,8 +105,8 @@ public sealed class Tee
         double combined = Combined(path, share);
         if (combined < 0)
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(branchShare),
+            throw Guard.Outside(
+                branchShare,
                 FormattableString.Invariant(
                     $"The way {path} must lose pressure to be a fitting; at this share its coefficient is {combined:0.####}. Leave it out, which is on the safe side."
                 )

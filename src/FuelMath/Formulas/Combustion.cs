@@ -209,7 +209,7 @@ public static class Combustion
             || volumeFractions.Length != perMass.Length
         )
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Must have as many densities and properties as volume fractions, one or more.",
                 nameof(volumeFractions)
             );

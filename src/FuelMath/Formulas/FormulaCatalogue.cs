@@ -71,7 +71,7 @@ public static class FormulaCatalogue
     /// <exception cref="ArgumentException">No formula has this name.</exception>
     public static FormulaInfo Named(string name) =>
         Find(name)
-        ?? throw new ArgumentException(
+        ?? throw new RefusedArgumentException(
             $"Must be the name of a listed formula; it was {Echo.Quote(name)}.",
             nameof(name)
         );

@@ -113,7 +113,7 @@ internal sealed class FormulaChecks
             }
         }
 
-        throw new ArgumentException($"A bound must name arguments of {formula.Name}; \"{name}\" is none.");
+        throw new RefusedArgumentException($"A bound must name arguments of {formula.Name}; \"{name}\" is none.");
     }
 
     private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];

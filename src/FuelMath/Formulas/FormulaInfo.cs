@@ -111,7 +111,7 @@ public sealed class FormulaInfo
         Guard.DifferentNames(arguments.Select(a => a.Name), nameof(arguments));
         if (example.Arguments.Length != arguments.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have {arguments.Length} arguments, as the formula has; it has {example.Arguments.Length}.",
                 nameof(example)
             );
@@ -257,7 +257,10 @@ public sealed class FormulaInfo
 
         if (units.Length != Arguments.Length)
         {
-            throw new ArgumentException($"Must have {Arguments.Length} units; it has {units.Length}.", nameof(units));
+            throw new RefusedArgumentException(
+                $"Must have {Arguments.Length} units; it has {units.Length}.",
+                nameof(units)
+            );
         }
 
         var si = new double[arguments.Length];
@@ -292,7 +295,7 @@ public sealed class FormulaInfo
     {
         if (items.IsDefaultOrEmpty)
         {
-            throw new ArgumentException("Must have one or more; it has none.", name);
+            throw new RefusedArgumentException("Must have one or more; it has none.", name);
         }
     }
 }

@@ -151,7 +151,7 @@ public sealed class FormulaQuantity
     {
         ArgumentNullException.ThrowIfNull(unit, paramName);
         return UnitKind.Find(unit)
-            ?? throw new ArgumentException(
+            ?? throw new RefusedArgumentException(
                 $"Must be a unit of {Kind} ({UnitKind.Allowed}); it was {Echo.Quote(unit)}.",
                 paramName
             );

@@ -37,7 +37,7 @@ public static class InjectorFormulas
             double value = deadTime.ValueAt(i / deadTime.SecondKnots.Length, i % deadTime.SecondKnots.Length);
             if (value < 0)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"Dead times must not be negative; one was {value:g6} s."
@@ -92,7 +92,7 @@ public static class InjectorFormulas
         bool isBounded = knots.Count > 1 && deadTime.Outside == OutsideRange.Refuse;
         return knots[0] >= least && knots[^1] <= most
             ? (isBounded ? knots[0] : least, isBounded ? knots[^1] : most)
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A {what} of the table must be from {least:g6} to {most:g6}; they are {knots[0]:g6} to {knots[^1]:g6}."

@@ -55,7 +55,10 @@ public static class MixtureError
     {
         if (airMasses.IsEmpty || airMasses.Length != fuelMasses.Length)
         {
-            throw new ArgumentException("Must have as many fuel masses as air masses, one or more.", nameof(airMasses));
+            throw new RefusedArgumentException(
+                "Must have as many fuel masses as air masses, one or more.",
+                nameof(airMasses)
+            );
         }
 
         (T air, T fuel) = (airMasses[0], fuelMasses[0]);

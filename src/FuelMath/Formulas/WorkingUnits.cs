@@ -17,7 +17,7 @@ public static class WorkingUnits
         FuelMath.Unit? found = kinds.Select(k => k.Find(unit)).FirstOrDefault(u => u is not null);
         return found is not null
             ? working.EndingIn(ReaderUnits.Traceable(found))
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be a unit that {working.ResultUnit} is converted to ({string.Join(", ", kinds.SelectMany(k => k.Units).Select(u => u.Symbol).Distinct())}); it was \"{unit}\".",
                 nameof(unit)
             );

@@ -195,7 +195,7 @@ internal static class BlendRules
                 laws.SelectMany(l => l.Sources).Concat(sources),
                 laws.SelectMany(l => l.Estimates).Concat(estimates)
             )
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"{property} of the blend is known nowhere: that of one part begins at "
                     + $"{Guard.Show(SiUnits.Temperature(low.Lowest), TemperatureUnit.DegreeCelsius)}, that of another ends at "
                     + $"{Guard.Show(SiUnits.Temperature(high.Highest), TemperatureUnit.DegreeCelsius)}."

@@ -102,8 +102,8 @@ public sealed class CalibrationFluid
         if (!(kinematic >= leastViscosity - slack && kinematic <= mostViscosity + slack))
         {
             KinematicViscosityUnit unit = KinematicViscosityUnit.Centistokes;
-            throw new ArgumentOutOfRangeException(
-                nameof(viscosity),
+            throw Guard.Outside(
+                viscosity,
                 $"Must be from {Guard.Show(LowestViscosity, unit)} to {Guard.Show(HighestViscosity, unit)} at "
                     + $"{Guard.Show(ViscosityTemperature, TemperatureUnit.DegreeCelsius)}; it was "
                     + $"{Guard.Show(SiUnits.KinematicViscosity(Math.Round(kinematic, 12)), unit)}."

@@ -39,7 +39,7 @@ public sealed class ElementalComposition
         double sum = carbon + hydrogen + oxygen + nitrogen + sulfur;
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Mass fractions of the elements must add up to 100 %; they add up to {100 * sum:0.#####} %, which is {Math.Abs(100 * (sum - 1)):0.#####} % too {(sum < 1 ? "little" : "much")}."
@@ -58,7 +58,7 @@ public sealed class ElementalComposition
         // The tolerance also rejects an oxide that burns only by rounding.
         if (!(burns > oxygen / (2 * OxygenMass) * (1 + Guard.EdgeTolerance)))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Must take up oxygen when it burns; this composition already holds as much as it can.",
                 nameof(oxygen)
             );
@@ -148,7 +148,7 @@ public sealed class ElementalComposition
                 n * NitrogenMass / mass,
                 s * SulfurMass / mass
             )
-            : throw new ArgumentException("Must have at least one atom.", nameof(c));
+            : throw new RefusedArgumentException("Must have at least one atom.", nameof(c));
     }
 
     private static double Fraction(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>

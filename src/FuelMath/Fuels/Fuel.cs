@@ -9,7 +9,7 @@ namespace FuelMath;
 /// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
 /// describe your own. Each property has its own temperature range and is refused outside it.
 /// </remarks>
-public sealed class Fuel
+public sealed partial class Fuel
 {
     private readonly double? lowerHeatingValue;
 
@@ -19,14 +19,20 @@ public sealed class Fuel
     /// <param name="density">Its density.</param>
     /// <param name="viscosity">Its viscosity.</param>
     /// <param name="vaporPressure">Its vapor pressure, or why that is not known.</param>
-    /// <param name="lowerHeatingValue">Its lower heating value; null when not known.</param>
-    /// <param name="source">Where composition and heating value come from.</param>
-    /// <param name="estimates">Sentences that say what of composition and heating value is an estimate.</param>
-    /// <param name="cautions">Hazards, in sentences.</param>
-    /// <exception cref="ArgumentNullException">An argument other than the heating value is null.</exception>
+    /// <param name="source">Where the composition comes from.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The heating value is not greater than zero.</exception>
     public Fuel(
+        string name,
+        ElementalComposition composition,
+        LiquidDensity density,
+        LiquidViscosity viscosity,
+        LiquidVaporPressure vaporPressure,
+        DataSource source
+    )
+        : this(name, composition, density, viscosity, vaporPressure, null, source, [], []) { }
+
+    internal Fuel(
         string name,
         ElementalComposition composition,
         LiquidDensity density,

@@ -113,7 +113,7 @@ public static class FuelBlend
         double sum = parts.Sum(p => p.Si);
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Fractions of a blend must add up to 100 %; they add up to {100 * sum:0.#####} %, which is {Math.Abs(100 * (sum - 1)):0.#####} % too {(sum < 1 ? "little" : "much")}."

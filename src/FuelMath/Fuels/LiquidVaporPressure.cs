@@ -123,8 +123,8 @@ public sealed class LiquidVaporPressure : LiquidProperty
         double slack = Guard.EdgeTolerance * (MostReid - LeastReid);
         if (!(reid.Si >= LeastReid - slack && reid.Si <= MostReid + slack))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(reid),
+            throw Guard.Outside(
+                reid,
                 $"Must be from {new AbsolutePressure(LeastReid)} to {new AbsolutePressure(MostReid)}; it was {reid}."
             );
         }

@@ -66,10 +66,7 @@ public sealed class PremixTopUpBounds
 
         if (leanest.Fraction > richest.Fraction)
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(leanest),
-                $"Must hold no more oil than the richest, {richest}; it was {leanest}."
-            );
+            throw Guard.Outside(leanest, $"Must hold no more oil than the richest, {richest}; it was {leanest}.");
         }
 
         return new([

@@ -21,7 +21,7 @@ internal static class PropertyPoints
         double[] numbers = [.. values.Select(toSi)];
         if (kelvins.Length != numbers.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"{what} needs as many values as temperatures; {kelvins.Length} temperatures and {numbers.Length} values given.",
                 paramName
             );

@@ -48,7 +48,7 @@ public sealed class HoseRating
         {
             if (pascals[i] > pascals[i - 1])
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     "Working pressure must not rise with temperature; it goes from "
                         + $"{Show.Bar(pascals[i - 1])} to {Show.Bar(pascals[i])}.",
                     nameof(points)

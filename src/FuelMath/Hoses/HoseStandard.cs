@@ -122,8 +122,8 @@ public sealed class HoseStandard
     public Length BoreOf(int dash) =>
         sixteenthsByDash.TryGetValue(dash, out double sixteenths)
             ? SiUnits.Length(sixteenths * Sixteenth)
-            : throw new ArgumentOutOfRangeException(
-                nameof(dash),
+            : throw Guard.Outside(
+                dash,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{Name} must be one of dash {string.Join(", ", Dashes)}; it was {dash}."

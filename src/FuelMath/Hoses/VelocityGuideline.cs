@@ -56,7 +56,7 @@ public sealed class VelocityGuideline
         {
             LineSide.Suction => Suction,
             LineSide.Delivery => Delivery,
-            _ => throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}."),
+            _ => throw Guard.Outside(side, $"Must be a known side; it was {side}."),
         };
 
     /// <summary>The smallest bore in which a flow meets the guideline.</summary>

@@ -175,7 +175,7 @@ public sealed class DeadTimeTable
         ArgumentNullException.ThrowIfNull(estimated);
         if (estimated.GetLength(0) != Voltages.Length || estimated.GetLength(1) != DifferentialPressures.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must have a row for each of {Voltages.Length} voltages and a column for each of {DifferentialPressures.Length} pressures; there are {estimated.GetLength(0)} rows and {estimated.GetLength(1)} columns."
@@ -187,7 +187,7 @@ public sealed class DeadTimeTable
         int marks = estimated.Cast<bool>().Count(e => e);
         return marks > 0 && marks < estimated.Length
             ? new(this, (bool[,])estimated.Clone())
-            : throw new ArgumentException("Must mark some values and not all of them.", nameof(estimated));
+            : throw new RefusedArgumentException("Must mark some values and not all of them.", nameof(estimated));
     }
 
     /// <summary>The dead time.</summary>
@@ -283,7 +283,7 @@ public sealed class DeadTimeTable
             {
                 if (grid.ValueAt(i, j) > grid.ValueAt(i - 1, j))
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         string.Create(
                             CultureInfo.InvariantCulture,
                             $"Dead time must not rise with voltage; at row {i}, column {j} it does. Rows are voltages, columns are pressures."

@@ -53,7 +53,7 @@ public sealed class MeasuredExponent
 
         if (outside is not (OutsideRange.Refuse or OutsideRange.Extend))
         {
-            throw new ArgumentException($"Must be Refuse or Extend; it was {outside}.", nameof(outside));
+            throw new RefusedArgumentException($"Must be Refuse or Extend; it was {outside}.", nameof(outside));
         }
 
         (Exponent, LowestDifferentialPressure) = (exponent, lowestDifferentialPressure);

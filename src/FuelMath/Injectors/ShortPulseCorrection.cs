@@ -112,7 +112,7 @@ public sealed class ShortPulseCorrection
     {
         if (x.Length != y.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must be as many as the effective widths, {x.Length - 1}; {y.Length - 1} given."
@@ -125,7 +125,7 @@ public sealed class ShortPulseCorrection
         {
             if (x[i] + y[i] < 0)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"A correction must not take away more than its effective width; at index {i - 1} it does."

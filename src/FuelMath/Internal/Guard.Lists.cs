@@ -14,7 +14,7 @@ internal static partial class Guard
     {
         if (names.CountBy(n => n).FirstOrDefault(n => n.Value > 1) is { Key: { } twice })
         {
-            throw new ArgumentException($"Names must differ; '{twice}' is there twice.", paramName);
+            throw new RefusedArgumentException($"Names must differ; '{twice}' is there twice.", paramName);
         }
     }
 
@@ -22,7 +22,7 @@ internal static partial class Guard
     {
         if (count < minimum)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(CultureInfo.InvariantCulture, $"{what} needs {minimum} or more points; {count} given."),
                 paramName
             );
@@ -43,7 +43,7 @@ internal static partial class Guard
             if (!(Math.Abs(values[i]) <= Largest))
             {
                 string text = values[i].ToString(CultureInfo.InvariantCulture);
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"{what} must be {Allowed(values[i])}; at index {i} it was {text}.",
                     paramName
                 );
@@ -70,7 +70,10 @@ internal static partial class Guard
             if (!(sign * values[i] > sign * values[i - 1]))
             {
                 string index = i.ToString(CultureInfo.InvariantCulture);
-                throw new ArgumentException($"{rule} from point to point; at index {index} it does not.", paramName);
+                throw new RefusedArgumentException(
+                    $"{rule} from point to point; at index {index} it does not.",
+                    paramName
+                );
             }
         }
     }

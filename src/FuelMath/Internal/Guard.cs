@@ -156,20 +156,21 @@ internal static partial class Guard
         where TChoice : struct, Enum =>
         Enum.IsDefined(choice)
             ? choice
-            : throw new ArgumentOutOfRangeException(
-                paramName,
-                $"Must be one of {string.Join(", ", Enum.GetNames<TChoice>())}; it was {choice}."
+            : throw Outside(
+                choice,
+                $"Must be one of {string.Join(", ", Enum.GetNames<TChoice>())}; it was {choice}.",
+                paramName
             );
 
     internal static string Name(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         string.IsNullOrWhiteSpace(value)
-            ? throw new ArgumentException("Must be a name, not blank.", paramName)
+            ? throw new RefusedArgumentException("Must be a name, not blank.", paramName)
             : OneLine(value, paramName);
 
     /// <summary>A text without line breaks: a name with a line feed could forge a line of a report.</summary>
     internal static string OneLine(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         Echo.ControlAt(value) is >= 0 and int at
-            ? throw new ArgumentException(
+            ? throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must have no control characters; at index {at} it had U+{(int)value[at]:X4}."
@@ -207,6 +208,26 @@ internal static partial class Guard
         const double bar = 1e5;
         var range = new RefusedRange(sentence, pascals / bar, least / bar, most / bar, false);
         return new(paramName, value, range, "bar", part);
+    }
+
+    /// <summary>The exception for a value that is not what is allowed, in a sentence of its own.</summary>
+    internal static RefusedValueException Outside<T>(
+        T value,
+        string sentence,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    )
+        where T : notnull
+    {
+        (double number, string unit) = value switch
+        {
+            double pure => (pure, ""),
+            int whole => (whole, ""),
+            Enum choice => (Convert.ToDouble(choice, CultureInfo.InvariantCulture), ""),
+            IQuantity quantity => (quantity.NumberIn(quantity.Unit), UnitOf(quantity, quantity.Unit)),
+            _ => (double.NaN, ""),
+        };
+        return new(paramName, value, new RefusedRange(sentence, number, null, null, false), unit, part);
     }
 
     /// <summary>The exception for data without a solution, where there is no residual to report.</summary>

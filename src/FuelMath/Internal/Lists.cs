@@ -18,7 +18,7 @@ internal static class Lists
         int at = Array.FindIndex(all, i => i is null);
         return at < 0
             ? all
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 string.Create(CultureInfo.InvariantCulture, $"Must not contain null; it does at index {at}."),
                 paramName
             );

@@ -141,8 +141,8 @@ internal static class SiUnits
     internal static Power Power(double watts) =>
         Math.Abs(watts) <= MostWatts
             ? UnitsNet.Power.FromWatts(watts)
-            : throw new ArgumentOutOfRangeException(
-                nameof(watts),
+            : throw Guard.Outside(
+                watts,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A power must be at most {MostWatts} W; it came to {watts} W."

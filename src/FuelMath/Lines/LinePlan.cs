@@ -25,7 +25,7 @@ public sealed class LinePlan
         Pieces = [.. pieces];
         if (Pieces.Length < 2)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 FormattableString.Invariant($"A line must have two pieces or more; {Pieces.Length} given."),
                 nameof(pieces)
             );
@@ -39,7 +39,7 @@ public sealed class LinePlan
             joints.Add(
                 Pieces[i].End is { } end && Pieces[i + 1].Start is { } start
                     ? Joint.Between(end, start)
-                    : throw new ArgumentException(
+                    : throw new RefusedArgumentException(
                         $"A port must stand at an end of the line and face inwards; '{(Pieces[i].End is null ? Pieces[i] : Pieces[i + 1]).Name}' does not.",
                         nameof(pieces)
                     )

@@ -57,7 +57,7 @@ internal static class CustomLawChecks
                 : null;
             if (wrong is not null)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"The loss of '{name}' must {wrong}; at {Liters(flow)} it is {now:g6} Pa, with a slope of {slope:g6} Pa s/m³, at {density} kg/m³ and {viscosity} Pa s."
@@ -93,7 +93,7 @@ internal static class CustomLawChecks
                 ).Value;
                 if (!(Math.Abs(losses[n] - alone) <= SameInLanes * Math.Abs(alone)))
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         string.Create(
                             CultureInfo.InvariantCulture,
                             $"The loss of '{name}' must not branch on a value, nor remember one; at {Liters(flows[n])} it is {alone:g6} Pa alone and {losses[n]:g6} Pa among others."

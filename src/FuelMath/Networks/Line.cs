@@ -18,10 +18,13 @@ public sealed class Line
         Name = Guard.Name(name);
         From = Guard.Name(from);
         To = Guard.Name(to);
-        Part = part.WhyNoLine is { } why ? throw new ArgumentException(why, nameof(part)) : part;
+        Part = part.WhyNoLine is { } why ? throw new RefusedArgumentException(why, nameof(part)) : part;
         if (string.Equals(from, to, StringComparison.Ordinal))
         {
-            throw new ArgumentException($"Line '{name}' must join two nodes; both ends are '{from}'.", nameof(to));
+            throw new RefusedArgumentException(
+                $"Line '{name}' must join two nodes; both ends are '{from}'.",
+                nameof(to)
+            );
         }
     }
 
@@ -56,7 +59,7 @@ public sealed class Line
         ArgumentNullException.ThrowIfNull(pumpSwitch);
         return Law.IsPump
             ? new(this, Part, pumpSwitch)
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Only a pump joins and leaves; line '{Name}' holds none.",
                 nameof(pumpSwitch)
             );

@@ -75,7 +75,7 @@ internal sealed class LinesAtPoint
         );
         if (lost is not null)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must command lines of injectors without a command of their own; '{lost}' is none.",
                 nameof(at)
             );
@@ -93,7 +93,7 @@ internal sealed class LinesAtPoint
             : null;
         if (missing is not null)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must give {missing}, which the part of line '{lines[line].Name}' needs; the conditions do not.",
                 nameof(at)
             );

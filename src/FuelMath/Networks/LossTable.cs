@@ -48,7 +48,7 @@ public sealed class LossTable : FlowPart
         Readings = [.. readings];
         if (Readings.IsEmpty)
         {
-            throw new ArgumentException("A table of losses needs readings; none given.", nameof(readings));
+            throw new RefusedArgumentException("A table of losses needs readings; none given.", nameof(readings));
         }
 
         double[] flows = [0, .. Readings.Select(r => r.FlowSi)];

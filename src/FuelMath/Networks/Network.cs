@@ -112,7 +112,7 @@ public sealed class Network
             }
         }
 
-        throw new ArgumentException(
+        throw new RefusedArgumentException(
             $"Must be one of: {string.Join(", ", all.Select(nameOf))}; it was '{name}'.",
             paramName
         );
@@ -201,8 +201,7 @@ public sealed class Network
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     public NetworkState Solve(ComingFrom side) =>
-        !Enum.IsDefined(side)
-            ? throw new ArgumentOutOfRangeException(nameof(side), $"Must be a known side; it was {side}.")
+        !Enum.IsDefined(side) ? throw Guard.Outside(side, $"Must be a known side; it was {side}.")
         : HasCases ? Chosen(side)
         : Solve();
 
@@ -261,7 +260,10 @@ public sealed class Network
         ArgumentNullException.ThrowIfNull(buffer);
         if (!ReferenceEquals(buffer.Network, this))
         {
-            throw new ArgumentException("Must be a buffer of this network; it belongs to another.", nameof(buffer));
+            throw new RefusedArgumentException(
+                "Must be a buffer of this network; it belongs to another.",
+                nameof(buffer)
+            );
         }
 
         buffer.Solve();

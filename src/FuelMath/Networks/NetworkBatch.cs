@@ -230,6 +230,9 @@ public sealed class NetworkBatch
         TTo[] all = [.. values.Select(to)];
         return all.Length == Count
             ? all
-            : throw new ArgumentException($"Must hold one value a point, {Count}; it held {all.Length}.", paramName);
+            : throw new RefusedArgumentException(
+                $"Must hold one value a point, {Count}; it held {all.Length}.",
+                paramName
+            );
     }
 }

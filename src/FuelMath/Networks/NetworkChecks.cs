@@ -26,9 +26,10 @@ internal static class NetworkChecks
     ) =>
         pressure.Si >= NetworkVerdict.Vacuum
             ? pressure.Si
-            : throw new ArgumentOutOfRangeException(
-                paramName,
-                $"Must be at least {NetworkVerdict.Kilopascals(NetworkVerdict.Vacuum)} gauge, which is vacuum; it was {NetworkVerdict.Kilopascals(pressure.Si)} gauge."
+            : throw Guard.Outside(
+                pressure,
+                $"Must be at least {NetworkVerdict.Kilopascals(NetworkVerdict.Vacuum)} gauge, which is vacuum; it was {NetworkVerdict.Kilopascals(pressure.Si)} gauge.",
+                paramName
             );
 
     /// <summary>Refuses a network for which one solve is not enough.</summary>
@@ -43,7 +44,7 @@ internal static class NetworkChecks
             : null;
         if (why is not null)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have one state by its laws; {why}. Solve such a network by itself.",
                 nameof(network)
             );
@@ -94,22 +95,22 @@ internal static class NetworkChecks
     {
         if (nodes.Length == 0)
         {
-            throw new ArgumentException("A network needs nodes; none given.", nameof(nodes));
+            throw new RefusedArgumentException("A network needs nodes; none given.", nameof(nodes));
         }
 
         if (lines.Length == 0)
         {
-            throw new ArgumentException("A network needs lines; none given.", nameof(lines));
+            throw new RefusedArgumentException("A network needs lines; none given.", nameof(lines));
         }
 
         if (Array.Exists(nodes, n => n is null) || Array.Exists(lines, l => l is null))
         {
-            throw new ArgumentException("A node or line is null.", nameof(nodes));
+            throw new RefusedArgumentException("A node or line is null.", nameof(nodes));
         }
 
         if (!Array.Exists(nodes, n => n.IsFixed))
         {
-            throw new ArgumentException("A network needs a node of fixed pressure; none given.", nameof(nodes));
+            throw new RefusedArgumentException("A network needs a node of fixed pressure; none given.", nameof(nodes));
         }
     }
 
@@ -118,7 +119,10 @@ internal static class NetworkChecks
         string? twice = names.GroupBy(n => n, StringComparer.Ordinal).FirstOrDefault(g => g.Skip(1).Any())?.Key;
         if (twice is not null)
         {
-            throw new ArgumentException($"Each {what} needs a name of its own; '{twice}' comes twice.", paramName);
+            throw new RefusedArgumentException(
+                $"Each {what} needs a name of its own; '{twice}' comes twice.",
+                paramName
+            );
         }
     }
 
@@ -133,7 +137,7 @@ internal static class NetworkChecks
                 : null;
             if (missing is not null)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Line '{line.Name}' leads to a node '{missing}', which is not there.",
                     nameof(lines)
                 );
@@ -147,7 +151,7 @@ internal static class NetworkChecks
         Line? wrong = Array.Find(lines, l => l.Law.NeedsSpace && !given.Contains(l.To));
         if (wrong is not null)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Opening '{wrong.Name}' must lead to a node of fixed pressure; '{wrong.To}' is a junction.",
                 nameof(lines)
             );
@@ -172,7 +176,7 @@ internal static class NetworkChecks
         string[] island = [.. nodes.Select(n => n.Name).Where(n => !reached.Contains(n))];
         if (island.Length > 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"No path from any fixed pressure to {(island.Length == 1 ? "node" : "nodes")} {string.Join(", ", island.Select(n => $"'{n}'"))}.",
                 nameof(lines)
             );

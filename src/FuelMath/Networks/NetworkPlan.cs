@@ -137,7 +137,10 @@ internal sealed class NetworkPlan
         ArgumentNullException.ThrowIfNull(start);
         return Names.IsLike(start.Plan.Names)
             ? start
-            : throw new ArgumentException("Must be a state of a network with the same nodes and links.", nameof(start));
+            : throw new RefusedArgumentException(
+                "Must be a state of a network with the same nodes and links.",
+                nameof(start)
+            );
     }
 
     internal Ends EndsOf(int link)

@@ -8,7 +8,7 @@ internal static class NetworkSettings
     internal static int FixedNode(NetworkPlan plan, int node) =>
         node >= plan.Unknown
             ? node
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be a node of fixed pressure; the pressure of '{plan.Nodes[node].Name}' is sought.",
                 nameof(node)
             );
@@ -18,7 +18,7 @@ internal static class NetworkSettings
     internal static int Junction(NetworkPlan plan, int node) =>
         node < plan.Unknown
             ? node
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be a junction; the pressure of '{plan.Nodes[node].Name}' is fixed, so that any draw there changes nothing.",
                 nameof(node)
             );
@@ -35,7 +35,7 @@ internal static class NetworkSettings
         };
         return plan.Links[line].Law.Settable == kind
             ? line
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must hold {wanted}; '{plan.Links[line].Name}' holds a {plan.Links[line].Part.GetType().Name.Split('`')[0]}.",
                 nameof(line)
             );
@@ -59,7 +59,7 @@ internal static class NetworkSettings
         PumpSettings law = pump.Law;
         if (law.WhyUnlike(old) is { } why)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"The pump in the place of '{plan.Links[line].Name}' must {why} as the network's own does.",
                 nameof(pump)
             );

@@ -67,7 +67,7 @@ internal static class PartMath
                 friction,
                 oneWay
             )
-            : throw new ArgumentOutOfRangeException(nameof(friction), $"Must be a known law; it was {friction}.");
+            : throw Guard.Outside(friction, $"Must be a known law; it was {friction}.");
     }
 
     /// <summary>A checked passage that is curved along its whole length.</summary>

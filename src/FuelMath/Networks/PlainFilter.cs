@@ -36,7 +36,10 @@ public sealed class PlainFilter : FlowPart
         law =
             a + b > 0
                 ? new SquareSettings { LinearPerViscosity = a / q / mu, SquarePerDensity = b / (q * q) / rho }
-                : throw new ArgumentException("One of the two losses must be greater than zero.", nameof(linearLoss));
+                : throw new RefusedArgumentException(
+                    "One of the two losses must be greater than zero.",
+                    nameof(linearLoss)
+                );
         (Flow, LinearLoss, QuadraticLoss) = (flow, linearLoss, quadraticLoss);
         (Density, Viscosity) = (density, viscosity);
     }

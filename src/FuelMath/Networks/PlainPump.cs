@@ -112,7 +112,7 @@ public sealed class PlainPump : FlowPart
         Below(shutoffPressureRise, end, nameof(end));
         if (!(end.FlowSi > middle.FlowSi && end.RiseSi < middle.RiseSi))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "The end point needs more flow and less rise than the middle one.",
                 nameof(end)
             );
@@ -145,7 +145,7 @@ public sealed class PlainPump : FlowPart
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
     public PlainPump InParallel(int pumps) =>
         Guard.InRange(pumps, 1, MostPumps) > 1 && HasHump
-            ? throw new ArgumentException(
+            ? throw new RefusedArgumentException(
                 $"Must be 1 for a curve with a hump: equal pumps in parallel need not share the flow alike; it was {pumps}.",
                 nameof(pumps)
             )
@@ -175,8 +175,8 @@ public sealed class PlainPump : FlowPart
         ArgumentNullException.ThrowIfNull(points);
         if (outside is not (OutsideRange.Refuse or OutsideRange.Extend))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(outside),
+            throw Guard.Outside(
+                outside,
                 $"Must be {OutsideRange.Refuse} or {OutsideRange.Extend}: a pump whose end is held has no slope there; it was {outside}."
             );
         }
@@ -188,12 +188,12 @@ public sealed class PlainPump : FlowPart
         Guard.StrictlyRising(flow, "The flow of a pump curve", nameof(points));
         if (!(rise[^1] < rise[^2]))
         {
-            throw new ArgumentException("The rise of a pump curve must fall to its last point.", nameof(points));
+            throw new RefusedArgumentException("The rise of a pump curve must fall to its last point.", nameof(points));
         }
 
         if (!(rise[1] < rise[0]) && flow[0] > 0 && outside == OutsideRange.Refuse)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A pump curve that does not fall from its first point must begin at no flow; it begins at {NetworkVerdict.LitersPerHour(flow[0])}. Before that the data do not say whether it stalls.",
                 nameof(points)
             );
@@ -225,10 +225,11 @@ public sealed class PlainPump : FlowPart
     {
         if (!(point.FlowSi > 0 && point.RiseSi < shutoff.InSi()))
         {
-            throw new ArgumentOutOfRangeException(
-                paramName,
+            throw Guard.Outside(
+                point,
                 $"Must have a flow greater than zero and a rise below {Guard.Show(shutoff, shutoff.Unit)}; it was "
-                    + $"{Guard.Show(point.PressureRise, shutoff.Unit)} at {Guard.Show(point.Flow, point.Flow.Unit)}."
+                    + $"{Guard.Show(point.PressureRise, shutoff.Unit)} at {Guard.Show(point.Flow, point.Flow.Unit)}.",
+                paramName
             );
         }
     }

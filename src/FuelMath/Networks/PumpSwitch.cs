@@ -19,7 +19,7 @@ public sealed class PumpSwitch
         if (JoinsBelow ? leave < join : leave > join)
         {
             string words = JoinsBelow ? "at or above" : "at or below";
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A pump must leave {words} where it joins, {Show(join)}; it was {Show(leave)}.",
                 JoinsBelow ? "leaveAbove" : "leaveBelow"
             );

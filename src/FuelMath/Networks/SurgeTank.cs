@@ -72,7 +72,7 @@ public sealed class SurgeTank
         int tank = plan.Node(Node);
         if (tank < plan.Unknown)
         {
-            throw new ArgumentException($"Surge tank '{Node}' must be a node of fixed pressure.", nameof(state));
+            throw new RefusedArgumentException($"Surge tank '{Node}' must be a node of fixed pressure.", nameof(state));
         }
 
         bool[] lifts = JoinedTo(plan, named.Select(plan.Link));
@@ -87,7 +87,7 @@ public sealed class SurgeTank
             drawn += lifts[e] && !mayReturn ? 0 : Math.Max(-into, 0);
             if (lifts[e] && into < 0 && !mayReturn)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"'{plan.Links[e].Name}' draws from '{Node}' and is joined to '{liftPump}': one does not stand still without the other.",
                     paramName
                 );
@@ -96,7 +96,7 @@ public sealed class SurgeTank
 
         return feeds
             ? new(Node, volume, lift, returned, drawn)
-            : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
+            : throw new RefusedArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
     }
 
     /// <summary>The links connected to some links through junctions, directly or indirectly.</summary>

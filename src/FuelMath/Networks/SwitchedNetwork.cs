@@ -40,7 +40,7 @@ internal sealed class SwitchedNetwork
     {
         if (at.Manifold is null && pumps.FirstOrDefault(p => p.By.Kind == PumpSwitchKind.ManifoldAbove) is { } blind)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must give the pressure in the manifold, which the switch of line '{blind.Name}' watches; the conditions do not.",
                 nameof(at)
             );

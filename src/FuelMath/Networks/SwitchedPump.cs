@@ -41,7 +41,7 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
         ImmutableArray<SwitchedPump> pumps = Of(lines);
         if (pumps.Length > Most)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"At most {Most} pumps may join and leave; there are {pumps.Length}.",
                 paramName
             );
@@ -53,7 +53,7 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
         {
             if (!(pump.By.WatchesPressure ? places : names).Contains(pump.By.Watched))
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Pump '{pump.Name}' is switched by {pump.By.Subject}, which is not there.",
                     paramName
                 );
@@ -61,7 +61,7 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
 
             if (!pump.By.WatchesPressure && pump.By.Watched == pump.Name)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"The switch of pump '{pump.Name}' watches the pump's own flow, which is gone when it stands still.",
                     paramName
                 );

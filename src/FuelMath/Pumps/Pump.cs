@@ -51,7 +51,7 @@ public sealed class Pump : FlowPart
         (Curves, Fluid, Source, Drive) = ([.. Lists.NoNulls(curves)], fluid, source, PumpDrive.Direct);
         if (Curves.IsEmpty)
         {
-            throw new ArgumentException("A pump needs one or more curves; none given.", nameof(curves));
+            throw new RefusedArgumentException("A pump needs one or more curves; none given.", nameof(curves));
         }
 
         voltages = new(Name, Curves, source, nameof(curves));
@@ -151,7 +151,7 @@ public sealed class Pump : FlowPart
     {
         ArgumentNullException.ThrowIfNull(drive);
         return drive.ControlsSpeed && Curves.Length > 1
-            ? throw new ArgumentException(
+            ? throw new RefusedArgumentException(
                 $"A pump of controlled speed has one curve, at its full speed; '{Name}' has {Curves.Length}.",
                 nameof(drive)
             )

@@ -87,7 +87,7 @@ public static class PumpCombination
         PumpCurve[] all = Lists.NoNulls(curves);
         if (all.Length < 2)
         {
-            throw new ArgumentException($"A bank needs two or more pumps; {all.Length} given.", nameof(curves));
+            throw new RefusedArgumentException($"A bank needs two or more pumps; {all.Length} given.", nameof(curves));
         }
 
         foreach (PumpCurve curve in all)
@@ -95,7 +95,7 @@ public static class PumpCombination
             double volts = all[0].Voltage.InSi();
             if (!(Math.Abs(curve.Voltage.InSi() - volts) <= Guard.EdgeTolerance * volts))
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"All curves of a bank must be at one voltage; they are at {Guard.Show(all[0].Voltage, all[0].Voltage.Unit)} and {Guard.Show(curve.Voltage, all[0].Voltage.Unit)}.",
                     nameof(curves)
                 );
@@ -118,7 +118,7 @@ public static class PumpCombination
         {
             T low = quantity(least);
             T high = quantity(greatest);
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"The curves of a bank must share a range of {what}; the highest start is {Guard.Show(low, low.Unit)} and the lowest end {Guard.Show(high, high.Unit)}.",
                 paramName
             );

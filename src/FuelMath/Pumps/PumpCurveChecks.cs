@@ -15,7 +15,7 @@ internal static class PumpCurveChecks
         {
             if (!(points[i].Flow.InSi() < points[i - 1].Flow.InSi()))
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"Flow must fall from point to point; at index {i} it goes from {Show(points[i - 1].Flow)} to "
@@ -41,7 +41,7 @@ internal static class PumpCurveChecks
             double electric = PumpPower.Electric(new Real(voltage.InSi()), new Real(p.Current.InSi())).Value;
             if (hydraulic > electric)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"A pump can't give out more power than it takes in; at index {i} it gives {hydraulic:g4} W to the fuel from {electric:g4} W. Check the units of pressure, flow and current."

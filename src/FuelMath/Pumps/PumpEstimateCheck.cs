@@ -61,7 +61,7 @@ public sealed class PumpEstimateCheck
                 [.. points.Select(p => (estimate.FlowAt(p.PressureRise).InSi() / p.Flow.InSi()) - 1)],
                 [.. points.Select(p => (estimate.CurrentAt(p.PressureRise).InSi() / p.Current.InSi()) - 1)]
             )
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must have a point between {Guard.Show(estimate.LeastPressureRise, estimate.LeastPressureRise.Unit)} and {Guard.Show(estimate.GreatestPressureRise, estimate.GreatestPressureRise.Unit)}, where the estimate reaches.",
                 nameof(measured)
             );

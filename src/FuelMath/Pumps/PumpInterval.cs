@@ -32,7 +32,7 @@ internal sealed class PumpInterval
             {
                 VolumeFlow less = SiUnits.VolumeFlow(highFlows[i]);
                 VolumeFlow more = SiUnits.VolumeFlow(lowFlows[i]);
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"More voltage must not give less flow; at {Show(SiUnits.Pressure(rises[i]), low.Points[0].PressureRise)} "
                         + $"it is {Show(less, low.Points[0].Flow)} at {Show(high.Voltage, high.Voltage)} and "
                         + $"{Show(more, low.Points[0].Flow)} at {Show(low.Voltage, low.Voltage)}. "
@@ -90,7 +90,7 @@ internal sealed class PumpInterval
         double slack = Guard.EdgeTolerance * Math.Max(greatest, 0);
         if (!(greatest - least > slack))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Neighboring curves must share a range of pressure rise; those at {Show(low.Voltage, low.Voltage)} and "
                     + $"{Show(high.Voltage, high.Voltage)} do not.",
                 paramName

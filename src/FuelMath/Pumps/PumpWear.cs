@@ -63,7 +63,7 @@ public sealed class PumpWear
 
         if (points.Count == 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"So much wear leaves nothing of a curve that starts at {Guard.Show(curve.LeastPressureRise, curve.LeastPressureRise.Unit)}.",
                 nameof(curve)
             );

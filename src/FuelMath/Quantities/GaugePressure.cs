@@ -32,8 +32,8 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
         double sum = pascals + ambient.Si;
         return sum >= 0
             ? new(sum)
-            : throw new ArgumentOutOfRangeException(
-                nameof(ambient),
+            : throw Guard.Outside(
+                ambient,
                 $"Must be at least {new AbsolutePressure(-pascals)} for a gauge pressure of {this}; it was {ambient}."
             );
     }

@@ -78,8 +78,8 @@ public sealed class BypassCrossovers
         double opening = regulator.OpeningPressure(reference, behind).Si;
         if (!(opening >= behind.Si))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(behind),
+            throw Guard.Outside(
+                behind,
                 $"Must be at most the pressure at which '{regulator.Name}' opens, {FuelMath.Show.Bar(opening)} gauge; it was {FuelMath.Show.Bar(behind.Si)} gauge."
             );
         }

@@ -23,7 +23,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="BypassRegulator" />
 /// </example>
-public sealed class BypassRegulator : FlowPart, IRegulator
+public sealed partial class BypassRegulator : FlowPart, IRegulator
 {
     private readonly double springForce;
     private readonly double diaphragmArea;
@@ -38,35 +38,32 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <param name="second">
     /// Another reading, at another bypassed flow; the two give the slope. The held pressure does not fall as flow rises.
     /// </param>
-    /// <param name="diaphragm">Effective area of the diaphragm.</param>
-    /// <param name="seat">Area of the seat; smaller than the diaphragm.</param>
-    /// <param name="fullyOpen">Its pressure loss when open to its stop.</param>
+    /// <param name="mechanics">Its measures, or <see cref="RegulatorMechanics.Estimated"/>.</param>
     /// <param name="reference">What acts on the spring side of the diaphragm.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">
     /// The name is blank, the readings share a flow, or they contradict each other or the restriction.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public BypassRegulator(
         string name,
         RegulatorReading setPoint,
         RegulatorReading second,
-        Area diaphragm,
-        Area seat,
-        RegulatorRestriction fullyOpen,
+        RegulatorMechanics mechanics,
         RegulatorReference reference,
         DataSource source
     )
     {
         Name = Guard.Name(name);
+        ArgumentNullException.ThrowIfNull(mechanics);
         ArgumentNullException.ThrowIfNull(source);
         Source = source;
-        (diaphragmArea, seatArea) = ReadingChecks.Areas(diaphragm, seat);
-        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen);
+        (diaphragmArea, seatArea) = (mechanics.DiaphragmSi, mechanics.SeatSi);
+        openCoefficient = mechanics.OpenCoefficientSi;
         Reference = ReadingChecks.Known(reference);
-        (SetPoint, SecondReading, Diaphragm, Seat, FullyOpen) = (setPoint, second, diaphragm, seat, fullyOpen);
-        double density = fullyOpen.Density.InSi();
+        (SetPoint, SecondReading, Mechanics, EstimateBasis) = (setPoint, second, mechanics, mechanics.EstimateBasis);
+        double density = mechanics.FullyOpen.Density.InSi();
         slope = ReadingChecks.Slope(setPoint, second, nameof(second));
         springForce = BypassValve
             .SpringForce(
@@ -107,7 +104,7 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     bool IRegulator.IsReducing => false;
 
     /// <inheritdoc />
-    internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfBypass(at);
+    internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfBypass(at, EstimateBasis);
 
     /// <inheritdoc />
     internal override PartReading Reading() =>
@@ -122,14 +119,11 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <summary>The other reading, which gives the slope.</summary>
     public RegulatorReading SecondReading { get; }
 
-    /// <summary>Effective area of the diaphragm.</summary>
-    public Area Diaphragm { get; }
+    /// <summary>Its measures.</summary>
+    public RegulatorMechanics Mechanics { get; }
 
-    /// <summary>Area of the seat.</summary>
-    public Area Seat { get; }
-
-    /// <summary>Its pressure loss when open to its stop.</summary>
-    public RegulatorRestriction FullyOpen { get; }
+    /// <summary>What of it is an estimate, and on what basis; null when nothing is.</summary>
+    public string? EstimateBasis { get; private init; }
 
     /// <summary>What acts on the spring side of the diaphragm.</summary>
     public RegulatorReference Reference { get; }
@@ -166,9 +160,10 @@ public sealed class BypassRegulator : FlowPart, IRegulator
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not from 0 to 20.</exception>
     public BypassRegulator WithReferenceRatio(string name, Ratio ratio) =>
-        new(name, SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Reference, Source)
+        new(name, SetPoint, SecondReading, Mechanics, Reference, Source)
         {
             referenceRatio = Guard.InRange(ratio, ratio.InSi(), 0, 20, SiUnits.Ratio, part: Name),
+            EstimateBasis = EstimateBasis,
         };
 
     /// <summary>The pressure it holds upstream while it regulates.</summary>
@@ -254,18 +249,10 @@ public sealed class BypassRegulator : FlowPart, IRegulator
         bool fits = (setPoint.BypassedFlow + step).InSi() >= 0;
         VolumeFlow other = fits ? setPoint.BypassedFlow + step : setPoint.BypassedFlow - step;
         Pressure rise = SiUnits.Pressure(slope * (other - setPoint.BypassedFlow).InSi());
-        return new(
-            name,
-            setPoint,
-            new(setPoint.DifferentialPressure + rise, other),
-            Diaphragm,
-            Seat,
-            FullyOpen,
-            Reference,
-            Source
-        )
+        return new(name, setPoint, new(setPoint.DifferentialPressure + rise, other), Mechanics, Reference, Source)
         {
             referenceRatio = referenceRatio,
+            EstimateBasis = EstimateBasis,
         };
     }
 

@@ -8,4 +8,7 @@ internal interface IRegulator
 
     /// <summary>Whether it holds the pressure downstream; otherwise the one upstream.</summary>
     bool IsReducing { get; }
+
+    /// <summary>What of it is an estimate; null when nothing is.</summary>
+    string? EstimateBasis { get; }
 }

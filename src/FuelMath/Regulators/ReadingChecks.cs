@@ -39,7 +39,7 @@ internal static class ReadingChecks
     ) =>
         Enum.IsDefined(reference)
             ? reference
-            : throw new ArgumentOutOfRangeException(paramName, $"Must be a known reference; it was {reference}.");
+            : throw Guard.Outside(reference, $"Must be a known reference; it was {reference}.", paramName);
 
     /// <summary>The rise of the held pressure with flow, Pa/(m³/s), from two readings.</summary>
     internal static double Slope(RegulatorReading first, RegulatorReading second, string paramName)
@@ -47,7 +47,7 @@ internal static class ReadingChecks
         (double firstFlow, double secondFlow) = (first.BypassedFlow.InSi(), second.BypassedFlow.InSi());
         if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Two readings at different bypassed flows are needed; both were at "
                     + $"{Guard.Show(first.BypassedFlow, first.BypassedFlow.Unit)}.",
                 paramName
@@ -58,7 +58,7 @@ internal static class ReadingChecks
         double slope = (secondRise - firstRise) / (secondFlow - firstFlow);
         if (slope < 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "The held pressure must not fall as the bypassed flow rises, because such a regulator hunts; it was "
                     + $"{Show(first)} and {Show(second)}.",
                 paramName
@@ -68,7 +68,7 @@ internal static class ReadingChecks
         double opening = firstRise - (slope * firstFlow);
         return opening > 0
             ? slope
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"{Show(first)} and {Show(second)} would put the pressure at no flow at "
                     + $"{Guard.Show(SiUnits.Pressure(opening), first.DifferentialPressure.Unit)}; it must lie above the reference.",
                 paramName
@@ -86,7 +86,7 @@ internal static class ReadingChecks
     {
         if (openLoss >= reading.DifferentialPressure.InSi())
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A reading of {Show(reading)} can't be, because open to its stop it would already lose "
                     + $"{Guard.Show(SiUnits.Pressure(openLoss), reading.DifferentialPressure.Unit)} at that flow.",
                 paramName

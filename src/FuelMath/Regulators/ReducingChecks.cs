@@ -14,7 +14,7 @@ internal static class ReducingChecks
         (double firstFlow, double secondFlow) = (first.Flow.InSi(), second.Flow.InSi());
         if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Two readings at different flows are needed; both were at {Guard.Show(first.Flow, first.Flow.Unit)}.",
                 paramName
             );
@@ -25,7 +25,7 @@ internal static class ReducingChecks
         double droop = (AtNoSupply(first) - AtNoSupply(second)) / (secondFlow - firstFlow);
         return droop >= 0
             ? droop
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 "At one supply the held pressure must not rise with flow, because such a regulator hunts; it was "
                     + $"{Show(first)} and {Show(second)}.",
                 paramName
@@ -44,7 +44,7 @@ internal static class ReducingChecks
         double left = reading.Supply.Si - openLoss;
         if (!(left > reading.DifferentialPressure.InSi()))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A reading of {Show(reading)} can't be, because open to its stop it would leave no more than "
                     + $"{Guard.Show(SiUnits.Pressure(left), reading.DifferentialPressure.Unit)}.",
                 paramName

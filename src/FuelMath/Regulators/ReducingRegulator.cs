@@ -23,7 +23,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="ReducingRegulator" />
 /// </example>
-public sealed class ReducingRegulator : FlowPart, IRegulator
+public sealed partial class ReducingRegulator : FlowPart, IRegulator
 {
     private readonly double springForce;
     private readonly double diaphragmArea;
@@ -37,43 +37,34 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <param name="second">
     /// Another reading, at another flow; the two give the droop. At one supply the held pressure does not rise with flow.
     /// </param>
-    /// <param name="diaphragm">Effective area of the diaphragm.</param>
-    /// <param name="seat">Area of the seat; smaller than the diaphragm.</param>
-    /// <param name="fullyOpen">Its pressure loss when open to its stop.</param>
+    /// <param name="mechanics">Its measures, or <see cref="RegulatorMechanics.Estimated"/>.</param>
     /// <param name="reference">What acts on the spring side of the diaphragm.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <exception cref="ArgumentException">
     /// The name is blank, the readings share a flow, or they contradict each other or the restriction.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public ReducingRegulator(
         string name,
         ReducingReading setPoint,
         ReducingReading second,
-        Area diaphragm,
-        Area seat,
-        RegulatorRestriction fullyOpen,
+        RegulatorMechanics mechanics,
         RegulatorReference reference,
         DataSource source
     )
     {
         Name = Guard.Name(name);
+        ArgumentNullException.ThrowIfNull(mechanics);
         ArgumentNullException.ThrowIfNull(source);
-        (diaphragmArea, seatArea) = ReadingChecks.Areas(diaphragm, seat);
-        openCoefficient = ReadingChecks.OpenCoefficient(fullyOpen);
+        (diaphragmArea, seatArea) = (mechanics.DiaphragmSi, mechanics.SeatSi);
+        openCoefficient = mechanics.OpenCoefficientSi;
         Reference = ReadingChecks.Known(reference);
-        (SetPoint, SecondReading, Diaphragm, Seat, FullyOpen, Source) = (
-            setPoint,
-            second,
-            diaphragm,
-            seat,
-            fullyOpen,
-            source
-        );
+        (SetPoint, SecondReading, Mechanics, Source) = (setPoint, second, mechanics, source);
+        EstimateBasis = mechanics.EstimateBasis;
         Guard.Positive(setPoint.DifferentialPressure, setPoint.DifferentialPressure.InSi(), nameof(setPoint), Name);
         Guard.Positive(second.DifferentialPressure, second.DifferentialPressure.InSi(), nameof(second), Name);
-        droop = ReducingChecks.Droop(setPoint, second, seatArea / (diaphragmArea - seatArea), nameof(second));
+        droop = ReducingChecks.Droop(setPoint, second, mechanics.Influence, nameof(second));
         springForce = ReducingValve
             .SpringForce(
                 new Real(setPoint.DifferentialPressure.InSi()),
@@ -84,7 +75,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
                 new Real(seatArea)
             )
             .Value;
-        double density = fullyOpen.Density.InSi();
+        double density = mechanics.FullyOpen.Density.InSi();
         ReducingChecks.NotStarved(setPoint, OpenLoss(setPoint.Flow.InSi(), density));
         ReducingChecks.NotStarved(second, OpenLoss(second.Flow.InSi(), density));
     }
@@ -113,7 +104,7 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     bool IRegulator.IsReducing => true;
 
     /// <inheritdoc />
-    internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfReducing(at);
+    internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfReducing(at, EstimateBasis);
 
     /// <inheritdoc />
     internal override PartReading Reading() => new ReferenceReading(Reference, 1, 1 + SupplyInfluence.InSi());
@@ -127,14 +118,11 @@ public sealed class ReducingRegulator : FlowPart, IRegulator
     /// <summary>The other reading, which gives the droop.</summary>
     public ReducingReading SecondReading { get; }
 
-    /// <summary>Effective area of the diaphragm.</summary>
-    public Area Diaphragm { get; }
+    /// <summary>Its measures.</summary>
+    public RegulatorMechanics Mechanics { get; }
 
-    /// <summary>Area of the seat.</summary>
-    public Area Seat { get; }
-
-    /// <summary>Its pressure loss when open to its stop.</summary>
-    public RegulatorRestriction FullyOpen { get; }
+    /// <summary>What of it is an estimate, and on what basis; null when nothing is.</summary>
+    public string? EstimateBasis { get; private init; }
 
     /// <summary>What acts on the spring side of the diaphragm.</summary>
     public RegulatorReference Reference { get; }

@@ -3,9 +3,14 @@ namespace FuelMath;
 /// <summary>The findings of regulators in a solved state.</summary>
 internal static class RegulatorFindings
 {
-    /// <summary>A bypass regulator that is closed or fully open.</summary>
-    internal static IEnumerable<Finding> OfBypass(PartState at)
+    /// <summary>A bypass regulator that is shut or fully open.</summary>
+    internal static IEnumerable<Finding> OfBypass(PartState at, string? basis)
     {
+        if (basis is not null)
+        {
+            yield return Estimate(at, basis);
+        }
+
         if (at.Condition is not (LinkCondition.Regulating or LinkCondition.FullyOpen))
         {
             yield return Finding.Of(
@@ -34,9 +39,14 @@ internal static class RegulatorFindings
         }
     }
 
-    /// <summary>A reducing regulator that is starved; a seated one is satisfied and gives no finding.</summary>
-    internal static IEnumerable<Finding> OfReducing(PartState at)
+    /// <summary>A reducing regulator that is starved: seated is satisfied and worth no word.</summary>
+    internal static IEnumerable<Finding> OfReducing(PartState at, string? basis)
     {
+        if (basis is not null)
+        {
+            yield return Estimate(at, basis);
+        }
+
         if (at.Condition == LinkCondition.FullyOpen)
         {
             yield return Finding.Of(
@@ -51,4 +61,16 @@ internal static class RegulatorFindings
             );
         }
     }
+
+    private static Finding Estimate(PartState at, string basis) =>
+        Finding.Of(
+            FindingCode.RegulatorEstimated,
+            Severity.Note,
+            at.Line,
+            $"What is known of regulator '{at.Line}' is in part an estimate",
+            basis,
+            "none",
+            PartState.ByDefinition,
+            "Take a second reading at another flow, and measure what it loses when fully open."
+        );
 }

@@ -25,8 +25,8 @@ public sealed class RegulatorObservation
         Guard.Positive(bypassedFlow, bypassedFlow.InSi());
         if (!(rail > returnLine))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(rail),
+            throw Guard.Outside(
+                rail,
                 $"Must be above the return line, {FuelMath.Show.Bar(returnLine.Si)} gauge; it was {FuelMath.Show.Bar(rail.Si)} gauge."
             );
         }

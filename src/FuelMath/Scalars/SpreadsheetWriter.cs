@@ -72,7 +72,7 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
     {
         if (!double.IsFinite(value))
         {
-            throw new ArgumentOutOfRangeException(nameof(value), value, "Must be finite: a sheet has no such number.");
+            throw Guard.Outside(value, "Must be finite: a sheet has no such number.");
         }
 
         (string digits, int exponent) = Split(Math.Abs(value).ToString("R", CultureInfo.InvariantCulture));

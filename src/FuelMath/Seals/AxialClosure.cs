@@ -35,7 +35,7 @@ public sealed class AxialClosure
 
         if (Parts.Length > MostParts || !Parts.Any(p => p.Opens) || Parts.All(p => p.Opens))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A stack must have at most {MostParts} parts, one or more that open and one or more that fill; {Parts.Count(p => p.Opens)} open and {Parts.Count(p => !p.Opens)} fill.",
                 nameof(parts)
             );

@@ -81,7 +81,7 @@ public sealed class Gland
         Gland gland = new(kind, inner, outer, width);
         return inner.Greatest.InSi() < outer.Least.InSi()
             ? gland
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"{what} must be greater than {than} at every limit; it is {outer}, and {than} {inner}.",
                 paramName
             );

@@ -57,8 +57,8 @@ public sealed class ORing
                 new(SiUnits.Length(row.Section * As568.Thou), SiUnits.Length(row.SectionOff * As568.Thou)),
                 As568.SourceOf(dash)
             )
-            : throw new ArgumentOutOfRangeException(
-                nameof(dash),
+            : throw Guard.Outside(
+                dash,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"AS568 sizes here are dash {string.Join(", ", As568Dashes)}; it was {dash}. Give other rings by their measures."

@@ -44,7 +44,7 @@ internal sealed class JsonText
         int bytes = Encoding.UTF8.GetByteCount(text);
         return bytes <= DocumentLimits.Bytes
             ? text
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A document must be at most {DocumentLimits.Bytes} bytes long; it would be {bytes}."

@@ -41,7 +41,7 @@ internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
     internal override JsonText Write(ImmutableArray<T> value) =>
         value.Length >= least && value.Length <= most
             ? JsonText.List(value.Select(item.Write))
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 string.Create(CultureInfo.InvariantCulture, $"A document holds {Wanted}; {value.Length} given."),
                 nameof(value)
             );

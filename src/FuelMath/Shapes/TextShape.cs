@@ -29,7 +29,7 @@ internal sealed class TextShape : Shape<string>
     internal override JsonText Write(string value) =>
         Fits(value) && Surrogates.BrokenAt(value) < 0
             ? JsonText.Of(value)
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"A document needs {Wanted}, not blank, without control characters, with complete surrogate pairs; it was {JsonItem.Quote(value)}.",
                 nameof(value)
             );

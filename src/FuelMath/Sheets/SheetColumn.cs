@@ -9,7 +9,10 @@ public sealed class SheetColumn
     {
         if (name.AsSpan().IndexOfAny("[]\r\n") >= 0 || unit?.AsSpan().IndexOfAny("[]\r\n") >= 0)
         {
-            throw new ArgumentException($"Must hold no bracket and no line break; it was '{name}'.", nameof(name));
+            throw new RefusedArgumentException(
+                $"Must hold no bracket and no line break; it was '{name}'.",
+                nameof(name)
+            );
         }
 
         (Name, Unit, Decimals) = (Guard.Name(name), unit ?? "", decimals);

@@ -28,7 +28,7 @@ public sealed class SheetTable
         Guard.DifferentNames(Columns.Select(c => c.Name), nameof(columns));
         if (Rows.FirstOrDefault(r => r.Length != Columns.Length) is { IsDefault: false } odd)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have {Columns.Length} cells in a row; one has {odd.Length}.",
                 nameof(rows)
             );

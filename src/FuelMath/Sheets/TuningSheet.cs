@@ -34,7 +34,7 @@ public sealed class TuningSheet
         ArgumentNullException.ThrowIfNull(assessment);
         if (assessment.Points.IsEmpty)
         {
-            throw new ArgumentException("Must have operating points; it has none.", nameof(assessment));
+            throw new RefusedArgumentException("Must have operating points; it has none.", nameof(assessment));
         }
 
         (Assessment, Dated) = (assessment, dated);

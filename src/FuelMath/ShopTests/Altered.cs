@@ -131,7 +131,7 @@ internal static class Altered
             ) * 1.001;
 
     private static double Lost(BypassRegulator regulator, RegulatorReading reading) =>
-        regulator.FullyOpenLoss(reading.BypassedFlow, regulator.FullyOpen.Density).InSi();
+        regulator.FullyOpenLoss(reading.BypassedFlow, regulator.Mechanics.FullyOpen.Density).InSi();
 
     private static BypassRegulator Set(BypassRegulator regulator, double multiple) =>
         regulator.WithSetPoint(

@@ -60,7 +60,7 @@ public sealed class BucketTest
             || system.Network.Lines.All(l => l.Part is not BypassRegulator)
         )
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have a pump and a bypass regulator, whose return is caught; '{system.Name}' has not.",
                 nameof(system)
             );

@@ -78,7 +78,10 @@ public sealed class PressureRiseTest
         Line[] pumps = [.. system.Network.Lines.Where(l => l.Part is Pump)];
         if (pumps.Length != 1)
         {
-            throw new ArgumentException($"Must have one pump; '{system.Name}' has {pumps.Length}.", nameof(system));
+            throw new RefusedArgumentException(
+                $"Must have one pump; '{system.Name}' has {pumps.Length}.",
+                nameof(system)
+            );
         }
 
         SystemState state = system.Solve(Altered.Standing(point));
@@ -91,7 +94,10 @@ public sealed class PressureRiseTest
                 line,
                 ((Pump)pumps[0].Part).CurveAt(state.Pumps[0].Voltage, system.Fuel.DensityAt(point.Fuel))
             )
-            : throw new ArgumentException($"No pressure builds at '{node}': it settles at {settled}.", nameof(node));
+            : throw new RefusedArgumentException(
+                $"No pressure builds at '{node}': it settles at {settled}.",
+                nameof(node)
+            );
     }
 
     /// <summary>Compares the settled pressure.</summary>

@@ -208,13 +208,13 @@ public sealed class VoltageDropTest
     {
         VoltageDropStep step =
             Steps.FirstOrDefault(s => s.Place == place)
-            ?? throw new ArgumentException(
+            ?? throw new RefusedArgumentException(
                 $"Must be one of: {string.Join(", ", Steps.Select(s => s.Place))}; it was '{place}'.",
                 nameof(place)
             );
         return step.Ohms * step.Amperes != 0
             ? step
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"No drop is expected across '{place}', so that nothing can be compared.",
                 nameof(place)
             );

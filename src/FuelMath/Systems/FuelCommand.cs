@@ -34,7 +34,7 @@ public sealed class FuelCommand
     {
         if (Kind == FuelCommandKind.PulseWidths && PulseWidths.Length != stages)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"The command must give a pulse width for each of {stages} stages; it gives {PulseWidths.Length}.",
                 paramName
             );

@@ -25,14 +25,38 @@ public sealed class FuelSystem
     /// <param name="fuel">The fuel in the tank.</param>
     /// <param name="engine">The engine.</param>
     /// <param name="network">The fuel path, at rest and without conditions; a node of fixed pressure is a tank.</param>
-    /// <param name="stages">One stage, or primaries and then secondaries.</param>
-    /// <param name="staging">How two stages share the fuel; null with one stage.</param>
+    /// <param name="stages">
+    /// One stage, or primaries and then secondaries, which say when they join: <see cref="InjectorStage.WithStaging"/>.
+    /// </param>
     /// <param name="power">The circuits that feed pumps and injectors.</param>
     /// <param name="limits">What findings are held against.</param>
     /// <param name="source">Where the description comes from.</param>
-    /// <exception cref="ArgumentNullException">An argument other than <paramref name="staging"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The pieces do not fit together; the message says which.</exception>
     public FuelSystem(
+        string name,
+        Fuel fuel,
+        Engine engine,
+        Network network,
+        IEnumerable<InjectorStage> stages,
+        PowerSupply power,
+        Limits limits,
+        DataSource source
+    )
+        : this(
+            name,
+            fuel,
+            engine,
+            network,
+            stages = [.. stages ?? throw new ArgumentNullException(nameof(stages))],
+            stages.FirstOrDefault(s => s?.Staging is not null)?.Staging,
+            power,
+            limits,
+            source
+        ) { }
+
+    /// <summary>With the staging beside the stages, as documents have it.</summary>
+    internal FuelSystem(
         string name,
         Fuel fuel,
         Engine engine,
@@ -196,7 +220,7 @@ public sealed class FuelSystem
                 Limits,
                 Source
             )
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must be one of: {string.Join(", ", Stages.Select(s => s.Name))}; it was '{stage}'.",
                 nameof(stage)
             );
@@ -230,7 +254,7 @@ public sealed class FuelSystem
         string[] pumps = [.. Network.Lines.Where(l => l.Part is Pump or StoppedPump).Select(l => l.Name)];
         if (Power.Feeds.FirstOrDefault(f => !pumps.Contains(f.Line)) is { } stray)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"The supply feeds a pump '{stray.Line}' by itself, which is none of: {string.Join(", ", pumps)}.",
                 "power"
             );
@@ -241,7 +265,7 @@ public sealed class FuelSystem
     {
         if (Stages.Length is < 1 or > 2)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be one stage, or primaries and secondaries; {Stages.Length} stages given.",
                 "stages"
             );
@@ -249,7 +273,7 @@ public sealed class FuelSystem
 
         if (Stages.Length == 2 != Staging is not null)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Two stages need a rule by which they share the fuel, and one has none; {Stages.Length} given, {(Staging is null ? "without" : "with")} one.",
                 "staging"
             );
@@ -257,7 +281,10 @@ public sealed class FuelSystem
 
         if (Stages.Length == 2 && Stages[0].Name == Stages[1].Name)
         {
-            throw new ArgumentException($"Stage names must be unique; '{Stages[0].Name}' is there twice.", "stages");
+            throw new RefusedArgumentException(
+                $"Stage names must be unique; '{Stages[0].Name}' is there twice.",
+                "stages"
+            );
         }
 
         var nodes = Network.Nodes.Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
@@ -267,7 +294,7 @@ public sealed class FuelSystem
             {
                 if (!nodes.Contains(seat.Node))
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         $"Stage '{stage.Name}' has an injector at node '{seat.Node}', which is not among: {string.Join(", ", nodes)}.",
                         "stages"
                     );
@@ -275,7 +302,7 @@ public sealed class FuelSystem
 
                 if (seat.Chamber > Engine.Chambers)
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         $"Stage '{stage.Name}' feeds chamber {seat.Chamber}; the engine has {Engine.Chambers}.",
                         "stages"
                     );
@@ -287,7 +314,7 @@ public sealed class FuelSystem
                 int fed = stage.Seats.Count(s => s.Chamber == chamber);
                 if (fed == 0 || fed != stage.Seats.Length / Engine.Chambers)
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         $"Stage '{stage.Name}' must feed all {Engine.Chambers} chambers alike; chamber {chamber} has {fed} of {stage.Seats.Length} injectors.",
                         "stages"
                     );

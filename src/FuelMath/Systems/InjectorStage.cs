@@ -31,7 +31,10 @@ public sealed class InjectorStage
         Seats = [.. Lists.NoNulls(seats)];
         if (Seats.IsEmpty)
         {
-            throw new ArgumentException($"Stage '{name}' needs at least one injector; none given.", nameof(seats));
+            throw new RefusedArgumentException(
+                $"Stage '{name}' needs at least one injector; none given.",
+                nameof(seats)
+            );
         }
     }
 
@@ -49,6 +52,9 @@ public sealed class InjectorStage
 
     /// <summary>The injectors in their places.</summary>
     public ImmutableArray<InjectorSeat> Seats { get; }
+
+    /// <summary>When it joins the stage before it; null for primaries.</summary>
+    public StagingRule? Staging { get; private init; }
 
     /// <summary>The pressure that its injectors spray against, counted from ambient, Pa.</summary>
     internal double DischargeGaugeSi(OperatingPoint point) =>
@@ -70,11 +76,21 @@ public sealed class InjectorStage
     /// <exception cref="ArgumentOutOfRangeException">The number of groups does not divide the number of seats.</exception>
     public InjectorStage WithFiringGroups(int groups) =>
         Guard.InRange(groups, 1, Seats.Length) is var count && Seats.Length % count == 0
-            ? new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = groups }
-            : throw new ArgumentOutOfRangeException(
-                nameof(groups),
+            ? new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = groups, Staging = Staging }
+            : throw Guard.Outside(
+                groups,
                 $"Must divide the {Seats.Length} seats of stage '{Name}' into equal groups; it was {groups}."
             );
+
+    /// <summary>The same stage as secondaries: when they join the primaries.</summary>
+    /// <param name="staging">How the two share the fuel.</param>
+    /// <returns>A new stage.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="staging"/> is null.</exception>
+    public InjectorStage WithStaging(StagingRule staging)
+    {
+        ArgumentNullException.ThrowIfNull(staging);
+        return new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = FiringGroups, Staging = staging };
+    }
 
     /// <summary>The same stage with other injectors fitted; the belief stays.</summary>
     /// <param name="injectors">One for each seat, in the order of <see cref="Seats"/>.</param>
@@ -94,8 +110,9 @@ public sealed class InjectorStage
             )
             {
                 FiringGroups = FiringGroups,
+                Staging = Staging,
             }
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Stage '{Name}' has {Seats.Length} seats; {fitted.Length} injectors given.",
                 nameof(injectors)
             );

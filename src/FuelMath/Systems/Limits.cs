@@ -10,7 +10,7 @@ namespace FuelMath;
 /// </remarks>
 public sealed class Limits
 {
-    /// <summary>Creates limits.</summary>
+    /// <summary>Creates limits. Internal: <see cref="With"/> is the way in, so that one limit more does not break a caller.</summary>
     /// <param name="dutyCycle">Largest duty cycle of an injector; 10 % to 100 %.</param>
     /// <param name="pumpReserve">Least bypassed flow as a share of the flow drawn by the engine; 0 % to 1000 %.</param>
     /// <param name="pressureDeviation">Largest relative deviation of injector differential pressure from the controller's belief.</param>
@@ -22,7 +22,7 @@ public sealed class Limits
     /// <param name="source">Where the limits come from.</param>
     /// <exception cref="ArgumentOutOfRangeException">A limit is out of its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
-    public Limits(
+    internal Limits(
         Ratio dutyCycle,
         Ratio pumpReserve,
         Ratio pressureDeviation,
@@ -117,7 +117,7 @@ public sealed class Limits
         ArgumentNullException.ThrowIfNull(own);
         if (Own.Any(o => o.Kind == own.Kind))
         {
-            throw new ArgumentException($"Must set each limit once; {own.Kind} is set already.", nameof(own));
+            throw new RefusedArgumentException($"Must set each limit once; {own.Kind} is set already.", nameof(own));
         }
 
         Ratio Share(LimitKind kind, Ratio now) => own.Kind == kind ? (Ratio)own.Value : now;
@@ -153,7 +153,7 @@ public sealed class Limits
             LimitKind.FeedVelocity => FeedVelocity,
             LimitKind.SuctionVelocity => SuctionVelocity,
             LimitKind.VaporMargin => VaporMarginDifference,
-            _ => throw new ArgumentOutOfRangeException(nameof(kind), $"Must be one of the choices; it was {kind}."),
+            _ => throw Guard.Outside(kind, $"Must be one of the choices; it was {kind}."),
         };
 
     /// <inheritdoc />

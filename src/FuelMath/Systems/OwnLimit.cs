@@ -29,7 +29,7 @@ public sealed class OwnLimit
         Value =
             value.GetType() == wanted
                 ? value
-                : throw new ArgumentException(
+                : throw new RefusedArgumentException(
                     $"The limit {kind} must be of the kind {wanted.Name}; it was {value.GetType().Name}.",
                     nameof(value)
                 );

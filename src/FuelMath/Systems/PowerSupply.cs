@@ -31,7 +31,7 @@ public sealed class PowerSupply
         InjectorLoad = Load(injectorLoad);
         if (pumpLoad == injectorLoad)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be another load than that of the pumps; it was '{injectorLoad}'.",
                 nameof(injectorLoad)
             );
@@ -104,12 +104,12 @@ public sealed class PowerSupply
         {
             if (!lines.Add(feed.Line))
             {
-                throw new ArgumentException($"Pump '{feed.Line}' is fed twice.", nameof(feeds));
+                throw new RefusedArgumentException($"Pump '{feed.Line}' is fed twice.", nameof(feeds));
             }
 
             if ((Mesh is null) != (feed.Load is null))
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Pump '{feed.Line}' must be fed by {(Mesh is null ? "a circuit: there is no mesh" : "a load of the mesh")}.",
                     nameof(feeds)
                 );
@@ -117,7 +117,7 @@ public sealed class PowerSupply
 
             if (feed.Load is not null && !loads.Add(Load(feed.Load, nameof(feeds))))
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     $"Pump '{feed.Line}' must have a load of its own; '{feed.Load}' is taken.",
                     nameof(feeds)
                 );

@@ -208,7 +208,7 @@ internal sealed class PumpReserve
         double worst = 0;
         foreach (Line line in system.Network.Lines)
         {
-            if (line.Part is ReducingRegulator { FullyOpen: { } open })
+            if (line.Part is ReducingRegulator { Mechanics.FullyOpen: { } open })
             {
                 double share = flow / open.Flow.InSi();
                 worst = Math.Max(worst, open.PressureLoss.InSi() * share * share);

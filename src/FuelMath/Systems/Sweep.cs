@@ -74,7 +74,7 @@ public sealed class Sweep
         Manifolds = [.. manifolds];
         if (Speeds.IsEmpty || Manifolds.IsEmpty)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"A sweep needs speeds and manifold pressures; {Speeds.Length} and {Manifolds.Length} given.",
                 Speeds.IsEmpty ? nameof(speeds) : nameof(manifolds)
             );
@@ -120,12 +120,13 @@ public sealed class Sweep
         long count = (long)Speeds.Length * Manifolds.Length;
         if (count > MostPoints)
         {
-            throw new ArgumentOutOfRangeException(
-                ofManifolds,
+            throw Guard.Outside(
+                count,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A sweep must have at most {MostPoints} points; {Speeds.Length} speeds by {Manifolds.Length} manifold pressures are {count}."
-                )
+                ),
+                ofManifolds
             );
         }
 

@@ -15,14 +15,14 @@ internal sealed class SystemLayout
         this.network = network;
         if (WhyNot() is { } why)
         {
-            throw new ArgumentException(why, nameof(network));
+            throw new RefusedArgumentException(why, nameof(network));
         }
 
         ahead = Ahead(network.Nodes, network.Lines);
         LiftPumps = LiftPumpSearch.In(network.Nodes, network.Lines);
         if (LiftPumps.FirstOrDefault(t => t.Lifts.IsEmpty).Tank is { } lacking)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Surge tank '{lacking.Name}' needs a lift pump: one that leads to it and does not draw from it.",
                 nameof(network)
             );

@@ -58,7 +58,7 @@ public sealed class SystemMonteCarlo
         Inputs = [.. Lists.NoNulls(inputs)];
         if (Inputs.IsEmpty)
         {
-            throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+            throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
         }
 
         Guard.InRange(trials, 100, 10_000_000);
@@ -157,7 +157,7 @@ public sealed class SystemMonteCarlo
             }
         }
 
-        throw new ArgumentException(
+        throw new RefusedArgumentException(
             $"Must be one of: {string.Join(", ", System.Stages.Select(s => s.Name))}; it was '{stage}'.",
             nameof(stage)
         );

@@ -83,6 +83,11 @@ internal sealed class SystemPath
             .. system.Limits.Own.Select(o =>
                 $"Limit {o.Kind} of the owner's, {Guard.Show(o.Value, o.Value.Unit)} in place of {Guard.Show(system.Limits.Standing!.ValueOf(o.Kind), o.Value.Unit)}: {o.Reason}."
             ),
+            .. system
+                .Network.Lines.Select(l => l.Part)
+                .OfType<IRegulator>()
+                .Where(r => r.EstimateBasis is not null)
+                .Select(r => $"A regulator is an estimate: {r.EstimateBasis}."),
         ];
     }
 

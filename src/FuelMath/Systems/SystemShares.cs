@@ -52,7 +52,7 @@ public sealed class SystemShares
         Inputs = [.. Lists.NoNulls(inputs)];
         if (Inputs.IsEmpty)
         {
-            throw new ArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+            throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
         }
 
         (System, BestEstimate) = (system, system.Solve(point));
@@ -129,7 +129,7 @@ public sealed class SystemShares
             }
         }
 
-        throw new ArgumentException(
+        throw new RefusedArgumentException(
             $"Must be one of: {string.Join(", ", System.Stages.Select(s => s.Name))}; it was '{stage}'.",
             nameof(stage)
         );

@@ -162,7 +162,7 @@ public sealed partial class Grid
     {
         if (values.GetLength(0) != rows || values.GetLength(1) != columns)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{name}: must have {rows} x {columns} values; it has {values.GetLength(0)} x {values.GetLength(1)}."
@@ -177,7 +177,7 @@ public sealed partial class Grid
             {
                 if (!(Math.Abs(values[i, j]) <= Guard.Largest))
                 {
-                    throw new ArgumentException(
+                    throw new RefusedArgumentException(
                         string.Create(
                             CultureInfo.InvariantCulture,
                             $"{name}: the values must be {Guard.Allowed(values[i, j])}; at row {i}, column {j} it was {values[i, j]}."

@@ -12,12 +12,13 @@ internal static class TableChecks
     ) =>
         outside is OutsideRange.Refuse or OutsideRange.HoldEnds or OutsideRange.Extend
             ? outside
-            : throw new ArgumentOutOfRangeException(
-                paramName,
+            : throw Guard.Outside(
+                (int)outside,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must be Refuse, HoldEnds or Extend; it was {(int)outside}."
-                )
+                ),
+                paramName
             );
 
     /// <summary>Whether points pass all checks of a curve, so that no message is needed.</summary>
@@ -55,7 +56,7 @@ internal static class TableChecks
     {
         if (places != values)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{name}: must have as many values as places, {places}; it has {values}."
@@ -72,7 +73,7 @@ internal static class TableChecks
         {
             if (!pieces[i].IsFinite)
             {
-                throw new ArgumentException(
+                throw new RefusedArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{name}: the slopes must be finite; near index {Math.Max(0, i - 1)} they are not."

@@ -41,7 +41,7 @@ public sealed class TankLiquid
             ) / density;
         if (!(oxygen <= fuel.Composition.OxygenFraction + OxygenSlack))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must not bring more oxygen than the fuel holds; '{fuel.Name}' holds "
                     + $"{Show(fuel.Composition.OxygenFraction)} by mass, and so much ethanol and water bring {Show(oxygen)}.",
                 nameof(ethanolContent)

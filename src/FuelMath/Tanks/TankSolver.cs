@@ -73,7 +73,7 @@ internal static class TankSolver
         double final = Guard.InRange(finalVolume, finalVolume.InSi(), tank.HeldSi, tank.CapacitySi, SiUnits.Volume);
         if (first.Ethanol == second.Ethanol)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must differ in ethanol content from '{first}'; both have {Show(first.Ethanol, target)}.",
                 nameof(second)
             );
@@ -115,7 +115,7 @@ internal static class TankSolver
                 : 0;
         if (!(solved >= -1e-6 * most && solved <= most * (1 + 1e-6)))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must differ more in ethanol content from '{first}': at {Show(first.Ethanol, target)} and "
                     + $"{Show(second.Ethanol, target)} no share of the two is told from another.",
                 nameof(second)

@@ -122,8 +122,8 @@ public sealed class QuantityKind<T>
         double si = toSi(value);
         return double.IsFinite(si)
             ? si
-            : throw new ArgumentOutOfRangeException(
-                nameof(value),
+            : throw Guard.Outside(
+                value,
                 string.Create(CultureInfo.InvariantCulture, $"A {Name} must be finite; it was {si}.")
             );
     }
@@ -132,7 +132,7 @@ public sealed class QuantityKind<T>
     {
         ArgumentNullException.ThrowIfNull(unit);
         return kind.Find(unit)
-            ?? throw new ArgumentException(
+            ?? throw new RefusedArgumentException(
                 $"Must be a unit of {Name} ({kind.Allowed}); it was {Echo.Quote(unit)}.",
                 nameof(unit)
             );

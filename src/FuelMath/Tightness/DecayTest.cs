@@ -45,7 +45,7 @@ public sealed class DecayTest
         double seconds = after.Seconds - before.Seconds;
         if (!(seconds > 0))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be later than the first reading, at {Guard.Show(before.Time, before.Time.Unit)}; it was at {Guard.Show(after.Time, after.Time.Unit)}.",
                 nameof(after)
             );
@@ -53,7 +53,7 @@ public sealed class DecayTest
 
         if (Math.Abs(before.Kelvins - volume.Kelvins) > 1e-6 * volume.Kelvins)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be taken at the temperature that the volume is described at, {Guard.Show(volume.Temperature, before.Temperature.Unit)}; it was {Guard.Show(before.Temperature, before.Temperature.Unit)}.",
                 nameof(before)
             );

@@ -22,7 +22,7 @@ public static class EnclosedVolume
         {
             Line line =
                 network.Lines.FirstOrDefault(l => l.Name == name && l.Part.VolumeSi is not null)
-                ?? throw new ArgumentException(
+                ?? throw new RefusedArgumentException(
                     $"Must be one of: {string.Join(", ", network.Lines.Where(l => l.Part.VolumeSi is not null).Select(l => l.Name))}; it was '{name}'.",
                     nameof(hoses)
                 );

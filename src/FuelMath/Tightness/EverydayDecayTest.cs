@@ -26,17 +26,12 @@ public sealed class EverydayDecayTest
 
     /// <summary>Evaluates two readings of a line that was bled as well as possible.</summary>
     /// <param name="fuel">The fuel; its bulk modulus must be known.</param>
-    /// <param name="fuelVolume">
-    /// Enclosed volume of fuel, for hoses from <see cref="VolumeOf"/>; greater than zero.
-    /// </param>
-    /// <param name="before">The first gauge reading.</param>
-    /// <param name="after">The second gauge reading.</param>
-    /// <param name="time">The time between them; greater than zero.</param>
+    /// <param name="fuelVolume">Volume of fuel shut in, as <see cref="VolumeOf"/> gives it for hoses; greater than zero.</param>
+    /// <param name="before">The first reading: time, gauge, temperature of the fuel.</param>
+    /// <param name="after">The second reading, later.</param>
     /// <param name="gaugeStepDifference">The smallest step of the gauge; not negative.</param>
-    /// <param name="temperatureBefore">Temperature of the fuel at the first reading.</param>
-    /// <param name="temperatureAfter">Temperature of the fuel at the second reading.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
-    /// <exception cref="ArgumentException">The time is not greater than zero.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The second reading is not later than the first.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Bulk modulus or density is not known at the temperature.</exception>
@@ -44,28 +39,27 @@ public sealed class EverydayDecayTest
     public EverydayDecayTest(
         Fuel fuel,
         Volume fuelVolume,
-        GaugePressure before,
-        GaugePressure after,
-        Duration time,
-        Pressure gaugeStepDifference,
-        Temperature temperatureBefore,
-        Temperature temperatureAfter
+        DecayReading before,
+        DecayReading after,
+        Pressure gaugeStepDifference
     )
     {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
         double volume = Guard.Positive(fuelVolume, fuelVolume.InSi());
         Volume gas = SiUnits.Volume(GasShare * volume);
         Test = new(
             new ClosedVolume(
                 fuel,
-                temperatureBefore,
+                before.Temperature,
                 fuelVolume,
                 SiUnits.Compressibility(Swelling),
                 CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion),
                 gas,
                 AbsolutePressure.StandardAtmosphere
             ),
-            new DecayReading(Duration.Zero, before, temperatureBefore),
-            new DecayReading(time, after, temperatureAfter),
+            before,
+            after,
             new DecayUncertainty(
                 DecayUncertainty.DifferenceOfResolution(gaugeStepDifference),
                 temperature: TemperatureDelta.FromKelvins(0.3),

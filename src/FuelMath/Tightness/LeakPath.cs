@@ -88,10 +88,7 @@ public sealed class LeakPath
         ArgumentNullException.ThrowIfNull(volume);
         if (!(after.Si < before.Si))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(after),
-                $"Must be below {before}, the pressure before; it was {after}."
-            );
+            throw Guard.Outside(after, $"Must be below {before}, the pressure before; it was {after}.");
         }
 
         GaugePressure floor = volume.Floor;
@@ -122,10 +119,7 @@ public sealed class LeakPath
         double floor = volume.Floor.Si;
         if (!(before.Si > floor))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(before),
-                $"Must be above {volume.Floor}, where the pressure stops; it was {before}."
-            );
+            throw Guard.Outside(before, $"Must be above {volume.Floor}, where the pressure stops; it was {before}.");
         }
 
         double first = before.Si + volume.Outside;

@@ -165,7 +165,7 @@ public sealed class LeakSuspects
     {
         if (All.All(s => s.Kind != isolated))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must be one of: {string.Join(", ", All.Select(s => s.Kind).Distinct())}; it was {isolated}.",
                 nameof(isolated)
             );
@@ -182,7 +182,7 @@ public sealed class LeakSuspects
         };
         if (left.IsEmpty || (outcome == IsolationOutcome.FallsMoreSlowly && IsOneKind))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Nothing but {isolated} was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
                 nameof(outcome)
             );

@@ -198,7 +198,10 @@ public sealed class AdditiveLayout
     private static int Find(ImmutableArray<string> names, string name, string paramName) =>
         names.IndexOf(name) is >= 0 and var index
             ? index
-            : throw new ArgumentException($"Must be one of {string.Join(", ", names)}; it was '{name}'.", paramName);
+            : throw new RefusedArgumentException(
+                $"Must be one of {string.Join(", ", names)}; it was '{name}'.",
+                paramName
+            );
 
     /// <summary>The sum of squares about the mean of each row, or of each column.</summary>
     private static double About(ImmutableArray<string> of, double[] values) =>

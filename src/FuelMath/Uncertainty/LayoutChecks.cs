@@ -39,7 +39,7 @@ internal static class LayoutChecks
         if (apart.Length > 0)
         {
             string[] apartColumns = [.. columns.Where(c => !joinedColumns.Contains(c)).Distinct()];
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Rows and columns must hang together through shared readings, else their effects can't be told apart; "
                     + $"{Names(apart)} in {Names(apartColumns)} share nothing with {Names(joinedRows)} in {Names(joinedColumns)}.",
                 nameof(columns)
@@ -53,7 +53,7 @@ internal static class LayoutChecks
     {
         if (count != expected)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(CultureInfo.InvariantCulture, $"Must be as many as rows, {expected}; {count} given."),
                 paramName
             );

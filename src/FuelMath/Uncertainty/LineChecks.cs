@@ -43,7 +43,7 @@ internal static class LineChecks
             && double.IsFinite(fit.RSquared);
         if (!isSound)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 "Readings and weights must be of such sizes that the line, its scatter and their squares are numbers.",
                 paramName
             );
@@ -62,7 +62,7 @@ internal static class LineChecks
     {
         if (count != expected)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(CultureInfo.InvariantCulture, $"Must be as many as x, {expected}; {count} given."),
                 paramName
             );
@@ -74,7 +74,7 @@ internal static class LineChecks
         double at = origin ? 0 : x[0];
         if (!x.ContainsAnyExcept(at))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Abscissas must not all be the same, because many lines pass there; all were {at}."

@@ -21,7 +21,7 @@ public sealed class Sample
         double[] all = [.. values];
         if (all.Length < 2)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 FormattableString.Invariant($"A scatter needs 2 or more readings; {all.Length} given."),
                 nameof(values)
             );

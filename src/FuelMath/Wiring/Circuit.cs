@@ -132,6 +132,6 @@ public sealed class Circuit
         ImmutableArray<Conductor> all = [.. conductors];
         return all.All(c => c is not null)
             ? all
-            : throw new ArgumentException("Must not contain a null conductor.", paramName);
+            : throw new RefusedArgumentException("Must not contain a null conductor.", paramName);
     }
 }

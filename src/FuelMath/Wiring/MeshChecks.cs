@@ -60,7 +60,7 @@ internal static class MeshChecks
             }
         }
 
-        throw new ArgumentException(
+        throw new RefusedArgumentException(
             $"Must be one of: {string.Join(", ", all.Select(nameOf))}; it was '{name}'.",
             paramName
         );
@@ -111,7 +111,7 @@ internal static class MeshChecks
     {
         if (bad)
         {
-            throw new ArgumentException(message, paramName);
+            throw new RefusedArgumentException(message, paramName);
         }
     }
 

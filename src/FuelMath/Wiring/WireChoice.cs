@@ -62,7 +62,7 @@ public sealed class WireChoice
         WireSize[] list = [.. sizes];
         if (list.Length == 0 || list.Any(s => s is null))
         {
-            throw new ArgumentException("Must hold at least one size, and no null.", nameof(sizes));
+            throw new RefusedArgumentException("Must hold at least one size, and no null.", nameof(sizes));
         }
 
         Guard.Positive(supply, supply.InSi());

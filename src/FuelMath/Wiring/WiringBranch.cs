@@ -31,7 +31,7 @@ public sealed class WiringBranch
         Conductors = [.. conductors];
         if (Conductors.Any(c => c is null))
         {
-            throw new ArgumentException("Must not contain a null conductor.", nameof(conductors));
+            throw new RefusedArgumentException("Must not contain a null conductor.", nameof(conductors));
         }
 
         Contacts = contacts;
@@ -84,5 +84,5 @@ public sealed class WiringBranch
     internal static string Apart(string first, string second, string paramName) =>
         Guard.Name(second, paramName) != first
             ? second
-            : throw new ArgumentException($"Must be another node than '{first}'.", paramName);
+            : throw new RefusedArgumentException($"Must be another node than '{first}'.", paramName);
 }

@@ -118,7 +118,7 @@ public sealed class WiringState
         int i = Source(alternator);
         return Mesh.Sources[i].Kind == WiringSourceKind.Alternator
             ? states[i]
-            : throw new ArgumentException($"Must be an alternator; '{alternator}' is none.", nameof(alternator));
+            : throw new RefusedArgumentException($"Must be an alternator; '{alternator}' is none.", nameof(alternator));
     }
 
     /// <summary>The voltage between a load's terminals.</summary>

@@ -210,16 +210,7 @@ public sealed class WholeSystemTests
     private static Network WithReference(RegulatorReference reference)
     {
         BypassRegulator old = (BypassRegulator)Car.Network.Lines.Single(l => l.Part is BypassRegulator).Part;
-        BypassRegulator other = new(
-            "other",
-            old.SetPoint,
-            old.SecondReading,
-            old.Diaphragm,
-            old.Seat,
-            old.FullyOpen,
-            reference,
-            old.Source
-        );
+        BypassRegulator other = new("other", old.SetPoint, old.SecondReading, old.Mechanics, reference, old.Source);
         return new(
             Car.Network.Nodes,
             Car.Network.Lines.Select(l => l.Part is not BypassRegulator ? l : new Line(l.Name, l.From, l.To, other))

@@ -201,9 +201,11 @@ public static class Characteristics
             "regulator",
             new(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(80)),
             new(Pressure.FromBars(3.1), VolumeFlow.FromLitersPerHour(240)),
-            Area.FromSquareMillimeters(900),
-            Area.FromSquareMillimeters(30),
-            new(Pressure.FromPascals(lossAtFlow), VolumeFlow.FromCubicMetersPerSecond(flow), Density),
+            new RegulatorMechanics(
+                Area.FromSquareMillimeters(900),
+                Area.FromSquareMillimeters(30),
+                new(Pressure.FromPascals(lossAtFlow), VolumeFlow.FromCubicMetersPerSecond(flow), Density)
+            ),
             RegulatorReference.Manifold,
             Source
         );

@@ -195,9 +195,11 @@ public sealed class NetworkConditionsTests
             "regulator",
             new RegulatorReading(Pressure.FromBars(3), Make.LitersPerHour(50)),
             new RegulatorReading(Pressure.FromBars(3.1), Make.LitersPerHour(250)),
-            Area.FromSquareCentimeters(8),
-            Area.FromSquareCentimeters(0.4),
-            new RegulatorRestriction(Pressure.FromBars(0.3), Make.LitersPerHour(300), Petrol.Density),
+            new RegulatorMechanics(
+                Area.FromSquareCentimeters(8),
+                Area.FromSquareCentimeters(0.4),
+                new RegulatorRestriction(Pressure.FromBars(0.3), Make.LitersPerHour(300), Petrol.Density)
+            ),
             reference,
             Source
         );

@@ -126,7 +126,15 @@ public sealed class BypassRegulatorRefusalTests
             RegulatorReading setPoint,
             RegulatorRestriction open,
             RegulatorReference reference
-        ) => new(name, setPoint, Reading(3.1, 180), diaphragm, seat, open, reference, Setting.Source);
+        ) =>
+            new(
+                name,
+                setPoint,
+                Reading(3.1, 180),
+                new RegulatorMechanics(diaphragm, seat, open),
+                reference,
+                Setting.Source
+            );
 
         Words.Refused<ArgumentException>(
             "name",
@@ -156,9 +164,7 @@ public sealed class BypassRegulatorRefusalTests
                     "r",
                     Reading(3, 80),
                     Reading(3.1, 180),
-                    diaphragm,
-                    seat,
-                    Open,
+                    new RegulatorMechanics(diaphragm, seat, Open),
                     RegulatorReference.Ambient,
                     null!
                 )
@@ -175,9 +181,7 @@ public sealed class BypassRegulatorRefusalTests
             "trainer",
             first,
             second,
-            Area.FromSquareCentimeters(8),
-            Area.FromSquareCentimeters(0.4),
-            Open,
+            new RegulatorMechanics(Area.FromSquareCentimeters(8), Area.FromSquareCentimeters(0.4), Open),
             RegulatorReference.Manifold,
             Setting.Source
         );
@@ -193,9 +197,7 @@ public sealed class BypassRegulatorRefusalTests
             "trainer",
             Reading(bar, litersPerHour),
             Reading(bar + riseOver300, litersPerHour + 300),
-            Area.FromSquareCentimeters(diaphragm),
-            Area.FromSquareCentimeters(seat),
-            Open,
+            new RegulatorMechanics(Area.FromSquareCentimeters(diaphragm), Area.FromSquareCentimeters(seat), Open),
             RegulatorReference.Manifold,
             Setting.Source
         );

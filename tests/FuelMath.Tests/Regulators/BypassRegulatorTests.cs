@@ -78,8 +78,8 @@ public sealed class BypassRegulatorTests
     public void OpeningPressure_ForcesOnTheDiaphragm_Cancel(Setting setting, Around around)
     {
         BypassRegulator regulator = setting.ToRegulator();
-        double diaphragm = regulator.Diaphragm.SquareMeters;
-        double seat = regulator.Seat.SquareMeters;
+        double diaphragm = regulator.Mechanics.Diaphragm.SquareMeters;
+        double seat = regulator.Mechanics.Seat.SquareMeters;
         double rail = regulator.OpeningPressure(around.ReferencePressure, around.ReturnPressure).AboveAmbient.Pascals;
 
         double spring = regulator.OpeningDifferentialPressure.Pascals * (diaphragm - seat);
@@ -146,9 +146,11 @@ public sealed class BypassRegulatorTests
             "other",
             InOther(metric.SetPoint),
             InOther(metric.SecondReading),
-            metric.Diaphragm.ToUnit(AreaUnit.SquareInch),
-            metric.Seat.ToUnit(AreaUnit.SquareInch),
-            metric.FullyOpen,
+            new RegulatorMechanics(
+                metric.Mechanics.Diaphragm.ToUnit(AreaUnit.SquareInch),
+                metric.Mechanics.Seat.ToUnit(AreaUnit.SquareInch),
+                metric.Mechanics.FullyOpen
+            ),
             metric.Reference,
             metric.Source
         );
@@ -214,9 +216,7 @@ public sealed class BypassRegulatorTests
             "trainer",
             Reading(bar, litersPerHour),
             Reading(bar + riseOver300, litersPerHour + 300),
-            Area.FromSquareCentimeters(diaphragm),
-            Area.FromSquareCentimeters(seat),
-            Open,
+            new RegulatorMechanics(Area.FromSquareCentimeters(diaphragm), Area.FromSquareCentimeters(seat), Open),
             RegulatorReference.Manifold,
             Setting.Source
         );

@@ -243,9 +243,11 @@ public sealed class ReducingRegulatorTests
             "reducing",
             first,
             second,
-            Area.FromSquareCentimeters(8),
-            Area.FromSquareCentimeters(0.4),
-            new RegulatorRestriction(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol),
+            new RegulatorMechanics(
+                Area.FromSquareCentimeters(8),
+                Area.FromSquareCentimeters(0.4),
+                new RegulatorRestriction(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol)
+            ),
             RegulatorReference.Manifold,
             Setting.Source
         );

@@ -17,12 +17,14 @@ public sealed record Setting(double Bar, double LitersPerHour, double SlopePer10
                 Pressure.FromBars(Bar + SlopePer100),
                 VolumeFlow.FromLitersPerHour(LitersPerHour + 100)
             ),
-            Area.FromSquareCentimeters(Diaphragm),
-            Area.FromSquareCentimeters(Diaphragm * Seat),
-            new RegulatorRestriction(
-                Pressure.FromBars(0.3),
-                VolumeFlow.FromLitersPerHour(LitersPerHour + 100),
-                Density.FromKilogramsPerCubicMeter(745)
+            new RegulatorMechanics(
+                Area.FromSquareCentimeters(Diaphragm),
+                Area.FromSquareCentimeters(Diaphragm * Seat),
+                new RegulatorRestriction(
+                    Pressure.FromBars(0.3),
+                    VolumeFlow.FromLitersPerHour(LitersPerHour + 100),
+                    Density.FromKilogramsPerCubicMeter(745)
+                )
             ),
             RegulatorReference.Manifold,
             Source

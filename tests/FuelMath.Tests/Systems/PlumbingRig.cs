@@ -75,9 +75,11 @@ internal static class PlumbingRig
             "reducing",
             new(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(10), Bar(5.5)),
             new(Pressure.FromBars(2.9), VolumeFlow.FromLitersPerHour(110), Bar(5.5)),
-            Area.FromSquareMillimeters(700),
-            Area.FromSquareMillimeters(20),
-            new(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(150), Petrol),
+            new RegulatorMechanics(
+                Area.FromSquareMillimeters(700),
+                Area.FromSquareMillimeters(20),
+                new(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(150), Petrol)
+            ),
             reference,
             Workshop.Invented
         );

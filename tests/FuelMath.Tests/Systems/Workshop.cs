@@ -144,12 +144,14 @@ internal static class Workshop
             "regulator",
             new RegulatorReading(Pressure.FromBars(setBars), VolumeFlow.FromLitersPerHour(60)),
             new RegulatorReading(Pressure.FromBars(setBars + 0.06), VolumeFlow.FromLitersPerHour(180)),
-            Area.FromSquareMillimeters(700),
-            Area.FromSquareMillimeters(20),
-            new RegulatorRestriction(
-                Pressure.FromKilopascals(30),
-                VolumeFlow.FromLitersPerHour(250),
-                Density.FromKilogramsPerCubicMeter(745)
+            new RegulatorMechanics(
+                Area.FromSquareMillimeters(700),
+                Area.FromSquareMillimeters(20),
+                new RegulatorRestriction(
+                    Pressure.FromKilopascals(30),
+                    VolumeFlow.FromLitersPerHour(250),
+                    Density.FromKilogramsPerCubicMeter(745)
+                )
             ),
             reference,
             Invented

@@ -51,12 +51,9 @@ public sealed class EverydayDecayTestTests
             _ = new EverydayDecayTest(
                 StandardFuels.PumpGasoline,
                 Volume.FromCubicCentimeters(450),
-                Bar(4),
-                Bar(3),
-                Duration.Zero,
-                Pressure.FromBars(0.05),
-                Twenty,
-                Twenty
+                new DecayReading(Duration.Zero, Bar(4), Twenty),
+                new DecayReading(Duration.Zero, Bar(3), Twenty),
+                Pressure.FromBars(0.05)
             )
         );
 
@@ -69,12 +66,9 @@ public sealed class EverydayDecayTestTests
                 _ = new EverydayDecayTest(
                     StandardFuels.PumpGasoline,
                     Volume.FromCubicCentimeters(0),
-                    Bar(4),
-                    Bar(3),
-                    Duration.FromMinutes(10),
-                    Pressure.FromBars(0.05),
-                    Twenty,
-                    Twenty
+                    new DecayReading(Duration.Zero, Bar(4), Twenty),
+                    new DecayReading(Duration.FromMinutes(10), Bar(3), Twenty),
+                    Pressure.FromBars(0.05)
                 )
         );
 
@@ -82,12 +76,9 @@ public sealed class EverydayDecayTestTests
         new(
             StandardFuels.PumpGasoline,
             Volume.FromCubicCentimeters(450),
-            Bar(before),
-            Bar(after),
-            Duration.FromMinutes(10),
-            Pressure.FromBars(0.05),
-            Twenty,
-            Temperature.FromDegreesCelsius(celsius)
+            new DecayReading(Duration.Zero, Bar(before), Twenty),
+            new DecayReading(Duration.FromMinutes(10), Bar(after), Temperature.FromDegreesCelsius(celsius)),
+            Pressure.FromBars(0.05)
         );
 
     private static GaugePressure Bar(double value) => new(Pressure.FromBars(value));
