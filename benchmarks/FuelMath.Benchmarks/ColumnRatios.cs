@@ -48,7 +48,7 @@ internal static class ColumnRatios
         return (plain * 1e9 / rows, vector * 1e9 / rows);
     }
 
-    private static double Time(Action action, int repeats)
+    internal static double Time(Action action, int repeats)
     {
         TimeSpan start = Environment.CpuUsage.TotalTime;
         for (int i = 0; i < repeats; i++)
@@ -60,7 +60,7 @@ internal static class ColumnRatios
     }
 
     /// <summary>An invented log, and each column with its plain loop.</summary>
-    private sealed class Log
+    internal sealed class Log
     {
         private readonly double[] width;
         private readonly double[] period;
