@@ -138,7 +138,7 @@ internal static class ObservedChecks
         }
     }
 
-    private static ArgumentException Wrong(
+    private static RefusedArgumentException Wrong(
         MixtureObservation observation,
         string what,
         string paramName = "observations"

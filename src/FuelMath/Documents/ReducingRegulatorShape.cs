@@ -30,7 +30,8 @@ internal static class ReducingRegulatorShape
                 .Says("Another reading at another flow, which gives the droop.");
             var diaphragm = o.Required("diaphragm", QuantityShapes.Area.Positive, r => r.Mechanics.Diaphragm)
                 .Says("Effective area of the diaphragm.");
-            var seat = o.Required("seat", QuantityShapes.Area.Positive, r => r.Mechanics.Seat).Says("Area of the seat.");
+            var seat = o.Required("seat", QuantityShapes.Area.Positive, r => r.Mechanics.Seat)
+                .Says("Area of the seat.");
             var fullyOpen = o.Required("fullyOpen", RegulatorPartShapes.Restriction, r => r.Mechanics.FullyOpen)
                 .Says("What it loses when open to its stop.");
             var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, r => r.Reference)

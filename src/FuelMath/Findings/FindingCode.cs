@@ -106,6 +106,9 @@ public enum FindingCode
     /// <summary>Loss coefficients are estimates.</summary>
     LossEstimated,
 
+    /// <summary>What is known of a regulator is in part an estimate.</summary>
+    RegulatorEstimated,
+
     /// <summary>The flow of a filter is beyond its tested range.</summary>
     FilterBeyondTest,
 
@@ -243,7 +246,4 @@ public enum FindingCode
 
     /// <summary>Whether water in the tank separates is not known.</summary>
     WaterSeparationNotKnown,
-
-    /// <summary>What is known of a regulator is in part an estimate.</summary>
-    RegulatorEstimated,
 }

@@ -6,10 +6,8 @@ namespace FuelMath.Formulas;
 
 /// <summary>Description of a formula: what it computes, its arguments with ranges and units, its sources and an example.</summary>
 /// <remarks>
-/// <para>
-/// <see cref="At{T}"/> reads the formula in any scalar and checks nothing but the count. <see cref="Calculate"/> is for
-/// numbers that come from people: it takes SI or customary units and refuses what lies outside a range.
-/// </para>
+/// <para><see cref="At{T}"/> reads the formula in any scalar and checks nothing but the count. <see cref="Calculate"/> is
+/// for numbers that come from people: it takes SI or customary units and refuses what lies outside a range.</para>
 /// <para>The formulas of this library are listed in <see cref="FormulaCatalogue"/>.</para>
 /// </remarks>
 public sealed class FormulaInfo
@@ -291,11 +289,11 @@ public sealed class FormulaInfo
     /// <inheritdoc />
     public override string ToString() => Name;
 
-    private static void NotEmpty<T>(ImmutableArray<T> items, [CallerArgumentExpression(nameof(items))] string name = "")
-    {
-        if (items.IsDefaultOrEmpty)
-        {
-            throw new RefusedArgumentException("Must have one or more; it has none.", name);
-        }
-    }
+    private static void NotEmpty<T>(
+        ImmutableArray<T> items,
+        [CallerArgumentExpression(nameof(items))] string name = ""
+    ) =>
+        _ = items.IsDefaultOrEmpty
+            ? throw new RefusedArgumentException("Must have one or more; it has none.", name)
+            : items;
 }

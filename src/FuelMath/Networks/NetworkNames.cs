@@ -54,13 +54,13 @@ internal sealed class NetworkNames
     private static Dictionary<string, int> Places(ImmutableArray<string> names) =>
         names.Index().ToDictionary(n => n.Item, n => n.Index, StringComparer.Ordinal);
 
-    private static ArgumentException Missing(string what, string name, IEnumerable<string> known) =>
+    private static RefusedArgumentException Missing(string what, string name, IEnumerable<string> known) =>
         new(
             $"There is no {what} '{name}'. Known: {string.Join(", ", known.Order(StringComparer.Ordinal))}.",
             nameof(name)
         );
 
-    private static ArgumentException Foreign(string name, string paramName) =>
+    private static RefusedArgumentException Foreign(string name, string paramName) =>
         new(
             name.Length == 0
                 ? "Must be a handle that a network found; it is an empty one."

@@ -69,12 +69,18 @@ public sealed class WiringLoad
     /// <param name="name">Its name; not blank.</param>
     /// <param name="positive">The node at its positive terminal.</param>
     /// <param name="negative">The node at its negative terminal; another one.</param>
-    /// <param name="power">Its power; not negative.</param>
+    /// <param name="power">Its power; from 0 to 1e15 W.</param>
     /// <returns>The load.</returns>
     /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The power is negative or not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The power is not from 0 to 1e15 W.</exception>
     public static WiringLoad ConstantPower(string name, string positive, string negative, Power power) =>
-        new(WiringLoadKind.ConstantPower, name, positive, negative, Guard.NotNegative(power, power.InSi()));
+        new(
+            WiringLoadKind.ConstantPower,
+            name,
+            positive,
+            negative,
+            Guard.InRange(power, power.InSi(), 0, SiUnits.MostWatts, SiUnits.Power)
+        );
 
     /// <summary>Gives the load's name.</summary>
     /// <returns>The name.</returns>

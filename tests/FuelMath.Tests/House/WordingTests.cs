@@ -6,11 +6,7 @@ namespace FuelMath.Tests.House;
 public sealed partial class WordingTests
 {
     /// <summary>Titles of works are quoted as they are; spellings that the lenient reader reads are data.</summary>
-    private static readonly string[] Quoting =
-    [
-        "docs/sources.md",
-        "src/FuelMath/Text/LenientUnitLists.cs",
-    ];
+    private static readonly string[] Quoting = ["docs/sources.md", "src/FuelMath/Text/LenientUnitLists.cs"];
 
     /// <summary>Pages that are generated from printed texts, which have no special signs.</summary>
     private static readonly string[] Generated = ["docs/formulas/", "docs/includes/", "docs/guide/every-property.md"];
