@@ -142,6 +142,22 @@ public sealed class SystemExamples
     }
 
     [Fact]
+    public void Banks()
+    {
+        FuelSystem system = Build();
+        OperatingPoint point = Cruise();
+
+        #region Banks
+        SystemState held = system.WithBanks([1, 1, 2, 2]).Solve(point);
+        BankResult second = held.Banks[1];
+        Console.WriteLine(second.Lambda); // what the sensor behind chambers 3 and 4 sees
+        Console.WriteLine(second.Correction); // what the controller's correction will show there
+        #endregion
+
+        Assert.Equal([3, 4], second.Chambers.AsEnumerable());
+    }
+
+    [Fact]
     public void VoltageDrop()
     {
         FuelSystem system = Build();

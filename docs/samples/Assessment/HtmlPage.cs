@@ -21,8 +21,12 @@ internal static class HtmlPage
         Verdicts(page, assessment);
         Findings(page, assessment);
         Sheet(page, sheet);
-        SheetTable table = sheet.Common[^1];
-        page.WriteLine("<h2>Operating points</h2>" + HtmlTable(table));
+        page.WriteLine("<h2>Operating points</h2>");
+        foreach (SheetTable table in sheet.Common.Where(IsOfPoints))
+        {
+            page.WriteLine(HtmlTable(table));
+        }
+
         Pictures.Write(page, assessment, measured);
         Appendix(page, system, points, measured, pulsed);
         page.WriteLine("<h2>Cautions</h2><ul>");
@@ -123,13 +127,16 @@ internal static class HtmlPage
         }
 
         page.WriteLine("<h3>Common to all</h3>");
-        foreach (SheetTable table in sheet.Common[..^1])
+        foreach (SheetTable table in sheet.Common.Where(t => !IsOfPoints(t)))
         {
             page.WriteLine(HtmlTable(table));
         }
 
         page.WriteLine("</section>");
     }
+
+    /// <summary>What is asked point by point stands behind the sheet, under a heading of its own.</summary>
+    private static bool IsOfPoints(SheetTable table) => table.Name is "points" or "banks" or "scatter";
 
     private static string HtmlTable(SheetTable table)
     {

@@ -56,7 +56,7 @@ internal sealed class MeasuredReport(FuelSystem system, MeasuredSet set, TextWri
         var lambdas = new Table([
             "point",
             "asked for",
-            .. Enumerable.Range(1, system.Engine.Chambers).Select(c => $"cyl {c}"),
+            .. Enumerable.Range(1, system.Engine.Chambers).Select(c => $"chamber {c}"),
             "one sensor sees",
             "leanest against asked for %",
         ]);

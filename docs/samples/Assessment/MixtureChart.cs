@@ -31,6 +31,12 @@ internal static class MixtureChart
         return uncorrected + corrected;
     }
 
+    /// <summary>The chamber, and its bank where each bank has a sensor.</summary>
+    private static string Tick(FuelSystem system, int chamber) =>
+        system.Banks.Any(b => b > 1)
+            ? $"{Say.Number(chamber, "0")} (bank {Say.Number(system.Banks[chamber - 1], "0")})"
+            : Say.Number(chamber, "0");
+
     private static SystemState? State(PointAssessment point, bool measured, bool uncorrected) =>
         !measured ? point.Of(StateBasis.AsDescribed)?.State
         : uncorrected && point.Of(StateBasis.AsMeasuredUncorrected) is { } open ? open.State
@@ -84,7 +90,7 @@ internal static class MixtureChart
         plot.Axes.SetLimitsX(0.5, chambers + 0.5);
         plot.Axes.Bottom.SetTicks(
             [.. Enumerable.Range(1, chambers).Select(c => (double)c)],
-            [.. Enumerable.Range(1, chambers).Select(c => Say.Number(c, "0"))]
+            [.. Enumerable.Range(1, chambers).Select(c => Tick(assessment.System, c))]
         );
         return Pictures.Figure(
             Charts.Finish(plot),

@@ -47,7 +47,7 @@ public sealed class SystemAssessment
         return new(system, points, measured, sets);
     }
 
-    /// <summary>The same assessment with the contributions of uncertain inputs to the scatter at each point.</summary>
+    /// <summary>The same assessment, which says as well which uncertain inputs make the scatter at each point, in place of those of the system.</summary>
     /// <param name="inputs">What is uncertain; at least one. Copied.</param>
     /// <returns>The assessment, with <see cref="Shares"/>; verdict and findings are the same.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="inputs"/> is null.</exception>
@@ -57,11 +57,13 @@ public sealed class SystemAssessment
         ArgumentNullException.ThrowIfNull(inputs);
         inputs = Lists.NoNulls(inputs);
         UncertainInput[] all = [.. inputs];
-        FuelSystem judged = Measured ?? System;
         return all.Length > 0
-            ? new(this, [.. Points.Select(p => PointShares.Of(judged, p.Point, all))])
+            ? new(this, SharesOf(all))
             : throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
     }
+
+    private ImmutableArray<PointShares> SharesOf(IReadOnlyCollection<UncertainInput> inputs) =>
+        inputs.Count == 0 ? [] : [.. Points.Select(p => PointShares.Of(Measured ?? System, p.Point, inputs))];
 
     private SystemAssessment(SystemAssessment other, ImmutableArray<PointShares> shares)
     {
@@ -94,6 +96,7 @@ public sealed class SystemAssessment
         }
 
         Points = [.. all.Select(p => PointAssessment.Of(system, p, measured))];
+        Shares = SharesOf(system.UncertainInputs);
         ImmutableArray<Finding> notMeasured = [.. NotMeasured()];
         Verdict[] own =
         [
@@ -126,10 +129,10 @@ public sealed class SystemAssessment
     public ImmutableArray<StageSet> Sets { get; }
 
     /// <summary>
-    /// The contributions of uncertain inputs to the scatter at each point, with injectors as measured where they were;
-    /// empty unless made by <see cref="WithUncertainInputs"/>.
+    /// Which uncertain inputs make the scatter at each point, with injectors as measured where they were; empty where neither
+    /// <see cref="FuelSystem.UncertainInputs"/> nor <see cref="WithUncertainInputs"/> says what is uncertain.
     /// </summary>
-    public ImmutableArray<PointShares> Shares { get; } = [];
+    public ImmutableArray<PointShares> Shares { get; }
 
     /// <summary>The verdict on the whole.</summary>
     public Verdict Verdict { get; }

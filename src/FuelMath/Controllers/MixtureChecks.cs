@@ -103,7 +103,7 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
         }
     }
 
-    internal void LookAtChambers(IReadOnlyList<ChamberMixture> chambers, IEnumerable<BankMixture> banks)
+    internal void LookAtChambers(IReadOnlyList<ChamberMixture> chambers, IReadOnlyCollection<BankMixture> banks)
     {
         foreach (BankMixture bank in banks)
         {
@@ -113,7 +113,8 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
                     point.Target,
                     set.Limits.LeanDeviation.InSi(),
                     set.Limits.Source,
-                    $" at '{point.Name}'"
+                    $" at '{point.Name}'",
+                    banks.Count > 1 ? bank.Bank : null
                 ).Of([.. bank.Chambers.Select(c => chambers[c - 1])], bank.Lambda)
             );
         }

@@ -15,7 +15,15 @@ namespace FuelMath;
 /// <param name="limit">The allowed relative excess of lambda.</param>
 /// <param name="source">Where the limit comes from.</param>
 /// <param name="place">The text for the place: empty, or " at 'idle'".</param>
-internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, DataSource source, string place)
+/// <param name="bank">The bank of the chambers; null where one sensor stands behind all.</param>
+internal sealed class MixtureJudgement(
+    Fuel fuel,
+    Lambda? asked,
+    double limit,
+    DataSource source,
+    string place,
+    int? bank
+)
 {
     private static readonly DataSource NoTarget = new("Definition", "a mixture is judged against the lambda asked for");
 
@@ -23,6 +31,12 @@ internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, D
 
     /// <summary>A smaller part of the limit is not mentioned.</summary>
     private const double Shared = 5e-4;
+
+    private readonly string mixture = bank is { } b ? $"bank {b}" : "mixture";
+
+    private readonly string sensor = bank is { } b ? $"the sensor of bank {b}" : "one sensor for all";
+
+    private readonly string ofBank = bank is { } b ? $" of bank {b}" : "";
 
     private readonly double edge = limit + Guard.EdgeTolerance;
 
@@ -41,8 +55,8 @@ internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, D
             yield return Finding.Of(
                 lean ? FindingCode.MixtureLean : FindingCode.MixtureRich,
                 lean ? Severity.Danger : Severity.Warning,
-                "mixture",
-                $"The mixture is {(lean ? "leaner" : "richer")} than asked for{place}",
+                mixture,
+                $"The mixture{ofBank} is {(lean ? "leaner" : "richer")} than asked for{place}",
                 Deviation(lambda, target, ""),
                 Shown.Percent(lean ? limit : -limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
                 source,
@@ -93,7 +107,7 @@ internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, D
             FindingCode.ChamberLean,
             Severity.Danger,
             $"chamber {chamber}",
-            $"Chamber {chamber} runs leaner {against}{place}{(hidden ? ", and one sensor for all does not show it" : "")}",
+            $"Chamber {chamber} runs leaner {against}{place}{(hidden ? ", and {sensor} does not show it" : "")}",
             Deviation(lambda, target, rest),
             Shown.Percent(limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
             source,
@@ -134,13 +148,13 @@ internal sealed class MixtureJudgement(Fuel fuel, Lambda? asked, double limit, D
         );
     }
 
-    private static Finding NotJudged(Lambda mean) =>
+    private Finding NotJudged(Lambda mean) =>
         Finding
             .Of(
                 FindingCode.MixtureNotJudged,
                 Severity.Warning,
-                "mixture",
-                "The mixture is not judged: no lambda was asked for",
+                mixture,
+                $"The mixture{ofBank} is not judged: no lambda was asked for",
                 $"lambda {Show.Lambda(mean.Si)}",
                 "none",
                 NoTarget,

@@ -62,6 +62,37 @@ internal static class BlendShapes
                 );
         });
 
+    internal static ObjectShape<Fuel> E85 { get; } =
+        new(o =>
+        {
+            o.Is(
+                "ethanol-fuel",
+                "What is sold as E85: gasoline with 51 % to 83 % of ethanol by volume, as the season asks."
+            );
+            o.Kind("E85", "That it is sold as E85.", f => f.Recipe is E85Recipe);
+            var name = o.Named(f => f.Name);
+            var ethanol = o.Required("ethanol", QuantityShapes.Ratio, f => Recipe<E85Recipe>(f).Ethanol)
+                .Says(
+                    "Volume of ethanol in a volume of it, at 15 degC, from 51 % to 83 %: measured, never the 85 % of the name."
+                );
+            var gasoline = o.Required("gasoline", AnyFuel, f => Recipe<E85Recipe>(f).Gasoline)
+                .Says("The gasoline in it.");
+            var season = o.Optional(
+                    "class",
+                    new CountShape(1, E85Class.All.Length),
+                    f => Recipe<E85Recipe>(f).Class?.Number
+                )
+                .Says(
+                    "Its class by the season, 1 (warm) to 4 (cold): the vapor pressure is reckoned as the most that the class allows, or as mixed where that is more; as mixed where the class is left out."
+                );
+            return f =>
+                (
+                    f.Of(season) is { } number
+                        ? StandardFuels.E85(f.Of(gasoline), f.Of(ethanol), E85Class.FromNumber(number))
+                        : StandardFuels.E85(f.Of(gasoline), f.Of(ethanol))
+                ).WithName(f.Of(name));
+        });
+
     private static PremixRecipe Mix(Fuel fuel) => Recipe<PremixRecipe>(fuel);
 
     private static TRecipe Recipe<TRecipe>(Fuel fuel) => (TRecipe)(object)fuel.Recipe!;

@@ -13,6 +13,7 @@ internal static class FuelShape
             BlendShapes.ByVolume,
             BlendShapes.ByMass,
             BlendShapes.Premix,
+            BlendShapes.E85,
             OwnFuelShape.Shape
         );
 

@@ -8,7 +8,7 @@ internal static class ReliefValveShape
     internal static ObjectShape<ReliefValve> Shape { get; } =
         new(o =>
         {
-            o.Is("relief-valve", "A spring-loaded way back around a pump.");
+            o.Is("relief-valve", "A safety valve: a spring-loaded way back around a pump, shut in normal operation.");
             var name = o.Named(v => v.Name);
             var opening = o.Required(
                     "opening",

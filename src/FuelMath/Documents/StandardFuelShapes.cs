@@ -22,7 +22,7 @@ internal static class StandardFuelShapes
         {
             o.Is("gasoline", "A gasoline without alcohol, known by its density and Reid vapor pressure.");
             o.Kind("gasoline", "That it is a gasoline.", f => f.Recipe is GasolineRecipe);
-            o.Word("name", "gasoline").Says("Its name.");
+            var name = o.Named(f => f.Name);
             var gasolineDensity = o.Required(
                     "at15Celsius",
                     QuantityShapes.Density.Positive,
@@ -35,7 +35,7 @@ internal static class StandardFuelShapes
                     f => ((GasolineRecipe)f.Recipe!).ReidVaporPressure
                 )
                 .Says("Reid vapor pressure, from 6 psi to 15 psi.");
-            return f => StandardFuels.Gasoline(f.Of(gasolineDensity), f.Of(reid));
+            return f => StandardFuels.Gasoline(f.Of(gasolineDensity), f.Of(reid)).WithName(f.Of(name));
         });
 
     internal static ObjectShape<Fuel> TwoStrokeOil { get; } =

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FuelMath;
 
 /// <summary>A whole fuel system. Fuels and injectors stand once, in lists at the root, and are referred to by name.</summary>
@@ -34,12 +36,20 @@ internal static class SystemShape
                 .Says("What feeds pumps and injectors.");
             var limitsOf = o.Required("limits", LimitsShape.Shape, s => s.Limits)
                 .Says("What findings are held against.");
+            var banks = o.Optional("banks", new CountShape(1, 64).List(1, 64).List(1, 64), ChambersOfEach)
+                .Says(
+                    "The chambers behind each lambda sensor, such as [[1, 2, 3], [4, 5, 6]]; one sensor stands behind all when left out."
+                );
+            var uncertain = o.Optional("uncertain", UncertainInputShape.Shape.List(1, 100), s => s.UncertainInputs)
+                .Says(
+                    "What of the description is uncertain, and by how much: the report then says which input makes the scatter; all counts as exact when left out."
+                );
             return f =>
             {
                 // First the lists, so that a fault in them is told once and at its place.
                 _ = f.Of(fuels);
                 _ = f.Of(injectors);
-                return new(
+                FuelSystem system = new(
                     f.Of(name),
                     f.Of(inTank),
                     f.Of(engine),
@@ -50,6 +60,35 @@ internal static class SystemShape
                     f.Of(limitsOf),
                     f.Of(source)
                 );
+                return system
+                    .WithBanks(BankOfEach(system.Engine.Chambers, f.Of(banks)))
+                    .WithUncertainInputs(f.Of(uncertain));
             };
         });
+
+    /// <summary>The chambers of each bank; none where one sensor stands behind all.</summary>
+    private static ImmutableArray<ImmutableArray<int>> ChambersOfEach(FuelSystem system) =>
+        system.Banks.All(b => b == 1)
+            ? []
+            :
+            [
+                .. Enumerable
+                    .Range(1, system.Banks.Max())
+                    .Select(b =>
+                        Enumerable.Range(1, system.Banks.Length).Where(c => system.Banks[c - 1] == b).ToImmutableArray()
+                    ),
+            ];
+
+    /// <summary>The bank of each chamber from the chambers of each bank.</summary>
+    private static int[] BankOfEach(int chambers, ImmutableArray<ImmutableArray<int>> banks)
+    {
+        int[] all = [.. banks.SelectMany(b => b).Order()];
+        return banks.IsEmpty ? [.. Enumerable.Repeat(1, chambers)]
+            : all.SequenceEqual(Enumerable.Range(1, chambers))
+                ? [.. Enumerable.Range(1, chambers).Select(c => banks.IndexOf(banks.First(b => b.Contains(c))) + 1)]
+            : throw new ArgumentException(
+                $"Must name each of chambers 1 to {chambers} once; named were {string.Join(", ", all)}.",
+                nameof(banks)
+            );
+    }
 }

@@ -127,6 +127,9 @@ public enum FindingCode
     /// <summary>The vapor pressure is not known, or not at this temperature.</summary>
     VaporNotChecked,
 
+    /// <summary>The gasoline told and the class of an ethanol fuel contradict each other.</summary>
+    FuelOutsideClass,
+
     /// <summary>Fuel is near boiling, or boils, as the tank warms during a drive.</summary>
     TankWarmingBoils,
 

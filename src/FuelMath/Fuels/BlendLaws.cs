@@ -29,6 +29,8 @@ internal static class BlendLaws
         "isothermal bulk modulus of the blend, volumes taken as additive"
     );
 
+    private static readonly Symbol ClassStep = new("pvc", "Pa", "vapor pressure, the most that the class allows");
+
     private static readonly DataSource BulkModulusSource = new("Definition", "sum of the compressibilities by volume");
 
     private static readonly DataSource HeatCapacitySource = new("Definition", "sum over the masses");
@@ -170,6 +172,16 @@ internal static class BlendLaws
 
         internal override double ErrorAt(double kelvins) =>
             OwnError + gasolines.Select(p => p.Pressure.ErrorAtKelvins(kelvins)).DefaultIfEmpty().Max();
+    }
+
+    /// <summary>The vapor pressure of a blend, raised to what its class allows.</summary>
+    internal sealed class ClassVapor(TemperatureLaw blend, double factor) : PropertyLaw
+    {
+        internal override T At<T>(T kelvins) => T.Step(factor * blend.Read(kelvins), ClassStep, E85Class.Source);
+
+        internal override double ErrorAt(double kelvins) => blend.ErrorAtKelvins(kelvins);
+
+        internal override void Check(double kelvins) => blend.Check(kelvins);
     }
 
     private static void CheckAll(TemperatureLaw[] parts, double kelvins)

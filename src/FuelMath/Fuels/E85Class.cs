@@ -25,6 +25,10 @@ public sealed class E85Class
     public static ImmutableArray<E85Class> All { get; } =
     [new(1, 5.5, 9.0), new(2, 7.0, 9.5), new(3, 8.5, 12.0), new(4, 9.5, 15.0)];
 
+    /// <summary>The temperature of the ranges, 100 °F.</summary>
+    internal static Temperature At { get; } =
+        SiUnits.Temperature(SiUnits.KelvinsFromCelsius(LiquidVaporPressure.HighestReidCelsius));
+
     /// <summary>Where the ranges come from.</summary>
     public static DataSource Source { get; } = new("ASTM-D5798", "table 1");
 
@@ -36,6 +40,12 @@ public sealed class E85Class
 
     /// <summary>The highest vapor pressure that the class allows.</summary>
     public AbsolutePressure HighestVaporPressure { get; }
+
+    /// <summary>A class by its number.</summary>
+    /// <param name="number">1 to 4.</param>
+    /// <returns>The class.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such class.</exception>
+    public static E85Class FromNumber(int number) => All[Guard.InRange(number, 1, All.Length) - 1];
 
     /// <summary>Whether a measured vapor pressure is inside the class.</summary>
     /// <param name="measured">Vapor pressure at 37.8 °C.</param>

@@ -134,6 +134,9 @@ public sealed partial class Fuel
             lowerHeatingValue ?? throw new UnknownPropertyException($"The lower heating value of '{Name}'", "")
         );
 
+    /// <summary>The class of E85 that it is sold as; null for other fuels, and where nobody told.</summary>
+    public E85Class? EthanolClass => (Recipe as E85Recipe)?.Class;
+
     /// <summary>How the fuel was composed, for writing it to a document; null when it was described by its properties.</summary>
     internal FuelRecipe? Recipe { get; init; }
 
@@ -235,19 +238,6 @@ public sealed partial class Fuel
             )
             .ToWorking();
     }
-
-    /// <summary>The same fuel under a name of its own, with a vapor pressure that was measured.</summary>
-    /// <param name="name">The new name; not blank.</param>
-    /// <param name="vaporPressure">Its vapor pressure, measured on this very blend.</param>
-    /// <returns>The fuel.</returns>
-    /// <remarks>
-    /// The only way to give a vapor pressure to blends with alcohols other than ethanol. In a further blend it is
-    /// unknown again.
-    /// </remarks>
-    /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="vaporPressure"/> is null.</exception>
-    public Fuel WithVaporPressure(string name, LiquidVaporPressure vaporPressure) =>
-        Copy(name, vaporPressure, HeatCapacity, BulkModulus, Oil, null);
 
     /// <summary>Gives the fuel's name.</summary>
     /// <returns>The name.</returns>

@@ -36,6 +36,12 @@ public sealed class LiquidVaporPressure : LiquidProperty
     /// </summary>
     public bool IsNegligible { get; }
 
+    /// <summary>Where the pressures come from, in a few words: the works, and whether they are an estimate.</summary>
+    internal string Origin =>
+        IsKnown
+            ? string.Join(", ", Sources.Select(s => s.Key).Distinct()) + (Estimates.IsEmpty ? "" : "; an estimate")
+            : $"not known: {ReasonUnknown}";
+
     /// <summary>The points it goes through; null when it was not made from points.</summary>
     internal GivenPoints<AbsolutePressure>? Points { get; init; }
 
@@ -113,6 +119,33 @@ public sealed class LiquidVaporPressure : LiquidProperty
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known.</exception>
     public AbsolutePressure At(Temperature temperature) => new(Law.At(temperature));
+
+    /// <summary>The same, raised at every temperature by the factor that meets the most that a class of E85 allows at 37.8 °C.</summary>
+    internal LiquidVaporPressure RaisedTo(E85Class ethanolClass)
+    {
+        if (!IsKnown)
+        {
+            return this;
+        }
+
+        TemperatureLaw law = Law;
+        double own = law.At(E85Class.At);
+        double factor = ethanolClass.HighestVaporPressure.Si / own;
+        return factor <= 1
+            ? this
+            : new(
+                new TemperatureLaw(
+                    law.Property,
+                    law.Lowest,
+                    law.Highest,
+                    new BlendLaws.ClassVapor(law, factor),
+                    law.Sources.Append(E85Class.Source),
+                    law.Estimates.Append(
+                        $"Vapor pressure of E85 class {ethanolClass.Number}: as mixed {new AbsolutePressure(own)} at 37.8 °C; taken up to the most that the class allows, {ethanolClass.HighestVaporPressure}, by one factor at every temperature. Measure yours where it counts."
+                    )
+                )
+            );
+    }
 
     private static LiquidVaporPressure FromReid(
         AbsolutePressure reid,

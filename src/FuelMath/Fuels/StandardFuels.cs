@@ -8,7 +8,7 @@ namespace FuelMath;
 /// Pure substances are known to about 0.1 % in density (n-heptane and ethanol 0.2 %) and 5 % in viscosity. Pump
 /// gasolines differ: use the density on the delivery note or from a hydrometer. All of these ignite easily.
 /// </remarks>
-public static class StandardFuels
+public static partial class StandardFuels
 {
     /// <summary>Lowest temperature of the viscosity of gasoline, in °C.</summary>
     internal const double LowestGasolineViscosityCelsius = -18;
@@ -118,42 +118,6 @@ public static class StandardFuels
                 new(Ethanol, SiUnits.Ratio(0.20)),
             ]
         );
-
-    /// <summary>
-    /// The lowest ethanol content sold as E85, in the cold season: 51 % by volume. Source: [ASTM-D5798] table 1.
-    /// </summary>
-    public static Ratio LeastEthanolInE85 => SiUnits.Ratio(0.51);
-
-    /// <summary>
-    /// The highest ethanol content sold as E85, in the warm season: 83 % by volume. Source: [ASTM-D5798] table 1.
-    /// </summary>
-    public static Ratio MostEthanolInE85 => SiUnits.Ratio(0.83);
-
-    /// <summary>
-    /// Fuel sold as E85: gasoline with 51 % to 83 % of ethanol by volume, depending on the season, never the 85 % of
-    /// its name. Source: [ASTM-D5798] table 1.
-    /// </summary>
-    /// <param name="gasoline">The gasoline in it.</param>
-    /// <param name="ethanol">Volume of ethanol in a volume of it, at 15 °C, from 51 % to 83 %: measure it.</param>
-    /// <returns>The blend; its vapor pressure is an estimate from its parts.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="gasoline"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The content is outside the range.</exception>
-    public static Fuel E85(Fuel gasoline, Ratio ethanol)
-    {
-        ArgumentNullException.ThrowIfNull(gasoline);
-        double content = Guard.InRange(
-            ethanol,
-            ethanol.InSi(),
-            LeastEthanolInE85.InSi(),
-            MostEthanolInE85.InSi(),
-            SiUnits.Ratio
-        );
-        return FuelBlend.ByVolume(
-            "E85",
-            SiUnits.Temperature(SiUnits.KelvinsFromCelsius(15)),
-            [new(Ethanol, SiUnits.Ratio(content)), new(gasoline, SiUnits.Ratio(1 - content))]
-        );
-    }
 
     /// <summary>A gasoline without alcohol.</summary>
     /// <param name="at15Celsius">Density at 15 °C, from 653 kg/m³ to 770 kg/m³.</param>

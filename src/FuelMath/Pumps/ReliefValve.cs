@@ -85,7 +85,7 @@ public sealed class ReliefValve : FlowPart
                 Shown.LitersPerHour(at.Flow),
                 "shut",
                 Source,
-                "What passes it heats the fuel in a circle: find what lifts the pressure, and keep its way back clear."
+                "What passes it heats the fuel in a circle: find what lifts the pressure, and keep its way back clear. A steady surplus belongs to a bypass regulator."
             );
         }
     }

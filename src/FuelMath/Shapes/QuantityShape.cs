@@ -49,7 +49,9 @@ internal sealed class QuantityShape<T> : Shape<T>
                 JsonText.Object(
                     (
                         "description",
-                        JsonText.Of($"A {kind.Name}{sign.Words()}: a number and one of {kind.Kind.Allowed}.")
+                        JsonText.Of(
+                            $"{("aeiou".Contains(kind.Name[0]) ? "An" : "A")} {kind.Name}{sign.Words()}: a number and one of {kind.Kind.Allowed}."
+                        )
                     ),
                     ("type", JsonText.Of("string")),
                     ("maxLength", JsonText.Of(QuantityReading.MaximumLength)),

@@ -16,7 +16,7 @@ internal static class CommonTables
             yield return Regulators(system);
         }
 
-        if (system.Staging is { } staging)
+        if (system.Staging is { } staging && system.Stages.Length > 1)
         {
             yield return SheetTable.Of(
                 "staging",
@@ -30,6 +30,11 @@ internal static class CommonTables
         }
 
         yield return Points(assessment);
+        if (system.Banks.Any(b => b > 1))
+        {
+            yield return BankTable.Of(assessment);
+        }
+
         if (!assessment.Shares.IsEmpty)
         {
             yield return ScatterTable.Of(assessment);
@@ -55,12 +60,13 @@ internal static class CommonTables
         return SheetTable.Of(
             "fuel",
             $"Fuel: {system.Fuel.Name}",
-            $"Stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass, from the composition (none stated). Densities are from correlations, a few tenths of a percent.",
+            $"Stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass, from the composition (none stated). Densities are from correlations, a few tenths of a percent. Vapor pressure: {system.Fuel.VaporPressure.Origin}{(system.Fuel.EthanolClass is { } sold ? $"; the most that E85 class {sold.Number} allows" : "")}.",
             [
                 SheetColumn.Words("used for"),
                 SheetColumn.Words("fuel"),
                 SheetColumn.Numbers("at", "degC", 1),
                 SheetColumn.Numbers("density", "kg/m3", 1),
+                SheetColumn.Numbers("vapor pressure", "bar", 3),
             ],
             told.Concat(fitted)
         );
@@ -68,17 +74,27 @@ internal static class CommonTables
 
     private static object?[] Density(FuelMath.Fuel fuel, Temperature at, string use)
     {
-        double? density;
+        return
+        [
+            use,
+            fuel.Name,
+            SiUnits.CelsiusFromKelvins(at.InSi()),
+            Known(() => fuel.DensityAt(at).InSi()),
+            Known(() => fuel.VaporPressureAt(at).Si / Bar),
+        ];
+    }
+
+    /// <summary>A property, or nothing where it is refused.</summary>
+    private static double? Known(Func<double> property)
+    {
         try
         {
-            density = fuel.DensityAt(at).InSi();
+            return property();
         }
-        catch (ArgumentOutOfRangeException)
+        catch (Exception refusal) when (refusal is IRefusal)
         {
-            density = null;
+            return null;
         }
-
-        return [use, fuel.Name, SiUnits.CelsiusFromKelvins(at.InSi()), density];
     }
 
     private static SheetTable Regulators(FuelSystem system) =>

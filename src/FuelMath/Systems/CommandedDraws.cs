@@ -8,7 +8,7 @@ internal static class CommandedDraws
     {
         SetWidths(state);
         FuelCommandKind command = state.Point.Command.Kind;
-        for (int s = 0; s < state.Widths.Length; s++)
+        for (int s = 0; s < state.Periods.Length; s++)
         {
             StageModel model = command == FuelCommandKind.HoldLambda ? state.Models[s] : state.Fitted(s);
             for (int i = 0; i < state.Path.Injectors[s].Length; i++)
@@ -31,7 +31,12 @@ internal static class CommandedDraws
                     state.Models[s] = state.Fitted(s);
                 }
 
-                Split(state, state.AirMass, state.Path.System.Fuel);
+                for (int bank = 0; bank < state.Path.BankCount; bank++)
+                {
+                    StageModel[] own = state.Banks?.Of(bank, state) ?? state.Models;
+                    Split(state, own, state.AirMass, state.Path.System.Fuel, bank);
+                }
+
                 break;
             case FuelCommandKind.OpenLoop when state.Rounds > 1 && !state.Path.MeasuresRail:
                 // Only a measured rail makes a belief move with the state.
@@ -43,30 +48,33 @@ internal static class CommandedDraws
                 }
 
                 // The primaries' belief about the fuel is what the air mass is divided by.
-                Split(state, state.BelievedAirMass, state.Path.System.Stages[0].Belief.Fuel);
+                Split(state, state.Models, state.BelievedAirMass, state.Path.System.Stages[0].Belief.Fuel, 0);
+                state.Widths.Spread();
                 break;
             case FuelCommandKind.PulseWidths:
-                for (int s = 0; s < state.Widths.Length; s++)
+                for (int s = 0; s < state.Periods.Length; s++)
                 {
-                    state.Widths[s] = command.PulseWidths[s].InSi();
+                    state.Widths.OfBank(0)[s] = command.PulseWidths[s].InSi();
                 }
 
+                state.Widths.Spread();
                 break;
             case FuelCommandKind.AllOpen:
-                state.Periods.CopyTo(state.Widths);
+                state.Periods.CopyTo(state.Widths.OfBank(0));
+                state.Widths.Spread();
                 break;
             default:
-                Array.Clear(state.Widths);
+                state.Widths.Clear();
                 break;
         }
     }
 
-    private static void Split(SolverState state, double airMass, Fuel fuel) =>
+    private static void Split(SolverState state, StageModel[] stages, double airMass, Fuel fuel, int bank) =>
         StageSplit.Widths(
-            state.Models,
+            stages,
             state.Path.Transitions,
             airMass / (fuel.StoichiometricRatio.Si * state.Point.Command.Lambda!.Value.Si),
-            state.Widths
+            state.Widths.OfBank(bank)
         );
 
     /// <summary>Mean flow over root of pressure, m³/s per root of Pa, and the flow that it is held at, m³/s.</summary>
@@ -81,7 +89,7 @@ internal static class CommandedDraws
     {
         double root = Math.Sqrt(state.DifferentialPressures[seat]);
         double open = model.StaticMassFlow(injector) / state.Density / root;
-        double width = state.Widths[stage];
+        double width = state.Widths.Of(seat);
         if (width == 0)
         {
             return (open, 0);

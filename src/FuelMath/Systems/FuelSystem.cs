@@ -67,6 +67,21 @@ public sealed partial class FuelSystem
         Limits limits,
         DataSource source
     )
+        : this(name, fuel, engine, network, stages, staging, power, limits, source, null, []) { }
+
+    private FuelSystem(
+        string name,
+        Fuel fuel,
+        Engine engine,
+        Network network,
+        IEnumerable<InjectorStage> stages,
+        StagingRule? staging,
+        PowerSupply power,
+        Limits limits,
+        DataSource source,
+        ImmutableArray<int>? banks,
+        ImmutableArray<UncertainInput> uncertain
+    )
     {
         ArgumentNullException.ThrowIfNull(fuel);
         ArgumentNullException.ThrowIfNull(engine);
@@ -86,6 +101,8 @@ public sealed partial class FuelSystem
         Source = source;
         CheckStages();
         CheckPower();
+        Banks = banks ?? [.. Enumerable.Repeat(1, engine.Chambers)];
+        UncertainInputs = uncertain;
         Path = new SystemPath(this);
         switched = SwitchedSystem.Of(this);
     }
@@ -95,6 +112,7 @@ public sealed partial class FuelSystem
     {
         (Name, Fuel, Engine, Stages, Staging) = (other.Name, other.Fuel, other.Engine, other.Stages, other.Staging);
         (Power, Limits, Source) = (other.Power, other.Limits, other.Source);
+        (Banks, UncertainInputs) = (other.Banks, other.UncertainInputs);
         (Network, Layout) = (running, other.Layout.Of(running));
         Path = new SystemPath(this);
     }
@@ -131,6 +149,15 @@ public sealed partial class FuelSystem
 
     /// <summary>Where the description comes from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>
+    /// The bank of each chamber, numbered from 1: the chambers of one bank share a lambda sensor. All 1 where one sensor
+    /// stands behind all.
+    /// </summary>
+    public ImmutableArray<int> Banks { get; }
+
+    /// <summary>What of the description is uncertain, and by how much; empty where nobody said.</summary>
+    public ImmutableArray<UncertainInput> UncertainInputs { get; }
 
     /// <summary>Finds the steady state at an operating point.</summary>
     /// <param name="point">The operating point.</param>

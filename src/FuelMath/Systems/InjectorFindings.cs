@@ -21,7 +21,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     FindingCode.InjectorHeldOpen,
                     Severity.Danger,
                     stage.Name,
-                    $"The {stage.Name} injectors have no time left to close",
+                    $"Injectors of stage '{stage.Name}' have no time left to close",
                     Shown.Percent(duty),
                     Shown.Percent(limit),
                     "Fit larger injectors, raise the rail pressure within what every part allows, or lower the demand: the mixture can no longer be metered."
@@ -33,7 +33,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     FindingCode.DutyCycleHigh,
                     Severity.Warning,
                     stage.Name,
-                    $"Duty cycle of the {stage.Name} injectors is high",
+                    $"Duty cycle of stage '{stage.Name}' is high",
                     Shown.Percent(duty),
                     Shown.Percent(limit),
                     "Keep a reserve for heat, low voltage and aging: larger injectors, or more of the secondaries."
@@ -49,7 +49,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     FindingCode.PulseNotRepeatable,
                     Severity.Warning,
                     stage.Name,
-                    $"The {stage.Name} injectors are asked for a pulse shorter than they repeat",
+                    $"Stage '{stage.Name}' is asked for a pulse shorter than it repeats",
                     $"{Show.Milliseconds(wandering.Pulse.EffectiveWidth.InSi())} after dead time",
                     Shown.Milliseconds(wandering.Seat.Injector.SmallestRepeatableWidth.InSi()),
                     "The mixture will wander. Use smaller injectors for this range or a longer, less frequent pulse.",

@@ -11,16 +11,25 @@ internal sealed class MixtureFindings(SolvedSystem solved)
             return;
         }
 
-        var judgment = new MixtureJudgement(
-            solved.System.Fuel,
-            solved.Parts.Target,
-            solved.System.Limits.MixtureDeviation.InSi(),
-            solved.System.Limits.SourceOf(LimitKind.MixtureDeviation),
-            ""
-        );
-        foreach (FuelMath.Finding finding in judgment.Of(solved.Parts.Chambers, solved.Parts.Lambda))
+        foreach (BankResult bank in solved.Parts.Banks)
         {
-            solved.Add(finding);
+            var judgement = new MixtureJudgement(
+                solved.System.Fuel,
+                solved.Parts.Target,
+                solved.System.Limits.MixtureDeviation.InSi(),
+                solved.System.Limits.SourceOf(LimitKind.MixtureDeviation),
+                "",
+                solved.Parts.Banks.Length > 1 ? bank.Bank : null
+            );
+            foreach (
+                FuelMath.Finding finding in judgement.Of(
+                    [.. bank.Chambers.Select(c => solved.Parts.Chambers[c - 1])],
+                    bank.Lambda
+                )
+            )
+            {
+                solved.Add(finding);
+            }
         }
     }
 }

@@ -19,7 +19,7 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
         (this.system, this.point, this.shifts) = (system, point, shifts);
         Refusals = new Exception?[count];
         Pressures = Rows(system.Network.Nodes.Length, count);
-        Lambdas = Rows(system.Engine.Chambers + 1, count);
+        Lambdas = Rows(1 + system.Engine.Chambers + system.Banks.Max(), count);
         DutyCycles = Rows(system.Stages.Length, count);
     }
 
@@ -32,7 +32,7 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
     /// <summary>Gauge pressures of the nodes, Pa.</summary>
     internal double[][] Pressures { get; }
 
-    /// <summary>Lambda as one sensor sees it, then that of each chamber; not a number where there is no mixture.</summary>
+    /// <summary>Lambda as one sensor sees it, then that of each chamber, then that of each bank; not a number where there is no mixture.</summary>
     internal double[][] Lambdas { get; }
 
     /// <summary>Duty cycles of the stages.</summary>
@@ -56,9 +56,15 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
 
         (var chambers, FuelMath.Lambda? mean, _) = SystemReport.Mixture(settled);
         Lambdas[0][solve] = mean?.Si ?? double.NaN;
-        for (int i = 0; i < Lambdas.Length - 1; i++)
+        int count = system.Engine.Chambers;
+        for (int i = 0; i < count; i++)
         {
             Lambdas[i + 1][solve] = chambers.IsEmpty ? double.NaN : chambers[i].Lambda?.Si ?? double.NaN;
+        }
+
+        for (int bank = 1; bank < Lambdas.Length - count; bank++)
+        {
+            Lambdas[count + bank][solve] = BankReport.MeanOf(system, chambers, bank)?.Si ?? double.NaN;
         }
     }
 

@@ -1,7 +1,7 @@
 namespace FuelMath;
 
 /// <summary>What moves while a state is sought, in SI numbers. Belongs to one solve.</summary>
-internal sealed class SolverState
+internal sealed partial class SolverState
 {
     private readonly FuelSystem system;
     private readonly StageModel[] fitted;
@@ -32,7 +32,7 @@ internal sealed class SolverState
         int stages = system.Stages.Length;
         int seats = path.Seats.Length;
         Periods = new double[stages];
-        Widths = new double[stages];
+        Widths = new CommandedWidths(path, stages);
         Models = new StageModel[stages];
         DischargePressures = new double[seats];
         DifferentialPressures = new double[seats];
@@ -70,6 +70,7 @@ internal sealed class SolverState
             }
         }
 
+        Banks = path.BankCount > 1 ? new BankModels(path, Periods, shifts) : null;
         for (int seat = 0; seat < seats; seat++)
         {
             InjectorStage stage = system.Stages[path.Stages[seat]];
@@ -102,7 +103,10 @@ internal sealed class SolverState
 
     internal double[] Periods { get; }
 
-    internal double[] Widths { get; }
+    internal CommandedWidths Widths { get; }
+
+    /// <summary>The injectors bank by bank; null where one sensor stands behind all.</summary>
+    internal BankModels? Banks { get; }
 
     internal StageModel[] Models { get; }
 
@@ -149,25 +153,8 @@ internal sealed class SolverState
         };
     }
 
-    /// <summary>The share of the time that a stage's injectors are told to be open.</summary>
-    internal double DutyCycle(int stage) => Math.Min(Widths[stage] / Periods[stage], 1);
-
-    /// <summary>
-    /// Mean number of a stage's coils that carry current while an injector opens, by the dead times of the round: by its
-    /// firing groups, and one after the other where those are not known.
-    /// </summary>
-    internal double CoilsWhileOpening(int stage)
-    {
-        double longest = 0;
-        for (int s = 0; s < fitted.Length; s++)
-        {
-            longest = Widths[s] > 0 ? Math.Max(longest, fitted[s].LongestDeadTime) : longest;
-        }
-
-        InjectorStage told = system.Stages[stage];
-        int coils = told.Seats.Length;
-        return CoilOverlap.Mean(coils, told.FiringGroups ?? coils, Widths[stage], Periods[stage], longest);
-    }
+    /// <summary>The share of the time that a stage's injectors are told to be open; the greatest of all banks.</summary>
+    internal double DutyCycle(int stage) => Math.Min(Widths.Longest(stage) / Periods[stage], 1);
 
     /// <summary>Voltage at the pumps: of those that share a feed, then at each with one of its own, V.</summary>
     internal double[] FeedVolts { get; }

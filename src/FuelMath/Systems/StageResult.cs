@@ -35,13 +35,13 @@ public sealed class StageResult
     /// <summary>The stage's name.</summary>
     public string Name { get; }
 
-    /// <summary>The width that the controller gives to every injector of the stage.</summary>
+    /// <summary>The width that the controller gives to every injector of the stage; of several banks the longest, and <see cref="SystemState.Banks"/> has each.</summary>
     public Duration PulseWidth { get; }
 
     /// <summary>The time between the starts of two pulses of one injector.</summary>
     public Duration Period { get; }
 
-    /// <summary>Pulse width over period; counts dead time.</summary>
+    /// <summary>Pulse width over period; counts dead time. Of several banks the greatest.</summary>
     public Ratio DutyCycle { get; }
 
     /// <summary>The lowest injector differential pressure in the stage.</summary>

@@ -142,6 +142,14 @@ public sealed class SystemMonteCarlo
     /// <exception cref="InvalidOperationException">There is no mixture, or some trials have no state.</exception>
     public TrialSpread<Lambda, Ratio> MeanLambda() => Mixture(0);
 
+    /// <summary>The mixture that the sensor of a bank sees.</summary>
+    /// <param name="bank">Which, counted from 1: see <see cref="FuelSystem.Banks"/>.</param>
+    /// <returns>Its lambda, and how it scatters.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such bank.</exception>
+    /// <exception cref="InvalidOperationException">There is no mixture, or some trials have no state.</exception>
+    public TrialSpread<Lambda, Ratio> LambdaOfBank(int bank) =>
+        Mixture(System.Engine.Chambers + Guard.InRange(bank, 1, System.Banks.Max()));
+
     /// <summary>The duty cycle of a stage.</summary>
     /// <param name="stage">The stage's name.</param>
     /// <returns>Its duty cycle, and how it scatters.</returns>

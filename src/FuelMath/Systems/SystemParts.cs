@@ -16,6 +16,7 @@ internal sealed class SystemParts
             Pumps,
             Regulators,
             Chambers,
+            Banks,
             Lambda,
             Target,
             LambdaIfOilUnburned,
@@ -28,6 +29,7 @@ internal sealed class SystemParts
             other.Pumps,
             other.Regulators,
             other.Chambers,
+            other.Banks,
             other.Lambda,
             other.Target,
             other.LambdaIfOilUnburned,
@@ -45,6 +47,8 @@ internal sealed class SystemParts
     internal required ImmutableArray<RegulatorResult> Regulators { get; init; }
 
     internal required ImmutableArray<ChamberMixture> Chambers { get; init; }
+
+    internal required ImmutableArray<BankResult> Banks { get; init; }
 
     internal required Lambda? Lambda { get; init; }
 

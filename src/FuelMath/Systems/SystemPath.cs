@@ -30,6 +30,8 @@ internal sealed class SystemPath
         [
             .. system.Stages.Select(s => s.PulsesPerCycle * (s.Seats.Length / (double)system.Engine.Chambers)),
         ];
+        BankCount = system.Banks.Max();
+        BankOf = [.. Seats.Select(s => system.Banks[s.Chamber - 1] - 1)];
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
         MeasuresRail = system.Stages.Any(s => s.Belief.RailReference == RailReference.Measured);
@@ -128,6 +130,12 @@ internal sealed class SystemPath
 
     /// <summary>Pulses that a chamber gets from each stage in one cycle.</summary>
     internal double[] PulsesPerChamber { get; }
+
+    /// <summary>How many banks have a sensor of their own.</summary>
+    internal int BankCount { get; }
+
+    /// <summary>The bank of each seat, counted from 0.</summary>
+    internal int[] BankOf { get; }
 
     /// <summary>Conductance of all coils of each stage, S.</summary>
     internal double[] CoilConductances { get; }

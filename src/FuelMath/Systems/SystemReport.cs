@@ -22,6 +22,7 @@ internal static class SystemReport
             Pumps = Pumps(solve),
             Regulators = Regulators(solve),
             Chambers = chambers,
+            Banks = BankReport.Of(system, state, chambers),
             Lambda = lambda,
             LambdaIfOilUnburned = ifOilUnburned,
             SurgeTanks = system.Layout.BalancesIn(solve.Network),
@@ -86,9 +87,9 @@ internal static class SystemReport
                         state.Path.Seats[seat],
                         SiUnits.Pressure(state.TrueDifferences[seat]),
                         SiUnits.ElectricPotential(state.InjectorVolts),
-                        model.Pulse(i, state.Widths[s]),
+                        model.Pulse(i, state.Widths.Of(seat)),
                         SiUnits.VolumeFlow(solve.InjectorFlows[seat]),
-                        state.Widths[s] == 0
+                        state.Widths.Of(seat) == 0
                     )
                 );
             }
@@ -119,7 +120,7 @@ internal static class SystemReport
             results.Add(
                 new StageResult(
                     system.Stages[s].Name,
-                    SiUnits.Duration(state.Widths[s]),
+                    SiUnits.Duration(state.Widths.Longest(s)),
                     SiUnits.Duration(state.Periods[s]),
                     SiUnits.Ratio(state.DutyCycle(s)),
                     SiUnits.Pressure(least),
@@ -127,7 +128,7 @@ internal static class SystemReport
                     system.Stages[s].FiringGroups,
                     SiUnits.Ratio(overTime),
                     SiUnits.Ratio(overFlow),
-                    state.Widths[s] == 0,
+                    state.Widths.Longest(s) == 0,
                     open
                 )
             );

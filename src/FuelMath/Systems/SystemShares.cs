@@ -115,6 +115,19 @@ public sealed class SystemShares
     public ScatterShares<Lambda, Ratio> MeanLambda() =>
         Of(solves.Lambdas[0], Lambda.FromRatio, SiUnits.Ratio, "the mixture");
 
+    /// <summary>What makes the scatter of the mixture that the sensor of a bank sees.</summary>
+    /// <param name="bank">Which, counted from 1: see <see cref="FuelSystem.Banks"/>.</param>
+    /// <returns>The shares; deviations of lambda.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such bank.</exception>
+    /// <exception cref="InvalidOperationException">There is no mixture.</exception>
+    public ScatterShares<Lambda, Ratio> LambdaOfBank(int bank) =>
+        Of(
+            solves.Lambdas[System.Engine.Chambers + Guard.InRange(bank, 1, System.Banks.Max())],
+            Lambda.FromRatio,
+            SiUnits.Ratio,
+            string.Create(CultureInfo.InvariantCulture, $"bank {bank}")
+        );
+
     /// <summary>What makes the scatter of the duty cycle of a stage.</summary>
     /// <param name="stage">The stage's name.</param>
     /// <returns>The shares.</returns>

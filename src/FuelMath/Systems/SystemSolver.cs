@@ -164,9 +164,9 @@ internal sealed class SystemSolver<T> : IDisposable
         // wires of an injector that opens carry its own coil's current in full, and that of each other that is open then.
         double conductance = 0;
         double opening = 0;
-        for (int s = 0; s < state.Widths.Length; s++)
+        for (int s = 0; s < state.Periods.Length; s++)
         {
-            conductance += state.DutyCycle(s) * path.CoilConductances[s];
+            conductance += state.MeanConductance(s);
             opening += state.CoilsWhileOpening(s) / path.Injectors[s].Length * path.CoilConductances[s];
         }
 

@@ -33,6 +33,7 @@ public sealed class SystemState
         Pumps = parts.Pumps;
         Regulators = parts.Regulators;
         Chambers = parts.Chambers;
+        Banks = parts.Banks;
         Lambda = parts.Lambda;
         LambdaIfOilUnburned = parts.LambdaIfOilUnburned;
         PumpReserve = parts.Reserve is { } reserve ? SiUnits.VolumeFlow(reserve) : null;
@@ -82,6 +83,9 @@ public sealed class SystemState
 
     /// <summary>The mixture of every cylinder or rotor.</summary>
     public ImmutableArray<ChamberMixture> Chambers { get; }
+
+    /// <summary>What the sensor of each bank sees; one where one sensor stands behind all chambers, none without air.</summary>
+    public ImmutableArray<BankResult> Banks { get; }
 
     /// <summary>
     /// Total air over total fuel relative to stoichiometric, as one sensor behind all chambers would see it; null when

@@ -17,6 +17,7 @@ public sealed class UncertainInput
     private readonly bool each;
 
     private UncertainInput(
+        string kind,
         string name,
         IQuantity standardDeviation,
         SpreadShape shape,
@@ -26,6 +27,7 @@ public sealed class UncertainInput
     )
     {
         ArgumentNullException.ThrowIfNull(source);
+        Kind = kind;
         Name = name;
         StandardDeviation = standardDeviation;
         Shape = Guard.Known(shape);
@@ -33,6 +35,9 @@ public sealed class UncertainInput
         this.each = each;
         this.apply = apply;
     }
+
+    /// <summary>The word that a document has for it.</summary>
+    internal string Kind { get; }
 
     /// <summary>What is uncertain, in words.</summary>
     public string Name { get; }
@@ -56,7 +61,15 @@ public sealed class UncertainInput
     public static UncertainInput InjectorFlow(Ratio standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Share(standardDeviation);
-        return new("flow of all injectors", standardDeviation, shape, source, false, (s, z, _) => ScaleAll(s, u * z));
+        return new(
+            "injector flow",
+            "flow of all injectors",
+            standardDeviation,
+            shape,
+            source,
+            false,
+            (s, z, _) => ScaleAll(s, u * z)
+        );
     }
 
     /// <summary>The static flow of each injector by itself: the spread within a set.</summary>
@@ -70,6 +83,7 @@ public sealed class UncertainInput
     {
         double u = Share(standardDeviation);
         return new(
+            "each injector flow",
             "flow of each injector",
             standardDeviation,
             shape,
@@ -89,7 +103,7 @@ public sealed class UncertainInput
     public static UncertainInput DeadTime(Duration standardDeviation, SpreadShape shape, DataSource source)
     {
         double u = Guard.Positive(standardDeviation, standardDeviation.InSi());
-        return new("dead time", standardDeviation, shape, source, false, (s, z, _) => s.DeadTime += u * z);
+        return new("dead time", "dead time", standardDeviation, shape, source, false, (s, z, _) => s.DeadTime += u * z);
     }
 
     /// <summary>The flow of all pumps alike, at each pressure rise.</summary>
@@ -103,6 +117,7 @@ public sealed class UncertainInput
     {
         double u = Share(standardDeviation);
         return new(
+            "pump flow",
             "flow of the pumps",
             standardDeviation,
             shape,
@@ -123,6 +138,7 @@ public sealed class UncertainInput
     {
         double u = Guard.Positive(standardDifference, standardDifference.InSi());
         return new(
+            "regulator set point",
             "set point of the regulators",
             standardDifference,
             shape,
@@ -143,6 +159,7 @@ public sealed class UncertainInput
     {
         double u = Share(standardDeviation);
         return new(
+            "fuel density",
             "density of the fuel",
             standardDeviation,
             shape,

@@ -22,6 +22,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
 
     internal void Look()
     {
+        LookAtClass();
         LiquidVaporPressure known = solved.System.Fuel.VaporPressure;
         if (!known.IsKnown)
         {
@@ -51,6 +52,28 @@ internal sealed class VaporFindings(SolvedSystem solved)
 
         bool isBound = fuel < lowest - slack;
         Judge(known.At(SiUnits.Temperature(Math.Max(fuel, lowest))).Si, isBound, lowest);
+    }
+
+    /// <summary>Where the fuel told and the class told contradict each other: the higher vapor pressure was taken.</summary>
+    private void LookAtClass()
+    {
+        if (solved.System.Fuel.Recipe is not E85Recipe { Class: { } told, AsMixed: { } mixed } || told.Allows(mixed))
+        {
+            return;
+        }
+
+        solved.Add(
+            Finding.Of(
+                FindingCode.FuelOutsideClass,
+                Severity.Note,
+                solved.System.Fuel.Name,
+                $"The gasoline told and E85 class {told.Number} do not go together",
+                Shown.Bar(mixed.Si).As($"{Show.Bar(mixed.Si)} as mixed, at {Show.Celsius(E85Class.At.InSi())}"),
+                $"{Show.Bar(told.LowestVaporPressure.Si)} to {Show.Bar(told.HighestVaporPressure.Si)}",
+                E85Class.Source,
+                "The higher of both is reckoned with: ask which class is in the pump, or measure the vapor pressure."
+            )
+        );
     }
 
     private void Judge(double vapor, bool isBound, double lowest)
@@ -89,7 +112,11 @@ internal sealed class VaporFindings(SolvedSystem solved)
             least <= 0 ? Severity.Danger : Severity.Warning,
             where,
             least <= 0 ? $"Fuel boils at '{where}'" : $"Fuel is near boiling at '{where}'",
-            Shown.Bar(least).As($"{Show.Bar(Math.Abs(least))} {(least < 0 ? "below" : "above")} its vapor pressure"),
+            Shown
+                .Bar(least)
+                .As(
+                    $"{Show.Bar(Math.Abs(least))} {(least < 0 ? "below" : "above")} its vapor pressure of {Show.Bar(vapor)} at {Show.Celsius(fuel)} ({solved.System.Fuel.VaporPressure.Origin})"
+                ),
             Shown.Bar(limit).As($"at least {Show.Bar(limit)} above"),
             "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
         );

@@ -48,6 +48,19 @@ public sealed class FuelDocumentTests
         Assert.Equal("Density must fall from point to point; at index 1 it does not.", error.Allowed);
     }
 
+    [Fact]
+    public void Read_E85OfAClass_KeepsIt()
+    {
+        string text = FuelShape.Part.Write(Fuels()["E85 of a class"]).Render();
+        Fuel back = FuelShape.Part.Read(JsonTree.Read(Encoding.UTF8.GetBytes(text)));
+        Assert.Equal(3, back.EthanolClass!.Number);
+        string odd = text.Replace("\"class\": 3", "\"class\": 5", StringComparison.Ordinal);
+        Assert.Equal(
+            "$.class",
+            Assert.Throws<DocumentException>(() => FuelShape.Part.Read(JsonTree.Read(Encoding.UTF8.GetBytes(odd)))).Path
+        );
+    }
+
     // What a document does not hold may not be lost in silence.
     [Fact]
     public void Write_OwnFuelWithAHeatCapacity_Refuses()
@@ -110,6 +123,9 @@ public sealed class FuelDocumentTests
                 cold,
                 [new(gasoline, SiUnits.Ratio(0.15)), new(StandardFuels.Ethanol, SiUnits.Ratio(0.85))]
             ),
+            ["named gasoline"] = gasoline.WithName("premium"),
+            ["E85"] = StandardFuels.E85(gasoline, SiUnits.Ratio(0.71)).WithName("from the pump"),
+            ["E85 of a class"] = StandardFuels.E85(gasoline, SiUnits.Ratio(0.6), E85Class.FromNumber(3)),
             ["mass blend"] = FuelBlend.ByMass(
                 "mix",
                 [new(gasoline, SiUnits.Ratio(1 / 3.0)), new(StandardFuels.Toluene, SiUnits.Ratio(2 / 3.0))]

@@ -59,8 +59,12 @@ internal static class PropertyPage
                 {
                     string optional = required.Contains(property.Name) ? "" : "optional; ";
                     string comment = property.Value.GetProperty("description").GetString()!;
-                    string value =
-                        values.GetValueOrDefault($"{name}.{property.Name}") ?? Form(property.Value, definitions);
+                    string form = Form(property.Value, definitions);
+
+                    // Where there is a choice, all of it is shown: one bundled word would hide the others.
+                    string value = form.Contains(" | ", StringComparison.Ordinal)
+                        ? form
+                        : values.GetValueOrDefault($"{name}.{property.Name}") ?? form;
                     page.Append(
                         CultureInfo.InvariantCulture,
                         $"  \"{property.Name}\": {value}, // {optional}{comment}\n"
@@ -86,11 +90,33 @@ internal static class PropertyPage
             _ => NetworkDocument.Schema,
         };
 
+    /// <summary>Values that no bundled document holds, where the form alone would not be allowed there.</summary>
+    private static Dictionary<string, string> Invented { get; } =
+        new()
+        {
+            ["oil.at15Celsius"] = "\"870 kg/m3\"",
+            ["oil.at100Celsius"] = "\"8 mm2/s\"",
+            ["ethanol-fuel.ethanol"] = "\"70 %\"",
+            ["limits.dutyCycle"] = "\"85 %\"",
+            ["limits.pumpReserve"] = "\"15 %\"",
+            ["limits.pressureDeviation"] = "\"3 %\"",
+            ["limits.mixtureDeviation"] = "\"5 %\"",
+            ["limits.voltageDrop"] = "\"0.7 V\"",
+            ["limits.suctionVelocity"] = "\"1.2 m/s\"",
+            ["limits.vaporMargin"] = "\"20 kPa\"",
+            ["uncertain-dead-time.standardDeviation"] = "\"0.03 ms\"",
+            ["uncertain-regulator-set-point.standardDeviation"] = "\"4 kPa\"",
+            ["composition.carbon"] = "\"85 %\"",
+            ["composition.hydrogen"] = "\"13 %\"",
+            ["constant-volumetric-efficiency.value"] = "\"90 %\"",
+            ["humidity.relative"] = "\"70 %\"",
+        };
+
     private static Dictionary<string, string> ExampleValues(string schema)
     {
         IEnumerable<string> documents = WholeDocument.All.Where(d => d.SchemaName == schema).Select(d => d.Text);
         var walk = new SchemaWalk(Schema(schema));
-        Dictionary<string, string> values = new(StringComparer.Ordinal);
+        Dictionary<string, string> values = new(Invented, StringComparer.Ordinal);
         foreach (string text in documents)
         {
             using var document = JsonDocument.Parse(text);
@@ -147,9 +173,7 @@ internal static class PropertyPage
         {
             string name = reference.GetString()!["#/$defs/".Length..];
             JsonElement definition = definitions.GetProperty(name);
-            return definition.TryGetProperty("properties", out _)
-                ? $"{{ {name} }}"
-                : Quantity(definition.GetProperty("description").GetString()!);
+            return definition.TryGetProperty("properties", out _) ? $"{{ {name} }}" : Quantity(name);
         }
 
         if (at.TryGetProperty("enum", out JsonElement words))
@@ -175,11 +199,33 @@ internal static class PropertyPage
         };
     }
 
-    /// <summary>"A length: a number and one of m, cm." becomes "1 m".</summary>
-    private static string Quantity(string description)
-    {
-        int start = description.IndexOf("one of ", StringComparison.Ordinal) + "one of ".Length;
-        int end = description.IndexOfAny([',', '.'], start);
-        return $"\"1 {description[start..end]}\"";
-    }
+    /// <summary>A quantity as a person would write it, for properties that no bundled document holds.</summary>
+    private static string Quantity(string kind) =>
+        kind switch
+        {
+            "absolute-pressure" => "\"100 kPa absolute\"",
+            "acceleration" => "\"5 m/s2\"",
+            "area" => "\"600 mm2\"",
+            "current" => "\"5 A\"",
+            "density" => "\"745 kg/m3\"",
+            "duration" => "\"0.8 ms\"",
+            "dynamic-viscosity" => "\"0.5 mPa s\"",
+            "gauge-pressure" => "\"0.5 bar gauge\"",
+            "kinematic-viscosity" => "\"50 mm2/s\"",
+            "length" => "\"8 mm\"",
+            "mass" => "\"20 g\"",
+            "mass-flow" => "\"3.2 g/s\"",
+            "power" => "\"60 W\"",
+            "pressure-difference" => "\"300 kPa\"",
+            "ratio" => "\"2 %\"",
+            "resistance" => "\"15 mohm\"",
+            "rotational-speed" => "\"6000 rpm\"",
+            "specific-energy" => "\"43 MJ/kg\"",
+            "speed" => "\"4 m/s\"",
+            "temperature" => "\"20 degC\"",
+            "voltage" => "\"13.8 V\"",
+            "volume" => "\"500 cm3\"",
+            "volume-flow" => "\"100 L/h\"",
+            _ => throw new InvalidOperationException($"No example of a quantity of kind '{kind}'."),
+        };
 }
