@@ -8,11 +8,11 @@ internal static class StrainerShape
         {
             o.Is("strainer", "A strainer of plain woven wire with square openings.");
             var name = o.Named(s => s.Name);
-            var opening = o.Required("opening", QuantityShapes.SmallLength, s => s.Opening)
+            var opening = o.Required("opening", QuantityShapes.SmallLength.Positive, s => s.Opening)
                 .Says("The clear width between two wires.");
-            var wire = o.Required("wireDiameter", QuantityShapes.SmallLength, s => s.WireDiameter)
+            var wire = o.Required("wireDiameter", QuantityShapes.SmallLength.Positive, s => s.WireDiameter)
                 .Says("Diameter of the wire.");
-            var area = o.Required("area", QuantityShapes.Area, s => s.Area)
+            var area = o.Required("area", QuantityShapes.Area.Positive, s => s.Area)
                 .Says("The mesh that fuel passes, without what its frame covers.");
             var source = o.Source(s => s.Source);
             return f => new(f.Of(name), f.Of(opening), f.Of(wire), f.Of(area), f.Of(source));

@@ -17,30 +17,6 @@ public sealed partial class Fuel
         return With(value, OwnEstimates, Cautions);
     }
 
-    /// <summary>The same fuel under a name of its own, with a heat capacity that was measured.</summary>
-    /// <param name="name">The new name; not blank.</param>
-    /// <param name="heatCapacity">Its heat capacity. Documents can't hold it and refuse such a fuel.</param>
-    /// <returns>The fuel.</returns>
-    /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="heatCapacity"/> is null.</exception>
-    public Fuel WithHeatCapacity(string name, LiquidHeatCapacity heatCapacity)
-    {
-        ArgumentNullException.ThrowIfNull(heatCapacity);
-        return Copy(name, VaporPressure, heatCapacity, BulkModulus, Oil, null);
-    }
-
-    /// <summary>The same fuel under a name of its own, with a bulk modulus that was measured.</summary>
-    /// <param name="name">The new name; not blank.</param>
-    /// <param name="bulkModulus">Its isothermal bulk modulus. Documents can't hold it and refuse such a fuel.</param>
-    /// <returns>The fuel.</returns>
-    /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="bulkModulus"/> is null.</exception>
-    public Fuel WithBulkModulus(string name, LiquidBulkModulus bulkModulus)
-    {
-        ArgumentNullException.ThrowIfNull(bulkModulus);
-        return Copy(name, VaporPressure, HeatCapacity, bulkModulus, Oil, null);
-    }
-
     /// <summary>The same fuel with what of its composition and heating value is an estimate.</summary>
     /// <param name="estimates">Sentences; they take the place of those before.</param>
     /// <returns>The fuel.</returns>
