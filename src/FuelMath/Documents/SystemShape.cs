@@ -86,7 +86,7 @@ internal static class SystemShape
         return banks.IsEmpty ? [.. Enumerable.Repeat(1, chambers)]
             : all.SequenceEqual(Enumerable.Range(1, chambers))
                 ? [.. Enumerable.Range(1, chambers).Select(c => banks.IndexOf(banks.First(b => b.Contains(c))) + 1)]
-            : throw new ArgumentException(
+            : throw new RefusedArgumentException(
                 $"Must name each of chambers 1 to {chambers} once; named were {string.Join(", ", all)}.",
                 nameof(banks)
             );

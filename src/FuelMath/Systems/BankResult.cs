@@ -47,4 +47,8 @@ public sealed class BankResult
 
     /// <summary>The width given to the bank's injectors of each stage; zero for a stage that rests.</summary>
     public ImmutableArray<Duration> PulseWidths { get; }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        LogText.Of($"bank {Bank}: {(Lambda is { } lambda ? lambda.ToString() : "no fuel")}");
 }

@@ -201,7 +201,8 @@ internal static class PropertyPage
 
     /// <summary>A quantity as a person would write it, for properties that no bundled document holds.</summary>
     private static string Quantity(string kind) =>
-        kind switch
+        kind.Replace("-above-zero", "", StringComparison.Ordinal)
+            .Replace("-from-zero", "", StringComparison.Ordinal) switch
         {
             "absolute-pressure" => "\"100 kPa absolute\"",
             "acceleration" => "\"5 m/s2\"",
