@@ -223,6 +223,14 @@ public sealed class SystemExamples
             [false, false, true, true],
             new[] { key, cruise, peak, back }.Select(s => s.Network.ConditionOf("second pump") == LinkCondition.Running)
         );
+
+        #region History
+        OperatingPoint[] points = [Standing(), AtFullThrottle(3000), AtFullThrottle(6500), AtFullThrottle(3000)];
+        var history = new OperatingHistory(system, points, CancellationToken.None);
+        int[] running = [.. history.Points.Select(p => p.State?.Pumps.Length ?? 0)]; // 1, 1, 2, 2
+        #endregion
+
+        Assert.Equal([1, 1, 2, 2], running);
     }
 
     private static OperatingPoint Cruise() =>

@@ -31,6 +31,11 @@ internal static class Pictures
             page.WriteLine(figure);
         }
 
+        foreach (string figure in SurgeTankChart.Of(states))
+        {
+            page.WriteLine(figure);
+        }
+
         SystemState busiest = states.MaxBy(s => s.Injectors.Sum(i => i.MeanFlow.LitersPerHour))!;
         page.WriteLine(PathPicture.Of(system, busiest));
         page.WriteLine(MixtureChart.Of(assessment));

@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace FuelMath.Samples.Assessment;
 
-/// <summary>Each pump that does work, at the point where the pumps have least to spare: what it gives and what is drawn.</summary>
+/// <summary>
+/// Each pump that does work, at the point where the pumps have least to spare: what it gives and what is drawn. A lift pump is
+/// held against what its surge tank loses.
+/// </summary>
 internal static class PumpCharts
 {
     internal static IEnumerable<string> Of(FuelSystem system, IReadOnlyList<SystemState> states)
@@ -29,8 +32,12 @@ internal static class PumpCharts
     {
         Pump pump = (Pump)system.Network.Lines.First(l => l.Name == match.Line).Part;
         PumpCurve curve = pump.CurveAt(match.Voltage);
-        double drawn = Drawn(state);
-        double? spare = state.PumpReserve?.LitersPerHour;
+        SurgeTankBalance? tank = state.SurgeTanks.FirstOrDefault(t => t.LiftPumps.Contains(match.Line));
+        double drawn = tank is null ? Drawn(state) : (tank.DrawnFlow - tank.ReturnFlow).LitersPerHour;
+        double? spare = tank is null ? state.PumpReserve?.LitersPerHour : tank.OverflowFlow.LitersPerHour;
+        (string draws, string left) = tank is null
+            ? ("engine draws", $"to spare {Say.Number(spare ?? 0, "0")} L/h")
+            : ($"'{tank.Node}' loses", $"overflows {Say.Number(spare ?? 0, "0")} L/h");
         Plot plot = Charts.New(
             $"{pump.Name} ({match.Line}) at {state.Point.Name}",
             "flow, L/h",
@@ -57,11 +64,11 @@ internal static class PumpCharts
         {
             var band = plot.Add.Rectangle(drawn, drawn + spare.Value, 0, top);
             (band.FillStyle.Color, band.LineStyle.Width) = (Charts.Orange.WithAlpha(.25), 0);
-            band.LegendText = $"to spare {Say.Number(spare.Value, "0")} L/h";
+            band.LegendText = left;
         }
 
-        var draws = plot.Add.VerticalLine(drawn, 2, Charts.Vermilion, LinePattern.Dashed);
-        draws.LegendText = $"engine draws {Say.Number(drawn, "0.0")} L/h";
+        var need = plot.Add.VerticalLine(drawn, 2, Charts.Vermilion, LinePattern.Dashed);
+        need.LegendText = $"{draws} {Say.Number(drawn, "0.0")} L/h";
         var here = plot.Add.Marker(
             match.Flow.LitersPerHour,
             match.PressureRise.Bars,
@@ -71,12 +78,26 @@ internal static class PumpCharts
         );
         here.LegendText = $"works at {Say.LitersPerHour(match.Flow)} L/h, {Say.Bar(match.PressureRise)} bar";
         plot.Axes.SetLimits(0, 1.05 * Math.Max(curve.GreatestFlow.LitersPerHour, drawn + (spare ?? 0)), 0, 1.05 * top);
-        string left = spare is { } value
-            ? $"{(state.Pumps.Length > 1 ? "all pumps together have " : "")}{Say.Number(value, "0.0")} L/h ({Say.Number(100 * value / Math.Max(drawn, 1e-9), "0")} %) to spare at the pressure that must hold; {Say.Percent(system.Limits.PumpReserve)} % are asked for"
-            : "what it could still give is not known: nothing says which pressure must hold";
         return Pictures.Figure(
             Charts.Finish(plot),
-            $"Pump '{pump.Name}' at {state.Point.Name}, the point with least to spare: it gives {Say.LitersPerHour(match.Flow)} L/h at {Say.Bar(match.PressureRise)} bar and {Say.Volts(match.Voltage)} V; the engine draws {Say.Number(drawn, "0.0")} L/h; {left}."
+            $"Pump '{pump.Name}' at {state.Point.Name}, the point with least to spare: it gives {Say.LitersPerHour(match.Flow)} L/h at {Say.Bar(match.PressureRise)} bar and {Say.Volts(match.Voltage)} V; {(tank is null ? InWords(system, state) : InWords(tank))}."
         );
     }
+
+    private static string InWords(FuelSystem system, SystemState state)
+    {
+        double drawn = Drawn(state);
+        string left = state.PumpReserve?.LitersPerHour is { } value
+            ? $"{(state.Pumps.Length > 1 ? "all pumps that feed it have together " : "")}{Say.Number(value, "0.0")} L/h ({Say.Number(100 * value / Math.Max(drawn, 1e-9), "0")} %) to spare at the pressure that must hold; {Say.Percent(system.Limits.PumpReserve)} % are asked for"
+            : "what it could still give is not known: nothing says which pressure must hold";
+        return $"the engine draws {Say.Number(drawn, "0.0")} L/h; {left}";
+    }
+
+    private static string InWords(SurgeTankBalance tank) =>
+        $"from '{tank.Node}' {Say.LitersPerHour(tank.DrawnFlow)} L/h are drawn and {Say.LitersPerHour(tank.ReturnFlow)} L/h come back; "
+        + (
+            tank.DrainsWithLift
+                ? $"it drains, and is empty after {Say.Number(tank.LastsWithLift().Seconds, "0")} s"
+                : $"{Say.LitersPerHour(tank.OverflowFlow)} L/h overflow"
+        );
 }

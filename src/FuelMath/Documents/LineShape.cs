@@ -47,6 +47,8 @@ internal static class LineShape
             Part("injectorDraw", OpeningShapes.Draw);
             o.With("switch", PumpSwitchShape.Shape, l => l.Switch, (l, v) => l.SwitchedBy(v))
                 .Says("What lets its pump join and leave; it always runs when left out.");
+            o.With("linePlan", LinePlanShape.Origin, l => l.Origin as LinePlan, (l, v) => l.MadeFrom(v))
+                .Says("The plan that it was made from, whose joints are checked; its part says what is lost.");
             ImmutableArray<Property<Line>> words = [.. parts.Select(p => p.Property)];
             o.ExactlyOne(words);
             o.CheckWritten(line => RefuseUnknown(line, words));

@@ -11,7 +11,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/LineExamples.cs" region="Line" />
 /// </example>
-public sealed class LinePlan
+public sealed class LinePlan : ILineOrigin
 {
     /// <summary>Creates a line.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -171,7 +171,15 @@ public sealed class LinePlan
         [
             .. losing.Select(
                 (part, i) =>
-                    new Line(NameOf(i), i == 0 ? from : NameOf(i - 1), i + 1 == losing.Length ? to : NameOf(i), part)
+                {
+                    var line = new Line(
+                        NameOf(i),
+                        i == 0 ? from : NameOf(i - 1),
+                        i + 1 == losing.Length ? to : NameOf(i),
+                        part
+                    );
+                    return i == 0 ? line.MadeFrom(this) : line;
+                }
             ),
         ];
     }
@@ -186,12 +194,14 @@ public sealed class LinePlan
     {
         if (Hoses.Any())
         {
-            return new(Name, from, to, ToHose(Hoses.First().Hose.Source));
+            return new Line(Name, from, to, ToHose(Hoses.First().Hose.Source)).MadeFrom(this);
         }
 
         Fitting? widest = Adapters.MaxBy(a => a.Bore.InSi());
         Ratio sum = widest is null ? SiUnits.Ratio(0) : new FittingSeries(Adapters).CoefficientFor(widest.Bore);
-        return sum.InSi() > 0 ? new(Name, from, to, new PlainFitting(widest!.Bore, sum)) : throw Nothing();
+        return sum.InSi() > 0
+            ? new Line(Name, from, to, new PlainFitting(widest!.Bore, sum)).MadeFrom(this)
+            : throw Nothing();
     }
 
     /// <inheritdoc />

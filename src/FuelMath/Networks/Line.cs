@@ -29,7 +29,7 @@ public sealed class Line
     }
 
     private Line(Line other, FlowPart part, PumpSwitch? by) =>
-        (Name, From, To, Part, Switch) = (other.Name, other.From, other.To, part, by);
+        (Name, From, To, Part, Switch, Origin) = (other.Name, other.From, other.To, part, by, other.Origin);
 
     /// <summary>Its name.</summary>
     public string Name { get; }
@@ -45,6 +45,9 @@ public sealed class Line
 
     /// <summary>The law of its part, created once.</summary>
     internal LawSettings Law => field ??= Part.Law;
+
+    /// <summary>What it was made from; null where that says nothing of its own.</summary>
+    internal ILineOrigin? Origin { get; private init; }
 
     /// <summary>The switch of its pump; null where it always runs.</summary>
     public PumpSwitch? Switch { get; }
@@ -64,6 +67,9 @@ public sealed class Line
                 nameof(pumpSwitch)
             );
     }
+
+    /// <summary>The same line, and what it was made from.</summary>
+    internal Line MadeFrom(ILineOrigin origin) => new(this, Part, Switch) { Origin = origin };
 
     /// <summary>The same line with another part and the same switch.</summary>
     internal Line With(FlowPart part) => new(this, part, Switch);

@@ -65,6 +65,9 @@ public sealed class Network
     public Network Under(VehicleAcceleration acceleration) =>
         acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration, plan.Names));
 
+    /// <summary>The same network with lines of the same names and ends in the place of its own.</summary>
+    internal Network WithLines(IEnumerable<Line> lines) => new(Nodes, lines, Acceleration, plan.Names);
+
     /// <summary>The same network later: each pump with a switch was running if it ran in a state.</summary>
     /// <param name="last">The state: of this network, or of one with the same names.</param>
     /// <returns>The network; this one if it has no such pumps.</returns>

@@ -20,14 +20,24 @@ public sealed class SurgeTankBalance
     private readonly double returned;
     private readonly double drawn;
 
-    internal SurgeTankBalance(string node, double volume, double lift, double returned, double drawn)
+    internal SurgeTankBalance(
+        string node,
+        ImmutableArray<string> liftPumps,
+        double volume,
+        double lift,
+        double returned,
+        double drawn
+    )
     {
-        (this.node, this.volume, this.lift) = (node, volume, lift);
+        (this.node, LiftPumps, this.volume, this.lift) = (node, liftPumps, volume, lift);
         (this.returned, this.drawn) = (returned, drawn);
     }
 
     /// <summary>The node of the tank.</summary>
     public string Node => node;
+
+    /// <summary>The lines of the pumps that lift fuel into it.</summary>
+    public ImmutableArray<string> LiftPumps { get; }
 
     /// <summary>The flow of the lift pump, in m³/s.</summary>
     public VolumeFlow LiftFlow => SiUnits.VolumeFlow(lift);

@@ -29,21 +29,22 @@ internal static class Altered
         return WithPumps(system, pump => pump.Worn(pump.Name, wear));
     }
 
-    /// <summary>Every pump draws a multiple of its current at each pressure.</summary>
-    internal static FuelSystem WithPumpCurrent(FuelSystem system, double multiple) =>
-        WithPumps(
-            system,
-            pump =>
-            {
-                var drawing = new Pump(
-                    pump.Name,
-                    pump.Curves.Select(c => WithCurrent(c, multiple)),
-                    pump.Fluid,
-                    pump.Source
-                );
-                return pump.Drive == PumpDrive.Direct ? drawing : drawing.WithDrive(pump.Name, pump.Drive);
-            }
-        );
+    /// <summary>Pumps in some lines draw a multiple of their current at each pressure.</summary>
+    internal static FuelSystem WithPumpCurrent(FuelSystem system, double multiple, Func<Line, bool> which)
+    {
+        return WithLines(system, l => l.Part is Pump pump && which(l) ? l.With(Drawing(pump)) : l);
+
+        Pump Drawing(Pump pump)
+        {
+            var drawing = new Pump(
+                pump.Name,
+                pump.Curves.Select(c => WithCurrent(c, multiple)),
+                pump.Fluid,
+                pump.Source
+            );
+            return pump.Drive == PumpDrive.Direct ? drawing : drawing.WithDrive(pump.Name, pump.Drive);
+        }
+    }
 
     /// <summary>Every bypass regulator set to a multiple of its differential pressure.</summary>
     internal static FuelSystem WithSetPoint(FuelSystem system, double multiple) =>
@@ -72,11 +73,14 @@ internal static class Altered
         return system.WithNetwork(new(nodes, lines));
     }
 
-    /// <summary>A hole from the outlet of the first pump back to a tank, of an area in m².</summary>
+    /// <summary>A hole from the outlet of the first pump that feeds a rail back to its tank, of an area in m².</summary>
     internal static FuelSystem WithLeak(FuelSystem system, double area)
     {
-        string outlet = system.Network.Lines.First(l => l.Part is Pump).To;
-        string tank = system.Network.Nodes.First(n => n.IsFixed).Name;
+        Line pump = system.Network.Lines.First(system.Layout.HasRailPump);
+        string outlet = pump.To;
+        string tank =
+            system.Network.Nodes.FirstOrDefault(n => n.IsFixed && n.Name == pump.From)?.Name
+            ?? system.Network.Nodes.First(n => n.IsFixed).Name;
         return system.WithNetwork(
             new(
                 system.Network.Nodes,
@@ -88,12 +92,15 @@ internal static class Altered
         );
     }
 
-    /// <summary>More resistance in the pump circuit, in ohm; less where it is negative.</summary>
-    internal static FuelSystem WithPumpResistance(FuelSystem system, double more)
+    /// <summary>More resistance in a circuit of pumps, in ohm; less where it is negative.</summary>
+    internal static FuelSystem WithPumpResistance(FuelSystem system, int feed, double more)
     {
-        Circuit now = system.Power.Pumps!;
+        Circuit now = system.Power.CircuitOf(feed);
         return system.WithPower(
-            system.Power.With(new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more)))
+            system.Power.With(
+                feed,
+                new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more))
+            )
         );
     }
 

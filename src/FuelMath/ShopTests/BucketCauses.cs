@@ -67,7 +67,7 @@ internal sealed class BucketCauses(
         );
         yield return (new(MostArea, a => (Altered.WithLeak(s, a), point)), (_, state) => Lost(state));
         yield return (
-            new(Math.Sqrt(MostCoefficient), a => (Altered.WithRestrictionAfter(s, l => l.Part is Pump, a * a), point)),
+            new(Math.Sqrt(MostCoefficient), a => (Altered.WithRestrictionAfter(s, s.Layout.HasRailPump, a * a), point)),
             (_, state) => Feed(state)
         );
         yield return (
@@ -122,7 +122,7 @@ internal sealed class BucketCauses(
 
     private ShopCause Feed(SystemState state)
     {
-        string line = system.Network.Lines.First(l => l.Part is Pump).Name;
+        string line = system.Network.Lines.First(system.Layout.HasRailPump).Name;
         return Cause(
             ShopCauseKind.FeedRestriction,
             "A restriction between tank and rail: strainer, filter, a pinched hose",
@@ -159,8 +159,9 @@ internal sealed class BucketCauses(
         );
     }
 
-    private double RiseChange(SystemState state) =>
-        Math.Abs((state.Pumps[0].PressureRise.InSi() / sound.Pumps[0].PressureRise.InSi()) - 1);
+    private double RiseChange(SystemState state) => Math.Abs((RiseIn(state) / RiseIn(sound)) - 1);
+
+    private double RiseIn(SystemState state) => system.Layout.RailPumpsIn(state)[0].PressureRise.InSi();
 
     private double Taken(SystemState state, string line) =>
         state.PressureAt(line + Altered.Before).Si

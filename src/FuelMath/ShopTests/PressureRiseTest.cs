@@ -17,14 +17,14 @@ public sealed class PressureRiseTest
     private const int Order = 32;
 
     private readonly FuelSystem system;
-    private readonly PumpCurve curve;
+    private readonly PumpCurve[] curves;
     private readonly double shortest;
     private readonly double isothermal;
 
-    private PressureRiseTest(FuelSystem system, SystemState state, string node, ClosedVolume line, PumpCurve curve)
+    private PressureRiseTest(FuelSystem system, SystemState state, string node, ClosedVolume line, PumpCurve[] curves)
     {
         this.system = system;
-        this.curve = curve;
+        this.curves = curves;
         State = state;
         Node = node;
         Line = line;
@@ -55,7 +55,7 @@ public sealed class PressureRiseTest
     private double Target => 0.9 * ExpectedPressure.Si;
 
     /// <summary>Predicts the test.</summary>
-    /// <param name="system">A system with one pump.</param>
+    /// <param name="system">A system with one pump that feeds the rails, or several side by side; lift pumps do not count.</param>
     /// <param name="point">
     /// The conditions. The engine stands: injectors shut and ambient pressure in the manifold, whatever speed, manifold
     /// pressure and command the point has.
@@ -65,7 +65,7 @@ public sealed class PressureRiseTest
     /// <returns>The prediction.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// There is no such node, the system does not have exactly one pump, or no pressure builds there.
+    /// There is no such node, no pump feeds a rail, some stand in a row, or nothing builds pressure there.
     /// </exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
     /// <exception cref="OutsideTableException">The pump's data do not reach down to zero pressure rise.</exception>
@@ -75,24 +75,34 @@ public sealed class PressureRiseTest
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(line);
-        Line[] pumps = [.. system.Network.Lines.Where(l => l.Part is Pump)];
-        if (pumps.Length != 1)
+        SystemState state = system.Solve(Altered.Standing(point));
+        PumpMatch[] pumps = system.Layout.RailPumpsIn(state);
+        Line[] lines = [.. pumps.Select(p => system.Network.Lines.First(l => l.Name == p.Line))];
+        if (pumps.Length == 0)
         {
-            throw new RefusedArgumentException(
-                $"Must have one pump; '{system.Name}' has {pumps.Length}.",
+            throw new ArgumentException(
+                $"Must have a pump that feeds a rail; '{system.Name}' has none.",
                 nameof(system)
             );
         }
 
-        SystemState state = system.Solve(Altered.Standing(point));
+        if (lines.Any(l => lines.Any(other => other.To == l.From)))
+        {
+            throw new ArgumentException(
+                $"Must have one pump that feeds a rail, or several side by side; '{system.Name}' has some in a row.",
+                nameof(system)
+            );
+        }
+
         GaugePressure settled = state.PressureAt(node);
+        Density density = system.Fuel.DensityAt(point.Fuel);
         return settled.Si > 0
             ? new(
                 system,
                 state,
                 node,
                 line,
-                ((Pump)pumps[0].Part).CurveAt(state.Pumps[0].Voltage, system.Fuel.DensityAt(point.Fuel))
+                [.. pumps.Select((p, i) => ((Pump)lines[i].Part).CurveAt(p.Voltage, density))]
             )
             : throw new RefusedArgumentException(
                 $"No pressure builds at '{node}': it settles at {settled}.",
@@ -174,11 +184,12 @@ public sealed class PressureRiseTest
 
         if (change < 0)
         {
-            double volts = State.Pumps[0].Voltage.InSi();
+            PumpMatch pump = system.Layout.RailPumpsIn(State)[0];
+            double volts = pump.Voltage.InSi();
             yield return Cause(
                 ShopCauseKind.PumpFlow,
                 "A pump that does not bring the pressure that the regulator holds",
-                $"less than it should at {Show.Volts(volts)} and {Show.Bar(State.Pumps[0].PressureRise.InSi())}",
+                $"less than it should at {Show.Volts(volts)} and {Show.Bar(pump.PressureRise.InSi())}",
                 departure,
                 "Nothing comes out of a return: see the bucket test."
             );
@@ -245,12 +256,18 @@ public sealed class PressureRiseTest
     /// <summary>The integral of compliance over the pump's flow, for a volume of gas at ambient pressure.</summary>
     private double Seconds(double gasAtAmbient, bool keepsHeat) =>
         GaussLegendreRule.Integrate(
-            p =>
-                QuickCompression.Compliance(Line, gasAtAmbient, p, keepsHeat)
-                / curve.FlowAt(SiUnits.Pressure(p)).InSi(),
+            p => QuickCompression.Compliance(Line, gasAtAmbient, p, keepsHeat) / FlowAt(p),
             0,
             Target,
             Order
+        );
+
+    /// <summary>What all pumps bring at a pressure, m³/s; one that it exceeds is shut.</summary>
+    private double FlowAt(double pressure) =>
+        curves.Sum(c =>
+            curves.Length > 1 && pressure > c.GreatestPressureRise.InSi()
+                ? 0
+                : c.FlowAt(SiUnits.Pressure(pressure)).InSi()
         );
 
     private static string Seconds(double value) =>

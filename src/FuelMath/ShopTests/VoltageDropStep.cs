@@ -5,11 +5,12 @@ namespace FuelMath.ShopTests;
 /// <summary>One place of a meter's leads, and the expected reading.</summary>
 public sealed class VoltageDropStep
 {
-    internal VoltageDropStep(string place, double ohms, double amperes)
+    internal VoltageDropStep(string place, double ohms, double amperes, int feed)
     {
         Place = place;
         Ohms = ohms;
         Amperes = amperes;
+        Feed = feed;
     }
 
     /// <summary>Where the leads are.</summary>
@@ -30,4 +31,7 @@ public sealed class VoltageDropStep
     internal double Ohms { get; }
 
     internal double Amperes { get; }
+
+    /// <summary>The circuit: 0 for what pumps share, then each pump's own.</summary>
+    internal int Feed { get; }
 }

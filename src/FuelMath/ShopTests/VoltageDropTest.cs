@@ -28,7 +28,10 @@ public sealed class VoltageDropTest
     /// <summary>The state during the test.</summary>
     public SystemState State { get; }
 
-    /// <summary>Where to measure: supply, ground and contacts of the pump circuit, or every branch of the mesh.</summary>
+    /// <summary>
+    /// Where to measure: supply, ground and contacts of the circuit that pumps share and of each pump's own, or every branch of
+    /// the mesh.
+    /// </summary>
     public ImmutableArray<VoltageDropStep> Steps { get; }
 
     /// <summary>Predicts the test at an operating point.</summary>
@@ -53,23 +56,44 @@ public sealed class VoltageDropTest
                     .. wiring.Mesh.Branches.Select(b => new VoltageDropStep(
                         b.Name,
                         b.Resistance.InSi(),
-                        wiring.CurrentThrough(b.Name).InSi()
+                        wiring.CurrentThrough(b.Name).InSi(),
+                        0
                     )),
                 ]
             );
         }
 
-        Circuit circuit = system.Power.Pumps!;
-        double amperes = SharedAmperes(system, state);
+        // The shared circuit is left out where every pump has one of its own.
+        bool isShared = system.Power.Feeds.Length < system.Network.Lines.Count(l => l.Part is Pump);
         return new(
             system,
             state,
             [
-                new("pump supply wires", circuit.Supply.Sum(c => c.Resistance.InSi()), amperes),
-                new("pump ground wires", circuit.Ground.Sum(c => c.Resistance.InSi()), amperes),
-                new("pump contacts, all together", circuit.Contacts.InSi(), amperes),
+                .. isShared ? StepsOf(state, 0, "pump supply wires", "pump ground wires", "pump contacts") : [],
+                .. system.Power.Feeds.SelectMany(
+                    (f, i) =>
+                        StepsOf(
+                            state,
+                            i + 1,
+                            $"supply wires of '{f.Line}'",
+                            $"ground wires of '{f.Line}'",
+                            $"contacts of '{f.Line}'"
+                        )
+                ),
             ]
         );
+
+        VoltageDropStep[] StepsOf(SystemState found, int feed, string supply, string ground, string contacts)
+        {
+            Circuit circuit = system.Power.CircuitOf(feed);
+            double amperes = AmperesOf(system, found, feed);
+            return
+            [
+                new(supply, circuit.Supply.Sum(c => c.Resistance.InSi()), amperes, feed),
+                new(ground, circuit.Ground.Sum(c => c.Resistance.InSi()), amperes, feed),
+                new(contacts + ", all together", circuit.Contacts.InSi(), amperes, feed),
+            ];
+        }
     }
 
     /// <summary>
@@ -112,7 +136,7 @@ public sealed class VoltageDropTest
         return amperes == 0
             ? throw Guard.OutOfRange(measuredCurrent, "other than zero")
             : Comparison(
-                new(step.Place, step.Ohms, amperes),
+                new(step.Place, step.Ohms, amperes, step.Feed),
                 volts,
                 tolerance,
                 [
@@ -136,12 +160,12 @@ public sealed class VoltageDropTest
     {
         bool more = volts / step.Amperes > step.Ohms;
         double load = State.Point.Supply.InSi() / Math.Abs(step.Amperes);
-        double Departure(double ohms, SystemState s) => (ohms * AmperesAt(s, step.Place)) - volts;
+        double Departure(double ohms, SystemState s) => (ohms * AmperesAt(s, step)) - volts;
 
         double sign = more ? 1 : -1;
         var resistance = new ShopFault(
             more ? MostOfLoad * load : step.Ohms * (1 - 1e-9),
-            a => (WithResistance(step.Place, sign * a), State.Point)
+            a => (WithResistance(step, sign * a), State.Point)
         );
         if (resistance.Explaining(State, (a, s) => Departure(step.Ohms + (sign * a), s)) is { } found)
         {
@@ -149,7 +173,7 @@ public sealed class VoltageDropTest
             yield return new(
                 ShopCauseKind.WireResistance,
                 ResistanceName(more),
-                $"{Milliohms(ohms)} instead of {Milliohms(step.Ohms)}, with {Amperes(AmperesAt(found.State, step.Place))} instead of {Amperes(step.Amperes)}",
+                $"{Milliohms(ohms)} instead of {Milliohms(step.Ohms)}, with {Amperes(AmperesAt(found.State, step))} instead of {Amperes(step.Amperes)}",
                 Math.Abs((ohms / step.Ohms) - 1),
                 "Measure the current at the same time, and compare again with it.",
                 found.State,
@@ -157,13 +181,14 @@ public sealed class VoltageDropTest
             );
         }
 
+        bool IsFed(Line line) => State.Wiring is not null || system.Power.FeedOf(line.Name) == step.Feed;
         var current = new ShopFault(
             more ? MostCurrent - 1 : 0.99,
-            a => (Altered.WithPumpCurrent(system, 1 + (sign * a)), State.Point)
+            a => (Altered.WithPumpCurrent(system, 1 + (sign * a), IsFed), State.Point)
         );
         if (current.Explaining(State, (_, s) => Departure(step.Ohms, s)) is { } drawn)
         {
-            double amperes = AmperesAt(drawn.State, step.Place);
+            double amperes = AmperesAt(drawn.State, step);
             yield return new(
                 ShopCauseKind.PumpCurrent,
                 more ? "More current than expected" : "Less current than expected",
@@ -176,17 +201,17 @@ public sealed class VoltageDropTest
         }
     }
 
-    private FuelSystem WithResistance(string place, double more) =>
+    private FuelSystem WithResistance(VoltageDropStep step, double more) =>
         State.Wiring is null
-            ? Altered.WithPumpResistance(system, more)
-            : Altered.WithBranchResistance(system, place, more);
+            ? Altered.WithPumpResistance(system, step.Feed, more)
+            : Altered.WithBranchResistance(system, step.Place, more);
 
-    private double AmperesAt(SystemState state, string place) =>
-        state.Wiring is { } wiring ? wiring.CurrentThrough(place).InSi() : SharedAmperes(system, state);
+    private double AmperesAt(SystemState state, VoltageDropStep step) =>
+        state.Wiring is { } wiring ? wiring.CurrentThrough(step.Place).InSi() : AmperesOf(system, state, step.Feed);
 
-    /// <summary>The current of the pumps that share a circuit.</summary>
-    private static double SharedAmperes(FuelSystem system, SystemState state) =>
-        state.Pumps.Where(p => system.Power.FeedOf(p.Line) == 0).Sum(p => p.Current.InSi());
+    /// <summary>What the pumps of a circuit draw.</summary>
+    private static double AmperesOf(FuelSystem system, SystemState state, int feed) =>
+        state.Pumps.Where(p => system.Power.FeedOf(p.Line) == feed).Sum(p => p.Current.InSi());
 
     private static string ResistanceName(bool more) =>
         more ? "A contact or wire of more resistance" : "Less resistance than described";

@@ -176,28 +176,27 @@ public sealed partial class FuelSystem
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return SolveAll(s => new OnePoint(s, point), 1, null, CancellationToken.None).Answer();
+        return SolveAll(s => new OnePoint(s, point), 1, SystemBatch.RunAlone, null, CancellationToken.None).Answer();
     }
 
     /// <summary>The same system later: each pump with a switch was running if it ran in a state.</summary>
     /// <param name="last">The state: of this system, or of one with the same lines.</param>
-    /// <returns>The system; this one if it has no such pumps.</returns>
+    /// <returns>The system; this one if it has no such pumps, or each was as it ran.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="last"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="last"/> lacks a line that has a switch.</exception>
     public FuelSystem After(SystemState last)
     {
         ArgumentNullException.ThrowIfNull(last);
-        return switched is null
+        return switched is null || switched.WasAsIn(last)
             ? this
-            : WithNetwork(new(Network.Nodes, Network.Lines.Select(l => SwitchedNetwork.After(l, last.Network))));
+            : WithNetwork(Network.WithLines(Network.Lines.Select(l => SwitchedNetwork.After(l, last.Network))));
     }
 
     /// <summary>The same system with some of its switched pumps running, a bit for each, and the others stopped.</summary>
     internal FuelSystem Running(ImmutableArray<SwitchedPump> pumps, int running) =>
         new(
             this,
-            new Network(
-                Network.Nodes,
+            Network.WithLines(
                 Network.Lines.Select(l =>
                     l.Switch is null
                         ? l
@@ -209,11 +208,13 @@ public sealed partial class FuelSystem
     /// <summary>Solves many points, each for every set of running pumps, and takes for each the one that lasts.</summary>
     /// <param name="of">Makes the points of a system.</param>
     /// <param name="count">How many.</param>
+    /// <param name="run">How the points of one set are solved.</param>
     /// <param name="progress">Told how many points are done; may be null.</param>
     /// <param name="cancellation">Stops between some points.</param>
     internal TPoints SolveAll<TPoints>(
         Func<FuelSystem, TPoints> of,
         int count,
+        SystemRun run,
         IProgress<int>? progress,
         CancellationToken cancellation
     )
@@ -221,11 +222,11 @@ public sealed partial class FuelSystem
     {
         if (switched is not null)
         {
-            return switched.SolveAll(of, count, progress, cancellation);
+            return switched.SolveAll(of, count, run, progress, cancellation);
         }
 
         TPoints points = of(this);
-        SystemBatch.Run(Path, points, count, progress, cancellation);
+        run(Path, points, count, progress, cancellation);
         return points;
     }
 

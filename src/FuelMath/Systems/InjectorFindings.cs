@@ -49,7 +49,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     FindingCode.PulseNotRepeatable,
                     Severity.Warning,
                     stage.Name,
-                    $"Stage '{stage.Name}' is asked for a pulse shorter than it repeats",
+                    $"Stage '{stage.Name}' is asked for a pulse shorter than its injectors repeat",
                     $"{Show.Milliseconds(wandering.Pulse.EffectiveWidth.InSi())} after dead time",
                     Shown.Milliseconds(wandering.Seat.Injector.SmallestRepeatableWidth.InSi()),
                     "The mixture will wander. Use smaller injectors for this range or a longer, less frequent pulse.",

@@ -16,11 +16,44 @@ internal sealed class PathFindings(SolvedSystem solved)
             }
 
             LookAtEstimates(line);
+            foreach (Finding finding in line.Origin?.Check() ?? [])
+            {
+                solved.Add(finding);
+            }
         }
 
-        foreach (Finding drains in solved.Parts.SurgeTanks.SelectMany(t => t.Check()))
+        foreach (SurgeTankBalance tank in solved.Parts.SurgeTanks)
+        {
+            LookAt(tank);
+        }
+    }
+
+    /// <summary>A surge tank that drains, or that its lift pump hardly keeps full.</summary>
+    private void LookAt(SurgeTankBalance tank)
+    {
+        foreach (Finding drains in tank.Check())
         {
             solved.Add(drains);
+        }
+
+        double lost = tank.DrawnFlow.InSi() - tank.ReturnFlow.InSi();
+        double limit = solved.System.Limits.PumpReserve.InSi();
+        double spare = tank.LiftFlow.InSi() - lost;
+        if (lost > 0 && !tank.DrainsWithLift && spare < limit * lost)
+        {
+            solved.Add(
+                FindingCode.PumpReserveLow,
+                Severity.Warning,
+                tank.Node,
+                $"What is lifted into surge tank '{tank.Node}' is little more than it loses",
+                Shown
+                    .LitersPerHour(spare)
+                    .As($"{Show.LitersPerHour(spare)} overflow beside {Show.LitersPerHour(lost)} that it loses"),
+                Shown
+                    .LitersPerHour(limit * lost)
+                    .As($"at least {Show.LitersPerHour(limit * lost)}, {Show.Percent(limit)} of what it loses"),
+                "A worn lift pump, a loaded strainer or a low battery will let the tank drain here first: its pump then sucks air."
+            );
         }
     }
 

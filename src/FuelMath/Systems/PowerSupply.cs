@@ -130,8 +130,11 @@ public sealed class PowerSupply
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{(Mesh is null ? "circuits" : Mesh.Name)}");
 
-    /// <summary>The same supply with another circuit for all pumps that share it.</summary>
-    internal PowerSupply With(Circuit pumps) => new(this, pumps, Mesh, Feeds);
+    /// <summary>The same supply with another circuit: for the pumps that share one, or for one with its own.</summary>
+    internal PowerSupply With(int feed, Circuit circuit) =>
+        feed == 0
+            ? new(this, circuit, Mesh, Feeds)
+            : new(this, Pumps, Mesh, Feeds.SetItem(feed - 1, new(Feeds[feed - 1].Line, circuit)));
 
     /// <summary>The same supply with another mesh of the same names.</summary>
     internal PowerSupply With(WiringMesh mesh) => new(this, Pumps, mesh, Feeds);
@@ -190,7 +193,8 @@ public sealed class PowerSupply
     internal WiringState StateAt(ElectricPotential supply, ReadOnlySpan<double> amperes, double injectorConductance) =>
         At(supply, amperes, injectorConductance).Solve();
 
-    private Circuit CircuitOf(int feed) => feed == 0 ? Pumps! : Feeds[feed - 1].Circuit!;
+    /// <summary>The circuit that pumps share, or that of a pump with its own.</summary>
+    internal Circuit CircuitOf(int feed) => feed == 0 ? Pumps! : Feeds[feed - 1].Circuit!;
 
     private string LoadOf(int feed) => feed == 0 ? PumpLoad! : Feeds[feed - 1].Load!;
 

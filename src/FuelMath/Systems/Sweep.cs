@@ -9,7 +9,8 @@ namespace FuelMath;
 /// <remarks>
 /// <para>
 /// A point that has no state carries its refusal instead (an <see cref="IRefusal"/>), so that one corner of a map does
-/// not hide the rest. Points are independent of each other and of the order in which they are solved.
+/// not hide the rest. Points are independent of each other and of the order in which they are solved: at each, a pump
+/// with a switch starts from what its switch says it did. For a history see <see cref="OperatingHistory"/>.
 /// </para>
 /// <para>
 /// Any other exception ends the sweep and comes out as itself: an argument that no point could be solved with, and what
@@ -81,7 +82,9 @@ public sealed class Sweep
         }
 
         int count = Checked(system, conditions, nameof(conditions), nameof(speeds), nameof(manifolds));
-        points = system.SolveAll(s => new Grid(this, s, conditions, count), count, progress, cancellation).Points;
+        points = system
+            .SolveAll(s => new Grid(this, s, conditions, count), count, SystemBatch.Run, progress, cancellation)
+            .Points;
     }
 
     /// <summary>The speeds.</summary>

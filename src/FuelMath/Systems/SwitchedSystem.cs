@@ -28,6 +28,7 @@ internal sealed class SwitchedSystem
     internal TPoints SolveAll<TPoints>(
         Func<FuelSystem, TPoints> of,
         int count,
+        SystemRun run,
         IProgress<int>? progress,
         CancellationToken cancellation
     )
@@ -36,7 +37,7 @@ internal sealed class SwitchedSystem
         Watched<TPoints>[] runs = [.. systems.Select(s => new Watched<TPoints>(this, of(s), count))];
         for (int running = 0; running < runs.Length; running++)
         {
-            SystemBatch.Run(
+            run(
                 systems[running].Path,
                 runs[running],
                 count,
@@ -70,6 +71,10 @@ internal sealed class SwitchedSystem
             all.Refused(point, refusal);
         }
     }
+
+    /// <summary>Whether each pump was running if it runs in a state.</summary>
+    internal bool WasAsIn(SystemState state) =>
+        pumps.All(p => p.By.WasRunning == (state.Network.ConditionOf(p.Name) != LinkCondition.Stopped));
 
     private double[] ValuesIn(NetworkState path, OperatingPoint point) =>
         [.. pumps.Select(p => p.ValueIn(path, point.Manifold.Si - point.Ambient.Si))];

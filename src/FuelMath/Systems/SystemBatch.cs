@@ -21,14 +21,7 @@ internal static class SystemBatch
         CancellationToken cancellation
     )
     {
-        if (count == 1)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            using var alone = new SystemSolver<Real>(path, points);
-            alone.Solve(0, 1);
-            progress?.Report(1);
-        }
-        else if (Vector512.IsHardwareAccelerated)
+        if (Vector512.IsHardwareAccelerated)
         {
             RunIn<WideLane>(path, points, count, progress, cancellation);
         }
@@ -38,7 +31,25 @@ internal static class SystemBatch
         }
     }
 
-    /// <summary>The same in vectors of one width, whatever the machine.</summary>
+    /// <summary>Solves points one after another, as plain numbers.</summary>
+    internal static void RunAlone(
+        SystemPath path,
+        ISystemPoints points,
+        int count,
+        IProgress<int>? progress,
+        CancellationToken cancellation
+    )
+    {
+        using var alone = new SystemSolver<Real>(path, points);
+        for (int point = 0; point < count; point++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            alone.Solve(point, 1);
+            progress?.Report(point + 1);
+        }
+    }
+
+    /// <summary>The same as <see cref="Run"/> in vectors of one width, whatever the machine.</summary>
     internal static void RunIn<T>(
         SystemPath path,
         ISystemPoints points,

@@ -45,6 +45,13 @@ internal sealed class SystemLayout
     internal NetworkNode TankOf(Line line) =>
         network.Nodes.FirstOrDefault(n => n.IsFixed && IsAt(n, line)) ?? network.Nodes.Single(n => n.IsFixed);
 
+    /// <summary>Whether a line holds a pump that feeds the rails: one that does not fill a surge tank.</summary>
+    internal bool HasRailPump(Line line) => line.Part is Pump && !LiftPumps.Any(t => t.Lifts.Contains(line.Name));
+
+    /// <summary>The running pumps that feed the rails.</summary>
+    internal PumpMatch[] RailPumpsIn(SystemState state) =>
+        [.. state.Pumps.Where(p => !LiftPumps.Any(t => t.Lifts.Contains(p.Line)))];
+
     /// <summary>Whether a line leads to where a pump draws from.</summary>
     internal bool IsAheadOfAPump(int line) => ahead[line];
 

@@ -68,6 +68,7 @@ public sealed class SystemMonteCarlo
         this.trials = system.SolveAll(
             s => ShiftedSolves.Drawn(s, point, Inputs, trials, unchecked((ulong)seed)),
             trials,
+            SystemBatch.Run,
             progress,
             cancellation
         );
@@ -121,13 +122,19 @@ public sealed class SystemMonteCarlo
     /// <param name="node">A node of the network.</param>
     /// <returns>Its gauge pressure, and how it scatters.</returns>
     /// <exception cref="ArgumentException">There is no such node.</exception>
-    /// <exception cref="InvalidOperationException">Some trials have no state: see <see cref="OfSolvedTrials"/>.</exception>
-    public TrialSpread<GaugePressure, Pressure> PressureAt(string node) =>
-        new(
-            Numbers(trials.Pressures, System.Network.PlaceOf(node)),
-            pascals => new GaugePressure(pascals),
-            SiUnits.Pressure
-        );
+    /// <exception cref="InvalidOperationException">
+    /// Some trials have no state (see <see cref="OfSolvedTrials"/>), or in some every way to the node is shut.
+    /// </exception>
+    public TrialSpread<GaugePressure, Pressure> PressureAt(string node)
+    {
+        double[] pressures = Numbers(trials.Pressures, System.Network.PlaceOf(node));
+        int cutOff = pressures.Count(double.IsNaN);
+        return cutOff == 0
+            ? new(pressures, pascals => new GaugePressure(pascals), SiUnits.Pressure)
+            : throw new InvalidOperationException(
+                $"Every way to '{node}' is shut in {cutOff} of {pressures.Length} trials: its pressure is not determined there."
+            );
+    }
 
     /// <summary>The mixture of a cylinder or rotor.</summary>
     /// <param name="chamber">Which, counted from 1.</param>

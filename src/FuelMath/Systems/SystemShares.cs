@@ -67,6 +67,7 @@ public sealed class SystemShares
         solves = system.SolveAll(
             one => new ShiftedSolves(one, point, count, solve => Shifted(solve, seats)),
             count,
+            SystemBatch.Run,
             null,
             CancellationToken.None
         );

@@ -172,4 +172,54 @@ public sealed class PressureRiseTestTests
 
     private static PressureRiseTest With(double gas) =>
         PressureRiseTest.Of(System, KeyOn, "rail end", new ClosedLine(0.4, 20, gas, 3, 1).Volume);
+
+    /// <summary>Two equal pumps bring twice the flow: the line yields the same, so that each of its times is halved.</summary>
+    [Fact]
+    public void Times_OfTwoPumpsSideBySide_AreHalved()
+    {
+        FuelSystem two = PlumbingRig.With([
+            .. PlumbingRig.Usual(regulator: Workshop.Regulator(RegulatorReference.Manifold, 3)),
+            new Line("second", "tank", "pump outlet", Workshop.Pump(1)),
+        ]);
+        Circuit none = new("none", [], [], default);
+        PowerSupply lossless = new(none, none);
+        PressureRiseTest one = PressureRiseTest.Of(
+            PlumbingRig.With(PlumbingRig.Usual()).WithPower(lossless),
+            KeyOn,
+            "rail end",
+            Test.Line
+        );
+        PressureRiseTest both = PressureRiseTest.Of(two.WithPower(lossless), KeyOn, "rail end", Test.Line);
+
+        // The second pump raises what the regulator holds by its slope: the time to nine tenths of it by as little.
+        double higher = both.ExpectedPressure.Si / one.ExpectedPressure.Si;
+        Assert.InRange(both.ShortestTime.Seconds / one.ShortestTime.Seconds, 0.5, 0.5 * higher * higher);
+    }
+
+    [Fact]
+    public void Of_PumpsInARow_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "system",
+            "Must have one pump that feeds a rail, or several side by side",
+            () =>
+                PressureRiseTest.Of(
+                    PlumbingRig.With([
+                        .. PlumbingRig.Usual().Where(l => l.Name != "filter"),
+                        new Line("booster", "pump outlet", "filter outlet", Workshop.Pump(1)),
+                    ]),
+                    KeyOn,
+                    "rail end",
+                    Test.Line
+                )
+        );
+
+    /// <summary>A lift pump presses nothing up: the test is that of the pump behind the surge tank.</summary>
+    [Fact]
+    public void Of_ASurgeTank_IsThatOfThePumpBehindIt()
+    {
+        PressureRiseTest half = PressureRiseTest.Of(SurgeTankSystemTests.With(0.5), KeyOn, "rail end", Test.Line);
+        PressureRiseTest whole = PressureRiseTest.Of(SurgeTankSystemTests.With(0.6), KeyOn, "rail end", Test.Line);
+
+        Close.WithinOf(whole.ShortestTime.Seconds, 0.02, whole.ShortestTime.Seconds, half.ShortestTime.Seconds);
+    }
 }

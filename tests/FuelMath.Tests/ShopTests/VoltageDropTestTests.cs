@@ -157,4 +157,68 @@ public sealed class VoltageDropTestTests
             () => VoltageDropTest.Of(noGround, Point).Compare("pump ground wires", default, TenPercent)
         );
     }
+
+    /// <summary>The circuit car's pumps have a circuit each: three steps a pump, which add up to what that pump misses.</summary>
+    [Fact]
+    public void Steps_OfPumpsWithTheirOwnCircuit_AddUpForEach()
+    {
+        FuelSystem car = SystemDocument.Read(Documents.TestFiles.System("circuit-car"));
+        OperatingPoint peak = OperatingListDocument
+            .Read(Documents.TestFiles.Points("circuit-car"))
+            .First(p => p.Name == "peak power");
+        VoltageDropTest test = VoltageDropTest.Of(car, peak);
+
+        Assert.Equal(9, test.Steps.Length);
+        foreach (PumpMatch pump in test.State.Pumps)
+        {
+            bool own = pump.Line != "lift pump";
+            Close.Within(
+                1e-8,
+                peak.Supply.Volts - pump.Voltage.Volts,
+                test.Steps.Where(s =>
+                        own
+                            ? s.Place.Contains($"'{pump.Line}'", StringComparison.Ordinal)
+                            : s.Place.StartsWith("pump ", StringComparison.Ordinal)
+                    )
+                    .Sum(s => s.ExpectedDrop.Volts)
+            );
+        }
+    }
+
+    /// <summary>A worse contact in one pump's circuit is found there, and the other pumps stay as they were.</summary>
+    [Fact]
+    public void Compare_InAPumpsOwnCircuit_ChangesThatCircuitAlone()
+    {
+        FuelSystem car = SystemDocument.Read(Documents.TestFiles.System("circuit-car"));
+        OperatingPoint peak = OperatingListDocument
+            .Read(Documents.TestFiles.Points("circuit-car"))
+            .First(p => p.Name == "peak power");
+        VoltageDropTest test = VoltageDropTest.Of(car, peak);
+        VoltageDropStep step = test.Steps.Single(s => s.Place == "contacts of 'first pump', all together");
+
+        ShopComparison comparison = test.Compare(step.Place, step.ExpectedDrop * 3, TenPercent);
+
+        ShopCause contact = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+        SystemState spoiled = contact.State!;
+        Assert.True(spoiled.Pumps[1].Voltage < test.State.Pumps[1].Voltage);
+        Close.Within(1e-6, test.State.Pumps[0].Voltage.Volts, spoiled.Pumps[0].Voltage.Volts);
+    }
+
+    /// <summary>Where each pump has a circuit of its own, the shared one feeds nothing and is not measured.</summary>
+    [Fact]
+    public void Steps_WhereNoPumpShares_AreThoseOfTheFeedsAlone()
+    {
+        FuelSystem four = Workshop.Four();
+        Circuit own = new("own", [], [], ElectricResistance.FromMilliohms(20));
+
+        VoltageDropTest test = VoltageDropTest.Of(
+            four.WithPower(four.Power.WithFeeds([new PumpFeed("pump", own)])),
+            Point
+        );
+
+        Assert.Equal(
+            ["supply wires of 'pump'", "ground wires of 'pump'", "contacts of 'pump', all together"],
+            test.Steps.Select(s => s.Place)
+        );
+    }
 }

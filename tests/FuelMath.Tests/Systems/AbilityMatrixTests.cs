@@ -1,6 +1,7 @@
 using FuelMath.ShopTests;
 using FuelMath.Statistics;
 using FuelMath.Tests.Documents;
+using FuelMath.Tests.Tightness;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;
@@ -102,7 +103,7 @@ public sealed class AbilityMatrixTests
             Assert.DoesNotContain(state.Findings, f => f.Part.Length == 0);
         },
         ["leak suspects"] = s => Assert.NotEmpty(LeakSuspects.Of(s).All),
-        ["shop test"] = s =>
+        ["bucket test"] = s =>
             Assert.True(
                 BucketTest
                     .Of(s, Workshop.Point(0, 100, FuelCommand.Cut), Duration.FromSeconds(30))
@@ -111,6 +112,73 @@ public sealed class AbilityMatrixTests
         ["working"] = s =>
             Assert.NotEmpty(
                 s.Solve(Point).PressureWorkingAt("rail end").ToText(System.Globalization.CultureInfo.InvariantCulture)
+            ),
+        ["pressure-rise test"] = s =>
+        {
+            OperatingPoint keyOn = Workshop.Point(0, 100, FuelCommand.Cut, volts: 13.8);
+            PressureRiseTest rise = PressureRiseTest.Of(s, keyOn, "rail end", new ClosedLine(0.4, 20, 5, 3, 1).Volume);
+            Assert.InRange(rise.ShortestTime.Seconds, 1e-3, rise.IsothermalTime.Seconds);
+            Assert.Equal(s.Solve(keyOn).PressureAt("rail end").Si, rise.ExpectedPressure.Si);
+        },
+        ["voltage-drop test"] = s =>
+        {
+            VoltageDropTest test = VoltageDropTest.Of(WithOwnCircuit(s), Point);
+            PumpMatch fed = test.State.Pumps.First(p => p.Line == FirstPump(s));
+            Close.Within(
+                1e-9,
+                Point.Supply.Volts - fed.Voltage.Volts,
+                test.Steps.Where(d => d.Place.Contains($"'{fed.Line}'", StringComparison.Ordinal))
+                    .Sum(d => d.ExpectedDrop.Volts)
+            );
+        },
+        ["own circuit"] = s =>
+        {
+            PumpMatch fed = WithOwnCircuit(s).Solve(Point).Pumps.First(p => p.Line == FirstPump(s));
+            Close.Within(1e-7, Point.Supply.Volts - (0.15 * fed.Current.Amperes), fed.Voltage.Volts);
+        },
+        ["acceleration"] = s =>
+        {
+            // Still fuel falls by density x acceleration x distance; what flows hardly changes.
+            FuelSystem placed = s.WithNetwork(
+                new(
+                    s.Network.Nodes.Select(n =>
+                        n.Name == "filter outlet" ? n.AtPlace(Length.FromMeters(1.5), default) : n
+                    ),
+                    s.Network.Lines
+                )
+            );
+            OperatingPoint fast = Point.WithAcceleration(
+                new(Acceleration.FromMetersPerSecondSquared(5), default, default)
+            );
+            double weight = -s.Fuel.DensityAt(Point.Fuel).KilogramsPerCubicMeter * 5 * 1.5;
+            Close.Within(
+                -0.05 * weight,
+                weight,
+                placed.Solve(fast).PressureAt("filter outlet").Si - placed.Solve(Point).PressureAt("filter outlet").Si
+            );
+        },
+        ["history"] = s =>
+            Assert.All(
+                new OperatingHistory(s, [Point, Point], CancellationToken.None).Points,
+                p => Assert.Equal(s.Solve(Point).PressureAt("rail end").Si, p.State!.PressureAt("rail end").Si)
+            ),
+        ["assessment"] = s =>
+        {
+            SystemAssessment assessment = new(s, [Point]);
+            Assert.NotNull(assessment.Points[0].Of(StateBasis.AsDescribed)?.State);
+            Assert.All(assessment.Findings, f => Assert.NotEmpty(f.Occurrences));
+        },
+        ["shares"] = s =>
+            Assert.InRange(
+                new SystemShares(
+                    s,
+                    Point,
+                    [UncertainInput.FuelDensity(Ratio.FromPercent(1), SpreadShape.Normal, Workshop.Invented)]
+                )
+                    .DutyCycleOf(s.Stages[0].Name)
+                    .StandardDeviation.DecimalFractions,
+                1e-6,
+                0.1
             ),
         ["wiring"] = s => Assert.True(VoltageDropEffect.Of(s, Point).PumpVoltageDrop.Volts > 0.01),
     };
@@ -122,7 +190,7 @@ public sealed class AbilityMatrixTests
             "A law is code, which a document does not hold; a loss table is written in its place.",
         [("own part", "schema")] = "The same.",
         [("pump on a switch", "batch")] = "A batch has one state a point by its laws; a sweep takes switches.",
-        [("reducing regulator", "shop test")] = "The bucket test measures what returns, and nothing does.",
+        [("reducing regulator", "bucket test")] = "The bucket test measures what returns, and nothing does.",
     };
 
     public static TheoryData<string, string> Cells
@@ -185,6 +253,15 @@ public sealed class AbilityMatrixTests
             new NetworkConditions(PlumbingRig.Petrol, DynamicViscosity.FromMillipascalSeconds(0.45))
                 .WithPumpVoltage(ElectricPotential.FromVolts(12))
                 .WithManifold(Gauge(0))
+        );
+
+    private static string FirstPump(FuelSystem system) => system.Network.Lines.First(l => l.Part is Pump).Name;
+
+    private static FuelSystem WithOwnCircuit(FuelSystem system) =>
+        system.WithPower(
+            system.Power.WithFeeds([
+                new PumpFeed(FirstPump(system), new Circuit("own", [], [], ElectricResistance.FromMilliohms(150))),
+            ])
         );
 
     private static GaugePressure Gauge(double kilopascals) => new(Pressure.FromKilopascals(kilopascals));

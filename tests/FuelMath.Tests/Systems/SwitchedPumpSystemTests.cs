@@ -165,6 +165,44 @@ public sealed class SwitchedPumpSystemTests
         Assert.Equal(same.MeanLambda().StandardDeviation, run.MeanLambda().StandardDeviation);
     }
 
+    /// <summary>A pipe between a stopped pump's outlet and a check valve has no pressure that anything determines.</summary>
+    [Fact]
+    public void MonteCarlo_ANodeCutOff_IsRefusedAndNotANumber()
+    {
+        FuelSystem car = SystemDocument.Read(Documents.TestFiles.System("circuit-car"));
+        FuelSystem closed = car.WithNetwork(
+            new(
+                car.Network.Nodes,
+                car.Network.Lines.Select(l =>
+                    l.Name == "second outlet hose"
+                        ? new Line(
+                            l.Name,
+                            l.From,
+                            l.To,
+                            new CheckValve(
+                                Pressure.FromKilopascals(2),
+                                Pressure.FromKilopascals(1),
+                                VolumeFlow.FromLitersPerHour(100),
+                                PlumbingRig.Petrol
+                            )
+                        )
+                        : l
+                )
+            )
+        );
+        OperatingPoint idle = OperatingListDocument
+            .Read(Documents.TestFiles.Points("circuit-car"))
+            .First(p => p.Name == "idle, hot");
+        SystemMonteCarlo run = Varied(closed, idle);
+
+        var refused = Assert.Throws<InvalidOperationException>(() => run.PressureAt("second outlet"));
+        Assert.Equal(
+            "Every way to 'second outlet' is shut in 200 of 200 trials: its pressure is not determined there.",
+            refused.Message
+        );
+        Assert.True(double.IsFinite(run.PressureAt("rail rear").StandardDeviation.Pascals));
+    }
+
     [Fact]
     public void Network_OfSwitchedLines_FollowsItsConditions()
     {
