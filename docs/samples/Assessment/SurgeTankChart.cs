@@ -62,19 +62,22 @@ internal static class SurgeTankChart
         double[] below = new double[all.Length];
         foreach ((string name, Color color, Func<SurgeTankBalance, double> flow) in layers)
         {
-            var bars = plot.Add.Bars([
-                .. all.Select(
-                    (p, i) =>
-                        new Bar
-                        {
-                            Position = i + beside,
-                            ValueBase = below[i],
-                            Value = below[i] + flow(p.Tank),
-                            FillColor = color,
-                            Size = 0.36,
-                        }
-                ),
-            ]);
+            var bars = plot.Add.Bars(
+                (Bar[])
+                    [
+                        .. all.Select(
+                            (p, i) =>
+                                new Bar
+                                {
+                                    Position = i + beside,
+                                    ValueBase = below[i],
+                                    Value = below[i] + flow(p.Tank),
+                                    FillColor = color,
+                                    Size = 0.36,
+                                }
+                        ),
+                    ]
+            );
             bars.LegendText = name;
             for (int i = 0; i < all.Length; i++)
             {

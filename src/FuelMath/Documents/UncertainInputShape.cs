@@ -16,12 +16,17 @@ internal static class UncertainInputShape
         new(
             Share("injector flow", "The static flow of all injectors alike.", UncertainInput.InjectorFlow),
             Share("each injector flow", "The static flow of each injector by itself.", UncertainInput.EachInjectorFlow),
-            Of("dead time", "The dead time of all injectors alike.", QuantityShapes.Duration, UncertainInput.DeadTime),
+            Of(
+                "dead time",
+                "The dead time of all injectors alike.",
+                QuantityShapes.Duration.Positive,
+                UncertainInput.DeadTime
+            ),
             Share("pump flow", "The flow of all pumps alike, at each pressure rise.", UncertainInput.PumpFlow),
             Of(
                 "regulator set point",
                 "What all regulators hold.",
-                QuantityShapes.PressureDifference,
+                QuantityShapes.PressureDifference.Positive,
                 UncertainInput.RegulatorSetPoint,
                 "standardDifference"
             ),
@@ -32,7 +37,7 @@ internal static class UncertainInputShape
         string kind,
         string words,
         Func<Ratio, SpreadShape, DataSource, UncertainInput> make
-    ) => Of(kind, words, QuantityShapes.Ratio, make);
+    ) => Of(kind, words, QuantityShapes.Ratio.Positive, make);
 
     private static ObjectShape<UncertainInput> Of<T>(
         string kind,

@@ -96,7 +96,7 @@ public sealed class SurgeTank
 
         return feeds
             ? new(Node, [.. named], volume, lift, returned, drawn)
-            : throw new ArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
+            : throw new RefusedArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
     }
 
     /// <summary>The links connected to some links through junctions, directly or indirectly.</summary>

@@ -80,7 +80,7 @@ public sealed class PressureRiseTest
         Line[] lines = [.. pumps.Select(p => system.Network.Lines.First(l => l.Name == p.Line))];
         if (pumps.Length == 0)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have a pump that feeds a rail; '{system.Name}' has none.",
                 nameof(system)
             );
@@ -88,7 +88,7 @@ public sealed class PressureRiseTest
 
         if (lines.Any(l => lines.Any(other => other.To == l.From)))
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
                 $"Must have one pump that feeds a rail, or several side by side; '{system.Name}' has some in a row.",
                 nameof(system)
             );

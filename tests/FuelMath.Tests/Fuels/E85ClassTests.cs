@@ -94,7 +94,7 @@ public sealed class E85ClassTests
     [InlineData(0)]
     [InlineData(5)]
     public void FromNumber_WithoutSuchAClass_Refuses(int number) =>
-        Assert.Throws<ArgumentOutOfRangeException>("number", () => E85Class.FromNumber(number));
+        Assert.Throws<ArgumentOutOfRangeException>(nameof(number), () => E85Class.FromNumber(number));
 
     private static Fuel Sold(double percent, int number) =>
         StandardFuels.E85(StandardFuels.PumpGasoline, Ratio.FromPercent(percent), E85Class.FromNumber(number));

@@ -125,7 +125,7 @@ public sealed class BankSystemTests
     [InlineData(1, 1, 3, 3)]
     [InlineData(0, 0, 1, 1)]
     public void WithBanks_ThatDoNotFit_Refuses(params int[] banks) =>
-        Assert.Throws<ArgumentException>("banks", () => Uneven().WithBanks(banks));
+        Assert.Throws<ArgumentException>(nameof(banks), () => Uneven().WithBanks(banks));
 
     // Sweeps, random trials and shares solve the same system.
     [Fact]
