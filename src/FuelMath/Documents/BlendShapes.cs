@@ -71,7 +71,7 @@ internal static class BlendShapes
             );
             o.Kind("E85", "That it is sold as E85.", f => f.Recipe is E85Recipe);
             var name = o.Named(f => f.Name);
-            var ethanol = o.Required("ethanol", QuantityShapes.Ratio, f => Recipe<E85Recipe>(f).Ethanol)
+            var ethanol = o.Required("ethanol", QuantityShapes.Ratio.Positive, f => Recipe<E85Recipe>(f).Ethanol)
                 .Says(
                     "Volume of ethanol in a volume of it, at 15 degC, from 51 % to 83 %: measured, never the 85 % of the name."
                 );

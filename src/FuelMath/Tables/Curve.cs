@@ -100,13 +100,13 @@ public sealed class Curve
     /// <param name="x">The abscissa.</param>
     /// <returns>The derivative there; zero beyond the ends when they are held.</returns>
     /// <exception cref="OutsideTableException"><paramref name="x"/> lies beyond the ends and the curve refuses.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="x"/> is not finite, or so far out that the slope is not.</exception>
     public double Slope(double x)
     {
         double at = TableChecks.Place(this.x, x, Outside, Name, Axis, nameof(x));
         return Outside == OutsideRange.HoldEnds && (x < First || x > Last)
             ? 0
-            : pieces[MonotoneCubic.PieceAt(this.x, at)].Slope(at);
+            : TableChecks.Number(pieces[MonotoneCubic.PieceAt(this.x, at)].Slope(at), x, Name, nameof(x));
     }
 
     /// <summary>Finds where the curve takes a value. Only for a monotonic curve.</summary>

@@ -225,7 +225,7 @@ public sealed class NetworkDocumentTests
         "Must be one of \"name\", \"from\", \"to\", \"hose\", \"fittings\", \"fitting\", \"filter\", \"strainer\", \"pump\", \"regulator\", "
             + "\"reducingRegulator\", \"reliefValve\", \"jet\", \"lossTable\", \"checkValve\", \"pipe\", \"curvedPipe\", "
             + "\"plainFitting\", \"plainFilter\", \"plainPump\", \"plainBypassRegulator\", \"plainReducingRegulator\", "
-            + "\"nozzle\", \"injectorDraw\", \"switch\"."
+            + "\"nozzle\", \"injectorDraw\", \"switch\", \"linePlan\"."
     )]
     [InlineData(
         "\"draw\"",
