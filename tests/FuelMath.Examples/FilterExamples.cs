@@ -47,7 +47,7 @@ public sealed class FilterExamples
             VolumeFlow.FromLitersPerHour(300),
             Density.FromKilogramsPerCubicMeter(740),
             DynamicViscosity.FromMillipascalSeconds(0.5)
-        );
+        ); // 19.65 Pa
         #endregion
 
         // 5236 m of wire in a square meter of mesh; the Reynolds number is 6.08. Worked out apart.

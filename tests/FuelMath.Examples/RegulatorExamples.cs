@@ -114,7 +114,7 @@ public sealed class RegulatorExamples
             RegulatorReference.Manifold,
             new DataSource("Workshop-class", "gauge at the rail of the time-trial car, idling")
         );
-        GaugePressure held = regulator.HeldPressure(default, default, VolumeFlow.FromLitersPerHour(180));
+        GaugePressure held = regulator.HeldPressure(default, default, VolumeFlow.FromLitersPerHour(180)); // 3.05 bar
         string? estimated = regulator.EstimateBasis;
         #endregion
 

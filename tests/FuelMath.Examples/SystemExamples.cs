@@ -224,8 +224,9 @@ public sealed class SystemExamples
             new[] { key, cruise, peak, back }.Select(s => s.Network.ConditionOf("second pump") == LinkCondition.Running)
         );
 
-        #region History
         OperatingPoint[] points = [Standing(), AtFullThrottle(3000), AtFullThrottle(6500), AtFullThrottle(3000)];
+
+        #region History
         var history = new OperatingHistory(system, points, CancellationToken.None);
         int[] running = [.. history.Points.Select(p => p.State?.Pumps.Length ?? 0)]; // 1, 1, 2, 2
         #endregion
