@@ -14,6 +14,7 @@ public sealed partial class ShownExampleTests
         "docs/guide/networks.md#Switch",
         "docs/guide/networks.md#Network",
         "docs/guide/systems.md#SwitchedPump",
+        "docs/guide/systems.md#History",
     ];
 
     private const string Declares = "it declares what other examples use, and computes nothing";
